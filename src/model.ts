@@ -1,0 +1,546 @@
+/**
+ * The model: every shape that rooms hand to one another, all readonly.
+ *
+ * Units are SI throughout: grams, litres, centimetres, metres, degrees Celsius. A day is a calendar day in the garden's
+ * own time zone. What a person wrote keeps its own words beside the number.
+ */
+
+/** ISO 8601 calendar day, for example "2026-05-16". */
+export type Day = string;
+
+/** Where something was read: `file` is relative to the records folder, with forward slashes; both numbers count from 1. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  /** Counts characters as an editor shows them, not bytes. */
+  readonly column: number;
+}
+
+// ---------------------------------------------------------------------------------------------------------- problems
+
+export type Severity = "error" | "warning" | "hint";
+
+/** Something wrong in the records, as a value. Printing it is the command's work. */
+export interface Problem extends Place {
+  /** Permanent rule name, for example "note/unknown-verb". All rules stand in records/problem-rules.ts. */
+  readonly rule: string;
+  readonly severity: Severity;
+  /** What is wrong, as one sentence. */
+  readonly what: string;
+  /** What to do about it, as one sentence. */
+  readonly fix: string;
+}
+
+// ----------------------------------------------------------------------------------------------------------- records
+
+/** What every record read from a file has. */
+export interface RecordFile {
+  /** File name without its ending; for an episode the folder's name. */
+  readonly id: string;
+  readonly title: string;
+  readonly private: boolean;
+  /** Markdown below the front matter, as written. */
+  readonly body: string;
+  /** Where the record stands; line 1 of its file. Undefined when only a note names it. */
+  readonly place?: Place | undefined;
+  /** False when a note names it but no file describes it. */
+  readonly described: boolean;
+}
+
+export interface Position {
+  readonly latitude: number;
+  readonly longitude: number;
+  /** Metres above sea level. */
+  readonly elevation?: number | undefined;
+}
+
+/** The settings in garden.md. */
+export interface GardenSettings {
+  readonly name: string;
+  /** Private always. */
+  readonly position?: Position | undefined;
+  /** IANA name, for example "Europe/London". */
+  readonly timeZone: string;
+  readonly units: "metric" | "us";
+  /** BCP 47 tag, for example "en-GB". */
+  readonly language: string;
+  /** Month and day "04-20", the usual last frost of spring. */
+  readonly lastFrost?: string | undefined;
+  /** Month and day "11-05", the usual first frost of autumn. */
+  readonly firstFrost?: string | undefined;
+  /** Month and day on which a season begins; "01-01" unless the person says otherwise. */
+  readonly seasonStarts: string;
+  /** Words a minute when speaking on camera. */
+  readonly narrationRate: number;
+  /** Days without a photo of a bed before the brief asks for one. */
+  readonly photoGapDays: number;
+  readonly kit: readonly string[];
+  /** Candidate weights that the person changed, by candidate kind. */
+  readonly weights: Readonly<Record<string, number>>;
+  /** Path below which the public site is served, for example "/garden/". */
+  readonly base: string;
+  /** Address of the public site without path, for example "https://example.org". */
+  readonly address?: string | undefined;
+  readonly body: string;
+}
+
+export interface Site extends RecordFile {
+  /** Public place name: "the east side of town". */
+  readonly placeName?: string | undefined;
+  /** Private always. */
+  readonly position?: Position | undefined;
+  /** The person's own walking order among sites, if given. */
+  readonly order?: number | undefined;
+}
+
+/** A dated remark on what a bed is built of or filled with. */
+export interface DatedWork {
+  readonly what: string;
+  readonly day?: string | undefined;
+}
+
+export interface Viewpoint {
+  /** Folder name below the bed's photos: "gate". */
+  readonly name: string;
+  /** How to find the spot: "from the gate post, chest height". */
+  readonly spot?: string | undefined;
+  /** Compass direction the camera looks in, degrees from north. */
+  readonly looking?: number | undefined;
+  /** The bed's outline in the frame, as fractions of width and height. */
+  readonly outline?: readonly (readonly [number, number])[] | undefined;
+}
+
+export interface Bed extends RecordFile {
+  /** Site id. */
+  readonly site?: string | undefined;
+  readonly alsoCalled: readonly string[];
+  /** Metres. */
+  readonly size?: { readonly length: number; readonly width: number } | undefined;
+  /** Metres from the site's south-west corner: x to the east, y to the north. */
+  readonly plan?: { readonly x: number; readonly y: number } | undefined;
+  /** Compass direction the bed faces, degrees from north. */
+  readonly facing?: number | undefined;
+  /** As written: "wall to the east, 3 m high, 2 m away". */
+  readonly shade: readonly string[];
+  readonly soil?: string | undefined;
+  readonly built: readonly DatedWork[];
+  readonly filled: readonly DatedWork[];
+  readonly inUseSince?: Day | undefined;
+  readonly inUseUntil?: Day | undefined;
+  readonly viewpoints: readonly Viewpoint[];
+}
+
+/** How a thing came to the person; decides what must be said about it. */
+export type Obtained = "bought" | "swapped" | "saved" | "gifted" | "lent" | "paid promotion" | "commission link" | "own product";
+
+export interface Source {
+  /** Seed house, swap or person as it may be said in public: "Drift Lane Seeds". */
+  readonly name: string;
+  readonly link?: string | undefined;
+  readonly obtained?: Obtained | undefined;
+  readonly year?: number | undefined;
+}
+
+export interface Maturity {
+  readonly days: number;
+  readonly from: "sowing" | "planting";
+}
+
+export interface Variety extends RecordFile {
+  /** Crop id, for example "tomato"; undefined when nothing says it. */
+  readonly crop?: string | undefined;
+  readonly botanical?: string | undefined;
+  readonly sayAs?: string | undefined;
+  readonly alsoSpelled: readonly string[];
+  readonly source?: Source | undefined;
+  readonly maturity?: Maturity | undefined;
+  readonly perennial: boolean;
+  /** A short caution shown wherever the variety is: "all parts are poisonous". */
+  readonly caution?: string | undefined;
+}
+
+/** One row of the crop table in records/crops.ts. */
+export interface Crop {
+  readonly id: string;
+  readonly name: string;
+  readonly plural: string;
+  readonly alsoCalled: readonly string[];
+  /** Botanical family, for example "Solanaceae". */
+  readonly family: string;
+  readonly perennial: boolean;
+  readonly use: "vegetable" | "fruit" | "herb" | "flower" | "cover";
+}
+
+export interface Gear extends RecordFile {
+  readonly alsoCalled: readonly string[];
+  readonly obtained?: Obtained | undefined;
+  readonly from?: string | undefined;
+  readonly link?: string | undefined;
+  readonly since?: string | undefined;
+}
+
+export interface TrialArm {
+  readonly name: string;
+  readonly variety?: string | undefined;
+  readonly bed?: string | undefined;
+}
+
+export interface Trial extends RecordFile {
+  readonly question: string;
+  readonly arms: readonly TrialArm[];
+  readonly measure: string;
+  readonly status: "planned" | "running" | "settled" | "given up";
+  readonly verdict?: string | undefined;
+  readonly started?: Day | undefined;
+  readonly verdictDue?: Day | undefined;
+}
+
+export interface EpisodeStop {
+  /** Bed id. */
+  readonly bed: string;
+  /** Seconds into the film at which the stop begins. */
+  readonly at?: number | undefined;
+}
+
+/** A follow-up written into an episode record. */
+export interface EpisodePromise {
+  readonly what: string;
+  readonly bed?: string | undefined;
+  readonly due?: Day | undefined;
+  /** Day or episode in which it was kept. */
+  readonly kept?: string | undefined;
+  /** Seconds into the film. */
+  readonly at?: number | undefined;
+  readonly place: Place;
+}
+
+export interface Episode extends RecordFile {
+  /** Filming day. */
+  readonly day: Day;
+  readonly published?: Day | undefined;
+  readonly status: "planned" | "filmed" | "published";
+  /** Seconds the film should last. */
+  readonly target?: number | undefined;
+  /** Wall clock "09:15". */
+  readonly start?: string | undefined;
+  readonly link?: string | undefined;
+  readonly stops: readonly EpisodeStop[];
+  readonly promised: readonly EpisodePromise[];
+  readonly must: readonly string[];
+  readonly keep: readonly string[];
+  readonly skip: readonly string[];
+  /** Caption files beside the record, relative to the records folder. */
+  readonly captions: readonly string[];
+}
+
+export interface Note {
+  /** Path below notes/ without ending. */
+  readonly id: string;
+  readonly day: Day;
+  readonly title?: string | undefined;
+  /** Bed ids that lines without a bed speak of. */
+  readonly beds: readonly string[];
+  readonly private: boolean;
+  /** Prose and list items that are no log lines, as Markdown, in order. */
+  readonly story: readonly { readonly text: string; readonly place: Place }[];
+  /** Photos the note links, relative to the records folder. */
+  readonly photos: readonly string[];
+  readonly place: Place;
+}
+
+// ------------------------------------------------------------------------------------------------------------ events
+
+/** What a log line says happened. One kind per row group of the verb table (records/verb-table.ts). */
+export type EventKind =
+  | "sowed"
+  | "up"
+  | "potted on"
+  | "planted"
+  | "thinned"
+  | "did"
+  | "flowered"
+  | "fruited"
+  | "picked"
+  | "measured"
+  | "soil test"
+  | "trouble"
+  | "cured"
+  | "lost"
+  | "gave away"
+  | "cleared"
+  | "moved"
+  | "put up"
+  | "took down"
+  | "to do"
+  | "done"
+  | "promised"
+  | "asked"
+  | "saved seed";
+
+/** A number of plants, seeds or pieces: "about 10", "8 to 10" (value is the lower end). */
+export interface Count {
+  readonly value: number;
+  readonly upTo?: number | undefined;
+  readonly approx: boolean;
+}
+
+/** Trade units of picking beside weight. */
+export type PickUnit = "stem" | "bunch" | "head" | "fruit" | "pod" | "punnet" | "crate" | "root" | "bulb" | "ear" | "handful" | "piece";
+
+/** One dated fact of one variety (or crop, bed, gear), read from a log line. A line that lists three varieties gives three events. */
+export interface Event {
+  /** "notes/2026-05-16-long-bed.md:7", with "/2" after it for the second event of a line. */
+  readonly id: string;
+  readonly kind: EventKind;
+  readonly day: Day;
+  /** The verb as written, in lower case: "set out". */
+  readonly verb: string;
+  /** The line's plain text as written. */
+  readonly text: string;
+  readonly place: Place;
+  readonly private: boolean;
+  /** Variety id. */
+  readonly variety?: string | undefined;
+  /** Crop id, when the line names only a crop ("all tomatoes"). */
+  readonly crop?: string | undefined;
+  /** Bed id; for `moved` the bed left. */
+  readonly bed?: string | undefined;
+  /** Bed id a `moved` line goes to. */
+  readonly toBed?: string | undefined;
+  readonly count?: Count | undefined;
+  /** Unit of `count` in a picking; plants or seeds when absent. */
+  readonly unit?: PickUnit | undefined;
+  readonly grams?: number | undefined;
+  readonly litres?: number | undefined;
+  /** Height or length in centimetres of a `measured` line. */
+  readonly heightCm?: number | undefined;
+  readonly celsius?: number | undefined;
+  readonly ph?: number | undefined;
+  readonly spacingCm?: number | undefined;
+  /** A `sowed` line that opens a nursery lot: indoors, in trays, under glass. */
+  readonly nursery?: boolean | undefined;
+  /** A `planted` line whose plants were not raised here: "bought", "given". */
+  readonly plantsFrom?: "bought" | "given" | undefined;
+  /** Place within the bed, as said: "row 2", "the corner by the gate". */
+  readonly spot?: string | undefined;
+  /** Gear id. */
+  readonly gear?: string | undefined;
+  /** Why something was lost, or what the trouble is. */
+  readonly cause?: string | undefined;
+  /** What was done, promised, asked or is to do, as said. */
+  readonly what?: string | undefined;
+  readonly due?: Day | undefined;
+  /** The rest of the line, as said. */
+  readonly detail?: string | undefined;
+  /** Nested list items below the line, as said. */
+  readonly more: readonly string[];
+}
+
+// ------------------------------------------------------------------------------------------------------------ photos
+
+/** How a photo's day is known, best first. */
+export type DateBasis = "exif offset" | "gps time" | "exif in garden zone" | "file name" | "sidecar" | "file time" | "unknown";
+
+export interface Photo {
+  /** Relative to the records folder, below photos/. */
+  readonly path: string;
+  /** Local calendar day; undefined when nothing tells it. */
+  readonly day?: Day | undefined;
+  /** Local wall clock "18:05:09". */
+  readonly time?: string | undefined;
+  /** ISO 8601 instant, UTC. */
+  readonly instant?: string | undefined;
+  readonly dateBasis: DateBasis;
+  /** Bed id. */
+  readonly bed?: string | undefined;
+  readonly viewpoint?: string | undefined;
+  readonly varieties: readonly string[];
+  readonly caption?: string | undefined;
+  readonly credit?: string | undefined;
+  readonly private: boolean;
+}
+
+// ----------------------------------------------------------------------------------------------------------- records
+
+/** What the records room gives: everything a person wrote, checked, with all problems found. */
+export interface Records {
+  readonly settings: GardenSettings;
+  readonly sites: ReadonlyMap<string, Site>;
+  readonly beds: ReadonlyMap<string, Bed>;
+  readonly varieties: ReadonlyMap<string, Variety>;
+  /** Crops that the varieties use: table rows, and rows made for crops the table does not know. */
+  readonly crops: ReadonlyMap<string, Crop>;
+  readonly gear: ReadonlyMap<string, Gear>;
+  readonly trials: ReadonlyMap<string, Trial>;
+  readonly episodes: ReadonlyMap<string, Episode>;
+  /** By day, then file. */
+  readonly notes: readonly Note[];
+  /** By day, then file, then line. */
+  readonly events: readonly Event[];
+  /** Photo files found below photos/, relative to the records folder, sorted. */
+  readonly photoFiles: readonly string[];
+  readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
+  readonly weatherFiles: readonly string[];
+  /** Sorted by file, line, column, rule. */
+  readonly problems: readonly Problem[];
+}
+
+/** Words and corrections beside a photo: `gate.jpg` has `gate.md`. */
+export interface PhotoSidecar {
+  readonly photo: string;
+  readonly day?: Day | undefined;
+  readonly bed?: string | undefined;
+  readonly viewpoint?: string | undefined;
+  readonly varieties: readonly string[];
+  readonly caption?: string | undefined;
+  readonly credit?: string | undefined;
+  readonly private: boolean;
+}
+
+// ---------------------------------------------------------------------------------------------------------- timeline
+
+export type Stage = "sown" | "up" | "growing" | "flowering" | "fruiting" | "picking" | "finished" | "lost";
+
+export interface Picked {
+  readonly grams: number;
+  /** Pieces by unit: { stem: 12, bunch: 3 }. */
+  readonly counts: Readonly<Partial<Record<PickUnit, number>>>;
+  /** Litres of what was picked by volume. */
+  readonly litres: number;
+  readonly times: number;
+  readonly first?: Day | undefined;
+  readonly last?: Day | undefined;
+}
+
+/** One lot of one variety in one bed, as it stands on some day. */
+export interface Planting {
+  /** "long-bed/crown-prince/2026-05-24", with "-2" for a second lot begun that day. */
+  readonly id: string;
+  readonly bed: string;
+  readonly variety: string;
+  readonly crop?: string | undefined;
+  /** Plants alive; undefined when nobody counted. */
+  readonly count?: Count | undefined;
+  /** Plants at the beginning. */
+  readonly began?: Count | undefined;
+  readonly lost: number;
+  readonly sown?: Day | undefined;
+  readonly planted?: Day | undefined;
+  readonly ended?: Day | undefined;
+  readonly stage: Stage;
+  readonly stageSince: Day;
+  readonly heightCm?: number | undefined;
+  readonly heightOn?: Day | undefined;
+  readonly picked: Picked;
+  readonly spot?: string | undefined;
+  readonly gear?: string | undefined;
+  readonly spacingCm?: number | undefined;
+  readonly perennial: boolean;
+  readonly plantsFrom?: "bought" | "given" | undefined;
+  /** Id of the last event that spoke of it. */
+  readonly lastEvent: string;
+}
+
+/** Something wrong with plants, open until cured. */
+export interface Trouble {
+  readonly id: string;
+  readonly cause: string;
+  readonly varieties: readonly string[];
+  readonly opened: Day;
+  readonly ended?: Day | undefined;
+  /** Things done against it, as said. */
+  readonly tried: readonly string[];
+  readonly place: Place;
+}
+
+export interface Task {
+  readonly id: string;
+  readonly what: string;
+  readonly due?: Day | undefined;
+  readonly opened: Day;
+  readonly done?: Day | undefined;
+  readonly place: Place;
+}
+
+/** Something viewers were told they would see. */
+export interface FollowUp {
+  readonly id: string;
+  readonly what: string;
+  readonly bed?: string | undefined;
+  readonly promisedOn: Day;
+  /** Episode id in which it was said, when one is known. */
+  readonly episode?: string | undefined;
+  readonly due?: Day | undefined;
+  readonly kept?: Day | undefined;
+  readonly private: boolean;
+  readonly place: Place;
+}
+
+export type ChangeKind =
+  | "new"
+  | "sown"
+  | "up"
+  | "planted"
+  | "stage"
+  | "grew"
+  | "picked"
+  | "did"
+  | "trouble opened"
+  | "trouble ended"
+  | "lost"
+  | "cleared"
+  | "promised"
+  | "done"
+  | "overdue";
+
+/** One thing that became different in a bed. */
+export interface Change {
+  readonly kind: ChangeKind;
+  readonly day: Day;
+  readonly bed: string;
+  /** Planting id. */
+  readonly planting?: string | undefined;
+  /** One good sentence. */
+  readonly text: string;
+  /** The event it rests on; undefined for `overdue`. */
+  readonly event?: string | undefined;
+  readonly note: Place;
+  readonly private: boolean;
+}
+
+/** A bed as it stands on a day. */
+export interface BedState {
+  readonly bed: string;
+  readonly on: Day;
+  /** Every planting begun by then, in order of beginning; those that ended carry `ended`. */
+  readonly plantings: readonly Planting[];
+  /** Gear ids standing in the bed. */
+  readonly gear: readonly string[];
+  readonly troubles: readonly Trouble[];
+  readonly tasks: readonly Task[];
+  readonly soilPh?: { readonly ph: number; readonly day: Day } | undefined;
+}
+
+/** Plants raised away from their bed: sown indoors, waiting to be planted. */
+export interface NurseryLot {
+  readonly id: string;
+  readonly variety: string;
+  readonly sown: Day;
+  readonly count?: Count | undefined;
+  /** Plants not yet planted, lost or given away; undefined when nobody counted. */
+  readonly left?: number | undefined;
+  readonly closed?: Day | undefined;
+  readonly place: Place;
+}
+
+/** The one immutable model that pages and commands share: the records, the photos and what follows from both. */
+export interface Garden extends Records {
+  readonly photos: readonly Photo[];
+  /** Every change of every bed by bed id, in order of day. */
+  readonly changes: ReadonlyMap<string, readonly Change[]>;
+  readonly nurseryLots: readonly NurseryLot[];
+  /** Promises of notes and episodes, by the day they were made. */
+  readonly followUps: readonly FollowUp[];
+  /** Tasks of no bed in particular; those of a bed stand in its state. */
+  readonly tasks: readonly Task[];
+}
