@@ -1,0 +1,50 @@
+/** `plotreel brief TOUR-OR-DATE`: the brief as Markdown to read, and beside it as data and as a page to print. */
+import path from "node:path";
+import { isDay } from "../calendar.ts";
+import type { Garden } from "../model.ts";
+import { nearestName } from "../records/index.ts";
+import { briefPage } from "../site/index.ts";
+import { type Brief, briefMarkdown, makeBrief } from "../tour/index.ts";
+import { CommandError, EXIT } from "./command-error.ts";
+import type { Effects } from "./effects.ts";
+import type { Loaded } from "./load-garden.ts";
+
+export interface BriefOptions {
+  /** An episode's folder name, or a day. */
+  readonly tour: string;
+  readonly json?: boolean | undefined;
+  /** Relative to the current folder, or absolute. */
+  readonly out: string;
+}
+
+export async function brief(loaded: Loaded, options: BriefOptions, effects: Effects): Promise<number> {
+  const { garden } = loaded;
+  const made = briefFor(loaded, options.tour);
+  const stem = path.resolve(effects.cwd, options.out, "briefs", made.tour);
+  const markdown = briefMarkdown(made, garden.settings);
+  const data = JSON.stringify(made, null, 2);
+  await effects.writeText(`${stem}.md`, markdown);
+  await effects.writeText(`${stem}.json`, `${data}\n`);
+  await effects.writeText(`${stem}.html`, briefPage(made, garden));
+  effects.out(options.json === true ? data : markdown.trimEnd());
+  effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
+  return EXIT.done;
+}
+
+/** The brief of an episode or of a day. */
+export function briefFor({ garden, today }: Pick<Loaded, "garden" | "today">, tour: string): Brief {
+  if (garden.episodes.has(tour)) return makeBrief(garden, { episode: tour, today });
+  if (isDay(tour)) {
+    const planned = episodeOn(garden, tour);
+    return makeBrief(garden, planned === undefined ? { day: tour, today } : { episode: planned, today });
+  }
+  const episodes = [...garden.episodes.keys()];
+  const nearest = nearestName(tour, episodes);
+  throw new CommandError(
+    `No episode is called "${tour}", and it is not a day such as ${today}.${nearest === undefined ? "" : ` Did you mean "${nearest}"?`}`,
+  );
+}
+
+function episodeOn(garden: Garden, day: string): string | undefined {
+  return [...garden.episodes.values()].find((episode) => episode.day === day && episode.status === "planned")?.id;
+}

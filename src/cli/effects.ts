@@ -1,0 +1,91 @@
+/**
+ * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
+ */
+import { createHash, randomBytes } from "node:crypto";
+import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
+import path from "node:path";
+import envPaths from "env-paths";
+import { Temporal } from "temporal-polyfill";
+import type { Day } from "../model.ts";
+import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
+
+export interface Effects {
+  /** Folder that relative paths start from, absolute. */
+  readonly cwd: string;
+  /** True when a person is watching: progress may redraw its line. */
+  readonly terminal: boolean;
+  /** Writes one line of what was asked for. */
+  out(line: string): void;
+  /** Writes one line about the work: progress, problems, where files are. */
+  err(line: string): void;
+  /** Redraws the progress line; only called when `terminal`. */
+  redraw(line: string): void;
+  /** Today in an IANA time zone. */
+  today(timeZone: string): Day;
+  openRecords(dir: string): Promise<RecordsFolder>;
+  /** Undefined when there is no such file. */
+  readText(file: string): Promise<string | undefined>;
+  /** Writes beside the target and renames, so that a file is old or new, never half. Makes its folder. */
+  writeText(file: string, text: string): Promise<void>;
+  /** Like writeText, but gives false and changes nothing when the file exists. */
+  createText(file: string, text: string): Promise<boolean>;
+  /** Where derived things of one records folder may be kept, absolute. */
+  cacheFor(recordsDir: string): string;
+}
+
+export function realEffects(): Effects {
+  const { stdout, stderr } = process;
+  return {
+    cwd: process.cwd(),
+    terminal: stderr.isTTY === true,
+    out: (line) => void stdout.write(`${line}\n`),
+    err: (line) => void stderr.write(`${line}\n`),
+    redraw: (line) => void stderr.write(`\r\u001b[2K${line}`),
+    today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
+    openRecords: openRecordsFolder,
+    readText,
+    writeText,
+    createText,
+    cacheFor: (recordsDir) => {
+      const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
+      return path.join(process.env["PLOTREEL_CACHE"] ?? envPaths("plotreel", { suffix: "" }).cache, name);
+    },
+  };
+}
+
+async function readText(file: string): Promise<string | undefined> {
+  try {
+    return await readFile(file, "utf8");
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    throw error;
+  }
+}
+
+async function writeText(file: string, text: string): Promise<void> {
+  await mkdir(path.dirname(file), { recursive: true });
+  const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
+  try {
+    const handle = await open(beside, "wx");
+    try {
+      await handle.writeFile(text, "utf8");
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    await rename(beside, file);
+  } catch (error) {
+    await rm(beside, { force: true });
+    throw error;
+  }
+}
+
+async function createText(file: string, text: string): Promise<boolean> {
+  try {
+    await stat(file);
+    return false;
+  } catch {
+    await writeText(file, text);
+    return true;
+  }
+}

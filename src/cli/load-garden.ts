@@ -1,0 +1,45 @@
+/** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
+import path from "node:path";
+import type { Day, Garden } from "../model.ts";
+import { readPhotos } from "../photos/index.ts";
+import { readRecords, readSettings } from "../records/index.ts";
+import { growGarden } from "../timeline/index.ts";
+import type { Effects } from "./effects.ts";
+import { openNoteCache } from "./note-cache.ts";
+import { type Report, reportTo } from "./report.ts";
+
+export interface LoadOptions {
+  /** Relative to the current folder, or absolute. */
+  readonly records: string;
+  /** Fixes the clock. */
+  readonly today?: Day | undefined;
+  /** Says how many files were read again. */
+  readonly verbose?: boolean | undefined;
+}
+
+export interface Loaded {
+  readonly garden: Garden;
+  readonly today: Day;
+  /** Absolute. */
+  readonly recordsDir: string;
+  readonly cacheDir: string;
+  readonly report: Report;
+}
+
+export async function loadGarden(options: LoadOptions, effects: Effects): Promise<Loaded> {
+  const recordsDir = path.resolve(effects.cwd, options.records);
+  const cacheDir = effects.cacheFor(recordsDir);
+  const report = reportTo(effects);
+  const folder = await effects.openRecords(recordsDir);
+  const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
+  const cache = await openNoteCache(effects, cacheDir);
+  const records = await readRecords(folder, { today, cache, onProgress: (done, total) => report.progress("Reading records", done, total) });
+  await cache.save();
+  const photos = await readPhotos(records, folder);
+  report.end();
+  if (options.verbose === true) {
+    effects.err(`${cache.readAgain} files read again, ${cache.known} unchanged since the last run.`);
+  }
+  const garden = growGarden({ ...records, problems: [...records.problems, ...photos.problems] }, photos.photos);
+  return { garden, today, recordsDir, cacheDir, report };
+}

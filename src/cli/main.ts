@@ -1,0 +1,108 @@
+/** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { isDay } from "../calendar.ts";
+import { brief } from "./brief-command.ts";
+import { check } from "./check-command.ts";
+import { CommandError, EXIT } from "./command-error.ts";
+import { type Effects, realEffects } from "./effects.ts";
+import { type LoadOptions, loadGarden } from "./load-garden.ts";
+import { newRecord, writeNamedRecords } from "./new-command.ts";
+import { publish } from "./publish-command.ts";
+import { isKind, KINDS } from "./record-templates.ts";
+import { timeline } from "./timeline-command.ts";
+
+/** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
+export async function main(argv: readonly string[], effects: Effects = realEffects()): Promise<number> {
+  let exitCode: number = EXIT.done;
+  const program = commands(effects, (code) => {
+    exitCode = code;
+  });
+  try {
+    await program.parseAsync([...argv], { from: "user" });
+    return exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.done : EXIT.wrongUse;
+    if (error instanceof CommandError) {
+      effects.err(error.message);
+      return error.exitCode;
+    }
+    const system = error as NodeJS.ErrnoException;
+    if (system.code !== undefined && system.path !== undefined) {
+      effects.err(`Could not use ${system.path} (${system.code}). Nothing in your records was changed.`);
+      return EXIT.couldNot;
+    }
+    throw error;
+  }
+}
+
+/** The whole program; the command reference is printed from it. */
+export function commands(effects: Effects, finish: (exitCode: number) => void): Command {
+  const program = new Command("plotreel")
+    .description("Garden notes and photos in; tour briefs, a public variety list and season recaps out.")
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => effects.out(text.trimEnd()),
+      writeErr: (text) => effects.err(text.trimEnd()),
+    })
+    .showHelpAfterError("(--help shows how this is used)");
+
+  withRecords(program.command("check"))
+    .description("list every problem and hint in the records")
+    .option("--json", "as data")
+    .action(async (options: LoadOptions & { json?: boolean }) => finish(check(await loadGarden(options, effects), options, effects)));
+
+  withRecords(program.command("timeline"))
+    .description("what stands in a bed, or in all beds, and what changed")
+    .argument("[bed]", "a bed's name; all beds when left out")
+    .option("--on <date>", "as it stood on this day", day)
+    .option("--since <date>", "changes after this day", day)
+    .option("--json", "as data")
+    .action(async (bed: string | undefined, options: LoadOptions & { on?: string; since?: string; json?: boolean }) =>
+      finish(timeline(await loadGarden(options, effects), { ...options, bed }, effects)),
+    );
+
+  withOut(withRecords(program.command("brief")))
+    .description("the brief of a tour: Markdown here, and beside it data and a page to print")
+    .argument("<tour-or-date>", "an episode's folder name, or a day such as 2026-06-14")
+    .option("--json", "print the data instead of the Markdown")
+    .action(async (tour: string, options: LoadOptions & { json?: boolean; out: string }) =>
+      finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
+    );
+
+  withOut(withRecords(program.command("publish")))
+    .description("make the public site and the private field pages")
+    .action(async (options: LoadOptions & { out: string }) => finish(await publish(await loadGarden(options, effects), options, effects)));
+
+  withRecords(program.command("new"))
+    .description("write a record to fill in")
+    .argument("<kind>", `${Object.keys(KINDS).join(", ")}; or "named" for every bed and variety that notes name and no file describes`)
+    .argument("[name]", "what it is called")
+    .action(async (kind: string, name: string | undefined, options: LoadOptions) => {
+      if (kind === "named") {
+        const { garden, recordsDir, today } = await loadGarden(options, effects);
+        return finish(await writeNamedRecords(garden, recordsDir, today, effects));
+      }
+      if (!isKind(kind)) throw new CommandError(`"${kind}" is not a kind of record. The kinds are: ${Object.keys(KINDS).join(", ")}.`);
+      if (name === undefined) throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
+      const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
+      return finish(await newRecord({ recordsDir: options.records, kind, name, today }, effects));
+    });
+
+  return program;
+}
+
+function withRecords(command: Command): Command {
+  return command
+    .option("--records <dir>", "the records folder", "content")
+    .option("--today <date>", "take this day as today", day)
+    .option("--verbose", "say how many files were read again");
+}
+
+function withOut(command: Command): Command {
+  return command.option("--out <dir>", "where the results go", "out");
+}
+
+function day(text: string): string {
+  if (!isDay(text)) throw new InvalidArgumentError("Write a day as year, month and day: 2026-06-14.");
+  return text;
+}

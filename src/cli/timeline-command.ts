@@ -1,0 +1,45 @@
+/** `plotreel timeline [BED]`: what stands in the beds and what changed, as data or as lines to read. */
+import type { Day, Garden } from "../model.ts";
+import { nearestName } from "../records/index.ts";
+import { sayDay, timelineView } from "../timeline/index.ts";
+import { CommandError, EXIT } from "./command-error.ts";
+import type { Effects } from "./effects.ts";
+import type { Loaded } from "./load-garden.ts";
+
+export interface TimelineOptions {
+  readonly bed?: string | undefined;
+  readonly on?: Day | undefined;
+  readonly since?: Day | undefined;
+  readonly json?: boolean | undefined;
+}
+
+export function timeline({ garden, today }: Loaded, options: TimelineOptions, effects: Effects): number {
+  const span = { on: options.on ?? today, since: options.since };
+  if (span.since !== undefined && span.since > span.on) {
+    throw new CommandError(`--since ${span.since} is later than ${span.on}. Give the earlier day to --since.`);
+  }
+  const beds = options.bed === undefined ? [...garden.beds.keys()] : [bedNamed(garden, options.bed)];
+  const views = beds.map((bed) => timelineView(garden, bed, span));
+  if (options.json === true) {
+    effects.out(JSON.stringify(options.bed === undefined ? views : views[0], null, 2));
+    return EXIT.done;
+  }
+  for (const view of views) {
+    effects.out(garden.beds.get(view.bed)?.title ?? view.bed);
+    for (const change of view.changes) effects.out(`  ${sayDay(change.date, { ...garden.settings, near: span.on })}: ${change.text}`);
+    if (view.changes.length === 0) effects.out("  Nothing changed.");
+  }
+  return EXIT.done;
+}
+
+/** A bed by its id, its title or another name it is called by. */
+export function bedNamed(garden: Garden, name: string): string {
+  const wanted = name.toLowerCase();
+  for (const bed of garden.beds.values()) {
+    if ([bed.id, bed.title, ...bed.alsoCalled].some((known) => known.toLowerCase() === wanted)) return bed.id;
+  }
+  const nearest = nearestName(name, [...garden.beds.keys()]);
+  throw new CommandError(
+    `No bed is called "${name}".${nearest === undefined ? ` The beds are: ${[...garden.beds.keys()].join(", ")}.` : ` Did you mean "${nearest}"?`}`,
+  );
+}
