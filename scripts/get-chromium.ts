@@ -12,10 +12,15 @@ if (!existsSync(chromium)) {
   if (root && debian) {
     console.log("Getting Chromium for the browser tests (apt-get install chromium) …");
     spawnSync("apt-get", ["update", "-qq"], { stdio: "ignore" });
-    spawnSync("apt-get", ["install", "-y", "-qq", "chromium"], { stdio: "ignore", env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } });
+    spawnSync("apt-get", ["install", "-y", "-qq", "chromium"], {
+      stdio: "ignore",
+      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+    });
   }
   if (!existsSync(chromium)) {
-    console.error('The browser tests need Chromium: run "sudo apt-get install chromium", or set CHROMIUM to the path of one.');
+    console.error(
+      'The browser tests need Chromium: run "sudo apt-get install chromium", or set CHROMIUM to the path of one.',
+    );
     process.exit(1);
   }
 }

@@ -24,7 +24,9 @@ export function check({ garden }: Loaded, options: { readonly json?: boolean | u
 function summary(lines: number, notes: number, problems: readonly Problem[]): string {
   const read = `${counted(lines, "log line", "log lines")} in ${counted(notes, "note", "notes")}`;
   const found = (Object.keys(NAMES) as Severity[])
-    .map((severity) => [problems.filter((problem) => problem.severity === severity).length, ...NAMES[severity]] as const)
+    .map(
+      (severity) => [problems.filter((problem) => problem.severity === severity).length, ...NAMES[severity]] as const,
+    )
     .filter(([count]) => count > 0)
     .map(([count, one, many]) => counted(count, one, many));
   return found.length === 0 ? `${read}. Nothing to mend.` : `${read}: ${found.join(", ")}.`;

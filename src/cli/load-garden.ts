@@ -33,7 +33,11 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const folder = await effects.openRecords(recordsDir);
   const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
   const cache = await openNoteCache(effects, cacheDir);
-  const records = await readRecords(folder, { today, cache, onProgress: (done, total) => report.progress("Reading records", done, total) });
+  const records = await readRecords(folder, {
+    today,
+    cache,
+    onProgress: (done, total) => report.progress("Reading records", done, total),
+  });
   await cache.save();
   const photos = await readPhotos(records, folder);
   report.end();

@@ -49,7 +49,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
   withRecords(program.command("check"))
     .description("list every problem and hint in the records")
     .option("--json", "as data")
-    .action(async (options: LoadOptions & { json?: boolean }) => finish(check(await loadGarden(options, effects), options, effects)));
+    .action(async (options: LoadOptions & { json?: boolean }) =>
+      finish(check(await loadGarden(options, effects), options, effects)),
+    );
 
   withRecords(program.command("timeline"))
     .description("what stands in a bed, or in all beds, and what changed")
@@ -71,18 +73,24 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
-    .action(async (options: LoadOptions & { out: string }) => finish(await publish(await loadGarden(options, effects), options, effects)));
+    .action(async (options: LoadOptions & { out: string }) =>
+      finish(await publish(await loadGarden(options, effects), options, effects)),
+    );
 
   withRecords(program.command("new"))
     .description("write a record to fill in")
-    .argument("<kind>", `${Object.keys(KINDS).join(", ")}; or "named" for every bed and variety that notes name and no file describes`)
+    .argument(
+      "<kind>",
+      `${Object.keys(KINDS).join(", ")}; or "named" for every bed and variety that notes name and no file describes`,
+    )
     .argument("[name]", "what it is called")
     .action(async (kind: string, name: string | undefined, options: LoadOptions) => {
       if (kind === "named") {
         const { garden, recordsDir, today } = await loadGarden(options, effects);
         return finish(await writeNamedRecords(garden, recordsDir, today, effects));
       }
-      if (!isKind(kind)) throw new CommandError(`"${kind}" is not a kind of record. The kinds are: ${Object.keys(KINDS).join(", ")}.`);
+      if (!isKind(kind))
+        throw new CommandError(`"${kind}" is not a kind of record. The kinds are: ${Object.keys(KINDS).join(", ")}.`);
       if (name === undefined) throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
       const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
       return finish(await newRecord({ recordsDir: options.records, kind, name, today }, effects));

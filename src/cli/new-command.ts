@@ -19,16 +19,26 @@ export async function newRecord(options: NewOptions, effects: Effects): Promise<
     recordText(options.kind, { title: options.name, today: options.today }),
   );
   if (!written) {
-    throw new CommandError(`${file} is there already and was left as it is. Choose another name, or edit that file.`, EXIT.couldNot);
+    throw new CommandError(
+      `${file} is there already and was left as it is. Choose another name, or edit that file.`,
+      EXIT.couldNot,
+    );
   }
   effects.out(path.join(options.recordsDir, file));
   return EXIT.done;
 }
 
 /** Writes a file for each bed and variety that notes name but no file describes. */
-export async function writeNamedRecords(garden: Garden, recordsDir: string, today: string, effects: Effects): Promise<number> {
+export async function writeNamedRecords(
+  garden: Garden,
+  recordsDir: string,
+  today: string,
+  effects: Effects,
+): Promise<number> {
   const named = [
-    ...[...garden.beds.values()].filter((bed) => !bed.described).map((bed) => ({ kind: "bed" as const, id: bed.id, title: bed.title, crop: undefined })),
+    ...[...garden.beds.values()]
+      .filter((bed) => !bed.described)
+      .map((bed) => ({ kind: "bed" as const, id: bed.id, title: bed.title, crop: undefined })),
     ...[...garden.varieties.values()]
       .filter((variety) => !variety.described)
       .map((variety) => ({ kind: "variety" as const, id: variety.id, title: variety.title, crop: variety.crop })),

@@ -17,7 +17,10 @@ export interface StoredNoteCache extends NoteCache {
   save(): Promise<void>;
 }
 
-export async function openNoteCache(effects: Pick<Effects, "readText" | "writeText">, cacheDir: string): Promise<StoredNoteCache> {
+export async function openNoteCache(
+  effects: Pick<Effects, "readText" | "writeText">,
+  cacheDir: string,
+): Promise<StoredNoteCache> {
   const file = path.join(cacheDir, STORE);
   const before = await readStore(effects, file);
   const now = new Map<string, ParsedNote>();

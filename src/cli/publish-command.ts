@@ -19,9 +19,17 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
     cacheDir: path.join(cacheDir, "photos"),
     onProgress: (done, total) => report.progress("Making photo copies", done, total),
   });
-  const briefs = [...garden.episodes.values()].filter(({ status }) => status === "planned").map(({ id }) => briefFor(loaded, id));
+  const briefs = [...garden.episodes.values()]
+    .filter(({ status }) => status === "planned")
+    .map(({ id }) => briefFor(loaded, id));
   report.step("Making the pages");
-  const sites = await buildSites(garden, { outDir: path.resolve(effects.cwd, options.out), cacheDir, today, photos: photos.copies, briefs });
+  const sites = await buildSites(garden, {
+    outDir: path.resolve(effects.cwd, options.out),
+    cacheDir,
+    today,
+    photos: photos.copies,
+    briefs,
+  });
   report.end();
   for (const problem of photos.problems) effects.err(`${problem.file}: ${problem.what} ${problem.fix}`);
   effects.out(`Public site: ${sites.publicDir} (${sites.publicPages} pages)`);

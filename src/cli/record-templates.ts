@@ -52,7 +52,12 @@ export const KINDS = {
   },
   episode: {
     folder: "episodes",
-    lines: ({ today }) => [`date: ${today}`, "status: planned", "target: 12 min", "# stops: [ beds in your walking order ]"],
+    lines: ({ today }) => [
+      `date: ${today}`,
+      "status: planned",
+      "target: 12 min",
+      "# stops: [ beds in your walking order ]",
+    ],
     body: "",
   },
   gear: {
@@ -104,5 +109,7 @@ function fileName(name: string): string {
 
 /** A title in YAML, in quotes only where plain text would be read as something else. */
 function quoted(title: string): string {
-  return /^[\p{L}][\p{L}\p{N} '’.-]*$/u.test(title) && !/^(true|false|null|yes|no|on|off)$/i.test(title) ? title : JSON.stringify(title);
+  return /^[\p{L}][\p{L}\p{N} '’.-]*$/u.test(title) && !/^(true|false|null|yes|no|on|off)$/i.test(title)
+    ? title
+    : JSON.stringify(title);
 }

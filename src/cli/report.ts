@@ -15,7 +15,10 @@ export interface Report {
 /** Milliseconds between redraws: fast enough to look alive, slow enough to cost nothing. */
 const REDRAW_EVERY = 100;
 
-export function reportTo(effects: Pick<Effects, "terminal" | "err" | "redraw">, clock = () => performance.now()): Report {
+export function reportTo(
+  effects: Pick<Effects, "terminal" | "err" | "redraw">,
+  clock = () => performance.now(),
+): Report {
   let drawn = false;
   let lastDraw = Number.NEGATIVE_INFINITY;
   let startedAt = 0;

@@ -26,7 +26,8 @@ export function timeline({ garden, today }: Loaded, options: TimelineOptions, ef
   }
   for (const view of views) {
     effects.out(garden.beds.get(view.bed)?.title ?? view.bed);
-    for (const change of view.changes) effects.out(`  ${sayDay(change.date, { ...garden.settings, near: span.on })}: ${change.text}`);
+    for (const change of view.changes)
+      effects.out(`  ${sayDay(change.date, { ...garden.settings, near: span.on })}: ${change.text}`);
     if (view.changes.length === 0) effects.out("  Nothing changed.");
   }
   return EXIT.done;
