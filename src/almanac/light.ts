@@ -1,0 +1,123 @@
+/** How a bed is lit for the camera, minute by minute of a day, and in a film-maker's words. */
+import { Temporal } from "temporal-polyfill";
+import type { Bed, Day, Position } from "../model.ts";
+import { isLeafless, type Obstacle, readObstacle, takesSun, turn } from "./obstacles.ts";
+import { type SunPosition, sunAtMilliseconds } from "./sun.ts";
+
+/** Light on the bed as the camera sees it; "dark" when the sun is down. */
+export type Light = "front" | "side" | "back" | "shade" | "dark";
+
+/** A stretch of the day with one kind of light; minutes of the local clock, `until` not included. */
+export interface LightSpan {
+  readonly light: Light;
+  readonly from: number;
+  readonly until: number;
+  /** What takes the sun, when in shade. */
+  readonly shadedBy?: string | undefined;
+}
+
+/** Sun within this turn of straight behind (or before) the camera is front (or back) light: thirds of the half circle, common practice. */
+const SECTOR = 60;
+
+export interface LightQuestion {
+  readonly day: Day;
+  readonly timeZone: string;
+  readonly place: Position;
+}
+
+/** Direction the camera looks when it films the bed, degrees from north: its first viewpoint's, else towards the side it faces away from. */
+export function cameraLooks(bed: Bed): number | undefined {
+  const looking = bed.viewpoints.find((viewpoint) => viewpoint.looking !== undefined)?.looking;
+  if (looking !== undefined) return looking;
+  return bed.facing === undefined ? undefined : (bed.facing + 180) % 360;
+}
+
+export function lightOf(sun: SunPosition, looks: number): Exclude<Light, "shade"> {
+  if (sun.altitude <= 0) return "dark";
+  const fromAhead = Math.abs(turn(sun.azimuth, looks));
+  if (fromAhead <= SECTOR) return "back";
+  return fromAhead >= 180 - SECTOR ? "front" : "side";
+}
+
+/** The sun for each minute of the local clock, midnight to midnight; one table serves every bed of a site. */
+export function sunByMinute({ day, timeZone, place }: LightQuestion): readonly SunPosition[] {
+  const midnight = Temporal.PlainDate.from(day).toZonedDateTime({ timeZone });
+  // Minutes are counted on the clock: on a day of 23 or 25 hours the table still has 1,440 rows, the clock's change falls in the night.
+  const offsetAtNoon = midnight.add({ hours: 12 }).offsetNanoseconds - midnight.offsetNanoseconds;
+  const start = midnight.epochMilliseconds - offsetAtNoon / 1e6;
+  return Array.from({ length: 1440 }, (_, minute) => sunAtMilliseconds(start + minute * 60_000, place));
+}
+
+/** Spans of the whole day for one bed; undefined when neither its viewpoint nor its facing is known. */
+export function lightSpans(
+  bed: Bed,
+  suns: readonly SunPosition[],
+  question: LightQuestion,
+): readonly LightSpan[] | undefined {
+  const looks = cameraLooks(bed);
+  if (looks === undefined) return undefined;
+  const leafless = isLeafless(Number(question.day.slice(5, 7)), question.place.latitude);
+  const obstacles = bed.shade.map(readObstacle).filter((obstacle) => obstacle !== undefined);
+  const spans: LightSpan[] = [];
+  suns.forEach((sun, minute) => {
+    const found = at(sun, looks, obstacles, leafless);
+    const last = spans.at(-1);
+    if (last !== undefined && last.light === found.light && last.shadedBy === found.shadedBy) {
+      spans[spans.length - 1] = { ...last, until: minute + 1 };
+    } else spans.push({ ...found, from: minute, until: minute + 1 });
+  });
+  return spans;
+}
+
+export function spanAt(spans: readonly LightSpan[], minute: number): LightSpan | undefined {
+  return spans.find((span) => span.from <= minute && minute < span.until);
+}
+
+/** "sun behind you until 10:40", "in the wall's shade before 11:15", for a stop at that minute of the day. */
+export function sayLight(spans: readonly LightSpan[], minute: number): string {
+  const index = spans.findIndex((span) => span.from <= minute && minute < span.until);
+  const span = spans[index];
+  if (span === undefined) return "";
+  const next = spans[index + 1];
+  const end = next === undefined || next.light === "dark" ? "" : clock(span.until);
+  const before = spans[index - 1];
+  switch (span.light) {
+    case "shade":
+      return `in the ${possessive(span.shadedBy ?? "wall")} shade${end === "" ? " for the rest of the day" : ` before ${end}`}`;
+    case "dark":
+      return next === undefined || next.light !== "dark"
+        ? next === undefined
+          ? "the sun is down"
+          : `the sun is not up before ${clock(span.until)}`
+        : "the sun is down";
+    default: {
+      const since =
+        before?.light === "shade" && minute - span.from <= 90
+          ? `, ${possessive(before.shadedBy ?? "wall")} shade gone since ${clock(span.from)}`
+          : "";
+      return `${SUN_WORDS[span.light]}${since}${end === "" ? "" : ` until ${end}`}`;
+    }
+  }
+}
+
+const SUN_WORDS = { front: "sun behind you", side: "sun from the side", back: "sun in the lens" } as const;
+
+export function clock(minute: number): string {
+  return `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, "0")}`;
+}
+
+function at(
+  sun: SunPosition,
+  looks: number,
+  obstacles: readonly Obstacle[],
+  leafless: boolean,
+): Pick<LightSpan, "light" | "shadedBy"> {
+  const light = lightOf(sun, looks);
+  if (light === "dark") return { light };
+  const shadedBy = obstacles.find((obstacle) => takesSun(obstacle, sun, leafless))?.what;
+  return shadedBy === undefined ? { light } : { light: "shade", shadedBy };
+}
+
+function possessive(what: string): string {
+  return what.endsWith("s") ? `${what}'` : `${what}'s`;
+}
