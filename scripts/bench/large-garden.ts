@@ -1,0 +1,132 @@
+/**
+ * A garden far larger than anybody's, for measuring: the same bytes for the same size on every machine.
+ */
+import { mkdirSync, writeFileSync } from "node:fs";
+import path from "node:path";
+
+export interface GardenSize {
+  readonly seasons: number;
+  readonly notes: number;
+  readonly logLines: number;
+  readonly beds: number;
+  readonly varieties: number;
+}
+
+/** Ten seasons: 20,000 log lines in 6,000 notes, 300 beds, 2,000 varieties. */
+export const LARGE: GardenSize = { seasons: 10, notes: 6000, logLines: 20_000, beds: 300, varieties: 2000 };
+
+/** The same garden at a quarter, seasons kept. */
+export const QUARTER: GardenSize = { seasons: 10, notes: 1500, logLines: 5000, beds: 75, varieties: 500 };
+
+const CROPS = ["tomato", "leek", "carrot", "pumpkin", "dahlia", "lettuce", "onion", "kale", "beetroot", "pea"];
+const FIRST = ["Amber", "Blue", "Copper", "Dusky", "Early", "Frosted", "Giant", "Honey", "Ivory", "Jolly"];
+const SECOND = ["Anchor", "Beacon", "Candle", "Drummer", "Ember", "Feather", "Garland", "Harbour", "Island", "Jester"];
+const THIRD = [
+  "",
+  " Prize",
+  " Wonder",
+  " Self",
+  " Select",
+  " Star",
+  " Market",
+  " Queen",
+  " Improved",
+  " Dwarf",
+  " Noir",
+  " Rose",
+  " Late",
+  " Tall",
+  " Gold",
+  " Mist",
+  " Red",
+  " Sweet",
+  " Keeper",
+  " Pearl",
+];
+const STORY = [
+  "A dry wind from the east all day and the cans were empty by noon.",
+  "The blackbird has learnt the net and waits on the post until I go.",
+  "Talked over the fence about manure, and came home with a bag of it.",
+  "Nothing else stirred. The soil is warm two knuckles down.",
+];
+
+export function writeLargeGarden(dir: string, size: GardenSize): void {
+  const write = (file: string, text: string) => {
+    mkdirSync(path.dirname(path.join(dir, file)), { recursive: true });
+    writeFileSync(path.join(dir, file), text);
+  };
+  write("garden.md", "---\nname: A very large garden\ntime zone: Europe/London\nlanguage: en-GB\nunits: metric\n---\n");
+  for (let i = 0; i < size.beds; i += 1) {
+    write(
+      `beds/bed-${i}.md`,
+      `---\ntitle: ${bedName(i)}\nsize: 4 x 1.2 m\nplan: { x: ${i % 20}, y: ${Math.floor(i / 20)} }\n---\n`,
+    );
+  }
+  for (let i = 0; i < size.varieties; i += 1) {
+    write(
+      `varieties/${varietyName(i).toLowerCase().replace(/ /g, "-")}.md`,
+      `---\ntitle: ${varietyName(i)}\ncrop: ${crop(i)}\nsource: { name: Drift Lane Seeds, obtained: bought }\ndays to maturity: ${60 + (i % 50)} from planting\n---\n`,
+    );
+  }
+  const perSeason = size.notes / size.seasons;
+  let left = size.logLines;
+  for (let note = 0; note < size.notes; note += 1) {
+    const lines = Math.ceil(left / (size.notes - note));
+    left -= lines;
+    const day = dayOf(2017 + Math.floor(note / perSeason), (note % perSeason) / perSeason);
+    const bed = note % size.beds;
+    const text = Array.from({ length: lines }, (_, i) => logLine(note * 4 + i, bed, size));
+    write(
+      `notes/${day.slice(0, 4)}/${day}-${note}.md`,
+      `---\nbed: ${bedName(bed)}\n---\n\n${STORY[note % STORY.length]}\n\n${text.join("\n")}\n\n${STORY[(note + 1) % STORY.length]}\n`,
+    );
+  }
+}
+
+/** Lines follow one another as a season does: sown, planted, picked, cleared, with the work between. */
+function logLine(n: number, bed: number, size: GardenSize): string {
+  const variety = `${varietyName((bed * 7 + Math.floor(n / 24)) % size.varieties)} ${crop((bed * 7 + Math.floor(n / 24)) % size.varieties)}`;
+  switch (n % 12) {
+    case 0:
+      return `- sowed ${12 + (n % 20)} ${variety} in ${bedName(bed)}, 2 rows`;
+    case 1:
+      return `- up: ${variety}, patchy at the far end`;
+    case 2:
+      return `- did: watered and hoed between the rows`;
+    case 3:
+      return `- measured ${variety} ${10 + (n % 60)} cm tall`;
+    case 4:
+      return `- first flower: ${variety}`;
+    case 5:
+      return `- trouble: aphids on ${variety}, growing tips`;
+    case 6:
+      return `- cured: aphids on ${variety}`;
+    case 7:
+      return `- picked 1.${n % 10} kg ${variety} from ${bedName(bed)}`;
+    case 8:
+      return `- picked ${1 + (n % 9)} bunches ${variety}`;
+    case 9:
+      return `- to do by ${dayOf(2027, 0.5)}: net the row in ${bedName(bed)}`;
+    case 10:
+      return `- lost 2 ${variety} to slugs`;
+    default:
+      return `- cleared ${variety} from ${bedName(bed)}`;
+  }
+}
+
+function bedName(i: number): string {
+  return `${SECOND[i % 10]} Bed ${FIRST[Math.floor(i / 10) % 10]} ${1 + Math.floor(i / 100)}`;
+}
+
+function varietyName(i: number): string {
+  return `${FIRST[i % 10]} ${SECOND[Math.floor(i / 10) % 10]}${THIRD[Math.floor(i / 100) % 20]}`;
+}
+
+function crop(i: number): string {
+  return CROPS[i % CROPS.length] as string;
+}
+
+/** A day of the growing year, by the share of it that has gone. */
+function dayOf(year: number, share: number): string {
+  return new Date(Date.UTC(year, 1, 1) + Math.floor(share * 300) * 86_400_000).toISOString().slice(0, 10);
+}

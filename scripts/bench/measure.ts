@@ -1,0 +1,51 @@
+/**
+ * One measurement in a process of its own, so that memory and warm-up of one never help another: prints { ms, peakMiB, … } as JSON.
+ *
+ *   node measure.ts bare|cold|warm|brief RECORDS CACHE
+ */
+import { readFile } from "node:fs/promises";
+import path from "node:path";
+import remarkParse from "remark-parse";
+import { glob } from "tinyglobby";
+import { unified } from "unified";
+import { realEffects } from "../../src/cli/effects.ts";
+import { loadGarden } from "../../src/cli/load-garden.ts";
+import { makeBrief } from "../../src/tour/index.ts";
+
+const [mode = "", records = "", cache = ""] = process.argv.slice(2);
+const TODAY = "2026-11-20";
+process.env.PLOTREEL_CACHE = cache;
+
+const began = performance.now();
+const figures = mode === "bare" ? await bare() : mode === "brief" ? await brief() : await load();
+console.log(
+  JSON.stringify({ ms: performance.now() - began, ...figures, peakMiB: process.resourceUsage().maxRSS / 1024 }),
+);
+
+/** Reading the same files and parsing them with remark, nothing else. */
+async function bare() {
+  const files = await glob("**/*.md", { cwd: records });
+  const remark = unified().use(remarkParse);
+  for (const file of files) remark.parse(await readFile(path.join(records, file), "utf8"));
+  return {};
+}
+
+async function load() {
+  const { garden } = await loadGarden({ records, today: TODAY }, realEffects());
+  return { events: garden.events.length };
+}
+
+async function brief() {
+  const { garden } = await loadGarden({ records, today: TODAY }, realEffects());
+  const times = [];
+  for (let run = 0; run < 5; run += 1) {
+    const start = performance.now();
+    makeBrief(garden, { day: TODAY, today: TODAY });
+    times.push(performance.now() - start);
+  }
+  return {
+    ms: Math.min(...times),
+    firstMs: times[0],
+    stops: makeBrief(garden, { day: TODAY, today: TODAY }).stops.length,
+  };
+}
