@@ -1,0 +1,131 @@
+/** The few EXIF tags Plotreel asks a photo for, read by exifr from the head of the file. */
+import exifr from "exifr";
+import { type ImageKind, imageKind } from "./image-kind.ts";
+import { imageParts } from "./metadata-blocks.ts";
+import type { PhotoFolder } from "./photo-folder.ts";
+
+/** Raw values as the camera wrote them: nothing here is checked yet. */
+export interface PhotoTags {
+  readonly original?: unknown;
+  readonly originalSubSec?: unknown;
+  readonly originalOffset?: unknown;
+  readonly digitized?: unknown;
+  readonly digitizedSubSec?: unknown;
+  readonly digitizedOffset?: unknown;
+  /** UTC. */
+  readonly gpsDay?: unknown;
+  /** UTC: hours, minutes, seconds. */
+  readonly gpsTime?: unknown;
+  /** Degrees; undefined when the photo tells no place. Never leaves this room. */
+  readonly position?:
+    | { readonly latitude: number; readonly longitude: number; readonly errorMetres?: number | undefined }
+    | undefined;
+}
+
+export interface PhotoHead {
+  /** Undefined when the bytes are no picture Plotreel knows. */
+  readonly kind: ImageKind | undefined;
+  /** Bytes that were there to read, at most `headLength` unless more were needed. */
+  readonly length: number;
+  readonly tags?: PhotoTags | undefined;
+}
+
+/** Holds the EXIF of nearly every JPEG; the rest are read whole. */
+export const headLength = 65_536;
+
+/** Tags by the names exifr gives them; "CreateDate" is DateTimeDigitized. */
+const wanted = [
+  "DateTimeOriginal",
+  "SubSecTimeOriginal",
+  "OffsetTimeOriginal",
+  "CreateDate",
+  "SubSecTimeDigitized",
+  "OffsetTimeDigitized",
+  "GPSDateStamp",
+  "GPSTimeStamp",
+  "GPSLatitudeRef",
+  "GPSLatitude",
+  "GPSLongitudeRef",
+  "GPSLongitude",
+  "GPSHPositioningError",
+] as const;
+
+type RawTags = { readonly [Tag in (typeof wanted)[number]]?: unknown };
+
+// Raw values: revived dates would be read in the machine's own time zone.
+const options = {
+  reviveValues: false,
+  translateValues: false,
+  pick: [...wanted],
+};
+
+/** Reads a photo's head, and the whole file only when its metadata lies further in. */
+export async function readPhotoHead(folder: PhotoFolder, path: string): Promise<PhotoHead> {
+  if (!folder.readHead) {
+    const bytes = await folder.read(path);
+    return headOf(bytes, exifOf(bytes));
+  }
+  const head = await folder.readHead(path, headLength);
+  const exif = exifOf(head);
+  if (exif !== "further in" || head.length < headLength) return headOf(head, exif);
+  const bytes = await folder.read(path);
+  return headOf(bytes, exifOf(bytes));
+}
+
+async function headOf(bytes: Uint8Array, exif: Uint8Array | "none" | "further in"): Promise<PhotoHead> {
+  const kind = imageKind(bytes);
+  const tags = exif instanceof Uint8Array ? await tagsOf(exif) : undefined;
+  return { kind, length: bytes.length, tags };
+}
+
+/** The TIFF block of a picture's EXIF, "none", or "further in" when the bytes end before it does. */
+function exifOf(bytes: Uint8Array): Uint8Array | "none" | "further in" {
+  const kind = imageKind(bytes);
+  if (kind === undefined) return "none";
+  for (const part of imageParts(bytes, kind)) {
+    if (part.kind === "EXIF") return part.end > bytes.length ? "further in" : bytes.subarray(part.start, part.end);
+    // EXIF of a JPEG stands before its picture; the other kinds may have it behind.
+    if (part.kind === "picture" && kind === "jpeg") return "none";
+  }
+  return "further in";
+}
+
+async function tagsOf(exif: Uint8Array): Promise<PhotoTags | undefined> {
+  try {
+    const found = (await exifr.parse(exif, options)) as RawTags | undefined;
+    if (!found) return undefined;
+    return {
+      original: found.DateTimeOriginal,
+      originalSubSec: found.SubSecTimeOriginal,
+      originalOffset: found.OffsetTimeOriginal,
+      digitized: found.CreateDate,
+      digitizedSubSec: found.SubSecTimeDigitized,
+      digitizedOffset: found.OffsetTimeDigitized,
+      gpsDay: found.GPSDateStamp,
+      gpsTime: found.GPSTimeStamp,
+      position: position(found),
+    };
+  } catch {
+    // Damaged EXIF is as good as none: the file name or a sidecar may still tell the day.
+    return undefined;
+  }
+}
+
+/** Degrees from degrees, minutes and seconds; undefined when a denominator was zero or the place is not on Earth. */
+function position(found: RawTags): PhotoTags["position"] {
+  const latitude = degrees(found.GPSLatitude, found.GPSLatitudeRef, "S", 90);
+  const longitude = degrees(found.GPSLongitude, found.GPSLongitudeRef, "W", 180);
+  if (latitude === undefined || longitude === undefined) return undefined;
+  // A receiver without a fix writes zeros.
+  if (latitude === 0 && longitude === 0) return undefined;
+  const error = found.GPSHPositioningError;
+  return { latitude, longitude, errorMetres: typeof error === "number" && error >= 0 ? error : undefined };
+}
+
+function degrees(written: unknown, ref: unknown, negative: string, limit: number): number | undefined {
+  if (!Array.isArray(written) || written.length !== 3 || typeof ref !== "string") return undefined;
+  const [whole, minutes, seconds] = written as [unknown, unknown, unknown];
+  const value = Number(whole) + Number(minutes) / 60 + Number(seconds) / 3600;
+  if (!(value >= 0 && value <= limit)) return undefined;
+  return ref.trim().toUpperCase() === negative ? -value : value;
+}

@@ -1,0 +1,9 @@
+// Takes the records and a folder of photo files.
+// Gives photos with their day and place, problems, measures, and copies for the pages without a trace of where they were taken.
+// Never changes or moves a photo that lies in the records, and lets no position out of this room.
+export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
+export { pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
+export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
+export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
+export { readPhotos } from "./read-photos.ts";

@@ -1,0 +1,183 @@
+/**
+ * When a photo was taken, from everything that may tell, in this order of trust: the original time with its own offset,
+ * GPS time, the original time read in the garden's zone, a date in the file's name or day folder, the sidecar, and as a
+ * marked last resort the time of the file. Tags: EXIF (CIPA DC-008), 0x9003 to 0x9012, 0x9291, GPS IFD 7 and 0x1D.
+ */
+import { Temporal } from "temporal-polyfill";
+import { dayOf } from "../calendar.ts";
+import type { DateBasis, Day } from "../model.ts";
+import type { PhotoTags } from "./exif-tags.ts";
+import { dateInName } from "./file-name-date.ts";
+
+export interface PhotoMoment {
+  /** Local calendar day. */
+  readonly day?: Day | undefined;
+  /** Local wall clock "18:05:09". */
+  readonly time?: string | undefined;
+  /** ISO 8601 instant, UTC, with milliseconds when the camera gave them. */
+  readonly instant?: string | undefined;
+  readonly dateBasis: DateBasis;
+}
+
+export interface PhotoWitnesses {
+  readonly tags?: PhotoTags | undefined;
+  /** Path or name of the file. */
+  readonly path: string;
+  readonly sidecarDay?: Day | undefined;
+  /** Milliseconds since 1970 UTC. */
+  readonly modified?: number | undefined;
+  /** IANA zone of the garden. */
+  readonly timeZone: string;
+}
+
+/** A wall clock without a zone. */
+interface WallClock {
+  readonly day: Day;
+  readonly time: string;
+  readonly milliseconds: number;
+}
+
+const minute = 60_000;
+
+export function photoMoment(witnesses: PhotoWitnesses): PhotoMoment {
+  return (
+    (witnesses.tags && fromTags(witnesses.tags, witnesses.timeZone)) ??
+    fromName(witnesses.path, witnesses.timeZone) ??
+    (witnesses.sidecarDay === undefined ? undefined : { day: witnesses.sidecarDay, dateBasis: "sidecar" }) ??
+    (witnesses.modified === undefined ? undefined : atInstant(witnesses.modified, witnesses.timeZone, "file time")) ?? {
+      dateBasis: "unknown",
+    }
+  );
+}
+
+function fromTags(tags: PhotoTags, timeZone: string): PhotoMoment | undefined {
+  const original = wallClock(tags.original, tags.originalSubSec);
+  const wall = original ?? wallClock(tags.digitized, tags.digitizedSubSec);
+  const offset = offsetMinutes(original ? tags.originalOffset : tags.digitizedOffset);
+  if (wall && offset !== undefined) return atOffset(wall, offset, "exif offset");
+  const gps = gpsInstant(tags);
+  if (gps !== undefined) {
+    const inferred = wall && inferredOffset(wall, gps);
+    return wall && inferred !== undefined ? atOffset(wall, inferred, "gps time") : atInstant(gps, timeZone, "gps time");
+  }
+  return wall && inZone(wall, timeZone, "exif in garden zone");
+}
+
+function fromName(path: string, timeZone: string): PhotoMoment | undefined {
+  const found = dateInName(path);
+  if (!found) return undefined;
+  if (found.time === undefined) return { day: found.day, dateBasis: "file name" };
+  const wall: WallClock = { day: found.day, time: found.time, milliseconds: 0 };
+  return found.utc ? atInstant(utcMs(wall), timeZone, "file name") : inZone(wall, timeZone, "file name");
+}
+
+/** "2024:07:04 18:05:09" as a wall clock; undefined for zeros, blanks and times no calendar or clock has. */
+export function wallClock(written: unknown, subSec?: unknown): WallClock | undefined {
+  if (typeof written !== "string") return undefined;
+  // Some cameras and editors write dashes, slashes or an ISO "T"; digits and order are always these.
+  const parts = /^\s*(\d{4})[:\-/.](\d\d)[:\-/.](\d\d)[ T](\d\d):(\d\d):(\d\d)/.exec(written);
+  if (!parts) return undefined;
+  const [year, month, dayOfMonth, hour, min, sec] = parts.slice(1).map(Number) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const day = dayOf(year, month, dayOfMonth);
+  if (day === undefined || !plausibleYear(year) || hour > 23 || min > 59 || sec > 60) return undefined;
+  // A leap second has no place in ISO clocks of most tools; it counts as the second before.
+  const time = `${parts[4]}:${parts[5]}:${sec === 60 ? "59" : parts[6]}`;
+  return { day, time, milliseconds: subSecMilliseconds(subSec) };
+}
+
+/** SubSecTime holds the digits after the point: "5" is half a second, "05" a twentieth. */
+function subSecMilliseconds(written: unknown): number {
+  const digits = /^\s*(\d+)/.exec(
+    typeof written === "number" ? String(written) : typeof written === "string" ? written : "",
+  );
+  return digits?.[1] === undefined ? 0 : Number(digits[1].slice(0, 3).padEnd(3, "0"));
+}
+
+/** "+05:30" in minutes; undefined for blanks and for offsets no clock on Earth shows. */
+export function offsetMinutes(written: unknown): number | undefined {
+  if (typeof written !== "string") return undefined;
+  const trimmed = written.trim();
+  if (trimmed === "Z") return 0;
+  const parts = /^([+-])(\d\d):?(\d\d)/.exec(trimmed);
+  if (!parts) return undefined;
+  const [hours, minutes] = [Number(parts[2]), Number(parts[3])];
+  const offset = (hours * 60 + minutes) * (parts[1] === "-" ? -1 : 1);
+  return minutes < 60 && possibleOffset(offset) ? offset : undefined;
+}
+
+/** GPS date and time are UTC; a time without its date tells nothing. */
+function gpsInstant(tags: PhotoTags): number | undefined {
+  if (typeof tags.gpsDay !== "string" || !Array.isArray(tags.gpsTime) || tags.gpsTime.length !== 3) return undefined;
+  const [hour, min, sec] = tags.gpsTime.map((part: unknown) => (typeof part === "number" ? part : Number.NaN)) as [
+    number,
+    number,
+    number,
+  ];
+  const parts = /^\s*(\d{4})[:\-/.](\d\d)[:\-/.](\d\d)/.exec(tags.gpsDay);
+  if (!parts || !(hour >= 0 && hour < 24 && min >= 0 && min < 60 && sec >= 0 && sec < 61)) return undefined;
+  const day = dayOf(Number(parts[1]), Number(parts[2]), Number(parts[3]));
+  if (day === undefined || !plausibleYear(Number(parts[1]))) return undefined;
+  return Date.parse(day) + Math.round((hour * 3600 + min * 60 + sec) * 1000);
+}
+
+/**
+ * Clocks differ from UTC by whole quarters of an hour, and a GPS time is at most a few minutes older than the picture:
+ * the difference, rounded to 15 minutes, is the offset. Undefined when no clock on Earth shows it: then one of the two
+ * is wrong by days.
+ */
+function inferredOffset(wall: WallClock, gps: number): number | undefined {
+  const offset = Math.round((utcMs(wall) - gps) / (15 * minute)) * 15;
+  return possibleOffset(offset) ? offset : undefined;
+}
+
+/** Offsets in use go from -12:00 to +14:00. */
+function possibleOffset(offset: number): boolean {
+  return offset >= -12 * 60 && offset <= 14 * 60;
+}
+
+/** Before 1990 there were no such cameras: a clock that was never set says 1970 or 1980. */
+function plausibleYear(year: number): boolean {
+  return year >= 1990 && year <= 2199;
+}
+
+/** The wall clock's milliseconds if it stood in UTC. */
+function utcMs(wall: WallClock): number {
+  return Date.parse(`${wall.day}T${wall.time}Z`) + wall.milliseconds;
+}
+
+function atOffset(wall: WallClock, offset: number, dateBasis: DateBasis): PhotoMoment {
+  return { day: wall.day, time: wall.time, instant: isoInstant(utcMs(wall) - offset * minute), dateBasis };
+}
+
+/**
+ * A wall clock in an IANA zone. A time that the spring change skips is read with the offset before the change, and one
+ * that the autumn change repeats is taken the first time: RFC 5545's rule, Temporal's "compatible". Day and time stay as
+ * the camera showed them.
+ */
+function inZone(wall: WallClock, timeZone: string, dateBasis: DateBasis): PhotoMoment {
+  const { epochMilliseconds } = Temporal.PlainDateTime.from(`${wall.day}T${wall.time}`).toZonedDateTime(timeZone, {
+    disambiguation: "compatible",
+  });
+  return { day: wall.day, time: wall.time, instant: isoInstant(epochMilliseconds + wall.milliseconds), dateBasis };
+}
+
+function atInstant(instant: number, timeZone: string, dateBasis: DateBasis): PhotoMoment {
+  const local = Temporal.Instant.fromEpochMilliseconds(Math.round(instant)).toZonedDateTimeISO(timeZone);
+  return {
+    day: local.toPlainDate().toString(),
+    time: local.toPlainTime().toString({ fractionalSecondDigits: 0 }),
+    instant: isoInstant(Math.round(instant)),
+    dateBasis,
+  };
+}
+
+function isoInstant(ms: number): string {
+  return new Date(ms).toISOString();
+}

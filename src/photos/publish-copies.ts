@@ -1,0 +1,66 @@
+/** Copies of all photos for the pages, made once and then taken from the cache. */
+import { readFile } from "node:fs/promises";
+import { availableParallelism } from "node:os";
+import path from "node:path";
+import pLimit from "p-limit";
+import type { Photo, Problem } from "../model.ts";
+import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
+import { pageWidths, recipeKey } from "./copy-recipe.ts";
+import { damageProblem } from "./damage.ts";
+import { makeCopies, readySharp } from "./make-copies.ts";
+import { SourceHashes } from "./source-hashes.ts";
+
+export interface PublishOptions {
+  /** Absolute. */
+  readonly recordsDir: string;
+  /** Absolute; made when it is not there. */
+  readonly cacheDir: string;
+  /** Pixels. */
+  readonly widths?: readonly number[] | undefined;
+  /** Photos worked on side by side. */
+  readonly concurrency?: number | undefined;
+  readonly onProgress?: ((done: number, total: number) => void) | undefined;
+}
+
+export interface PublishedPhotos {
+  /** By photo path; a photo that cannot be opened is missing. */
+  readonly copies: ReadonlyMap<string, PublishedPhoto>;
+  readonly problems: readonly Problem[];
+}
+
+export async function publishPhotos(photos: readonly Photo[], options: PublishOptions): Promise<PublishedPhotos> {
+  readySharp();
+  const widths = options.widths ?? pageWidths;
+  const recipe = recipeKey(widths);
+  const cache = new CopyCache(options.cacheDir);
+  await cache.open();
+  const hashes = await SourceHashes.open(options.cacheDir);
+  const found = new Map<string, PublishedPhoto>();
+  const problems: Problem[] = [];
+  let done = 0;
+  const limit = pLimit(options.concurrency ?? availableParallelism());
+  try {
+    await limit.map(photos, async ({ path: photo }) => {
+      const onDisk = path.join(options.recordsDir, ...photo.split("/"));
+      try {
+        const { hash, bytes } = await hashes.of(photo, onDisk);
+        const key = copyKey(hash, recipe);
+        const copies =
+          (await cache.find(key)) ??
+          (await cache.keep(key, await makeCopies(bytes ?? (await readFile(onDisk)), widths)));
+        found.set(photo, copies);
+      } catch (error) {
+        problems.push(damageProblem(photo, error));
+      }
+      done += 1;
+      options.onProgress?.(done, photos.length);
+    });
+  } finally {
+    await hashes.save();
+  }
+  const inOrder = photos.flatMap(({ path: photo }) => {
+    const copies = found.get(photo);
+    return copies ? [[photo, copies] as const] : [];
+  });
+  return { copies: new Map(inOrder), problems };
+}

@@ -1,0 +1,72 @@
+/** From photo files to Photos: each dated, placed and described, in order of path; and what is wrong with them. */
+import pLimit from "p-limit";
+import type { Photo, PhotoSidecar, Problem, Records } from "../model.ts";
+import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
+import { photoMoment } from "./photo-date.ts";
+import type { PhotoFolder } from "./photo-folder.ts";
+import { photoProblem, unplacedProblems } from "./photo-problems.ts";
+import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
+
+/** Enough to keep the disk busy; more only queues. */
+const readsAtOnce = 8;
+
+export async function readPhotos(
+  records: Records,
+  folder: PhotoFolder,
+): Promise<{ readonly photos: Photo[]; readonly problems: Problem[] }> {
+  const sidecars = new Map([...records.photoSidecars.values()].map((sidecar) => [sidecar.photo, sidecar]));
+  const links = linkedBeds(records);
+  const limit = pLimit(readsAtOnce);
+  const read = await limit.map(records.photoFiles, (path) =>
+    readPhoto(path, sidecars.get(path), records, links, folder),
+  );
+  const photos = read.flatMap(({ photo }) => photo ?? []);
+  return { photos, problems: [...read.flatMap(({ problems }) => problems), ...unplacedProblems(photos, records.beds)] };
+}
+
+interface ReadPhoto {
+  readonly photo?: Photo | undefined;
+  readonly problems: readonly Problem[];
+}
+
+async function readPhoto(
+  path: string,
+  sidecar: PhotoSidecar | undefined,
+  records: Records,
+  links: LinkedBeds,
+  folder: PhotoFolder,
+): Promise<ReadPhoto> {
+  let head: PhotoHead;
+  try {
+    head = await readPhotoHead(folder, path);
+  } catch {
+    return { problems: [photoProblem("photo/unreadable", path)] };
+  }
+  if (head.length === 0) return { problems: [photoProblem("photo/empty", path)] };
+  if (head.kind === undefined) return { problems: [photoProblem("photo/not-a-picture", path)] };
+  const { timeZone } = records.settings;
+  let moment = photoMoment({ tags: head.tags, path, sidecarDay: sidecar?.day, timeZone });
+  if (moment.dateBasis === "unknown") {
+    // Asked for only now: a call to the disk for every photo would cost more than reading the dates.
+    const modified = await folder.modified?.(path).catch(() => undefined);
+    moment = photoMoment({ path, modified, timeZone });
+  }
+  const { bed, viewpoint } = placePhoto(path, sidecar, records.beds, links);
+  const photo: Photo = {
+    path,
+    ...moment,
+    bed,
+    viewpoint,
+    varieties: sidecar?.varieties ?? [],
+    caption: sidecar?.caption,
+    credit: sidecar?.credit,
+    private: sidecar?.private ?? false,
+  };
+  const problems: Problem[] = [];
+  if (moment.dateBasis === "file time" || moment.dateBasis === "unknown")
+    problems.push(photoProblem("photo/no-day", path));
+  if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
+    problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
+  }
+  return { photo, problems };
+}

@@ -1,0 +1,62 @@
+/**
+ * The content hash of each photo file. Hashing three megabytes takes as long as reading the dates of ten photos, so a
+ * hash is remembered for as long as size, inode and both times of the file stay as they were. A file changed less than
+ * two seconds before it was looked at is not remembered: its times could not show a second change.
+ */
+import { readFile, rename, stat, writeFile } from "node:fs/promises";
+import path from "node:path";
+
+interface Seen {
+  /** Size, inode, time of change and time of content, as one text. */
+  readonly state: string;
+  /** SHA-256, hexadecimal. */
+  readonly hash: string;
+}
+
+const settleMs = 2000;
+
+export class SourceHashes {
+  readonly #file: string;
+  readonly #known: Map<string, Seen>;
+  readonly #now: Map<string, Seen> = new Map();
+
+  private constructor(file: string, known: Map<string, Seen>) {
+    this.#file = file;
+    this.#known = known;
+  }
+
+  static async open(cacheDir: string): Promise<SourceHashes> {
+    const file = path.join(cacheDir, "sources.json");
+    try {
+      return new SourceHashes(
+        file,
+        new Map(Object.entries(JSON.parse(await readFile(file, "utf8")) as Record<string, Seen>)),
+      );
+    } catch {
+      return new SourceHashes(file, new Map());
+    }
+  }
+
+  /** The hash of a file, and its bytes when they had to be read for it. */
+  async of(photo: string, onDisk: string): Promise<{ readonly hash: string; readonly bytes?: Buffer | undefined }> {
+    const { size, ino, mtimeMs, ctimeMs } = await stat(onDisk);
+    const state = `${size} ${ino} ${mtimeMs} ${ctimeMs}`;
+    const known = this.#known.get(photo);
+    if (known?.state === state) {
+      this.#now.set(photo, known);
+      return { hash: known.hash };
+    }
+    const bytes = await readFile(onDisk);
+    // Off the main thread, unlike createHash.
+    const digest = await crypto.subtle.digest("SHA-256", bytes);
+    const seen = { state, hash: Buffer.from(digest).toString("hex") };
+    if (Date.now() - Math.max(mtimeMs, ctimeMs) > settleMs) this.#now.set(photo, seen);
+    return { hash: seen.hash, bytes };
+  }
+
+  async save(): Promise<void> {
+    const aside = `${this.#file}.${process.pid}.part`;
+    await writeFile(aside, JSON.stringify(Object.fromEntries(this.#now)));
+    await rename(aside, this.#file);
+  }
+}
