@@ -1,6 +1,9 @@
-// Takes: places, days, and what bed records say of their surroundings.
-// Gives: sun and light by the clock.
+// Takes: places, days, weather files' text, and what bed records say of their size and surroundings.
+// Gives: sun and light by the clock, weather and heat, how many plants a bed has room for.
 // Never: touches the disk or the clock, or knows of tours and pages.
+export * from "./bed-fit.ts";
+export * from "./heat-units.ts";
 export * from "./light.ts";
 export * from "./obstacles.ts";
 export * from "./sun.ts";
+export * from "./weather-files.ts";
