@@ -131,7 +131,15 @@ export interface Bed extends RecordFile {
 }
 
 /** How a thing came to the person; decides what must be said about it. */
-export type Obtained = "bought" | "swapped" | "saved" | "gifted" | "lent" | "paid promotion" | "commission link" | "own product";
+export type Obtained =
+  | "bought"
+  | "swapped"
+  | "saved"
+  | "gifted"
+  | "lent"
+  | "paid promotion"
+  | "commission link"
+  | "own product";
 
 export interface Source {
   /** Seed house, swap or person as it may be said in public: "Drift Lane Seeds". */
@@ -285,7 +293,19 @@ export interface Count {
 }
 
 /** Trade units of picking beside weight. */
-export type PickUnit = "stem" | "bunch" | "head" | "fruit" | "pod" | "punnet" | "crate" | "root" | "bulb" | "ear" | "handful" | "piece";
+export type PickUnit =
+  | "stem"
+  | "bunch"
+  | "head"
+  | "fruit"
+  | "pod"
+  | "punnet"
+  | "crate"
+  | "root"
+  | "bulb"
+  | "ear"
+  | "handful"
+  | "piece";
 
 /** One dated fact of one variety (or crop, bed, gear), read from a log line. A line that lists three varieties gives three events. */
 export interface Event {
@@ -339,7 +359,14 @@ export interface Event {
 // ------------------------------------------------------------------------------------------------------------ photos
 
 /** How a photo's day is known, best first. */
-export type DateBasis = "exif offset" | "gps time" | "exif in garden zone" | "file name" | "sidecar" | "file time" | "unknown";
+export type DateBasis =
+  | "exif offset"
+  | "gps time"
+  | "exif in garden zone"
+  | "file name"
+  | "sidecar"
+  | "file time"
+  | "unknown";
 
 export interface Photo {
   /** Relative to the records folder, below photos/. */
@@ -401,6 +428,7 @@ export interface PhotoSidecar {
 
 export type Stage = "sown" | "up" | "growing" | "flowering" | "fruiting" | "picking" | "finished" | "lost";
 
+/** What was picked. Weights, pieces and volumes stand side by side and are never turned into one another. */
 export interface Picked {
   readonly grams: number;
   /** Pieces by unit: { stem: 12, bunch: 3 }. */
@@ -417,17 +445,31 @@ export interface Planting {
   /** "long-bed/crown-prince/2026-05-24", with "-2" for a second lot begun that day. */
   readonly id: string;
   readonly bed: string;
-  readonly variety: string;
+  /** Variety id; undefined when the notes name only the crop. */
+  readonly variety?: string | undefined;
   readonly crop?: string | undefined;
-  /** Plants alive; undefined when nobody counted. */
+  /** Day on which the notes first know it in this bed. */
+  readonly since: Day;
+  /** Plants alive; undefined when nobody counted. Of a direct sowing that was never thinned: seeds. */
   readonly count?: Count | undefined;
-  /** Plants at the beginning. */
+  /**
+   * Plants at the beginning. While all are counted,
+   * began = count + lost + givenAway + movedOut + thinnedOut + pickedWhole.
+   */
   readonly began?: Count | undefined;
   readonly lost: number;
+  readonly givenAway: number;
+  /** Plants that went on to another bed. */
+  readonly movedOut: number;
+  readonly thinnedOut: number;
+  /** Plants taken up whole in a picking: leeks, onions, heads of cabbage. */
+  readonly pickedWhole: number;
   readonly sown?: Day | undefined;
+  /** Day the plants went into the ground; undefined for a direct sowing. */
   readonly planted?: Day | undefined;
   readonly ended?: Day | undefined;
   readonly stage: Stage;
+  /** For a perennial: since when in this season. */
   readonly stageSince: Day;
   readonly heightCm?: number | undefined;
   readonly heightOn?: Day | undefined;
@@ -437,28 +479,45 @@ export interface Planting {
   readonly spacingCm?: number | undefined;
   readonly perennial: boolean;
   readonly plantsFrom?: "bought" | "given" | undefined;
+  /** Planting id it was moved from. */
+  readonly movedFrom?: string | undefined;
+  /** No line says when it was sown or planted: the notes speak of it as being there. */
+  readonly implied: boolean;
+  /** Id of the event that began it. */
+  readonly firstEvent: string;
   /** Id of the last event that spoke of it. */
   readonly lastEvent: string;
+  /** Where that event stands. */
+  readonly lastNote: Place;
+  /** Begun by a private line, or of a private variety or bed. */
+  readonly private: boolean;
 }
 
 /** Something wrong with plants, open until cured. */
 export interface Trouble {
   readonly id: string;
   readonly cause: string;
+  /** Variety ids; empty when it troubles the bed as a whole. */
   readonly varieties: readonly string[];
+  /** Planting ids. */
+  readonly plantings: readonly string[];
   readonly opened: Day;
   readonly ended?: Day | undefined;
   /** Things done against it, as said. */
   readonly tried: readonly string[];
+  readonly private: boolean;
   readonly place: Place;
 }
 
 export interface Task {
   readonly id: string;
   readonly what: string;
+  /** Bed id; undefined for what is to do in no bed in particular. */
+  readonly bed?: string | undefined;
   readonly due?: Day | undefined;
   readonly opened: Day;
   readonly done?: Day | undefined;
+  readonly private: boolean;
   readonly place: Place;
 }
 
@@ -467,20 +526,28 @@ export interface FollowUp {
   readonly id: string;
   readonly what: string;
   readonly bed?: string | undefined;
+  /** Variety id, when it speaks of one. */
+  readonly variety?: string | undefined;
   readonly promisedOn: Day;
   /** Episode id in which it was said, when one is known. */
   readonly episode?: string | undefined;
+  /** Seconds into that film at which it was said. */
+  readonly at?: number | undefined;
   readonly due?: Day | undefined;
   readonly kept?: Day | undefined;
+  /** Episode id in which it was kept, when one is known. */
+  readonly keptIn?: string | undefined;
   readonly private: boolean;
   readonly place: Place;
 }
 
+/** "to do", "asked", "moved" go beyond the kinds a brief must know; all that was done, put up or tested is "did". */
 export type ChangeKind =
   | "new"
   | "sown"
   | "up"
   | "planted"
+  | "moved"
   | "stage"
   | "grew"
   | "picked"
@@ -489,23 +556,69 @@ export type ChangeKind =
   | "trouble ended"
   | "lost"
   | "cleared"
-  | "promised"
+  | "to do"
   | "done"
+  | "promised"
+  | "asked"
   | "overdue";
+
+/** What a change leaves behind, enough to go from the state before it to the state after it. */
+export interface ChangeEffect {
+  /** Plantings as they become. */
+  readonly plantings?: readonly Planting[] | undefined;
+  /** Troubles as they become. */
+  readonly troubles?: readonly Trouble[] | undefined;
+  /** Tasks as they become. */
+  readonly tasks?: readonly Task[] | undefined;
+  /** Gear ids standing in the bed from now on. */
+  readonly gear?: readonly string[] | undefined;
+  readonly soilPh?: SoilPh | undefined;
+  readonly built?: DatedWork | undefined;
+  readonly filled?: DatedWork | undefined;
+  /** A picking of a crop whose planting the line does not tell, with the total so far. */
+  readonly unassigned?: UnassignedPicking | undefined;
+}
+
+/** What one picking line brought in. */
+export interface Harvest {
+  readonly grams?: number | undefined;
+  readonly litres?: number | undefined;
+  readonly count?: Count | undefined;
+  readonly unit?: PickUnit | undefined;
+}
 
 /** One thing that became different in a bed. */
 export interface Change {
   readonly kind: ChangeKind;
   readonly day: Day;
   readonly bed: string;
-  /** Planting id. */
+  /** Planting id; undefined when it touches none, or several (then they stand in the effect). */
   readonly planting?: string | undefined;
   /** One good sentence. */
   readonly text: string;
-  /** The event it rests on; undefined for `overdue`. */
+  /**
+   * The event it rests on. What follows from the calendar (a season's end, a perennial's new year) rests on the event that
+   * began the planting. Undefined for `overdue` and for what a record's front matter says.
+   */
   readonly event?: string | undefined;
   readonly note: Place;
   readonly private: boolean;
+  readonly effect: ChangeEffect;
+  /** Of `picked`. */
+  readonly harvest?: Harvest | undefined;
+  /** Of `lost`: why. */
+  readonly cause?: string | undefined;
+}
+
+export interface SoilPh {
+  readonly ph: number;
+  readonly day: Day;
+}
+
+/** Picked in a bed where several plantings of the crop stand, and the line does not tell them apart. */
+export interface UnassignedPicking {
+  readonly crop: string;
+  readonly picked: Picked;
 }
 
 /** A bed as it stands on a day. */
@@ -516,27 +629,54 @@ export interface BedState {
   readonly plantings: readonly Planting[];
   /** Gear ids standing in the bed. */
   readonly gear: readonly string[];
+  /** Every trouble opened by then; those that are over carry `ended`. */
   readonly troubles: readonly Trouble[];
+  /** Every task opened by then; those that are done carry `done`. */
   readonly tasks: readonly Task[];
-  readonly soilPh?: { readonly ph: number; readonly day: Day } | undefined;
+  readonly soilPh?: SoilPh | undefined;
+  /** What it is built of and filled with, oldest first; what carries no day was always so. */
+  readonly built: readonly DatedWork[];
+  readonly filled: readonly DatedWork[];
+  /** Pickings that no planting can be credited with, by crop. */
+  readonly unassigned: readonly UnassignedPicking[];
+}
+
+/** Plants that left a nursery lot. */
+export interface LotTaking {
+  readonly day: Day;
+  readonly to: "planted" | "lost" | "given away";
+  /** Undefined when nobody counted. */
+  readonly count?: number | undefined;
+  /** Planting id they went into. */
+  readonly planting?: string | undefined;
+  readonly place: Place;
 }
 
 /** Plants raised away from their bed: sown indoors, waiting to be planted. */
 export interface NurseryLot {
   readonly id: string;
-  readonly variety: string;
+  /** Variety id; undefined when the notes name only the crop. */
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
   readonly sown: Day;
   readonly count?: Count | undefined;
+  readonly up?: Day | undefined;
+  readonly pottedOn?: Day | undefined;
+  readonly taken: readonly LotTaking[];
   /** Plants not yet planted, lost or given away; undefined when nobody counted. */
   readonly left?: number | undefined;
   readonly closed?: Day | undefined;
+  readonly private: boolean;
   readonly place: Place;
 }
 
 /** The one immutable model that pages and commands share: the records, the photos and what follows from both. */
 export interface Garden extends Records {
   readonly photos: readonly Photo[];
-  /** Every change of every bed by bed id, in order of day. */
+  /**
+   * Every change of every bed by bed id, in order of day. It may reach past today (a season's end, a task falling due):
+   * read it through `changes(garden, bed, from, to)`.
+   */
   readonly changes: ReadonlyMap<string, readonly Change[]>;
   readonly nurseryLots: readonly NurseryLot[];
   /** Promises of notes and episodes, by the day they were made. */
