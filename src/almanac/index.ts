@@ -2,6 +2,7 @@
 // Gives: sun and light by the clock, weather and heat, how many plants a bed has room for.
 // Never: touches the disk or the clock, or knows of tours and pages.
 export * from "./bed-fit.ts";
+export * from "./frost-dates.ts";
 export * from "./heat-units.ts";
 export * from "./light.ts";
 export * from "./obstacles.ts";

@@ -1,0 +1,93 @@
+/**
+ * Frost in the records of a station, and the days that are left. Thresholds of the US National Weather Service: frost 36 °F,
+ * freeze 32 °F, hard freeze 28 °F; a minimum equal to the threshold counts.
+ */
+import { addDays, daysBetween, inYear, yearOf } from "../calendar.ts";
+import type { Day } from "../model.ts";
+import type { WeatherDay } from "./weather-files.ts";
+
+/** °C. */
+export const FREEZE = 0;
+export const HARD_FREEZE = (28 - 32) / 1.8;
+
+export interface FrostYear {
+  readonly year: number;
+  /** Last day of spring at or below the threshold. */
+  readonly last?: Day | undefined;
+  /** First such day of autumn. */
+  readonly first?: Day | undefined;
+  readonly frostDays: number;
+  /** Days between the two, both not counted; undefined when either is not known. */
+  readonly frostFreeDays?: number | undefined;
+}
+
+/**
+ * Frosts of one growing year: the calendar year in the north, 1 July to 30 June around the southern summer.
+ * `year` is the year in which the summer's spring lies in the north, in which it begins in the south.
+ */
+export function frostYear(
+  weather: ReadonlyMap<Day, WeatherDay>,
+  year: number,
+  latitude: number,
+  threshold = FREEZE,
+): FrostYear {
+  const begins = latitude >= 0 ? `${year}-01-01` : `${year}-07-01`;
+  const middle = latitude >= 0 ? `${year}-07-15` : `${year + 1}-01-15`;
+  const ends = latitude >= 0 ? `${year}-12-31` : `${year + 1}-06-30`;
+  const frosts = [...weather]
+    .filter(([day, { tmin }]) => day >= begins && day <= ends && tmin !== undefined && tmin <= threshold)
+    .map(([day]) => day)
+    .sort();
+  const last = frosts.filter((day) => day < middle).at(-1);
+  const first = frosts.find((day) => day >= middle);
+  return {
+    year,
+    last,
+    first,
+    frostDays: frosts.length,
+    frostFreeDays: last === undefined || first === undefined ? undefined : daysBetween(last, first) - 1,
+  };
+}
+
+/** The day of a "04-20" in the year of `on`, or in the next year once it has gone by. */
+export function nextYearly(monthDay: string, on: Day): Day {
+  const thisYear = inYear(monthDay, yearOf(on));
+  return thisYear >= on ? thisYear : inYear(monthDay, yearOf(on) + 1);
+}
+
+/** Days from `on` to the usual first frost, the frost's day not counted; 0 when it is past. */
+export function frostFreeDaysLeft(firstFrost: string, on: Day): number {
+  return Math.max(0, daysBetween(on, inYear(firstFrost, yearOf(on))));
+}
+
+/**
+ * Factors of the autumn count-back, days (Virginia Cooperative Extension, Publication 426-334): days to maturity, days raised
+ * before planting, harvest period, fall factor for shorter and cooler days, and two weeks more for crops that frost kills.
+ */
+export interface CountBack {
+  /** Days from seeding or transplanting to harvest. */
+  readonly daysToMaturity: number;
+  /** Days from seed to transplant, when plants are raised here. */
+  readonly daysRaised?: number | undefined;
+  readonly harvestDays?: number | undefined;
+  readonly fallFactor?: number | undefined;
+  readonly frostTender?: boolean | undefined;
+}
+
+const FALL_FACTOR = 14;
+const TENDER_FACTOR = 14;
+
+export function countBackDays({
+  daysToMaturity,
+  daysRaised = 0,
+  harvestDays = 0,
+  fallFactor = FALL_FACTOR,
+  frostTender = false,
+}: CountBack): number {
+  return daysToMaturity + daysRaised + harvestDays + fallFactor + (frostTender ? TENDER_FACTOR : 0);
+}
+
+/** Last day to sow so that the crop is picked before the first frost. */
+export function sowBy(firstFrost: Day, crop: CountBack): Day {
+  return addDays(firstFrost, -countBackDays(crop));
+}
