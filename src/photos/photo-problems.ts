@@ -59,7 +59,7 @@ const rules = {
     severity: "hint",
     what: ({ photos }) =>
       `${capital(photos ?? "")} in this folder ${photos === "one photo" ? "belongs" : "belong"} to no bed yet.`,
-    fix: () => "Move them to photos/BED/VIEWPOINT, link them from a note about one bed, or name the bed in a sidecar.",
+    fix: () => "A photo gets its bed from its folder (photos/BED/VIEWPOINT), from a note about one bed that links it, or from a sidecar.",
   },
 } as const satisfies Record<string, PhotoRule>;
 

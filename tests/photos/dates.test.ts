@@ -1,0 +1,263 @@
+import { describe, expect, test } from "vitest";
+import { readPhotoHead } from "../../src/photos/exif-tags.ts";
+import { dateInName } from "../../src/photos/file-name-date.ts";
+import { photoMoment } from "../../src/photos/photo-date.ts";
+import { drawn, jpeg, photosInMemory, tag, tiff, withExif } from "./drawn.ts";
+
+/** What a photo with this EXIF says, in a garden of this zone. */
+async function momentOf(
+  block: Parameters<typeof tiff>[0],
+  timeZone = "Europe/London",
+  witnesses: { path?: string; sidecarDay?: string; modified?: number } = {},
+) {
+  const folder = photosInMemory({ "photos/a.jpg": withExif(await jpeg(), tiff(block)) });
+  const { tags } = await readPhotoHead(folder, "photos/a.jpg");
+  return photoMoment({ tags, path: "photos/a.jpg", timeZone, ...witnesses });
+}
+
+const rational = (...values: number[]) => values.map((value) => [value, 1] as const);
+const gpsAt = (day: string, ...time: number[]) => ({ [tag.gpsDay]: day, [tag.gpsTime]: rational(...time) });
+
+describe("the order of trust, checked against instants worked out by hand from EXIF 2.32 (CIPA DC-008-2019)", () => {
+  test("original time with its own offset and sub-seconds", async () => {
+    const exif = { [tag.original]: "2024:07:04 18:05:09", [tag.offsetOriginal]: "-05:00" };
+    expect(await momentOf({ exif: { ...exif, [tag.subSecOriginal]: "5" } })).toEqual({
+      day: "2024-07-04",
+      time: "18:05:09",
+      instant: "2024-07-04T23:05:09.500Z",
+      dateBasis: "exif offset",
+    });
+    expect((await momentOf({ exif: { ...exif, [tag.subSecOriginal]: "05" } })).instant).toBe(
+      "2024-07-04T23:05:09.050Z",
+    );
+  });
+
+  test("the day is the local one, whatever day it is in UTC", async () => {
+    const moment = await momentOf({ exif: { [tag.original]: "2024:07:04 00:30:00", [tag.offsetOriginal]: "+05:30" } });
+    expect(moment).toMatchObject({ day: "2024-07-04", instant: "2024-07-03T19:00:00.000Z" });
+  });
+
+  test("GPS time tells the offset that the camera left out, to the quarter of an hour", async () => {
+    const moment = await momentOf({
+      exif: { [tag.original]: "2024:07:04 18:05:09" },
+      gps: gpsAt("2024:07:04", 23, 5, 7),
+    });
+    expect(moment).toEqual({
+      day: "2024-07-04",
+      time: "18:05:09",
+      instant: "2024-07-04T23:05:09.000Z",
+      dateBasis: "gps time",
+    });
+  });
+
+  test("GPS time alone, read in the garden's zone", async () => {
+    const moment = await momentOf({ gps: gpsAt("2024:07:03", 23, 30, 0) }, "Europe/London");
+    expect(moment).toEqual({
+      day: "2024-07-04",
+      time: "00:30:00",
+      instant: "2024-07-03T23:30:00.000Z",
+      dateBasis: "gps time",
+    });
+  });
+
+  test("original time without offset, read in the garden's zone", async () => {
+    const moment = await momentOf({ exif: { [tag.original]: "2026:07:04 09:15:00" } }, "Europe/London");
+    expect(moment).toMatchObject({
+      day: "2026-07-04",
+      instant: "2026-07-04T08:15:00.000Z",
+      dateBasis: "exif in garden zone",
+    });
+  });
+
+  test("then a date in the name, then the sidecar, then the file's own time, marked", async () => {
+    const nothing = { ifd0: { [tag.orientation]: 1 } };
+    const modified = Date.UTC(2026, 4, 16, 23, 30);
+    const sidecarDay = "2026-05-15";
+    const path = "photos/IMG_20260514_080000.jpg";
+    expect(await momentOf(nothing, "Europe/London", { path, sidecarDay, modified })).toMatchObject({
+      day: "2026-05-14",
+      time: "08:00:00",
+      instant: "2026-05-14T07:00:00.000Z",
+      dateBasis: "file name",
+    });
+    expect(await momentOf(nothing, "Europe/London", { sidecarDay, modified })).toEqual({
+      day: sidecarDay,
+      dateBasis: "sidecar",
+    });
+    expect(await momentOf(nothing, "Europe/London", { modified })).toMatchObject({
+      day: "2026-05-17",
+      dateBasis: "file time",
+    });
+    expect(await momentOf(nothing)).toEqual({ dateBasis: "unknown" });
+  });
+
+  test("the time of editing is not the time of taking", async () => {
+    expect(await momentOf({ ifd0: { [tag.modified]: "2026:05:20 12:00:00" } })).toEqual({ dateBasis: "unknown" });
+  });
+
+  test("the time of digitizing stands in for a missing original time, with its own offset", async () => {
+    const exif = {
+      [tag.original]: "    :  :     :  :  ",
+      [tag.digitized]: "2026:05:16 10:00:00",
+      [tag.offsetDigitized]: "+02:00",
+    };
+    expect(await momentOf({ exif })).toMatchObject({ instant: "2026-05-16T08:00:00.000Z", dateBasis: "exif offset" });
+  });
+});
+
+describe("clocks that change", () => {
+  const at = (written: string) => momentOf({ exif: { [tag.original]: written } }, "America/New_York");
+
+  test("a time that the spring change skips keeps its day and its clock", async () => {
+    expect(await at("2024:03:10 02:30:00")).toMatchObject({
+      day: "2024-03-10",
+      time: "02:30:00",
+      instant: "2024-03-10T07:30:00.000Z",
+    });
+  });
+
+  test("a time that the autumn change repeats is taken the first time", async () => {
+    expect(await at("2024:11:03 01:30:00")).toMatchObject({ day: "2024-11-03", instant: "2024-11-03T05:30:00.000Z" });
+  });
+
+  test("a zone that skips a whole day", async () => {
+    // Samoa left out 30 December 2011 when it moved across the date line (IANA time zone database).
+    expect(await momentOf({ exif: { [tag.original]: "2011:12:30 10:00:00" } }, "Pacific/Apia")).toMatchObject({
+      day: "2011-12-30",
+      instant: "2011-12-30T20:00:00.000Z",
+    });
+  });
+});
+
+describe("nonsense is unknown, never a date", () => {
+  test.each([
+    "0000:00:00 00:00:00",
+    "    :  :     :  :  ",
+    "",
+    "2026:02:30 10:00:00",
+    "2026:13:01 10:00:00",
+    "2026:05:16 25:00:00",
+    "2026:05:16 10:61:00",
+    "1970:01:01 00:00:00",
+    "1980:01:01 00:00:12",
+    "9999:99:99 99:99:99",
+    "yesterday",
+  ])("original time %j", async (written) => {
+    expect(await momentOf({ exif: { [tag.original]: written } })).toEqual({ dateBasis: "unknown" });
+  });
+
+  test.each(["   :  ", "", "+25:00", "+05:75", "-13:00", "abc"])("offset %j counts as none", async (offset) => {
+    const exif = { [tag.original]: "2026:07:04 09:15:00", [tag.offsetOriginal]: offset };
+    expect((await momentOf({ exif })).dateBasis).toBe("exif in garden zone");
+  });
+
+  test("GPS times with zero denominators, without a date, or out of range", async () => {
+    const exif = { [tag.original]: "2026:07:04 09:15:00" };
+    const time = {
+      [tag.gpsTime]: [
+        [23, 0],
+        [5, 0],
+        [7, 0],
+      ] as const,
+    };
+    expect((await momentOf({ exif, gps: { ...time, [tag.gpsDay]: "2026:07:04" } })).dateBasis).toBe(
+      "exif in garden zone",
+    );
+    expect((await momentOf({ exif, gps: { [tag.gpsTime]: rational(8, 15, 0) } })).dateBasis).toBe(
+      "exif in garden zone",
+    );
+    expect((await momentOf({ exif, gps: gpsAt("2026:07:04", 29, 0, 0) })).dateBasis).toBe("exif in garden zone");
+    expect((await momentOf({ exif, gps: gpsAt("0000:00:00", 8, 15, 0) })).dateBasis).toBe("exif in garden zone");
+  });
+
+  test("a camera clock that was never set gives way to GPS", async () => {
+    const exif = { [tag.original]: "2000:01:01 00:10:00" };
+    expect(await momentOf({ exif, gps: gpsAt("2026:07:04", 8, 15, 0) })).toMatchObject({
+      day: "2026-07-04",
+      time: "09:15:00",
+      dateBasis: "gps time",
+    });
+  });
+});
+
+describe("dates in names", () => {
+  test.each([
+    ["IMG_20260516_180509.jpg", "2026-05-16", "18:05:09"],
+    ["20260516_180509123.jpg", "2026-05-16", "18:05:09"],
+    ["20260516180509.jpg", "2026-05-16", "18:05:09"],
+    ["2026-05-16 18.05.09.jpg", "2026-05-16", "18:05:09"],
+    ["gate-2026-05-16T18-05-09.jpg", "2026-05-16", "18:05:09"],
+    ["Photo 2026-05-16 at 18.05.09.png", "2026-05-16", "18:05:09"],
+    ["signal-2026-05-16-180509_002.jpg", "2026-05-16", "18:05:09"],
+    ["IMG-20260516-WA0003.jpg", "2026-05-16", undefined],
+    ["2026_05_16.jpg", "2026-05-16", undefined],
+    ["leeks 2026.05.16 evening.heic", "2026-05-16", undefined],
+  ])("%s", (name, day, time) => {
+    expect(dateInName(`photos/long-bed/gate/${name}`)).toEqual({ day, time, utc: false });
+  });
+
+  test.each([
+    "DSC01234.jpg",
+    "1715875509123.jpg",
+    "IMG_20261340.jpg",
+    "120260516.jpg",
+    "202605161.jpg",
+    "2026-0516.jpg",
+    "leeks.jpg",
+    "20260230.jpg",
+  ])("%s has none", (name) => expect(dateInName(`photos/long-bed/${name}`)).toBeUndefined());
+
+  test("a name in UTC is read in UTC", () => {
+    const moment = photoMoment({ path: "photos/PXL_20260516_233000123.jpg", timeZone: "Europe/London" });
+    expect(moment).toEqual({
+      day: "2026-05-17",
+      time: "00:30:00",
+      instant: "2026-05-16T23:30:00.000Z",
+      dateBasis: "file name",
+    });
+  });
+
+  test("the day folder counts when the name says nothing", () => {
+    expect(dateInName("photos/2026-05-16/DSC01234.jpg")).toEqual({ day: "2026-05-16", utc: false });
+    expect(dateInName("photos/2026-02-30/DSC01234.jpg")).toBeUndefined();
+  });
+});
+
+describe("where the metadata lies", () => {
+  const block = tiff({ exif: { [tag.original]: "2026:05:16 10:00:00" } });
+
+  test.each(["png", "webp", "avif"] as const)("%s carries its EXIF too", async (format) => {
+    const bytes = await drawn(64, 48)
+      .withExif({ IFD2: { DateTimeOriginal: "2026:05:16 10:00:00" } })
+      [format]()
+      .toBuffer();
+    const { tags, kind } = await readPhotoHead(photosInMemory({ "photos/a": bytes }), "photos/a");
+    expect(kind).toBe(format);
+    expect(tags?.original).toBe("2026:05:16 10:00:00");
+  });
+
+  test("EXIF further in than the head is found all the same", async () => {
+    // Two segments of other data push the EXIF past 64 KiB.
+    let bytes = withExif(await jpeg(), block);
+    for (let i = 0; i < 2; i++) {
+      const filler = Buffer.alloc(50_000, 0x20);
+      bytes = Buffer.concat([
+        bytes.subarray(0, 2),
+        Buffer.from([0xff, 0xed, (50_002 >> 8) & 0xff, 50_002 & 0xff]),
+        filler,
+        bytes.subarray(2),
+      ]);
+    }
+    const { tags } = await readPhotoHead(photosInMemory({ "photos/a.jpg": bytes }), "photos/a.jpg");
+    expect(tags?.original).toBe("2026:05:16 10:00:00");
+  });
+
+  test("only the head of an ordinary JPEG is read", async () => {
+    const bytes = Buffer.concat([withExif(await jpeg(), block), Buffer.alloc(200_000)]);
+    const folder = {
+      ...photosInMemory({ "photos/a.jpg": bytes }),
+      read: () => Promise.reject(new Error("read whole")),
+    };
+    expect((await readPhotoHead(folder, "photos/a.jpg")).tags?.original).toBe("2026:05:16 10:00:00");
+  });
+});
