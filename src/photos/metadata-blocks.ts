@@ -141,7 +141,7 @@ function* pngParts(bytes: Uint8Array): Generator<ImagePart> {
     }
     if (type === "IDAT") yield { kind: "picture", start, end };
     if (pngDrawing.has(type)) continue;
-    const xmp = type === "iTXt" && startsWith(bytes, start, "XML:com.adobe.xmp\0");
+    const xmp = startsWith(bytes, start, "XML:com.adobe.xmp\0") || startsWith(bytes, start, "Raw profile type xmp\0");
     yield { kind: xmp ? "XMP" : (pngKinds[type] ?? "other data"), start, end };
   }
 }
