@@ -1,0 +1,217 @@
+/** Front matter to records: sites, beds, varieties, gear first, then what names them. */
+
+import type * as z from "zod";
+import type { Bed, Crop, Gear, Problem, RecordFile, Site, Variety } from "../model.ts";
+import { crops as cropTable } from "./crops.ts";
+import type { Names } from "./names.ts";
+import { idOfName, normaliseName } from "./names.ts";
+import { didYouMean } from "./nearest-spelling.ts";
+import type { ParsedFile } from "./parsed-files.ts";
+import { problem } from "./problem-rules.ts";
+import { checkRecord } from "./record-fronts.ts";
+import type { RecordPlace } from "./record-places.ts";
+import { bedSchema, makeBed } from "./schemas/bed.ts";
+import { gearSchema, makeGear } from "./schemas/gear.ts";
+import { makeSite, siteSchema } from "./schemas/site.ts";
+import { makeVariety, varietySchema } from "./schemas/variety.ts";
+
+/** Parsed files by path, and the problems found so far. */
+export interface Reading {
+  readonly files: ReadonlyMap<string, ParsedFile>;
+  readonly problems: Problem[];
+}
+
+/** What the notes' names are built from. */
+export interface DescribedRecords {
+  readonly sites: ReadonlyMap<string, Site>;
+  readonly beds: ReadonlyMap<string, Bed>;
+  readonly varieties: ReadonlyMap<string, Variety>;
+  readonly gear: ReadonlyMap<string, Gear>;
+  /** The crop table and a row for each crop that a variety names beyond it. */
+  readonly crops: ReadonlyMap<string, Crop>;
+}
+
+export function describedRecords(
+  places: { readonly [kind in "sites" | "beds" | "varieties" | "gear"]: readonly RecordPlace[] },
+  reading: Reading,
+): DescribedRecords {
+  const sites = readKind(places.sites, reading, siteSchema, "a site", (file, front) => makeSite(file, front));
+  const beds = readKind(places.beds, reading, bedSchema, "a bed", (file, front, parsed) =>
+    makeBed(file, { ...front, site: siteOf(front.site, sites, parsed, reading.problems) }),
+  );
+  const crops = new Map(cropTable.map((crop) => [crop.id, crop]));
+  const cropByName = new Map(
+    cropTable.flatMap((crop) => cropNames(crop).map((name) => [normaliseName(name), crop] as const)),
+  );
+  const varieties = readKind(places.varieties, reading, varietySchema, "a variety", (file, front, parsed) =>
+    makeVariety(
+      file,
+      front,
+      front.crop === undefined ? undefined : cropOf(front.crop, crops, cropByName, parsed, reading),
+    ),
+  );
+  const gear = readKind(places.gear, reading, gearSchema, "a gear record", (file, front) => makeGear(file, front));
+  return { sites, beds, varieties, gear, crops };
+}
+
+/** Reads every record of one kind; files that gave no text or lack a needed key are left out, with their problems told. */
+export function readKind<Schema extends z.ZodObject, Made>(
+  places: readonly RecordPlace[],
+  { files, problems }: Reading,
+  schema: Schema,
+  kind: string,
+  make: (file: RecordFile, front: z.output<Schema>, parsed: ParsedFile) => Made,
+): ReadonlyMap<string, Made> {
+  const made = new Map<string, Made>();
+  for (const place of places) {
+    const parsed = files.get(place.file);
+    if (parsed === undefined) continue;
+    const checked = checkRecord(schema, kind, parsed);
+    problems.push(...checked.problems);
+    if (checked.front === undefined) continue;
+    const file: RecordFile = {
+      id: place.id,
+      title: (checked.front as { readonly title?: string }).title ?? titleOfId(place.id),
+      private: checked.private,
+      body: bodyOf(parsed),
+      place: { file: place.file, line: 1, column: 1 },
+      described: true,
+    };
+    made.set(place.id, make(file, checked.front, parsed));
+  }
+  return made;
+}
+
+/** Markdown below the front matter, without the empty lines around it and with plain line ends. */
+export function bodyOf(parsed: ParsedFile): string {
+  return parsed.text
+    .slice(parsed.bodyAt)
+    .replaceAll("\r\n", "\n")
+    .replace(/^\s*\n/, "")
+    .trimEnd();
+}
+
+/** "long-bed" without a title is "Long bed". */
+function titleOfId(id: string): string {
+  const words = id.replaceAll("-", " ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function siteOf(
+  name: string | undefined,
+  sites: ReadonlyMap<string, Site>,
+  parsed: ParsedFile,
+  problems: Problem[],
+): string | undefined {
+  if (name === undefined) return undefined;
+  const wanted = normaliseName(name);
+  const site = [...sites.values()].find(
+    ({ id, title }) => normaliseName(id) === wanted || normaliseName(title) === wanted,
+  );
+  if (site === undefined) {
+    problems.push(
+      problem(
+        "link/unknown-site",
+        { file: parsed.file, ...parsed.places().value(["site"]) },
+        `No site is called "${name}", so this bed stands on none.`,
+        didYouMean(
+          name,
+          [...sites.values()].flatMap(({ id, title }) => [id, title]),
+        ) ?? `Write sites/${idOfName(name) || "name"}.md to describe it.`,
+      ),
+    );
+  }
+  return site?.id;
+}
+
+function cropOf(
+  name: string,
+  crops: Map<string, Crop>,
+  byName: Map<string, Crop>,
+  parsed: ParsedFile,
+  { problems }: Reading,
+): Crop | undefined {
+  const known = byName.get(normaliseName(name));
+  if (known !== undefined) return known;
+  const near = didYouMean(
+    name,
+    cropTable.map((crop) => crop.name),
+  );
+  if (near !== undefined) {
+    problems.push(
+      problem(
+        "link/unknown-crop",
+        { file: parsed.file, ...parsed.places().value(["crop"]) },
+        `No crop is called "${name}"; it was taken as a crop of its own.`,
+        near,
+      ),
+    );
+  }
+  const id = idOfName(name);
+  if (id === "") return undefined;
+  const made: Crop = { id, name, plural: name, alsoCalled: [], family: "", perennial: false, use: "vegetable" };
+  crops.set(id, made);
+  byName.set(normaliseName(name), made);
+  return made;
+}
+
+function cropNames(crop: Crop): readonly string[] {
+  return [crop.id, crop.name, crop.plural, ...crop.alsoCalled];
+}
+
+/** Crops that varieties use, by id, in order of id. */
+export function cropsInUse(
+  crops: ReadonlyMap<string, Crop>,
+  used: Iterable<string | undefined>,
+): ReadonlyMap<string, Crop> {
+  const ids = [...new Set(used)].filter((id) => id !== undefined).sort();
+  return new Map(ids.flatMap((id) => (crops.has(id) ? [[id, crops.get(id) as Crop] as const] : [])));
+}
+
+/** A bed and a variety with one name: a line that gives the name may mean either. */
+export function ambiguousNames({ beds, varieties }: DescribedRecords): Problem[] {
+  const bedByName = new Map<string, Bed>();
+  for (const bed of beds.values()) {
+    for (const name of [bed.title, bed.id, ...bed.alsoCalled]) bedByName.set(normaliseName(name), bed);
+  }
+  const problems: Problem[] = [];
+  for (const variety of varieties.values()) {
+    for (const name of new Set([variety.title, variety.id, ...variety.alsoSpelled].map(normaliseName))) {
+      const bed = bedByName.get(name);
+      if (bed === undefined) continue;
+      problems.push(
+        problem(
+          "name/ambiguous",
+          variety.place ?? { file: "varieties", line: 1, column: 1 },
+          `The variety "${variety.title}" and the bed "${bed.title}" (${bed.place?.file ?? bed.id}) answer to the same name, "${name}".`,
+          `Give one of them another title, or say "in ${bed.title}" in notes when the bed is meant.`,
+        ),
+      );
+      break;
+    }
+  }
+  return problems;
+}
+
+/** One hint for each bed and variety that notes name and no file describes. */
+export function takenHints(names: Names): Problem[] {
+  const { beds, varieties } = names.taken();
+  return [
+    ...beds.map(({ title, id, place }) =>
+      problem(
+        "name/bed-taken",
+        place ?? { file: "notes", line: 1, column: 1 },
+        `No file describes the bed "${title}"; it was taken as named.`,
+        `Write beds/${id}.md to describe it: plotreel new bed "${title}".`,
+      ),
+    ),
+    ...varieties.map(({ title, id, place }) =>
+      problem(
+        "name/variety-taken",
+        place ?? { file: "notes", line: 1, column: 1 },
+        `No file describes the variety "${title}"; it was taken as named.`,
+        `Write varieties/${id}.md to describe it: plotreel new variety "${title}".`,
+      ),
+    ),
+  ];
+}

@@ -1,0 +1,165 @@
+/** Records that name other records: trials, episodes, photo sidecars. Read last, when every bed and variety is known. */
+import { isDay, parseDay } from "../calendar.ts";
+import type { Bed, Episode, EpisodePromise, PhotoSidecar, Trial, TrialArm, Variety } from "../model.ts";
+import { bodyOf, type Reading, readKind } from "./garden-records.ts";
+import { idOfName, normaliseName } from "./names.ts";
+import { didYouMean } from "./nearest-spelling.ts";
+import type { ParsedFile } from "./parsed-files.ts";
+import { problem } from "./problem-rules.ts";
+import { checkRecord } from "./record-fronts.ts";
+import type { EpisodePlace, RecordPlace } from "./record-places.ts";
+import { episodeSchema, makeEpisode, makePromise } from "./schemas/episode.ts";
+import { makeSidecar, sidecarSchema } from "./schemas/sidecar.ts";
+import { makeTrial, trialSchema } from "./schemas/trial.ts";
+
+/** Beds and varieties by every name they go by. */
+export interface Directory {
+  readonly bed: ReadonlyMap<string, string>;
+  readonly variety: ReadonlyMap<string, string>;
+  /** Names as written, for offering the nearest. */
+  readonly names: Readonly<Record<"bed" | "variety", readonly string[]>>;
+}
+
+export function directoryOf(beds: Iterable<Bed>, varieties: Iterable<Variety>): Directory {
+  const bed = new Map<string, string>();
+  const variety = new Map<string, string>();
+  const names = { bed: [] as string[], variety: [] as string[] };
+  const enter = (kind: "bed" | "variety", id: string, called: readonly string[]) => {
+    const ids = kind === "bed" ? bed : variety;
+    for (const name of called) if (!ids.has(normaliseName(name))) ids.set(normaliseName(name), id);
+    names[kind].push(...called);
+  };
+  // Titles and ids of all records come before other names of any.
+  const allBeds = [...beds];
+  const allVarieties = [...varieties];
+  for (const { id, title } of allBeds) enter("bed", id, [title, id]);
+  for (const { id, title } of allVarieties) enter("variety", id, [title, id]);
+  for (const { id, alsoCalled } of allBeds) enter("bed", id, alsoCalled);
+  for (const { id, alsoSpelled } of allVarieties) enter("variety", id, alsoSpelled);
+  return { bed, variety, names };
+}
+
+export function readTrials(
+  places: readonly RecordPlace[],
+  reading: Reading,
+  directory: Directory,
+): ReadonlyMap<string, Trial> {
+  return readKind(places, reading, trialSchema, "a trial", (file, front, parsed) => {
+    const link = linker(directory, parsed, reading);
+    const arms = front.arms.map(
+      (arm, index): TrialArm => ({
+        name: arm.name,
+        variety: link("variety", arm.variety, ["arms", index, "variety"]),
+        bed: link("bed", arm.bed, ["arms", index, "bed"]),
+      }),
+    );
+    return makeTrial(file, { ...front, arms });
+  });
+}
+
+export function readEpisodes(
+  places: readonly EpisodePlace[],
+  reading: Reading,
+  directory: Directory,
+): ReadonlyMap<string, Episode> {
+  const captions = new Map(places.map((place) => [place.file, place.captions]));
+  const ids = new Set(places.map(({ id }) => id));
+  return readKind(places, reading, episodeSchema, "an episode", (file, front, parsed) => {
+    const link = linker(directory, parsed, reading);
+    const stops = (front.stops ?? []).flatMap((stop, index) => {
+      const bed = link("bed", stop.bed, ["stops", index]);
+      return bed === undefined ? [] : [{ bed, at: stop.at }];
+    });
+    const promised = (front.promised ?? []).map((promise, index): EpisodePromise => {
+      const path = ["promised", index];
+      const kept =
+        promise.kept === undefined ? undefined : keptIn(promise.kept, ids, parsed, [...path, "kept"], reading);
+      return makePromise(
+        { ...promise, kept },
+        { file: parsed.file, ...parsed.places().value(path) },
+        link("bed", promise.bed, [...path, "bed"]),
+      );
+    });
+    return makeEpisode(file, front, { stops, promised, captions: captions.get(parsed.file) ?? [] });
+  });
+}
+
+export function readSidecars(
+  places: readonly RecordPlace[],
+  reading: Reading,
+  directory: Directory,
+): ReadonlyMap<string, PhotoSidecar> {
+  const sidecars = new Map<string, PhotoSidecar>();
+  for (const { file, id: photo } of places) {
+    const parsed = reading.files.get(file);
+    if (parsed === undefined) continue;
+    const checked = checkRecord(sidecarSchema, "a photo's sidecar", parsed);
+    reading.problems.push(...checked.problems);
+    if (checked.front === undefined) continue;
+    const link = linker(directory, parsed, reading);
+    const varieties = (checked.front.varieties ?? []).flatMap(
+      (name, index) => link("variety", name, ["varieties", index]) ?? [],
+    );
+    sidecars.set(
+      photo,
+      makeSidecar(checked.front, {
+        photo,
+        bed: link("bed", checked.front.bed, ["bed"]),
+        varieties,
+        private: checked.private,
+        body: bodyOf(parsed),
+      }),
+    );
+  }
+  return sidecars;
+}
+
+/** Finds the id behind a name; a name that leads nowhere is a problem and gives undefined. */
+function linker(directory: Directory, parsed: ParsedFile, { problems }: Reading) {
+  return (kind: "bed" | "variety", name: string | undefined, path: readonly PropertyKey[]): string | undefined => {
+    if (name === undefined) return undefined;
+    const id = directory[kind].get(normaliseName(name));
+    if (id !== undefined) return id;
+    const folder = kind === "bed" ? "beds" : "varieties";
+    problems.push(
+      problem(
+        `link/unknown-${kind}`,
+        { file: parsed.file, ...parsed.places().value(path) },
+        `No ${kind} is called "${name}", so it was left out here.`,
+        didYouMean(name, directory.names[kind]) ?? `Write ${folder}/${idOfName(name) || "name"}.md to describe it.`,
+      ),
+    );
+    return undefined;
+  };
+}
+
+/** A promise is kept on a day or in an episode. */
+function keptIn(
+  written: string,
+  episodes: ReadonlySet<string>,
+  parsed: ParsedFile,
+  path: readonly PropertyKey[],
+  { problems }: Reading,
+): string | undefined {
+  if (isDay(written) || episodes.has(written)) return written;
+  const id = idOfName(written);
+  if (episodes.has(id)) return id;
+  const reading = parseDay(written);
+  if ("day" in reading) return reading.day;
+  const place = { file: parsed.file, ...parsed.places().value(path) };
+  if (reading.refused !== "not a date") {
+    problems.push(
+      problem(`date/${reading.refused.replaceAll(" ", "-") as "no-such-day"}`, place, reading.what, reading.fix),
+    );
+  } else {
+    problems.push(
+      problem(
+        "link/unknown-episode",
+        place,
+        `"${written}" is neither a day nor an episode, so the promise counts as open.`,
+        didYouMean(written, episodes) ?? "Write the day it was kept, or the folder name of the episode that kept it.",
+      ),
+    );
+  }
+  return undefined;
+}

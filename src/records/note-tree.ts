@@ -1,0 +1,168 @@
+/**
+ * The body of a note, taken apart by its Markdown syntax tree: list items, which may be log lines, headings, and story.
+ * Knows one text and nothing else, so what it gives may be kept by the content of that text.
+ */
+import type { Definition, Image, ImageReference, List, ListItem, Node, PhrasingContent, Root } from "mdast";
+import { fromMarkdown } from "mdast-util-from-markdown";
+import { splitLongNote } from "./long-notes.ts";
+import { type LineColumn, textPlaces } from "./text-places.ts";
+
+/** Offsets are into the whole text of the file. */
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A list item: a candidate log line. */
+export interface ItemPiece extends Span, LineColumn {
+  readonly kind: "item";
+  /** Plain text of its first paragraph on one line: no marks, links by their words. */
+  readonly text: string;
+  /** Plain texts of what stands below it in the item, nested items and further paragraphs, in order. */
+  readonly more: readonly string[];
+  /** Its nested items, candidates themselves when the item is no log line. */
+  readonly items: readonly ItemPiece[];
+  /** True when the item follows another item of the same list. */
+  readonly follows: boolean;
+}
+
+/** Anything else: paragraphs, quotations, code, headings. */
+export interface StoryPiece extends Span, LineColumn {
+  readonly kind: "story";
+  /** Of a heading: its level from 1 to 6 and its plain text. */
+  readonly heading?: { readonly level: number; readonly text: string };
+}
+
+export interface LinkedFile extends LineColumn {
+  /** As written: "../photos/long-bed/gate/2026-05-16.jpg". */
+  readonly address: string;
+}
+
+export interface NoteTree {
+  readonly pieces: readonly (ItemPiece | StoryPiece)[];
+  /** Images and links in the note that are no web addresses, in order. */
+  readonly linked: readonly LinkedFile[];
+  /** Places of parts that could not be taken apart and stand as story. */
+  readonly unparsed: readonly LineColumn[];
+}
+
+/** `from` is the offset at which the body begins. */
+export function readNoteTree(text: string, from: number): NoteTree {
+  const placeAt = textPlaces(text);
+  const pieces: (ItemPiece | StoryPiece)[] = [];
+  const linked: LinkedFile[] = [];
+  const unparsed: LineColumn[] = [];
+  for (const section of splitLongNote(text, from)) {
+    const root = section.readable ? parse(text.slice(section.from, section.to)) : undefined;
+    if (root === undefined) {
+      unparsed.push(placeAt(section.from));
+      pieces.push({ kind: "story", ...section, ...placeAt(section.from) });
+      continue;
+    }
+    const reader = { text, base: section.from, placeAt, linked };
+    for (const node of root.children) {
+      if (node.type === "list") {
+        pieces.push(...itemsOf(node, reader));
+      } else {
+        const heading = node.type === "heading" ? { level: node.depth, text: plainText(node.children) } : undefined;
+        pieces.push({ kind: "story", ...spanOf(node, reader), ...(heading && { heading }) });
+      }
+      collectLinks(node, root, reader);
+    }
+  }
+  return { pieces, linked, unparsed };
+}
+
+interface Reader {
+  readonly text: string;
+  /** Offset of the parsed section in the text. */
+  readonly base: number;
+  readonly placeAt: (offset: number) => LineColumn;
+  readonly linked: LinkedFile[];
+}
+
+/**
+ * Undefined when the parser gives up, which it does on text nested some thousand levels deep: it recurses, and such text
+ * is nothing a person wrote as a note.
+ */
+function parse(markdown: string): Root | undefined {
+  try {
+    return fromMarkdown(markdown);
+  } catch (error) {
+    if (error instanceof RangeError) return undefined;
+    throw error;
+  }
+}
+
+function itemsOf(list: List, reader: Reader): ItemPiece[] {
+  return list.children.map((item, index) => itemPiece(item, index > 0, reader));
+}
+
+function itemPiece(item: ListItem, follows: boolean, reader: Reader): ItemPiece {
+  const [first, ...below] = item.children;
+  const says = first?.type === "paragraph" ? first : undefined;
+  const rest = says ? below : item.children;
+  const span = spanOf(item, reader);
+  return {
+    kind: "item",
+    text: says ? plainText(says.children) : "",
+    more: rest.flatMap(textsOf),
+    items: rest.flatMap((node) => (node.type === "list" ? itemsOf(node, reader) : [])),
+    follows,
+    ...span,
+    ...(says?.position && reader.placeAt(reader.base + offsetOf(says))),
+  };
+}
+
+function spanOf(node: Node, { base, placeAt }: Reader): Span & LineColumn {
+  const from = base + offsetOf(node);
+  return { from, to: base + (node.position?.end.offset ?? 0), ...placeAt(from) };
+}
+
+function offsetOf(node: Node): number {
+  return node.position?.start.offset ?? 0;
+}
+
+/** Plain texts of the paragraphs, items and code below a list item. */
+function textsOf(node: ListItem["children"][number]): string[] {
+  if (node.type === "paragraph" || node.type === "heading")
+    return [plainText(node.children)].filter((text) => text !== "");
+  if (node.type === "list" || node.type === "blockquote") {
+    return node.children.flatMap((child) =>
+      child.type === "listItem" ? child.children.flatMap(textsOf) : textsOf(child),
+    );
+  }
+  return "value" in node && node.type === "code" ? [node.value] : [];
+}
+
+/** Words on one line: links and emphasis by their text, images by their description, HTML left out. */
+function plainText(nodes: readonly PhrasingContent[]): string {
+  return rawText(nodes).replace(/\s+/g, " ").trim();
+}
+
+function rawText(nodes: readonly PhrasingContent[]): string {
+  let text = "";
+  for (const node of nodes) {
+    if (node.type === "text" || node.type === "inlineCode") text += node.value;
+    else if (node.type === "break") text += " ";
+    else if ("children" in node) text += rawText(node.children as readonly PhrasingContent[]);
+    else if ("alt" in node) text += node.alt ?? "";
+  }
+  return text;
+}
+
+function collectLinks(node: Node, root: Root, reader: Reader): void {
+  const address = addressOf(node, root);
+  if (address !== undefined && !/^([a-z][a-z0-9+.-]*:|\/\/|#|$)/i.test(address)) {
+    reader.linked.push({ address, ...reader.placeAt(reader.base + offsetOf(node)) });
+  }
+  for (const child of (node as Partial<Root>).children ?? []) collectLinks(child, root, reader);
+}
+
+function addressOf(node: Node, root: Root): string | undefined {
+  if (node.type === "image" || node.type === "link") return (node as Image).url;
+  if (node.type !== "imageReference" && node.type !== "linkReference") return undefined;
+  const wanted = (node as ImageReference).identifier;
+  return root.children.find((child): child is Definition => child.type === "definition" && child.identifier === wanted)
+    ?.url;
+}

@@ -1,0 +1,130 @@
+/**
+ * Every rule by which something in the records is called wrong. Names are permanent: people silence hints by them and
+ * look them up in docs/messages.md, which is printed from this table.
+ */
+import type { Place, Problem, Severity } from "../model.ts";
+
+interface Rule {
+  readonly severity: Severity;
+  /** One sentence for the page of messages: what the rule says about the records. */
+  readonly meaning: string;
+}
+
+export const problemRules = {
+  "folder/missing": { severity: "error", meaning: "The records folder does not exist." },
+  "folder/empty": { severity: "hint", meaning: "The records folder has no records yet." },
+  "folder/link-loop": {
+    severity: "warning",
+    meaning: "A link leads back to a folder that holds it or was read already.",
+  },
+  "folder/link-outside": {
+    severity: "warning",
+    meaning: "A link leads out of the records folder and is not followed.",
+  },
+  "folder/link-broken": { severity: "warning", meaning: "A link leads to nothing." },
+  "folder/unreadable": { severity: "error", meaning: "The system does not let a file or folder be read." },
+  "folder/folder-not-file": { severity: "error", meaning: "A folder stands where a file is expected." },
+  "folder/file-not-folder": { severity: "error", meaning: "A file stands where a folder is expected." },
+  "folder/same-id": { severity: "error", meaning: "Two files give the same id, so only the first is read." },
+  "folder/file-name": {
+    severity: "hint",
+    meaning: "A file name is not in small letters and hyphens, so its id differs from it.",
+  },
+  "folder/not-read": { severity: "hint", meaning: "A file or folder lies where no record is looked for." },
+
+  "text/not-utf8": { severity: "error", meaning: "A file is not written in UTF-8." },
+  "text/not-text": { severity: "error", meaning: "A file that should be text holds something else." },
+  "text/very-long": { severity: "warning", meaning: "A note is so long that it slows every run." },
+
+  "front-matter/unclosed": { severity: "error", meaning: "The front matter has no closing line of three hyphens." },
+  "front-matter/not-a-mapping": { severity: "error", meaning: "The front matter is not a list of keys with values." },
+  "front-matter/yaml": { severity: "error", meaning: "The front matter is not valid YAML." },
+  "front-matter/duplicate-key": {
+    severity: "error",
+    meaning: "A key stands twice in one front matter; the first counts.",
+  },
+  "front-matter/expands": { severity: "error", meaning: "The front matter repeats itself by anchors without end." },
+  "front-matter/language": { severity: "error", meaning: "The front matter is opened as something other than YAML." },
+
+  "record/unknown-key": { severity: "error", meaning: "A key is none that this kind of record has." },
+  "record/missing-key": { severity: "error", meaning: "A key is missing that this kind of record needs." },
+  "record/wrong-value": { severity: "error", meaning: "A value is not of the kind its key needs." },
+  "record/file-missing": { severity: "warning", meaning: "A record names a file that is not there." },
+
+  "date/no-such-day": { severity: "error", meaning: "A date does not exist in the calendar." },
+  "date/two-digit-year": { severity: "error", meaning: "A date gives its year with two digits." },
+  "date/no-year": { severity: "error", meaning: "A date lacks the year it needs." },
+  "date/order-unclear": { severity: "error", meaning: "A date in numbers can be read in more than one order." },
+  "date/not-a-date": { severity: "error", meaning: "A text is no date where one is needed." },
+
+  "link/unknown-bed": { severity: "warning", meaning: "A record names a bed that no file describes." },
+  "link/unknown-variety": { severity: "warning", meaning: "A record names a variety that no file describes." },
+  "link/unknown-crop": { severity: "warning", meaning: "A variety names a crop that looks like a misspelt one." },
+  "link/unknown-site": { severity: "warning", meaning: "A bed names a site that no file describes." },
+  "link/unknown-episode": { severity: "warning", meaning: "A record names an episode that no file describes." },
+  "link/unknown-photo": { severity: "warning", meaning: "A note or sidecar names a photo that is not there." },
+  "link/unknown-viewpoint": { severity: "hint", meaning: "A photo's viewpoint is not described in its bed's file." },
+
+  "name/ambiguous": { severity: "warning", meaning: "Two records answer to the same name." },
+  "name/bed-taken": { severity: "hint", meaning: "A note names a bed that no file describes; it is taken as named." },
+  "name/variety-taken": {
+    severity: "hint",
+    meaning: "A note names a variety that no file describes; it is taken as named.",
+  },
+
+  "note/no-date": { severity: "error", meaning: "A note has no date, so it has no place in the season." },
+  "note/two-dates": { severity: "warning", meaning: "A note's date differs from the date in its file name." },
+  "note/future": { severity: "warning", meaning: "A note is dated after today." },
+  "note/unknown-verb": {
+    severity: "warning",
+    meaning: "A list item names a bed or variety and begins with a word that is no verb of the note format.",
+  },
+  "note/unknown-variety": {
+    severity: "warning",
+    meaning: "A line names a variety that no file describes and that is spelled nearly like one.",
+  },
+  "note/unknown-bed": {
+    severity: "warning",
+    meaning: "A line names a bed that no file describes and that is spelled nearly like one.",
+  },
+  "note/two-varieties": { severity: "warning", meaning: "A line gives a name that two varieties have." },
+  "note/no-plant": {
+    severity: "warning",
+    meaning: "A line says that something was done with a plant and does not say which.",
+  },
+  "note/which-bed": { severity: "warning", meaning: "A line names no bed, and its note speaks of several." },
+  "note/sown-where": {
+    severity: "hint",
+    meaning: "A sowing says neither a bed nor that it is indoors, so it is taken as indoors.",
+  },
+  "note/unclear-day": {
+    severity: "warning",
+    meaning: "A line ends in a date that does not exist or can be read in two ways.",
+  },
+  "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
+  "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
+} as const satisfies Record<string, Rule>;
+
+export type RuleName = keyof typeof problemRules;
+
+/** A problem by its rule; the severity is the table's. `what` and `fix` are whole sentences. */
+export function problem(rule: RuleName, place: Place, what: string, fix: string): Problem {
+  const { file, line, column } = place;
+  return { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
+}
+
+/** Order in which problems are shown: by file, line, column, rule. Files compare by code unit, the same everywhere. */
+export function sortProblems(problems: readonly Problem[]): readonly Problem[] {
+  return problems.toSorted(
+    (a, b) =>
+      compareText(a.file, b.file) ||
+      a.line - b.line ||
+      a.column - b.column ||
+      compareText(a.rule, b.rule) ||
+      compareText(a.what, b.what),
+  );
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

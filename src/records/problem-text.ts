@@ -1,0 +1,7 @@
+/** A problem as text for the terminal: where and which rule, then what is wrong, then what to do. */
+import type { Problem } from "../model.ts";
+
+export function problemText(problem: Problem): string {
+  const { file, line, column, severity, rule, what, fix } = problem;
+  return `${file}:${line}:${column} ${severity} ${rule}\n  ${what}\n  ${fix}`;
+}

@@ -1,0 +1,148 @@
+/** From a records folder to records: every file read once, all problems of all files in one list. */
+import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
+import { ambiguousNames, bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
+import { directoryOf, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
+import { buildNames } from "./names.ts";
+import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
+import { problem, sortProblems } from "./problem-rules.ts";
+import { readNote } from "./read-notes.ts";
+import { checkRecord } from "./record-fronts.ts";
+import { placeRecords, type RecordPlaces } from "./record-places.ts";
+import { howToStart, type RecordsFolder } from "./records-folder.ts";
+import { gardenSchema, makeSettings, usualSettings } from "./schemas/garden.ts";
+
+export interface ReadOptions {
+  readonly today: Day;
+  /** Keeps parsed files from one run to the next. */
+  readonly cache?: NoteCache | undefined;
+  /** Called as files are read. */
+  readonly onProgress?: ((done: number, total: number) => void) | undefined;
+}
+
+/** Reads everything. Never throws on what a person wrote: what is wrong comes as problems beside the rest. */
+export async function readRecords(folder: RecordsFolder, options: ReadOptions): Promise<Records> {
+  const list = await folder.list();
+  const places = placeRecords(list);
+  const problems: Problem[] = [...(folder.problems ?? []), ...places.problems];
+  const files = await readFiles(folder, places, options, problems);
+  const reading: Reading = { files, problems };
+  if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
+
+  const settings = settingsOf(places, reading);
+  const described = describedRecords(places, reading);
+  problems.push(...ambiguousNames(described));
+  const names = buildNames({
+    sites: described.sites.values(),
+    beds: described.beds.values(),
+    varieties: described.varieties.values(),
+    gear: described.gear.values(),
+    crops: described.crops.values(),
+  });
+
+  const notes: Note[] = [];
+  const events: Event[] = [];
+  const photos = new Set(places.photos);
+  for (const place of places.notes) {
+    const parsed = files.get(place.file);
+    if (parsed === undefined) continue;
+    const read = readNote(place, parsed, { names, units: settings.units, today: options.today, photos });
+    if (read.note !== undefined) notes.push(read.note);
+    for (const event of read.events) events.push(event);
+    for (const found of read.problems) problems.push(found);
+  }
+
+  problems.push(...takenHints(names));
+  const taken = names.taken();
+  const beds = withTaken<Bed>(described.beds, taken.beds);
+  const varieties = withTaken<Variety>(described.varieties, taken.varieties);
+  const directory = directoryOf(beds.values(), varieties.values());
+  const trials = readTrials(places.trials, reading, directory);
+  const episodes = readEpisodes(places.episodes, reading, directory);
+  const photoSidecars = readSidecars(places.sidecars, reading, directory);
+
+  return {
+    settings,
+    sites: described.sites,
+    beds,
+    varieties,
+    crops: cropsInUse(described.crops, [
+      ...[...varieties.values()].map(({ crop }) => crop),
+      ...events.map(({ crop }) => crop),
+    ]),
+    gear: described.gear,
+    trials,
+    episodes,
+    notes: notes.sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file)),
+    events: events.sort(
+      (a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line,
+    ),
+    photoFiles: places.photos,
+    photoSidecars,
+    weatherFiles: places.weather,
+    problems: sortProblems(problems),
+  };
+}
+
+/** Only garden.md: what has to be known before the rest is read, such as the time zone that tells which day is today. */
+export async function readSettings(folder: RecordsFolder): Promise<GardenSettings> {
+  const places = placeRecords((await folder.list()).filter((file) => !file.includes("/")));
+  if (places.settings === undefined) return usualSettings;
+  const { parsed } = await readParsedFile(folder, places.settings, "record", undefined);
+  const files = new Map(parsed === undefined ? [] : [[places.settings, parsed]]);
+  return settingsOf(places, { files, problems: [] });
+}
+
+function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {
+  const parsed = places.settings === undefined ? undefined : files.get(places.settings);
+  if (parsed === undefined) return usualSettings;
+  const checked = checkRecord(gardenSchema, "garden.md", parsed);
+  problems.push(...checked.problems);
+  return checked.front === undefined ? usualSettings : makeSettings(checked.front, bodyOf(parsed));
+}
+
+async function readFiles(
+  folder: RecordsFolder,
+  places: RecordPlaces,
+  { cache, onProgress }: ReadOptions,
+  problems: Problem[],
+): Promise<ReadonlyMap<string, ParsedFile>> {
+  const records = [
+    ...(places.settings === undefined ? [] : [places.settings]),
+    ...[places.sites, places.beds, places.varieties, places.gear, places.trials, places.episodes, places.sidecars]
+      .flat()
+      .map(({ file }) => file),
+  ];
+  const wanted: (readonly [file: string, kind: FileKind])[] = [
+    ...records.map((file) => [file, "record"] as const),
+    ...places.notes.map(({ file }) => [file, "note"] as const),
+  ];
+  const files = new Map<string, ParsedFile>();
+  for (const [index, [file, kind]] of wanted.entries()) {
+    const read = await readParsedFile(folder, file, kind, cache);
+    if (read.parsed !== undefined) files.set(file, read.parsed);
+    problems.push(...read.problems);
+    onProgress?.(index + 1, wanted.length);
+  }
+  return files;
+}
+
+/** Described records and those only notes name, in order of id. */
+function withTaken<Kind extends { readonly id: string }>(
+  described: ReadonlyMap<string, Kind>,
+  taken: readonly Kind[],
+): ReadonlyMap<string, Kind> {
+  const all = [...described.values(), ...taken.filter(({ id }) => !described.has(id))];
+  return new Map(all.sort((a, b) => compare(a.id, b.id)).map((record) => [record.id, record]));
+}
+
+const emptyFolder = problem(
+  "folder/empty",
+  { file: ".", line: 1, column: 1 },
+  "There are no records here yet.",
+  howToStart,
+);
+
+/** By code unit, the same on every machine. */
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

@@ -1,0 +1,87 @@
+/** beds/*.md: a place in a site where things grow. */
+import * as z from "zod";
+import type { Bed, DatedWork, RecordFile } from "../../model.ts";
+import { unitCalled } from "../units.ts";
+import { compass, names, number, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
+import { recordKeys } from "./record.ts";
+
+/** "4 x 1.2 m", "12 x 4 ft", "4 m x 120 cm". */
+const sizePattern = /^(\d+(?:\.\d+)?)\s*([a-z]+|['"])?\s*(?:x|×|by|\*)\s*(\d+(?:\.\d+)?)\s*([a-z]+|['"])?$/i;
+
+const size = readAs((written) => {
+  const [, length, ownUnit, width, unit] = sizePattern.exec(written.replace(/(\d)x/gi, "$1 x")) ?? [];
+  const long = metres(length, ownUnit ?? unit);
+  const wide = metres(width, unit ?? ownUnit);
+  if (long !== undefined && wide !== undefined) return { value: { length: long, width: wide } };
+  return wrongValue(
+    `"${written}" is not a size.`,
+    'Write length, width and unit, for example "4 x 1.2 m" or "12 x 4 ft".',
+  );
+});
+
+function metres(value: string | undefined, unitName: string | undefined): number | undefined {
+  const unit = unitCalled(unitName?.toLowerCase() ?? "");
+  if (value === undefined || unit?.dimension !== "length") return undefined;
+  // Rounded to the tenth of a millimetre, which hides the noise of binary fractions and nothing a tape can measure.
+  return Math.round(Number(value) * unit.factor * 100) / 10_000;
+}
+
+const work = z.preprocess(
+  (value) => (typeof value === "string" ? { what: value } : value),
+  z.strictObject({ what: text, on: roughDay.optional() }),
+);
+
+/** What a bed is built of or filled with: one text, or a list of texts and dated texts. */
+const works = z.preprocess((value) => (Array.isArray(value) ? value : [value]), z.array(work));
+
+const fraction = number({ from: 0, to: 1 });
+
+const viewpoint = z.strictObject({
+  name: text,
+  spot: text.optional(),
+  looking: compass.optional(),
+  outline: z.array(z.tuple([fraction, fraction])).optional(),
+});
+
+export const bedSchema = z.strictObject({
+  ...recordKeys,
+  site: text.optional(),
+  "also called": names.optional(),
+  size: size.optional(),
+  plan: z
+    .strictObject({
+      x: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
+      y: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
+    })
+    .optional(),
+  facing: compass.optional(),
+  shade: texts.optional(),
+  soil: text.optional(),
+  built: works.optional(),
+  filled: works.optional(),
+  "in use since": since.optional(),
+  "in use until": since.optional(),
+  viewpoints: z.array(viewpoint).optional(),
+});
+
+export function makeBed(file: RecordFile, front: z.output<typeof bedSchema>): Bed {
+  return {
+    ...file,
+    site: front.site,
+    alsoCalled: front["also called"] ?? [],
+    size: front.size,
+    plan: front.plan,
+    facing: front.facing,
+    shade: front.shade ?? [],
+    soil: front.soil,
+    built: front.built?.map(datedWork) ?? [],
+    filled: front.filled?.map(datedWork) ?? [],
+    inUseSince: front["in use since"],
+    inUseUntil: front["in use until"],
+    viewpoints: front.viewpoints ?? [],
+  };
+}
+
+function datedWork({ what, on }: z.output<typeof work>): DatedWork {
+  return { what, day: on };
+}

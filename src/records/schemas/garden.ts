@@ -1,0 +1,85 @@
+/** garden.md: the settings of the whole garden, all of them optional. */
+import * as z from "zod";
+import type { GardenSettings } from "../../model.ts";
+import { link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
+import { recordKeys } from "./record.ts";
+
+const timeZone = readAs((written) => {
+  try {
+    // The name as the system knows it: "europe/london" is "Europe/London".
+    return { value: new Intl.DateTimeFormat("en", { timeZone: written }).resolvedOptions().timeZone };
+  } catch {
+    return wrongValue(`"${written}" is not a time zone.`, 'Write its region and city, for example "Europe/London".');
+  }
+});
+
+const language = readAs((written) => {
+  try {
+    const [tag] = Intl.getCanonicalLocales(written);
+    if (tag !== undefined) return { value: tag };
+  } catch {
+    // Falls through to the refusal below.
+  }
+  return wrongValue(`"${written}" is not a language tag.`, 'Write one such as "en-GB", "en-US" or "de".');
+});
+
+/** Path of the public site, with a slash at both ends. */
+const base = readAs((written) => {
+  if (!/^\/?[\w./~-]*$/.test(written)) {
+    return wrongValue(`"${written}" is not a path.`, 'Write the path below the address, for example "/garden/".');
+  }
+  return { value: `/${written}/`.replace(/\/{2,}/g, "/") };
+});
+
+export const gardenSchema = z.strictObject({
+  ...recordKeys,
+  name: text.optional(),
+  place: position.optional(),
+  "time zone": timeZone.optional(),
+  units: oneOf(["metric", "us"]).optional(),
+  language: language.optional(),
+  "last frost": monthDay.optional(),
+  "first frost": monthDay.optional(),
+  "season starts": monthDay.optional(),
+  "narration rate": number({ from: 40, to: 300, unit: /\s*words a minute$/ }).optional(),
+  "photo gap": number({ from: 1, to: 366, unit: /\s*days?$/ }).optional(),
+  kit: texts.optional(),
+  weights: z.record(z.string(), number({ from: 0, to: 100 })).optional(),
+  address: link.optional(),
+  base: base.optional(),
+});
+
+/** What holds where garden.md is silent. The time zone is UTC so that no machine's own zone can change an output. */
+export const usualSettings: GardenSettings = {
+  name: "My garden",
+  timeZone: "UTC",
+  units: "metric",
+  language: "en-GB",
+  seasonStarts: "01-01",
+  narrationRate: 130,
+  photoGapDays: 14,
+  kit: [],
+  weights: {},
+  base: "/",
+  body: "",
+};
+
+export function makeSettings(front: z.output<typeof gardenSchema>, body: string): GardenSettings {
+  return {
+    name: front.name ?? front.title ?? usualSettings.name,
+    position: front.place,
+    timeZone: front["time zone"] ?? usualSettings.timeZone,
+    units: front.units ?? usualSettings.units,
+    language: front.language ?? usualSettings.language,
+    lastFrost: front["last frost"],
+    firstFrost: front["first frost"],
+    seasonStarts: front["season starts"] ?? usualSettings.seasonStarts,
+    narrationRate: front["narration rate"] ?? usualSettings.narrationRate,
+    photoGapDays: front["photo gap"] ?? usualSettings.photoGapDays,
+    kit: front.kit ?? usualSettings.kit,
+    weights: front.weights ?? usualSettings.weights,
+    address: front.address?.replace(/\/+$/, ""),
+    base: front.base ?? usualSettings.base,
+    body,
+  };
+}

@@ -1,0 +1,39 @@
+/** gate.md beside gate.jpg: words and corrections for one photo. */
+import * as z from "zod";
+import type { PhotoSidecar } from "../../model.ts";
+import { day, names, text } from "./fields.ts";
+import { recordKeys } from "./record.ts";
+
+export const sidecarSchema = z.strictObject({
+  ...recordKeys,
+  date: day.optional(),
+  bed: text.optional(),
+  viewpoint: text.optional(),
+  varieties: names.optional(),
+  caption: text.optional(),
+  credit: text.optional(),
+});
+
+export interface SidecarLinks {
+  readonly photo: string;
+  readonly bed: string | undefined;
+  readonly varieties: readonly string[];
+  readonly private: boolean;
+  /** Text below the front matter: the caption when no key gives one. */
+  readonly body: string;
+}
+
+export function makeSidecar(front: z.output<typeof sidecarSchema>, links: SidecarLinks): PhotoSidecar {
+  const { photo, bed, varieties, body } = links;
+  const caption = front.caption ?? front.title ?? (body.trim() === "" ? undefined : body.trim());
+  return {
+    photo,
+    day: front.date,
+    bed,
+    viewpoint: front.viewpoint,
+    varieties,
+    caption,
+    credit: front.credit,
+    private: links.private,
+  };
+}

@@ -1,0 +1,134 @@
+/** varieties/*.md: a named cultivar, where it came from and how long it takes. */
+import * as z from "zod";
+import type { Maturity, Obtained, RecordFile, Source, Variety } from "../../model.ts";
+import { link, names, number, obtained, readAs, text, truth, wrongValue } from "./fields.ts";
+import { recordKeys } from "./record.ts";
+
+const sourceKeys = z.strictObject({
+  name: text.optional(),
+  link: link.optional(),
+  obtained: obtained.optional(),
+  year: number({ from: 1800, to: 2199 }).optional(),
+});
+const source = z.preprocess((value) => (typeof value === "string" ? { name: value } : value), sourceKeys);
+
+/** Days to maturity; `from` is undefined for a bare number, whose start depends on the crop. */
+const maturityWords = readAs(
+  (written): { value: { days: number; from?: Maturity["from"] } } | ReturnType<typeof wrongValue> => {
+    const parts = /^(?:about\s+)?(\d{1,4})(?:\s*days?)?(?:\s+(?:from|after)\s+(sowing|planting|transplanting))?$/i.exec(
+      written,
+    );
+    if (!parts) {
+      return wrongValue(
+        `"${written}" is not a number of days.`,
+        'Write the days and where they are counted from, for example "95 from planting".',
+      );
+    }
+    const days = Number(parts[1]);
+    const start = parts[2]?.toLowerCase();
+    return { value: start === undefined ? { days } : { days, from: start === "sowing" ? "sowing" : "planting" } };
+  },
+);
+
+const maturity = z.union([
+  maturityWords,
+  z.strictObject({
+    days: number({ from: 1, to: 9999, unit: /\s*days?$/ }),
+    from: readAs((written): { value: Maturity["from"] } | ReturnType<typeof wrongValue> =>
+      /^(sowing|planting)$/i.test(written)
+        ? { value: written.toLowerCase() as Maturity["from"] }
+        : wrongValue(`"${written}" is no place to count days from.`, "Write sowing or planting."),
+    ).optional(),
+  }),
+]);
+
+export const varietySchema = z.strictObject({
+  ...recordKeys,
+  crop: text.optional(),
+  botanical: text.optional(),
+  "say it as": text.optional(),
+  "also spelled": names.optional(),
+  source: source.optional(),
+  link: link.optional(),
+  obtained: obtained.optional(),
+  "days to maturity": maturity.optional(),
+  perennial: truth.optional(),
+  caution: text.optional(),
+});
+
+/** What is said of a source that has no name. */
+const unnamedSource: Readonly<Record<Obtained, string>> = {
+  bought: "bought",
+  swapped: "a swap",
+  saved: "own saved seed",
+  gifted: "a gift",
+  lent: "lent",
+  "paid promotion": "a paid promotion",
+  "commission link": "bought",
+  "own product": "own product",
+};
+
+/**
+ * Crops whose packets count days from planting out, the others from sowing: the crops marked "from transplant" in the
+ * extension tables (Kansas State MF315 and its like; from memory), and those raised like them.
+ */
+const countedFromPlanting = new Set([
+  "artichoke",
+  "aubergine",
+  "broccoli",
+  "brussels sprout",
+  "brussels-sprout",
+  "cabbage",
+  "calabrese",
+  "cauliflower",
+  "celeriac",
+  "celery",
+  "chilli",
+  "eggplant",
+  "leek",
+  "pepper",
+  "sweet potato",
+  "sweet-potato",
+  "tomatillo",
+  "tomato",
+]);
+
+/** `crop` is the crop's id as the crop table knows it, `perennial` what the table says of the crop. */
+export function makeVariety(
+  file: RecordFile,
+  front: z.output<typeof varietySchema>,
+  crop: { readonly id: string; readonly perennial: boolean } | undefined,
+): Variety {
+  return {
+    ...file,
+    crop: crop?.id,
+    botanical: front.botanical,
+    sayAs: front["say it as"],
+    alsoSpelled: front["also spelled"] ?? [],
+    source: makeSource(front),
+    maturity: makeMaturity(front["days to maturity"], crop?.id),
+    perennial: front.perennial ?? crop?.perennial ?? false,
+    caution: front.caution,
+  };
+}
+
+function makeSource(front: z.output<typeof varietySchema>): Source | undefined {
+  const how = front.source?.obtained ?? front.obtained;
+  const address = front.source?.link ?? front.link;
+  const name = front.source?.name ?? (how === undefined ? undefined : unnamedSource[how]) ?? hostOf(address);
+  if (name === undefined) return undefined;
+  return { name, link: address, obtained: how, year: front.source?.year };
+}
+
+function hostOf(address: string | undefined): string | undefined {
+  return address === undefined ? undefined : URL.parse(address)?.hostname.replace(/^www\./, "");
+}
+
+function makeMaturity(
+  written: { readonly days: number; readonly from?: Maturity["from"] | undefined } | undefined,
+  crop: string | undefined,
+): Maturity | undefined {
+  if (written === undefined) return undefined;
+  const usual = crop !== undefined && countedFromPlanting.has(crop) ? "planting" : "sowing";
+  return { days: written.days, from: written.from ?? usual };
+}
