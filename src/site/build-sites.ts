@@ -1,0 +1,134 @@
+/**
+ * The public site and the private field pages: built side by side beside the live folders, the public one read through by
+ * the privacy gate, and only then put in place of the old ones.
+ */
+import { copyFile, link, mkdir, readdir, writeFile } from "node:fs/promises";
+import path from "node:path";
+import pLimit from "p-limit";
+import type { Day, Garden } from "../model.ts";
+import type { PublishedPhoto } from "../photos/index.ts";
+import { buildRoot } from "./astro-build.ts";
+import { fieldSite } from "./page-data/field-site.ts";
+import { publicSite } from "./page-data/public-site.ts";
+import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
+import { publicGarden } from "./public-garden.ts";
+import { clearNext, dropNext, nextFolder, putLive } from "./swap-folders.ts";
+import { inWorkFolder } from "./work-folder.ts";
+
+export interface BuildOptions {
+  /** Gets `public` and `private`. */
+  readonly outDir: string;
+  /** Whatever lies here may be deleted at any time. */
+  readonly cacheDir: string;
+  readonly today: Day;
+  /** Copies by photo path, from the photos room; a photo without copies is not shown. */
+  readonly photos: ReadonlyMap<string, PublishedPhoto>;
+  /** Finished brief pages for the field pages; the name is the episode's id or a day. */
+  readonly briefs: readonly { readonly name: string; readonly html: string }[];
+  readonly report?: { step(text: string): void } | undefined;
+}
+
+export interface BuiltSites {
+  readonly publicDir: string;
+  readonly privateDir: string;
+  readonly publicPages: number;
+  readonly privatePages: number;
+  readonly pages: number;
+}
+
+/** The public pages would have told something private. The old site stays in place. */
+export class PrivacyBreach extends Error {
+  readonly breaches: readonly Breach[];
+
+  constructor(breaches: readonly Breach[]) {
+    const [first] = breaches;
+    super(
+      `The public site was not handed over, because something private would have been in it. ${first?.file}: ${first?.what}`,
+    );
+    this.name = "PrivacyBreach";
+    this.breaches = breaches;
+  }
+}
+
+/** Files written at the same time. */
+const AT_ONCE = 16;
+
+export async function buildSites(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
+  // Astro needs the current folder for itself, so every path is made whole before.
+  const publicDir = path.resolve(options.outDir, "public");
+  const privateDir = path.resolve(options.outDir, "private");
+  const cacheDir = path.resolve(options.cacheDir);
+  const live = [publicDir, privateDir];
+  const open = publicGarden(garden);
+  for (const folder of live) await clearNext(folder);
+  try {
+    await inWorkFolder(cacheDir, async (work) => {
+      options.report?.step("Making the public pages");
+      await buildRoot({
+        root: path.join(work, "public"),
+        outDir: nextFolder(publicDir),
+        base: garden.settings.base,
+        address: garden.settings.address,
+        module: "public-site",
+        data: publicSite(open, options.today, options.photos),
+      });
+      options.report?.step("Making the field pages");
+      await buildRoot({
+        root: path.join(work, "field"),
+        outDir: nextFolder(privateDir),
+        base: "/",
+        module: "field-site",
+        data: fieldSite(
+          garden,
+          options.today,
+          options.photos,
+          options.briefs.map(({ name }) => name),
+        ),
+      });
+    });
+    await placePhotos(nextFolder(publicDir), open, options.photos);
+    await placePhotos(nextFolder(privateDir), garden, options.photos);
+    await placeBriefs(nextFolder(privateDir), options.briefs);
+    options.report?.step("Reading every public page for anything private");
+    const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
+    if (breaches.length > 0) throw new PrivacyBreach(breaches);
+    const publicPages = await countPages(nextFolder(publicDir));
+    const privatePages = await countPages(nextFolder(privateDir));
+    await putLive(live);
+    return { publicDir, privateDir, publicPages, privatePages, pages: publicPages + privatePages };
+  } finally {
+    await dropNext(live);
+  }
+}
+
+/** Photo copies are linked from the cache where the disk can, so that a thousand of them cost nothing. */
+async function placePhotos(
+  siteDir: string,
+  garden: Garden,
+  photos: ReadonlyMap<string, PublishedPhoto>,
+): Promise<void> {
+  const folder = path.join(siteDir, "photos");
+  const files = new Map(
+    garden.photos.flatMap((photo) =>
+      photo.day === undefined ? [] : (photos.get(photo.path)?.files ?? []).map((file) => [file.name, file.cachePath]),
+    ),
+  );
+  if (files.size === 0) return;
+  await mkdir(folder, { recursive: true });
+  const limit = pLimit(AT_ONCE);
+  await limit.map([...files], async ([name, cachePath]) => {
+    const target = path.join(folder, name);
+    await link(cachePath, target).catch(() => copyFile(cachePath, target));
+  });
+}
+
+async function placeBriefs(siteDir: string, briefs: BuildOptions["briefs"]): Promise<void> {
+  if (briefs.length === 0) return;
+  const folder = path.join(siteDir, "briefs");
+  await mkdir(folder, { recursive: true });
+  for (const { name, html } of briefs) await writeFile(path.join(folder, `${name}.html`), html);
+}
+
+async function countPages(siteDir: string): Promise<number> {
+  return (await readdir(siteDir, { recursive: true })).filter((file) => file.endsWith(".html")).length;
+}

@@ -1,0 +1,170 @@
+/** A page per bed, and the list of beds by site. */
+import { yearOf } from "../../calendar.ts";
+import type { Bed, DatedWork, Planting } from "../../model.ts";
+import {
+  capital,
+  changes,
+  cropName,
+  fullStop,
+  sayDay,
+  sayLength,
+  sayList,
+  sayMonth,
+  varietyName,
+} from "../../timeline/index.ts";
+import { storyHtml } from "../story-html.ts";
+import { bedTimeline } from "./bed-timeline.ts";
+import { pairOf } from "./pictures.ts";
+import { planOf } from "./plan.ts";
+import { sayPlanting } from "./planting-words.ts";
+import type { BedListPage, BedPage, GrowingNow } from "./shapes.ts";
+import type { Shown } from "./shown.ts";
+import { bedsInOrder, cropOf, livingIn, seasonYear, type View } from "./view.ts";
+
+/** The beds of one site, numbered as its plan and list show them. */
+export interface NumberedSite {
+  readonly id: string;
+  readonly name: string;
+  readonly placeName?: string | undefined;
+  readonly beds: readonly { readonly bed: Bed; readonly number: number }[];
+}
+
+/** Beds without a site stand under the garden's own name. */
+export function sitesWithBeds(view: View): readonly NumberedSite[] {
+  const found = new Map<string, Bed[]>();
+  for (const bed of bedsInOrder(view)) found.set(bed.site ?? "", [...(found.get(bed.site ?? "") ?? []), bed]);
+  return [...found].map(([id, beds]) => {
+    const site = view.garden.sites.get(id);
+    return {
+      id: id === "" ? "no-site" : id,
+      name: site?.title ?? (id === "" ? view.garden.settings.name : id),
+      placeName: site?.placeName,
+      beds: beds.map((bed, index) => ({ bed, number: index + 1 })),
+    };
+  });
+}
+
+export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage {
+  return {
+    href: view.links.beds,
+    sites: sites.map(({ id, name, placeName, beds }) => ({
+      id,
+      name,
+      placeName,
+      plan: planOf(name, beds),
+      beds: beds.map(({ bed, number }) => ({
+        href: view.links.bed(bed.id),
+        name: bed.title,
+        number,
+        growing: sayGrowing(view, bed),
+      })),
+    })),
+  };
+}
+
+export function bedPages(view: View, sites: readonly NumberedSite[], shown: Shown): readonly BedPage[] {
+  return sites.flatMap((site) => site.beds.map(({ bed }) => bedPage(view, site, bed, shown)));
+}
+
+function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPage {
+  const { garden, today, book } = view;
+  const photos = book.byBed.get(bed.id) ?? [];
+  const all = changes(garden, bed.id, "", today);
+  const season = seasonYear(view);
+  const years = [...new Set(all.map(({ day }) => yearOf(day)))].filter((year) => year < season).sort((a, b) => b - a);
+  const plantings = view.states.get(bed.id)?.plantings ?? [];
+  return {
+    id: bed.id,
+    name: bed.title,
+    site: bed.site === undefined ? undefined : site.name,
+    placeName: site.placeName,
+    facts: bedFacts(view, bed),
+    about: storyHtml(bed.body),
+    picture: photos[0] === undefined ? undefined : book.picture(photos[0]),
+    plan: planOf(site.name, site.beds, bed.id),
+    now: livingIn(view, bed.id).map((planting) => growing(view, planting)),
+    pair: pairOf(garden, book, photos, view.links),
+    timeline: bedTimeline(
+      view,
+      all.filter(({ day }) => yearOf(day) >= season),
+      photos.filter(({ day }) => yearOf(day) >= season).slice(1),
+    ),
+    timelineYear: season,
+    seasons: years.map((year) => ({
+      year,
+      grew: plantings
+        .filter((planting) => planting.ended !== undefined && yearOf(planting.ended) === year)
+        .map((planting) => growing(view, planting)),
+      days: bedTimeline(
+        view,
+        all.filter(({ day }) => yearOf(day) === year),
+        photos.filter(({ day }) => yearOf(day) === year),
+      ),
+    })),
+    seenIn: shown.byBed.get(bed.id) ?? [],
+  };
+}
+
+export function growing(view: View, planting: Planting): GrowingNow {
+  const variety = planting.variety === undefined ? undefined : view.garden.varieties.get(planting.variety);
+  const crop = cropOf(view.garden, planting);
+  return {
+    href: variety === undefined ? undefined : view.links.variety(variety.id),
+    name: variety?.title ?? (crop === undefined ? "Unnamed" : capital(cropName(crop))),
+    crop: variety === undefined ? "" : (crop?.name ?? ""),
+    text: sayPlanting(planting, view.garden.settings, planting.ended ?? view.today),
+    isNew: planting.variety !== undefined && view.newVarieties.has(planting.variety),
+  };
+}
+
+/** "Crown Prince squash, Musselburgh leeks and four more." */
+export function sayGrowing(view: View, bed: Bed): string {
+  const names = [
+    ...new Set(
+      livingIn(view, bed.id).map((planting) => {
+        const variety = planting.variety === undefined ? undefined : view.garden.varieties.get(planting.variety);
+        return varietyName(variety, cropOf(view.garden, planting));
+      }),
+    ),
+  ];
+  if (names.length === 0)
+    return bed.inUseUntil !== undefined && bed.inUseUntil < view.today ? "No longer in use." : "Empty now.";
+  const few = names.length <= 5 ? names : [...names.slice(0, 4), `${names.length - 4} more`];
+  return fullStop(capital(sayList(few)));
+}
+
+const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
+
+/** What a bed is, as short sentences. */
+export function bedFacts(view: View, bed: Bed): readonly string[] {
+  const { settings, gear } = view.garden;
+  const known = view.states.get(bed.id);
+  const size =
+    bed.size === undefined
+      ? undefined
+      : `${sayLength(bed.size.length * 100, settings.units)} by ${sayLength(bed.size.width * 100, settings.units)}`;
+  const faces = bed.facing === undefined ? undefined : `facing ${COMPASS[Math.round(bed.facing / 45) % 8]}`;
+  const works = (lead: string, all: readonly DatedWork[]) =>
+    all.map(({ what, day }) => `${lead} ${what}${day === undefined ? "" : `, ${sayPartOfYear(view, day)}`}.`);
+  const standing = (known?.gear ?? []).flatMap((id) => gear.get(id)?.title ?? []);
+  return [
+    ...(size === undefined && faces === undefined
+      ? []
+      : [`${capital([size, faces].filter((part) => part !== undefined).join(", "))}.`]),
+    ...(bed.inUseSince === undefined ? [] : [`In use since ${sayPartOfYear(view, bed.inUseSince)}.`]),
+    ...works("Built:", known?.built ?? bed.built),
+    ...works("Filled with", known?.filled ?? bed.filled),
+    ...(bed.soil === undefined ? [] : [fullStop(`Soil: ${bed.soil}`)]),
+    ...(known?.soilPh === undefined
+      ? []
+      : [`Soil pH ${known.soilPh.ph}, measured on ${sayDay(known.soilPh.day, settings)}.`]),
+    ...(standing.length === 0 ? [] : [`Standing in it: ${sayList(standing)}.`]),
+  ];
+}
+
+/** A day, a month or only a year, as exactly as it was written. */
+function sayPartOfYear(view: View, day: string): string {
+  if (/^\d{4}$/u.test(day)) return day;
+  if (/^\d{4}-\d{2}$/u.test(day)) return sayMonth(`${day}-01`, view.garden.settings);
+  return /^\d{4}-\d{2}-\d{2}$/u.test(day) ? sayDay(day, view.garden.settings) : day;
+}

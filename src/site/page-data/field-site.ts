@@ -1,0 +1,194 @@
+/** The private field pages: everything, also what viewers never see. */
+import { addDays, daysBetween } from "../../calendar.ts";
+import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
+import type { PublishedPhoto } from "../../photos/index.ts";
+import {
+  capital,
+  changes,
+  fullStop,
+  openFollowUps,
+  openTasks,
+  sayAge,
+  sayDay,
+  sayList,
+  sayPlural,
+  sayWeekday,
+} from "../../timeline/index.ts";
+import { storyHtml } from "../story-html.ts";
+import { bedFacts, growing, sayGrowing } from "./bed-pages.ts";
+import { bedTimeline } from "./bed-timeline.ts";
+import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
+import { saySource } from "./sources.ts";
+import { bedsInOrder, livingIn, type View, viewGarden } from "./view.ts";
+
+/** Days of changes on a bed's field page. */
+const RECENT = 60;
+
+/** Problems listed before the rest is only counted. */
+const LISTED_PROBLEMS = 20;
+
+export function fieldSite(
+  garden: Garden,
+  today: Day,
+  photos: ReadonlyMap<string, PublishedPhoto>,
+  briefs: readonly string[],
+): FieldSite {
+  // Field pages are opened on a phone or from a stick, never below somebody else's path.
+  const view = viewGarden(garden, today, "/", photos);
+  return {
+    frame: {
+      garden: garden.settings.name,
+      language: garden.settings.language,
+      home: view.links.home,
+      navigation: [],
+      asOf: sayDay(today, garden.settings),
+    },
+    home: fieldHome(view, briefs),
+    bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),
+  };
+}
+
+function fieldHome(view: View, briefs: readonly string[]): FieldHomePage {
+  const { garden, today, links } = view;
+  const tasks = [...openTasks(garden, today), ...bedsInOrder(view).flatMap((bed) => tasksOf(view, bed))];
+  return {
+    briefs: briefs.map((name): Link => ({ href: links.brief(name), text: garden.episodes.get(name)?.title ?? name })),
+    tasks: [...tasks].sort(byDue).map((task) => fieldTask(view, task)),
+    followUps: openFollowUps(garden, today).map((followUp) => fieldFollowUp(view, followUp)),
+    beds: bedsInOrder(view).map((bed) => ({
+      bed: { href: links.bed(bed.id), text: bed.title },
+      site: (bed.site === undefined ? undefined : garden.sites.get(bed.site)?.title) ?? "",
+      growing: sayGrowing(view, bed),
+      isPrivate: isPrivate(view, bed),
+    })),
+    problems: problems(garden.problems),
+  };
+}
+
+function fieldBed(view: View, bed: Bed): FieldBedPage {
+  const { garden, today, book } = view;
+  const known = view.states.get(bed.id);
+  const photos = book.byBed.get(bed.id) ?? [];
+  const near = (day: Day) => sayDay(day, { language: garden.settings.language, near: today });
+  return {
+    id: bed.id,
+    name: bed.title,
+    isPrivate: isPrivate(view, bed),
+    site: bed.site === undefined ? undefined : garden.sites.get(bed.site)?.title,
+    facts: [...bedFacts(view, bed), ...bed.shade.map((shade) => fullStop(`Shade: ${shade}`))],
+    about: storyHtml(bed.body),
+    picture: photos[0] === undefined ? undefined : book.picture(photos[0]),
+    now: livingIn(view, bed.id).map((planting) => {
+      const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
+      return { ...growing(view, planting), href: undefined, sayAs: variety?.sayAs, source: saySource(variety?.source) };
+    }),
+    troubles: (known?.troubles ?? [])
+      .filter(({ ended }) => ended === undefined)
+      .map((trouble) => ({
+        text: `${fullStop(capital(trouble.cause))} Seen on ${near(trouble.opened)}.`,
+        tried: trouble.tried.map((what) => fullStop(capital(what))),
+      })),
+    tasks: tasksOf(view, bed).map((task) => fieldTask(view, task)),
+    followUps: openFollowUps(garden, today)
+      .filter((followUp) => followUp.bed === bed.id)
+      .map((followUp) => fieldFollowUp(view, followUp)),
+    viewpoints: bed.viewpoints.map(({ name, spot }) => {
+      const last = photos.find((photo) => photo.viewpoint === name);
+      const gap =
+        last === undefined
+          ? "No photo yet."
+          : last.day === today
+            ? "Photographed today."
+            : `Last photo ${sayAge(daysBetween(last.day, today))} ago.`;
+      return {
+        name: capital(name.replaceAll("-", " ")),
+        text: [spot === undefined ? undefined : fullStop(capital(spot)), gap]
+          .filter((part) => part !== undefined)
+          .join(" "),
+      };
+    }),
+    timeline: bedTimeline(view, changes(garden, bed.id, addDays(today, -RECENT), today), []),
+    notes: garden.notes
+      .filter((note) => note.beds.includes(bed.id) && note.story.length > 0 && note.day <= today)
+      .toReversed()
+      .map((note) => ({
+        iso: note.day,
+        day: sayDay(note.day, garden.settings),
+        title: note.title,
+        isPrivate: note.private,
+        html: storyHtml(note.story.map(({ text }) => text).join("\n\n")),
+        file: note.place.file,
+      })),
+  };
+}
+
+function isPrivate(view: View, bed: Bed): boolean {
+  return bed.private || (bed.site !== undefined && view.garden.sites.get(bed.site)?.private === true);
+}
+
+function tasksOf(view: View, bed: Bed): readonly Task[] {
+  const open = (view.states.get(bed.id)?.tasks ?? []).filter(({ done }) => done === undefined);
+  return open.map((task) => ({ ...task, bed: bed.id })).sort(byDue);
+}
+
+function byDue(a: Task, b: Task): number {
+  const left = `${a.due ?? "9999"} ${a.opened} ${a.id}`;
+  const right = `${b.due ?? "9999"} ${b.opened} ${b.id}`;
+  return left < right ? -1 : left > right ? 1 : 0;
+}
+
+function fieldTask(view: View, task: Task): FieldTask {
+  return {
+    what: fullStop(capital(task.what)),
+    bed: bedLink(view, task.bed),
+    ...due(view, task.due),
+    note: `${task.place.file}:${task.place.line}`,
+  };
+}
+
+function fieldFollowUp(view: View, followUp: FollowUp): FieldTask {
+  const { garden } = view;
+  const film = followUp.episode === undefined ? undefined : garden.episodes.get(followUp.episode)?.title;
+  const said = `Promised on ${sayDay(followUp.promisedOn, { language: garden.settings.language, near: view.today })}${film === undefined ? "" : ` in ${film}`}.`;
+  return {
+    what: `${fullStop(capital(followUp.what))} ${said}`,
+    bed: bedLink(view, followUp.bed),
+    ...due(view, followUp.due),
+    note: `${followUp.place.file}:${followUp.place.line}`,
+  };
+}
+
+function due(view: View, day: Day | undefined): Pick<FieldTask, "due" | "isLate"> {
+  if (day === undefined) return { due: undefined, isLate: false };
+  const { settings } = view.garden;
+  const said = `${sayWeekday(day, settings)} ${sayDay(day, { language: settings.language, near: view.today })}`;
+  const isLate = day < view.today;
+  return { due: day === view.today ? "Due today." : `${isLate ? "Was due on" : "Due on"} ${said}.`, isLate };
+}
+
+function bedLink(view: View, id: string | undefined): Link | undefined {
+  const bed = id === undefined ? undefined : view.garden.beds.get(id);
+  return bed === undefined ? undefined : { href: view.links.bed(bed.id), text: bed.title };
+}
+
+function problems(all: readonly Problem[]): FieldHomePage["problems"] {
+  const words: Readonly<Record<Severity, readonly [string, string]>> = {
+    error: ["error", "errors"],
+    warning: ["warning", "warnings"],
+    hint: ["hint", "hints"],
+  };
+  const severities = Object.keys(words) as Severity[];
+  const counted = severities.flatMap((severity) => {
+    const n = all.filter((problem) => problem.severity === severity).length;
+    return n === 0 ? [] : [sayPlural(n, ...words[severity])];
+  });
+  const inOrder = severities.flatMap((severity) => all.filter((problem) => problem.severity === severity));
+  const left = inOrder.length - LISTED_PROBLEMS;
+  return {
+    summary: counted.length === 0 ? "Nothing to mend." : `${capital(sayList(counted))} in the records.`,
+    lines: inOrder
+      .slice(0, LISTED_PROBLEMS)
+      .map(({ severity, file, line, what, fix }) => ({ severity, place: `${file}:${line}`, what, fix })),
+    more: left > 0 ? `And ${sayPlural(left, "more", "more")}: “plotreel check” lists them all.` : "",
+  };
+}

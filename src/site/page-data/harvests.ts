@@ -1,0 +1,40 @@
+/** What each variety gave in each year, from the pickings the timeline credits to its plantings. */
+import { yearOf } from "../../calendar.ts";
+import type { Harvest, Picked, PickUnit } from "../../model.ts";
+import { changes } from "../../timeline/index.ts";
+import type { View } from "./view.ts";
+
+export type YearPicked = Pick<Picked, "grams" | "litres" | "counts" | "times" | "first" | "last">;
+
+/** By variety id, then year. */
+export function harvestsByYear(view: View): ReadonlyMap<string, ReadonlyMap<number, YearPicked>> {
+  const found = new Map<string, Map<number, YearPicked>>();
+  for (const [bed, { plantings }] of view.states) {
+    const varietyOf = new Map(plantings.map((planting) => [planting.id, planting.variety]));
+    for (const change of changes(view.garden, bed, "", view.today)) {
+      const variety = change.planting === undefined ? undefined : varietyOf.get(change.planting);
+      if (change.kind !== "picked" || change.harvest === undefined || variety === undefined) continue;
+      const years = found.get(variety) ?? new Map<number, YearPicked>();
+      found.set(variety, years);
+      const year = yearOf(change.day);
+      years.set(year, plus(years.get(year), change.harvest, change.day));
+    }
+  }
+  return found;
+}
+
+function plus(before: YearPicked | undefined, harvest: Harvest, day: string): YearPicked {
+  const counts: Partial<Record<PickUnit, number>> = { ...before?.counts };
+  if (harvest.count !== undefined) {
+    const unit = harvest.unit ?? "piece";
+    counts[unit] = (counts[unit] ?? 0) + harvest.count.value;
+  }
+  return {
+    grams: (before?.grams ?? 0) + (harvest.grams ?? 0),
+    litres: (before?.litres ?? 0) + (harvest.litres ?? 0),
+    counts,
+    times: (before?.times ?? 0) + 1,
+    first: before?.first === undefined || day < before.first ? day : before.first,
+    last: before?.last === undefined || day > before.last ? day : before.last,
+  };
+}

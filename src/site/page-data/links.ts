@@ -1,0 +1,39 @@
+/** Addresses of pages, complete with the path below which the site is served. Ids may hold any letter a file name may. */
+
+export interface Links {
+  readonly home: string;
+  readonly varieties: string;
+  readonly varietyFilters: string;
+  readonly csv: string;
+  readonly beds: string;
+  readonly episodes: string;
+  variety(id: string): string;
+  crop(id: string): string;
+  bed(id: string): string;
+  episode(id: string): string;
+  brief(name: string): string;
+  photo(name: string): string;
+}
+
+export function linksBelow(base: string): Links {
+  const below = (...parts: string[]) => base + parts.map(encodeURIComponent).join("/");
+  return {
+    home: base,
+    varieties: `${base}varieties/`,
+    varietyFilters: `${base}varieties/filters.css`,
+    csv: `${base}varieties.csv`,
+    beds: `${base}beds/`,
+    episodes: `${base}episodes/`,
+    variety: (id) => `${below("varieties", id)}/`,
+    crop: (id) => `${base}varieties/#${encodeURIComponent(cropAnchor(id))}`,
+    bed: (id) => `${below("beds", id)}/`,
+    episode: (id) => `${below("episodes", id)}/`,
+    brief: (name) => below("briefs", `${name}.html`),
+    photo: (name) => below("photos", name),
+  };
+}
+
+/** Anchor of a crop's group in the variety list. */
+export function cropAnchor(crop: string): string {
+  return `crop-${crop.replace(/\s+/gu, "-")}`;
+}

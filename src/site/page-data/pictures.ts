@@ -1,0 +1,117 @@
+/** Photos as pages show them: with their sizes, their day, and words for those who do not see them. */
+
+import { daysBetween, yearOf } from "../../calendar.ts";
+import type { Garden, Photo } from "../../model.ts";
+import type { PublishedPhoto } from "../../photos/index.ts";
+import { capital, sayAge, sayDay, varietyName } from "../../timeline/index.ts";
+import type { Links } from "./links.ts";
+import type { Picture, PicturePair } from "./shapes.ts";
+
+/** A photo that has a day and copies to show. */
+export interface ShownPhoto extends Photo {
+  readonly day: string;
+}
+
+export interface PictureBook {
+  /** Newest first. */
+  readonly all: readonly ShownPhoto[];
+  /** Newest first, by bed. */
+  readonly byBed: ReadonlyMap<string, readonly ShownPhoto[]>;
+  readonly byVariety: ReadonlyMap<string, readonly ShownPhoto[]>;
+  picture(photo: ShownPhoto): Picture;
+}
+
+export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
+  const all = garden.photos
+    .filter((photo): photo is ShownPhoto => photo.day !== undefined && (copies.get(photo.path)?.files.length ?? 0) > 0)
+    .sort(newestFirst);
+  const byBed = new Map<string, ShownPhoto[]>();
+  const byVariety = new Map<string, ShownPhoto[]>();
+  for (const photo of all) {
+    if (photo.bed !== undefined) listIn(byBed, photo.bed).push(photo);
+    for (const variety of photo.varieties) listIn(byVariety, variety).push(photo);
+  }
+  return {
+    all,
+    byBed,
+    byVariety,
+    picture(photo) {
+      const { files, width, height } = copies.get(photo.path) ?? { files: [], width: 1, height: 1 };
+      const formats = [...new Set(files.map(({ format }) => format))];
+      const fallback = files.filter(({ format }) => format === "jpeg");
+      const plain = fallback.at(-1) ?? files.at(-1);
+      return {
+        alt: altText(garden, photo),
+        width,
+        height,
+        src: links.photo(plain?.name ?? ""),
+        sets: formats.map((format) => ({
+          type: `image/${format}`,
+          srcset: files
+            .filter((file) => file.format === format)
+            .map((file) => `${links.photo(file.name)} ${file.width}w`)
+            .join(", "),
+        })),
+        day: sayDay(photo.day, garden.settings),
+        caption: photo.caption,
+        credit: photo.credit,
+      };
+    },
+  };
+}
+
+/** The newest photo of a spot and the one that shows best how far it has come: the season's first, else the last of an earlier year. */
+export function pairOf(
+  garden: Garden,
+  book: PictureBook,
+  photos: readonly ShownPhoto[],
+  links: Links,
+): PicturePair | undefined {
+  for (const after of photos) {
+    const bed = after.bed === undefined ? undefined : garden.beds.get(after.bed);
+    if (bed === undefined || after.viewpoint === undefined) continue;
+    const earlier = photos.filter(
+      (photo) =>
+        photo.bed === after.bed && photo.viewpoint === after.viewpoint && daysBetween(photo.day, after.day) >= APART,
+    );
+    const before = earlier.findLast((photo) => yearOf(photo.day) === yearOf(after.day)) ?? earlier[0];
+    if (before === undefined) continue;
+    return {
+      bed: { href: links.bed(bed.id), text: bed.title },
+      before: book.picture(before),
+      after: book.picture(after),
+      between: `${capital(sayAge(daysBetween(before.day, after.day)))} between the two.`,
+    };
+  }
+  return undefined;
+}
+
+/** Days that must lie between two photos before they are worth comparing. */
+const APART = 10;
+
+/** What the photo shows, for those who do not see it. */
+function altText(garden: Garden, photo: ShownPhoto): string {
+  const bed = photo.bed === undefined ? undefined : garden.beds.get(photo.bed)?.title;
+  const from = photo.viewpoint === undefined ? undefined : `from the ${photo.viewpoint.replaceAll("-", " ")}`;
+  const shown = photo.varieties.flatMap((id) => {
+    const variety = garden.varieties.get(id);
+    return variety === undefined ? [] : [varietyName(variety, garden.crops.get(variety.crop ?? ""))];
+  });
+  const what =
+    shown.length > 0
+      ? `${shown.join(", ")}${bed === undefined ? "" : ` in ${bed}`}`
+      : [bed ?? "The garden", from].filter(Boolean).join(" ");
+  return `${what}, ${sayDay(photo.day, garden.settings)}`;
+}
+
+function newestFirst(a: ShownPhoto, b: ShownPhoto): number {
+  const left = `${b.day} ${b.time ?? ""} ${b.path}`;
+  const right = `${a.day} ${a.time ?? ""} ${a.path}`;
+  return left < right ? -1 : left > right ? 1 : 0;
+}
+
+function listIn<T>(lists: Map<string, T[]>, key: string): T[] {
+  const known = lists.get(key) ?? [];
+  lists.set(key, known);
+  return known;
+}

@@ -1,0 +1,43 @@
+/** All public pages of a garden on a day. Give it only what `publicGarden` let through. */
+import type { Day, Garden } from "../../model.ts";
+import type { PublishedPhoto } from "../../photos/index.ts";
+import { sayDay } from "../../timeline/index.ts";
+import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
+import { episodeList, episodePages } from "./episode-pages.ts";
+import { harvestsByYear } from "./harvests.ts";
+import { publicHome } from "./public-home.ts";
+import type { PublicSite } from "./shapes.ts";
+import { shownIn } from "./shown.ts";
+import { varietyCsv } from "./variety-csv.ts";
+import { varietyList } from "./variety-list.ts";
+import { varietyPages } from "./variety-pages.ts";
+import { viewGarden } from "./view.ts";
+
+export function publicSite(garden: Garden, today: Day, photos: ReadonlyMap<string, PublishedPhoto>): PublicSite {
+  const view = viewGarden(garden, today, garden.settings.base, photos);
+  const { links } = view;
+  const shown = shownIn(view);
+  const harvests = harvestsByYear(view);
+  const sites = sitesWithBeds(view);
+  return {
+    frame: {
+      garden: garden.settings.name,
+      language: garden.settings.language,
+      home: links.home,
+      navigation: [
+        { href: links.varieties, text: "Varieties" },
+        { href: links.beds, text: "Beds" },
+        { href: links.episodes, text: "Episodes" },
+      ],
+      asOf: sayDay(today, garden.settings),
+    },
+    home: publicHome(view),
+    varieties: varietyList(view),
+    varietyPages: varietyPages(view, shown, harvests),
+    beds: bedList(view, sites),
+    bedPages: bedPages(view, sites, shown),
+    episodes: episodeList(view),
+    episodePages: episodePages(view, shown),
+    csv: varietyCsv(view, harvests),
+  };
+}

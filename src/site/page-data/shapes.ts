@@ -1,0 +1,366 @@
+/**
+ * What the pages show, as plain data: every address complete, every sentence finished, nothing left to compute.
+ * Pages and components import types from here and from nowhere else.
+ */
+
+/** A photo in several sizes. */
+export interface Picture {
+  readonly alt: string;
+  /** Pixels of the largest copy. */
+  readonly width: number;
+  readonly height: number;
+  readonly src: string;
+  readonly sets: readonly { readonly type: string; readonly srcset: string }[];
+  /** "17 July 2026" */
+  readonly day: string;
+  readonly caption?: string | undefined;
+  readonly credit?: string | undefined;
+}
+
+export interface Link {
+  readonly href: string;
+  readonly text: string;
+}
+
+/** The same spot on two days. */
+export interface PicturePair {
+  readonly bed: Link;
+  readonly before: Picture;
+  readonly after: Picture;
+  /** "Five weeks between the two." */
+  readonly between: string;
+}
+
+/** What stands around every page. */
+export interface SiteFrame {
+  readonly garden: string;
+  readonly language: string;
+  readonly home: string;
+  readonly navigation: readonly Link[];
+  /** "18 July 2026" */
+  readonly asOf: string;
+}
+
+// ------------------------------------------------------------------------------------------------------ public pages
+
+export interface PublicSite {
+  readonly frame: SiteFrame;
+  readonly home: HomePage;
+  readonly varieties: VarietyListPage;
+  readonly varietyPages: readonly VarietyPage[];
+  readonly beds: BedListPage;
+  readonly bedPages: readonly BedPage[];
+  readonly episodes: EpisodeListPage;
+  readonly episodePages: readonly EpisodePage[];
+  /** The variety list as CSV. */
+  readonly csv: string;
+}
+
+export interface HomePage {
+  /** The newest photo of all. */
+  readonly picture?: Picture | undefined;
+  readonly pictureBed?: Link | undefined;
+  /** The garden's own words about itself, as safe HTML. */
+  readonly about: string;
+  readonly latest?: EpisodeCard | undefined;
+  readonly flowering: readonly VarietyCard[];
+  readonly picking: readonly VarietyCard[];
+  readonly pair?: PicturePair | undefined;
+  readonly changed: readonly BedChanges[];
+}
+
+export interface VarietyCard {
+  readonly href: string;
+  readonly name: string;
+  readonly crop: string;
+  /** "Long bed and Cold frame" */
+  readonly where: string;
+  readonly isNew: boolean;
+}
+
+export interface BedChanges {
+  readonly bed: Link;
+  readonly changes: readonly DatedLine[];
+}
+
+export interface DatedLine {
+  /** ISO day for `<time>`. */
+  readonly iso: string;
+  /** "Saturday 18 July" */
+  readonly day: string;
+  readonly text: string;
+}
+
+/** A day's own words, as safe HTML. */
+export interface NotebookDay {
+  readonly iso: string;
+  readonly day: string;
+  readonly html: string;
+}
+
+/** One variety in the list. */
+export interface VarietyRow {
+  readonly id: string;
+  readonly href: string;
+  readonly name: string;
+  readonly sayAs?: string | undefined;
+  /** "Drift Lane Seeds, bought" */
+  readonly source: string;
+  /** "Long bed and Cold frame", or "Last grown in 2024". */
+  readonly where: string;
+  readonly isNew: boolean;
+  /** Filter values. */
+  readonly bedIds: readonly string[];
+  readonly sourceId: string;
+}
+
+export interface CropGroup {
+  readonly id: string;
+  /** "Tomatoes" */
+  readonly name: string;
+  readonly rows: readonly VarietyRow[];
+  /** Filter values of all rows together. */
+  readonly bedIds: readonly string[];
+  readonly sourceIds: readonly string[];
+  readonly someNew: boolean;
+}
+
+export interface FilterChoice {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface VarietyListPage {
+  readonly href: string;
+  readonly csvHref: string;
+  readonly filterHref: string;
+  /** CSS that hides what the choices leave out. */
+  readonly filterRules: string;
+  /** "71 varieties of 26 crops." */
+  readonly count: string;
+  readonly groups: readonly CropGroup[];
+  /** First letters, each with the first group under it. */
+  readonly letters: readonly Link[];
+  readonly families: readonly { readonly name: string; readonly crops: readonly Link[] }[];
+  readonly crops: readonly FilterChoice[];
+  readonly beds: readonly FilterChoice[];
+  readonly sources: readonly FilterChoice[];
+  readonly someNew: boolean;
+  readonly year: number;
+}
+
+export interface SourceLine {
+  /** "Drift Lane Seeds" */
+  readonly name: string;
+  readonly link?: string | undefined;
+  /** "bought", "given free", "paid promotion" */
+  readonly disclosure?: string | undefined;
+  /** True when viewers must be told before they follow the link. */
+  readonly mustSay: boolean;
+}
+
+export interface GrownHere {
+  readonly bed: Link;
+  readonly text: string;
+  readonly isNew: boolean;
+}
+
+export interface SeenIn {
+  readonly episode: Link;
+  readonly day: string;
+  readonly stops: readonly { readonly bed: Link; readonly at?: string | undefined }[];
+}
+
+export interface VarietyPage {
+  readonly id: string;
+  readonly name: string;
+  readonly crop: string;
+  readonly cropHref?: string | undefined;
+  readonly botanical?: string | undefined;
+  readonly sayAs?: string | undefined;
+  readonly alsoSpelled: string;
+  readonly isNew: boolean;
+  readonly caution?: string | undefined;
+  readonly picture?: Picture | undefined;
+  readonly result: string;
+  readonly source?: SourceLine | undefined;
+  readonly now: readonly GrownHere[];
+  readonly before: readonly { readonly year: number; readonly plantings: readonly GrownHere[] }[];
+  readonly picked: readonly { readonly year: number; readonly amount: string; readonly times: string }[];
+  readonly seenIn: readonly SeenIn[];
+  readonly about: string;
+  readonly notes: readonly NotebookDay[];
+  readonly pictures: readonly Picture[];
+}
+
+export interface PlanDrawing {
+  readonly site: string;
+  /** Centimetres. */
+  readonly width: number;
+  readonly height: number;
+  readonly beds: readonly PlanBed[];
+}
+
+export interface PlanBed {
+  readonly name: string;
+  readonly number: number;
+  readonly isThis: boolean;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface BedCard {
+  readonly href: string;
+  readonly name: string;
+  readonly number: number;
+  readonly growing: string;
+}
+
+export interface BedListPage {
+  readonly href: string;
+  readonly sites: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly placeName?: string | undefined;
+    readonly plan?: PlanDrawing | undefined;
+    readonly beds: readonly BedCard[];
+  }[];
+}
+
+export interface GrowingNow {
+  /** Undefined when the notes name only the crop. */
+  readonly href?: string | undefined;
+  readonly name: string;
+  readonly crop: string;
+  readonly text: string;
+  readonly isNew: boolean;
+}
+
+export interface DayOfChanges {
+  readonly iso: string;
+  readonly day: string;
+  readonly lines: readonly string[];
+  readonly picture?: Picture | undefined;
+}
+
+export interface BedPage {
+  readonly id: string;
+  readonly name: string;
+  readonly site?: string | undefined;
+  readonly placeName?: string | undefined;
+  readonly facts: readonly string[];
+  readonly about: string;
+  readonly picture?: Picture | undefined;
+  readonly plan?: PlanDrawing | undefined;
+  readonly now: readonly GrowingNow[];
+  readonly pair?: PicturePair | undefined;
+  readonly timeline: readonly DayOfChanges[];
+  readonly timelineYear: number;
+  readonly seasons: readonly {
+    readonly year: number;
+    readonly grew: readonly GrowingNow[];
+    readonly days: readonly DayOfChanges[];
+  }[];
+  readonly seenIn: readonly SeenIn[];
+}
+
+export interface EpisodeCard {
+  readonly href: string;
+  readonly title: string;
+  /** "Filmed on 13 June 2026. It stops at Long bed, Arch bed and six more beds." */
+  readonly text: string;
+  readonly link?: string | undefined;
+  readonly picture?: Picture | undefined;
+}
+
+export interface EpisodeListPage {
+  readonly href: string;
+  readonly years: readonly { readonly year: number; readonly episodes: readonly EpisodeCard[] }[];
+}
+
+export interface EpisodePage {
+  readonly id: string;
+  readonly title: string;
+  readonly day: string;
+  readonly link?: string | undefined;
+  readonly about: string;
+  readonly picture?: Picture | undefined;
+  readonly stops: readonly EpisodeStopShown[];
+}
+
+export interface EpisodeStopShown {
+  readonly bed: Link;
+  readonly at?: string | undefined;
+  readonly varieties: readonly {
+    readonly href?: string | undefined;
+    readonly name: string;
+    readonly crop: string;
+    readonly source?: SourceLine | undefined;
+    readonly isNew: boolean;
+  }[];
+}
+
+// ------------------------------------------------------------------------------------------------------- field pages
+
+export interface FieldSite {
+  readonly frame: SiteFrame;
+  readonly home: FieldHomePage;
+  readonly bedPages: readonly FieldBedPage[];
+}
+
+export interface FieldTask {
+  readonly what: string;
+  readonly bed?: Link | undefined;
+  /** "was due on Monday 13 July" */
+  readonly due?: string | undefined;
+  readonly isLate: boolean;
+  /** "notes/2026-06-30.md:4" */
+  readonly note: string;
+}
+
+export interface FieldHomePage {
+  readonly briefs: readonly Link[];
+  readonly tasks: readonly FieldTask[];
+  readonly followUps: readonly FieldTask[];
+  readonly beds: readonly {
+    readonly bed: Link;
+    readonly site: string;
+    readonly growing: string;
+    readonly isPrivate: boolean;
+  }[];
+  readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+}
+
+export interface FieldProblem {
+  readonly severity: string;
+  readonly place: string;
+  readonly what: string;
+  readonly fix: string;
+}
+
+export interface FieldBedPage {
+  readonly id: string;
+  readonly name: string;
+  readonly isPrivate: boolean;
+  readonly site?: string | undefined;
+  readonly facts: readonly string[];
+  readonly about: string;
+  readonly picture?: Picture | undefined;
+  readonly now: readonly (GrowingNow & { readonly sayAs?: string | undefined; readonly source: string })[];
+  readonly troubles: readonly { readonly text: string; readonly tried: readonly string[] }[];
+  readonly tasks: readonly FieldTask[];
+  readonly followUps: readonly FieldTask[];
+  readonly viewpoints: readonly { readonly name: string; readonly text: string }[];
+  readonly timeline: readonly DayOfChanges[];
+  /** Stories of the notes about this bed, newest first. */
+  readonly notes: readonly {
+    readonly iso: string;
+    readonly day: string;
+    readonly title?: string | undefined;
+    readonly isPrivate: boolean;
+    readonly html: string;
+    readonly file: string;
+  }[];
+}

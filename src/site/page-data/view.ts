@@ -1,0 +1,117 @@
+/** What all pages of a site are made from: the garden on a day, looked at once from every side the pages need. */
+import { seasonStart, yearOf } from "../../calendar.ts";
+import type { Bed, BedState, Crop, Day, Episode, Garden, NurseryLot, Planting, Variety } from "../../model.ts";
+import type { PublishedPhoto } from "../../photos/index.ts";
+import { living, state } from "../../timeline/index.ts";
+import { type Links, linksBelow } from "./links.ts";
+import { type PictureBook, pictureBook } from "./pictures.ts";
+
+export interface View {
+  readonly garden: Garden;
+  readonly today: Day;
+  /** First day of the season that today lies in. */
+  readonly seasonStart: Day;
+  readonly links: Links;
+  readonly book: PictureBook;
+  readonly states: ReadonlyMap<string, BedState>;
+  /** Every planting of a variety, oldest first. */
+  readonly plantings: ReadonlyMap<string, readonly Planting[]>;
+  /** The newest lot of a variety sown this season that still waits to be planted. */
+  readonly waitingLots: ReadonlyMap<string, NurseryLot>;
+  /** Varieties never grown here before this season. */
+  readonly newVarieties: ReadonlySet<string>;
+  /** Names in the garden's own alphabetical order. */
+  compare(a: string, b: string): number;
+}
+
+export function viewGarden(
+  garden: Garden,
+  today: Day,
+  base: string,
+  copies: ReadonlyMap<string, PublishedPhoto>,
+): View {
+  const links = linksBelow(base);
+  const states = new Map([...garden.beds.keys()].map((bed) => [bed, state(garden, bed, today)]));
+  const plantings = new Map<string, Planting[]>();
+  for (const { plantings: all } of states.values()) {
+    for (const planting of all) {
+      if (planting.variety !== undefined)
+        plantings.set(planting.variety, [...(plantings.get(planting.variety) ?? []), planting]);
+    }
+  }
+  for (const all of plantings.values())
+    all.sort((a, b) => (a.since < b.since ? -1 : a.since > b.since ? 1 : a.id < b.id ? -1 : 1));
+  const collator = new Intl.Collator(garden.settings.language, { numeric: true, sensitivity: "base" });
+  const season = seasonStart(today, garden.settings.seasonStarts);
+  return {
+    garden,
+    today,
+    seasonStart: season,
+    links,
+    book: pictureBook(garden, copies, links),
+    states,
+    plantings,
+    waitingLots: new Map(
+      garden.nurseryLots.flatMap((lot) =>
+        lot.variety !== undefined && lot.closed === undefined && lot.sown >= season && lot.sown <= today
+          ? [[lot.variety, lot]]
+          : [],
+      ),
+    ),
+    newVarieties: newVarieties(garden, plantings, season),
+    compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
+  };
+}
+
+/** In a garden's first season everything is new, and nothing is worth marking. */
+function newVarieties(
+  garden: Garden,
+  plantings: ReadonlyMap<string, readonly Planting[]>,
+  season: Day,
+): ReadonlySet<string> {
+  const firstDay = garden.events[0]?.day;
+  if (firstDay === undefined || firstDay >= season) return new Set();
+  const first = new Map<string, Day>();
+  const note = (variety: string | undefined, day: Day) => {
+    if (variety !== undefined && day < (first.get(variety) ?? "9999")) first.set(variety, day);
+  };
+  for (const [variety, all] of plantings) for (const planting of all) note(variety, planting.sown ?? planting.since);
+  for (const lot of garden.nurseryLots) note(lot.variety, lot.sown);
+  return new Set([...first].filter(([, day]) => day >= season).map(([variety]) => variety));
+}
+
+export function livingIn(view: View, bed: string): readonly Planting[] {
+  const known = view.states.get(bed);
+  return known === undefined ? [] : living(known);
+}
+
+export function cropOf(
+  garden: Garden,
+  of: Pick<Variety, "crop"> | Pick<Planting, "crop"> | undefined,
+): Crop | undefined {
+  return of?.crop === undefined ? undefined : garden.crops.get(of.crop);
+}
+
+/** Beds that are in use or ever held anything, in order of site and name. */
+export function bedsInOrder(view: View): readonly Bed[] {
+  const { sites, beds } = view.garden;
+  const rank = (bed: Bed) => {
+    const site = bed.site === undefined ? undefined : sites.get(bed.site);
+    return { order: site?.order ?? Number.POSITIVE_INFINITY, title: site?.title ?? "\uffff" };
+  };
+  return [...beds.values()].sort((a, b) => {
+    const left = rank(a);
+    const right = rank(b);
+    if (left.order !== right.order) return left.order - right.order;
+    return view.compare(left.title, right.title) || view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1);
+  });
+}
+
+/** Newest first. */
+export function episodesInOrder(garden: Garden): readonly Episode[] {
+  return [...garden.episodes.values()].sort((a, b) => (a.day > b.day ? -1 : a.day < b.day ? 1 : a.id < b.id ? -1 : 1));
+}
+
+export function seasonYear(view: View): number {
+  return yearOf(view.seasonStart);
+}

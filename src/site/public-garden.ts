@@ -1,0 +1,159 @@
+/**
+ * The garden as viewers may see it. Everything the public site shows is made from what this function lets through, so
+ * this file is the one place to read when asking whether something private can get out.
+ *
+ * A record is kept back when it says so itself, and when it lies in, grows in or shows something that is kept back: a
+ * private site keeps its beds back, a private bed its photos and events. What follows from the records (plantings,
+ * totals, changes) is then grown anew from the public ones alone, so that no sum and no sentence rests on a private line.
+ */
+import type {
+  Bed,
+  ChangeKind,
+  Episode,
+  Event,
+  EventKind,
+  Garden,
+  Note,
+  Photo,
+  Records,
+  Site,
+  Trial,
+} from "../model.ts";
+import { growGarden } from "../timeline/index.ts";
+
+/** What a person notes down for themselves: it belongs to the field pages. */
+const OWN_BUSINESS: ReadonlySet<EventKind> = new Set(["to do", "asked"]);
+const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue"]);
+
+export function publicGarden(garden: Garden): Garden {
+  const { records, photos } = publicRecords(garden);
+  const grown = growGarden(records, photos);
+  return {
+    ...grown,
+    problems: [],
+    tasks: [],
+    changes: new Map(
+      [...grown.changes].map(([bed, changes]) => [bed, changes.filter(({ kind }) => !OWN_CHANGES.has(kind))]),
+    ),
+  };
+}
+
+type IsPublic = (id: string | undefined) => boolean;
+
+function publicRecords(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
+  const sites = kept(garden.sites, (site) => !site.private, withoutPosition);
+  const beds = kept(
+    garden.beds,
+    (bed) => !bed.private && (bed.site === undefined || !garden.sites.has(bed.site) || sites.has(bed.site)),
+    withoutFilmingNotes,
+  );
+  const varieties = kept(garden.varieties, (variety) => !variety.private);
+  const gear = kept(garden.gear, (thing) => !thing.private);
+
+  /** A thing nothing describes keeps nothing back. */
+  const unlessKeptBack = <T>(open: ReadonlyMap<string, T>, all: ReadonlyMap<string, T>): IsPublic => {
+    return (id) => id === undefined || open.has(id) || !all.has(id);
+  };
+  const bedIsPublic = unlessKeptBack(beds, garden.beds);
+  const varietyIsPublic = unlessKeptBack(varieties, garden.varieties);
+  const gearIsPublic = unlessKeptBack(gear, garden.gear);
+
+  const notes = garden.notes.filter((note) => !note.private && (note.beds.length === 0 || note.beds.some(bedIsPublic)));
+  const openFiles = new Set(notes.map(({ place }) => place.file));
+  const closedFiles = new Set(garden.notes.flatMap(({ place }) => (openFiles.has(place.file) ? [] : [place.file])));
+  const events = garden.events.flatMap((event) => {
+    const isOpen =
+      !event.private &&
+      !OWN_BUSINESS.has(event.kind) &&
+      !closedFiles.has(event.place.file) &&
+      varietyIsPublic(event.variety) &&
+      gearIsPublic(event.gear);
+    return isOpen ? publicMove(event, bedIsPublic) : [];
+  });
+  const photos = garden.photos
+    .filter((photo) => !photo.private && bedIsPublic(photo.bed) && photo.varieties.every(varietyIsPublic))
+    .map(withoutInstant);
+  const photoPaths = new Set(photos.map(({ path }) => path));
+  const crops = new Set([...[...varieties.values()].map(({ crop }) => crop), ...events.map(({ crop }) => crop)]);
+
+  return {
+    photos,
+    records: {
+      settings: { ...garden.settings, position: undefined, kit: [], weights: {} },
+      sites,
+      beds,
+      varieties,
+      crops: kept(garden.crops, ({ id }) => crops.has(id)),
+      gear,
+      trials: kept(garden.trials, (trial) => !trial.private && armsArePublic(trial, bedIsPublic, varietyIsPublic)),
+      episodes: kept(
+        garden.episodes,
+        (episode) => !episode.private && episode.status === "published",
+        (episode) => asPublished(episode, bedIsPublic),
+      ),
+      notes: notes.map((note) => asRead(note, bedIsPublic, photoPaths)),
+      events,
+      photoFiles: garden.photoFiles.filter((file) => photoPaths.has(file)),
+      photoSidecars: new Map(),
+      weatherFiles: [],
+      problems: [],
+    },
+  };
+}
+
+function kept<T>(
+  all: ReadonlyMap<string, T>,
+  isPublic: (record: T) => boolean,
+  change: (record: T) => T = (record) => record,
+): ReadonlyMap<string, T> {
+  return new Map([...all].filter(([, record]) => isPublic(record)).map(([id, record]) => [id, change(record)]));
+}
+
+/**
+ * Plants that move into a private bed are gone as far as viewers know, and plants that come out of one begin where they
+ * arrive. Other events of private beds stay private.
+ */
+function publicMove(event: Event, bedIsPublic: IsPublic): readonly Event[] {
+  if (bedIsPublic(event.bed) && bedIsPublic(event.toBed)) return [event];
+  if (event.kind !== "moved" || (!bedIsPublic(event.bed) && !bedIsPublic(event.toBed))) return [];
+  const said = { ...event, text: "", detail: undefined, more: [], toBed: undefined };
+  return bedIsPublic(event.bed)
+    ? [{ ...said, kind: "cleared" }]
+    : [{ ...said, kind: "planted", plantsFrom: "given", bed: event.toBed }];
+}
+
+function withoutPosition(site: Site): Site {
+  return { ...site, position: undefined };
+}
+
+/** What shades a bed and where the camera stands can tell where on Earth a bed is. */
+function withoutFilmingNotes(bed: Bed): Bed {
+  return { ...bed, shade: [], viewpoints: bed.viewpoints.map(({ name }) => ({ name })) };
+}
+
+/** Viewers are told the day; the minute and how it is known are nobody's business. */
+function withoutInstant(photo: Photo): Photo {
+  return { ...photo, time: undefined, instant: undefined, dateBasis: "unknown" };
+}
+
+function asPublished(episode: Episode, bedIsPublic: IsPublic): Episode {
+  return {
+    ...episode,
+    target: undefined,
+    start: undefined,
+    stops: episode.stops.filter((stop) => bedIsPublic(stop.bed)),
+    promised: episode.promised.filter((promise) => bedIsPublic(promise.bed)),
+    must: [],
+    keep: [],
+    skip: [],
+    captions: [],
+  };
+}
+
+function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<string>): Note {
+  return { ...note, beds: note.beds.filter(bedIsPublic), photos: note.photos.filter((photo) => photoPaths.has(photo)) };
+}
+
+function armsArePublic(trial: Trial, bedIsPublic: IsPublic, varietyIsPublic: IsPublic): boolean {
+  return trial.arms.every((arm) => bedIsPublic(arm.bed) && varietyIsPublic(arm.variety));
+}

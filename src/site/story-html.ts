@@ -1,0 +1,116 @@
+/**
+ * A person's Markdown as HTML that cannot do anything: no scripts, no pictures from elsewhere, no links but to the web
+ * and to mail. HTML written into the Markdown is shown as the text it is; HTML comments are remarks to oneself and
+ * vanish.
+ */
+import type { Element, ElementContent, Root, RootContent } from "hast";
+import type { Html, Parents } from "mdast";
+import { toString as plainText } from "mdast-util-to-string";
+import rehypeSanitize, { defaultSchema } from "rehype-sanitize";
+import rehypeStringify from "rehype-stringify";
+import remarkParse from "remark-parse";
+import remarkRehype from "remark-rehype";
+import { unified } from "unified";
+
+/** Levels of nesting that a person could mean; what lies deeper is shown as plain text. */
+const DEEPEST = 40;
+
+/** Stories stand under headings of the second level. */
+const TOP_HEADING = 3;
+
+/** Characters that turn the direction of everything after them; a record could use them to disguise a name. */
+const DIRECTION_CONTROLS = /[\u202a-\u202e\u2066-\u2069]/gu;
+
+const writer = unified()
+  .use(remarkRehype, {
+    handlers: { html: (_: unknown, node: Html, parent: Parents | undefined) => htmlAsText(node, parent) },
+  })
+  .use(() => quietLinks)
+  .use(() => steppedHeadings)
+  .use(rehypeSanitize, {
+    ...defaultSchema,
+    tagNames: (defaultSchema.tagNames ?? []).filter((name) => !["img", "picture", "source", "input"].includes(name)),
+    protocols: { ...defaultSchema.protocols, href: ["http", "https", "mailto"] },
+  })
+  .use(rehypeStringify);
+
+/** Markdown to HTML whose top headings are `h3`; empty when the Markdown says nothing. */
+export function storyHtml(markdown: string): string {
+  const clean = markdown.replace(DIRECTION_CONTROLS, "");
+  const nesting = deepestNesting(clean);
+  if (nesting > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
+  return writer.stringify(writer.runSync(unified().use(remarkParse).parse(clean))).trim();
+}
+
+/** The words of a Markdown text without any marks. */
+export function storyText(markdown: string): string {
+  if (deepestNesting(markdown) > DEEPEST) return markdown.trim();
+  return plainText(unified().use(remarkParse).parse(markdown), { includeImageAlt: false, includeHtml: false })
+    .replace(/\s+/gu, " ")
+    .trim();
+}
+
+export function escapeHtml(text: string): string {
+  return text.replace(/&/gu, "&amp;").replace(/</gu, "&lt;").replace(/>/gu, "&gt;").replace(/"/gu, "&quot;");
+}
+
+/**
+ * Quotes, lists and brackets that one line or a run of lines opens, at most. Counted on the raw text because a parser
+ * would already have gone down ten thousand levels by the time its tree could be measured.
+ */
+function deepestNesting(markdown: string): number {
+  let deepest = 0;
+  for (const line of markdown.split("\n")) {
+    const opening = /^[\s>*+\-\d.)]*/u.exec(line)?.[0] ?? "";
+    const marks = opening.match(/[>*+-]|\d[.)]/gu)?.length ?? 0;
+    const brackets = line.match(/[[*_]/gu)?.length ?? 0;
+    deepest = Math.max(
+      deepest,
+      /^\s*([-*_])(\s*\1)+\s*$/u.test(line) ? 0 : marks,
+      opening.length / 4,
+      brackets > 500 ? brackets : 0,
+    );
+  }
+  return deepest;
+}
+
+function htmlAsText(node: Html, parent: Parents | undefined): Element | undefined {
+  const value = node.value.replace(/<!--[\s\S]*?(?:-->|$)/gu, "").trim();
+  const tagName = parent !== undefined && ["root", "blockquote", "listItem"].includes(parent.type) ? "p" : "span";
+  return value === "" ? undefined : { type: "element", tagName, properties: {}, children: [{ type: "text", value }] };
+}
+
+/** A link inside the records folder leads nowhere on a page: only its words stay. */
+function quietLinks(tree: Root): void {
+  const walk = (parent: Root | Element): void => {
+    parent.children = parent.children.flatMap((child: RootContent): ElementContent[] => {
+      if (child.type === "element") {
+        walk(child);
+        if (child.tagName === "a" && !/^(?:https?:\/\/|mailto:)/iu.test(String(child.properties["href"] ?? "")))
+          return child.children;
+      }
+      return [child as ElementContent];
+    });
+  };
+  walk(tree);
+}
+
+/** No heading may skip a level, whatever levels the Markdown used. */
+function steppedHeadings(tree: Root): void {
+  const headings: Element[] = [];
+  const walk = (parent: Root | Element): void => {
+    for (const child of parent.children) {
+      if (child.type !== "element") continue;
+      if (/^h[1-6]$/u.test(child.tagName)) headings.push(child);
+      walk(child);
+    }
+  };
+  walk(tree);
+  const used = [...new Set(headings.map(({ tagName }) => tagName))].sort();
+  let previous = TOP_HEADING - 1;
+  for (const heading of headings) {
+    const level = Math.min(TOP_HEADING + used.indexOf(heading.tagName), previous + 1, 6);
+    heading.tagName = `h${level}`;
+    previous = level;
+  }
+}

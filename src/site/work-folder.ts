@@ -1,0 +1,41 @@
+/**
+ * Where Astro may work: a copy of the page sources in the cache, with the tool's packages linked in. Astro writes beside
+ * its sources and resolves packages from the current folder, and neither may happen in a person's records nor in an
+ * installed, perhaps read-only, package.
+ */
+import { cp, mkdir, mkdtemp, rm, symlink } from "node:fs/promises";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+
+const SOURCES = path.dirname(fileURLToPath(import.meta.url));
+
+/** What pages are made of; page data is handed over as values. */
+const PAGE_FOLDERS = ["public", "field", "components", "styles"] as const;
+
+/** Runs `work` with a fresh work folder as the current folder, and clears up whatever happens. */
+export async function inWorkFolder<T>(cacheDir: string, work: (folder: string) => Promise<T>): Promise<T> {
+  await mkdir(cacheDir, { recursive: true });
+  const folder = await mkdtemp(path.join(cacheDir, "work-"));
+  const before = process.cwd();
+  try {
+    for (const name of PAGE_FOLDERS) {
+      await cp(path.join(SOURCES, name), path.join(folder, name), {
+        recursive: true,
+        filter: (file) => !/[/\\]\.(?:astro|cache|vite)(?:[/\\]|$)/u.test(file),
+      });
+    }
+    await symlink(installedPackages(), path.join(folder, "node_modules"), "junction");
+    process.chdir(folder);
+    return await work(folder);
+  } finally {
+    process.chdir(before);
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** The node_modules folder that Astro itself was loaded from. */
+function installedPackages(): string {
+  const entry = fileURLToPath(import.meta.resolve("astro"));
+  const mark = `${path.sep}node_modules${path.sep}`;
+  return entry.slice(0, entry.lastIndexOf(mark) + mark.length - 1);
+}
