@@ -1,6 +1,7 @@
 /** What a decoder's refusal means for the person. */
 import type { Problem } from "../model.ts";
 import { pixelLimit } from "./copy-recipe.ts";
+import { NoHeicDecoder } from "./heic-pictures.ts";
 import { photoProblem } from "./photo-problems.ts";
 
 /**
@@ -8,6 +9,7 @@ import { photoProblem } from "./photo-problems.ts";
  * disk under the cache, are thrown on.
  */
 export function damageProblem(photo: string, error: unknown): Problem {
+  if (error instanceof NoHeicDecoder) return photoProblem("photo/no-heic-decoder", photo);
   const code = (error as NodeJS.ErrnoException).code;
   if (code === "ENOSPC" || code === "EDQUOT" || code === "EROFS") throw error;
   if (code !== undefined) return photoProblem("photo/unreadable", photo);

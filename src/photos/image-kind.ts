@@ -2,7 +2,7 @@
 
 export type ImageKind = "jpeg" | "png" | "webp" | "avif" | "heic" | "gif" | "tiff";
 
-const heicBrands = new Set(["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs"]);
+const heicBrands = new Set(["heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs", "mif1", "msf1"]);
 
 /**
  * Reads the signature at the head of a file; undefined when it is none of a picture Plotreel knows. The brands of the

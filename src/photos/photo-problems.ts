@@ -34,6 +34,11 @@ const rules = {
     what: ({ why }) => `This photo cannot be opened (${why}), so no page shows it; its day still counts.`,
     fix: () => "Copy it again from the camera. If it opens in a photo program, save it there under the same name.",
   },
+  "photo/no-heic-decoder": {
+    severity: "warning",
+    what: () => "This photo is HEIC and no decoder for it is installed, so no page shows it; its day still counts.",
+    fix: () => "Install heic-decode beside Plotreel, or set the phone to save JPEG.",
+  },
   "photo/too-large": {
     severity: "warning",
     what: ({ limit }) =>

@@ -7,6 +7,8 @@ import type { Photo, Problem } from "../model.ts";
 import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
 import { pageWidths, recipeKey } from "./copy-recipe.ts";
 import { damageProblem } from "./damage.ts";
+import { HeicPictures } from "./heic-pictures.ts";
+import { imageKind } from "./image-kind.ts";
 import { makeCopies, readySharp } from "./make-copies.ts";
 import { SourceHashes } from "./source-hashes.ts";
 
@@ -35,6 +37,9 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
   const cache = new CopyCache(options.cacheDir);
   await cache.open();
   const hashes = await SourceHashes.open(options.cacheDir);
+  const heic = new HeicPictures();
+  const madeOf = async (bytes: Uint8Array) =>
+    makeCopies(imageKind(bytes) === "heic" ? await heic.decode(bytes, Math.max(...widths)) : bytes, widths);
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
   let done = 0;
@@ -46,8 +51,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
         const { hash, bytes } = await hashes.of(photo, onDisk);
         const key = copyKey(hash, recipe);
         const copies =
-          (await cache.find(key)) ??
-          (await cache.keep(key, await makeCopies(bytes ?? (await readFile(onDisk)), widths)));
+          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)))));
         found.set(photo, copies);
       } catch (error) {
         problems.push(damageProblem(photo, error));
@@ -56,6 +60,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
       options.onProgress?.(done, photos.length);
     });
   } finally {
+    await heic.close();
     await hashes.save();
   }
   const inOrder = photos.flatMap(({ path: photo }) => {
