@@ -381,6 +381,8 @@ export interface Photo {
   /** Bed id. */
   readonly bed?: string | undefined;
   readonly viewpoint?: string | undefined;
+  /** Site id of a photo that no bed is known of, by the photo's GPS position, which itself is kept nowhere. */
+  readonly site?: string | undefined;
   readonly varieties: readonly string[];
   readonly caption?: string | undefined;
   readonly credit?: string | undefined;
@@ -615,9 +617,13 @@ export interface SoilPh {
   readonly day: Day;
 }
 
-/** Picked in a bed where several plantings of the crop stand, and the line does not tell them apart. */
+/**
+ * Picked in a bed and credited to no planting: several of the crop stand there and the line does not tell them apart, or
+ * it is dated before they were planted.
+ */
 export interface UnassignedPicking {
-  readonly crop: string;
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
   readonly picked: Picked;
 }
 

@@ -3,6 +3,7 @@ import exifr from "exifr";
 import { type ImageKind, imageKind } from "./image-kind.ts";
 import { imageParts } from "./metadata-blocks.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
+import type { PhotoPosition } from "./site-around.ts";
 
 /** Raw values as the camera wrote them: nothing here is checked yet. */
 export interface PhotoTags {
@@ -17,9 +18,7 @@ export interface PhotoTags {
   /** UTC: hours, minutes, seconds. */
   readonly gpsTime?: unknown;
   /** Degrees; undefined when the photo tells no place. Never leaves this room. */
-  readonly position?:
-    | { readonly latitude: number; readonly longitude: number; readonly errorMetres?: number | undefined }
-    | undefined;
+  readonly position?: PhotoPosition | undefined;
 }
 
 export interface PhotoHead {

@@ -41,3 +41,8 @@ function folderDate(folder: string | undefined): NameDate | undefined {
   const day = found ? dayOf(Number(found[1]), Number(found[2]), Number(found[3])) : undefined;
   return day === undefined ? undefined : { day, utc: false };
 }
+
+/** Folders of days, months and years say when, not where. */
+export function isDated(folder: string): boolean {
+  return /^\d{4}(-\d\d){0,2}$/.test(folder);
+}

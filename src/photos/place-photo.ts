@@ -1,12 +1,12 @@
 /** Which bed and viewpoint a photo belongs to: by its sidecar, by its folder, or by a note that links it. */
 import type { Bed, PhotoSidecar, Records } from "../model.ts";
+import { normaliseName } from "../records/index.ts";
+import { isDated } from "./file-name-date.ts";
 
 export interface PhotoPlace {
   /** Bed id. */
   readonly bed?: string | undefined;
   readonly viewpoint?: string | undefined;
-  /** The folder below photos/ that should name a bed and names none. */
-  readonly unknownFolder?: string | undefined;
 }
 
 /** Bed of each photo that a note links and the note is about one bed only. */
@@ -36,34 +36,21 @@ export function placePhoto(
   const viewpoint =
     sidecar?.viewpoint ??
     (folderCounts && viewpointFolder !== undefined && !isDated(viewpointFolder) ? viewpointFolder : undefined);
-  const unknownFolder = bed === undefined && bedFolder !== undefined && !isDated(bedFolder) ? bedFolder : undefined;
-  return { bed, viewpoint: viewpoint === undefined ? undefined : viewpointName(viewpoint, record), unknownFolder };
+  return { bed, viewpoint: viewpoint === undefined ? undefined : viewpointName(viewpoint, record) };
 }
 
 function bedNamed(folder: string, beds: ReadonlyMap<string, Bed>): Bed | undefined {
   const exact = beds.get(folder);
   if (exact) return exact;
-  const wanted = plain(folder);
+  const wanted = normaliseName(folder);
   for (const bed of beds.values()) {
-    if ([bed.id, bed.title, ...bed.alsoCalled].some((name) => plain(name) === wanted)) return bed;
+    if ([bed.id, bed.title, ...bed.alsoCalled].some((name) => normaliseName(name) === wanted)) return bed;
   }
   return undefined;
 }
 
 /** The viewpoint as the bed record spells it, so that "Gate" and "gate" are one series. */
 function viewpointName(folder: string, bed: Bed | undefined): string {
-  return bed?.viewpoints.find(({ name }) => plain(name) === plain(folder))?.name ?? folder;
-}
-
-/** Folders of days, months and years say when, not where. */
-function isDated(folder: string): boolean {
-  return /^\d{4}(-\d\d){0,2}$/.test(folder);
-}
-
-function plain(name: string): string {
-  return name
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[\s_-]+/g, "-");
+  if (bed?.viewpoints.some(({ name }) => name === folder)) return folder;
+  return bed?.viewpoints.find(({ name }) => normaliseName(name) === normaliseName(folder))?.name ?? folder;
 }

@@ -4,8 +4,9 @@ import type { Photo, PhotoSidecar, Problem, Records } from "../model.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
-import { photoProblem, unplacedProblems } from "./photo-problems.ts";
+import { endingProblem, photoProblem, unplacedProblems } from "./photo-problems.ts";
 import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
+import { siteAround } from "./site-around.ts";
 
 /** Enough to keep the disk busy; more only queues. */
 const readsAtOnce = 8;
@@ -52,21 +53,33 @@ async function readPhoto(
     moment = photoMoment({ path, modified, timeZone });
   }
   const { bed, viewpoint } = placePhoto(path, sidecar, records.beds, links);
+  const site =
+    bed === undefined && head.tags?.position ? siteAround(head.tags.position, records.sites.values()) : undefined;
   const photo: Photo = {
     path,
     ...moment,
     bed,
     viewpoint,
+    site,
     varieties: sidecar?.varieties ?? [],
     caption: sidecar?.caption,
     credit: sidecar?.credit,
-    private: sidecar?.private ?? false,
+    private: sidecar?.private === true || isKeptBack(bed, site, records),
   };
   const problems: Problem[] = [];
+  const ending = endingProblem(path, head.kind);
+  if (ending) problems.push(ending);
   if (moment.dateBasis === "file time" || moment.dateBasis === "unknown")
     problems.push(photoProblem("photo/no-day", path));
   if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
     problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
   }
   return { photo, problems };
+}
+
+/** What lies in a private bed or site is private with it. */
+function isKeptBack(bed: string | undefined, site: string | undefined, { beds, sites }: Records): boolean {
+  const ground = bed === undefined ? undefined : beds.get(bed);
+  const around = sites.get(ground?.site ?? site ?? "");
+  return ground?.private === true || around?.private === true;
 }

@@ -5,7 +5,7 @@ import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 
-const photoEnding = /\.(jpe?g|hei[cf]|png|webp)$/i;
+const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
 
 /** Paths relative to the records folder. An address may start from the note's own folder or from the records folder. */
 export function linkedPhotos(parsed: ParsedFile, photos: ReadonlySet<string>, problems: Problem[]): readonly string[] {

@@ -30,7 +30,12 @@ export const problemRules = {
     severity: "hint",
     meaning: "A file name is not in small letters and hyphens, so its id differs from it.",
   },
-  "folder/not-read": { severity: "hint", meaning: "A file or folder lies where no record is looked for." },
+  "folder/not-read": { severity: "warning", meaning: "A file lies where a record would be and is not read as one." },
+  "folder/misspelt": {
+    severity: "warning",
+    meaning: "A file or folder is not read, and its name is close to one that is.",
+  },
+  "folder/not-a-photo": { severity: "hint", meaning: "Files among the photos are of a kind that is not read." },
 
   "text/not-utf8": { severity: "error", meaning: "A file is not written in UTF-8." },
   "text/not-text": { severity: "error", meaning: "A file that should be text holds something else." },
@@ -103,6 +108,18 @@ export const problemRules = {
   },
   "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
+
+  "photo/unreadable": { severity: "warning", meaning: "The system does not let a photo be read." },
+  "photo/empty": { severity: "warning", meaning: "A photo file has no bytes in it." },
+  "photo/not-a-picture": { severity: "warning", meaning: "A file is named like a photo and holds none." },
+  "photo/wrong-ending": { severity: "hint", meaning: "A photo is of another kind than its file name says." },
+  "photo/damaged": { severity: "warning", meaning: "A photo cannot be opened, so no page shows it." },
+  "photo/too-large": { severity: "warning", meaning: "A photo has more pixels than are opened." },
+  "photo/no-heic-decoder": { severity: "warning", meaning: "A photo is HEIC and no decoder for it is installed." },
+  "photo/no-day": { severity: "hint", meaning: "Only the file's own time tells the day of a photo, or nothing does." },
+  "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
+  "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
+  "photo/unplaced": { severity: "hint", meaning: "Photos belong to no bed yet." },
 } as const satisfies Record<string, Rule>;
 
 export type RuleName = keyof typeof problemRules;

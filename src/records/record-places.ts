@@ -44,7 +44,7 @@ export const recordFolders = [
 ] as const;
 type RecordFolderName = (typeof recordFolders)[number];
 
-const photoEnding = /\.(jpe?g|hei[cf]|png|webp)$/i;
+const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
 const captionEnding = /\.(vtt|srt)$/i;
 const recordEnding = /\.md$/i;
 
@@ -157,7 +157,7 @@ function episodesIn(files: readonly string[], problems: Problem[]): EpisodePlace
   for (const [folder, inside] of byFolder) {
     const captions = inside.filter((file) => captionEnding.test(file));
     const index = inside.find((file) => /\/index\.md$/i.test(file));
-    if (index !== undefined) episodes.push({ file: index, id: idOfName(folder) || folder, captions });
+    if (index !== undefined) episodes.push({ file: index, id: idOfFolder(folder), captions });
     else if (inside[0] !== undefined) {
       problems.push(
         problem(
@@ -224,7 +224,7 @@ function notPhotos(files: readonly string[]): Problem[] {
   }
   return [...byEnding].map(([ending, [first = "", ...more]]) =>
     problem(
-      "folder/not-read",
+      "folder/not-a-photo",
       head(first),
       `${more.length === 0 ? "This file is" : `This file and ${more.length} more`} ${ending === "" ? "without an ending" : `with the ending ${ending}`} ${more.length === 0 ? "and" : "are"} not read as photos.`,
       "Photos are JPEG, HEIC, PNG or WebP files.",
@@ -245,25 +245,25 @@ function atTheTop(file: string): Problem[] {
     ];
   }
   const meant = recordEnding.test(file) ? didYouMean(file.toLowerCase(), ["garden.md"]) : undefined;
-  return meant === undefined ? [] : [problem("folder/not-read", head(file), `"${file}" is not read.`, meant)];
+  return meant === undefined ? [] : [problem("folder/misspelt", head(file), `"${file}" is not read.`, meant)];
 }
 
 /** Folders that hold no records (drafts, an editor's own) are nobody's mistake; one slip away from a known name is. */
 function unknownFolder(folder: string, file: string, known: readonly Problem[]): Problem[] {
-  const meant = didYouMean(folder, recordFolders) ?? sameInSmallLetters(folder);
+  const meant = didYouMean(folder, recordFolders);
   const what = `The folder "${folder}" is not read.`;
   if (meant === undefined || known.some((other) => other.what === what)) return [];
-  return [problem("folder/not-read", head(file), what, meant)];
-}
-
-function sameInSmallLetters(folder: string): string | undefined {
-  const small = recordFolders.find((name) => name === folder.toLowerCase());
-  return small === undefined ? undefined : `Rename it to "${small}".`;
+  return [problem("folder/misspelt", head(file), what, meant)];
 }
 
 function idOfFile(file: string): string {
   const name = baseName(file).replace(recordEnding, "");
-  return idOfName(name) || name;
+  return idOfFolder(name);
+}
+
+/** Names in small letters, digits and hyphens are ids as they stand; others give one. */
+function idOfFolder(name: string): string {
+  return /^[\p{Ll}\p{Lo}\d]+(-[\p{Ll}\p{Lo}\d]+)*$/u.test(name) ? name : idOfName(name) || name;
 }
 
 function isNamedAsId({ file, id }: RecordPlace): boolean {

@@ -108,3 +108,10 @@ test("a sidecar whose day differs from the camera's is pointed out", async () =>
   expect(photo?.day).toBe("2026-05-16");
   expect(rules).toEqual(["photo/day-disagrees"]);
 });
+
+test("a photo of another kind than its name says is read, and pointed out", async () => {
+  const path = "photos/long-bed/2026-05-16.heic";
+  const { photo, rules } = await placed(path);
+  expect(photo?.bed).toBe("long-bed");
+  expect(rules).toEqual(["photo/wrong-ending"]);
+});
