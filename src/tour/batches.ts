@@ -1,0 +1,115 @@
+/** Lots that can be told in one breath: one crop, sown and planted on the same days. */
+import type { Crop } from "../model.ts";
+import { cropName, sayList, sayNumber } from "../timeline/index.ts";
+import type { Lot } from "./bed-on-the-day.ts";
+import { cultivar, isSingular, plantName } from "./plant-names.ts";
+import type { Ground } from "./sentence.ts";
+
+export interface Batch {
+  /** From the first lot, for choosing words. */
+  readonly id: string;
+  readonly crop?: Crop | undefined;
+  readonly lots: readonly [Lot, ...Lot[]];
+  /** Plants alive in all; undefined as soon as one lot was not counted. */
+  readonly plants?: number | undefined;
+  readonly about: boolean;
+}
+
+/** In the order in which the first lot of each stands. */
+export function batchesOf(lots: readonly Lot[]): readonly Batch[] {
+  const groups = Map.groupBy(lots, ({ planting, crop, variety }) =>
+    [
+      crop?.id ?? variety?.id ?? planting.id,
+      planting.sown,
+      planting.planted,
+      planting.plantsFrom,
+      planting.movedFrom?.split("/")[0],
+      planting.implied ? planting.since : "",
+    ].join(" "),
+  );
+  return [...groups.values()].flatMap((group) => {
+    const [first, ...more] = group;
+    return first === undefined ? [] : [batchOf([first, ...more])];
+  });
+}
+
+export function batchOf(lots: readonly [Lot, ...Lot[]]): Batch {
+  const counted = lots.every((lot) => lot.plants !== undefined);
+  return {
+    id: lots[0].planting.id,
+    crop: lots[0].crop,
+    lots,
+    plants: counted ? lots.reduce((sum, lot) => sum + (lot.plants ?? 0), 0) : undefined,
+    about: lots.some((lot) => lot.about),
+  };
+}
+
+/** Everything the batch's own beginning rests on. */
+export function groundsOf(batch: Batch): readonly Ground[] {
+  return batch.lots.flatMap((lot) => [
+    ...lot.grounds,
+    { private: lot.planting.private || lot.variety?.private === true },
+  ]);
+}
+
+/** Whether the batch is spoken of as one thing: "is", "it". */
+export function isOne(batch: Batch): boolean {
+  return isSingular(
+    { crop: batch.crop, variety: batch.lots[0].variety },
+    batch.lots.length === 1 ? batch.plants : undefined,
+  );
+}
+
+/** Picks the verb or pronoun that goes with a batch. */
+export function agree(batch: Batch, one: string, many: string): string {
+  return isOne(batch) ? one : many;
+}
+
+/**
+ * The batch by name and number, as it begins or ends a sentence: "24 Musselburgh leeks", "6 Crown Prince and 5 Uchiki
+ * Kuri squash", "Crown Prince and Uchiki Kuri squash" when nobody counted.
+ */
+export function numbered(batch: Batch): string {
+  const [first] = batch.lots;
+  if (batch.lots.length === 1) {
+    return first.plants === undefined
+      ? plantName(first)
+      : `${first.about ? "about " : ""}${sayNumber(first.plants)} ${plantName(first, first.plants)}`;
+  }
+  const names = sayList(mergeSame(batch.lots).map(({ lot, plants }) => `${counted(lot, plants)}${cultivar(lot)}`));
+  return batch.crop === undefined ? names : `${names} ${cropName(batch.crop, 2)}`;
+}
+
+/** The same without the crop's word, for sentences that have just said it: "6 Crown Prince and 5 Uchiki Kuri". */
+export function numberedCultivars(batch: Batch, more: (lot: Lot) => string = () => ""): string {
+  return sayList(mergeSame(batch.lots).map(({ lot, plants }) => `${counted(lot, plants)}${cultivar(lot)}${more(lot)}`));
+}
+
+/** The batch by name alone: "Musselburgh leeks", "Crown Prince and Uchiki Kuri squash". */
+export function named(batch: Batch): string {
+  const [first] = batch.lots;
+  const distinct = [...new Set(batch.lots.map(cultivar))];
+  if (distinct.length === 1) return plantName(first, batch.plants);
+  return batch.crop === undefined ? sayList(distinct) : `${sayList(distinct)} ${cropName(batch.crop, 2)}`;
+}
+
+/** "the Musselburgh leeks", "the Crown Prince and Uchiki Kuri squash" */
+export function theBatch(batch: Batch): string {
+  return `the ${named(batch)}`;
+}
+
+/** In a list of several, numbers keep their digits: "6 Crown Prince and 12 Uchiki Kuri". */
+function counted(lot: Lot, plants: number | undefined): string {
+  return plants === undefined ? "" : `${lot.about ? "about " : ""}${plants} `;
+}
+
+function mergeSame(lots: readonly Lot[]): readonly { readonly lot: Lot; readonly plants: number | undefined }[] {
+  const merged = new Map<string, { lot: Lot; plants: number | undefined }>();
+  for (const lot of lots) {
+    const key = cultivar(lot);
+    const known = merged.get(key);
+    if (known === undefined) merged.set(key, { lot, plants: lot.plants });
+    else known.plants = known.plants === undefined || lot.plants === undefined ? undefined : known.plants + lot.plants;
+  }
+  return [...merged.values()];
+}

@@ -1,0 +1,42 @@
+/** What beds are called in a sentence. A title is a label ("Long Bed"); in speech it is "the long bed". */
+import type { Bed } from "../model.ts";
+
+/** Words of garden ground. A title made of these only is spoken in lower case; any other word may be a name and stays. */
+const groundWords = new Set(
+  `arch back bag bags balcony barrel barrels basket bay bean beans bed beds berry big blueberry border bottom box boxes brassica
+  brassicas bucket buckets bush cage cold compost container containers corner courgette cover crop cucumber cut cutting dahlia dahlias
+  deep door dry east end far fence flower flowers frame frames fruit front garlic gate gravel grape green greenhouse half hanging
+  hedge herb herbs high hill house inner island kitchen lean-to leek leeks left legume long low lower main middle mound narrow near
+  new north nursery old onion onions orchard outer parsley patch patio path pea peas perennial planter planters pond pool porch
+  potato potatoes pot pots pumpkin pumpkins rack railing railings raised raspberry rhubarb right ring root roots rose roses round row
+  rows salad sand seed shade shady shed shelf short side sill small south spinach spring square squash staging step steps stone
+  strawberry strip sunny sweet table tall terrace three tomato tomatoes top tower tray trays tree trellis triangle trough troughs tub
+  tubs tunnel two upper vegetable vine wall walled west wet wide wild window windowsill winter wood yard`.split(/\s+/),
+);
+
+/** "the long bed"; "Tunnel North" is "the tunnel's north side"; names keep their capitals: "Nan's corner". */
+export function theBed(bed: Pick<Bed, "title">): string {
+  const title = bed.title.trim().replace(/^the\s+/i, "");
+  const words = title.split(/[\s,]+/).filter((word) => word !== "");
+  const side = /^(.+?),? (north|south|east|west)$/i.exec(title);
+  if (side?.[1] !== undefined && side[2] !== undefined)
+    return `${theBed({ title: side[1] })}'s ${side[2].toLowerCase()} side`;
+  const common = words.every((word) => groundWords.has(word.toLowerCase()) || /^\d+$/.test(word));
+  if (common) return /^bed \d+$/i.test(title) ? title.toLowerCase() : `the ${title.toLowerCase()}`;
+  const first = words[0] ?? title;
+  if (/['’]s$/.test(first)) return title;
+  return /^[A-Z]/.test(first) && groundWords.has((words.at(-1) ?? "").toLowerCase()) ? `the ${title}` : title;
+}
+
+/** "the tomato pots are", "the long bed is": the verb that goes with a bed's name. */
+export function bedVerb(bed: Pick<Bed, "title">, one: string, many: string): string {
+  return /[^s]s$/i.test(bed.title.trim()) ? many : one;
+}
+
+/** Plants in pots and trays do not stand "in the ground". */
+export function isGround(bed: Pick<Bed, "title" | "built">): boolean {
+  const words = [bed.title, ...bed.built.map(({ what }) => what)].join(" ");
+  return !/\b(?:pots?|tubs?|troughs?|trays?|staging|bags?|buckets?|baskets?|barrels?|planters?|containers?|windowsill|shelf)\b/i.test(
+    words,
+  );
+}

@@ -1,0 +1,126 @@
+/** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
+import { seasonStart } from "../calendar.ts";
+import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
+import { changes, living, state } from "../timeline/index.ts";
+import type { Since } from "./brief.ts";
+import type { GardenIndex } from "./garden-index.ts";
+import type { Ground } from "./sentence.ts";
+import { changesAfter, newsAfter } from "./since.ts";
+
+/** One planting with what the sentences about it need. */
+export interface Lot {
+  readonly planting: Planting;
+  readonly variety?: Variety | undefined;
+  readonly crop?: Crop | undefined;
+  readonly gear?: Gear | undefined;
+  /** Plants alive; undefined when nobody counted them, or only the seeds were counted. */
+  readonly plants?: number | undefined;
+  /** The number is not exact. */
+  readonly about: boolean;
+  /** Events that spoke of it up to the day, oldest first. */
+  readonly events: readonly Event[];
+  /** Changes it went through up to the day, oldest first. */
+  readonly changes: readonly Change[];
+  /** The lines that tell how it began, then the variety's record. */
+  readonly grounds: readonly Ground[];
+  /** As it stood when viewers last saw the bed; undefined when it was not there yet. */
+  readonly before?: Planting | undefined;
+}
+
+export interface BedOnTheDay {
+  readonly index: GardenIndex;
+  readonly bed: Bed;
+  readonly site?: Site | undefined;
+  readonly day: Day;
+  readonly since: Since;
+  /** What happened after this day is news. */
+  readonly newsAfter: Day;
+  /** First day of the season in which the day lies. */
+  readonly season: Day;
+  readonly now: BedState;
+  /** As viewers last saw it; the empty bed when they never did. */
+  readonly past: BedState;
+  /** Alive, in order of beginning. */
+  readonly growing: readonly Lot[];
+  /** Ended since viewers last saw it (of a bed never shown: this season). */
+  readonly ended: readonly Lot[];
+  /** Everything that changed since viewers last saw the bed. */
+  readonly changes: readonly Change[];
+  /** Events behind the changes that are news, oldest first. */
+  readonly news: readonly Event[];
+}
+
+export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since): BedOnTheDay {
+  const { garden } = index;
+  const { seasonStarts } = garden.settings;
+  const from = changesAfter(since);
+  const newsFrom = newsAfter(since, day, seasonStarts);
+  const now = state(garden, bed.id, day);
+  const past = state(garden, bed.id, from);
+  const seen = new Map(past.plantings.map((planting) => [planting.id, planting]));
+  const lot = (planting: Planting) => lotOf(index, planting, day, seen.get(planting.id));
+  const changed = changes(garden, bed.id, from, day);
+  return {
+    index,
+    bed,
+    site: bed.site === undefined ? undefined : garden.sites.get(bed.site),
+    day,
+    since,
+    newsAfter: newsFrom,
+    season: seasonStart(day, seasonStarts),
+    now,
+    past,
+    growing: living(now).map(lot),
+    ended: now.plantings.filter(({ ended }) => ended !== undefined && ended > newsFrom).map(lot),
+    changes: changed,
+    news: eventsBehind(
+      index,
+      changed.filter((change) => change.day > newsFrom),
+    ),
+  };
+}
+
+function eventsBehind(index: GardenIndex, changed: readonly Change[]): readonly Event[] {
+  const found = new Set<Event>();
+  for (const change of changed) {
+    const event = change.event === undefined ? undefined : index.event(change.event);
+    // A season's end rests on the old event that began the planting: no news in itself.
+    if (event !== undefined && event.day === change.day) found.add(event);
+  }
+  return [...found];
+}
+
+/** A planting as it stands on a day, of any bed and season; `before` is the same planting as viewers last saw it. */
+export function lotOf(index: GardenIndex, planting: Planting, day: Day, before?: Planting): Lot {
+  const { garden } = index;
+  const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
+  const crop = planting.crop ?? variety?.crop;
+  const history = index.historyOf(planting).filter((change) => change.day <= day);
+  const events = eventsBehind(index, history);
+  const thinned = events.some((event) => event.kind === "thinned");
+  const onlySeeds = planting.planted === undefined && !planting.implied && !thinned && planting.sown !== undefined;
+  return {
+    planting,
+    variety,
+    crop: crop === undefined ? undefined : garden.crops.get(crop),
+    gear: planting.gear === undefined ? undefined : garden.gear.get(planting.gear),
+    plants: onlySeeds ? undefined : planting.count?.value,
+    about: planting.count?.approx === true || planting.count?.upTo !== undefined,
+    events,
+    changes: history,
+    grounds: beginnings(index, planting, events, variety),
+    before,
+  };
+}
+
+function beginnings(
+  index: GardenIndex,
+  planting: Planting,
+  events: readonly Event[],
+  variety: Variety | undefined,
+): readonly Ground[] {
+  const nursery = planting.planted === undefined ? undefined : index.nurseryLot(planting);
+  const begun = events.filter((event) => event.kind === "sowed" || event.kind === "planted" || event.kind === "moved");
+  const grounds: Ground[] = [...(nursery === undefined ? [] : [nursery]), ...begun];
+  return grounds.length > 0 ? grounds : [...events.slice(0, 1), ...(variety === undefined ? [] : [variety])];
+}

@@ -1,0 +1,240 @@
+/**
+ * The brief: the prepared outline of one tour, as plain data. The Markdown, the JSON and the printed page are made from
+ * it and from nothing else, so that one fact reads the same in all three.
+ *
+ * Days are ISO calendar days, durations seconds, lengths centimetres, weights grams. Sentences are English with dates in
+ * the garden's own language, and every sentence tells where it rests.
+ */
+import type { Day, Obtained, Place, Source } from "../model.ts";
+
+/** Words to be said or read, with the lines of the records they rest on. */
+export interface Sentence {
+  readonly text: string;
+  /** In the order in which the sentence uses them; empty only when the absence of a record is what is said. */
+  readonly sources: readonly Place[];
+  /** Rests on something the person marked private: to be known, not to be said. */
+  readonly private: boolean;
+}
+
+/** How strongly a thing asks to be shown. */
+export type Level = "must" | "should" | "could";
+
+/** What makes a thing worth showing. One row each in show-values.ts, whose keys the garden's `weights` may name. */
+export type ShowKind =
+  | "owed"
+  | "asked for"
+  | "new"
+  | "lost"
+  | "trouble"
+  | "trouble over"
+  | "first flower"
+  | "first fruit"
+  | "first picking"
+  | "picking"
+  | "up"
+  | "finished"
+  | "trial"
+  | "question"
+  | "due soon"
+  | "grew"
+  | "built"
+  | "work"
+  | "standing";
+
+/** One thing to show at a stop. */
+export interface ShowPoint extends Sentence {
+  /** "S3.2": the second thing at the third stop. */
+  readonly id: string;
+  readonly level: Level;
+  readonly kind: ShowKind;
+  /** The reason, as a short phrase after "because": "it is new since the tour of 13 June". */
+  readonly why: string;
+  /** From the table of values; higher asks more strongly. */
+  readonly value: number;
+  /** Planting ids it speaks of. */
+  readonly plantings: readonly string[];
+  /** Time to say it at the garden's narration rate, seconds. */
+  readonly seconds: number;
+}
+
+/** Something ready to be said of one or more plantings. */
+export interface Fact extends Sentence {
+  readonly kind: "life" | "place" | "height" | "picked" | "expected" | "bed" | "last year";
+  readonly plantings: readonly string[];
+}
+
+/** One line of a stop's variety list: one variety, whatever the number of its lots in the bed. */
+export interface VarietyRow {
+  /** Variety id. */
+  readonly variety: string;
+  readonly title: string;
+  /** "squash"; undefined when nothing says it. */
+  readonly crop?: string | undefined;
+  /** Title and crop as printed in the list: "Crown Prince, squash". */
+  readonly label: string;
+  /** Plants alive; undefined when nobody counted. */
+  readonly count?: number | undefined;
+  readonly lost: number;
+  /** "21 (3 lost)", "about 40", "not counted". */
+  readonly howMany: string;
+  readonly sayAs?: string | undefined;
+  /** What to print under "say": the `say it as`, else "as written". */
+  readonly say: string;
+  readonly source?: Source | undefined;
+  /** What to print under "from": "seed swap, Saltmarsh Hall". */
+  readonly from: string;
+  /** Never grown in this garden before this season. */
+  readonly newThisYear: boolean;
+  /** "in row 2, next to the leeks"; undefined when nothing tells. */
+  readonly where?: string | undefined;
+  readonly plantings: readonly string[];
+  readonly private: boolean;
+  readonly sources: readonly Place[];
+}
+
+/** Gear standing in the bed: what viewers will ask about. */
+export interface GearRow {
+  readonly gear: string;
+  readonly title: string;
+  readonly obtained?: Obtained | undefined;
+  readonly from?: string | undefined;
+  readonly link?: string | undefined;
+  readonly sources: readonly Place[];
+}
+
+/** A thing that became different since viewers last saw the bed. */
+export interface ChangeLine extends Sentence {
+  readonly kind: string;
+  readonly day: Day;
+}
+
+export interface TroubleLine extends Sentence {
+  readonly cause: string;
+  readonly opened: Day;
+  readonly tried: readonly string[];
+}
+
+export interface TaskLine extends Sentence {
+  readonly what: string;
+  readonly due?: Day | undefined;
+  readonly overdue: boolean;
+}
+
+/** Where the camera stands, and the photo it should match. */
+export interface Spot {
+  readonly viewpoint?: string | undefined;
+  /** "from the gate post, chest height" */
+  readonly spot?: string | undefined;
+  /** Degrees from north. */
+  readonly looking?: number | undefined;
+  /** Last photo from there before this tour's filming day, best from the day viewers last saw the bed. */
+  readonly photo?: { readonly path: string; readonly day: Day } | undefined;
+  /** The same as one phrase: "from the gate post, chest height, looking north-west; match the photo of 12 June". */
+  readonly text: string;
+}
+
+/** When viewers last saw a bed, and what "new" therefore means at its stop. */
+export interface Since {
+  readonly day: Day;
+  /** The published tour that showed it; undefined when no tour did and `day` is the bed's own start. */
+  readonly episode?: string | undefined;
+  readonly title?: string | undefined;
+  /** "since the tour of 13 June", "since it was first planted in March 2023" */
+  readonly text: string;
+}
+
+export interface Stop {
+  /** "S3" */
+  readonly id: string;
+  readonly number: number;
+  readonly bed: string;
+  readonly title: string;
+  /** Site id. */
+  readonly site?: string | undefined;
+  readonly siteTitle?: string | undefined;
+  readonly since: Since;
+  readonly spot: Spot;
+  readonly show: readonly ShowPoint[];
+  readonly varieties: readonly VarietyRow[];
+  readonly gear: readonly GearRow[];
+  readonly facts: readonly Fact[];
+  readonly changes: readonly ChangeLine[];
+  /** What ended since viewers last saw the bed: picked out, cleared, lost. */
+  readonly finishedSince: readonly Sentence[];
+  /** What viewers saw here last time. */
+  readonly lastSeen: readonly Sentence[];
+  readonly troubles: readonly TroubleLine[];
+  readonly tasks: readonly TaskLine[];
+  readonly cautions: readonly Sentence[];
+  /** What must be said of things given, lent, paid for or linked. */
+  readonly disclosures: readonly Sentence[];
+  /** Time to say all that is to be shown, seconds, at the garden's narration rate. */
+  readonly seconds: number;
+}
+
+export interface FollowUpLine extends Sentence {
+  readonly id: string;
+  readonly what: string;
+  readonly bed?: string | undefined;
+  readonly promisedOn: Day;
+  readonly episode?: string | undefined;
+  readonly due?: Day | undefined;
+  readonly standing: "overdue" | "due" | "open";
+  /** How the thing stands now, from the records; undefined when nothing tells. */
+  readonly now?: Sentence | undefined;
+  /** Stop id at which to keep it; undefined when no stop of this tour can. */
+  readonly stop?: string | undefined;
+}
+
+export interface OpeningLine extends Sentence {
+  readonly kind: "newest" | "owed" | "biggest change";
+}
+
+export interface LeftOut extends Sentence {
+  readonly bed: string;
+  readonly title: string;
+  readonly why: string;
+}
+
+export interface Check extends Sentence {
+  readonly kind:
+    | "source"
+    | "say it as"
+    | "photo"
+    | "unnamed"
+    | "task"
+    | "doubt"
+    | "question"
+    | "trial"
+    | "must"
+    | "stop"
+    | "target";
+  readonly bed?: string | undefined;
+}
+
+export interface Brief {
+  /** Episode id, or the day when no episode is planned: also the name of the brief's files. */
+  readonly tour: string;
+  readonly title: string;
+  /** Filming day. */
+  readonly date: Day;
+  /** The filming day in the garden's language: "Saturday 18 July 2026". */
+  readonly dateText: string;
+  /** Filming day of the last published tour; undefined when there is none yet. */
+  readonly since?: Day | undefined;
+  readonly sinceText?: string | undefined;
+  /** Seconds the film should last. */
+  readonly target?: number | undefined;
+  /** Wall clock "09:15". */
+  readonly start?: string | undefined;
+  readonly opening: readonly OpeningLine[];
+  readonly followUps: readonly FollowUpLine[];
+  readonly stops: readonly Stop[];
+  readonly leftOut: readonly LeftOut[];
+  /** Open tasks of no bed in particular; those of a bed stand at its stop. */
+  readonly tasks: readonly TaskLine[];
+  readonly checks: readonly Check[];
+  readonly kit: readonly string[];
+  /** Time to say everything marked must, and everything marked must or should, seconds. */
+  readonly seconds: { readonly must: number; readonly should: number };
+}

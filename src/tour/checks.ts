@@ -1,0 +1,289 @@
+/** Before you film: what is missing, doubtful or overdue, as notes to the person. */
+import { daysBetween } from "../calendar.ts";
+import type { Episode, Event, Note, Place } from "../model.ts";
+import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
+import { theBed } from "./bed-names.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import type { Check, Sentence, Stop } from "./brief.ts";
+import { onDay, type Speech } from "./days-said.ts";
+import { mentions } from "./follow-up-lines.ts";
+import type { GardenIndex } from "./garden-index.ts";
+import { looksHardToSay } from "./hard-names.ts";
+import { withPreposition } from "./place-in-bed.ts";
+import { cultivar, isUnnamed, thePlants } from "./plant-names.ts";
+import { type Ground, say } from "./sentence.ts";
+import type { PhotosByBed } from "./spot.ts";
+import { isOverdue, taskLine } from "./task-lines.ts";
+import { trialsIn } from "./trial-lines.ts";
+
+/** Longer lists than this end in the number of the rest. */
+const mostListed = 6;
+
+export function checksBefore(
+  index: GardenIndex,
+  stops: readonly BedOnTheDay[],
+  photos: PhotosByBed,
+  speech: Speech,
+): readonly Check[] {
+  return [
+    ...sourceChecks(stops),
+    ...nameChecks(stops, speech),
+    ...unnamedChecks(stops),
+    ...taskChecks(index, stops, speech),
+    ...doubtChecks(index, stops, speech),
+    ...photoChecks(stops, photos, speech),
+    ...trialChecks(stops, speech),
+  ];
+}
+
+function check(kind: Check["kind"], sentence: Sentence, bed?: string): Check {
+  return { ...sentence, kind, bed };
+}
+
+/** "Two names have no source: the white courgettes and the basil by the door." */
+function sourceChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
+  const lots = distinctVarieties(stops).filter(
+    ({ lot }) => lot.variety?.source === undefined && lot.planting.plantsFrom === undefined && !isUnnamed(lot),
+  );
+  if (lots.length === 0) return [];
+  const names = lots.map(({ lot, here }) => `${thePlants(lot, lot.plants)}${spotWords(lot, here, lots.length)}`);
+  const has =
+    lots.length === 1 ? "One variety has no source:" : `${capital(sayNumber(lots.length))} varieties have no source:`;
+  return [
+    check(
+      "source",
+      say(
+        `${has} ${shortList(names)}.`,
+        lots.map(({ lot }) => groundOf(lot)),
+      ),
+    ),
+  ];
+}
+
+/** Where a thing is, when few are listed and the words help to find it. */
+function spotWords(lot: Lot, here: BedOnTheDay, listed: number): string {
+  if (listed > 3) return "";
+  return lot.planting.spot === undefined
+    ? ` in ${theBed(here.bed)}`
+    : ` ${withPreposition(lot.planting.spot)} of ${theBed(here.bed)}`;
+}
+
+function nameChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+  const lots = distinctVarieties(stops).filter(
+    ({ lot: { variety, crop } }) =>
+      variety !== undefined &&
+      variety.sayAs === undefined &&
+      !isUnnamed({ variety, crop }) &&
+      looksHardToSay(cultivar({ variety, crop }), speech.settings.language),
+  );
+  if (lots.length === 0) return [];
+  const names = lots.map(({ lot }) => cultivar(lot));
+  const who = lots.length === 1 ? `How is ${names[0]} said?` : `How are these said: ${shortList(names)}?`;
+  return [
+    check(
+      "say it as",
+      say(
+        `${who} No “say it as” is written down.`,
+        lots.map(({ lot }) => groundOf(lot)),
+      ),
+    ),
+  ];
+}
+
+/** "The lettuces in the cold frame have no variety name." */
+function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
+  const lots = stops.flatMap((here) => here.growing.filter((lot) => isUnnamed(lot)).map((lot) => ({ lot, here })));
+  const seen = new Set<string>();
+  return lots.flatMap(({ lot, here }) => {
+    const name = thePlants({ crop: lot.crop, variety: lot.crop === undefined ? lot.variety : undefined }, lot.plants);
+    const text = `Which variety? Nobody wrote it down for ${name} in ${theBed(here.bed)}.`;
+    if (seen.has(text)) return [];
+    seen.add(text);
+    return [check("unnamed", say(text, lot.events.slice(0, 1)), here.bed.id)];
+  });
+}
+
+function taskChecks(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+  const ofBeds = stops.flatMap((here) => here.now.tasks.filter((task) => task.done === undefined));
+  const overdue = [...ofBeds, ...openTasks(index.garden, speech.day)].filter((task) => isOverdue(task.due, speech.day));
+  const distinct = [...new Map(overdue.map((task) => [task.id, task])).values()];
+  return distinct
+    .toSorted((a, b) => ((a.due ?? "") < (b.due ?? "") ? -1 : 1))
+    .map((task) => {
+      const { text, sources, private: isPrivate } = taskLine(task, speech);
+      return { text, sources, private: isPrivate, kind: "task", bed: task.bed };
+    });
+}
+
+/** "No photo of the tunnel's north side for 16 days." */
+function photoChecks(stops: readonly BedOnTheDay[], photos: PhotosByBed, speech: Speech): readonly Check[] {
+  const gap = speech.settings.photoGapDays;
+  const never: BedOnTheDay[] = [];
+  const old = new Map<number, BedOnTheDay[]>();
+  for (const here of stops) {
+    const last = (photos.get(here.bed.id) ?? []).findLast((photo) => (photo.day ?? "") <= speech.day)?.day;
+    if (last === undefined) never.push(here);
+    else {
+      const days = daysBetween(last, speech.day);
+      if (days >= gap) old.set(days, [...(old.get(days) ?? []), here]);
+    }
+  }
+  const lines = [...old]
+    .sort(([a], [b]) => b - a)
+    .map(([days, beds]) =>
+      check("photo", say(`No photo of ${bedList(beds)} for ${sayPlural(days, "day", "days")}.`, [])),
+    );
+  if (never.length === 0) return lines;
+  const text =
+    never.length === stops.length && stops.length > 1
+      ? "There is no photo yet of any bed in this tour."
+      : `No photo yet of ${bedList(never)}.`;
+  return [...lines, check("photo", say(text, []))];
+}
+
+function bedList(beds: readonly BedOnTheDay[]): string {
+  return shortList(beds.map((here) => theBed(here.bed)));
+}
+
+/** Words of doubt about names, as people write them in their notes. */
+const doubtWords =
+  /\b(?:labels?|tags?|mislabell?ed|mixed up|mix-up|swapped labels|not sure (?:which|what|if)|no idea which|which (?:one|variety) is|may be the|might be the|could be the|looks? (?:more )?like|can't tell which|can’t tell which|unlabell?ed|lost its label|says? on the (?:label|packet))\b/i;
+
+/** Doubts of this season that name a bed or a plant of the tour, as they were written. */
+function doubtChecks(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+  const { garden } = index;
+  const season = stops[0]?.season ?? speech.day;
+  const beds = new Set(stops.map((here) => here.bed.id));
+  const names = [
+    ...new Set(
+      stops.flatMap((here) => here.growing.flatMap(({ variety }) => (variety === undefined ? [] : [variety.title]))),
+    ),
+  ];
+  const bedNames = stops.flatMap((here) => [here.bed.title, ...here.bed.alsoCalled]);
+  const ofTour = (text: string, inBeds: readonly string[]) =>
+    inBeds.some((bed) => beds.has(bed)) || mentions(text, [...names, ...bedNames]);
+  const notes = garden.notes.filter((note) => note.day >= season && note.day <= speech.day);
+  const told = notes.flatMap((note) => doubtsOfNote(note, ofTour));
+  const events = garden.events.filter((event) => event.day >= season && event.day <= speech.day);
+  const logged = events.flatMap((event) => doubtsOfEvent(event, ofTour));
+  return [...told, ...logged]
+    .toSorted((a, b) => (a.day < b.day ? -1 : 1))
+    .slice(-mostListed)
+    .map((doubt) => check("doubt", say(`A doubt in your notes ${onDay(doubt.day, speech)}: “${doubt.text}”`, [doubt])));
+}
+
+interface Doubt extends Ground {
+  readonly day: string;
+  readonly text: string;
+  readonly place: Place;
+}
+
+function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
+  return note.story.flatMap(({ text, place }) =>
+    sentencesOf(text)
+      .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
+      .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
+  );
+}
+
+function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
+  const beds = event.bed === undefined ? [] : [event.bed];
+  return [event.detail, ...event.more]
+    .filter((text) => text !== undefined)
+    .filter((text) => doubtWords.test(text) && ofTour(event.text, beds))
+    .map((text) => ({ day: event.day, text: endOf(text), place: event.place, private: event.private }));
+}
+
+/** Sentences of a Markdown paragraph, without the marks of emphasis and links. */
+function sentencesOf(markdown: string): readonly string[] {
+  const plain = markdown
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, "$1")
+    .replace(/[*_`]/g, "")
+    .replace(/\s+/g, " ")
+    .trim();
+  return (plain.match(/[^.!?]+[.!?]*/g) ?? [])
+    .map((sentence) => endOf(sentence.trim()))
+    .filter((sentence) => sentence !== "");
+}
+
+function endOf(text: string): string {
+  const said = text.trim();
+  return said === "" || /[.!?…]$/.test(said) ? said : `${said}.`;
+}
+
+function trialChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+  const due = stops.flatMap((here) => trialsIn(here)).filter((trial) => (trial.verdictDue ?? "9999") <= speech.day);
+  return [...new Set(due)].map((trial) =>
+    check(
+      "trial",
+      say(`${trial.title}: the verdict was due ${onDay(trial.verdictDue ?? speech.day, speech)}.`, [trial]),
+    ),
+  );
+}
+
+/** What the episode asks for that this tour does not have, and a target that the musts alone fill. */
+export function planChecks(
+  episode: Episode | undefined,
+  stops: readonly Stop[],
+  unknown: readonly string[],
+  mustSeconds: number,
+): readonly Check[] {
+  const checks: Check[] = [];
+  if (stops.length === 0)
+    checks.push(
+      check("stop", say("No bed of this tour is in use on that day: there is nothing to stop at.", [episode])),
+    );
+  for (const name of unknown)
+    checks.push(check("stop", say(`The episode stops at “${name}”, which no record describes.`, [episode])));
+  for (const name of episode?.must ?? []) {
+    const found = stops.some(
+      (stop) =>
+        stop.bed === name ||
+        mentions(stop.title, [name]) ||
+        stop.show.some(
+          (point) =>
+            point.why.startsWith("you asked for it") &&
+            (mentions(point.text, [name]) || point.plantings.some((id) => id.includes(name))),
+        ),
+    );
+    if (!found) checks.push(check("must", say(`You marked “${name}” as a must, and no stop shows it.`, [episode])));
+  }
+  const both = (episode?.keep ?? []).filter((name) => episode?.skip.includes(name));
+  for (const name of both)
+    checks.push(check("stop", say(`The episode both keeps and skips “${name}”; it was skipped.`, [episode])));
+  if (episode?.target !== undefined && mustSeconds > episode.target) {
+    const over = Math.ceil((mustSeconds - episode.target) / 60);
+    checks.push(
+      check(
+        "target",
+        say(`Saying the musts alone takes ${sayPlural(over, "minute", "minutes")} more than the film should last.`, [
+          episode,
+        ]),
+      ),
+    );
+  }
+  return checks;
+}
+
+/** One lot for each variety of the tour, in walking order. */
+function distinctVarieties(
+  stops: readonly BedOnTheDay[],
+): readonly { readonly lot: Lot; readonly here: BedOnTheDay }[] {
+  const found = new Map<string, { lot: Lot; here: BedOnTheDay }>();
+  for (const here of stops) {
+    for (const lot of here.growing) {
+      const key = lot.planting.variety ?? lot.planting.id;
+      if (!found.has(key)) found.set(key, { lot, here });
+    }
+  }
+  return [...found.values()];
+}
+
+function groundOf(lot: Lot): Ground | undefined {
+  return lot.variety?.place === undefined ? lot.events[0] : lot.variety;
+}
+
+function shortList(names: readonly string[]): string {
+  if (names.length <= mostListed + 1) return sayList(names);
+  return sayList([...names.slice(0, mostListed), `${sayNumber(names.length - mostListed)} more`]);
+}

@@ -1,0 +1,74 @@
+/** Days as they are said on the filming day: "today", "on Tuesday", "on 24 May", "in March 2023". */
+import { addDays, daysBetween, seasonStart, yearOf } from "../calendar.ts";
+import type { Day, GardenSettings } from "../model.ts";
+import { sayDay, sayMonth, sayNumber, sayWeekday } from "../timeline/index.ts";
+
+/** The filming day, and the settings that decide how things are said. */
+export interface Speech {
+  readonly settings: GardenSettings;
+  readonly day: Day;
+}
+
+export function speechOf(here: {
+  readonly index: { readonly garden: { readonly settings: GardenSettings } };
+  readonly day: Day;
+}): Speech {
+  return { settings: here.index.garden.settings, day: here.day };
+}
+
+/** "today", "yesterday", "on Tuesday" within a week, else "on 24 May", with the year where it has to be said. */
+export function onDay(day: Day, { settings, day: said }: Speech): string {
+  const ago = daysBetween(day, said);
+  if (ago === 0) return "today";
+  if (ago === 1) return "yesterday";
+  if (ago > 1 && ago < 7) return `on ${sayWeekday(day, settings)}`;
+  if (ago === -1) return "tomorrow";
+  return `on ${dayOnly(day, { settings, day: said })}`;
+}
+
+/** "since Tuesday", "since 24 May". */
+export function sinceDay(day: Day, speech: Speech): string {
+  return `since ${onDay(day, speech).replace(/^on /, "")}`;
+}
+
+/** "24 May", or "24 May 2025" when the year has to be said. */
+export function dayOnly(day: Day, { settings, day: said }: Speech): string {
+  return sayDay(day, { language: settings.language, near: said });
+}
+
+/** A day long past is told by its month: "in March 2023"; a near one by its date. */
+export function roughly(day: Day, speech: Speech): string {
+  return daysBetween(day, speech.day) > 330
+    ? `in ${sayMonth(day, { language: speech.settings.language, near: speech.day })}`
+    : onDay(day, speech);
+}
+
+/** A dated work's day as written in a record: a day, a month "2023-03" or a year "2023"; "" when it has none. */
+export function whenDone(written: string | undefined, speech: Speech): string {
+  if (written === undefined) return "";
+  if (/^\d{4}$/.test(written)) return `in ${written}`;
+  if (/^\d{4}-\d\d$/.test(written)) {
+    return `in ${sayMonth(`${written}-01`, { language: speech.settings.language, near: speech.day })}`;
+  }
+  return /^\d{4}-\d\d-\d\d$/.test(written) ? roughly(written, speech) : "";
+}
+
+/** The same calendar day a year before; 29 February becomes the 28th. */
+export function yearBefore(day: Day): Day {
+  const before = `${String(yearOf(day) - 1).padStart(4, "0")}${day.slice(4)}`;
+  return before.endsWith("-02-29") ? before.replace("-29", "-28") : before;
+}
+
+/** How a milestone's day compares with last year's: "nine days earlier than last year". */
+export function againstLastYear(day: Day, lastYears: Day): string {
+  const later = daysBetween(yearBefore(day), lastYears) * -1;
+  if (later === 0) return "on the same day as last year";
+  const days = Math.abs(later);
+  const span = days === 1 ? "a day" : days === 7 ? "a week" : days === 14 ? "two weeks" : `${sayNumber(days)} days`;
+  return `${span} ${later < 0 ? "earlier" : "later"} than last year`;
+}
+
+/** First day of the season before the one in which a day lies. */
+export function lastSeasonStart(day: Day, seasonStarts: string): Day {
+  return seasonStart(addDays(seasonStart(day, seasonStarts), -1), seasonStarts);
+}

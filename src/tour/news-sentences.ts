@@ -1,0 +1,114 @@
+/** What is new in a bed, what was lost, what ended: sentences about plantings that came and went since viewers last saw it. */
+import type { Change } from "../model.ts";
+import { capital, cropName, sayList, sayNumber } from "../timeline/index.ts";
+import { agree, type Batch, batchOf, groundsOf, numbered, numberedCultivars, theBatch } from "./batches.ts";
+import { theBed } from "./bed-names.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import type { Sentence } from "./brief.ts";
+import { onDay, speechOf } from "./days-said.ts";
+import { harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { oneOf } from "./phrasing.ts";
+import { whereIn } from "./place-in-bed.ts";
+import { beginning } from "./planting-sentences.ts";
+import { type Ground, say } from "./sentence.ts";
+
+/** Lots begun since viewers last saw the bed. In a bed they never saw everything is new to them. */
+export function isNews(lot: Lot, here: BedOnTheDay): boolean {
+  if (here.since.episode === undefined) return lot.planting.since > here.newsAfter;
+  return lot.before === undefined;
+}
+
+/** "The squash is all new: 6 Crown Prince and 5 Uchiki Kuri (say oo-CHEE-kee KOO-ree), sown indoors on 21 April, planted out on 24 May, so 26 days in the ground." */
+export function newSentence(batch: Batch, here: BedOnTheDay): Sentence {
+  const begun = beginning(batch, here);
+  const story = begun === undefined ? "" : `, ${begun}`;
+  const where = batch.lots.length === 1 ? whereIn(batch.lots[0], here.growing) : undefined;
+  const place = where === undefined ? "" : ` ${capital(agree(batch, "it is", "they are"))} ${where}.`;
+  const text = `${openWith(batch, here, story)}.${place}`;
+  return say(text, groundsOf(batch));
+}
+
+function openWith(batch: Batch, here: BedOnTheDay, story: string): string {
+  const { crop, lots } = batch;
+  const list = numberedCultivars(batch, (lot) => sayAsCue(lot));
+  const since = here.since.episode === undefined ? "this season" : here.since.text;
+  if (crop !== undefined && lots.length > 1 && allOfItsCrop(batch, here)) {
+    return `The ${cropName(crop, 2)} ${agree(batch, "is", "are")} all new: ${list}${story}`;
+  }
+  if (lots.length > 1) return `New ${since}: ${crop === undefined ? list : `${list} ${cropName(crop, 2)}`}${story}`;
+  const name = `${numbered(batch)}${sayAsCue(lots[0])}`;
+  return oneOf(batch.id, [
+    `New ${since}: ${name}${story}`,
+    `${capital(name)}, new ${since}${story}`,
+    `Not seen before: ${name}${story}`,
+  ]);
+}
+
+/** " (say oo-CHEE-kee KOO-ree)": a cue for the person speaking, at the first time of saying a name. */
+function sayAsCue({ variety }: Lot): string {
+  return variety?.sayAs === undefined ? "" : ` (say ${variety.sayAs})`;
+}
+
+function allOfItsCrop(batch: Batch, here: BedOnTheDay): boolean {
+  return here.growing.filter((lot) => lot.crop?.id === batch.crop?.id).length === batch.lots.length;
+}
+
+/** Plants lost since viewers last saw the bed, from lots that still live: "Three of the leeks were lost to leek moth on 2 June; 21 are left." */
+export function lostSentences(here: BedOnTheDay): readonly { readonly sentence: Sentence; readonly lot: Lot }[] {
+  return here.growing.flatMap((lot) => {
+    const losses = lot.changes.filter(
+      (change) => change.kind === "lost" && change.day > here.newsAfter && change.planting === lot.planting.id,
+    );
+    return losses.length === 0 ? [] : [{ sentence: lostSentence(lot, losses, here), lot }];
+  });
+}
+
+function lostSentence(lot: Lot, losses: readonly Change[], here: BedOnTheDay): Sentence {
+  const batch = batchOf([lot]);
+  const events = losses.map((change) => lot.events.find((event) => event.id === change.event));
+  const counted = events.every((event) => event?.count !== undefined);
+  const sum = events.reduce((all, event) => all + (event?.count?.value ?? 0), 0);
+  const number = counted ? sayNumber(sum) : "some";
+  const causes = [...new Set(losses.map((change) => change.cause).filter((cause) => cause !== undefined))];
+  const to = causes.length === 0 ? "" : ` to ${sayList(causes)}`;
+  const last = losses.at(-1);
+  const when = last === undefined || losses.length > 1 ? "" : ` ${onDay(last.day, speechOf(here))}`;
+  const left =
+    lot.plants === undefined
+      ? ""
+      : `; ${lot.about ? "about " : ""}${sayNumber(lot.plants)} ${lot.plants === 1 ? "is" : "are"} left`;
+  const were = counted && sum === 1 ? "was" : "were";
+  return say(`${capital(number)} of ${theBatch(batch)} ${were} lost${to}${when}${left}.`, losses);
+}
+
+/** "The broad beans are finished: cleared on 10 July after 5.4 kg in seven pickings." */
+export function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
+  const { planting } = lot;
+  const speech = speechOf(here);
+  const batch = batchOf([lot]);
+  const last = lot.changes.findLast((change) => change.day === planting.ended);
+  const picked = harvestBetween(
+    lot.changes.filter((change) => change.planting === planting.id),
+    "",
+    here.day,
+  );
+  const sum = sayHarvest(picked, speech.settings);
+  const gave = sum === undefined ? "" : ` after ${sum} ${sayPickings(picked.times)}`;
+  const when = onDay(planting.ended ?? here.day, speech);
+  const who = capital(theBatch(batch));
+  const [are, were] = [agree(batch, "is", "are"), agree(batch, "was", "were")];
+  const grounds: Ground[] = [...(last === undefined ? lot.events.slice(-1) : [last])];
+  if (planting.stage === "lost") {
+    const to = last?.cause === undefined ? "" : ` to ${last.cause}`;
+    return say(`${who} ${were} all lost${to} ${when}.`, grounds);
+  }
+  const moved = lot.events.findLast((event) => event.kind === "moved" && event.bed === here.bed.id);
+  if (moved !== undefined && moved.day === planting.ended) {
+    const to = moved.toBed === undefined ? undefined : here.index.garden.beds.get(moved.toBed);
+    return say(`${who} moved on${to === undefined ? "" : ` to ${theBed(to)}`} ${when}.`, [moved]);
+  }
+  return say(
+    oneOf(planting.id, [`${who} ${are} finished: out ${when}${gave}.`, `${who} ${were} done ${when}${gave}.`]),
+    grounds,
+  );
+}

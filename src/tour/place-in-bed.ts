@@ -1,0 +1,81 @@
+/** Where in its bed a lot stands, and what stands next to it. */
+import { sayList } from "../timeline/index.ts";
+import type { Lot } from "./bed-on-the-day.ts";
+import { theCrop, thePlants } from "./plant-names.ts";
+
+/** "in row 2, next to the leeks and up the arch"; undefined when nothing tells. */
+export function whereIn(lot: Lot, growing: readonly Lot[]): string | undefined {
+  const spot = lot.planting.spot === undefined ? undefined : withPreposition(lot.planting.spot);
+  const beside = neighboursOf(lot, growing);
+  const gear = lot.gear === undefined ? undefined : `on ${theGear(lot.gear.title)}`;
+  const besideText =
+    beside === undefined ? undefined : spot === undefined || gear === undefined ? beside : `${beside},`;
+  const parts = [spot === undefined || beside === undefined ? spot : `${spot},`, besideText, gear];
+  const text = parts.filter((part) => part !== undefined).join(" ");
+  return text === "" ? undefined : text.replace(/,$/, "");
+}
+
+/** A spot as noted ("row 2", "the corner by the gate") with the word that makes it part of a sentence. */
+export function withPreposition(spot: string): string {
+  const said = spot.trim().replace(/[.,;\s]+$/, "");
+  if (
+    /^(?:in|on|at|by|near|next|beside|between|behind|before|under|below|above|over|along|against|among|around|outside|inside|to|up|down|front)\b/i.test(
+      said,
+    )
+  ) {
+    return said;
+  }
+  if (/\b(?:end|edge|side|top|bottom|foot|front|back)\b/i.test(said)) return `at ${withThe(said)}`;
+  return `in ${/^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i.test(said) ? said : withThe(said)}`;
+}
+
+/** "row 2" and "rows 2 and 3" are numbered as gardeners number them; neighbours are one apart. */
+function rowsOf(lot: Lot): readonly number[] {
+  const found = /\brows?\s+(\d+)(?:\s*(?:and|,|&|-|to)\s*(\d+))?/i.exec(lot.planting.spot ?? "");
+  return [found?.[1], found?.[2]].filter((row) => row !== undefined).map(Number);
+}
+
+function neighboursOf(lot: Lot, growing: readonly Lot[]): string | undefined {
+  const others = growing.filter(
+    (other) => other !== lot && (other.variety === undefined || other.variety.id !== lot.variety?.id),
+  );
+  const rows = rowsOf(lot);
+  if (rows.length > 0) return besideRows(lot, others, rows);
+  const same = others.filter((other) => other.planting.spot !== undefined && other.planting.spot === lot.planting.spot);
+  if (same.length > 0) return `with ${sayList(distinct(same.map((other) => nameBeside(lot, other))))}`;
+  const only = others[0];
+  const alone = lot.planting.spot === undefined && others.length === 1 && only?.planting.spot === undefined;
+  return alone && only !== undefined ? `beside ${nameBeside(lot, only)}` : undefined;
+}
+
+function besideRows(lot: Lot, others: readonly Lot[], rows: readonly number[]): string | undefined {
+  const first = Math.min(...rows);
+  const last = Math.max(...rows);
+  const inRow = (row: number) => others.filter((other) => rowsOf(other).includes(row));
+  const name = (lots: readonly Lot[]) => sayList(distinct(lots.map((other) => nameBeside(lot, other))));
+  const [before, after] = [inRow(first - 1), inRow(last + 1)];
+  const sharing = rows.flatMap(inRow);
+  if (before.length > 0 && after.length > 0) return `between ${name(before)} and ${name(after)}`;
+  const next = before.length > 0 ? before : after;
+  if (next.length > 0) return `next to ${name(next)}`;
+  return sharing.length > 0 ? `with ${name(sharing)}` : undefined;
+}
+
+/** Neighbours of another crop are known by their crop; of the same crop, by their variety. */
+function nameBeside(lot: Lot, other: Lot): string {
+  return other.crop !== undefined && other.crop.id !== lot.crop?.id ? theCrop(other.crop) : thePlants(other);
+}
+
+/** "Hazel arch" on its label is "the hazel arch" in a sentence. */
+export function theGear(title: string): string {
+  const said = title.replace(/^the\s+/i, "");
+  return `the ${/^[A-Z][a-z]/.test(said) ? said.charAt(0).toLowerCase() + said.slice(1) : said}`;
+}
+
+function withThe(said: string): string {
+  return /^(?:the|a|an|its|one|each|every|both|all|half|two)\b/i.test(said) ? said : `the ${said}`;
+}
+
+function distinct(texts: readonly string[]): string[] {
+  return [...new Set(texts)];
+}

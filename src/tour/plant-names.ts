@@ -1,0 +1,74 @@
+/** What plants are called in a sentence: by crop, by variety, by both; one or many. */
+import type { Crop, Variety } from "../model.ts";
+import { cropName, varietyName } from "../timeline/index.ts";
+
+/** A lot, a variety row, anything that has a name. */
+export interface Named {
+  readonly variety?: Variety | undefined;
+  readonly crop?: Crop | undefined;
+}
+
+/** Crops said as a mass, "the garlic is", against "the leeks are". */
+function isMass(crop: Crop): boolean {
+  return crop.plural === crop.name;
+}
+
+/** Whether plants are spoken of as one thing ("is", "it"); `count` is their number when it is known. */
+export function isSingular({ crop }: Named, count?: number): boolean {
+  return count === 1 || (crop !== undefined && isMass(crop));
+}
+
+/** "the leeks", "the garlic", "the leek" for one plant. */
+export function theCrop(crop: Crop, count?: number): string {
+  return `the ${cropName(crop, count)}`;
+}
+
+/** "Musselburgh leeks", "Musselburgh leek" for one plant, "lettuces" when nobody wrote down which. */
+export function plantName(named: Named, count?: number): string {
+  const { variety, crop } = named;
+  return crop !== undefined && isUnnamed(named) ? cropName(crop, count) : varietyName(variety, crop, count);
+}
+
+/** "the Musselburgh leeks" */
+export function thePlants(named: Named, count?: number): string {
+  return `the ${plantName(named, count)}`;
+}
+
+/** The cultivar alone: "Musselburgh" of "Musselburgh leek"; the crop when nobody wrote down which. */
+export function cultivar(named: Named): string {
+  const { variety, crop } = named;
+  if (variety === undefined || isUnnamed(named)) return plantName(named);
+  return crop === undefined ? variety.title : withoutCropWord(variety.title, crop);
+}
+
+/** Title and crop as printed in a list: "Crown Prince, squash"; a title that names its crop stays as written. */
+export function label(named: Named): string {
+  const { variety, crop } = named;
+  if (variety === undefined || crop === undefined) return variety?.title ?? crop?.name ?? "plants";
+  return withoutCropWord(variety.title, crop) === variety.title && !isUnnamed(named)
+    ? `${variety.title}, ${crop.name}`
+    : variety.title;
+}
+
+/** Whether nobody wrote down which variety it is: no variety at all, or a title that says no more than the crop. */
+export function isUnnamed({ variety, crop }: Named): boolean {
+  if (variety === undefined) return true;
+  const title = variety.title.trim().toLowerCase();
+  return crop !== undefined && cropWords(crop).some((word) => word.toLowerCase() === title);
+}
+
+function withoutCropWord(written: string, crop: Crop): string {
+  const title = written.trim();
+  const lower = title.toLowerCase();
+  for (const word of cropWords(crop)) {
+    const said = word.toLowerCase();
+    if (lower.endsWith(` ${said}`)) return title.slice(0, -said.length - 1).trim();
+    if (lower.startsWith(`${said} `)) return title.slice(said.length + 1).trim();
+  }
+  return title;
+}
+
+/** Longest first, so that "runner bean" goes before "bean". */
+function cropWords(crop: Crop): readonly string[] {
+  return [crop.plural, crop.name, ...crop.alsoCalled].sort((a, b) => b.length - a.length);
+}

@@ -1,0 +1,62 @@
+/** Where varieties and gear came from, as printed and as it must be said. */
+import type { Gear, Obtained, Source, Variety } from "../model.ts";
+import { capital } from "../timeline/index.ts";
+import type { GearRow, Sentence } from "./brief.ts";
+import { say } from "./sentence.ts";
+
+/** What stands under "from" in the variety list: "seed swap, Saltmarsh Hall", "own saved seed, 2025", "not known". */
+export function fromWords(source: Source | undefined): string {
+  if (source === undefined) return "not known";
+  const { name, obtained, year } = source;
+  const dated = year === undefined ? "" : `, ${year}`;
+  if (obtained === undefined) return `${name}${dated}`;
+  if (obtained === "saved")
+    return /\b(?:own|saved)\b/i.test(name) ? `${name}${dated}` : `own saved seed, from ${name}${dated}`;
+  if (obtained === "swapped") return /\bswap/i.test(name) ? `${name}${dated}` : `${name}, swapped${dated}`;
+  return `${name}, ${howObtained[obtained]}${dated}`;
+}
+
+const howObtained: Readonly<Record<Obtained, string>> = {
+  bought: "bought",
+  swapped: "swapped",
+  saved: "own saved seed",
+  gifted: "a gift",
+  lent: "lent",
+  "paid promotion": "paid promotion",
+  "commission link": "bought, commission link",
+  "own product": "own product",
+};
+
+/** What viewers must be told next to the thing; nothing for what was bought, swapped or saved. */
+const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: string) => string>>> = {
+  gifted: (thing, from) => `${thing} came free${from}: say so when you show it.`,
+  lent: (thing, from) => `${thing} is on loan${from}: say so when you show it.`,
+  "paid promotion": (thing, from) => `${thing} is paid promotion${from}: say so first, and follow local rules.`,
+  "commission link": (thing, from) => `A link to ${thing} earns commission${from}: say so before the link.`,
+  "own product": (thing) => `${thing} is your own product: say so when you show it.`,
+};
+
+export function disclosureLines(varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
+  const seed = varieties.map((variety) => ({
+    thing: `${variety.title} seed`,
+    obtained: variety.source?.obtained,
+    from: variety.source?.name,
+    record: variety,
+  }));
+  const things = gear.map((one) => ({ thing: one.title, obtained: one.obtained, from: one.from, record: one }));
+  return [...seed, ...things].flatMap(({ thing, obtained, from, record }) => {
+    const words = obtained === undefined ? undefined : disclosures[obtained];
+    return words === undefined ? [] : [say(capital(words(thing, from === undefined ? "" : ` from ${from}`)), [record])];
+  });
+}
+
+export function gearRow(gear: Gear): GearRow {
+  return {
+    gear: gear.id,
+    title: gear.title,
+    obtained: gear.obtained,
+    from: gear.from,
+    link: gear.link,
+    sources: gear.place === undefined ? [] : [gear.place],
+  };
+}

@@ -1,0 +1,67 @@
+/** Troubles: what is wrong, since when, what was tried; and which ended. */
+import type { Trouble } from "../model.ts";
+import { capital, sayList } from "../timeline/index.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { Sentence, TroubleLine } from "./brief.ts";
+import { dayOnly, onDay, sinceDay, speechOf } from "./days-said.ts";
+import { oneOf } from "./phrasing.ts";
+import { plantName } from "./plant-names.ts";
+import { say } from "./sentence.ts";
+
+/** Open troubles of a bed, the newest first. */
+export function openTroubles(here: BedOnTheDay): readonly TroubleLine[] {
+  return here.now.troubles
+    .filter((trouble) => trouble.ended === undefined)
+    .toSorted((a, b) => (a.opened < b.opened ? 1 : -1))
+    .map((trouble) => ({
+      ...troubleSentence(trouble, here),
+      cause: trouble.cause,
+      opened: trouble.opened,
+      tried: trouble.tried,
+    }));
+}
+
+/** Troubles that ended since viewers last saw the bed. */
+export function endedTroubles(here: BedOnTheDay): readonly Sentence[] {
+  return here.now.troubles
+    .filter(({ ended }) => ended !== undefined && ended > here.newsAfter)
+    .map((trouble) => endedSentence(trouble, here));
+}
+
+function troubleSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
+  const what = `${capital(trouble.cause)}${onPlants(trouble, here)}`;
+  const since = sinceDay(trouble.opened, speechOf(here));
+  const tried = trouble.tried.length === 0 ? "" : ` Tried so far: ${sayList(trouble.tried.map(bare))}.`;
+  const text = oneOf(trouble.id, [
+    `${what}, ${since}.`,
+    `${what}, first seen ${onDay(trouble.opened, speechOf(here))}.`,
+  ]);
+  return say(`${text}${tried}`, [trouble]);
+}
+
+function endedSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
+  const speech = speechOf(here);
+  const what = `${trouble.cause}${onPlants(trouble, here)}`;
+  const tried = trouble.tried.length === 0 ? "" : ` What was done: ${sayList(trouble.tried.map(bare))}.`;
+  const ended = onDay(trouble.ended ?? here.day, speech);
+  const text = oneOf(trouble.id, [
+    `The ${what} that began on ${dayOnly(trouble.opened, speech)} was over ${ended}.`,
+    `${capital(what)}, first seen on ${dayOnly(trouble.opened, speech)}: over ${ended}.`,
+  ]);
+  return say(`${text}${tried}`, [trouble]);
+}
+
+/** " on the broad beans"; nothing when it troubles the bed as a whole or the words say it already. */
+function onPlants(trouble: Trouble, here: BedOnTheDay): string {
+  const { varieties, crops } = here.index.garden;
+  const names = trouble.varieties.map((id) => {
+    const variety = varieties.get(id);
+    return plantName({ variety, crop: variety?.crop === undefined ? undefined : crops.get(variety.crop) });
+  });
+  const distinct = [...new Set(names)].filter((name) => !trouble.cause.toLowerCase().includes(name.toLowerCase()));
+  return distinct.length === 0 ? "" : ` on the ${sayList(distinct)}`;
+}
+
+function bare(said: string): string {
+  return said.trim().replace(/[.;,\s]+$/, "");
+}

@@ -1,0 +1,66 @@
+/** The variety list of a stop: what viewers ask for, one row for each variety in the bed. */
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import type { VarietyRow } from "./brief.ts";
+import { looksHardToSay } from "./hard-names.ts";
+import { whereIn } from "./place-in-bed.ts";
+import { isUnnamed, label } from "./plant-names.ts";
+import { say } from "./sentence.ts";
+import { fromWords } from "./source-words.ts";
+
+/** In the order in which the varieties stand in the bed's own notes: row by row where rows are known, else by age. */
+export function varietyRows(here: BedOnTheDay): readonly VarietyRow[] {
+  const groups = Map.groupBy(here.growing, ({ planting, crop }) => planting.variety ?? crop?.id ?? planting.id);
+  const rows = [...groups.values()].flatMap(([first, ...more]) =>
+    first === undefined ? [] : [rowOf([first, ...more], here)],
+  );
+  return rows.toSorted((a, b) => a.row - b.row).map(({ row: _, ...rest }) => rest);
+}
+
+function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & { readonly row: number } {
+  const [{ variety, crop, planting }] = lots;
+  const counted = lots.every((lot) => lot.plants !== undefined);
+  const count = counted ? lots.reduce((sum, lot) => sum + (lot.plants ?? 0), 0) : undefined;
+  const lost = lots.reduce((sum, lot) => sum + lot.planting.lost, 0);
+  const about = lots.some((lot) => lot.about) ? "about " : "";
+  const number =
+    count === undefined
+      ? lots.every((lot) => lot.planting.planted === undefined && lot.planting.sown !== undefined)
+        ? "sown here"
+        : "not counted"
+      : `${about}${count}`;
+  const { sources, private: isPrivate } = say("", [...lots.flatMap((lot) => lot.grounds), variety]);
+  const places = [...new Set(lots.map((lot) => whereIn(lot, here.growing)).filter((where) => where !== undefined))];
+  const rowNumber = /\b(?:rows?|pots?)\s+(\d+)/i.exec(planting.spot ?? "")?.[1];
+  return {
+    variety: planting.variety ?? planting.crop ?? planting.id,
+    title: variety?.title ?? crop?.name ?? "plants",
+    crop: crop?.name,
+    label: label({ variety, crop }),
+    count,
+    lost,
+    howMany: lost === 0 ? number : `${number} (${lost} lost)`,
+    sayAs: variety?.sayAs,
+    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop }), here),
+    source: variety?.source,
+    from: fromWords(variety?.source),
+    newThisYear: isNewThisYear(planting.variety, here),
+    where: places.length === 0 ? undefined : places.join("; "),
+    plantings: lots.map((lot) => lot.planting.id),
+    private: isPrivate || lots.some((lot) => lot.planting.private),
+    sources,
+    row: rowNumber === undefined ? Number.MAX_SAFE_INTEGER : Number(rowNumber),
+  };
+}
+
+function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean, here: BedOnTheDay): string {
+  if (sayAs !== undefined) return sayAs;
+  if (title === undefined || unnamed) return "—";
+  return looksHardToSay(title, here.index.garden.settings.language) ? "not noted" : "as written";
+}
+
+/** Never sown or planted before this season. In the first season of the notes nobody can tell, so nothing is marked. */
+export function isNewThisYear(variety: string | undefined, here: BedOnTheDay): boolean {
+  const { notesSince, firstSeason } = here.index;
+  if (variety === undefined || notesSince === undefined || notesSince >= here.season) return false;
+  return firstSeason(variety) === here.season;
+}
