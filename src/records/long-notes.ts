@@ -12,7 +12,7 @@ interface Section {
 }
 
 /** A section is closed at the first good place after this many characters. */
-const wanted = 16_384;
+const wanted = 4096;
 /** A section that found no good place for so long is not parsed: about two seconds of work. */
 const most = 262_144;
 

@@ -7,7 +7,10 @@ export function nearestSpellings(word: string, known: Iterable<string>): readonl
   const limit = Math.max(1, Math.floor(wanted.length / 3));
   let best = limit + 1;
   let found: string[] = [];
+  const digits = digitsOf(wanted);
   for (const candidate of known) {
+    // "Row 2" is no slip for "Row 1".
+    if (digitsOf(candidate) !== digits) continue;
     const steps = slips(wanted, candidate.toLowerCase());
     if (steps > best || steps > limit) continue;
     if (steps < best) {
@@ -24,6 +27,10 @@ export function nearestSpellings(word: string, known: Iterable<string>): readonl
 export function didYouMean(word: string, known: Iterable<string>): string | undefined {
   const near = nearestSpellings(word, known);
   return near.length === 0 ? undefined : `Did you mean ${near.map((name) => `"${name}"`).join(" or ")}?`;
+}
+
+function digitsOf(word: string): string {
+  return word.replace(/\D+/g, "");
 }
 
 /** Edit distance in which two neighbouring letters in the wrong order count as one slip, as the fingers make it. */

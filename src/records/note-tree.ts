@@ -53,13 +53,15 @@ export function readNoteTree(text: string, from: number): NoteTree {
   const linked: LinkedFile[] = [];
   const unparsed: LineColumn[] = [];
   for (const section of splitLongNote(text, from)) {
+    // The parser passes over one byte-order mark at the front and does not count it.
+    const base = text.charCodeAt(section.from) === 0xfeff ? section.from + 1 : section.from;
     const root = section.readable ? parse(text.slice(section.from, section.to)) : undefined;
     if (root === undefined) {
       unparsed.push(placeAt(section.from));
       pieces.push({ kind: "story", ...section, ...placeAt(section.from) });
       continue;
     }
-    const reader = { text, base: section.from, placeAt, linked };
+    const reader = { text, base, placeAt, linked };
     for (const node of root.children) {
       if (node.type === "list") {
         pieces.push(...itemsOf(node, reader));

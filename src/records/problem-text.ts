@@ -3,5 +3,7 @@ import type { Problem } from "../model.ts";
 
 export function problemText(problem: Problem): string {
   const { file, line, column, severity, rule, what, fix } = problem;
-  return `${file}:${line}:${column} ${severity} ${rule}\n  ${what}\n  ${fix}`;
+  // The records folder as a whole has no lines to point at.
+  const where = file === "." ? "" : `${file}:${line}:${column} `;
+  return `${where}${severity} ${rule}\n  ${what}\n  ${fix}`;
 }

@@ -186,7 +186,7 @@ function reason(error: unknown): string {
   switch ((error as NodeJS.ErrnoException).code) {
     case "EACCES":
     case "EPERM":
-      return "you have no right to";
+      return "the system does not allow it";
     case "EIO":
       return "the disk reports a fault";
     case "ENOENT":

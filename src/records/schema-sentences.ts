@@ -5,7 +5,7 @@
 import type * as z from "zod";
 import type { FileProblem } from "./file-problem.ts";
 import type { FrontMatterPlaces } from "./front-matter.ts";
-import { didYouMean } from "./nearest-spelling.ts";
+import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import { orList, type Refusal } from "./schemas/fields.ts";
 import type { YamlValue } from "./yaml-values.ts";
 
@@ -30,7 +30,7 @@ export function checkFrontMatter<Schema extends z.ZodObject>(
   if (first.success) return { front: first.data, problems: [] };
   const where = places();
   const issues = first.error.issues.flatMap(plainIssues);
-  const problems = issues.flatMap((issue) => sentences(issue, { schema, kind, data, where }));
+  const problems = issues.flatMap((issue) => sentences(issue, { schema, kind, data, where, issues }));
   const second = schema.safeParse(without(data, issues.flatMap(pathsToDrop)));
   return { front: second.success ? second.data : undefined, problems };
 }
@@ -40,6 +40,7 @@ interface Subject {
   readonly kind: string;
   readonly data: Data;
   readonly where: FrontMatterPlaces;
+  readonly issues: readonly Issue[];
 }
 
 /** Of a choice between shapes only the shape that was attempted is spoken of: the one whose faults lie deepest. */
@@ -66,12 +67,14 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
   const found = valueAt(data, issue.path);
   if (found === undefined) {
     const key = String(issue.path.at(-1));
-    const holder = issue.path.length > 1 ? `Each entry of "${keyName(issue.path)}"` : capital(kind);
+    const at = issue.path.slice(0, -1);
+    if (subject.issues.some((other) => isMisspelt(key, at, other))) return [];
+    const holder = capital(holderOf(at, kind));
     return [
       {
         rule: "record/missing-key",
-        ...where.value(issue.path.slice(0, -1)),
-        what: `${holder} needs "${key}", and it is not there.`,
+        ...where.value(at),
+        what: `${holder} needs "${key}", so this one was left out.`,
         fix: `Add a line "${key}: …".`,
       },
     ];
@@ -86,15 +89,29 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
   ];
 }
 
+/** Whether a key is missing only because it is written with a slip, which is told at the slip. */
+function isMisspelt(key: string, at: Path, { code, path, ...issue }: Issue): boolean {
+  if (code !== "unrecognized_keys" || JSON.stringify(path) !== JSON.stringify(at)) return false;
+  return (issue as { readonly keys: readonly string[] }).keys.some(
+    (other) => nearestSpellings(other, [key]).length > 0,
+  );
+}
+
 function unknownKey(key: string, path: Path, { schema, kind, where }: Subject): FileProblem {
   const known = keysAt(schema, path);
-  const holder = path.length === 0 ? kind : `"${keyName(path)}"`;
+  const holder = holderOf(path, kind);
   return {
     rule: "record/unknown-key",
     ...where.key([...path, key]),
     what: `"${key}" is not a key of ${holder}, so it was left aside.`,
     fix: didYouMean(key, known) ?? `The keys of ${holder} are ${listOf(known)}.`,
   };
+}
+
+/** What the keys below a path belong to: a record, an entry of a list, a key. */
+function holderOf(path: Path, kind: string): string {
+  if (path.length === 0) return kind;
+  return typeof path.at(-1) === "number" ? `an entry of "${keyName(path)}"` : `"${keyName(path)}"`;
 }
 
 /** "place: latitude" or "stops, entry 2: bed". */

@@ -59,8 +59,9 @@ export function plainValue(document: Document.Parsed): YamlValue | undefined {
     for (const { key, value } of pairs) {
       const name = isScalar(key) ? String(key.value ?? "") : String(key);
       const inner = plain(value);
-      if (inner === undefined || Object.hasOwn(map, name)) continue;
-      map[name] = inner;
+      // "private:" with nothing after it may be meant either way, so it is not passed over.
+      if ((inner === undefined && name !== "private") || Object.hasOwn(map, name)) continue;
+      map[name] = inner ?? "";
       empty = false;
     }
     return empty ? undefined : map;

@@ -28,7 +28,7 @@ export const episodeSchema = z.strictObject({
   target: duration.optional(),
   start: clock.optional(),
   link: link.optional(),
-  stops: z.array(stop).optional(),
+  stops: z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(stop)).optional(),
   promised: z.array(promise).optional(),
   must: texts.optional(),
   keep: texts.optional(),
