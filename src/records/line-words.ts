@@ -1,0 +1,70 @@
+/**
+ * The words of a note line, each with where it stands, so that what is not understood can be kept as it was written.
+ */
+
+export interface Word {
+  /** As written: "Musselburgh", "1.4", ",". */
+  readonly text: string;
+  /** Lower case without accents and apostrophes: what grammar words are compared by. */
+  readonly lower: string;
+  /** The lower form without its plural ending: what names are compared by. */
+  readonly key: string;
+  readonly kind: "word" | "number" | "fraction" | "mark";
+  /** Offsets in the line. */
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A word with inner apostrophes, a number with inner points or commas, a fraction sign, or any one other character. */
+const wordPattern = /([\p{L}\p{M}]+(?:['’ʼ][\p{L}\p{M}]+)*)|(\d+(?:[.,]\d+)*)|([¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|[^\s]/gu;
+const marks = /[\u0300-\u036f'’ʼ]/g;
+const plain = /^[a-z]*$/;
+
+export function wordsOf(line: string): Word[] {
+  const words: Word[] = [];
+  for (const match of line.matchAll(wordPattern)) {
+    const text = match[0];
+    const lower = match[1] === undefined ? text : lowerForm(text);
+    words.push({
+      text,
+      lower,
+      key: match[1] === undefined ? text : singular(lower),
+      kind:
+        match[1] !== undefined
+          ? "word"
+          : match[2] !== undefined
+            ? "number"
+            : match[3] !== undefined
+              ? "fraction"
+              : "mark",
+      start: match.index,
+      end: match.index + text.length,
+    });
+  }
+  return words;
+}
+
+/** Lower case, without accents and apostrophes: "Gardener’s" is "gardeners", "Café" is "cafe". */
+export function lowerForm(text: string): string {
+  const lower = text.toLowerCase();
+  return plain.test(lower) ? lower : lower.normalize("NFD").replace(marks, "");
+}
+
+/**
+ * One form for a word and its plural. It is made for comparing, not for reading: "cherry" and "cherries" are "cherri",
+ * "cloche" and "cloches" are "cloch". Short words and words in -ss, -us and -is stand as they are.
+ */
+export function singular(lower: string): string {
+  let form = lower;
+  if (form.length > 3 && form.endsWith("s") && !/(?:ss|us|is)$/.test(form)) form = form.slice(0, -1);
+  if (form.length > 3 && form.endsWith("e")) form = form.slice(0, -1);
+  if (form.length > 3 && form.endsWith("y")) form = `${form.slice(0, -1)}i`;
+  return form;
+}
+
+/** Whether a word begins with a capital letter, as names do. */
+export function isCapital(word: Word): boolean {
+  const first = word.text.charCodeAt(0);
+  if (first < 128) return first >= 65 && first <= 90;
+  return word.kind === "word" && word.text[0] !== word.text[0]?.toLowerCase();
+}

@@ -1,0 +1,101 @@
+/**
+ * A note line while it is read: its words, and which of them are understood. What is never claimed is kept as detail,
+ * so that no word of a line is lost.
+ */
+import type { Day, Place, Problem } from "../model.ts";
+import { type Word, wordsOf } from "./line-words.ts";
+import type { Names } from "./names.ts";
+import type { UnitSystem } from "./units.ts";
+
+/** What the line's note and garden say beside the line itself. */
+export interface LineContext {
+  readonly note: { readonly id: string; readonly day: Day; readonly private: boolean };
+  /** Bed ids that lines without a bed speak of. */
+  readonly beds: readonly string[];
+  readonly names: Names;
+  /** How large a pint, quart and gallon are; metric gardens use imperial ones. */
+  readonly units?: UnitSystem | undefined;
+  /** Whether the garden lies south of the equator, where "this autumn" is March to May. */
+  readonly southern?: boolean | undefined;
+}
+
+/** Words that mean nothing by themselves when all around them is understood. */
+const fillers = new Set(
+  "the a an of and & + plus some my our in into on at to from with by for x × all each".split(" "),
+);
+
+export class Line {
+  readonly text: string;
+  readonly words: readonly Word[];
+  readonly place: Place;
+  readonly context: LineContext;
+  readonly problems: Problem[] = [];
+  /** The word after the last one that is told of; the day at the end of the line is cut off. */
+  end: number;
+  readonly #claimed: Uint8Array;
+
+  constructor(text: string, words: readonly Word[], place: Place, context: LineContext) {
+    this.text = text;
+    this.words = words;
+    this.place = place;
+    this.context = context;
+    this.end = words.length;
+    this.#claimed = new Uint8Array(words.length);
+  }
+
+  get names(): Names {
+    return this.context.names;
+  }
+
+  get system(): UnitSystem {
+    return this.context.units ?? "metric";
+  }
+
+  /** The lower form of a word, "" outside the line. */
+  lower(at: number): string {
+    return at < this.end ? (this.words[at]?.lower ?? "") : "";
+  }
+
+  claim(from: number, to: number): void {
+    this.#claimed.fill(1, from, to);
+  }
+
+  /** The text of some words, as written. */
+  slice(from: number, to: number): string {
+    const [first, last] = [this.words[from], this.words[to - 1]];
+    return first === undefined || last === undefined || to <= from ? "" : this.text.slice(first.start, last.end);
+  }
+
+  /** Everything from a word on that nobody claimed, in order, its pieces set off by commas; undefined when nothing is left. */
+  rest(from: number): string | undefined {
+    const pieces: string[] = [];
+    for (let at = from; at < this.end; at++) {
+      if (this.#claimed[at]) continue;
+      const start = at;
+      while (at < this.end && !this.#claimed[at]) at += 1;
+      const piece = this.#piece(start, at);
+      if (piece !== "") pieces.push(piece);
+    }
+    return pieces.length === 0 ? undefined : pieces.join(", ");
+  }
+
+  /** A run of words without the separators and fillers that join it to what was understood. */
+  #piece(from: number, to: number): string {
+    let [first, last] = [from, to];
+    while (first < last && this.#joins(first)) first += 1;
+    while (last > first && this.#joins(last - 1)) last -= 1;
+    if (this.words.slice(first, last).every((word) => word.kind === "mark" || fillers.has(word.lower))) return "";
+    return this.slice(first, last);
+  }
+
+  #joins(at: number): boolean {
+    const word = this.words[at];
+    if (word === undefined) return true;
+    if (word.kind === "mark") return /^[,;:.–—-]$/.test(word.text);
+    return word.lower === "and" || word.lower === "of" || word.lower === "plus";
+  }
+}
+
+export function lineOf(text: string, place: Place, context: LineContext): Line {
+  return new Line(text, wordsOf(text), place, context);
+}

@@ -1,0 +1,323 @@
+/**
+ * The names a garden's records go by, and finding them in a line: bed, variety and gear titles, ids and other spellings,
+ * crop words in their British and American forms, sites.
+ *
+ * Names are looked up word by word in a trie of normalised words, the longest name first, so that "Crown Prince Blue" is
+ * not taken for "Crown Prince" and a line is read in one pass whatever the number of varieties. Case, accents, hyphens,
+ * apostrophes and plurals make no difference.
+ */
+import type { Bed, Crop, Gear, Place, Problem, Site, Variety } from "../model.ts";
+import { lowerForm, type Word, wordsOf } from "./line-words.ts";
+import { nearestSpellings } from "./nearest-spelling.ts";
+import { problem } from "./problem-rules.ts";
+import { type Taken, TakenNames } from "./taken-names.ts";
+
+export type NameKind = "bed" | "variety" | "gear" | "crop" | "site";
+
+/** A name found in a line; `end` is the word after it. */
+export interface Found {
+  readonly id: string;
+  readonly end: number;
+  /** Ids of other records of that kind that go by the same name. */
+  readonly others: readonly string[];
+}
+
+/** A plant found in a line: a variety, or only a crop. */
+export interface FoundPlant {
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+  readonly end: number;
+  /** Other varieties of the same name, none of them meant by what the line says. */
+  readonly others: readonly string[];
+}
+
+export interface NameRecords {
+  readonly beds: Iterable<Bed>;
+  readonly varieties: Iterable<Variety>;
+  readonly gear: Iterable<Gear>;
+  readonly crops: Iterable<Crop>;
+  readonly sites: Iterable<Site>;
+}
+
+interface Entry {
+  readonly kind: NameKind;
+  readonly id: string;
+  /** 0 for a title or id, 1 for another spelling, 2 for a title without its crop word or its "F1". */
+  readonly rank: number;
+}
+
+interface Node {
+  readonly next: Map<string, Node>;
+  readonly entries: Entry[];
+}
+
+/** After a crop word these make the name of a pest or disease: "carrot fly", "leek moth", "tomato blight". */
+const pestWords = new Set(
+  (
+    "fly flies moth beetle bug blight weevil aphid worm hornworm looper borer sawfly scab mite midge miner maggot virus " +
+    "mosaic canker rust white root thrip psyllid eelworm"
+  )
+    .split(" ")
+    .flatMap((word) => [word, `${word}s`]),
+);
+
+/** The words of a name in normal form, apart by spaces: two names are the same when this is. */
+export function normaliseName(name: string): string {
+  return keysOf(name).join(" ");
+}
+
+/** The id a title would have as a file name: "Nero di Toscana" is "nero-di-toscana"; "" when nothing is left of it. */
+export function idOfName(title: string): string {
+  return wordsOf(title)
+    .filter((word) => word.kind !== "mark")
+    .map((word) => word.lower.replace(/[^\p{L}\d]+/gu, "-"))
+    .join("-");
+}
+
+/** The candidate a misspelt name was meant to be: only when one, and only one, is close. */
+export function nearestName(name: string, candidates: Iterable<string>): string | undefined {
+  const bySpelling = new Map<string, string>();
+  for (const candidate of candidates) bySpelling.set(spelling(candidate), candidate);
+  const [near, second] = nearestSpellings(spelling(name), bySpelling.keys());
+  return near === undefined || second !== undefined ? undefined : bySpelling.get(near);
+}
+
+export function buildNames(records: NameRecords): Names {
+  return new Names(records);
+}
+
+/** All names of a garden. Reading lines fills only the record of names that no file describes. */
+export class Names {
+  readonly #root = newNode();
+  readonly #crops = new Map<string, Crop>();
+  readonly #titles: Readonly<Record<NameKind, Map<string, string>>> = {
+    bed: new Map(),
+    variety: new Map(),
+    gear: new Map(),
+    crop: new Map(),
+    site: new Map(),
+  };
+  readonly #cropOfVariety = new Map<string, string | undefined>();
+  readonly #bedsOfSite = new Map<string, string[]>();
+  readonly #taken = new TakenNames();
+
+  constructor(records: NameRecords) {
+    for (const crop of records.crops) {
+      this.#crops.set(crop.id, crop);
+      this.#add("crop", crop.id, crop.name, [crop.plural, ...crop.alsoCalled]);
+    }
+    for (const site of records.sites) this.#add("site", site.id, site.title, []);
+    for (const bed of records.beds) {
+      this.#add("bed", bed.id, bed.title, bed.alsoCalled);
+      if (bed.site !== undefined) this.#bedsOfSite.set(bed.site, [...(this.#bedsOfSite.get(bed.site) ?? []), bed.id]);
+    }
+    for (const gear of records.gear) this.#add("gear", gear.id, gear.title, gear.alsoCalled);
+    for (const variety of records.varieties) {
+      this.#add("variety", variety.id, variety.title, variety.alsoSpelled);
+      this.#cropOfVariety.set(variety.id, variety.crop);
+      this.#addShortForms(variety);
+    }
+  }
+
+  /** The record a whole phrase names ("Long bed"), for front matter and other places where only a name stands. */
+  find(kind: NameKind, phrase: string): string | undefined {
+    const words = wordsOf(phrase).filter((word) => word.kind !== "mark");
+    const found = this.at(kind, words, 0);
+    return found !== undefined && found.end === words.length ? found.id : undefined;
+  }
+
+  /** The longest name of one kind that begins at word `from`. Hyphens inside it are passed over. */
+  at(kind: NameKind, words: readonly Word[], from: number): Found | undefined {
+    const first = words[from];
+    if (first === undefined || first.kind === "mark") return undefined;
+    let node = this.#root.next.get(first.key);
+    let found: Found | undefined;
+    for (let end = from + 1; node !== undefined; end++) {
+      found = foundHere(node, kind, end) ?? found;
+      const word = words[end];
+      if (word === undefined) break;
+      if (word.kind === "mark") {
+        if (word.text === "-" || word.text === "‐" || word.text === "‑") continue;
+        break;
+      }
+      node = node.next.get(word.key);
+    }
+    return found;
+  }
+
+  /**
+   * The plant that begins at word `from`: a variety with its crop word before it, after it or not at all, else a crop.
+   * Crop words that belong to a pest's name ("carrot fly") are no plants.
+   */
+  plantAt(words: readonly Word[], from: number): FoundPlant | undefined {
+    const variety = this.at("variety", words, from);
+    const crop = this.at("crop", words, from);
+    if (crop !== undefined && (variety === undefined || crop.end > variety.end)) {
+      const next = words[crop.end];
+      if (next !== undefined && pestWords.has(next.lower)) return undefined;
+      const after = this.at("variety", words, skipQuote(words, crop.end));
+      const meant = after && this.#varietyOfCrop(after, crop.id);
+      if (after && meant) return { variety: meant, end: skipQuote(words, after.end), others: [] };
+      return { crop: crop.id, end: crop.end, others: [] };
+    }
+    if (variety === undefined) return undefined;
+    const after = skipQuote(words, variety.end);
+    const cropAfter = this.at("crop", words, after);
+    if (cropAfter !== undefined) {
+      const meant = this.#varietyOfCrop(variety, cropAfter.id);
+      // "Black Beauty aubergine" is another variety than the courgette Black Beauty: not this name.
+      return meant === undefined ? undefined : { variety: meant, end: cropAfter.end, others: [] };
+    }
+    return { variety: variety.id, end: variety.end, others: variety.others };
+  }
+
+  /** Which of the varieties found is of this crop, or of its family when none is: "Crown Prince pumpkin" is the squash. */
+  #varietyOfCrop(found: Found, crop: string): string | undefined {
+    const ids = [found.id, ...found.others];
+    const family = this.#crops.get(crop)?.family;
+    return (
+      ids.find((id) => this.cropOf(id) === crop) ??
+      ids.find((id) => this.cropOf(id) === undefined) ??
+      ids.find((id) => family !== undefined && this.#crops.get(this.cropOf(id) ?? "")?.family === family)
+    );
+  }
+
+  crop(id: string | undefined): Crop | undefined {
+    return id === undefined ? undefined : this.#crops.get(id);
+  }
+
+  /** Crop id of a variety, described or taken from a line. */
+  cropOf(variety: string): string | undefined {
+    return this.#cropOfVariety.has(variety) ? this.#cropOfVariety.get(variety) : this.#taken.cropOf(variety);
+  }
+
+  bedsOfSite(site: string): readonly string[] {
+    return this.#bedsOfSite.get(site) ?? [];
+  }
+
+  isDescribed(kind: "bed" | "variety", id: string): boolean {
+    return this.#titles[kind].has(id);
+  }
+
+  /** The title of a record, described or taken from a line; the id when there is none. */
+  title(kind: NameKind, id: string): string {
+    return this.#titles[kind].get(id) ?? this.#taken.title(kind, id) ?? id;
+  }
+
+  /** The described name of this kind nearest to a misspelt one. */
+  nearest(kind: NameKind, name: string): string | undefined {
+    return nearestName(name, this.#titles[kind].values());
+  }
+
+  /** Takes a variety as a line names it, when no file describes it; gives its id, undefined when it has no letters. */
+  takeVariety(title: string, crop: string | undefined, place: Place): string | undefined {
+    const plain = idOfName(title);
+    if (plain === "") return undefined;
+    const sameName = this.#titles.variety.has(plain) ? this.#cropOfVariety.get(plain) : this.#taken.cropOf(plain);
+    const otherCrop = crop !== undefined && sameName !== undefined && sameName !== crop;
+    const id = otherCrop ? `${plain}-${crop}` : plain;
+    if (!this.#titles.variety.has(id)) this.#taken.variety(id, title, crop, place);
+    return id;
+  }
+
+  /** Takes a bed as a line names it, when no file describes it; gives its id, undefined when it has no letters. */
+  takeBed(title: string, place: Place): string | undefined {
+    const id = idOfName(title);
+    if (id === "") return undefined;
+    if (!this.#titles.bed.has(id)) this.#taken.bed(id, title, place);
+    return id;
+  }
+
+  /** Beds and varieties that lines name and no file describes, in order of first mention. */
+  taken(): Taken {
+    return this.#taken.all();
+  }
+
+  #add(kind: NameKind, id: string, title: string, also: readonly string[]): void {
+    this.#titles[kind].set(id, title);
+    this.#enter(keysOf(title), { kind, id, rank: 0 });
+    if (kind !== "crop") this.#enter(keysOf(id), { kind, id, rank: 0 });
+    for (const name of also) this.#enter(keysOf(name), { kind, id, rank: 1 });
+  }
+
+  /** "Sungold F1" also answers to "Sungold", and "Musselburgh leek" of the crop leek to "Musselburgh". */
+  #addShortForms(variety: Variety): void {
+    const keys = keysOf(variety.title);
+    const short = keys.at(-2) === "f" && keys.at(-1) === "1" ? keys.slice(0, -2) : keys;
+    const crop = variety.crop === undefined ? undefined : this.#crops.get(variety.crop);
+    const cropNames = crop === undefined ? [] : [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
+    for (const name of [[], ...cropNames]) {
+      const cut = endsWith(short, name) ? short.slice(0, short.length - name.length) : short;
+      if (cut.length > 0 && cut.length < keys.length) this.#enter(cut, { kind: "variety", id: variety.id, rank: 2 });
+    }
+  }
+
+  #enter(keys: readonly string[], entry: Entry): void {
+    if (keys.length === 0) return;
+    let node = this.#root;
+    for (const key of keys) {
+      let next = node.next.get(key);
+      if (next === undefined) {
+        next = newNode();
+        node.next.set(key, next);
+      }
+      node = next;
+    }
+    const same = node.entries.findIndex((known) => known.kind === entry.kind && known.id === entry.id);
+    if (same < 0) node.entries.push(entry);
+  }
+}
+
+/** The problem of a line that gives a name two varieties have. */
+export function twoVarieties(ids: readonly string[], title: string, names: Names, place: Place): Problem {
+  const crops = ids.map((id) => names.crop(names.cropOf(id))?.name).filter((name) => name !== undefined);
+  return problem(
+    "note/two-varieties",
+    place,
+    `"${title}" is the name of ${ids.length} varieties: ${ids.join(", ")}. The first was taken.`,
+    crops.length > 1 ? `Say the crop beside it, for example "${title} ${crops[0]}".` : "Write the id instead.",
+  );
+}
+
+function newNode(): Node {
+  return { next: new Map(), entries: [] };
+}
+
+function foundHere(node: Node, kind: NameKind, end: number): Found | undefined {
+  let best: Entry | undefined;
+  let others: string[] | undefined;
+  for (const entry of node.entries) {
+    if (entry.kind !== kind) continue;
+    if (best === undefined || entry.rank < best.rank) {
+      best = entry;
+      others = undefined;
+    } else if (entry.rank === best.rank) {
+      others ??= [];
+      others.push(entry.id);
+    }
+  }
+  return best === undefined ? undefined : { id: best.id, end, others: others ?? noOthers };
+}
+
+const noOthers: readonly string[] = [];
+
+function skipQuote(words: readonly Word[], at: number): number {
+  const text = words[at]?.text;
+  return text === "'" || text === "‘" || text === "’" || text === '"' || text === "“" || text === "”" ? at + 1 : at;
+}
+
+function endsWith(keys: readonly string[], tail: readonly string[]): boolean {
+  return tail.length < keys.length && tail.every((key, i) => keys[keys.length - tail.length + i] === key);
+}
+
+function keysOf(name: string): string[] {
+  return wordsOf(name)
+    .filter((word) => word.kind !== "mark")
+    .map((word) => word.key);
+}
+
+function spelling(name: string): string {
+  return lowerForm(name)
+    .replace(/[^\p{L}\d]+/gu, " ")
+    .trim();
+}

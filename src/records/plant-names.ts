@@ -1,0 +1,223 @@
+/**
+ * The plant a stretch of words names: a variety or crop the garden knows, else a variety taken as it is named.
+ */
+import { monthNumber, weekdayNumber } from "../calendar.ts";
+import type { EventKind } from "../model.ts";
+import type { Line } from "./line.ts";
+import { isCapital, type Word } from "./line-words.ts";
+import { twoVarieties } from "./names.ts";
+import { problem } from "./problem-rules.ts";
+import { numberAt, pickUnitCalled } from "./quantities.ts";
+
+export interface NamedPlant {
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+  readonly from: number;
+  readonly end: number;
+}
+
+/** Words at which a name ends, unless a known name goes over them ("Lady in Red"). */
+const ends = new Set(
+  (
+    "in into from on onto at to by under between with without near next along behind beside against for because as after before until " +
+    "till through indoors outdoors outside inside undercover where which that who when while if since so but and & + plus is are was " +
+    "were has have had then than or still now just all there this these those it them they apart today yesterday off over up down not"
+  ).split(" "),
+);
+/** Words that stand before a plant and are no part of its name. */
+const describing = new Set(
+  (
+    "the a an of some more my our your his her their another other few several many most first last final next early late earliest latest " +
+    "young small big large huge tiny little good nice decent best better poor leggy sturdy strong weak healthy spare extra old new ripe " +
+    "green red white yellow purple black orange pink blue dark pale golden brown baby mixed assorted potted rooted bare bareroot root " +
+    "self sown self-sown volunteer overwintered spring summer autumn winter fall fresh dried dead frosted bolted remaining rest whole " +
+    "half both every each only main bought given home-grown homegrown grafted module-grown plug main-crop maincrop everything rows row " +
+    "tray trays pot pots packet packets pinch patch block bed beds bag bags trug trugs bowl bowlful basket basketful bucket lot lots bit " +
+    "load loads colander kilo handful couple dozen female male single double second third sideshoots climbing dwarf bush hardy tender " +
+    "organic hybrid heritage heirloom saved cherry sweet seed height"
+  ).split(" "),
+);
+/** A name in lower case that has one of these is no name. */
+const neverNames = new Set(
+  (
+    "ones one it them they everything everyone anything something nothing rest lot lots all both none half most many few some others " +
+    "too very well again badly slowly late early soon here there out off away back much bit outside inside seeds plants seedlings today " +
+    "raining house car time day week month nothing more less enough about something what how me us him her you holes hole stuff things"
+  ).split(" "),
+);
+/** Nouns that follow a plant's name and say nothing new. */
+export const plainNouns = new Set(["plants", "plant", "seeds", "seed"]);
+/** Nouns that follow a plant's name and say what was handled; they are kept as detail. */
+export const plantNouns = new Set(
+  (
+    "seedlings seedling sets set cloves clove tubers tuber corms corm slips slip crowns crown plugs plug starts bulbs bulb runners runner " +
+    "cuttings cutting divisions division roots root canes cane bushes bush trees tree offsets rhizomes vines vine pips"
+  ).split(" "),
+);
+
+/** The end of the stretch of words that begins at `from` and may be one name. */
+export function phraseEnd(line: Line, from: number): number {
+  const quote = closingQuote(line, from);
+  if (quote !== undefined) return quote + 1;
+  let at = from;
+  while (at < line.end) {
+    const word = line.words[at];
+    if (word === undefined) break;
+    if (word.kind === "mark" && word.text !== "-" && word.text !== "/" && !isQuote(word) && word.text !== "&") break;
+    if (
+      word.text === "&" ||
+      (at > from && ends.has(word.lower)) ||
+      (at === from && ends.has(word.lower) && !isCapital(word))
+    )
+      break;
+    // "F1" and "Lola33" go on; a number that stands apart begins something else.
+    if (
+      word.kind === "number" &&
+      at > from &&
+      line.words[at - 1]?.end !== word.start &&
+      line.words[at - 1]?.text !== "-"
+    )
+      break;
+    if (word.text === "-" && line.words[at - 1]?.end !== word.start) break;
+    at += 1;
+  }
+  return at;
+}
+
+function isQuote(word: Word): boolean {
+  return /^['‘’"“”]$/.test(word.text);
+}
+
+function closingQuote(line: Line, from: number): number | undefined {
+  const open = line.words[from];
+  if (open === undefined || !/^['‘"“]$/.test(open.text)) return undefined;
+  for (let at = from + 1; at < line.end && at < from + 8; at++) {
+    const word = line.words[at];
+    if (word !== undefined && /^['’"”]$/.test(word.text)) return at;
+  }
+  return undefined;
+}
+
+/** The first plant the garden knows in a stretch of words. */
+export function knownPlant(line: Line, from: number, end: number): NamedPlant | undefined {
+  for (let at = from; at < end; at++) {
+    const found = line.names.plantAt(line.words, at);
+    if (found === undefined || found.end > line.end) continue;
+    if (found.others.length > 0 && found.variety !== undefined) {
+      line.problems.push(
+        twoVarieties([found.variety, ...found.others], line.slice(at, found.end), line.names, line.place),
+      );
+    }
+    return { variety: found.variety, crop: found.crop, from: at, end: found.end };
+  }
+  return undefined;
+}
+
+/**
+ * The plant that a stretch of words names. A crop word beside unknown words names a variety of that crop ("Nantes
+ * carrots"), unless those words only describe it ("young carrots").
+ */
+export function plantIn(
+  line: Line,
+  from: number,
+  end: number,
+  kind: EventKind,
+  counted: boolean,
+): NamedPlant | undefined {
+  const plant = knownPlant(line, from, end);
+  if (plant?.variety !== undefined) return plant;
+  const start = skipDescribing(line, from, plant?.from ?? end);
+  if (plant === undefined) return unknownPlant(line, start, end, undefined, kind, counted);
+  const before = unknownPlant(line, start, plant.from, plant.crop, kind, true);
+  if (before !== undefined) return { ...before, end: plant.end };
+  const after = line.words[plant.end];
+  const quoted = after !== undefined && isQuote(after) ? plant.end : undefined;
+  if (
+    plant.end < end &&
+    after !== undefined &&
+    (isCapital(after) || quoted !== undefined) &&
+    !plantNouns.has(after.lower)
+  ) {
+    const named = unknownPlant(line, plant.end, end, plant.crop, kind, true);
+    if (named !== undefined) return { ...named, from: plant.from };
+  }
+  return plant;
+}
+
+function skipDescribing(line: Line, from: number, end: number): number {
+  let at = from;
+  while (at < end) {
+    const word = line.words[at];
+    if (word === undefined || isQuote(word)) break;
+    const joined = word.text === "-";
+    if (
+      !joined &&
+      !(describing.has(word.lower) && (!isCapital(word) || word.lower === "the")) &&
+      numberAt(line.words, at) === undefined
+    )
+      break;
+    at += 1;
+  }
+  return at;
+}
+
+/** A variety no file describes, taken as it is named, when the words look like a name. */
+function unknownPlant(
+  line: Line,
+  from: number,
+  end: number,
+  crop: string | undefined,
+  kind: EventKind,
+  counted: boolean,
+): NamedPlant | undefined {
+  let [first, last] = [from, end];
+  while (last > first + 1 && isNounAfterName(line.lower(last - 1))) last -= 1;
+  const nameEnd = last;
+  const quoted = closingQuote(line, first) !== undefined;
+  while (first < last && isQuoteAt(line, first)) first += 1;
+  while (last > first && isQuoteAt(line, last - 1)) last -= 1;
+  const word = line.words[first];
+  if (word === undefined || first >= last || word.kind !== "word" || last - first > 6) return undefined;
+  if (!quoted && !looksLikeName(line, first, last, kind, counted)) return undefined;
+  const title = line.slice(first, last).replace(/\s+/g, " ");
+  const variety = line.names.takeVariety(title, crop, line.place);
+  if (variety === undefined) return undefined;
+  warnNearVariety(line, title, variety);
+  return { variety, from, end: nameEnd };
+}
+
+function isNounAfterName(lower: string): boolean {
+  return plantNouns.has(lower) || plainNouns.has(lower) || pickUnitCalled(lower) !== undefined;
+}
+
+function isQuoteAt(line: Line, at: number): boolean {
+  const word = line.words[at];
+  return word !== undefined && isQuote(word);
+}
+
+/** Capitals make a name; in lower case only what is sown or planted by number can be one. */
+function looksLikeName(line: Line, from: number, end: number, kind: EventKind, counted: boolean): boolean {
+  const first = line.words[from];
+  if (first === undefined) return false;
+  if (isCapital(first))
+    return monthNumber(first.lower) === undefined && weekdayNumber(first.lower) === undefined && first.text !== "I";
+  if (!(kind === "sowed" || kind === "planted" || kind === "potted on") && !counted) return false;
+  if (end - from > 3) return false;
+  for (let at = from; at < end; at++)
+    if (neverNames.has(line.lower(at)) || plantNouns.has(line.lower(at))) return false;
+  return kind === "sowed" || kind === "planted" || kind === "potted on";
+}
+
+function warnNearVariety(line: Line, title: string, variety: string): void {
+  if (line.names.isDescribed("variety", variety)) return;
+  const near = line.names.nearest("variety", title);
+  if (near === undefined) return;
+  line.problems.push(
+    problem(
+      "note/unknown-variety",
+      line.place,
+      `No file describes a variety "${title}", so it is taken as a new one.`,
+      `Did you mean "${near}"?`,
+    ),
+  );
+}

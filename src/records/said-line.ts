@@ -1,0 +1,127 @@
+/**
+ * Lines that keep what was said: work done, things to do, promises, questions. Names and beds are found in the words,
+ * and the words stay whole.
+ */
+import type { EventKind } from "../model.ts";
+import { dueDay } from "./due-day.ts";
+import type { Line } from "./line.ts";
+
+export interface SaidPlant {
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+}
+
+/** What such a line says. */
+export interface SaidLine {
+  readonly what: string;
+  readonly plants: readonly SaidPlant[];
+  readonly beds: readonly string[];
+  readonly gear?: string | undefined;
+  readonly due?: string | undefined;
+}
+
+/** Reads the words from `from` on; of "did" lines that begin with the work itself, `from` is that word. */
+export function readSaid(line: Line, from: number): SaidLine {
+  const end = lastClauses(line, from);
+  const only = plantsIn(line, end.only ?? line.end, line.end);
+  const found = bedsIn(line, from, line.end);
+  return {
+    what: line.slice(from, end.what),
+    plants: end.only === undefined ? plantsIn(line, from, end.what) : only,
+    beds: end.bed === undefined ? found : [end.bed],
+    gear: gearIn(line, from, end.what),
+  };
+}
+
+/**
+ * The day in a "to do" or "promised" line: between the verb and its colon ("to do by Friday: …"), else in the words
+ * themselves ("show the leeks again in July"), which keep it.
+ */
+export function readTask(line: Line, from: number, kind: EventKind): SaidLine {
+  const colon = headColon(line, from);
+  const takesDay = kind === "to do" || kind === "promised";
+  const head = colon === undefined ? "" : line.slice(from, colon);
+  const inHead = takesDay && head !== "" ? dueDay(head, line.context.note.day, line.context.southern) : undefined;
+  const said = readSaid(line, inHead !== undefined && colon !== undefined ? colon + 1 : afterColon(line, from));
+  if (inHead !== undefined) return { ...said, due: inHead.day };
+  const inWords = takesDay ? dueDay(said.what, line.context.note.day, line.context.southern) : undefined;
+  if (inWords === undefined) return said;
+  // "to do by Friday net the brassicas" lacks its colon.
+  const what = inWords.start === 0 ? said.what.slice(inWords.end).replace(/^[\s,:–-]+/, "") : said.what;
+  return { ...said, what: what === "" ? said.what : what, due: inWords.day };
+}
+
+/** The colon of "to do by 20 June: …", looked for in the first few words only. */
+function headColon(line: Line, from: number): number | undefined {
+  for (let at = from; at < Math.min(line.end, from + 9); at++) {
+    if (line.words[at]?.text === ":") return at;
+  }
+  return undefined;
+}
+
+function afterColon(line: Line, from: number): number {
+  return line.words[from]?.text === ":" ? from + 1 : from;
+}
+
+/** ", in Long Bed" and ", only Black Beauty" at the end say where and which, and are no part of what was said. */
+function lastClauses(line: Line, from: number): { what: number; bed?: string | undefined; only?: number | undefined } {
+  let what = line.end;
+  let bed: string | undefined;
+  const comma = lastComma(line, from, what);
+  if (comma !== undefined && line.lower(comma + 1) === "in") {
+    const at = line.lower(comma + 2) === "the" ? comma + 3 : comma + 2;
+    const found = line.names.at("bed", line.words, at);
+    if (found?.end === what) [bed, what] = [found.id, comma];
+  }
+  const before = lastComma(line, from, what);
+  if (before === undefined || line.lower(before + 1) !== "only") return { what, bed };
+  const plant = line.names.plantAt(line.words, before + 2);
+  return plant?.end === what ? { what: before, bed, only: before + 2 } : { what, bed };
+}
+
+function lastComma(line: Line, from: number, end: number): number | undefined {
+  for (let at = end - 1; at > from; at--) if (line.words[at]?.text === ",") return at;
+  return undefined;
+}
+
+/** Every plant in a stretch of words, each once. */
+export function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
+  const plants: SaidPlant[] = [];
+  for (let at = from; at < end; at++) {
+    const found = line.names.plantAt(line.words, at);
+    if (found === undefined || found.end > end) continue;
+    const bed = line.names.at("bed", line.words, at);
+    if (bed !== undefined && bed.end > found.end) {
+      at = bed.end - 1;
+      continue;
+    }
+    at = found.end - 1;
+    if (plants.some((plant) => plant.variety === found.variety && plant.crop === found.crop)) continue;
+    plants.push({ variety: found.variety, crop: found.crop });
+  }
+  return plants;
+}
+
+/** Every bed in a stretch of words, each once; a site stands for all its beds. */
+function bedsIn(line: Line, from: number, end: number): string[] {
+  const beds: string[] = [];
+  for (let at = from; at < end; at++) {
+    const bed = line.names.at("bed", line.words, at);
+    const site = line.names.at("site", line.words, at);
+    const found = bed === undefined || (site !== undefined && site.end > bed.end) ? site : bed;
+    const plant = found === undefined ? undefined : line.names.plantAt(line.words, at);
+    if (found === undefined || found.end > end || (plant !== undefined && plant.end > found.end)) continue;
+    at = found.end - 1;
+    for (const id of found === site ? line.names.bedsOfSite(found.id) : [found.id])
+      if (!beds.includes(id)) beds.push(id);
+  }
+  return beds;
+}
+
+function gearIn(line: Line, from: number, end: number): string | undefined {
+  for (let at = from; at < end; at++) {
+    const gear = line.names.at("gear", line.words, at);
+    if (gear !== undefined && gear.end <= end) return gear.id;
+  }
+  return undefined;
+}

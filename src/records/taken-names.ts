@@ -1,0 +1,52 @@
+/** Beds and varieties that note lines name and no file describes: taken as they are named. */
+import type { Bed, Place, Variety } from "../model.ts";
+
+export interface Taken {
+  readonly beds: readonly Bed[];
+  readonly varieties: readonly Variety[];
+}
+
+type Mutable<T> = { -readonly [K in keyof T]: T[K] };
+
+export class TakenNames {
+  readonly #beds = new Map<string, Bed>();
+  readonly #varieties = new Map<string, Mutable<Variety>>();
+
+  bed(id: string, title: string, place: Place): void {
+    if (this.#beds.has(id)) return;
+    this.#beds.set(id, {
+      ...undescribed(id, title, place),
+      alsoCalled: [],
+      shade: [],
+      built: [],
+      filled: [],
+      viewpoints: [],
+    });
+  }
+
+  /** A later line may say the crop that the first one left out. */
+  variety(id: string, title: string, crop: string | undefined, place: Place): void {
+    const known = this.#varieties.get(id);
+    if (known === undefined) {
+      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: false });
+    } else if (known.crop === undefined) {
+      known.crop = crop;
+    }
+  }
+
+  cropOf(variety: string): string | undefined {
+    return this.#varieties.get(variety)?.crop;
+  }
+
+  title(kind: string, id: string): string | undefined {
+    return kind === "bed" ? this.#beds.get(id)?.title : kind === "variety" ? this.#varieties.get(id)?.title : undefined;
+  }
+
+  all(): Taken {
+    return { beds: [...this.#beds.values()], varieties: [...this.#varieties.values()] };
+  }
+}
+
+function undescribed(id: string, title: string, place: Place) {
+  return { id, title, private: false, body: "", place, described: false };
+}

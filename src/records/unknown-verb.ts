@@ -1,0 +1,108 @@
+/**
+ * List items that are no log lines but look as if they were meant as one: a slip in the verb, or another form of it.
+ * Without a bed or variety the garden knows, a list item is story and nothing is said.
+ */
+import type { Place, Problem } from "../model.ts";
+import type { Word } from "./line-words.ts";
+import type { Names } from "./names.ts";
+import { nearestSpellings } from "./nearest-spelling.ts";
+import { problem } from "./problem-rules.ts";
+import { amountAt } from "./quantities.ts";
+import { verbAt, verbForms, verbTable } from "./verb-table.ts";
+
+/** Common first words of prose that are one slip away from a verb. */
+const ordinary = new Set(
+  (
+    "the this that these those then there they them but put bed get got had has have not now new one two all and for from with when what " +
+    "where while which who why how our out off over under only also still just very much more most some such same she her his him its " +
+    "need needs needed needing want wanted look looks looked looking could would should might must will were was are been being seems " +
+    "seemed found made make makes came come went gone going time tired tried tied left right last next first good great nice bad every " +
+    "each both half back down into onto since until soon again maybe perhaps hope hoped hoping think thought plan planned plans pleased " +
+    "cold hot wet dry warm rain rained sun sunny wind windy frost frosty snow gate path shed water waiting wait walked talked asking " +
+    "picture pictures photo photos filmed filming took take taken taking"
+  ).split(" "),
+);
+const oneWordForms = verbForms.filter(isOneWord);
+/** The first form of every verb: when one of these is close, its synonyms are not offered beside it. */
+const mainForms = verbTable.map((verb) => verb.forms[0] ?? "").filter(isOneWord);
+const formSet = new Set(oneWordForms);
+
+/** A warning for a list item whose first word is no verb; undefined when it is ordinary prose. */
+export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
+  const first = words[0];
+  if (first === undefined || first.kind !== "word" || first.lower.length < 3 || ordinary.has(first.lower))
+    return undefined;
+  if (!namesSomething(words, names)) return undefined;
+  if (isAdverb(first.lower) && verbAt(words.slice(1)) !== undefined) {
+    return problem(
+      "note/unknown-verb",
+      place,
+      `"${first.text}" stands before the verb, so this line was kept as story.`,
+      `Begin with the verb: "${words[1]?.text}". (verbs: docs/notes.md)`,
+    );
+  }
+  if (first.lower.length < 3 || ordinary.has(first.lower)) return undefined;
+  const meant = meantVerbs(first.lower);
+  const fact = first.lower.endsWith("ed") && factFollows(words, names);
+  if (meant.length === 0 && !fact) return undefined;
+  return problem(
+    "note/unknown-verb",
+    place,
+    `"${first.text}" is not a verb of the note format, so this line was kept as story.`,
+    meant.length === 0
+      ? 'Begin with another verb, or with "did:". (verbs: docs/notes.md)'
+      : `Did you mean ${meant.map((form) => `"${form}"`).join(" or ")}? (verbs: docs/notes.md)`,
+  );
+}
+
+/** Whether any bed or variety the garden knows stands in the line after its first word. */
+function namesSomething(words: readonly Word[], names: Names): boolean {
+  for (let at = 1; at < words.length; at++) {
+    if (names.at("bed", words, at) ?? names.at("variety", words, at)) return true;
+  }
+  return false;
+}
+
+function isOneWord(form: string): boolean {
+  return /^[a-z]+$/.test(form);
+}
+
+function isAdverb(lower: string): boolean {
+  return /^(?:also|then|today|yesterday|finally|just|we|again|later|first|now)$/.test(lower);
+}
+
+/** Another form of a verb ("sow", "picking"), else a slip in one. */
+function meantVerbs(lower: string): readonly string[] {
+  if (/(?:ing|s)$/.test(lower) || !lower.endsWith("ed")) {
+    const stem = lower.replace(/(?:ing|es|s)$/, "");
+    const bare = stem.replace(/(.)\1$/, "$1");
+    const past = [
+      `${stem}ed`,
+      `${stem}d`,
+      `${lower}ed`,
+      `${lower}d`,
+      `${lower}${lower.at(-1)}ed`,
+      `${bare}ed`,
+      irregular[stem] ?? "",
+    ];
+    const form = past.find((candidate) => formSet.has(candidate));
+    if (form !== undefined) return [form];
+  }
+  const near = nearestSpellings(lower, mainForms);
+  return near.length > 0 ? near : nearestSpellings(lower, oneWordForms);
+}
+
+const irregular: Readonly<Record<string, string>> = {
+  dig: "dug",
+  digg: "dug",
+  feed: "fed",
+  lose: "lost",
+  los: "lost",
+  di: "died",
+  ty: "tied",
+};
+
+/** "scattered 3 g Nantes": an amount or a variety right after the first word tells of a fact. */
+function factFollows(words: readonly Word[], names: Names): boolean {
+  return amountAt(words, 1, "metric") !== undefined || names.at("variety", words, 1) !== undefined;
+}

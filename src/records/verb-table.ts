@@ -1,0 +1,586 @@
+/**
+ * The verbs of the note format: which words begin a log line, what kind of event they tell of, and what may follow.
+ * Reading, writing and the manual page docs/notes.md all go by this table; a new row is a new capability.
+ */
+import type { EventKind } from "../model.ts";
+import type { Word } from "./line-words.ts";
+
+/**
+ * How the rest of a line is read.
+ * - plants: amounts and names of plants, beds, spots, spacing
+ * - work: what was done, as said; names and beds are found in it
+ * - trouble: a cause, then "on" what
+ * - gear: a thing that is put up or taken down, then where
+ * - soil: a bed and what was measured
+ * - words: what is to be done, was promised, asked; names and beds are found in it
+ */
+export type LineShape = "plants" | "work" | "trouble" | "gear" | "soil" | "words";
+
+/**
+ * What must follow a form that is also ordinary English, so that prose stays story:
+ * - plant: a colon, an amount, or a plant or bed the garden knows
+ * - name: the same, or any name in capitals
+ * - colon: a colon
+ * - question: a colon, a question mark, or a word that asks
+ * - trouble: a colon, or a known pest or disease
+ * - number: a colon or a number
+ */
+export type Proof = "plant" | "name" | "colon" | "question" | "trouble" | "number";
+
+export interface Verb {
+  readonly kind: EventKind;
+  readonly shape: LineShape;
+  /** Words that begin such a line, in lower case; the first is the one written out. */
+  readonly forms: readonly string[];
+  /** Forms that need more before they count. */
+  readonly guarded?: Readonly<Partial<Record<Proof, readonly string[]>>> | undefined;
+  /** What the line says, for the manual. */
+  readonly says: string;
+  /** What may follow, for the manual. */
+  readonly takes: string;
+  /** Lines as a gardener writes them; each is read in the tests. */
+  readonly examples: readonly string[];
+}
+
+/** Work that may begin a line by itself: "pruned the gooseberries" is "did: pruned the gooseberries". */
+const work = [
+  ...[
+    "pruned",
+    "pinched",
+    "pinched out",
+    "pinched back",
+    "staked",
+    "tied",
+    "tied in",
+    "tied up",
+    "trained",
+    "trellised",
+  ],
+  ...[
+    "fed",
+    "watered",
+    "watered in",
+    "mulched",
+    "weeded",
+    "hoed",
+    "raked",
+    "netted",
+    "fleeced",
+    "covered",
+    "uncovered",
+    "caged",
+  ],
+  ...[
+    "earthed up",
+    "hilled",
+    "hilled up",
+    "ridged up",
+    "sprayed",
+    "dusted",
+    "deadheaded",
+    "dead-headed",
+    "disbudded",
+    "debudded",
+  ],
+  ...[
+    "cut back",
+    "cut down",
+    "cut off",
+    "trimmed",
+    "clipped",
+    "topped",
+    "stopped",
+    "side-shooted",
+    "suckered",
+    "layered",
+  ],
+  ...[
+    "dug over",
+    "dug in",
+    "turned",
+    "turned over",
+    "turned in",
+    "forked",
+    "forked over",
+    "tilled",
+    "rotavated",
+    "double dug",
+  ],
+  ...[
+    "edged",
+    "levelled",
+    "prepared",
+    "prepped",
+    "cultivated",
+    "composted",
+    "manured",
+    "limed",
+    "fertilised",
+    "fertilized",
+  ],
+  ...["side-dressed", "side dressed", "top-dressed", "top dressed", "topped up", "filled", "spread"],
+  ...[
+    "hardened off",
+    "shaded",
+    "ventilated",
+    "vented",
+    "aired",
+    "supported",
+    "propped",
+    "propped up",
+    "strung",
+    "hand-pollinated",
+  ],
+  ...[
+    "hand pollinated",
+    "pollinated",
+    "divided",
+    "grafted",
+    "budded",
+    "blanched",
+    "firmed in",
+    "heeled in",
+    "labelled",
+  ],
+  ...[
+    "labeled",
+    "picked off",
+    "squashed",
+    "rubbed off",
+    "washed down",
+    "scrubbed",
+    "cleaned",
+    "tidied",
+    "swept",
+    "solarised",
+  ],
+  ...[
+    "chopped and dropped",
+    "chitted",
+    "soaked",
+    "disinfected",
+    "repaired",
+    "mended",
+    "painted",
+    "drained",
+    "flooded",
+    "swapped",
+  ],
+];
+
+export const verbTable: readonly Verb[] = [
+  {
+    kind: "sowed",
+    shape: "plants",
+    forms: [
+      ...["sowed", "sown", "seeded", "direct sowed", "direct-sowed", "direct sown", "direct-sown", "direct seeded"],
+      ...[
+        "direct-seeded",
+        "resowed",
+        "re-sowed",
+        "resown",
+        "broadcast",
+        "undersowed",
+        "undersown",
+        "sowed direct",
+        "overseeded",
+      ],
+    ],
+    guarded: { name: ["started", "started off", "planted seed of", "planted seeds of"] },
+    says: "Seed was sown. Indoors, in trays, under glass it opens a nursery lot; with a bed it stands there from now on.",
+    takes: "count, variety, indoors or in BED, spacing, spot",
+    examples: [
+      "sowed 24 Musselburgh leek indoors, 4 trays",
+      "sowed Nantes and Autumn King in Long Bed, row 2",
+      "started 12 Sungold in modules",
+      "direct sowed 40 Boltardy beetroot in Long Bed, 10 cm apart",
+    ],
+  },
+  {
+    kind: "up",
+    shape: "plants",
+    forms: [
+      "emerged",
+      "germinated",
+      "come up",
+      "came up",
+      "seedlings up",
+      "coming up",
+      "germinating",
+      "sprouted",
+      "showing",
+    ],
+    guarded: { plant: ["up"] },
+    says: "Seedlings have come up.",
+    takes: "count, variety, BED",
+    examples: ["up: Nantes", "germinated: 20 Musselburgh", "emerged: Boltardy in Long Bed"],
+  },
+  {
+    kind: "potted on",
+    shape: "plants",
+    forms: [
+      "potted on",
+      "pricked out",
+      "potted up",
+      "repotted",
+      "re-potted",
+      "up-potted",
+      "bumped up",
+      "pricked off",
+      "potted",
+    ],
+    says: "Seedlings went into larger pots; they stay in the nursery.",
+    takes: "count, variety, into what",
+    examples: ["potted on 12 Black Beauty into 9 cm pots", "pricked out 30 Café au Lait"],
+  },
+  {
+    kind: "planted",
+    shape: "plants",
+    forms: [
+      ...[
+        "planted",
+        "planted out",
+        "set out",
+        "transplanted",
+        "bedded out",
+        "replanted",
+        "interplanted",
+        "underplanted",
+      ],
+      ...["planted up", "plugged in", "dibbed in", "lined out", "transplanted out", "put in"],
+    ],
+    says: "Plants went into a bed. They come from the oldest open nursery lot of that variety, unless they were bought or given.",
+    takes: "count, variety, BED, spacing, spot, gear it grows on, bought or given",
+    examples: [
+      "planted 12 Musselburgh leek in Long Bed, 20 cm apart, row 2",
+      "planted 6 Crown Prince, 4 Uchiki Kuri and 2 Red Kuri in Squash Bed",
+      "set out 3 bought Black Beauty in Cold Frame",
+      "planted 8 Trail of Tears in Long Bed on the arch",
+    ],
+  },
+  {
+    kind: "thinned",
+    shape: "plants",
+    forms: ["thinned", "thinned out", "singled"],
+    says: "Plants were thinned; the number is what is left.",
+    takes: "variety, to COUNT or to a spacing, BED",
+    examples: ["thinned Boltardy to 20", "thinned Nantes to 5 cm apart in Long Bed"],
+  },
+  {
+    kind: "did",
+    shape: "work",
+    forms: ["did", ...work],
+    says: "Work was done. Any of these verbs may begin the line, or “did:” before anything else.",
+    takes: "what was done, as said; varieties, crops and beds in it are found",
+    examples: ["did: pruned side shoots, all tomatoes", "watered Long Bed", "pinched out Black Beauty in Cold Frame"],
+  },
+  {
+    kind: "flowered",
+    shape: "plants",
+    forms: [
+      ...[
+        "first flower",
+        "first flowers",
+        "first bloom",
+        "first blooms",
+        "flowering",
+        "flowered",
+        "in flower",
+        "in bloom",
+      ],
+      ...[
+        "blooming",
+        "bloomed",
+        "first female flower",
+        "first female flowers",
+        "first male flower",
+        "first male flowers",
+      ],
+      ...["first blossom", "in blossom", "blossoming", "first open flower", "came into flower", "into flower"],
+    ],
+    says: "The first flower is open.",
+    takes: "variety, BED",
+    examples: ["first flower: Black Beauty", "in flower: Café au Lait in Cutting Patch"],
+  },
+  {
+    kind: "fruited",
+    shape: "plants",
+    forms: [
+      ...["first fruit", "first fruits", "set fruit", "fruit set", "fruiting", "fruited", "first pod", "first pods"],
+      ...[
+        "setting fruit",
+        "fruit setting",
+        "podding",
+        "first truss set",
+        "in fruit",
+        "first cob",
+        "first cobs",
+        "hearting up",
+      ],
+    ],
+    says: "The first fruit or pod has set.",
+    takes: "variety, BED",
+    examples: ["first fruit: Black Beauty", "set fruit: Crown Prince in Squash Bed"],
+  },
+  {
+    kind: "picked",
+    shape: "plants",
+    forms: [
+      ...[
+        "picked",
+        "harvested",
+        "lifted",
+        "gathered",
+        "first picking",
+        "first pick",
+        "first harvest",
+        "last picking",
+        "last harvest",
+      ],
+      ...["picked the last", "picked the first", "first cut", "dug up"],
+    ],
+    guarded: { name: ["cut", "dug", "pulled some", "collected", "foraged"] },
+    says: "Something was picked, by weight, volume or pieces.",
+    takes: "weight, volume or count with a trade unit, variety, from BED",
+    examples: [
+      "picked 1.4 kg Black Beauty from Cold Frame",
+      "cut 12 stems Café au Lait",
+      "harvested 3 bunches of Nantes and 2 heads of Little Gem from Long Bed",
+      "dug 2 lb 3 oz Charlotte",
+    ],
+  },
+  {
+    kind: "measured",
+    shape: "plants",
+    forms: ["measured", "height", "soil temperature", "soil temp"],
+    says: "A height, length, weight or temperature was measured.",
+    takes: "variety, measure, BED",
+    examples: [
+      "measured Crown Prince 42 cm tall",
+      "measured Black Beauty 3 ft 2 in",
+      "soil temperature 12 °C in Long Bed",
+    ],
+  },
+  {
+    kind: "soil test",
+    shape: "soil",
+    forms: ["soil test", "soil tested", "tested soil", "tested the soil", "soil ph", "tested ph"],
+    guarded: { number: ["ph", "tested"] },
+    says: "The soil was tested.",
+    takes: "BED, pH",
+    examples: ["soil test Long Bed pH 6.4", "soil pH 6.4 in Long Bed"],
+  },
+  {
+    kind: "trouble",
+    shape: "trouble",
+    forms: ["trouble", "troubles", "problem", "problems", "pest", "pests", "disease"],
+    guarded: { trouble: ["spotted", "found", "noticed", "saw", "seen", "first", "signs of"] },
+    says: "Something is wrong with plants; it stays open until it is cured.",
+    takes: "cause, on variety, crop or bed, where it shows",
+    examples: ["trouble: blackfly on Aquadulce, growing tips", "trouble: slugs in Long Bed"],
+  },
+  {
+    kind: "cured",
+    shape: "trouble",
+    forms: ["cured", "trouble over"],
+    guarded: { trouble: ["over", "gone", "no more", "cleared up", "recovered from"] },
+    says: "A trouble has ended.",
+    takes: "cause, on variety, crop or bed",
+    examples: ["cured: blackfly on Aquadulce", "over: slugs in Long Bed"],
+  },
+  {
+    kind: "lost",
+    shape: "plants",
+    forms: ["died"],
+    guarded: { name: ["lost", "killed", "eaten", "dead"] },
+    says: "Plants died or were destroyed.",
+    takes: "count, variety, to cause, BED",
+    examples: ["lost 3 Musselburgh leek to leek moth", "died: 2 Black Beauty in Cold Frame, frost"],
+  },
+  {
+    kind: "gave away",
+    shape: "plants",
+    forms: ["gave away", "given away", "gave", "donated"],
+    guarded: { plant: ["sold", "swapped away"] },
+    says: "Plants or produce left the garden.",
+    takes: "count, variety, to whom",
+    examples: ["gave away 4 Musselburgh leek to the school"],
+  },
+  {
+    kind: "cleared",
+    shape: "plants",
+    forms: [
+      "cleared",
+      "pulled up",
+      "pulled out",
+      "grubbed up",
+      "grubbed out",
+      "ripped out",
+      "took out",
+      "cleared out",
+      "composted all",
+    ],
+    guarded: { name: ["pulled"] },
+    says: "A planting came to its end and left the bed; with only a bed, all of its plantings.",
+    takes: "variety, from BED",
+    examples: ["cleared Aquadulce from Long Bed", "pulled the last of the Boltardy"],
+  },
+  {
+    kind: "moved",
+    shape: "plants",
+    forms: ["moved", "relocated", "transferred"],
+    says: "Plants went from one bed to another.",
+    takes: "count, variety, from BED to BED",
+    examples: ["moved 5 Little Gem from Cold Frame to Long Bed"],
+  },
+  {
+    kind: "put up",
+    shape: "gear",
+    forms: ["put up", "set up", "erected", "installed", "put on", "rigged up", "assembled"],
+    says: "Gear was put up in a bed.",
+    takes: "gear, in BED",
+    examples: ["put up the mesh tunnel in Brassica Bed"],
+  },
+  {
+    kind: "took down",
+    shape: "gear",
+    forms: ["took down", "taken down", "took off", "dismantled", "removed", "took away"],
+    says: "Gear was taken down.",
+    takes: "gear, from BED",
+    examples: ["took down the mesh tunnel from Brassica Bed"],
+  },
+  {
+    kind: "to do",
+    shape: "words",
+    forms: ["to do", "todo", "to-do", "must do", "next job"],
+    says: "Something is to be done, by a day if one is said.",
+    takes: "by DAY, what",
+    examples: ["to do by 2026-06-20: net the brassicas", "to do: order garlic by the end of August"],
+  },
+  {
+    kind: "done",
+    shape: "words",
+    forms: ["task done", "job done"],
+    guarded: { colon: ["done", "finished"] },
+    says: "A thing that was to be done is done, in the words it was written down with.",
+    takes: "what",
+    examples: ["done: net the brassicas"],
+  },
+  {
+    kind: "promised",
+    shape: "words",
+    forms: ["promised", "promise", "follow-up", "follow up", "owed"],
+    says: "Viewers were told they would see something.",
+    takes: "what, when",
+    examples: ["promised: show the leeks again in July"],
+  },
+  {
+    kind: "asked",
+    shape: "words",
+    forms: ["viewer asked", "viewers asked", "question"],
+    guarded: { question: ["asked", "was asked"] },
+    says: "A viewer asked something.",
+    takes: "the question",
+    examples: ["asked: which variety is the red lettuce?"],
+  },
+  {
+    kind: "saved seed",
+    shape: "plants",
+    forms: [
+      ...[
+        "saved seed",
+        "saved seeds",
+        "saved seed from",
+        "saved seeds from",
+        "saved seed of",
+        "saved seeds of",
+        "collected seed",
+      ],
+      ...["collected seeds", "gathered seed", "collected seed from", "collected seeds from", "seed saved"],
+    ],
+    guarded: { name: ["saved"] },
+    says: "Seed was saved for another year.",
+    takes: "variety, weight or count",
+    examples: ["saved seed: Black Beauty, 30 g"],
+  },
+];
+
+/** Phrases that begin like a verb and are none: the longer one wins, and the line stays story. */
+const ordinaryEnglish = (
+  "picked up|set out to|set out for|set off|up early|up late|up at|up to|up and|up before|cut short|lost my|lost our|lost track|lost count|" +
+  "lost power|lost internet|moved on|moved in|moved house|started to|started with|started by|started the day|died down|over the|over to|" +
+  "done for|put up with|dug out|fed up|cut grass|cut the grass|cut the lawn|cut the hedge|picked my|picked a day|turned out|turned up|" +
+  "turned cold|turned to|turned on|turned off|covered in|filled in|filled up|filled with|first thing|first time|first day|first of|found out|" +
+  "found my|found the|found a|saw the|saw a|seen the|given that|given the|gave up|gave in|gave the|gave it|moved to|showing off|height of|dead heat|" +
+  "question of|disease free|fed the cat|fed the dog|fed the hens|fed the chickens|stopped by|stopped at|stopped raining|stopped for|" +
+  "spread out|spread to|in bloom everywhere|put in a|put in an|put on a|put on my|took off for|took off at|cleaned up nicely|swapped notes|" +
+  "drained of|pulled a muscle|pulled over|dug deep|collected my|set up camp"
+).split("|");
+
+/** A verb form found at the start of a line. */
+export interface FoundVerb {
+  readonly verb: Verb;
+  /** As the table has it. */
+  readonly form: string;
+  readonly proof?: Proof | undefined;
+  /** The word after the form. */
+  readonly end: number;
+}
+
+interface Form {
+  readonly words: readonly string[];
+  /** Undefined for ordinary English. */
+  readonly verb?: Verb | undefined;
+  readonly form: string;
+  readonly proof?: Proof | undefined;
+}
+
+/** Forms by their first word, the longest first. */
+const formsByFirstWord = indexForms();
+
+function indexForms(): ReadonlyMap<string, readonly Form[]> {
+  const forms: Form[] = ordinaryEnglish.map((form) => ({ form, words: form.split(" ") }));
+  for (const verb of verbTable) {
+    for (const form of verb.forms) forms.push({ form, words: form.split(/[ -]/), verb });
+    for (const [proof, guarded] of Object.entries(verb.guarded ?? {})) {
+      for (const form of guarded) forms.push({ form, words: form.split(/[ -]/), verb, proof: proof as Proof });
+    }
+  }
+  const byFirst = new Map<string, Form[]>();
+  for (const form of forms) {
+    const first = form.words[0] ?? "";
+    byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
+  }
+  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
+  return byFirst;
+}
+
+/** Every form of every verb, for spelling. */
+export const verbForms: readonly string[] = verbTable.flatMap((verb) => [
+  ...verb.forms,
+  ...Object.values(verb.guarded ?? {}).flat(),
+]);
+
+/** The verb a line begins with; undefined when it begins with none, or with ordinary English that only looks like one. */
+export function verbAt(words: readonly Word[]): FoundVerb | undefined {
+  const first = words[0];
+  if (first === undefined) return undefined;
+  for (const form of formsByFirstWord.get(first.lower) ?? []) {
+    const end = endOfForm(words, form.words);
+    if (end === undefined) continue;
+    if (form.verb === undefined) return undefined;
+    return { verb: form.verb, form: form.form, proof: form.proof, end };
+  }
+  return undefined;
+}
+
+/** The word after a form that begins the line, passing over hyphens between its words. */
+function endOfForm(words: readonly Word[], form: readonly string[]): number | undefined {
+  let at = 0;
+  for (const [index, part] of form.entries()) {
+    if (index > 0 && words[at]?.text === "-") at += 1;
+    if (words[at]?.lower !== part) return undefined;
+    at += 1;
+  }
+  return at;
+}
