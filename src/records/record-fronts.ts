@@ -19,21 +19,26 @@ export function checkRecord<Schema extends z.ZodObject>(
   parsed: ParsedFile,
 ): CheckedRecord<z.output<Schema>> {
   const { front, problems } = checkFrontMatter(schema, kind, parsed.data, parsed.places);
+  const broken = parsed.problems.some(({ rule }) => rule.startsWith("front-matter/"));
   return {
     front,
-    private:
-      (front as { readonly private?: boolean } | undefined)?.private === true ||
-      mayBePrivate(parsed, problems.length > 0),
-    problems: problems.map((found) => inFile(parsed.file, found)),
+    private: isTrue(front) || broken || mayBePrivate(parsed, problems.length > 0),
+    problems: problems
+      // Of broken front matter nobody can say which keys are missing.
+      .filter(({ rule }) => !broken || rule !== "record/missing-key")
+      .map((found) => inFile(parsed.file, found)),
   };
 }
 
+function isTrue(front: unknown): boolean {
+  return (front as { readonly private?: boolean } | undefined)?.private === true;
+}
+
 /**
- * Whether a person may have meant to keep this record private and wrote it so that it cannot be read: broken front matter,
- * "private: ture", "privat: true". What is in doubt stays private.
+ * Whether a person may have meant to keep this record private and wrote it so that it cannot be read: "private: ture",
+ * "privat: true". What is in doubt stays private, as does every record whose front matter is broken.
  */
-function mayBePrivate({ data, problems }: ParsedFile, wrongKeys: boolean): boolean {
-  if (problems.some(({ rule }) => rule.startsWith("front-matter/"))) return true;
+function mayBePrivate({ data }: ParsedFile, wrongKeys: boolean): boolean {
   if (!wrongKeys) return false;
   return Object.entries(data).some(([key, value]) => {
     if (key === "private") return typeof value !== "string" || !/^\s*(false|no)\s*$/i.test(value);

@@ -74,7 +74,7 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
       {
         rule: "record/missing-key",
         ...where.value(at),
-        what: `${holder} needs "${key}", so this one was left out.`,
+        what: `${holder} needs "${key}", so ${at.length === 0 ? "this file" : "it"} was left out.`,
         fix: `Add a line "${key}: …".`,
       },
     ];
