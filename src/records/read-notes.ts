@@ -178,7 +178,8 @@ function readBody(
     if (read !== undefined) {
       events.push(...read.events);
       problems.push(...read.problems);
-      return true;
+      // A slip in the verb is told and the item stays story.
+      if (read.events.length > 0) return true;
     }
     if (item.items.length === 0) return false;
     // "Long Bed:" with lines below it: the lines speak of that bed.

@@ -30,9 +30,7 @@ const formSet = new Set(oneWordForms);
 /** A warning for a list item whose first word is no verb; undefined when it is ordinary prose. */
 export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const first = words[0];
-  if (first === undefined || first.kind !== "word" || first.lower.length < 3 || ordinary.has(first.lower))
-    return undefined;
-  if (!namesSomething(words, names)) return undefined;
+  if (first === undefined || first.kind !== "word" || !namesSomething(words, names)) return undefined;
   if (isAdverb(first.lower) && verbAt(words.slice(1)) !== undefined) {
     return problem(
       "note/unknown-verb",
