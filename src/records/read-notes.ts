@@ -13,7 +13,7 @@ import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
   readonly names: Names;
-  readonly units: GardenSettings["units"];
+  readonly settings: Pick<GardenSettings, "units" | "position">;
   readonly today: Day;
   readonly photos: ReadonlySet<string>;
 }
@@ -150,7 +150,7 @@ function readBody(
   parsed: ParsedFile,
   note: { readonly id: string; readonly day: Day; readonly private: boolean },
   beds: readonly string[],
-  { names, units }: NotesContext,
+  { names, settings }: NotesContext,
   problems: Problem[],
 ): Body {
   const story: { text: string; place: Place }[] = [];
@@ -158,6 +158,8 @@ function readBody(
   const bedsOfHeadings: string[] = [];
   let section: { readonly beds: readonly string[]; readonly level: number } | undefined;
   let endsInItem = false;
+  const { units } = settings;
+  const southern = (settings.position?.latitude ?? 0) < 0;
 
   function tell(piece: ItemPiece | StoryPiece, item: boolean): void {
     const text = parsed.text.slice(piece.from, piece.to).replaceAll("\r\n", "\n");
@@ -174,7 +176,7 @@ function readBody(
     const read =
       item.text === ""
         ? undefined
-        : readNoteLine({ text: item.text, more: item.more, place }, { note, beds: spokenOf, names, units });
+        : readNoteLine({ text: item.text, more: item.more, place }, { note, beds: spokenOf, names, units, southern });
     if (read !== undefined) {
       events.push(...read.events);
       problems.push(...read.problems);

@@ -45,7 +45,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   for (const place of places.notes) {
     const parsed = files.get(place.file);
     if (parsed === undefined) continue;
-    const read = readNote(place, parsed, { names, units: settings.units, today: options.today, photos });
+    const read = readNote(place, parsed, { names, settings, today: options.today, photos });
     if (read.note !== undefined) notes.push(read.note);
     for (const event of read.events) events.push(event);
     for (const found of read.problems) problems.push(found);
