@@ -23,7 +23,10 @@ beforeAll(async () => {
 afterAll(() => server.close());
 
 /** The raw path as sent, without a client tidying it first. */
-function ask(rawPath: string, method = "GET"): Promise<{ status: number; type: string; text: string; location: string }> {
+function ask(
+  rawPath: string,
+  method = "GET",
+): Promise<{ status: number; type: string; text: string; location: string }> {
   const { hostname, port } = new URL(server.url);
   return new Promise((resolve, reject) => {
     request({ hostname, port, path: rawPath, method }, (response) => {
@@ -32,7 +35,12 @@ function ask(rawPath: string, method = "GET"): Promise<{ status: number; type: s
         text += part;
       });
       response.on("end", () =>
-        resolve({ status: response.statusCode ?? 0, type: String(response.headers["content-type"]), text, location: String(response.headers.location) }),
+        resolve({
+          status: response.statusCode ?? 0,
+          type: String(response.headers["content-type"]),
+          text,
+          location: String(response.headers.location),
+        }),
       );
     })
       .on("error", reject)
@@ -54,14 +62,18 @@ describe("the server for a look at a finished site", () => {
     expect(await ask("/garden/beds")).toMatchObject({ status: 301, location: "/garden/beds/" });
   });
 
-  it.each(["/garden/../../etc/passwd", "/garden/%2e%2e/%2e%2e/etc/passwd", "/garden/way-out/secret.txt", "/garden/%00", "/garden/%zz", "//etc/passwd"])(
-    "keeps inside its folder when asked for %s",
-    async (rawPath) => {
-      const answer = await ask(rawPath);
-      expect(answer.status).toBe(404);
-      expect(answer.text).toBe("lost");
-    },
-  );
+  it.each([
+    "/garden/../../etc/passwd",
+    "/garden/%2e%2e/%2e%2e/etc/passwd",
+    "/garden/way-out/secret.txt",
+    "/garden/%00",
+    "/garden/%zz",
+    "//etc/passwd",
+  ])("keeps inside its folder when asked for %s", async (rawPath) => {
+    const answer = await ask(rawPath);
+    expect(answer.status).toBe(404);
+    expect(answer.text).toBe("lost");
+  });
 
   it("only reads", async () => {
     expect((await ask("/garden/", "POST")).status).toBe(405);

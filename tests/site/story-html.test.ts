@@ -9,7 +9,9 @@ describe("a person's Markdown as HTML", () => {
   });
 
   it("shows HTML as the text it is and runs none of it", () => {
-    const html = storyHtml("<script>alert(1)</script>\n\nText <b onclick=alert(2)>bold</b> <img src=x onerror=alert(3)>");
+    const html = storyHtml(
+      "<script>alert(1)</script>\n\nText <b onclick=alert(2)>bold</b> <img src=x onerror=alert(3)>",
+    );
     expect(html).not.toMatch(/<(?:script|b|img)\b/iu);
     expect(html).toContain("&#x3C;script>alert(1)&#x3C;/script>");
     expect(html).toContain("bold");
@@ -21,7 +23,9 @@ describe("a person's Markdown as HTML", () => {
   });
 
   it("keeps only links to the web and to mail", () => {
-    expect(storyHtml("[a](javascript:alert(1)) [b](data:text/html,x) [c](../notes/x.md) [d](vbscript:x)")).toBe("<p>a b c d</p>");
+    expect(storyHtml("[a](javascript:alert(1)) [b](data:text/html,x) [c](../notes/x.md) [d](vbscript:x)")).toBe(
+      "<p>a b c d</p>",
+    );
     expect(storyHtml("[a](https://films.example/1) [b](mailto:me@garden.example)")).toBe(
       '<p><a href="https://films.example/1">a</a> <a href="mailto:me@garden.example">b</a></p>',
     );
@@ -32,7 +36,9 @@ describe("a person's Markdown as HTML", () => {
   });
 
   it("steps headings so that none is skipped, whatever the Markdown used", () => {
-    const levels = [...storyHtml("# A\n\n#### B\n\n## C\n\n###### D").matchAll(/<h(\d)>/gu)].map(([, level]) => Number(level));
+    const levels = [...storyHtml("# A\n\n#### B\n\n## C\n\n###### D").matchAll(/<h(\d)>/gu)].map(([, level]) =>
+      Number(level),
+    );
     expect(levels).toHaveLength(4);
     expect(levels[0]).toBe(3);
     for (const [index, level] of levels.entries()) expect(level - (levels[index - 1] ?? 2)).toBeLessThanOrEqual(1);

@@ -1,11 +1,11 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
 import { addDays } from "../../calendar.ts";
-import type { Planting, Stage } from "../../model.ts";
-import { changes, sayDay, sayList, sayWeekday } from "../../timeline/index.ts";
+import type { Stage } from "../../model.ts";
+import { capital, changes, sayDay } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { episodeCard } from "./episode-pages.ts";
 import { pairOf } from "./pictures.ts";
-import type { BedChanges, HomePage, VarietyCard } from "./shapes.ts";
+import type { BedChanges, CropNames, HomePage } from "./shapes.ts";
 import { bedsInOrder, cropOf, episodesInOrder, type View } from "./view.ts";
 
 /** Lines of one bed's week before the bed's own page has to tell the rest. */
@@ -21,42 +21,30 @@ export function publicHome(view: View): HomePage {
     pictureBed: bed === undefined ? undefined : { href: links.bed(bed.id), text: bed.title },
     about: storyHtml(garden.settings.body),
     latest: latest === undefined ? undefined : episodeCard(view, latest),
-    flowering: varietiesIn(view, "flowering"),
-    picking: varietiesIn(view, "picking"),
+    flowering: varietiesAt(view, "flowering"),
+    picking: varietiesAt(view, "picking"),
     pair: pairOf(garden, book, book.all, links),
     changed: changedThisWeek(view),
   };
 }
 
-/** Varieties of which some planting is at a stage, latest come first. */
-function varietiesIn(view: View, stage: Stage): readonly VarietyCard[] {
+/** Varieties of which some planting is at a stage, by crop. */
+function varietiesAt(view: View, stage: Stage): readonly CropNames[] {
   const { garden, links } = view;
-  const found: { plantings: Planting[]; since: string; card: Omit<VarietyCard, "where"> }[] = [];
+  const byCrop = new Map<string, CropNames["varieties"][number][]>();
   for (const [id, all] of view.plantings) {
     const variety = garden.varieties.get(id);
-    const plantings = all.filter((planting) => planting.ended === undefined && planting.stage === stage);
-    if (variety === undefined || plantings.length === 0) continue;
-    found.push({
-      plantings,
-      since:
-        plantings
-          .map(({ stageSince }) => stageSince)
-          .sort()
-          .at(-1) ?? "",
-      card: {
-        href: links.variety(id),
-        name: variety.title,
-        crop: cropOf(garden, variety)?.name ?? "",
-        isNew: view.newVarieties.has(id),
-      },
-    });
+    if (variety === undefined || !all.some((planting) => planting.ended === undefined && planting.stage === stage))
+      continue;
+    const crop = capital(cropOf(garden, variety)?.plural ?? "other");
+    byCrop.set(crop, [
+      ...(byCrop.get(crop) ?? []),
+      { href: links.variety(id), name: variety.title, isNew: view.newVarieties.has(id) },
+    ]);
   }
-  return found
-    .sort((a, b) => (a.since === b.since ? view.compare(a.card.name, b.card.name) : a.since < b.since ? 1 : -1))
-    .map(({ plantings, card }) => ({
-      ...card,
-      where: sayList([...new Set(plantings.map(({ bed }) => garden.beds.get(bed)?.title ?? bed))]),
-    }));
+  return [...byCrop]
+    .map(([crop, varieties]) => ({ crop, varieties: varieties.sort((a, b) => view.compare(a.name, b.name)) }))
+    .sort((a, b) => view.compare(a.crop, b.crop));
 }
 
 function changedThisWeek(view: View): readonly BedChanges[] {
@@ -70,11 +58,14 @@ function changedThisWeek(view: View): readonly BedChanges[] {
     return [
       {
         bed: { href: links.bed(bed.id), text: bed.title },
-        changes: week.slice(-LINES_A_BED).map(({ day, text }) => ({
-          iso: day,
-          day: `${sayWeekday(day, garden.settings)} ${sayDay(day, { language: garden.settings.language, near: today })}`,
-          text,
-        })),
+        changes: week
+          .slice(-LINES_A_BED)
+          .toReversed()
+          .map(({ day, text }) => ({
+            iso: day,
+            day: sayDay(day, { language: garden.settings.language, near: today }),
+            text,
+          })),
       },
     ];
   });

@@ -63,19 +63,17 @@ export interface HomePage {
   /** The garden's own words about itself, as safe HTML. */
   readonly about: string;
   readonly latest?: EpisodeCard | undefined;
-  readonly flowering: readonly VarietyCard[];
-  readonly picking: readonly VarietyCard[];
+  readonly flowering: readonly CropNames[];
+  readonly picking: readonly CropNames[];
   readonly pair?: PicturePair | undefined;
   readonly changed: readonly BedChanges[];
 }
 
-export interface VarietyCard {
-  readonly href: string;
-  readonly name: string;
+/** Varieties of one crop, by name. */
+export interface CropNames {
+  /** "Tomatoes" */
   readonly crop: string;
-  /** "Long bed and Cold frame" */
-  readonly where: string;
-  readonly isNew: boolean;
+  readonly varieties: readonly { readonly href: string; readonly name: string; readonly isNew: boolean }[];
 }
 
 export interface BedChanges {
@@ -86,7 +84,7 @@ export interface BedChanges {
 export interface DatedLine {
   /** ISO day for `<time>`. */
   readonly iso: string;
-  /** "Saturday 18 July" */
+  /** "18 July" */
   readonly day: string;
   readonly text: string;
 }

@@ -1,0 +1,226 @@
+/** The demo garden's two sites, built once and walked page by page: links, validity, access, filters. */
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { HtmlValidate } from "html-validate";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Garden } from "../../src/model.ts";
+import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
+import { brokenLinks, filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+
+const demo = path.resolve("demo-content");
+const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+let folder: string;
+let garden: Garden;
+let sites: BuiltSites;
+let browser: Browser;
+let publicServer: StaticServer;
+let fieldServer: StaticServer;
+
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(tmpdir(), "plotreel-pages-"));
+  const cacheDir = path.join(folder, "cache");
+  garden = await readGarden(demo);
+  const briefs = [
+    {
+      name: "2026-07-tour",
+      html: '<!doctype html><html lang="en"><head><title>July</title></head><body><h1>July</h1></body></html>',
+    },
+  ];
+  sites = await buildSites(garden, {
+    outDir: path.join(folder, "out"),
+    cacheDir,
+    today,
+    photos: await photoCopies(garden, demo, cacheDir),
+    briefs,
+  });
+  publicServer = await serveFolder(sites.publicDir);
+  fieldServer = await serveFolder(sites.privateDir);
+  browser = await openBrowser();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await publicServer?.close();
+  await fieldServer?.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+/** One page of every kind, the fullest of it, by path. */
+async function kindsOfPages(siteDir: string): Promise<readonly string[]> {
+  const fullest = new Map<string, { size: number; file: string }>();
+  for (const file of await filesOf(siteDir)) {
+    if (!file.endsWith(".html") || file.startsWith("briefs/")) continue;
+    const kind = file.replace(/\/[^/]+\/index\.html$/u, "/*");
+    const { length: size } = await readFile(path.join(siteDir, file));
+    if (size > (fullest.get(kind)?.size ?? 0)) fullest.set(kind, { size, file });
+  }
+  return [...fullest.values()].map(({ file }) => file.replace(/index\.html$/u, ""));
+}
+
+describe("the files", () => {
+  it("are a page for every public variety, bed and film, and a field page for every bed", async () => {
+    const files = await filesOf(sites.publicDir);
+    const published = [...garden.episodes.values()].filter(({ status }) => status === "published");
+    expect(files.filter((file) => /^varieties\/.+\/index\.html$/u.test(file))).toHaveLength(garden.varieties.size);
+    expect(files.filter((file) => /^beds\/.+\/index\.html$/u.test(file))).toHaveLength(garden.beds.size);
+    expect(files.filter((file) => /^episodes\/.+\/index\.html$/u.test(file))).toHaveLength(published.length);
+    expect(files).toEqual(expect.arrayContaining(["404.html", "index.html", "varieties.csv", "varieties/filters.css"]));
+    expect((await filesOf(sites.privateDir)).filter((file) => /^beds\/.+\/index\.html$/u.test(file))).toHaveLength(
+      garden.beds.size,
+    );
+  });
+
+  it("have no broken link, picture or anchor", async () => {
+    expect(await brokenLinks(sites.publicDir, "/")).toEqual([]);
+    expect(await brokenLinks(sites.privateDir, "/")).toEqual([]);
+  });
+
+  it("are valid HTML", async () => {
+    const validator = new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      rules: {
+        // Astro writes attributes and void elements its own way; long titles are a matter of taste.
+        "attribute-boolean-style": "off",
+        "attribute-empty-style": "off",
+        "long-title": "off",
+        "no-trailing-whitespace": "off",
+        "void-style": "off",
+      },
+    });
+    const complaints: string[] = [];
+    for (const siteDir of [sites.publicDir, sites.privateDir]) {
+      for (const file of await filesOf(siteDir)) {
+        if (!file.endsWith(".html") || file.startsWith("briefs/")) continue;
+        const { results } = await validator.validateString(await readFile(path.join(siteDir, file), "utf8"));
+        for (const { messages } of results)
+          complaints.push(...messages.map(({ line, ruleId, message }) => `${file}:${line} ${ruleId}: ${message}`));
+      }
+    }
+    expect(complaints.slice(0, 10)).toEqual([]);
+  });
+
+  it("say what is private: every field page and no public one", async () => {
+    for (const [file, page] of await pagesOf(sites.privateDir)) {
+      if (file.startsWith("briefs/")) continue;
+      expect(page.querySelector(".mark")?.textContent, file).toContain("Private");
+      expect(page.querySelector('meta[name="robots"]')?.getAttribute("content"), file).toContain("noindex");
+    }
+    for (const [file, page] of await pagesOf(sites.publicDir)) expect(page.querySelector(".mark"), file).toBeNull();
+  });
+
+  it("carry no style of their own and no script but the one of the variety list", async () => {
+    for (const [file, page] of await pagesOf(sites.publicDir)) {
+      expect(page.querySelectorAll("[style]"), file).toHaveLength(0);
+      expect(page.querySelectorAll("script").length, file).toBe(file === "varieties/index.html" ? 1 : 0);
+      expect(page.querySelector('meta[http-equiv="content-security-policy"]')?.getAttribute("content"), file).toContain(
+        "default-src 'none'",
+      );
+    }
+  });
+
+  it("give every picture its size, so that nothing jumps when it arrives", async () => {
+    let pictures = 0;
+    for (const [file, page] of await pagesOf(sites.publicDir)) {
+      for (const picture of page.querySelectorAll("img")) {
+        pictures += 1;
+        expect(Number(picture.getAttribute("width")), file).toBeGreaterThan(0);
+        expect(Number(picture.getAttribute("height")), file).toBeGreaterThan(0);
+        expect(picture.getAttribute("alt"), file).not.toBe("");
+      }
+    }
+    expect(pictures).toBeGreaterThan(20);
+  });
+});
+
+describe("in a browser", () => {
+  for (const scheme of ["light", "dark"] as const) {
+    for (const [device, width] of [
+      ["phone", 390],
+      ["desktop", 1280],
+    ] as const) {
+      it(`every kind of page is open to everyone: ${device}, ${scheme}`, async () => {
+        for (const [server, siteDir] of [
+          [publicServer, sites.publicDir],
+          [fieldServer, sites.privateDir],
+        ] as const) {
+          const page = await browser.newPage({ viewport: { width, height: 844 }, colorScheme: scheme });
+          const refused: string[] = [];
+          page.on("console", (message) => {
+            if (message.type() === "error") refused.push(message.text());
+          });
+          for (const address of await kindsOfPages(siteDir)) {
+            await page.goto(new URL(address, server.url).href);
+            expect(await axeViolations(page), `${address} ${device} ${scheme}`).toEqual([]);
+            const overflow = await page.evaluate(
+              () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+            );
+            expect(overflow, `${address} is wider than the screen`).toBeLessThanOrEqual(0);
+          }
+          expect(refused).toEqual([]);
+          await page.close();
+        }
+      });
+    }
+  }
+
+  it("asks no other server for anything", async () => {
+    const page = await browser.newPage();
+    const elsewhere: string[] = [];
+    page.on("request", (request) => {
+      if (new URL(request.url()).origin !== new URL(publicServer.url).origin) elsewhere.push(request.url());
+    });
+    for (const address of await kindsOfPages(sites.publicDir)) await page.goto(new URL(address, publicServer.url).href);
+    expect(elsewhere).toEqual([]);
+    await page.close();
+  });
+
+  it("narrows the variety list without scripts", async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const page = await context.newPage();
+    await page.goto(new URL("varieties/", publicServer.url).href);
+    const all = await visibleRows(page);
+    expect(all).toBe(garden.varieties.size);
+    await page.getByLabel("Bed").selectOption({ label: garden.beds.get("long-bed")?.title ?? "" });
+    const inBed = await visibleRows(page);
+    expect(inBed).toBeGreaterThan(0);
+    expect(inBed).toBeLessThan(all);
+    await page.getByLabel("New in 2026").check();
+    const newInBed = await visibleRows(page);
+    expect(newInBed).toBeLessThan(inBed);
+    await context.close();
+  });
+
+  it("keeps the choices in the address, says how many are left, and hides empty crops", async () => {
+    const page = await browser.newPage();
+    await page.goto(new URL("varieties/", publicServer.url).href);
+    await page.getByLabel("Crop").selectOption({ label: "Tomatoes" });
+    expect(new URL(page.url()).searchParams.get("crop")).toBe("crop-tomato");
+    const left = await visibleRows(page);
+    expect(await page.getByRole("status").textContent()).toBe(`${left} varieties`);
+    await page.reload();
+    expect(await visibleRows(page)).toBe(left);
+    expect(await page.locator(".crop-group").filter({ visible: true }).count()).toBe(1);
+    await page.close();
+  });
+});
+
+async function visibleRows(page: Page): Promise<number> {
+  return page.locator(".row").filter({ visible: true }).count();
+}
+
+async function axeViolations(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id} ${target.join(" ")} ${failureSummary}`),
+    );
+  });
+}
