@@ -61,13 +61,16 @@ const options = {
 /** Reads a photo's head, and the whole file only when its metadata lies further in. */
 export async function readPhotoHead(folder: PhotoFolder, path: string): Promise<PhotoHead> {
   if (!folder.readHead) {
-    const bytes = await folder.read(path);
-    return headOf(bytes, exifOf(bytes));
+    return photoHead(await folder.read(path));
   }
   const head = await folder.readHead(path, headLength);
   const exif = exifOf(head);
   if (exif !== "further in" || head.length < headLength) return headOf(head, exif);
-  const bytes = await folder.read(path);
+  return photoHead(await folder.read(path));
+}
+
+/** The same for a photo that is in memory already. */
+export function photoHead(bytes: Uint8Array): Promise<PhotoHead> {
   return headOf(bytes, exifOf(bytes));
 }
 

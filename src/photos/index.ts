@@ -3,7 +3,17 @@
 // Never changes or moves a photo that lies in the records, and lets no position out of this room.
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
 export { pageWidths, pixelLimit } from "./copy-recipe.ts";
+export {
+  type BroughtIn,
+  type IngestOptions,
+  type IngestSummary,
+  ingestFolder,
+  ingestPhotos,
+  type LeftReason,
+} from "./ingest.ts";
+export type { PhotoSource, PhotoStore, SourceFile } from "./ingest-files.ts";
 export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
 export { readPhotos } from "./read-photos.ts";
+export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";

@@ -39,7 +39,8 @@ export function placePhoto(
   return { bed, viewpoint: viewpoint === undefined ? undefined : viewpointName(viewpoint, record) };
 }
 
-function bedNamed(folder: string, beds: ReadonlyMap<string, Bed>): Bed | undefined {
+/** The bed that a folder is named after: by id, title or another name. */
+export function bedNamed(folder: string, beds: ReadonlyMap<string, Bed>): Bed | undefined {
   const exact = beds.get(folder);
   if (exact) return exact;
   const wanted = normaliseName(folder);
@@ -50,7 +51,7 @@ function bedNamed(folder: string, beds: ReadonlyMap<string, Bed>): Bed | undefin
 }
 
 /** The viewpoint as the bed record spells it, so that "Gate" and "gate" are one series. */
-function viewpointName(folder: string, bed: Bed | undefined): string {
+export function viewpointName(folder: string, bed: Bed | undefined): string {
   if (bed?.viewpoints.some(({ name }) => name === folder)) return folder;
   return bed?.viewpoints.find(({ name }) => normaliseName(name) === normaliseName(folder))?.name ?? folder;
 }

@@ -1,0 +1,167 @@
+/** The disk on both sides of ingest: the folder that photos come from, which is only read, and the records' photos. */
+import { randomBytes } from "node:crypto";
+import type { Dirent } from "node:fs";
+import {
+  link,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  readFile,
+  realpath,
+  rename,
+  rm,
+  rmdir,
+  stat,
+  utimes,
+} from "node:fs/promises";
+import path from "node:path";
+
+export interface SourceFile {
+  /** Relative, with forward slashes. */
+  readonly path: string;
+  readonly size: number;
+  /** Milliseconds since 1970 UTC. */
+  readonly modified: number;
+  /** Links are not followed: they may lead anywhere. Of a folder that cannot be read only its name is known. */
+  readonly kind: "file" | "link" | "unreadable";
+}
+
+export interface PhotoSource {
+  /** Every file below the folder, hidden ones left out, in order of path. */
+  list(): Promise<readonly SourceFile[]>;
+  read(path: string): Promise<Uint8Array>;
+}
+
+export interface PhotoStore {
+  /** Every file below photos/, paths relative to the records folder. */
+  list(): Promise<readonly { readonly path: string; readonly size: number }[]>;
+  read(path: string): Promise<Uint8Array>;
+  /** Puts a whole new file under a name, or gives false when the name is taken. Never leaves half a file under it. */
+  put(path: string, bytes: Uint8Array, modified: number): Promise<boolean>;
+  /** Ends the run: takes away what broken-off runs left. */
+  close(): Promise<void>;
+}
+
+export async function openPhotoSource(from: string, recordsDir: string): Promise<PhotoSource> {
+  // Photos already in the records are not brought in again when the folder holds the records too.
+  const ownPhotos = await realpath(path.join(recordsDir, "photos")).catch(() => undefined);
+  const root = await realpath(from);
+  return {
+    list: async () => {
+      const files: SourceFile[] = [];
+      for await (const { file, kind } of filesBelow(root, "", ownPhotos)) {
+        const state = await lstat(path.join(root, file)).catch(() => undefined);
+        if (state) files.push({ path: file, size: state.size, modified: state.mtimeMs, kind });
+      }
+      return files;
+    },
+    read: (file) => readFile(path.join(root, ...file.split("/"))),
+  };
+}
+
+/** Hidden, so that the records do not see it; on the same disk as its photos, so that a finished file only changes its name. */
+const incoming = ".incoming";
+const hourMs = 3_600_000;
+
+export function openPhotoStore(recordsDir: string): PhotoStore {
+  const photosDir = path.join(recordsDir, "photos");
+  const aside = path.join(photosDir, incoming);
+  const onDisk = (photo: string) => path.join(recordsDir, ...photo.split("/"));
+  return {
+    list: async () => {
+      const files: { path: string; size: number }[] = [];
+      for await (const { file } of filesBelow(photosDir, "", undefined)) {
+        const state = await stat(path.join(photosDir, file)).catch(() => undefined);
+        if (state?.isFile()) files.push({ path: `photos/${file}`, size: state.size });
+      }
+      return files;
+    },
+    read: (photo) => readFile(onDisk(photo)),
+    put: async (photo, bytes, modified) => {
+      await mkdir(aside, { recursive: true });
+      await mkdir(path.dirname(onDisk(photo)), { recursive: true });
+      const part = path.join(aside, `${randomBytes(8).toString("hex")}.part`);
+      try {
+        await writeFlushed(part, bytes, modified);
+        return await giveName(part, onDisk(photo));
+      } finally {
+        await rm(part, { force: true });
+      }
+    },
+    close: async () => {
+      for (const name of await readdir(aside).catch(() => [])) {
+        const part = path.join(aside, name);
+        const left = await stat(part).catch(() => undefined);
+        // A younger one may belong to another run.
+        if (left && Date.now() - left.ctimeMs > hourMs) await rm(part, { force: true });
+      }
+      await rmdir(aside).catch(() => undefined);
+    },
+  };
+}
+
+async function writeFlushed(file: string, bytes: Uint8Array, modified: number): Promise<void> {
+  const handle = await open(file, "wx");
+  try {
+    await handle.writeFile(bytes);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+  // The photo keeps the time of its source: it may be the only thing that tells its day.
+  await utimes(file, new Date(modified), new Date(modified));
+}
+
+/** A link fails when the name is taken, where a rename would write over it. Disks without links (exFAT) get the rename. */
+async function giveName(part: string, file: string): Promise<boolean> {
+  try {
+    await link(part, file);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "EEXIST") return false;
+    if (code !== "EPERM" && code !== "ENOTSUP" && code !== "EOPNOTSUPP" && code !== "ENOSYS" && code !== "EMLINK")
+      throw error;
+    if (
+      await lstat(file).then(
+        () => true,
+        () => false,
+      )
+    )
+      return false;
+    await rename(part, file);
+  }
+  await flushFolder(path.dirname(file));
+  return true;
+}
+
+/** Makes the new name itself last through a power cut, where the system lets folders be flushed. */
+async function flushFolder(folder: string): Promise<void> {
+  const handle = await open(folder).catch(() => undefined);
+  await handle?.sync().catch(() => undefined);
+  await handle?.close();
+}
+
+async function* filesBelow(
+  root: string,
+  folder: string,
+  except: string | undefined,
+): AsyncGenerator<{ readonly file: string; readonly kind: SourceFile["kind"] }> {
+  const here = path.join(root, folder);
+  if (here === except) return;
+  let entries: Dirent[];
+  try {
+    entries = await readdir(here, { withFileTypes: true });
+  } catch {
+    if (folder !== "") yield { file: folder, kind: "unreadable" };
+    return;
+  }
+  entries.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  for (const entry of entries) {
+    if (entry.name.startsWith(".")) continue;
+    const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
+    if (entry.isSymbolicLink()) yield { file, kind: "link" };
+    else if (entry.isDirectory()) yield* filesBelow(root, file, except);
+    else if (entry.isFile()) yield { file, kind: "file" };
+  }
+}

@@ -1,0 +1,339 @@
+import { spawn } from "node:child_process";
+import { mkdir, mkdtemp, readdir, readFile, rm, stat, symlink, utimes, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import {
+  ingestFolder,
+  ingestPhotos,
+  type PhotoStore,
+  viewpointFileName,
+  viewpointInName,
+} from "../../src/photos/index.ts";
+import { bed, drawn, jpeg, tag, tiff, withExif } from "./drawn.ts";
+
+let dir: string;
+beforeEach(async () => {
+  dir = await mkdtemp(path.join(tmpdir(), "plotreel-ingest-"));
+  await mkdir(path.join(dir, "card"));
+});
+afterEach(() => rm(dir, { recursive: true, force: true }));
+
+const beds = new Map(
+  [bed("long-bed", { title: "Long Bed", viewpoints: [{ name: "gate" }] }), bed("bean-row")].map((one) => [one.id, one]),
+);
+
+async function onCard(name: string, bytes: Uint8Array | string, modified?: Date) {
+  const file = path.join(dir, "card", ...name.split("/"));
+  await mkdir(path.dirname(file), { recursive: true });
+  await writeFile(file, bytes);
+  if (modified) await utimes(file, modified, modified);
+}
+
+const ingest = (more: Partial<Parameters<typeof ingestFolder>[2]> = {}) =>
+  ingestFolder(path.join(dir, "card"), path.join(dir, "records"), {
+    beds,
+    timeZone: "Europe/London",
+    dryRun: false,
+    ...more,
+  });
+
+/** Everything in the records, hidden things too. */
+async function inRecords(): Promise<string[]> {
+  const entries = await readdir(path.join(dir, "records"), { recursive: true, withFileTypes: true }).catch(() => []);
+  return entries
+    .filter((entry) => !entry.isDirectory())
+    .map((entry) =>
+      path.relative(path.join(dir, "records"), path.join(entry.parentPath, entry.name)).split(path.sep).join("/"),
+    )
+    .sort();
+}
+
+/** Pictures that differ in their bytes. */
+const picture = (seed: number) =>
+  drawn(40 + (seed % 20), 30, `#${(0x102030 + seed * 4099).toString(16).padStart(6, "0").slice(-6)}`)
+    .jpeg()
+    .toBuffer();
+const taken = async (when: string, seed = 0) => withExif(await picture(seed), tiff({ exif: { [tag.original]: when } }));
+
+describe("where photos go", () => {
+  test("to bed and viewpoint where a folder names them, else to their day", async () => {
+    await onCard("long-bed/gate/IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+    await onCard("Long Bed/IMG_2.jpg", await taken("2026:05:16 10:00:00", 2));
+    await onCard("long-bed/holiday/IMG_3.jpg", await taken("2026:05:16 10:00:00", 3));
+    await onCard("DCIM/100APPLE/IMG_4.jpg", await taken("2026:05:17 23:59:00", 4));
+    await onCard("DCIM/IMG_20260518_070000.jpg", await picture(5));
+    await onCard("DCIM/DSC6.jpg", await picture(6), new Date("2026-05-19T12:00:00Z"));
+    const summary = await ingest();
+    expect(summary).toMatchObject({ alreadyThere: [], leftAlone: [] });
+    expect(
+      summary.broughtIn.map(({ from, to, bed: bedId, viewpoint, day }) => [from, to, bedId, viewpoint, day]),
+    ).toEqual([
+      ["DCIM/100APPLE/IMG_4.jpg", "photos/2026-05-17/IMG_4.jpg", undefined, undefined, "2026-05-17"],
+      // Only the file's own time tells its day: no folder may make more of it.
+      ["DCIM/DSC6.jpg", "photos/DSC6.jpg", undefined, undefined, "2026-05-19"],
+      ["DCIM/IMG_20260518_070000.jpg", "photos/2026-05-18/IMG_20260518_070000.jpg", undefined, undefined, "2026-05-18"],
+      ["Long Bed/IMG_2.jpg", "photos/long-bed/IMG_2.jpg", "long-bed", undefined, "2026-05-16"],
+      ["long-bed/gate/IMG_1.jpg", "photos/long-bed/gate/IMG_1.jpg", "long-bed", "gate", "2026-05-16"],
+      ["long-bed/holiday/IMG_3.jpg", "photos/long-bed/IMG_3.jpg", "long-bed", undefined, "2026-05-16"],
+    ]);
+    expect(await inRecords()).toEqual(summary.broughtIn.map(({ to }) => to).sort());
+    expect((await stat(path.join(dir, "records/photos/DSC6.jpg"))).mtime).toEqual(new Date("2026-05-19T12:00:00Z"));
+  });
+
+  test("by the viewpoint page's file name", async () => {
+    const name = viewpointFileName("long-bed", "gate", "2026-07-18", "09:15:00");
+    expect(name).toBe("long-bed__gate__2026-07-18T09-15-00.jpg");
+    await onCard(`Download/${name}`, await picture(1));
+    expect((await ingest()).broughtIn).toMatchObject([
+      { to: `photos/long-bed/gate/${name}`, day: "2026-07-18", viewpoint: "gate" },
+    ]);
+    expect(viewpointInName("IMG__1.jpg")).toBeUndefined();
+    expect(viewpointInName("a__b__c.jpg")).toBeUndefined();
+  });
+
+  test("the source is left as it was", async () => {
+    const bytes = await taken("2026:05:16 10:00:00");
+    await onCard("IMG_1.jpg", bytes);
+    await ingest();
+    expect(await readFile(path.join(dir, "card/IMG_1.jpg"))).toEqual(bytes);
+    expect(await readFile(path.join(dir, "records/photos/2026-05-16/IMG_1.jpg"))).toEqual(bytes);
+  });
+});
+
+describe("nothing twice, nothing over another", () => {
+  test("a second run brings in nothing", async () => {
+    await onCard("IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+    await ingest();
+    const again = await ingest();
+    expect(again).toEqual({
+      broughtIn: [],
+      alreadyThere: [{ from: "IMG_1.jpg", to: "photos/2026-05-16/IMG_1.jpg" }],
+      leftAlone: [],
+    });
+  });
+
+  test("a photo that was sorted into another folder since counts as there", async () => {
+    const bytes = await taken("2026:05:16 10:00:00", 1);
+    await mkdir(path.join(dir, "records/photos/bean-row"), { recursive: true });
+    await writeFile(path.join(dir, "records/photos/bean-row/first-beans.jpg"), bytes);
+    await onCard("IMG_1.jpg", bytes);
+    expect((await ingest()).alreadyThere).toEqual([{ from: "IMG_1.jpg", to: "photos/bean-row/first-beans.jpg" }]);
+  });
+
+  test("the same photo twice on the card comes in once", async () => {
+    const bytes = await taken("2026:05:16 10:00:00", 1);
+    await onCard("a.jpg", bytes);
+    await onCard("b.jpg", bytes);
+    expect(await ingest()).toMatchObject({ broughtIn: [{ from: "a.jpg" }], alreadyThere: [{ from: "b.jpg" }] });
+  });
+
+  test("another photo of the same name gets a number, whatever the case of its letters", async () => {
+    await onCard("a/IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+    await onCard("b/IMG_1.jpg", await taken("2026:05:16 11:00:00", 2));
+    await onCard("c/img_1.JPG", await taken("2026:05:16 12:00:00", 3));
+    const { broughtIn } = await ingest();
+    expect(broughtIn.map(({ to, renamed }) => [to, renamed])).toEqual([
+      ["photos/2026-05-16/IMG_1.jpg", false],
+      ["photos/2026-05-16/IMG_1-2.jpg", true],
+      ["photos/2026-05-16/img_1-3.JPG", true],
+    ]);
+    for (const { from, to } of broughtIn)
+      expect(await readFile(path.join(dir, "records", to))).toEqual(await readFile(path.join(dir, "card", from)));
+  });
+
+  test("a name taken between looking and writing is not written over", async () => {
+    const late = await taken("2026:05:16 09:00:00", 9);
+    const store = storeInMemory();
+    const put = store.put;
+    store.put = async (name, bytes, modified) => {
+      if (name.endsWith("/IMG_1.jpg")) store.files.set(name, late);
+      return put(name, bytes, modified);
+    };
+    const source = sourceInMemory({ "IMG_1.jpg": await taken("2026:05:16 10:00:00", 1) });
+    const { broughtIn } = await ingestPhotos({ source, store, beds, timeZone: "Europe/London", dryRun: false });
+    expect(broughtIn.map(({ to }) => to)).toEqual(["photos/2026-05-16/IMG_1-2.jpg"]);
+    expect(store.files.get("photos/2026-05-16/IMG_1.jpg")).toBe(late);
+  });
+});
+
+test("a dry run tells the same and writes nothing", async () => {
+  await onCard("a/IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+  await onCard("b/IMG_1.jpg", await taken("2026:05:16 11:00:00", 2));
+  await onCard("c/IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+  const dry = await ingest({ dryRun: true });
+  expect(await inRecords()).toEqual([]);
+  expect(await ingest()).toEqual(dry);
+});
+
+test("what is no photo is left alone, each with its reason; links are not followed", async () => {
+  await onCard("film.mp4", "x");
+  await onCard("empty.jpg", "");
+  await onCard("text.jpg", "only words");
+  await onCard(".hidden.jpg", await picture(1));
+  await onCard("good.jpg", await picture(2));
+  await writeFile(path.join(dir, "outside.jpg"), await picture(3));
+  await symlink(path.join(dir, "outside.jpg"), path.join(dir, "card/link.jpg"));
+  await symlink(dir, path.join(dir, "card/loop"));
+  const summary = await ingest();
+  expect(summary.leftAlone).toEqual([
+    { from: "empty.jpg", why: "empty" },
+    { from: "film.mp4", why: "no photo" },
+    { from: "link.jpg", why: "link" },
+    { from: "loop", why: "link" },
+    { from: "text.jpg", why: "no picture in it" },
+  ]);
+  expect(summary.broughtIn.map(({ from }) => from)).toEqual(["good.jpg"]);
+});
+
+test.each([
+  "two words.jpg",
+  "-rf.jpg",
+  "été.jpg",
+  "🌱🥕.jpg",
+  "a..b.jpg",
+  "..jpg.jpg".slice(1),
+  "100%.jpg",
+  "it's #1?.jpg",
+])("name %s", async (name) => {
+  await onCard(name, await taken("2026:05:16 10:00:00"));
+  expect((await ingest()).broughtIn.map(({ to }) => to)).toEqual([`photos/2026-05-16/${name}`]);
+});
+
+test("taking in the records' own photos changes nothing", async () => {
+  await onCard("IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
+  await ingest();
+  const before = await inRecords();
+  const summary = await ingestFolder(dir, path.join(dir, "records"), {
+    beds,
+    timeZone: "Europe/London",
+    dryRun: false,
+  });
+  expect(summary.broughtIn).toEqual([]);
+  expect(await inRecords()).toEqual(before);
+});
+
+describe("when it goes wrong", () => {
+  test("a full disk stops the run and says so; what came in is whole", async () => {
+    const store = storeInMemory();
+    const put = store.put;
+    store.put = async (name, bytes, modified) => {
+      if (store.files.size === 1) throw Object.assign(new Error("no space"), { code: "ENOSPC" });
+      return put(name, bytes, modified);
+    };
+    const source = sourceInMemory({
+      "a.jpg": await taken("2026:05:16 10:00:00", 1),
+      "b.jpg": await taken("2026:05:16 10:00:00", 2),
+    });
+    const summary = await ingestPhotos({ source, store, beds, timeZone: "Europe/London", dryRun: false });
+    expect(summary).toMatchObject({ stopped: "the disk is full", broughtIn: [{ from: "a.jpg" }] });
+    expect([...store.files.keys()]).toEqual(["photos/2026-05-16/a.jpg"]);
+  });
+
+  test("one file that cannot be read does not stop the rest", async () => {
+    const source = sourceInMemory({ "a.jpg": await picture(1), "b.jpg": await picture(2) });
+    const read = source.read;
+    source.read = (name) => (name === "a.jpg" ? Promise.reject(new Error("EIO")) : read(name));
+    const summary = await ingestPhotos({
+      source,
+      store: storeInMemory(),
+      beds,
+      timeZone: "Europe/London",
+      dryRun: false,
+    });
+    expect(summary).toMatchObject({
+      leftAlone: [{ from: "a.jpg", why: "unreadable" }],
+      broughtIn: [{ from: "b.jpg" }],
+    });
+  });
+
+  test("killed again and again, it leaves no half photo and comes to its end", async () => {
+    const names = Array.from({ length: 60 }, (_, i) => `IMG_${i}.jpg`);
+    for (const [i, name] of names.entries())
+      await onCard(name, Buffer.concat([await taken("2026:05:16 10:00:00", i), Buffer.alloc(400_000, i)]));
+    const card = path.join(dir, "card");
+    const records = path.join(dir, "records");
+    const script = fileURLToPath(new URL("../../src/photos/index.ts", import.meta.url));
+    const code = `import { ingestFolder } from ${JSON.stringify(script)};
+      await ingestFolder(${JSON.stringify(card)}, ${JSON.stringify(records)}, { beds: new Map(), timeZone: "Europe/London", dryRun: false, onProgress: () => console.log("one") });`;
+    for (let round = 0; round < 4; round++) {
+      const child = spawn(process.execPath, ["--input-type=module", "-e", code], {
+        stdio: ["ignore", "pipe", "inherit"],
+      });
+      let seen = 0;
+      child.stdout.on("data", (chunk: Buffer) => {
+        seen += chunk.toString().split("\n").length - 1;
+        // At once, in the midst of the next photo.
+        if (seen >= 7 * (round + 1)) child.kill("SIGKILL");
+      });
+      await new Promise((resolve) => child.on("close", resolve));
+      for (const file of await inRecords()) {
+        if (file.includes("/.incoming/")) continue;
+        expect(await readFile(path.join(records, file))).toEqual(await readFile(path.join(card, path.basename(file))));
+      }
+    }
+    const last = await ingest();
+    expect(last.broughtIn.length + last.alreadyThere.length).toBe(60);
+    expect((await inRecords()).filter((file) => !file.includes("/.incoming/"))).toHaveLength(60);
+  });
+
+  test("a card of a million names is walked through without a photo being opened", async () => {
+    const source = {
+      list: async () =>
+        Array.from({ length: 1_000_000 }, (_, i) => ({
+          path: `MISC/${i}.dat`,
+          size: 1,
+          modified: 0,
+          kind: "file" as const,
+        })),
+      read: () => Promise.reject(new Error("opened")),
+    };
+    let seen = 0;
+    const summary = await ingestPhotos({
+      source,
+      store: storeInMemory(),
+      beds,
+      timeZone: "Europe/London",
+      dryRun: false,
+      onProgress: (done) => (seen = done),
+    });
+    expect(summary.leftAlone).toHaveLength(1_000_000);
+    expect(seen).toBe(1_000_000);
+  });
+});
+
+test("progress counts every file", async () => {
+  for (let i = 0; i < 3; i++) await onCard(`${i}.jpg`, await picture(i));
+  const seen: string[] = [];
+  await ingest({ onProgress: (done, total) => seen.push(`${done}/${total}`) });
+  expect(seen).toEqual(["1/3", "2/3", "3/3"]);
+});
+
+function sourceInMemory(files: Record<string, Uint8Array>) {
+  return {
+    list: async () =>
+      Object.entries(files).map(([name, { length }]) => ({
+        path: name,
+        size: length,
+        modified: Date.UTC(2026, 4, 16),
+        kind: "file" as const,
+      })),
+    read: async (name: string) => files[name] ?? (await jpeg()),
+  };
+}
+
+function storeInMemory(): PhotoStore & { files: Map<string, Uint8Array> } {
+  const files = new Map<string, Uint8Array>();
+  return {
+    files,
+    list: async () => [...files].map(([name, { length }]) => ({ path: name, size: length })),
+    read: async (name) => files.get(name) ?? new Uint8Array(),
+    put: async (name, bytes) => {
+      if (files.has(name)) return false;
+      files.set(name, bytes);
+      return true;
+    },
+    close: async () => undefined,
+  };
+}
