@@ -72,8 +72,8 @@ export const crops: readonly Crop[] = [
   ...grown("Cucurbitaceae", "vegetable", oneYear, [
     ["cucumber", "cucumbers", "cuke"],
     ["gherkin", "gherkins", "pickling cucumber"],
-    ["squash", "squashes", "winter squash", "butternut squash", "butternut"],
-    ["summer squash", "summer squashes", "patty pan", "pattypan", "crookneck squash"],
+    ["squash", "squash", "squashes", "winter squash", "butternut squash", "butternut"],
+    ["summer squash", "summer squash", "summer squashes", "patty pan", "pattypan", "crookneck squash"],
     ["courgette", "courgettes", "zucchini", "zucchinis"],
     ["marrow", "marrows", "vegetable marrow"],
     ["pumpkin", "pumpkins"],

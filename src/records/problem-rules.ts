@@ -120,6 +120,28 @@ export const problemRules = {
   "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
   "photo/unplaced": { severity: "hint", meaning: "Photos belong to no bed yet." },
+
+  "timeline/more-than-sown": { severity: "warning", meaning: "More plants were planted, lost or given away than were sown." },
+  "timeline/more-than-there": { severity: "warning", meaning: "More plants left a bed than stood in it." },
+  "timeline/no-sowing": { severity: "hint", meaning: "Plants were planted and no line says where they came from." },
+  "timeline/sown-where": { severity: "hint", meaning: "A sowing names neither a bed nor that it was indoors; it is taken as indoors." },
+  "timeline/no-bed": { severity: "warning", meaning: "A planting names no bed, so it stands in none." },
+  "timeline/variety-from-nursery": {
+    severity: "hint",
+    meaning: "A planting names only a crop; the one variety of it in the nursery was meant.",
+  },
+  "timeline/before-planting": { severity: "warning", meaning: "Something is noted of plants before they were sown or planted." },
+  "timeline/nothing-planted": { severity: "hint", meaning: "A line speaks of plants that no line sowed or planted." },
+  "timeline/nothing-there": { severity: "warning", meaning: "Plants were lost, given away, moved or cleared that do not grow there." },
+  "timeline/in-another-bed": { severity: "hint", meaning: "A line's plants do not grow in its bed; those in another bed were meant." },
+  "timeline/several-plantings": { severity: "hint", meaning: "A line can mean several plantings, and one way was chosen." },
+  "timeline/after-its-end": { severity: "hint", meaning: "A line speaks of a planting that has ended." },
+  "timeline/picked-of-several": { severity: "hint", meaning: "A picking names a crop of which several plantings stand in the bed." },
+  "timeline/never-cleared": { severity: "hint", meaning: "An annual planting was never cleared and ended with its season." },
+  "timeline/no-such-trouble": { severity: "hint", meaning: "A trouble is noted as over that was not open." },
+  "timeline/trouble-left-open": { severity: "hint", meaning: "A trouble was never noted as over and ended with its season." },
+  "timeline/gear-not-there": { severity: "hint", meaning: "Gear was taken down where none was put up." },
+  "timeline/bed-not-in-use": { severity: "warning", meaning: "Something was sown or planted in a bed when it was not in use." },
 } as const satisfies Record<string, Rule>;
 
 export type RuleName = keyof typeof problemRules;

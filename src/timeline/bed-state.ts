@@ -30,7 +30,7 @@ export function foldChanges(before: BedState, all: readonly Change[], on: Day): 
   const plantings = byId(before.plantings);
   const troubles = byId(before.troubles);
   const tasks = byId(before.tasks);
-  const unassigned = new Map<string, UnassignedPicking>(before.unassigned.map((one) => [one.crop, one]));
+  const unassigned = new Map<string, UnassignedPicking>(before.unassigned.map((one) => [nameKey(one), one]));
   const built = [...before.built];
   const filled = [...before.filled];
   let { gear, soilPh } = before;
@@ -38,7 +38,7 @@ export function foldChanges(before: BedState, all: readonly Change[], on: Day): 
     for (const planting of effect.plantings ?? []) plantings.set(planting.id, planting);
     for (const trouble of effect.troubles ?? []) troubles.set(trouble.id, trouble);
     for (const task of effect.tasks ?? []) tasks.set(task.id, task);
-    if (effect.unassigned !== undefined) unassigned.set(effect.unassigned.crop, effect.unassigned);
+    if (effect.unassigned !== undefined) unassigned.set(nameKey(effect.unassigned), effect.unassigned);
     if (effect.built !== undefined) built.push(effect.built);
     if (effect.filled !== undefined) filled.push(effect.filled);
     gear = effect.gear ?? gear;
@@ -80,6 +80,10 @@ function beforeAll(garden: Garden, bed: string, on: Day): BedState {
 
 function byId<T extends Planting | Trouble | Task>(all: readonly T[]): Map<string, T> {
   return new Map(all.map((one) => [one.id, one]));
+}
+
+function nameKey({ variety, crop }: UnassignedPicking): string {
+  return `${variety ?? ""}/${crop ?? ""}`;
 }
 
 function changesOf(garden: Garden, bed: string): readonly Change[] {

@@ -207,11 +207,11 @@ export function varietyName(
   const words = ` ${plain(variety.title)} `;
   for (const known of [crop.plural, crop.name, ...crop.alsoCalled]) {
     const found = plain(known);
-    if (words.endsWith(` ${found} `) && words.trim() !== found) {
-      // "Red Baron onion" becomes "Red Baron onions": the title's own crop word takes the number asked for.
-      return found === plain(crop.plural) || found === plain(crop.name)
-        ? `${variety.title.slice(0, variety.title.length - known.length)}${word}`
-        : variety.title;
+    const own = found === plain(crop.plural) || found === plain(crop.name);
+    if (own && words.trim() === found) return word;
+    // "Red Baron onion" becomes "Red Baron onions": the title's own crop word takes the number asked for.
+    if (own && words.endsWith(` ${found} `)) {
+      return `${variety.title.slice(0, variety.title.length - known.length)}${word}`;
     }
     if (words.includes(` ${found} `)) return variety.title;
   }

@@ -1,0 +1,330 @@
+/** How plantings begin: sown in place, planted out from the nursery or bought, moved from another bed, or simply there. */
+import { seasonStart } from "../calendar.ts";
+import type { Count, Day, Event, Picked, Planting, Stage } from "../model.ts";
+import { sayMovedIn, sayMovedOut, sayNew, sayPlanted, saySown } from "./change-sentences.ts";
+import { isNone, less } from "./counts.ts";
+import { habitOf } from "./crop-habits.ts";
+import { endPlanting } from "./end-planting.ts";
+import {
+  addChange,
+  addGrowing,
+  become,
+  bedsMeant,
+  cropOf,
+  type Growing,
+  isPerennial,
+  isPrivate,
+  type Ledger,
+  livingNamed,
+  plantIds,
+  plantKey,
+  report,
+  varietyOf,
+} from "./ledger.ts";
+import type { PlantIds } from "./names.ts";
+import { draw, openLot, openLotsOf, reportShort } from "./nursery-lots.ts";
+import { endsWithoutWord } from "./seasons.ts";
+import { capital } from "./words.ts";
+
+const nothingPicked: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
+
+interface Beginning {
+  readonly bed: string;
+  readonly ids: PlantIds;
+  readonly stage: Stage;
+  readonly count?: Count | undefined;
+  readonly sown?: Day | undefined;
+  readonly planted?: Day | undefined;
+  readonly plantsFrom?: "bought" | "given" | undefined;
+  readonly implied?: boolean;
+  /** The planting it comes from, when plants move: what is known of them goes with them. */
+  readonly from?: Planting | undefined;
+}
+
+/** A sowing with a bed begins the planting; indoors, or without any bed, it opens a nursery lot. */
+export function sow(ledger: Ledger, event: Event): void {
+  const bed = event.bed;
+  if (event.nursery === true || bed === undefined) {
+    openLot(ledger, event);
+    if (event.nursery !== true) reportSownWhere(ledger, event);
+    return;
+  }
+  const growing = begin(ledger, event, {
+    bed,
+    ids: plantIds(ledger.records, event),
+    stage: "sown",
+    count: event.count,
+    sown: event.day,
+  });
+  const { now } = growing;
+  addChange(ledger, event, {
+    kind: "sown",
+    bed,
+    text: saySown(ledger.names, event, now),
+    effect: { plantings: [now] },
+  });
+}
+
+/** A planting draws its plants from the nursery, or from a seedbed; bought and given plants come from outside. */
+export function plant(ledger: Ledger, event: Event): void {
+  if (event.nursery === true) {
+    openLot(ledger, event);
+    return;
+  }
+  const { bed } = event;
+  if (bed === undefined) reportNoBed(ledger, event);
+  const ids = withVarietyOfLot(ledger, event);
+  const number = event.count?.value;
+  const lots = event.plantsFrom === undefined ? openLotsOf(ledger, ids, event.day) : [];
+  const seedbed = lots.length === 0 && event.plantsFrom === undefined ? seedbedOf(ledger, ids, event) : undefined;
+  const id = bed === undefined ? undefined : nextId(ledger, bed, ids, event.day);
+  const drawn = draw(lots, number, { day: event.day, to: "planted", planting: id, place: event.place });
+  if (event.plantsFrom === undefined && seedbed === undefined) reportShort(ledger, event, drawn, lots, "planted");
+  if (bed === undefined) return;
+  const lot = drawn.lots[0]?.now;
+  const growing = begin(ledger, event, {
+    bed,
+    ids,
+    stage: "growing",
+    count: event.count,
+    sown: lot?.sown ?? seedbed?.now.sown,
+    planted: event.day,
+    plantsFrom: event.plantsFrom,
+  });
+  const { now } = growing;
+  const raised =
+    seedbed !== undefined
+      ? { sown: seedbed.now.sown ?? seedbed.now.since, bed: seedbed.now.bed }
+      : lot !== undefined && (!lot.private || event.private)
+        ? { sown: lot.sown }
+        : undefined;
+  addChange(ledger, event, {
+    kind: "planted",
+    bed,
+    text: sayPlanted(ledger.names, event, now, raised),
+    effect: { plantings: [now] },
+  });
+  if (seedbed !== undefined) takeFromSeedbed(ledger, event, seedbed, bed);
+}
+
+/** "planted 12 leeks" when the leeks in the nursery are all of one variety means that variety. */
+function withVarietyOfLot(ledger: Ledger, event: Event): PlantIds {
+  const ids = plantIds(ledger.records, event);
+  if (ids.variety !== undefined || event.plantsFrom !== undefined) return ids;
+  const variety = openLotsOf(ledger, ids, event.day)[0]?.now.variety;
+  if (variety === undefined) return ids;
+  const name = ledger.names.plants({ variety, crop: ids.crop });
+  report(
+    ledger,
+    "timeline/variety-from-nursery",
+    event.place,
+    `The line names only ${ledger.names.plants(ids)}; the only ones in the nursery were ${name}, so they were taken to be those.`,
+    "Write the variety in the line.",
+  );
+  return { variety, crop: ids.crop };
+}
+
+/** Seedlings of a direct sowing in another bed, from which leeks and cabbages are commonly set out. */
+function seedbedOf(ledger: Ledger, ids: PlantIds, event: Event): Growing | undefined {
+  if (ids.variety === undefined || habitOf(cropOf(ledger, ids)).begunInPlace === true) return undefined;
+  return livingNamed(ledger, ids).find(
+    ({ now }) =>
+      now.bed !== event.bed &&
+      now.planted === undefined &&
+      now.sown !== undefined &&
+      now.sown < event.day &&
+      (now.stage === "sown" || now.stage === "up" || now.stage === "growing"),
+  );
+}
+
+function takeFromSeedbed(ledger: Ledger, event: Event, seedbed: Growing, bed: string): void {
+  const number = event.count?.value ?? 0;
+  const alive = seedbed.now.count?.value;
+  const moved = alive === undefined ? number : Math.min(number, alive);
+  const now = become(seedbed, { movedOut: seedbed.now.movedOut + moved, count: less(seedbed.now.count, moved) }, event);
+  const text = sayMovedOut(ledger.names, event, now, bed);
+  const done = isNone(now.count) ? endPlanting(ledger, seedbed, event.day, "finished") : { plantings: [now] };
+  addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: done });
+}
+
+/** Plants that come into a bed from another, with what is known of them. */
+export function arrive(
+  ledger: Ledger,
+  event: Event,
+  bed: string,
+  from: Planting | undefined,
+  count: Count | undefined,
+): void {
+  const seedling = from !== undefined && from.planted === undefined && from.sown !== undefined;
+  const growing = begin(ledger, event, {
+    bed,
+    ids: from ?? plantIds(ledger.records, event),
+    stage: from?.stage ?? "growing",
+    count,
+    sown: from?.sown,
+    planted: seedling ? event.day : (from?.planted ?? event.day),
+    plantsFrom: from?.plantsFrom,
+    from,
+  });
+  const { now } = growing;
+  addChange(ledger, event, {
+    kind: "moved",
+    bed,
+    text: sayMovedIn(ledger.names, event, now, from?.bed ?? event.bed),
+    effect: { plantings: [now] },
+  });
+}
+
+/**
+ * A planting that no line began, because a later line shows it living: the rhubarb that was there before the notes.
+ * Undefined when the bed is not known, or when it was sown or planted only later that season (the dates disagree, and
+ * nothing is guessed).
+ */
+export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefined {
+  const ids = plantIds(ledger.records, event);
+  const [bed, another] = bedsMeant(ledger, event);
+  const name = capital(ledger.names.plants(ids));
+  if (bed === undefined || another !== undefined) {
+    report(
+      ledger,
+      "timeline/nothing-planted",
+      event.place,
+      `${name} are nowhere in the notes on this day, and the line names no bed, so it could not be placed.`,
+      `Name the bed, or add the line that says when they were sown or planted.`,
+    );
+    return undefined;
+  }
+  const later = startLater(ledger, bed, ids, event.day);
+  if (later !== undefined) {
+    report(
+      ledger,
+      "timeline/before-planting",
+      event.place,
+      `This is noted of ${ledger.names.plants(ids)} in ${ledger.names.bed(bed)} before they were sown or planted there, on ${ledger.names.day(later, event.day)}.`,
+      "Correct the date of this line or of that one.",
+    );
+    return undefined;
+  }
+  const growing = begin(ledger, event, { bed, ids, stage: "growing", implied: true });
+  const { now } = growing;
+  if (!now.perennial) {
+    report(
+      ledger,
+      "timeline/nothing-planted",
+      event.place,
+      `No line says when the ${ledger.names.plants(ids)} in ${ledger.names.bed(bed)} were sown or planted.`,
+      `Add a "sowed" or "planted" line on its day; until then they count from here.`,
+    );
+  }
+  addChange(ledger, event, { kind: "new", bed, text: sayNew(ledger.names, now), effect: { plantings: [now] } });
+  return growing;
+}
+
+/** The next day of the same season on which the same plants are begun in that bed. */
+function startLater(ledger: Ledger, bed: string, ids: PlantIds, day: Day): Day | undefined {
+  const { seasonStarts } = ledger.records.settings;
+  const next = ledger.starts.get(`${bed}/${plantKey(ids)}`)?.find((start) => start > day);
+  return next !== undefined && seasonStart(next, seasonStarts) === seasonStart(day, seasonStarts) ? next : undefined;
+}
+
+function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
+  const { bed, ids, stage, from } = beginning;
+  const variety = varietyOf(ledger, ids);
+  const crop = cropOf(ledger, ids);
+  const id = nextId(ledger, bed, ids, event.day);
+  countId(ledger, bed, ids, event.day);
+  const now: Planting = {
+    id,
+    bed,
+    variety: ids.variety,
+    crop: crop?.id ?? ids.crop,
+    since: event.day,
+    count: beginning.count,
+    began: beginning.count,
+    lost: 0,
+    givenAway: 0,
+    movedOut: 0,
+    thinnedOut: 0,
+    pickedWhole: 0,
+    sown: beginning.sown,
+    planted: beginning.planted,
+    stage,
+    stageSince: from?.stageSince ?? event.day,
+    heightCm: from?.heightCm,
+    heightOn: from?.heightOn,
+    picked: nothingPicked,
+    spot: event.spot,
+    gear: event.gear,
+    spacingCm: event.spacingCm,
+    perennial: isPerennial(ledger, ids),
+    plantsFrom: beginning.plantsFrom,
+    movedFrom: from?.id,
+    implied: beginning.implied === true,
+    firstEvent: event.id,
+    lastEvent: event.id,
+    lastNote: event.place,
+    private: event.private || isPrivate(ledger, { bed, variety: ids.variety }),
+  };
+  const growing: Growing = {
+    now,
+    endsBy: endsWithoutWord(event.day, crop, variety, ledger.records.settings.seasonStarts),
+  };
+  addGrowing(ledger, growing);
+  checkInUse(ledger, event, bed);
+  return growing;
+}
+
+function baseId(bed: string, ids: PlantIds, day: Day): string {
+  return `${bed}/${ids.variety ?? ids.crop}/${day}`;
+}
+
+/** "long-bed/crown-prince/2026-05-24"; a second lot begun that day ends in "-2". */
+function nextId(ledger: Ledger, bed: string, ids: PlantIds, day: Day): string {
+  const base = baseId(bed, ids, day);
+  const begun = ledger.ids.get(base) ?? 0;
+  return begun === 0 ? base : `${base}-${begun + 1}`;
+}
+
+function countId(ledger: Ledger, bed: string, ids: PlantIds, day: Day): void {
+  const base = baseId(bed, ids, day);
+  ledger.ids.set(base, (ledger.ids.get(base) ?? 0) + 1);
+}
+
+function checkInUse(ledger: Ledger, event: Event, id: string): void {
+  const bed = ledger.records.beds.get(id);
+  const { inUseSince, inUseUntil } = bed ?? {};
+  const early = inUseSince !== undefined && event.day < inUseSince;
+  const late = inUseUntil !== undefined && event.day > inUseUntil;
+  if (!early && !late) return;
+  const { names } = ledger;
+  const bound = early
+    ? `is in use since ${names.day(inUseSince, event.day)}`
+    : `was in use until ${names.day(inUseUntil ?? "", event.day)}`;
+  report(
+    ledger,
+    "timeline/bed-not-in-use",
+    event.place,
+    `${names.bed(id)} ${bound}, and this line is of ${names.day(event.day, event.day)}.`,
+    `Correct the date of the line, or "in use ${early ? "since" : "until"}" in the bed's file.`,
+  );
+}
+
+function reportSownWhere(ledger: Ledger, event: Event): void {
+  report(
+    ledger,
+    "timeline/sown-where",
+    event.place,
+    `The line does not say where ${ledger.names.plants(plantIds(ledger.records, event))} were sown; it was taken as sown indoors.`,
+    `Write "indoors", or the bed: "in Long Bed".`,
+  );
+}
+
+function reportNoBed(ledger: Ledger, event: Event): void {
+  report(
+    ledger,
+    "timeline/no-bed",
+    event.place,
+    `The line does not say in which bed ${ledger.names.plants(plantIds(ledger.records, event))} were planted.`,
+    `Name the bed: "in Long Bed".`,
+  );
+}

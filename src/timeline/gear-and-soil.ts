@@ -1,0 +1,93 @@
+/** What stands in a bed beside plants, what it is built of and filled with, and its soil. */
+import { isDay, parseSince } from "../calendar.ts";
+import type { Bed, ChangeEffect, DatedWork, Day, Event, Place } from "../model.ts";
+import { sayBedWork, sayGearDown, sayGearUp, sayInUse, saySoilTest } from "./change-sentences.ts";
+import { addChange, become, bedLedger, bedsMeant, type Ledger, pushChange, report } from "./ledger.ts";
+import { tryAgainst } from "./troubles.ts";
+
+export function putUp(ledger: Ledger, event: Event): void {
+  const { gear } = event;
+  for (const id of bedsMeant(ledger, event)) {
+    const bed = bedLedger(ledger, id);
+    if (gear !== undefined && !bed.gear.includes(gear)) bed.gear = [...bed.gear, gear];
+    const what = gear === undefined ? (event.what ?? event.text) : `put up ${ledger.names.gear(gear)}`;
+    const tried = tryAgainst(bed, event, what, []);
+    addChange(ledger, event, {
+      kind: "did",
+      bed: id,
+      text: sayGearUp(ledger.names, event),
+      effect: { ...tried, gear: bed.gear },
+    });
+  }
+}
+
+/** Without a bed, gear is taken down where it stands. Plants that grew on it do so no longer. */
+export function takeDown(ledger: Ledger, event: Event): void {
+  const { gear } = event;
+  const standing = [...ledger.beds.values()].filter((bed) => gear !== undefined && bed.gear.includes(gear));
+  const meant = bedsMeant(ledger, event);
+  const here = standing.filter((bed) => meant.includes(bed.id));
+  const beds = here.length > 0 ? here : standing.length === 1 ? standing : [];
+  if (beds.length === 0) reportNotStanding(ledger, event);
+  for (const bed of beds) {
+    bed.gear = bed.gear.filter((id) => id !== gear);
+    const freed = bed.living.filter(({ now }) => now.gear === gear);
+    const plantings = freed.map((growing) => become(growing, { gear: undefined }));
+    const effect: ChangeEffect = plantings.length === 0 ? { gear: bed.gear } : { gear: bed.gear, plantings };
+    addChange(ledger, event, { kind: "did", bed: bed.id, text: sayGearDown(ledger.names, event), effect });
+  }
+  if (beds.length > 0) return;
+  for (const bed of meant) addChange(ledger, event, { kind: "did", bed, text: sayGearDown(ledger.names, event) });
+}
+
+export function testSoil(ledger: Ledger, event: Event): void {
+  const { ph, day } = event;
+  for (const bed of bedsMeant(ledger, event)) {
+    const effect = ph === undefined ? {} : { soilPh: { ph, day } };
+    addChange(ledger, event, { kind: "did", bed, text: saySoilTest(ledger.names, event), effect });
+  }
+}
+
+/** What a bed's own file says of its days: in use since, built, filled. */
+export function bedHistory(ledger: Ledger, bed: Bed): void {
+  const note = bed.place;
+  if (note === undefined) return;
+  const { names } = ledger;
+  const told = { bed: bed.id, note, private: bed.private };
+  if (bed.inUseSince !== undefined) {
+    pushChange(ledger, { ...told, kind: "new", day: bed.inUseSince, text: sayInUse(names, bed.id) });
+  }
+  const works = (all: readonly DatedWork[], part: "built" | "filled") => {
+    for (const work of all) {
+      const day = dayOfWork(work);
+      if (day === undefined) continue;
+      pushChange(ledger, {
+        ...told,
+        kind: "did",
+        day,
+        text: sayBedWork(names, bed.id, part, work.what),
+        effect: { [part]: work },
+      });
+    }
+  };
+  works(bed.built, "built");
+  works(bed.filled, "filled");
+}
+
+/** A work's day; the first of a month or year when no more is known. */
+export function dayOfWork({ day }: DatedWork): Day | undefined {
+  if (day === undefined || isDay(day)) return day;
+  const read = parseSince(day);
+  return "day" in read ? read.day : undefined;
+}
+
+function reportNotStanding(ledger: Ledger, event: { readonly gear?: string | undefined; readonly place: Place }): void {
+  if (event.gear === undefined) return;
+  report(
+    ledger,
+    "timeline/gear-not-there",
+    event.place,
+    `No line says that ${ledger.names.gear(event.gear)} was put up there.`,
+    `Add the "put up" line on its day, or correct the bed.`,
+  );
+}

@@ -1,0 +1,130 @@
+/** How plantings come on: up, potted on, thinned, in flower, in fruit, measured. */
+import type { Event, Planting, Stage } from "../model.ts";
+import { impliedPlanting } from "./begin-plantings.ts";
+import { sayFlowered, sayFruited, sayMeasured, sayPottedOn, sayThinned, sayUp } from "./change-sentences.ts";
+import { exactly, isExact } from "./counts.ts";
+import {
+  addChange,
+  become,
+  bedsMeant,
+  byBed,
+  type ChangeFacts,
+  type Growing,
+  type Ledger,
+  type Lot,
+  plantIds,
+} from "./ledger.ts";
+import type { Names } from "./names.ts";
+import { plantingsMeant } from "./plantings-meant.ts";
+
+/** Stages in the order in which plants go through them. */
+const stageOrder: readonly Stage[] = ["sown", "up", "growing", "flowering", "fruiting", "picking", "finished", "lost"];
+
+/** The stage after an event that shows `shown`: plants go on, never back, though a picked courgette flowers again. */
+export function reach(planting: Planting, shown: Stage, event: Event): Partial<Planting> {
+  const further = planting.ended === undefined && stageOrder.indexOf(shown) > stageOrder.indexOf(planting.stage);
+  return further ? { stage: shown, stageSince: event.day } : {};
+}
+
+export function comeUp(ledger: Ledger, event: Event): void {
+  grow(ledger, event, {
+    kind: "up",
+    say: sayUp,
+    patch: (planting) => reach(planting, "up", event),
+    lot: (lot) => {
+      lot.now = { ...lot.now, up: lot.now.up ?? event.day };
+    },
+  });
+}
+
+export function potOn(ledger: Ledger, event: Event): void {
+  grow(ledger, event, {
+    kind: "did",
+    say: sayPottedOn,
+    patch: (planting) => reach(planting, "growing", event),
+    lot: (lot) => {
+      lot.now = { ...lot.now, pottedOn: event.day };
+    },
+  });
+}
+
+export function thin(ledger: Ledger, event: Event): void {
+  grow(ledger, event, {
+    kind: "did",
+    say: sayThinned,
+    patch: (planting) => ({
+      ...reach(planting, "growing", event),
+      ...thinned(planting, event),
+      spacingCm: event.spacingCm ?? planting.spacingCm,
+    }),
+  });
+}
+
+/** Only counted plants can be said to have been taken out; from now on what is left is counted. */
+function thinned(planting: Planting, event: Event): Partial<Planting> {
+  const { count } = event;
+  if (count === undefined) return {};
+  const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
+  return isExact(planting.count) && isExact(count) && planting.count.value < count.value
+    ? { count: exactly(planting.count.value) }
+    : { count, thinnedOut: planting.thinnedOut + out };
+}
+
+export function flower(ledger: Ledger, event: Event): void {
+  grow(ledger, event, { kind: "stage", say: sayFlowered, patch: (planting) => reach(planting, "flowering", event) });
+}
+
+export function fruit(ledger: Ledger, event: Event): void {
+  grow(ledger, event, { kind: "stage", say: sayFruited, patch: (planting) => reach(planting, "fruiting", event) });
+}
+
+export function measure(ledger: Ledger, event: Event): void {
+  const { heightCm } = event;
+  grow(ledger, event, {
+    kind: "grew",
+    say: sayMeasured,
+    patch: (planting) => ({
+      ...(planting.stage === "up" ? reach(planting, "growing", event) : {}),
+      ...(heightCm === undefined ? {} : { heightCm, heightOn: event.day }),
+    }),
+  });
+}
+
+interface Growth {
+  readonly kind: ChangeFacts["kind"];
+  /** The sentence; `before` are the plantings as they were. */
+  readonly say: (names: Names, event: Event, before: readonly Planting[]) => string;
+  readonly patch: (planting: Planting) => Partial<Planting>;
+  readonly lot?: (lot: Lot) => void;
+}
+
+function grow(ledger: Ledger, event: Event, growth: Growth): void {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is === "lots") {
+    const [oldest] = meant.lots;
+    if (oldest !== undefined) growth.lot?.(oldest);
+    return;
+  }
+  const implied = meant.is === "nothing" ? impliedPlanting(ledger, event) : undefined;
+  const plantings: readonly Growing[] =
+    meant.is === "plantings" ? meant.plantings : implied === undefined ? [] : [implied];
+  if (plantings.length === 0) {
+    sayOfNone(ledger, event, growth);
+    return;
+  }
+  for (const [bed, growing] of byBed(plantings)) {
+    const before = growing.map(({ now }) => now);
+    const text = growth.say(ledger.names, event, before);
+    const after = growing.map((one) => become(one, growth.patch(one.now), event));
+    addChange(ledger, event, { kind: growth.kind, bed, text, effect: { plantings: after } });
+  }
+}
+
+/** A line whose planting could not be found is still told of its bed, so that no line is lost. */
+function sayOfNone(ledger: Ledger, event: Event, growth: Growth): void {
+  const ids = plantIds(ledger.records, event);
+  if (ids.variety === undefined && ids.crop === undefined) return;
+  for (const bed of bedsMeant(ledger, event)) {
+    addChange(ledger, event, { kind: growth.kind, bed, text: growth.say(ledger.names, event, []) });
+  }
+}

@@ -1,0 +1,227 @@
+/** How plants leave: lost, given away, cleared, moved to another bed. */
+import type { ChangeEffect, Event, Planting } from "../model.ts";
+import { arrive } from "./begin-plantings.ts";
+import { sayCleared, sayGivenAway, sayLost, sayMovedOut, sayNotFound } from "./change-sentences.ts";
+import { exactly, isExact, isNone, less } from "./counts.ts";
+import { habitOf } from "./crop-habits.ts";
+import { endPlanting, joined } from "./end-planting.ts";
+import {
+  addChange,
+  become,
+  bedsMeant,
+  byBed,
+  cropOf,
+  type Growing,
+  type Ledger,
+  type Lot,
+  plantIds,
+  report,
+} from "./ledger.ts";
+import { draw, loseLot, reportShort } from "./nursery-lots.ts";
+import { plantingsMeant } from "./plantings-meant.ts";
+import { capital, sayNumber } from "./words.ts";
+
+/** "lost some of the leeks": part of them, nobody counted how many. */
+const partOnly = /\b(some|a few|few|several|many|most|half|part|a couple)\b/i;
+
+export function lose(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is === "lots") {
+    takeFromNursery(ledger, event, meant.lots, "lost");
+    return;
+  }
+  if (meant.is === "nothing") {
+    reportNothing(ledger, event, "lost");
+    return;
+  }
+  const part = event.count === undefined && partOnly.test(event.text);
+  for (const growing of meant.plantings) {
+    if (part) loseSome(ledger, event, growing);
+    else if (event.count === undefined) loseAll(ledger, event, growing);
+    else loseCounted(ledger, event, growing, event.count.value);
+  }
+}
+
+function loseAll(ledger: Ledger, event: Event, growing: Growing): void {
+  const { bed, count, lost } = growing.now;
+  const gone = count?.value ?? 0;
+  const text = sayLost(ledger.names, event, growing.now, "all");
+  const left = count === undefined ? undefined : exactly(0);
+  const effect = endIfAlive(ledger, growing, event, "lost", { lost: lost + gone, count: left });
+  addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
+}
+
+function loseSome(ledger: Ledger, event: Event, growing: Growing): void {
+  const { bed, count } = growing.now;
+  const now = become(growing, { count: count === undefined ? undefined : { ...count, approx: true } }, event);
+  addChange(ledger, event, {
+    kind: "lost",
+    bed,
+    text: sayLost(ledger.names, event, now, "some"),
+    effect: { plantings: [now] },
+    cause: event.cause,
+  });
+}
+
+function loseCounted(ledger: Ledger, event: Event, growing: Growing, number: number): void {
+  const { bed, lost } = growing.now;
+  const gone = takeable(ledger, event, growing, number, "lost");
+  const patch = { lost: lost + gone, count: less(growing.now.count, gone) };
+  const text = sayLost(ledger.names, event, growing.now, "counted");
+  const effect = isNone(patch.count)
+    ? endIfAlive(ledger, growing, event, "lost", patch)
+    : { plantings: [become(growing, patch, event)] };
+  addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
+}
+
+export function giveAway(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is === "lots") {
+    takeFromNursery(ledger, event, meant.lots, "given away");
+    return;
+  }
+  if (meant.is === "nothing") {
+    reportNothing(ledger, event, "given away");
+    return;
+  }
+  for (const growing of meant.plantings) {
+    const { bed, givenAway } = growing.now;
+    const gone =
+      event.count === undefined || givesProduce(ledger, growing.now)
+        ? 0
+        : takeable(ledger, event, growing, event.count.value, "given away");
+    const patch = {
+      givenAway: givenAway + gone,
+      count: gone === 0 ? growing.now.count : less(growing.now.count, gone),
+    };
+    const text = sayGivenAway(ledger.names, event, growing.now);
+    const effect =
+      gone > 0 && isNone(patch.count)
+        ? endIfAlive(ledger, growing, event, "finished", patch)
+        : { plantings: [become(growing, patch, event)] };
+    addChange(ledger, event, { kind: "did", bed, text, effect });
+  }
+}
+
+/** From plants in fruit, "gave away 4 courgettes" speaks of courgettes, unless picking one takes the plant. */
+function givesProduce(ledger: Ledger, planting: Planting): boolean {
+  const { stage } = planting;
+  return (
+    (stage === "fruiting" || stage === "picking" || stage === "finished") &&
+    habitOf(cropOf(ledger, planting)).takenWhole !== true
+  );
+}
+
+export function clear(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is !== "plantings") {
+    clearWhatIsNotThere(ledger, event);
+    return;
+  }
+  for (const [bed, plantings] of byBed(meant.plantings)) {
+    const before = plantings.map(({ now }) => now);
+    const text = sayCleared(ledger.names, event, bed, before);
+    const effects = plantings.map((growing) => endIfAlive(ledger, growing, event, "finished"));
+    addChange(ledger, event, { kind: "cleared", bed, text, effect: joined(effects) });
+  }
+}
+
+/** "cleared the bed" names no plants and means all of them; a name that does not grow there is reported. */
+function clearWhatIsNotThere(ledger: Ledger, event: Event): void {
+  if (event.variety !== undefined || event.crop !== undefined) {
+    reportNothing(ledger, event, "cleared");
+    return;
+  }
+  for (const bed of bedsMeant(ledger, event)) {
+    const growing = ledger.beds.get(bed)?.living.filter(({ now }) => !now.perennial) ?? [];
+    const effects = growing.map((one) => endPlanting(ledger, one, event.day, "finished", {}, event));
+    addChange(ledger, event, {
+      kind: "cleared",
+      bed,
+      text: sayCleared(ledger.names, event, bed, []),
+      effect: joined(effects),
+    });
+  }
+}
+
+export function move(ledger: Ledger, event: Event): void {
+  const { toBed } = event;
+  if (toBed === undefined) {
+    reportNothing(ledger, event, "moved");
+    return;
+  }
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is !== "plantings") {
+    reportNothing(ledger, event, "moved");
+    arrive(ledger, event, toBed, undefined, event.count);
+    return;
+  }
+  for (const growing of meant.plantings) {
+    const from = growing.now;
+    const text = sayMovedOut(ledger.names, event, from, toBed);
+    const whole = event.count === undefined;
+    const gone = whole ? (from.count?.value ?? 0) : takeable(ledger, event, growing, event.count.value, "moved");
+    const patch = {
+      movedOut: from.movedOut + gone,
+      count: whole && from.count !== undefined ? exactly(0) : less(from.count, gone),
+    };
+    const effect =
+      whole || isNone(patch.count)
+        ? endIfAlive(ledger, growing, event, "finished", patch)
+        : { plantings: [become(growing, patch, event)] };
+    addChange(ledger, event, { kind: "moved", bed: from.bed, text, effect });
+    arrive(ledger, event, toBed, from, whole ? from.count : event.count);
+  }
+}
+
+/** Ends it, or, when it has ended already (a line about that same day), only writes down the rest. */
+function endIfAlive(
+  ledger: Ledger,
+  growing: Growing,
+  event: Event,
+  stage: "finished" | "lost",
+  patch: Partial<Planting> = {},
+): ChangeEffect {
+  return growing.now.ended === undefined
+    ? endPlanting(ledger, growing, event.day, stage, patch, event)
+    : { plantings: [become(growing, patch, event)] };
+}
+
+/** Plants that can be gone of a planting: no more than there were. A line that says more is reported. */
+function takeable(ledger: Ledger, event: Event, growing: Growing, number: number, doing: string): number {
+  const { count } = growing.now;
+  if (!isExact(count) || number <= count.value) return number;
+  if (isExact(event.count)) {
+    const { names } = ledger;
+    const there =
+      count.value === 0 ? "none was" : count.value === 1 ? "only one was" : `only ${sayNumber(count.value)} were`;
+    report(
+      ledger,
+      "timeline/more-than-there",
+      event.place,
+      `${capital(sayNumber(number))} ${names.plants(growing.now, number)} ${number === 1 ? "was" : "were"} ${doing}, but ${there} left in ${names.bed(growing.now.bed)}.`,
+      "Correct the count here or in the line that planted them.",
+    );
+  }
+  return count.value;
+}
+
+function takeFromNursery(ledger: Ledger, event: Event, lots: readonly Lot[], to: "lost" | "given away"): void {
+  const taking = { day: event.day, to, place: event.place };
+  if (to === "lost" && event.count === undefined && !partOnly.test(event.text)) {
+    loseLot(lots, taking);
+    return;
+  }
+  reportShort(ledger, event, draw(lots, event.count?.value, taking), lots, to);
+}
+
+function reportNothing(ledger: Ledger, event: Event, doing: string): void {
+  const ids = plantIds(ledger.records, event);
+  report(
+    ledger,
+    "timeline/nothing-there",
+    event.place,
+    sayNotFound(ledger.names, ids, bedsMeant(ledger, event), doing),
+    "Correct the name, the bed or the date, or add the line that says when they were sown or planted.",
+  );
+}

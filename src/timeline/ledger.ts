@@ -1,0 +1,351 @@
+/**
+ * The garden while its events are gone through in order. What stands here changes from event to event and never leaves
+ * the room; what leaves it are the changes, which carry plantings, troubles and tasks as they became.
+ */
+import { addDays, seasonStart } from "../calendar.ts";
+import type {
+  Change,
+  ChangeEffect,
+  ChangeKind,
+  Crop,
+  Day,
+  Event,
+  FollowUp,
+  Harvest,
+  Note,
+  NurseryLot,
+  Place,
+  Planting,
+  Problem,
+  Records,
+  Task,
+  Trouble,
+  UnassignedPicking,
+  Variety,
+} from "../model.ts";
+import { problem, type RuleName } from "../records/index.ts";
+import { type Names, namesOf, type PlantIds } from "./names.ts";
+
+/** A planting as it stands, and what the timeline keeps in mind about it. */
+export interface Growing {
+  now: Planting;
+  /** Last day it is taken to stand without a line that clears it; undefined for a perennial. */
+  readonly endsBy: Day | undefined;
+  /** A later line showed that it stood longer than the calendar gave it: it is not given time twice. */
+  readonly proven?: true;
+  /** Set when the calendar ended it: what to take back if a later line shows that it still stood. */
+  endedWithoutWord?: EndWithoutWord | undefined;
+}
+
+export interface EndWithoutWord {
+  readonly change: Change;
+  readonly before: Planting;
+  readonly troubles: readonly { readonly trouble: OpenTrouble; readonly before: Trouble }[];
+}
+
+/** A nursery lot as it stands. */
+export interface Lot {
+  now: NurseryLot;
+}
+
+export interface OpenTrouble {
+  now: Trouble;
+}
+
+/** A task or a promise, the beds it concerns, and its telling words, by which a `done:` line finds it. */
+export type OpenThing = ATask | APromise;
+
+interface Thing {
+  readonly beds: readonly string[];
+  readonly words: readonly string[];
+}
+
+export interface ATask extends Thing {
+  readonly is: "task";
+  now: Task;
+}
+
+export interface APromise extends Thing {
+  readonly is: "promise";
+  now: FollowUp;
+}
+
+/** What one bed holds at the point the events have come to. */
+export interface BedLedger {
+  readonly id: string;
+  /** Plantings that live, in order of beginning. */
+  living: Growing[];
+  /** Plantings that ended, by plant key, in order of ending. */
+  readonly ended: Map<string, Growing[]>;
+  gear: readonly string[];
+  troubles: OpenTrouble[];
+  readonly unassigned: Map<string, UnassignedPicking>;
+  readonly changes: Change[];
+}
+
+export interface Ledger {
+  readonly records: Records;
+  readonly names: Names;
+  readonly beds: Map<string, BedLedger>;
+  /** Living plantings of every bed by plant key. */
+  readonly living: Map<string, Set<Growing>>;
+  /** Open nursery lots by plant key, oldest first. */
+  readonly openLots: Map<string, Lot[]>;
+  /** Every nursery lot by plant key. */
+  readonly lots: Map<string, Lot[]>;
+  /** Plantings by the day they end without word. */
+  readonly endings: Map<Day, Growing[]>;
+  readonly tasks: ATask[];
+  readonly promises: APromise[];
+  /** What is open, by each of its words: a `done:` line is compared only with what shares a word with it. */
+  readonly openByWord: Map<string, Set<OpenThing>>;
+  /** First day of the season the events have come to. */
+  season: Day;
+  /** Plantings the calendar ended. */
+  readonly endedWithoutWord: Set<Growing>;
+  /** How many plantings began under one id, to tell them apart. */
+  readonly ids: Map<string, number>;
+  readonly notes: ReadonlyMap<string, Note>;
+  /** Days of lines that begin a planting, by bed and plant key. */
+  readonly starts: ReadonlyMap<string, readonly Day[]>;
+  /** Day of the last event: until then the person went on writing. */
+  readonly lastDay: Day;
+  readonly problems: Problem[];
+}
+
+export function openLedger(records: Records, events: readonly Event[]): Ledger {
+  return {
+    records,
+    names: namesOf(records),
+    beds: new Map(),
+    living: new Map(),
+    openLots: new Map(),
+    lots: new Map(),
+    endings: new Map(),
+    tasks: [],
+    promises: [],
+    openByWord: new Map(),
+    season: seasonStart(events[0]?.day ?? "1970-01-01", records.settings.seasonStarts),
+    endedWithoutWord: new Set(),
+    ids: new Map(),
+    notes: new Map(records.notes.map((note) => [note.place.file, note])),
+    starts: startsOf(records, events),
+    lastDay: events.at(-1)?.day ?? "",
+    problems: [],
+  };
+}
+
+function startsOf(records: Records, events: readonly Event[]): Map<string, Day[]> {
+  const starts = new Map<string, Day[]>();
+  for (const event of events) {
+    if ((event.kind !== "sowed" && event.kind !== "planted") || event.bed === undefined || event.nursery) continue;
+    const key = `${event.bed}/${plantKey(plantIds(records, event))}`;
+    const days = starts.get(key);
+    if (days === undefined) starts.set(key, [event.day]);
+    else days.push(event.day);
+  }
+  return starts;
+}
+
+// --------------------------------------------------------------------------------------------------------------- plants
+
+/** One key for a variety, another for plants of which the notes name only the crop. */
+export function plantKey(ids: PlantIds): string {
+  return ids.variety === undefined ? `crop/${ids.crop ?? ""}` : `variety/${ids.variety}`;
+}
+
+/** What a line names, with the crop that the variety's file gives. */
+export function plantIds(records: Records, event: PlantIds): PlantIds {
+  const crop = (event.variety === undefined ? undefined : records.varieties.get(event.variety)?.crop) ?? event.crop;
+  return { variety: event.variety, crop };
+}
+
+export function varietyOf(ledger: Ledger, ids: PlantIds): Variety | undefined {
+  return ids.variety === undefined ? undefined : ledger.records.varieties.get(ids.variety);
+}
+
+export function cropOf(ledger: Ledger, ids: PlantIds): Crop | undefined {
+  const id = varietyOf(ledger, ids)?.crop ?? ids.crop;
+  return id === undefined ? undefined : ledger.records.crops.get(id);
+}
+
+export function isPerennial(ledger: Ledger, ids: PlantIds): boolean {
+  return varietyOf(ledger, ids)?.perennial === true || cropOf(ledger, ids)?.perennial === true;
+}
+
+// ----------------------------------------------------------------------------------------------------------------- beds
+
+export function bedLedger(ledger: Ledger, id: string): BedLedger {
+  let bed = ledger.beds.get(id);
+  if (bed === undefined) {
+    bed = {
+      id,
+      living: [],
+      ended: new Map(),
+      gear: [],
+      troubles: [],
+      unassigned: new Map(),
+      changes: [],
+    };
+    ledger.beds.set(id, bed);
+  }
+  return bed;
+}
+
+/** The beds a line speaks of: its own, else those its note is about. Empty when it could be any. */
+export function bedsMeant(ledger: Ledger, event: Event): readonly string[] {
+  if (event.bed !== undefined) return [event.bed];
+  return ledger.notes.get(event.place.file)?.beds ?? [];
+}
+
+/** Living plantings a line could name, in these beds (all beds when none is given), in order of beginning. */
+export function livingNamed(ledger: Ledger, event: PlantIds, beds?: readonly string[]): Growing[] {
+  if (beds === undefined || beds.length === 0) return [...(ledger.living.get(plantKey(event)) ?? [])];
+  const { variety, crop } = event;
+  return beds.flatMap((bed) =>
+    (ledger.beds.get(bed)?.living ?? []).filter(({ now }) =>
+      variety === undefined ? crop !== undefined && now.crop === crop : now.variety === variety,
+    ),
+  );
+}
+
+// ------------------------------------------------------------------------------------------------------------ plantings
+
+/** Plantings grouped by bed, in the order given. */
+export function byBed(plantings: readonly Growing[]): ReadonlyMap<string, readonly Growing[]> {
+  return Map.groupBy(plantings, ({ now }) => now.bed);
+}
+
+/** Puts a planting among the living. */
+export function addGrowing(ledger: Ledger, growing: Growing): void {
+  const { now, endsBy } = growing;
+  bedLedger(ledger, now.bed).living.push(growing);
+  for (const key of livingKeys(now)) {
+    const same = ledger.living.get(key);
+    if (same === undefined) ledger.living.set(key, new Set([growing]));
+    else same.add(growing);
+  }
+  if (endsBy === undefined) return;
+  const ending = ledger.endings.get(endsBy);
+  if (ending === undefined) ledger.endings.set(endsBy, [growing]);
+  else ending.push(growing);
+}
+
+/** A planting answers to its variety and to its crop. */
+function livingKeys(now: Planting): readonly string[] {
+  const crop = plantKey({ crop: now.crop });
+  return now.variety === undefined ? [crop] : now.crop === undefined ? [plantKey(now)] : [plantKey(now), crop];
+}
+
+/** The planting as an event leaves it. */
+export function become(growing: Growing, patch: Partial<Planting>, event?: Event): Planting {
+  const spoken = event === undefined ? undefined : { lastEvent: event.id, lastNote: event.place };
+  growing.now = { ...growing.now, ...patch, ...spoken };
+  return growing.now;
+}
+
+/** Takes a planting out of the living; gives the troubles that end with it. The planting's own record is set by the caller. */
+export function takeOut(ledger: Ledger, growing: Growing, day: Day): { trouble: OpenTrouble; before: Trouble }[] {
+  const bed = bedLedger(ledger, growing.now.bed);
+  bed.living = bed.living.filter((other) => other !== growing);
+  for (const key of livingKeys(growing.now)) ledger.living.get(key)?.delete(growing);
+  for (const key of livingKeys(growing.now)) {
+    const ended = bed.ended.get(key);
+    if (ended === undefined) bed.ended.set(key, [growing]);
+    else ended.push(growing);
+  }
+  const lives = (id: string) => bed.living.some((other) => other.now.id === id);
+  const over = bed.troubles.filter(({ now }) => now.plantings.includes(growing.now.id) && !now.plantings.some(lives));
+  bed.troubles = bed.troubles.filter((trouble) => !over.includes(trouble));
+  return over.map((trouble) => {
+    const before = trouble.now;
+    trouble.now = { ...before, ended: day };
+    return { trouble, before };
+  });
+}
+
+/**
+ * Undoes an ending by the calendar, when a later line shows that the planting still stood. It now stands until spring at
+ * the latest, and a second such ending is final: last year's tomatoes are not kept alive by this year's.
+ */
+export function putBack(ledger: Ledger, growing: Growing, undo: EndWithoutWord, until: Day): Growing {
+  const bed = bedLedger(ledger, growing.now.bed);
+  bed.changes.splice(bed.changes.indexOf(undo.change), 1);
+  for (const { trouble, before } of undo.troubles) {
+    trouble.now = before;
+    bed.troubles.push(trouble);
+  }
+  for (const ended of bed.ended.values()) {
+    const at = ended.indexOf(growing);
+    if (at >= 0) ended.splice(at, 1);
+  }
+  ledger.endedWithoutWord.delete(growing);
+  const back: Growing = { now: undo.before, endsBy: until, proven: true };
+  addGrowing(ledger, back);
+  return back;
+}
+
+// ------------------------------------------------------------------------------------------------- changes and problems
+
+export interface ChangeFacts {
+  readonly kind: ChangeKind;
+  readonly bed: string;
+  readonly text: string;
+  readonly effect?: ChangeEffect | undefined;
+  readonly harvest?: Harvest | undefined;
+  readonly cause?: string | undefined;
+}
+
+/** Writes down a change an event made. It is private when the line is, or the bed or a plant it speaks of. */
+export function addChange(ledger: Ledger, event: Event, facts: ChangeFacts): Change {
+  return pushChange(ledger, { ...facts, day: event.day, event: event.id, note: event.place, private: event.private });
+}
+
+export function pushChange(
+  ledger: Ledger,
+  facts: ChangeFacts & {
+    readonly day: Day;
+    readonly event?: string | undefined;
+    readonly note: Place;
+    readonly private: boolean;
+  },
+): Change {
+  const { effect = {} } = facts;
+  const plantings = effect.plantings ?? [];
+  const change: Change = {
+    kind: facts.kind,
+    day: facts.day,
+    bed: facts.bed,
+    planting: plantings.length === 1 ? plantings[0]?.id : undefined,
+    text: facts.text,
+    event: facts.event,
+    note: facts.note,
+    private: facts.private || isPrivate(ledger, { bed: facts.bed }) || plantings.some((one) => isPrivate(ledger, one)),
+    effect,
+    harvest: facts.harvest,
+    cause: facts.cause,
+  };
+  bedLedger(ledger, facts.bed).changes.push(change);
+  return change;
+}
+
+/** Whether the records keep a bed or variety to themselves. */
+export function isPrivate(
+  ledger: Ledger,
+  ids: { readonly bed?: string | undefined; readonly variety?: string | undefined },
+): boolean {
+  const { beds, varieties } = ledger.records;
+  return (
+    (ids.bed !== undefined && beds.get(ids.bed)?.private === true) ||
+    (ids.variety !== undefined && varieties.get(ids.variety)?.private === true)
+  );
+}
+
+export function report(ledger: Ledger, rule: RuleName, place: Place, what: string, fix: string): void {
+  ledger.problems.push(problem(rule, place, what, fix));
+}
+
+/** Whether the notes go on so long after a day that a line about it would have been written by now. */
+export function notesWentOn(ledger: Ledger, day: Day, days: number): boolean {
+  return ledger.lastDay > addDays(day, days);
+}

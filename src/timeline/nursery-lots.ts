@@ -1,0 +1,180 @@
+/**
+ * Plants raised away from their bed, and where they went.
+ *
+ * Plants are conserved: what is planted, lost and given away from a lot never exceeds what was sown. A line that asks for
+ * more is believed as far as its own planting goes and reported; no lot is ever made larger to fit it.
+ */
+import { addDays, daysBetween } from "../calendar.ts";
+import type { Day, Event, LotTaking, Place } from "../model.ts";
+import { atMost, isExact } from "./counts.ts";
+import { habitOf } from "./crop-habits.ts";
+import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey, report } from "./ledger.ts";
+import type { PlantIds } from "./names.ts";
+import { capital, sayNumber } from "./words.ts";
+
+/** Seedlings that nobody planted within a year were planted without a line, or thrown away. */
+const lotLastsDays = 365;
+
+/** Days after its first planting from which an uncounted lot is taken as used up, if a younger lot waits. */
+const usedUpDays = 21;
+
+export function openLot(ledger: Ledger, event: Event): void {
+  const ids = plantIds(ledger.records, event);
+  const lot: Lot = {
+    now: {
+      id: event.id,
+      variety: ids.variety,
+      crop: ids.crop,
+      sown: event.day,
+      count: event.count,
+      taken: [],
+      left: event.count === undefined ? undefined : atMost(event.count),
+      private: event.private || isPrivate(ledger, ids),
+      place: event.place,
+    },
+  };
+  const key = plantKey(ids);
+  ledger.lots.set(key, [...(ledger.lots.get(key) ?? []), lot]);
+  ledger.openLots.set(key, [...(ledger.openLots.get(key) ?? []), lot]);
+}
+
+/**
+ * Open lots from which plants of this name can come on a day, oldest first. A lot sown that same day gives no plants yet.
+ * A line that names only the crop can mean any lot of it; a named variety also the lots of which only the crop was noted.
+ */
+export function openLotsOf(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
+  const own = stillOpen(ledger, plantKey(ids), day);
+  if (own.length > 0) return own;
+  if (ids.crop === undefined) return [];
+  if (ids.variety !== undefined) return stillOpen(ledger, plantKey({ crop: ids.crop }), day);
+  const ofCrop = [...ledger.openLots.entries()].filter(([, lots]) => lots[0]?.now.crop === ids.crop);
+  return ofCrop.length === 1 ? stillOpen(ledger, ofCrop[0]?.[0] ?? "", day) : [];
+}
+
+function stillOpen(ledger: Ledger, key: string, day: Day): readonly Lot[] {
+  const lots = ledger.openLots.get(key);
+  if (lots === undefined) return [];
+  for (const lot of lots) {
+    if (!isPerennial(ledger, lot.now) && daysBetween(lot.now.sown, day) > lotLastsDays)
+      close(lot, addDays(lot.now.sown, lotLastsDays));
+  }
+  const open = lots.filter((lot) => lot.now.closed === undefined);
+  if (open.length === 0) ledger.openLots.delete(key);
+  else if (open.length < lots.length) ledger.openLots.set(key, open);
+  return open.filter((lot) => lot.now.sown < day && !isUsedUp(lot, open, day));
+}
+
+function isUsedUp(lot: Lot, open: readonly Lot[], day: Day): boolean {
+  const first = lot.now.taken.find((taking) => taking.to === "planted");
+  if (lot.now.left !== undefined || first === undefined || daysBetween(first.day, day) <= usedUpDays) return false;
+  return open.some((other) => other.now.sown > lot.now.sown && other.now.sown < day);
+}
+
+function close(lot: Lot, day: Day): void {
+  lot.now = { ...lot.now, closed: day };
+}
+
+/** What a line drew from the nursery. */
+export interface Drawn {
+  /** The lots drawn from, oldest first. */
+  readonly lots: readonly Lot[];
+  /** Plants no lot could give. */
+  readonly short: number;
+}
+
+/**
+ * Draws plants from the oldest open lots, one after the other. Without a number the line takes what is left of the oldest
+ * lot; whether something stays behind is then unknown, so the lot is open but no longer counted.
+ */
+export function draw(lots: readonly Lot[], number: number | undefined, taking: Omit<LotTaking, "count">): Drawn {
+  const [oldest] = lots;
+  if (oldest === undefined) return { lots: [], short: number ?? 0 };
+  if (number === undefined) {
+    oldest.now = { ...oldest.now, taken: [...oldest.now.taken, taking], left: undefined };
+    return { lots: [oldest], short: 0 };
+  }
+  const from: Lot[] = [];
+  let wanted = number;
+  for (const lot of lots) {
+    if (wanted === 0) break;
+    const given = Math.min(wanted, lot.now.left ?? wanted);
+    if (given === 0) continue;
+    wanted -= given;
+    from.push(lot);
+    const left = lot.now.left === undefined ? undefined : lot.now.left - given;
+    lot.now = { ...lot.now, taken: [...lot.now.taken, { ...taking, count: given }], left };
+    if (left === 0) close(lot, taking.day);
+  }
+  return { lots: from, short: wanted };
+}
+
+/** The oldest lot is lost as a whole: a line that names no number. */
+export function loseLot(lots: readonly Lot[], taking: Omit<LotTaking, "count">): void {
+  const [oldest] = lots;
+  if (oldest === undefined) return;
+  const { left, taken } = oldest.now;
+  oldest.now = {
+    ...oldest.now,
+    taken: [...taken, { ...taking, count: left }],
+    left: left === undefined ? undefined : 0,
+  };
+  close(oldest, taking.day);
+}
+
+/**
+ * Reports plants that came from nowhere: more than was left of what was sown, or of a crop that is raised and was never
+ * sown. Where a count is a guess ("about 20"), a small difference proves nothing and is let pass.
+ */
+export function reportShort(
+  ledger: Ledger,
+  event: Event,
+  drawn: Drawn,
+  before: readonly Lot[],
+  doing: "planted" | "lost" | "given away",
+): void {
+  if (drawn.short === 0 && drawn.lots.length > 0) return;
+  const ids = plantIds(ledger.records, event);
+  const earlier = before.length > 0 ? before : recentLots(ledger, ids, event.day);
+  const number = event.count?.value;
+  const name = (count?: number) => ledger.names.plants(ids, count);
+  if (earlier.length === 0) {
+    if (doing === "planted") reportNoSowing(ledger, event.place, ids, event.day);
+    return;
+  }
+  if (number === undefined || !isExact(event.count) || earlier.some((lot) => !isExact(lot.now.count))) return;
+  const left = number - drawn.short;
+  const sown =
+    earlier.length === 1
+      ? `the sowing of ${ledger.names.day(earlier[0]?.now.sown ?? "", event.day)}`
+      : `${sayNumber(earlier.length)} sowings`;
+  report(
+    ledger,
+    "timeline/more-than-sown",
+    event.place,
+    `${capital(sayNumber(number))} ${name(number)} ${number === 1 ? "was" : "were"} ${doing}, but ${
+      left === 0 ? "none was" : left === 1 ? "only one was" : `only ${sayNumber(left)} were`
+    } left of ${sown}.`,
+    doing === "planted"
+      ? `Correct the count here or in the "sowed" line, or write "bought" or "given" before the name if plants came from elsewhere.`
+      : `Correct the count here or in the "sowed" line.`,
+  );
+}
+
+/** Lots of the last year, open or not. */
+function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
+  const lots = ledger.lots.get(plantKey(ids)) ?? [];
+  return lots.filter(({ now }) => now.sown < day && daysBetween(now.sown, day) <= lotLastsDays);
+}
+
+function reportNoSowing(ledger: Ledger, place: Place, ids: PlantIds, day: Day): void {
+  const crop = cropOf(ledger, ids);
+  if (crop === undefined || isPerennial(ledger, ids) || habitOf(crop).begunInPlace === true) return;
+  const name = ledger.names.plants(ids);
+  report(
+    ledger,
+    "timeline/no-sowing",
+    place,
+    `No line says when the ${name} planted on ${ledger.names.day(day, day)} were sown.`,
+    `Write "bought" or "given" before the name if they were not raised here, or add the "sowed … indoors" line.`,
+  );
+}

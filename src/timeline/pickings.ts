@@ -1,0 +1,139 @@
+/** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
+import type { ChangeEffect, Event, Harvest, Picked, Planting } from "../model.ts";
+import { pieceOf } from "../records/index.ts";
+import { impliedPlanting } from "./begin-plantings.ts";
+import { isExact, isNone, less } from "./counts.ts";
+import { habitOf } from "./crop-habits.ts";
+import { endPlanting } from "./end-planting.ts";
+import {
+  addChange,
+  become,
+  bedLedger,
+  bedsMeant,
+  byBed,
+  cropOf,
+  type Growing,
+  isPerennial,
+  type Ledger,
+  plantIds,
+  plantKey,
+  report,
+} from "./ledger.ts";
+import { sayPicked, saySavedSeed } from "./picking-sentences.ts";
+import { plantingsMeant } from "./plantings-meant.ts";
+import { capital } from "./words.ts";
+
+const nothing: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
+
+export function pick(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  const implied = meant.is === "nothing" ? impliedPlanting(ledger, event) : undefined;
+  const plantings = meant.is === "plantings" ? meant.plantings : implied === undefined ? [] : [implied];
+  const [only, another] = plantings;
+  if (only !== undefined && another === undefined) pickFrom(ledger, event, only);
+  else pickUnassigned(ledger, event, plantings);
+}
+
+function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
+  const before = growing.now;
+  const harvest = harvestOf(ledger, event);
+  const taken = wholePlants(ledger, event, before);
+  const text = sayPicked(ledger.names, event, before, { harvest, whole: taken > 0 });
+  const stage =
+    before.ended === undefined && before.stage !== "picking"
+      ? { stage: "picking" as const, stageSince: event.day }
+      : {};
+  const patch: Partial<Planting> = {
+    ...stage,
+    picked: added(before.picked, event, harvest),
+    pickedWhole: before.pickedWhole + taken,
+    count: less(before.count, taken),
+  };
+  const last = taken > 0 && before.ended === undefined && isNone(patch.count);
+  const effect: ChangeEffect = last
+    ? endPlanting(ledger, growing, event.day, "finished", patch, event)
+    : { plantings: [become(growing, patch, event)] };
+  addChange(ledger, event, { kind: "picked", bed: before.bed, text, effect, harvest });
+}
+
+/**
+ * A picking that cannot be credited to one planting ("2 kg of tomatoes" where three kinds stand) is added up for the bed,
+ * and not shared out.
+ */
+function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[]): void {
+  const ids = plantIds(ledger.records, event);
+  if (ids.variety === undefined && ids.crop === undefined) return;
+  const harvest = harvestOf(ledger, event);
+  const beds = [...byBed(among).keys()];
+  const [bed] = beds.length > 0 ? beds : bedsMeant(ledger, event);
+  if (bed === undefined) return;
+  const { names } = ledger;
+  if (among.length > 0) {
+    report(
+      ledger,
+      "timeline/picked-of-several",
+      event.place,
+      `${capital(names.plants(ids))} of several plantings grow in ${beds.map(names.bed).join(" and ")}, and the line does not say which were picked; they were counted for ${names.bed(bed)} and for none of them.`,
+      "Write the variety in the line, or one line for each.",
+    );
+  }
+  const { unassigned } = bedLedger(ledger, bed);
+  const key = plantKey(ids);
+  const total = { ...ids, picked: added(unassigned.get(key)?.picked ?? nothing, event, harvest) };
+  unassigned.set(key, total);
+  const text = sayPicked(names, event, ids, { harvest, whole: false });
+  addChange(ledger, event, { kind: "picked", bed, text, effect: { unassigned: total }, harvest });
+}
+
+export function saveSeed(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  const plantings = meant.is === "plantings" ? meant.plantings : [];
+  for (const [bed, growing] of byBed(plantings)) {
+    const text = saySavedSeed(ledger.names, event);
+    const after = growing.map((one) => become(one, {}, event));
+    addChange(ledger, event, { kind: "did", bed, text, effect: { plantings: after } });
+  }
+  if (plantings.length > 0) return;
+  for (const bed of bedsMeant(ledger, event))
+    addChange(ledger, event, { kind: "did", bed, text: saySavedSeed(ledger.names, event) });
+}
+
+function harvestOf(ledger: Ledger, event: Event): Harvest {
+  const { grams, litres, count } = event;
+  const unit = count === undefined ? undefined : (event.unit ?? pieceOf(cropOf(ledger, event)));
+  return { grams, litres, count, unit };
+}
+
+/** The lower end of a range is counted: a total is never larger than what was picked. */
+function added(picked: Picked, event: Event, { grams, litres, count, unit }: Harvest): Picked {
+  const counts =
+    count === undefined || unit === undefined
+      ? picked.counts
+      : { ...picked.counts, [unit]: (picked.counts[unit] ?? 0) + count.value };
+  return {
+    grams: sum(picked.grams, grams),
+    counts,
+    litres: sum(picked.litres, litres),
+    times: picked.times + 1,
+    first: picked.first ?? event.day,
+    last: event.day,
+  };
+}
+
+/** Adds without the dust of binary fractions (0.1 + 0.2): to the milligram and the millilitre. */
+function sum(total: number, more = 0): number {
+  return Math.round((total + more) * 1000) / 1000;
+}
+
+/** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
+function wholePlants(ledger: Ledger, event: Event, planting: Planting): number {
+  const { count, unit } = event;
+  if (count === undefined || !isExact(planting.count) || habitOf(cropOf(ledger, planting)).takenWhole !== true)
+    return 0;
+  if (isPerennial(ledger, planting) || !plantUnits.has(unit ?? "piece")) return 0;
+  // Of a direct sowing that was never thinned, the count is seeds, and says nothing about how many plants are left.
+  if (planting.planted === undefined && planting.thinnedOut === 0) return 0;
+  return Math.min(count.value, planting.count.value);
+}
+
+const plantUnits: ReadonlySet<string> = new Set(["head", "root", "bulb", "piece"]);

@@ -1,0 +1,213 @@
+/**
+ * Which plantings a line speaks of.
+ *
+ * A line names a variety or a crop, and a bed or none. What it means is looked for in this order: what lives in the beds
+ * meant; everywhere, when no bed is meant; what just ended there; the nursery; the same plants in another bed. Where more
+ * than one planting fits, the table below chooses, and a choice a person could have made otherwise is reported as a hint.
+ */
+import { addDays, daysBetween } from "../calendar.ts";
+import type { Count, Day, Event, EventKind } from "../model.ts";
+import {
+  bedsMeant,
+  type Growing,
+  type Ledger,
+  type Lot,
+  livingNamed,
+  plantIds,
+  plantKey,
+  putBack,
+  report,
+} from "./ledger.ts";
+import { openLotsOf } from "./nursery-lots.ts";
+import { daysIntoSpring } from "./seasons.ts";
+import { capital, sayList } from "./words.ts";
+
+export type Meant =
+  | { readonly is: "plantings"; readonly plantings: readonly Growing[] }
+  | { readonly is: "lots"; readonly lots: readonly Lot[] }
+  | { readonly is: "nothing" };
+
+/** Of several plantings of one name in order of beginning: those a line means. */
+type Choice = (from: readonly Growing[], count: Count | undefined) => readonly Growing[];
+
+interface Reading {
+  readonly choose: Choice;
+  /** The trade's own order decides (the oldest sowing is picked first), so choosing needs no hint. */
+  readonly sure?: true;
+  /** Whether seedlings in the nursery can be meant, and whether they come before plants in a bed. */
+  readonly nursery?: "before" | "after";
+  /** Whether it can be said of plants that ended days ago: onions weighed after drying. */
+  readonly afterEnd?: true;
+  /** Whether it shows that a planting still stood that was taken to have ended with its season. */
+  readonly showsLife?: true;
+}
+
+const every: Choice = (from) => from;
+const oldest: Choice = (from) => from.slice(0, 1);
+const first = (fits: (growing: Growing) => boolean): Choice => {
+  return (from) => [from.find(fits) ?? from[0]].filter((one) => one !== undefined);
+};
+
+const early = new Set(["sown", "up", "growing"]);
+/** Counted plants come from the oldest planting that has as many; a line without a number speaks of them all. */
+const enough: Choice = (from, count) =>
+  count === undefined
+    ? from
+    : first(({ now }) => now.count === undefined || now.count.value >= count.value)(from, count);
+
+/** What is past its best is cleared before what was sown after it. */
+const spent: Choice = (from) => {
+  const picked = from.filter(({ now }) => now.stage === "picking");
+  return picked.length > 0 && from.some(({ now }) => early.has(now.stage)) ? picked : from;
+};
+
+const readings: Partial<Readonly<Record<EventKind, Reading>>> = {
+  up: { choose: first(({ now }) => now.stage === "sown"), sure: true, nursery: "before" },
+  "potted on": { choose: every, nursery: "before" },
+  thinned: {
+    choose: first(({ now }) => now.thinnedOut === 0 && (now.stage === "sown" || now.stage === "up")),
+    sure: true,
+    showsLife: true,
+  },
+  did: { choose: every, sure: true, nursery: "after" },
+  flowered: { choose: first(({ now }) => early.has(now.stage)), sure: true, showsLife: true },
+  fruited: {
+    choose: first(({ now }) => early.has(now.stage) || now.stage === "flowering"),
+    sure: true,
+    showsLife: true,
+  },
+  picked: { choose: oldest, sure: true, afterEnd: true, showsLife: true },
+  measured: { choose: oldest, nursery: "after", afterEnd: true, showsLife: true },
+  trouble: { choose: every, sure: true, nursery: "after" },
+  lost: { choose: enough, nursery: "after", showsLife: true },
+  "gave away": { choose: enough, nursery: "before", showsLife: true },
+  cleared: { choose: spent, showsLife: true },
+  moved: { choose: enough, showsLife: true },
+  "saved seed": { choose: oldest, sure: true, afterEnd: true },
+  asked: { choose: every, sure: true, nursery: "after" },
+};
+
+const plain: Reading = { choose: every, sure: true };
+
+/** Days after its end in which a picking can still be of a planting: onions and squash are weighed when they have dried. */
+const weighedAfterDays = 120;
+
+export function plantingsMeant(ledger: Ledger, event: Event): Meant {
+  const ids = plantIds(ledger.records, event);
+  if (ids.variety === undefined && ids.crop === undefined) return { is: "nothing" };
+  const reading = readings[event.kind] ?? plain;
+  const beds = bedsMeant(ledger, event);
+  const here = inOrder(livingNamed(ledger, ids, beds));
+  const nursery = () => {
+    const lots = reading.nursery === undefined ? [] : openLotsOf(ledger, ids, event.day);
+    return lots.length === 0 ? undefined : ({ is: "lots", lots } as const);
+  };
+  if (event.nursery === true || (reading.nursery === "before" && here.length === 0)) {
+    const lots = nursery();
+    if (lots !== undefined) return lots;
+  }
+  if (here.length > 0) return choose(ledger, event, reading, here);
+  const ended = justEnded(ledger, event, reading, beds);
+  if (ended !== undefined) return { is: "plantings", plantings: [ended] };
+  return nursery() ?? elsewhere(ledger, event, reading, beds);
+}
+
+function choose(ledger: Ledger, event: Event, reading: Reading, from: readonly Growing[]): Meant {
+  const atSpot = event.spot === undefined ? [] : from.filter(({ now }) => now.spot === event.spot);
+  const candidates = atSpot.length > 0 ? atSpot : from;
+  const counted = event.count !== undefined && reading.choose === enough;
+  // "All tomatoes" is said of each of them; a number of tomatoes can be taken from one planting only.
+  const chosen = event.variety === undefined && !counted ? candidates : reading.choose(candidates, event.count);
+  const beds = new Set(candidates.map(({ now }) => now.bed));
+  const unsure =
+    candidates.length > 1 &&
+    (chosen.length < candidates.length
+      ? !reading.sure || beds.size > 1
+      : reading.choose === spent && event.variety !== undefined);
+  if (unsure) reportChoice(ledger, event, candidates, chosen, beds.size > 1);
+  return { is: "plantings", plantings: chosen };
+}
+
+/** A planting of that name which ended in one of these beds: that very day, with its season, or a while ago. */
+function justEnded(ledger: Ledger, event: Event, reading: Reading, beds: readonly string[]): Growing | undefined {
+  const key = plantKey(plantIds(ledger.records, event));
+  for (const bed of beds) {
+    const last = ledger.beds.get(bed)?.ended.get(key)?.at(-1);
+    const ended = last?.now.ended;
+    if (last === undefined || ended === undefined) continue;
+    const since = daysBetween(ended, event.day);
+    if (last.endedWithoutWord !== undefined) {
+      if (reading.showsLife !== true || since > daysIntoSpring) continue;
+      return putBack(ledger, last, last.endedWithoutWord, addDays(ended, daysIntoSpring));
+    }
+    if (since === 0 && event.kind !== "cleared") return last;
+    if (reading.afterEnd === true && since <= weighedAfterDays) {
+      reportAfterEnd(ledger, event, last, ended);
+      return last;
+    }
+  }
+  return undefined;
+}
+
+/** The same plants in another bed: taken when they live in one bed only, or when the line can be said of each of them. */
+function elsewhere(ledger: Ledger, event: Event, reading: Reading, beds: readonly string[]): Meant {
+  const ids = plantIds(ledger.records, event);
+  if (beds.length === 0) return { is: "nothing" };
+  const others = inOrder(livingNamed(ledger, ids));
+  const otherBeds = [...new Set(others.map(({ now }) => now.bed))];
+  if (others.length === 0 || (otherBeds.length > 1 && reading.choose !== every)) return { is: "nothing" };
+  report(
+    ledger,
+    "timeline/in-another-bed",
+    event.place,
+    `No ${ledger.names.plants(ids)} grow in ${sayList(beds.map(ledger.names.bed), "or")}; the line was taken to mean those in ${sayList(otherBeds.map(ledger.names.bed))}.`,
+    `Name the bed in the line, or add the line that says when they were planted there.`,
+  );
+  return choose(ledger, event, reading, others);
+}
+
+function inOrder(plantings: readonly Growing[]): readonly Growing[] {
+  return plantings.length < 2
+    ? plantings
+    : plantings.toSorted((a, b) => compare(a.now.since, b.now.since) || compare(a.now.id, b.now.id));
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
+
+function reportChoice(
+  ledger: Ledger,
+  event: Event,
+  from: readonly Growing[],
+  chosen: readonly Growing[],
+  manyBeds: boolean,
+): void {
+  const name = capital(ledger.names.plants(plantIds(ledger.records, event)));
+  const begun = ({ now }: Growing) =>
+    `${manyBeds ? `the one in ${ledger.names.bed(now.bed)}, ` : "that of "}${ledger.names.day(now.since, event.day)}`;
+  const where = manyBeds
+    ? `in ${sayList([...new Set(from.map(({ now }) => ledger.names.bed(now.bed)))])}`
+    : `in ${ledger.names.bed(from[0]?.now.bed ?? "")} from several days`;
+  const all = chosen.length === from.length;
+  report(
+    ledger,
+    "timeline/several-plantings",
+    event.place,
+    `${name} stand ${where}; the line was taken to mean ${all ? "all of them" : sayList(chosen.map(begun))}.`,
+    manyBeds
+      ? "Name the bed in the line."
+      : `Say where in the bed, for example "row 2", here and where they were sown or planted.`,
+  );
+}
+
+function reportAfterEnd(ledger: Ledger, event: Event, last: Growing, ended: Day): void {
+  const { names } = ledger;
+  report(
+    ledger,
+    "timeline/after-its-end",
+    event.place,
+    `This speaks of ${names.plants(last.now)} in ${names.bed(last.now.bed)}, which ended on ${names.day(ended, event.day)}; it was added to them.`,
+    "If new ones grow there, add the line that says when they were sown or planted.",
+  );
+}

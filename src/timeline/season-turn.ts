@@ -1,0 +1,89 @@
+/** What the calendar does by itself: annuals end with their season, perennials go into their next year. */
+import { addDays } from "../calendar.ts";
+import type { Day, Stage } from "../model.ts";
+import { sayEndedWithoutWord, sayNextYear } from "./change-sentences.ts";
+import { become, type Growing, type Ledger, notesWentOn, pushChange, report, takeOut } from "./ledger.ts";
+import { daysIntoSpring, nextSeason, seasonOfLife } from "./seasons.ts";
+import { forgetTroubles } from "./troubles.ts";
+
+/** Lets time pass up to a day, before the events of that day are gone through. */
+export function passTime(ledger: Ledger, to: Day): void {
+  const ends = [...ledger.endings.keys()].filter((day) => day < to);
+  const turns: Day[] = [];
+  for (let turn = nextTurn(ledger); turn <= to; turn = nextTurn(ledger)) {
+    turns.push(turn);
+    ledger.season = turn;
+  }
+  if (ends.length === 0 && turns.length === 0) return;
+  for (const day of [...new Set([...ends, ...turns.map((turn) => addDays(turn, -1))])].sort()) {
+    for (const growing of ledger.endings.get(day) ?? []) endWithoutWord(ledger, growing, day);
+    ledger.endings.delete(day);
+    if (turns.includes(addDays(day, 1))) turnSeason(ledger, addDays(day, 1));
+  }
+}
+
+function nextTurn(ledger: Ledger): Day {
+  return nextSeason(ledger.season, ledger.records.settings.seasonStarts);
+}
+
+function turnSeason(ledger: Ledger, first: Day): void {
+  for (const bed of ledger.beds.values()) {
+    forgetTroubles(ledger, bed, addDays(first, -1));
+    for (const growing of bed.living) if (growing.now.perennial) beginNextYear(ledger, growing, first);
+  }
+}
+
+/** What a perennial showed last season it has yet to show again. */
+const passing: ReadonlySet<Stage> = new Set(["up", "flowering", "fruiting", "picking"]);
+
+function beginNextYear(ledger: Ledger, growing: Growing, day: Day): void {
+  const { seasonStarts } = ledger.records.settings;
+  const begun = growing.now.sown ?? growing.now.planted;
+  const year = begun === undefined ? undefined : seasonOfLife(begun, day, seasonStarts);
+  const now = become(growing, passing.has(growing.now.stage) ? { stage: "growing", stageSince: day } : {});
+  pushChange(ledger, {
+    kind: "stage",
+    bed: now.bed,
+    day,
+    event: now.firstEvent,
+    note: now.lastNote,
+    private: now.private,
+    text: sayNextYear(ledger.names, now, year),
+    effect: { plantings: [now] },
+  });
+}
+
+function endWithoutWord(ledger: Ledger, growing: Growing, day: Day): void {
+  const before = growing.now;
+  if (before.ended !== undefined) return;
+  const troubles = takeOut(ledger, growing, day);
+  const now = become(growing, { ended: day, stage: "finished", stageSince: day });
+  const change = pushChange(ledger, {
+    kind: "cleared",
+    bed: now.bed,
+    day,
+    event: now.firstEvent,
+    note: now.lastNote,
+    private: now.private,
+    text: sayEndedWithoutWord(ledger.names, now, day),
+    effect: { plantings: [now], troubles: troubles.map(({ trouble }) => trouble.now) },
+  });
+  if (growing.proven !== true) growing.endedWithoutWord = { change, before, troubles };
+  ledger.endedWithoutWord.add(growing);
+}
+
+/** Hints for plantings that no line ended, once the notes have gone on so long that it will not come any more. */
+export function reportEndings(ledger: Ledger): void {
+  const { names } = ledger;
+  for (const { now } of ledger.endedWithoutWord) {
+    if (now.ended === undefined || !notesWentOn(ledger, now.ended, daysIntoSpring)) continue;
+    const plants = names.plants(now);
+    report(
+      ledger,
+      "timeline/never-cleared",
+      now.lastNote,
+      `No line says when the ${plants} in ${names.bed(now.bed)} were cleared; they count as over from ${names.day(now.ended, ledger.lastDay)}.`,
+      `Add a line with the day it was done: "cleared ${plants} from ${names.bed(now.bed)}".`,
+    );
+  }
+}

@@ -1,0 +1,51 @@
+/** When a planting ends by itself, if no line says so. */
+import { addDays, seasonStart } from "../calendar.ts";
+import type { Crop, Day, Variety } from "../model.ts";
+import { habitOf } from "./crop-habits.ts";
+
+/** A planting begun in this many last days of a season is begun for the next, if it is a crop that overwinters: from September on in a season that is the calendar year. */
+const lateDays = 122;
+
+/** What stands over the winter is picked until it runs to flower: by the end of May in a season that is the calendar year. */
+export const daysIntoSpring = 151;
+
+/** Days for which a crop is usually picked after the first picking, before a season's end would cut it short. */
+const pickingDays = 28;
+
+/** The last day of the season in which a day lies. `seasonStarts` is a month and day, "01-01". */
+export function seasonEnd(day: Day, seasonStarts: string): Day {
+  return addDays(nextSeason(day, seasonStarts), -1);
+}
+
+/** The first day of the season after the one in which a day lies. */
+export function nextSeason(day: Day, seasonStarts: string): Day {
+  return seasonStart(addDays(seasonStart(day, seasonStarts), 370), seasonStarts);
+}
+
+/** Which season of its life a day falls in: 1 for the season it was begun in. */
+export function seasonOfLife(begun: Day, on: Day, seasonStarts: string): number {
+  const years = (day: Day) => Number(seasonStart(day, seasonStarts).slice(0, 4));
+  return years(on) - years(begun) + 1;
+}
+
+/**
+ * The last day a planting can be taken to stand without a line that clears it; undefined for a perennial. Garlic and
+ * broad beans put in late in one season stand through the next, in which they are picked; leeks and kale stand until spring.
+ */
+export function endsWithoutWord(
+  begun: Day,
+  crop: Crop | undefined,
+  variety: Variety | undefined,
+  seasonStarts: string,
+): Day | undefined {
+  if (crop?.perennial === true || variety?.perennial === true) return undefined;
+  const end = seasonEnd(begun, seasonStarts);
+  const next = seasonEnd(addDays(end, 1), seasonStarts);
+  const late = begun > addDays(end, -lateDays);
+  const { winter } = habitOf(crop);
+  if (winter === "stands") return addDays(end, daysIntoSpring);
+  if (winter === "biennial") return next;
+  if (!late) return end;
+  const maturesInTime = variety?.maturity !== undefined && addDays(begun, variety.maturity.days + pickingDays) <= end;
+  return winter === "autumn" && !maturesInTime ? next : end;
+}

@@ -1,0 +1,35 @@
+/** Work done on plants and beds, and what viewers asked about them. */
+import type { Event } from "../model.ts";
+import { sayAsked } from "./change-sentences.ts";
+import { addChange, become, bedLedger, bedsMeant, byBed, type Growing, type Ledger } from "./ledger.ts";
+import { plantingsMeant } from "./plantings-meant.ts";
+import { tryAgainst } from "./troubles.ts";
+import { sayWork } from "./work-sentences.ts";
+
+export function work(ledger: Ledger, event: Event): void {
+  const what = event.what ?? event.verb;
+  for (const [bed, growing] of plantsOrBeds(ledger, event)) {
+    const after = growing.map((one) => become(one, {}, event));
+    const tried = tryAgainst(
+      bedLedger(ledger, bed),
+      event,
+      what,
+      after.map(({ id }) => id),
+    );
+    const text = sayWork(ledger.names, event, { bed, plantings: after });
+    addChange(ledger, event, { kind: "did", bed, text, effect: { ...tried, plantings: after } });
+  }
+}
+
+export function ask(ledger: Ledger, event: Event): void {
+  for (const [bed] of plantsOrBeds(ledger, event)) {
+    addChange(ledger, event, { kind: "asked", bed, text: sayAsked(event) });
+  }
+}
+
+/** The plants a line names, by bed; else the beds it speaks of, without plants. */
+function plantsOrBeds(ledger: Ledger, event: Event): ReadonlyMap<string, readonly Growing[]> {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is === "plantings") return byBed(meant.plantings);
+  return meant.is === "lots" ? new Map() : new Map(bedsMeant(ledger, event).map((bed) => [bed, []]));
+}
