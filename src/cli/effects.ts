@@ -29,6 +29,8 @@ export interface Effects {
   writeText(file: string, text: string): Promise<void>;
   /** Like writeText, but gives false and changes nothing when the file exists. */
   createText(file: string, text: string): Promise<boolean>;
+  /** Waits until the person ends the command. */
+  untilStopped(): Promise<void>;
   /** Where derived things of one records folder may be kept, absolute. */
   cacheFor(recordsDir: string): string;
 }
@@ -46,9 +48,10 @@ export function realEffects(): Effects {
     readText,
     writeText,
     createText,
+    untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
-      return path.join(process.env["PLOTREEL_CACHE"] ?? envPaths("plotreel", { suffix: "" }).cache, name);
+      return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
     },
   };
 }

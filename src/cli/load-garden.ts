@@ -1,7 +1,7 @@
 /** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
 import path from "node:path";
 import type { Day, Garden } from "../model.ts";
-import { readPhotos } from "../photos/index.ts";
+import { openPhotoFolder, readPhotos } from "../photos/index.ts";
 import { readRecords, readSettings } from "../records/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
@@ -39,7 +39,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
     onProgress: (done, total) => report.progress("Reading records", done, total),
   });
   await cache.save();
-  const photos = await readPhotos(records, folder);
+  const photos = await readPhotos(records, openPhotoFolder(recordsDir));
   report.end();
   if (options.verbose === true) {
     effects.err(`${cache.readAgain} files read again, ${cache.known} unchanged since the last run.`);

@@ -73,7 +73,8 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
-    .action(async (options: LoadOptions & { out: string }) =>
+    .option("--serve", "then show both on this machine until stopped")
+    .action(async (options: LoadOptions & { out: string; serve?: boolean }) =>
       finish(await publish(await loadGarden(options, effects), options, effects)),
     );
 

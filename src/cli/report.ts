@@ -15,6 +15,9 @@ export interface Report {
 /** Milliseconds between redraws: fast enough to look alive, slow enough to cost nothing. */
 const REDRAW_EVERY = 100;
 
+/** Milliseconds of work below which a plain log hears nothing of it. */
+const WORTH_SAYING = 2000;
+
 export function reportTo(
   effects: Pick<Effects, "terminal" | "err" | "redraw">,
   clock = () => performance.now(),
@@ -45,7 +48,7 @@ export function reportTo(
         lastDraw = Number.NEGATIVE_INFINITY;
       }
       if (!effects.terminal) {
-        if (done === total) effects.err(`${what}: ${total}`);
+        if (done === total && now - startedAt >= WORTH_SAYING) effects.err(`${what}: ${total}`);
         return;
       }
       if (done < total && now - lastDraw < REDRAW_EVERY) return;
