@@ -187,19 +187,13 @@ test("what is no photo is left alone, each with its reason; links are not follow
   expect(summary.broughtIn.map(({ from }) => from)).toEqual(["good.jpg"]);
 });
 
-test.each([
-  "two words.jpg",
-  "-rf.jpg",
-  "été.jpg",
-  "🌱🥕.jpg",
-  "a..b.jpg",
-  "..jpg.jpg".slice(1),
-  "100%.jpg",
-  "it's #1?.jpg",
-])("name %s", async (name) => {
-  await onCard(name, await taken("2026:05:16 10:00:00"));
-  expect((await ingest()).broughtIn.map(({ to }) => to)).toEqual([`photos/2026-05-16/${name}`]);
-});
+test.each(["two words.jpg", "-rf.jpg", "été.jpg", "🌱🥕.jpg", "a..b.jpg", "100%.jpg", "it's #1?.jpg"])(
+  "name %s",
+  async (name) => {
+    await onCard(name, await taken("2026:05:16 10:00:00"));
+    expect((await ingest()).broughtIn.map(({ to }) => to)).toEqual([`photos/2026-05-16/${name}`]);
+  },
+);
 
 test("taking in the records' own photos changes nothing", async () => {
   await onCard("IMG_1.jpg", await taken("2026:05:16 10:00:00", 1));
