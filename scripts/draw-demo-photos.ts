@@ -1,0 +1,95 @@
+/**
+ * Draws the demo garden's photos, the same bytes every time.
+ *
+ *     node scripts/draw-demo-photos.ts                                  into demo-content/photos, with truth.json beside them
+ *     node scripts/draw-demo-photos.ts --megapixels 12 --count 200 DIR  large photos for the bench, into DIR
+ */
+
+import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
+import { availableParallelism } from "node:os";
+import { dirname, join } from "node:path";
+import { parseArgs } from "node:util";
+import { isMainThread, parentPort, Worker } from "node:worker_threads";
+import { drawBenchPhotos } from "./demo-photos/bench-photos.ts";
+import type { PhotoTruth } from "./demo-photos/draw.ts";
+import { drawPhoto, frameOutline } from "./demo-photos/draw.ts";
+import { fine } from "./demo-photos/render.ts";
+import { photoPlans, series } from "./demo-photos/schedule.ts";
+
+const photosFolder = join(import.meta.dirname, "../demo-content/photos");
+
+/** A worker draws the plan whose number it is sent, writes it and answers with its truth. */
+function work(): void {
+  const plans = photoPlans();
+  parentPort?.on("message", async (index: number) => {
+    const plan = plans[index];
+    if (!plan) throw new Error(`There is no photo number ${index}.`);
+    const { jpeg, truth } = await drawPhoto(plan, fine);
+    const path = join(photosFolder, plan.path);
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, jpeg);
+    parentPort?.postMessage({ index, truth, bytes: jpeg.length });
+  });
+}
+
+async function drawAll(): Promise<void> {
+  const plans = photoPlans();
+  const wanted = new Set(plans.map((plan) => plan.path));
+  await mkdir(photosFolder, { recursive: true });
+  for (const file of await readdir(photosFolder, { recursive: true }))
+    if (file.endsWith(".jpg") && !wanted.has(file)) await rm(join(photosFolder, file));
+  const truths = new Map<string, PhotoTruth>();
+  let next = 0;
+  let bytes = 0;
+  await Promise.all(
+    Array.from({ length: Math.min(plans.length, availableParallelism()) }, () => {
+      const worker = new Worker(new URL(import.meta.url));
+      return new Promise<void>((resolve, reject) => {
+        const give = (): void => {
+          if (next < plans.length) worker.postMessage(next++);
+          else void worker.terminate().then(() => resolve());
+        };
+        worker.on("error", reject);
+        worker.on("message", (done: { index: number; truth: PhotoTruth; bytes: number }) => {
+          const path = plans[done.index]?.path as string;
+          truths.set(path, done.truth);
+          bytes += done.bytes;
+          console.log(`${truths.size} of ${plans.length}  ${path}  ${Math.round(done.bytes / 1024)} KiB`);
+          give();
+        });
+        give();
+      });
+    }),
+  );
+  const truth = {
+    about:
+      "What is true about the drawn photos, in pixels of the upright frame. A point p of the viewpoint's own frame is shown at centre + shift + scale * R(rotationDeg, clockwise) * (p - centre). " +
+      "cover is the share of the bed's outline that shows plant. Written by scripts/draw-demo-photos.ts.",
+    viewpoints: Object.fromEntries(
+      series.map(({ design }) => [
+        `${design.bed}/${design.viewpoint}`,
+        {
+          width: design.width,
+          height: design.height,
+          looking: design.heading,
+          outline: frameOutline(design),
+          ...(design.stake ? { stakeCm: design.stake.lengthCm } : {}),
+        },
+      ]),
+    ),
+    photos: Object.fromEntries(plans.map((plan) => [plan.path, truths.get(plan.path)])),
+  };
+  await writeFile(join(photosFolder, "truth.json"), `${JSON.stringify(truth, undefined, 1)}\n`);
+  console.log(`${plans.length} photos, ${(bytes / 1024 / 1024).toFixed(2)} MiB`);
+}
+
+if (!isMainThread) work();
+else {
+  const { values, positionals } = parseArgs({
+    options: { megapixels: { type: "string" }, count: { type: "string" } },
+    allowPositionals: true,
+  });
+  const [dir] = positionals;
+  if (dir) await drawBenchPhotos(dir, Number(values.count ?? 200), Number(values.megapixels ?? 12));
+  else await drawAll();
+}
