@@ -176,19 +176,19 @@ export function ambiguousNames({ beds, varieties }: DescribedRecords): Problem[]
   }
   const problems: Problem[] = [];
   for (const variety of varieties.values()) {
-    for (const name of new Set([variety.title, variety.id, ...variety.alsoSpelled].map(normaliseName))) {
-      const bed = bedByName.get(name);
-      if (bed === undefined) continue;
-      problems.push(
-        problem(
-          "name/ambiguous",
-          variety.place ?? { file: "varieties", line: 1, column: 1 },
-          `The variety "${variety.title}" and the bed "${bed.title}" (${bed.place?.file ?? bed.id}) answer to the same name, "${name}".`,
-          `Give one of them another title, or say "in ${bed.title}" in notes when the bed is meant.`,
-        ),
-      );
-      break;
-    }
+    const shared = [variety.title, variety.id, ...variety.alsoSpelled].find((name) =>
+      bedByName.has(normaliseName(name)),
+    );
+    const bed = shared === undefined ? undefined : bedByName.get(normaliseName(shared));
+    if (bed === undefined) continue;
+    problems.push(
+      problem(
+        "name/ambiguous",
+        variety.place ?? { file: "varieties", line: 1, column: 1 },
+        `The variety "${variety.title}" and the bed "${bed.title}" (${bed.place?.file ?? bed.id}) both answer to "${shared}".`,
+        `Give one of them another name, or write "in ${bed.title}" in notes when the bed is meant.`,
+      ),
+    );
   }
   return problems;
 }

@@ -83,17 +83,24 @@ interface Reader {
   readonly linked: LinkedFile[];
 }
 
-/**
- * Undefined when the parser gives up, which it does on text nested some thousand levels deep: it recurses, and such text
- * is nothing a person wrote as a note.
- */
+/** Lists in lists in lists: more levels than this are nothing a person wrote as a note. */
+const deepest = 100;
+
+/** Undefined when the text is nested so deep that reading it, which goes level by level, would run out of room. */
 function parse(markdown: string): Root | undefined {
   try {
-    return fromMarkdown(markdown);
+    const root = fromMarkdown(markdown);
+    return goesDeeper(root, deepest) ? undefined : root;
   } catch (error) {
+    // The parser itself runs out of room at some thousand levels.
     if (error instanceof RangeError) return undefined;
     throw error;
   }
+}
+
+function goesDeeper(node: Node, levels: number): boolean {
+  const { children } = node as Partial<Root>;
+  return children !== undefined && (levels === 0 || children.some((child) => goesDeeper(child, levels - 1)));
 }
 
 function itemsOf(list: List, reader: Reader): ItemPiece[] {

@@ -222,14 +222,17 @@ function notPhotos(files: readonly string[]): Problem[] {
     const ending = /\.[^./]+$/.exec(file)?.[0].toLowerCase() ?? "";
     byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
   }
-  return [...byEnding].map(([ending, [first = "", ...more]]) =>
-    problem(
+  return [...byEnding].map(([ending, [first = "", ...more]]) => {
+    const has = ending === "" ? "no ending" : `the ending ${ending}`;
+    return problem(
       "folder/not-a-photo",
       head(first),
-      `${more.length === 0 ? "This file is" : `This file and ${more.length} more`} ${ending === "" ? "without an ending" : `with the ending ${ending}`} ${more.length === 0 ? "and" : "are"} not read as photos.`,
+      more.length === 0
+        ? `This file has ${has} and is not read as a photo.`
+        : `This file and ${more.length} more have ${has} and are not read as photos.`,
       "Photos are JPEG, HEIC, PNG or WebP files.",
-    ),
-  );
+    );
+  });
 }
 
 function atTheTop(file: string): Problem[] {
