@@ -36,7 +36,7 @@ const month =
   "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?";
 const named = "mon(?:day)?|tue(?:s(?:day)?)?|wed(?:s|nesday)?|thu(?:rs(?:day)?)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?";
 const lead = "by|before|until|till|on|in|for|at|during|over|come|within|around|about";
-const part = "early|mid|late|the end of|the middle of|the start of|the beginning of";
+const part = "early|mid|late|(?:the )?end of|(?:the )?middle of|(?:the )?start of|(?:the )?beginning of";
 
 /** Alternatives of one phrase, tried at each place of the text from left to right. */
 const phrase = new RegExp(

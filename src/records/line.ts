@@ -24,6 +24,9 @@ const fillers = new Set(
   "the a an of and & + plus some my our in into on at to from with by for x × all each".split(" "),
 );
 
+const joining = new Set(["and", "of", "plus"]);
+const articles = new Set(["the", "a", "an"]);
+
 export class Line {
   readonly text: string;
   readonly words: readonly Word[];
@@ -69,30 +72,41 @@ export class Line {
   /** Everything from a word on that nobody claimed, in order, its pieces set off by commas; undefined when nothing is left. */
   rest(from: number): string | undefined {
     const pieces: string[] = [];
-    for (let at = from; at < this.end; at++) {
-      if (this.#claimed[at]) continue;
-      const start = at;
-      while (at < this.end && !this.#claimed[at]) at += 1;
-      const piece = this.#piece(start, at);
-      if (piece !== "") pieces.push(piece);
+    for (let left = this.#left(from); left !== undefined; left = this.#left(left.next)) {
+      if (left.end > left.from) pieces.push(this.slice(left.from, left.end));
     }
     return pieces.length === 0 ? undefined : pieces.join(", ");
   }
 
-  /** A run of words without the separators and fillers that join it to what was understood. */
-  #piece(from: number, to: number): string {
-    let [first, last] = [from, to];
-    while (first < last && this.#joins(first)) first += 1;
-    while (last > first && this.#joins(last - 1)) last -= 1;
-    if (this.words.slice(first, last).every((word) => word.kind === "mark" || fillers.has(word.lower))) return "";
-    return this.slice(first, last);
+  /** The first words from there on that nobody claimed, up to a comma. */
+  firstLeft(from: number): { readonly from: number; readonly end: number } | undefined {
+    let left = this.#left(from);
+    while (left !== undefined && left.end <= left.from) left = this.#left(left.next);
+    if (left === undefined) return undefined;
+    const start = left.from;
+    const comma = this.words.slice(start, left.end).findIndex((word) => /^[,;]$/.test(word.text));
+    return { from: start, end: comma < 0 ? left.end : start + comma };
+  }
+
+  /** The next run of unclaimed words, without the separators and fillers that join it to what was understood. */
+  #left(from: number): { readonly from: number; readonly end: number; readonly next: number } | undefined {
+    let start = from;
+    while (start < this.end && this.#claimed[start]) start += 1;
+    if (start >= this.end) return undefined;
+    let next = start;
+    while (next < this.end && !this.#claimed[next]) next += 1;
+    let end = next;
+    while (start < end && this.#joins(start)) start += 1;
+    while (end > start && (this.#joins(end - 1) || articles.has(this.lower(end - 1)))) end -= 1;
+    const empty = this.words.slice(start, end).every((word) => word.kind === "mark" || fillers.has(word.lower));
+    return { from: start, end: empty ? start : end, next };
   }
 
   #joins(at: number): boolean {
     const word = this.words[at];
     if (word === undefined) return true;
     if (word.kind === "mark") return /^[,;:.–—-]$/.test(word.text);
-    return word.lower === "and" || word.lower === "of" || word.lower === "plus";
+    return joining.has(word.lower);
   }
 }
 

@@ -155,18 +155,17 @@ export class Names {
     if (crop !== undefined && (variety === undefined || crop.end > variety.end)) {
       const next = words[crop.end];
       if (next !== undefined && pestWords.has(next.lower)) return undefined;
-      const after = this.at("variety", words, skipQuote(words, crop.end));
+      const after = this.at("variety", words, opened(words, crop.end));
       const meant = after && this.#varietyOfCrop(after, crop.id);
-      if (after && meant) return { variety: meant, end: skipQuote(words, after.end), others: [] };
+      if (after && meant) return { variety: meant, end: closed(words, after.end), others: [] };
       return { crop: crop.id, end: crop.end, others: [] };
     }
     if (variety === undefined) return undefined;
-    const after = skipQuote(words, variety.end);
-    const cropAfter = this.at("crop", words, after);
+    const cropAfter = this.at("crop", words, opened(words, closed(words, variety.end)));
     if (cropAfter !== undefined) {
       const meant = this.#varietyOfCrop(variety, cropAfter.id);
       // "Black Beauty aubergine" is another variety than the courgette Black Beauty: not this name.
-      return meant === undefined ? undefined : { variety: meant, end: cropAfter.end, others: [] };
+      return meant === undefined ? undefined : { variety: meant, end: closed(words, cropAfter.end), others: [] };
     }
     return { variety: variety.id, end: variety.end, others: variety.others };
   }
@@ -301,9 +300,13 @@ function foundHere(node: Node, kind: NameKind, end: number): Found | undefined {
 
 const noOthers: readonly string[] = [];
 
-function skipQuote(words: readonly Word[], at: number): number {
-  const text = words[at]?.text;
-  return text === "'" || text === "‘" || text === "’" || text === '"' || text === "“" || text === "”" ? at + 1 : at;
+/** Past a mark that opens a second name: "leek (Musselburgh)", "leek ‘Musselburgh’". */
+function opened(words: readonly Word[], at: number): number {
+  return /^[('‘"“]$/.test(words[at]?.text ?? "") ? at + 1 : at;
+}
+
+function closed(words: readonly Word[], at: number): number {
+  return /^[)'’"”]$/.test(words[at]?.text ?? "") ? at + 1 : at;
 }
 
 function endsWith(keys: readonly string[], tail: readonly string[]): boolean {

@@ -4,18 +4,20 @@
  * The verb table says how the rest is read; the readers in plant-line, said-line and other-lines say what is in it; here
  * their answers become events, one for each variety, and the note fills in what the line leaves out.
  */
-import type { Day, Event, EventKind, Place, Problem } from "../model.ts";
+import type { Crop, Day, Event, EventKind, Place, Problem } from "../model.ts";
 import { pieceOf } from "./crops.ts";
 import { Line, type LineContext } from "./line.ts";
 import { lineDay } from "./line-day.ts";
 import { isCapital, type Word, wordsOf } from "./line-words.ts";
+import type { Names } from "./names.ts";
 import { readGear, readSoil, readTrouble } from "./other-lines.ts";
 import { causeWords, countsPieces, type PlantItem, type PlantLine, readPlants } from "./plant-line.ts";
+import { knownPlant } from "./plant-names.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
 import { readSaid, readTask, type SaidLine } from "./said-line.ts";
 import { unknownVerb } from "./unknown-verb.ts";
-import { type FoundVerb, verbAt } from "./verb-table.ts";
+import { type FoundVerb, gearVerbAt, verbAt } from "./verb-table.ts";
 
 export type { LineContext } from "./line.ts";
 
@@ -39,49 +41,45 @@ type Facts = Partial<Omit<Event, "id" | "kind" | "verb" | "text" | "place" | "pr
 /** Reads a list item; undefined means that it is story. */
 export function readNoteLine(noteLine: NoteLine, context: LineContext): ReadLine | undefined {
   const { place } = noteLine;
-  const words = wordsOf(noteLine.text);
-  const verb = verbAt(words);
+  const all = wordsOf(noteLine.text);
+  const bed = bedBefore(all, context.names);
+  const words = bed === undefined ? all : all.slice(bed.end);
+  const verb = verbAt(words) ?? gearVerbAt(words, context.names);
   if (verb === undefined || !proven(verb, words, context)) {
-    const slip = verb === undefined ? unknownVerb(words, context.names, place) : undefined;
+    const slip = unknownVerb(words, context.names, place);
     return slip === undefined ? undefined : { events: [], problems: [slip] };
   }
-  const line = new Line(noteLine.text, words, place, context);
+  const line = new Line(noteLine.text, words, place, bed === undefined ? context : { ...context, beds: [bed.id] });
   const from = afterVerb(words, verb.end);
-  const day = verb.verb.shape === "words" && verb.verb.kind !== "done" ? context.note.day : dayOfLine(line, from);
-  const facts = factsOf(line, verb, from, noteLine.more);
-  if (facts === undefined) return line.problems.length === 0 ? undefined : { events: [], problems: line.problems };
-  return {
-    events: facts.map((fact, index) => eventOf(noteLine, context, verb, day, fact, index)),
-    problems: line.problems,
-  };
+  const { kind } = verb.verb;
+  const told = kind === "to do" || kind === "promised" || kind === "asked" ? undefined : dayOfLine(line, from);
+  const read = factsOf(line, verb, from, noteLine.more);
+  if (read === undefined) return line.problems.length === 0 ? undefined : { events: [], problems: line.problems };
+  const events = read.facts.map((facts, index) => {
+    const id = index === 0 ? `${place.file}:${place.line}` : `${place.file}:${place.line}/${index + 1}`;
+    return {
+      id,
+      kind: read.kind,
+      day: told ?? context.note.day,
+      verb: verb.form,
+      text: noteLine.text,
+      place,
+      private: context.note.private,
+      ...facts,
+      more: read.listed ? [] : noteLine.more,
+    };
+  });
+  return { events, problems: line.problems };
+}
+
+/** "Long Bed: sowed …" speaks of that bed. */
+function bedBefore(words: readonly Word[], names: Names): { readonly id: string; readonly end: number } | undefined {
+  const bed = names.at("bed", words, words[0]?.lower === "the" ? 1 : 0);
+  return bed !== undefined && /^[:–—]$/.test(words[bed.end]?.text ?? "") ? { id: bed.id, end: bed.end + 1 } : undefined;
 }
 
 function afterVerb(words: readonly Word[], end: number): number {
-  const mark = words[end];
-  return mark?.text === ":" || mark?.text === "–" || mark?.text === "—" ? end + 1 : end;
-}
-
-function eventOf(
-  noteLine: NoteLine,
-  context: LineContext,
-  verb: FoundVerb,
-  day: Day,
-  facts: Facts,
-  index: number,
-): Event {
-  const { place } = noteLine;
-  const id = `${place.file}:${place.line}`;
-  return {
-    id: index === 0 ? id : `${id}/${index + 1}`,
-    kind: verb.verb.kind,
-    day,
-    verb: verb.form,
-    text: noteLine.text,
-    place,
-    private: context.note.private,
-    ...facts,
-    more: facts.what !== undefined && noteLine.more.includes(facts.what) ? [] : noteLine.more,
-  };
+  return /^[:–—]$/.test(words[end]?.text ?? "") ? end + 1 : end;
 }
 
 // ---------------------------------------------------------------------------------------------------------------- verbs
@@ -126,32 +124,70 @@ function dayOfLine(line: Line, from: number): Day {
   return noteDay;
 }
 
-function factsOf(line: Line, verb: FoundVerb, from: number, more: readonly string[]): Facts[] | undefined {
+interface ReadFacts {
+  readonly kind: EventKind;
+  readonly facts: readonly Facts[];
+  /** Whether the nested items became events themselves. */
+  readonly listed?: boolean | undefined;
+}
+
+function factsOf(line: Line, verb: FoundVerb, from: number, more: readonly string[]): ReadFacts | undefined {
   const { kind, shape } = verb.verb;
   switch (shape) {
-    case "plants":
-      return plantFacts(line, kind, from, line.words[from - 1]?.text === ":");
+    case "plants": {
+      const meant = kindOf(verb, line, from);
+      return told(meant, plantFacts(line, meant, from, verb));
+    }
     case "work":
-      return workFacts(line, readSaid(line, verb.form === "did" ? from : 0));
+      return told(kind, workFacts(line, readSaid(line, verb.form === "did" ? from : 0)));
     case "trouble":
-      return troubleFacts(line, from, kind === "cured" ? "cured" : "trouble");
+      return told(kind, troubleFacts(line, from, kind === "cured" ? "cured" : "trouble"));
     case "gear":
-      return gearFacts(line, from, kind === "took down" ? "took down" : "put up");
+      if (verb.particle !== undefined) line.claim(verb.particle, verb.particle + 1);
+      return told(kind, gearFacts(line, from, kind === "took down" ? "took down" : "put up"));
     case "soil": {
       const { bed, ...soil } = readSoil(line, from);
-      return inBeds(bed === undefined ? line.context.beds : [bed]).map((where) => ({
-        ...soil,
-        ...where,
-        detail: line.rest(from),
-      }));
+      const detail = line.rest(from);
+      return told(
+        kind,
+        inBeds(bed === undefined ? line.context.beds : [bed]).map((where) => ({ ...soil, ...where, detail })),
+      );
     }
     case "words":
       return taskFacts(line, kind, from, more);
   }
 }
 
+function told(kind: EventKind, facts: readonly Facts[] | undefined): ReadFacts | undefined {
+  return facts === undefined ? undefined : { kind, facts };
+}
+
 function inBeds(beds: readonly string[]): readonly { readonly bed?: string | undefined }[] {
   return beds.length === 0 ? [{}] : beds.map((bed) => ({ bed }));
+}
+
+/**
+ * "pulled" clears a planting, but what comes by weight, by the bunch, or is a root was picked; "lifted" and "dug" pick,
+ * but flowers are lifted to be stored, which ends their time in the bed.
+ */
+function kindOf(verb: FoundVerb, line: Line, from: number): EventKind {
+  const { kind } = verb.verb;
+  if (verb.form === "pulled") {
+    const amount = amountAt(line.words, from, line.system);
+    if (amount === undefined) return kind;
+    const weighed = amount.grams !== undefined || amount.litres !== undefined || amount.unit !== undefined;
+    const piece = pieceOf(cropIn(line, amount.end));
+    return weighed || piece === "root" || piece === "bulb" ? "picked" : kind;
+  }
+  if (verb.form === "lifted" || verb.form === "dug" || verb.form === "dug up") {
+    return cropIn(line, from)?.use === "flower" ? "cleared" : kind;
+  }
+  return kind;
+}
+
+function cropIn(line: Line, from: number): Crop | undefined {
+  const plant = knownPlant(line, from, Math.min(line.end, from + 6));
+  return line.names.crop(plant?.variety === undefined ? plant?.crop : line.names.cropOf(plant.variety));
 }
 
 // --------------------------------------------------------------------------------------------------------------- plants
@@ -161,12 +197,11 @@ const wholeBed = new Set<EventKind>(["cleared", "lost", "measured", "moved"]);
 /** Kinds whose plants may stand in the nursery, so that the note's bed is not theirs unless the line says so. */
 const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away"]);
 
-function plantFacts(line: Line, kind: EventKind, from: number, colon: boolean): Facts[] | undefined {
+function plantFacts(line: Line, kind: EventKind, from: number, verb: FoundVerb): Facts[] | undefined {
   const read = readPlants(line, from, kind);
   const saysBed = read.places.some((place) => place.bed !== undefined);
   const detail = line.rest(from);
   const whole: Facts = {
-    spacingCm: read.spacingCm,
     plantsFrom: read.plantsFrom,
     cause: read.cause,
     celsius: read.celsius,
@@ -175,11 +210,12 @@ function plantFacts(line: Line, kind: EventKind, from: number, colon: boolean): 
   if (read.items.length === 0) {
     const amount = read.loose ?? read.leftOver;
     if (!saysBed && amount === undefined && read.celsius === undefined && read.heightCm === undefined) {
-      if (!colon) return undefined;
-      line.problems.push(noPlant(line, kind));
+      const meant = verb.proof === undefined || line.words[from - 1]?.text === ":";
+      if (meant && from < line.end) line.problems.push(noPlant(line, verb, "it was kept as story"));
       return undefined;
     }
-    if (!(wholeBed.has(kind) && (saysBed || line.context.beds.length > 0))) line.problems.push(noPlant(line, kind));
+    if (read.celsius === undefined && !(wholeBed.has(kind) && saysBed))
+      line.problems.push(noPlant(line, verb, "it counts for no planting"));
     return inPlace(line, kind, read, { place: 0, amount, crop: undefined }).map((facts) => ({ ...whole, ...facts }));
   }
   return read.items.flatMap((item) => inPlace(line, kind, read, item).map((facts) => ({ ...whole, ...facts })));
@@ -192,15 +228,19 @@ function inPlace(line: Line, kind: EventKind, read: PlantLine, item: PlantItem):
     variety: item.variety,
     crop: item.crop,
     ...amountFacts(line, kind, read, item),
+    spacingCm: item.spacingCm ?? read.spacingCm,
     spot: place.spot,
     gear: place.gear,
     bed: place.bed,
     toBed: place.toBed,
   };
   if (place.bed === undefined && place.toBed !== undefined && kind !== "moved") return [{ ...facts, bed: place.toBed }];
-  if (place.bed !== undefined || bedOnlyWhenSaid.has(kind)) {
-    return [{ ...facts, nursery: kind === "sowed" && read.nursery ? true : undefined }];
+  if (place.bed !== undefined) {
+    const nursery = kind === "sowed" && read.nursery ? true : undefined;
+    const beds = [place.bed, ...(place.alsoBeds ?? [])];
+    return beds.length === 1 ? [{ ...facts, nursery }] : sharedOut(line, facts, beds);
   }
+  if (bedOnlyWhenSaid.has(kind)) return [facts];
   const [only, second] = line.context.beds;
   if (kind === "sowed" && (read.nursery || only === undefined)) {
     if (!read.nursery && item === read.items[0]) line.problems.push(sownWhere(line));
@@ -210,6 +250,22 @@ function inPlace(line: Line, kind: EventKind, read: PlantLine, item: PlantItem):
   if ((kind === "sowed" || kind === "planted") && item === (read.items[0] ?? item))
     line.problems.push(whichBed(line, kind));
   return [facts];
+}
+
+/** "planted 12 Musselburgh in Long Bed and Cold Frame": how many went into each is not said, so no bed is given a number. */
+function sharedOut(line: Line, facts: Facts, beds: readonly string[]): Facts[] {
+  const { count, unit, grams, litres, ...rest } = facts;
+  if (count !== undefined || grams !== undefined || litres !== undefined) {
+    line.problems.push(
+      problem(
+        "note/which-bed",
+        line.place,
+        `This line gives one amount for ${beds.length} beds, so it was counted for none of them.`,
+        "Write a line for each bed, with its own amount.",
+      ),
+    );
+  }
+  return beds.map((bed) => ({ ...rest, bed }));
 }
 
 function amountFacts(line: Line, kind: EventKind, read: PlantLine, item: PlantItem): Facts {
@@ -225,12 +281,12 @@ function amountFacts(line: Line, kind: EventKind, read: PlantLine, item: PlantIt
   };
 }
 
-function noPlant(line: Line, kind: EventKind): Problem {
+function noPlant(line: Line, verb: FoundVerb, so: string): Problem {
   return problem(
     "note/no-plant",
     line.place,
-    `This line does not say which plant was meant by "${kind}".`,
-    "Name a variety or crop, in capitals or in quotation marks if no file describes it yet.",
+    `After "${verb.form}" this line names no plant, so ${so}.`,
+    "Name the variety or crop; begin the name with a capital letter if no file describes it yet.",
   );
 }
 
@@ -267,14 +323,15 @@ function workFacts(line: Line, said: SaidLine): Facts[] | undefined {
   return said.plants.flatMap((plant) => inBeds(theirs).map((where) => ({ ...facts, ...plant, ...where })));
 }
 
-function taskFacts(line: Line, kind: EventKind, from: number, more: readonly string[]): Facts[] | undefined {
+function taskFacts(line: Line, kind: EventKind, from: number, more: readonly string[]): ReadFacts | undefined {
   const said = readTask(line, from, kind);
-  if (said.what === "") {
-    // "to do:" over a nested list of things.
-    return more.length === 0 ? undefined : more.map((what) => ({ what, bed: onlyBed(line), due: said.due }));
+  if (said.what !== "") {
+    const [plant] = said.plants;
+    return { kind, facts: [{ what: said.what, due: said.due, ...plant, bed: said.beds[0] ?? onlyBed(line) }] };
   }
-  const [plant] = said.plants;
-  return [{ what: said.what, due: said.due, ...plant, bed: said.beds[0] ?? onlyBed(line) }];
+  if (more.length === 0) return undefined;
+  // "to do:" over a nested list of things.
+  return { kind, facts: more.map((what) => ({ what, bed: onlyBed(line), due: said.due })), listed: true };
 }
 
 function onlyBed(line: Line): string | undefined {
@@ -285,7 +342,7 @@ function troubleFacts(line: Line, from: number, kind: "trouble" | "cured"): Fact
   const read = readTrouble(line, from, kind);
   if (read === undefined) return undefined;
   const { items, places } = read.plants;
-  const facts = { cause: read.cause, detail: read.cause === line.rest(from) ? undefined : line.rest(from) };
+  const facts = { cause: read.cause, detail: line.rest(from) };
   const bed = places[0]?.bed;
   if (items.length === 0) {
     return inBeds(bed === undefined ? line.context.beds : [bed]).map((where) => ({

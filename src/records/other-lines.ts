@@ -3,7 +3,7 @@ import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
 import { bareBedAt, placeAt } from "./place-words.ts";
 import { type PlantLine, readPlants } from "./plant-line.ts";
-import { knownPlant } from "./plant-names.ts";
+import { knownPlant, takePlant } from "./plant-names.ts";
 import { amountAt } from "./quantities.ts";
 
 export interface TroubleLine {
@@ -19,16 +19,23 @@ export function readTrouble(line: Line, from: number, kind: "trouble" | "cured")
     line.claim(from, on);
     const plants = readPlants(line, on, kind);
     if (plants.items.length === 0) {
-      // "yellow leaves Black Beauty": named among the words of the cause.
-      const named = knownPlant(line, from, on);
-      if (named !== undefined) plants.items.push({ variety: named.variety, crop: named.crop, place: 0 });
+      // "yellow leaves Black Beauty", "under the leaves of Sungold": named among other words.
+      const named = knownPlant(line, from, line.end);
+      if (named !== undefined) plants.items.push({ ...takePlant(line, named), place: 0 });
     }
     return { cause, plants };
   }
   const first = line.lower(from) === "on" || line.lower(from) === "in" ? from + 1 : from;
   const plants = readPlants(line, first, kind);
-  const rest = line.rest(from);
-  return rest === undefined ? undefined : { cause: rest, plants };
+  return causeAfterPlant(line, first, plants);
+}
+
+/** "Black Beauty wilting, row 2": the first words left over are the cause. */
+function causeAfterPlant(line: Line, from: number, plants: PlantLine): TroubleLine | undefined {
+  const left = line.firstLeft(from);
+  if (left === undefined) return undefined;
+  line.claim(left.from, left.end);
+  return { cause: line.slice(left.from, left.end), plants };
 }
 
 /** The word after the cause: "on" or "in" before something named, else the first comma; `from` when a plant comes first. */

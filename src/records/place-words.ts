@@ -58,7 +58,7 @@ const nurseryNouns = new Set(
   (
     "tray trays seedtray seedtrays module modules cell cells plug plugs pot pots propagator propagators windowsill sill windowsills glass lights " +
     "light block blocks rootrainer rootrainers roottrainers roll rolls gutter gutters guttering greenhouse glasshouse conservatory kitchen " +
-    "cupboard porch house mat heat nursery flats flat pellets tubes lightbox"
+    "cupboard porch house mat heat nursery flats flat pellets tubes lightbox trainer trainers"
   ).split(" "),
 );
 const nurseryPrepositions = new Set(["in", "into", "on", "under"]);
@@ -196,7 +196,7 @@ function partOfBed(line: Line, from: number): { readonly from: number; readonly 
   const first = line.lower(from);
   if (numberedSpots.has(first)) {
     const next = line.words[from + 1];
-    const numbered = next?.kind === "number" || amountAt(line.words, from + 1, line.system)?.count !== undefined;
+    const numbered = amountAt(line.words, from + 1, line.system)?.count !== undefined;
     return numbered || (next !== undefined && next.text.length === 1 && isCapital(next))
       ? { from, noun: from + 1 }
       : undefined;
@@ -214,8 +214,8 @@ function partOfBed(line: Line, from: number): { readonly from: number; readonly 
     }
     const describes =
       ordinals.test(word.lower) || word.lower === "hand" || word.text === "-" || /^(?:st|nd|rd|th)$/.test(word.lower);
-    if (!describes && word.kind !== "number" && !(definite && steps === 0 && spotNouns.has(line.lower(at + 1))))
-      return undefined;
+    const ordinal = word.kind === "number" && /^(?:st|nd|rd|th)$/.test(line.lower(at + 1));
+    if (!describes && !ordinal && !(definite && steps === 0 && spotNouns.has(line.lower(at + 1)))) return undefined;
   }
   return undefined;
 }
@@ -279,11 +279,18 @@ function unknownBed(line: Line, at: number, lower: string, kind: EventKind): Fou
     bedNouns.has(noun?.lower ?? "") && (definite || end - first > 1 || last.kind === "number") && word.kind === "word";
   const inPots = /^(?:pots?|tubs?|containers?)$/.test(noun?.lower ?? "") && !definite && !named;
   if (!(named || described) || inPots || line.lower(at + 1) === "a") return undefined;
+  if (knownBedWithin(line, first, end)) return undefined;
   const title = line.slice(first, end);
   const bed = line.names.takeBed(title, line.place);
   if (bed === undefined) return undefined;
   warnNearBed(line, title, bed);
   return { is: "bed", bed, role: roleOf(lower, false), end };
+}
+
+/** "in each of Long Bed": a bed that the words around it hide. */
+function knownBedWithin(line: Line, from: number, end: number): boolean {
+  for (let at = from; at < end; at++) if (line.names.at("bed", line.words, at)) return true;
+  return false;
 }
 
 function warnNearBed(line: Line, title: string, bed: string): void {

@@ -6,20 +6,24 @@
  */
 import type { EventKind } from "../model.ts";
 import type { Line } from "./line.ts";
+import { isCapital } from "./line-words.ts";
 import { bareBedAt, type FoundPlace, placeAt } from "./place-words.ts";
-import { type NamedPlant, phraseEnd, plainNouns, plantIn, plantNouns } from "./plant-names.ts";
+import { type NamedPlant, phraseEnd, plainNouns, plantIn, plantNouns, takePlant } from "./plant-names.ts";
 import { type Amount, amountAt, numberAt, pickUnitCalled } from "./quantities.ts";
 
 export interface PlantItem {
   variety?: string | undefined;
   crop?: string | undefined;
   amount?: Amount | undefined;
+  spacingCm?: number | undefined;
   /** Index into `places`. */
   place: number;
 }
 
 export interface PlantPlace {
   bed?: string | undefined;
+  /** Further beds of "in Long Bed and Cold Frame". */
+  alsoBeds?: string[] | undefined;
   toBed?: string | undefined;
   spot?: string | undefined;
   gear?: string | undefined;
@@ -33,6 +37,7 @@ export interface PlantLine {
   loose?: Amount | undefined;
   heightCm?: number | undefined;
   celsius?: number | undefined;
+  /** A distance said before any plant. */
   spacingCm?: number | undefined;
   /** Plants left after thinning. */
   leftOver?: Amount | undefined;
@@ -65,7 +70,7 @@ export const causeWords: ReadonlySet<string> = new Set(
 
 export function readPlants(line: Line, from: number, kind: EventKind): PlantLine {
   const read: PlantLine = { items: [], places: [{}], nursery: false };
-  const scan: Scan = { line, kind, read, at: from, listOpen: true, afterItem: false };
+  const scan: Scan = { line, kind, read, at: from, listOpen: true, afterItem: false, passedOver: false };
   while (scan.at < line.end) {
     const before = scan.at;
     step(scan);
@@ -84,6 +89,10 @@ interface Scan {
   listOpen: boolean;
   /** Whether the last thing understood was an item, so that a separator continues the list. */
   afterItem: boolean;
+  /** Whether words were passed over that mean nothing here; after them no word in lower case is taken for a name. */
+  passedOver: boolean;
+  /** The word after the last bed said. */
+  bedEnd?: number | undefined;
 }
 
 function step(scan: Scan): void {
@@ -92,7 +101,7 @@ function step(scan: Scan): void {
   if (word === undefined) return;
   if (word.kind === "mark" || word.lower === "and" || word.lower === "plus") {
     // A fraction sign or a quotation mark begins an amount or a name.
-    if (!/^['‘"“~≈−-]$/.test(word.text)) {
+    if (!/^['‘"“~≈−@-]$/.test(word.text)) {
       separator(scan, word.text);
       return;
     }
@@ -102,6 +111,8 @@ function step(scan: Scan): void {
   if (scan.listOpen && readName(scan, at, undefined)) return;
   scan.at = at + 1;
   scan.afterItem = false;
+  scan.passedOver = true;
+  if (scan.read.items.length > 0) scan.listOpen = false;
 }
 
 function separator(scan: Scan, mark: string): void {
@@ -121,6 +132,7 @@ function readPlace(scan: Scan): boolean {
   if (place.is !== "nursery" || place.end === at + 1) line.claim(at, place.end);
   setPlace(scan, place);
   scan.at = place.end;
+  if (place.is === "bed") scan.bedEnd = place.end;
   scan.afterItem = false;
   scan.listOpen = scan.read.items.length === 0;
   return true;
@@ -130,9 +142,14 @@ function readPlace(scan: Scan): boolean {
 function bareBed(scan: Scan): FoundPlace | undefined {
   const { line, at } = scan;
   const bed = bareBedAt(line, at);
-  if (bed === undefined || currentPlace(scan.read).bed !== undefined) return undefined;
+  if (bed === undefined || (currentPlace(scan.read).bed !== undefined && !followsBed(scan))) return undefined;
   const plant = line.names.plantAt(line.words, at);
   return plant !== undefined && plant.end >= bed.end ? undefined : bed;
+}
+
+/** "in Long Bed and Cold Frame": a bed joined to the one before it. */
+function followsBed({ line, at, bedEnd }: Scan): boolean {
+  return bedEnd === at - 1 && /^(?:and|&|\+|,)$/.test(line.lower(at - 1));
 }
 
 function currentPlace(read: PlantLine): PlantPlace {
@@ -144,6 +161,8 @@ function setPlace(scan: Scan, found: FoundPlace): void {
   const place = currentPlace(read);
   if (found.is === "nursery") read.nursery = true;
   else if (found.is === "gear") place.gear = found.gear;
+  else if (found.is === "bed" && place.bed !== undefined && followsBed(scan))
+    place.alsoBeds = [...(place.alsoBeds ?? []), found.bed];
   else if (found.is === "spot") place.spot = place.spot === undefined ? found.spot : `${place.spot}, ${found.spot}`;
   else if (kind === "moved" && (found.role === "to" || (found.role === "in" && place.bed !== undefined)))
     place.toBed = found.bed;
@@ -161,7 +180,10 @@ function placeOfNewItem(read: PlantLine): number {
 function sharePlaces(read: PlantLine): void {
   for (const [index, place] of read.places.entries()) {
     const before = read.places[index - 1];
-    if (before !== undefined && place.bed === undefined) place.bed = before.bed;
+    if (before !== undefined && place.bed === undefined) {
+      place.bed = before.bed;
+      place.alsoBeds = before.alsoBeds;
+    }
     if (before !== undefined && place.toBed === undefined) place.toBed = before.toBed;
   }
 }
@@ -172,21 +194,40 @@ function sharePlaces(read: PlantLine): void {
 function readSpacing(scan: Scan): boolean {
   const { line, at } = scan;
   const lower = line.lower(at);
-  const lead = lower === "at" || lower === "every" ? 1 : lower === "spaced" ? (line.lower(at + 1) === "at" ? 2 : 1) : 0;
+  const lead =
+    lower === "at" || lower === "every" || lower === "@"
+      ? 1
+      : lower === "spaced"
+        ? line.lower(at + 1) === "at"
+          ? 2
+          : 1
+        : 0;
   if (scan.kind === "measured") return false;
   const spaced = spacingAt(line, at + lead);
   if (spaced === undefined) return false;
   const next = line.lower(spaced.end);
   const between = next === "between" && /^(?:plants|them|each|seeds|seedlings)$/.test(line.lower(spaced.end + 1));
   if (!afterSpacing.has(next) && !between && lead === 0) return false;
-  if (/^(?:rows|row|lines)$/.test(line.lower(at - 1)) || scan.read.spacingCm !== undefined) return false;
+  if (/^(?:rows|row|lines)$/.test(line.lower(at - 1)) || !takesSpacing(scan.read)) return false;
   const end = between ? spaced.end + 2 : afterSpacing.has(next) ? spaced.end + 1 : spaced.end;
-  scan.read.spacingCm = spaced.cm;
+  setSpacing(scan.read, spaced.cm);
   line.claim(at, end);
   scan.at = end;
-  scan.afterItem = false;
+  // "6 Crown Prince 3 ft apart, 4 Uchiki Kuri …" goes on.
   scan.listOpen = false;
   return true;
+}
+
+function takesSpacing(read: PlantLine): boolean {
+  return read.items.length === 0
+    ? read.spacingCm === undefined
+    : read.items.some((item) => item.spacingCm === undefined);
+}
+
+/** A distance belongs to the items before it that have none; said first, it belongs to all. */
+function setSpacing(read: PlantLine, cm: number): void {
+  if (read.items.length === 0) read.spacingCm = cm;
+  for (const item of read.items) item.spacingCm ??= cm;
 }
 
 function spacingAt(line: Line, at: number): { readonly cm: number; readonly end: number } | undefined {
@@ -209,7 +250,7 @@ function readThinnedTo(scan: Scan): boolean {
   const { line, at, read } = scan;
   if (scan.kind !== "thinned" || line.lower(at) !== "to") return false;
   const amount = amountAt(line.words, at + 1, line.system);
-  if (amount?.cm !== undefined) read.spacingCm = amount.cm;
+  if (amount?.cm !== undefined) setSpacing(read, amount.cm);
   else if (amount?.count !== undefined) read.leftOver = amount;
   else return false;
   let end = amount.end;
@@ -230,7 +271,7 @@ function readCause(scan: Scan): boolean {
   const lower = line.lower(at);
   const second = line.lower(at + 1);
   let from: number | undefined;
-  if (lower === "to" || lower === "from" || lower === "after") from = at + 1;
+  if (/^(?:to|from|after|by)$/.test(lower)) from = at + 1;
   else if ((lower === "because" && second === "of") || (lower === "due" && second === "to")) from = at + 2;
   const clause = line.words[at - 1]?.text;
   if (from === undefined && (clause === "," || clause === "(" || clause === ":") && read.items.length > 0) {
@@ -272,6 +313,10 @@ function readBought(scan: Scan): boolean {
   const alone = read.items.length === 0 || next === undefined || at + 1 >= line.end || next.kind === "mark";
   if (alone) line.claim(at, at + 1);
   scan.at = at + 1;
+  if (read.items.length > 0) {
+    scan.listOpen = false;
+    scan.afterItem = false;
+  }
   return true;
 }
 
@@ -305,7 +350,12 @@ function readAmount(scan: Scan): boolean {
 function strayAmount(scan: Scan, amount: Amount, kind: EventKind, read: PlantLine): boolean {
   const { line, at } = scan;
   let end = amount.end;
-  if (line.lower(end) === "of" && line.lower(end + 1) === "them") end += 2;
+  // "day 9" is no count, and neither is the "a" of "a male one".
+  const joined = scan.afterItem || at === 0 || /^[,;:(x×]$/.test(line.lower(at - 1)) || read.items.length === 0;
+  const article = /^an?$/.test(line.lower(at)) && amount.count !== undefined && amount.unit === undefined;
+  const noun = plantNouns.has(line.lower(end)) ? end : undefined;
+  if (noun !== undefined) end += 1;
+  else if (line.lower(end) === "of" && line.lower(end + 1) === "them") end += 2;
   else if (plainNouns.has(line.lower(end))) end += 1;
   if (line.lower(end) === "in" && /^(?:all|total)$/.test(line.lower(end + 1))) end += 2;
   else if (line.lower(end) === "altogether" || line.lower(end) === "total") end += 1;
@@ -318,7 +368,7 @@ function strayAmount(scan: Scan, amount: Amount, kind: EventKind, read: PlantLin
     placeFollows(scan, end);
   const item = read.items.at(-1);
   const free = item === undefined ? read.loose === undefined : takes(item.amount, amount);
-  if (!alone || !free || (kind === "thinned" && item !== undefined)) {
+  if (!alone || !free || !joined || article || (kind === "thinned" && item !== undefined)) {
     scan.at = amount.end;
     scan.afterItem = false;
     scan.listOpen = read.items.length === 0;
@@ -327,7 +377,7 @@ function strayAmount(scan: Scan, amount: Amount, kind: EventKind, read: PlantLin
   const times = /^[x×]$/.test(line.lower(at - 1)) ? at - 1 : at;
   if (item === undefined) read.loose = amount;
   else item.amount = { ...item.amount, ...amount };
-  keepLoose(line, times, end, amount);
+  keepLoose(line, times, noun ?? end, amount);
   scan.at = end;
   scan.listOpen = read.items.length === 0;
   return true;
@@ -388,8 +438,9 @@ function readName(scan: Scan, from: number, amount: Amount | undefined): boolean
   if (end <= start) return false;
   const plant = plantIn(line, start, end, kind, amount !== undefined);
   if (plant === undefined || plantIsDetail(scan, plant, amount)) return false;
+  if (amount === undefined && refinesCrop(scan, plant)) return true;
   claimItem(scan, plant, amount);
-  const item: PlantItem = { variety: plant.variety, crop: plant.crop, amount, place: placeOfNewItem(read) };
+  const item: PlantItem = { ...takePlant(line, plant), amount, place: placeOfNewItem(read) };
   if (item.amount === undefined && read.loose !== undefined && read.items.length === 0) {
     item.amount = read.loose;
     read.loose = undefined;
@@ -405,18 +456,44 @@ function readName(scan: Scan, from: number, amount: Amount | undefined): boolean
   return true;
 }
 
-/** After the first item a name needs its amount or a place in the list; a name taken from lower case words needs both. */
+/** "broad beans, Aquadulce": the variety of a crop named just before. */
+function refinesCrop(scan: Scan, plant: NamedPlant): boolean {
+  const { line, read } = scan;
+  const item = read.items.at(-1);
+  if (item?.crop === undefined || item.variety !== undefined || plant.variety === undefined) return false;
+  if (line.names.cropOf(plant.variety) !== item.crop || line.words[plant.from - 1]?.text !== ",") return false;
+  line.claim(plant.from, plant.end);
+  item.variety = plant.variety;
+  item.crop = undefined;
+  scan.at = plant.end;
+  scan.listOpen = false;
+  scan.afterItem = true;
+  return true;
+}
+
+/**
+ * After the first item a name nobody described needs its amount or a place in the list, and in lower case it counts only
+ * in a list of such names: "12 nantes and 20 boltardy", but not "24 Musselburgh, one per pot".
+ */
 function plantIsDetail(scan: Scan, plant: NamedPlant, amount: Amount | undefined): boolean {
-  if (scan.read.items.length === 0) return false;
-  const known = plant.variety === undefined || scan.line.names.isDescribed("variety", plant.variety);
-  return !known && amount === undefined && !scan.listOpen;
+  const { line, read } = scan;
+  if (plant.title === undefined) return false;
+  const first = line.words[plant.from];
+  const inLowerCase = plant.crop === undefined && first?.kind === "word" && !isCapital(first);
+  if (read.items.length === 0) return inLowerCase && scan.passedOver;
+  if (amount === undefined && !scan.listOpen) return true;
+  return (
+    inLowerCase &&
+    read.items.some((item) => item.variety === undefined || line.names.isDescribed("variety", item.variety))
+  );
 }
 
 function claimItem(scan: Scan, plant: NamedPlant, amount: Amount | undefined): void {
   const { line } = scan;
   if (amount !== undefined) {
-    if (amount.loose === true) line.claim(plant.from, plant.end);
-    else line.claim(scan.at, amount.end);
+    // "18 of 24 Musselburgh" says more than the count.
+    const share = line.lower(amount.end) === "of" && line.words[amount.end + 1]?.kind === "number";
+    if (amount.loose !== true && !share) line.claim(scan.at, amount.end);
   }
   for (let at = scan.at; at < plant.from; at++) {
     if (/^(?:bought|purchased)$/.test(line.lower(at)) && scan.kind === "planted") scan.read.plantsFrom = "bought";

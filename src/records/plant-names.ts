@@ -12,6 +12,10 @@ import { numberAt, pickUnitCalled } from "./quantities.ts";
 export interface NamedPlant {
   readonly variety?: string | undefined;
   readonly crop?: string | undefined;
+  /** The name as written, of a variety that no file describes. */
+  readonly title?: string | undefined;
+  /** Other varieties of the same name. */
+  readonly others?: readonly string[] | undefined;
   readonly from: number;
   readonly end: number;
 }
@@ -41,6 +45,7 @@ const describing = new Set(
 const neverNames = new Set(
   (
     "ones one it them they everything everyone anything something nothing rest lot lots all both none half most many few some others " +
+    "brassicas brassica alliums salads herbs flowers veg vegetables annuals perennials crops crop bed beds grass weeds water compost " +
     "too very well again badly slowly late early soon here there out off away back much bit outside inside seeds plants seedlings today " +
     "raining house car time day week month nothing more less enough about something what how me us him her you holes hole stuff things"
   ).split(" "),
@@ -58,27 +63,16 @@ export const plantNouns = new Set(
 /** The end of the stretch of words that begins at `from` and may be one name. */
 export function phraseEnd(line: Line, from: number): number {
   const quote = closingQuote(line, from);
-  if (quote !== undefined) return quote + 1;
-  let at = from;
+  let at = quote === undefined ? from : quote + 1;
   while (at < line.end) {
     const word = line.words[at];
-    if (word === undefined) break;
-    if (word.kind === "mark" && word.text !== "-" && word.text !== "/" && !isQuote(word) && word.text !== "&") break;
-    if (
-      word.text === "&" ||
-      (at > from && ends.has(word.lower)) ||
-      (at === from && ends.has(word.lower) && !isCapital(word))
-    )
+    if (word === undefined || word.text === "&" || word.text === "+") break;
+    if (word.kind === "mark" && !/^[-/'‘’"“”]$/.test(word.text)) break;
+    if (ends.has(word.lower) && (at > from || !isCapital(word))) break;
+    // "F1" and "Lola33" go on; a number or hyphen that stands apart begins something else.
+    const apart = line.words[at - 1]?.end !== word.start;
+    if (at > from && apart && ((word.kind === "number" && line.words[at - 1]?.text !== "-") || word.text === "-"))
       break;
-    // "F1" and "Lola33" go on; a number that stands apart begins something else.
-    if (
-      word.kind === "number" &&
-      at > from &&
-      line.words[at - 1]?.end !== word.start &&
-      line.words[at - 1]?.text !== "-"
-    )
-      break;
-    if (word.text === "-" && line.words[at - 1]?.end !== word.start) break;
     at += 1;
   }
   return at;
@@ -102,13 +96,7 @@ function closingQuote(line: Line, from: number): number | undefined {
 export function knownPlant(line: Line, from: number, end: number): NamedPlant | undefined {
   for (let at = from; at < end; at++) {
     const found = line.names.plantAt(line.words, at);
-    if (found === undefined || found.end > line.end) continue;
-    if (found.others.length > 0 && found.variety !== undefined) {
-      line.problems.push(
-        twoVarieties([found.variety, ...found.others], line.slice(at, found.end), line.names, line.place),
-      );
-    }
-    return { variety: found.variety, crop: found.crop, from: at, end: found.end };
+    if (found !== undefined && found.end <= line.end) return { ...found, from: at };
   }
   return undefined;
 }
@@ -127,21 +115,30 @@ export function plantIn(
   const plant = knownPlant(line, from, end);
   if (plant?.variety !== undefined) return plant;
   const start = skipDescribing(line, from, plant?.from ?? end);
-  if (plant === undefined) return unknownPlant(line, start, end, undefined, kind, counted);
-  const before = unknownPlant(line, start, plant.from, plant.crop, kind, true);
-  if (before !== undefined) return { ...before, end: plant.end };
+  if (plant === undefined) return unknownPlant(line, start, end, kind, counted);
+  const before = unknownPlant(line, start, plant.from, kind, true);
+  if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
   const after = line.words[plant.end];
-  const quoted = after !== undefined && isQuote(after) ? plant.end : undefined;
-  if (
-    plant.end < end &&
-    after !== undefined &&
-    (isCapital(after) || quoted !== undefined) &&
-    !plantNouns.has(after.lower)
-  ) {
-    const named = unknownPlant(line, plant.end, end, plant.crop, kind, true);
-    if (named !== undefined) return { ...named, from: plant.from };
+  if (plant.end < end && after !== undefined && (isCapital(after) || isQuote(after)) && !plantNouns.has(after.lower)) {
+    const named = unknownPlant(line, plant.end, end, kind, true);
+    if (named !== undefined) return { ...named, crop: plant.crop, from: plant.from };
   }
   return plant;
+}
+
+/** The ids of a plant that a line speaks of; a variety nobody described is taken as it is named. */
+export function takePlant(line: Line, plant: NamedPlant): { variety?: string | undefined; crop?: string | undefined } {
+  if (plant.title !== undefined) {
+    const variety = line.names.takeVariety(plant.title, plant.crop, line.place);
+    if (variety !== undefined) warnNearVariety(line, plant.title, variety);
+    return variety === undefined ? { crop: plant.crop } : { variety };
+  }
+  if (plant.variety === undefined) return { crop: plant.crop };
+  if (plant.others !== undefined && plant.others.length > 0) {
+    const ids = [plant.variety, ...plant.others];
+    line.problems.push(twoVarieties(ids, line.slice(plant.from, plant.end), line.names, line.place));
+  }
+  return { variety: plant.variety };
 }
 
 function skipDescribing(line: Line, from: number, end: number): number {
@@ -161,29 +158,28 @@ function skipDescribing(line: Line, from: number, end: number): number {
   return at;
 }
 
-/** A variety no file describes, taken as it is named, when the words look like a name. */
+/** A variety no file describes, when the words look like a name. */
 function unknownPlant(
   line: Line,
   from: number,
   end: number,
-  crop: string | undefined,
   kind: EventKind,
   counted: boolean,
 ): NamedPlant | undefined {
   let [first, last] = [from, end];
   while (last > first + 1 && isNounAfterName(line.lower(last - 1))) last -= 1;
+  const close = closingQuote(line, first);
+  const quoted = close !== undefined && close < last;
+  if (quoted) last = close + 1;
   const nameEnd = last;
-  const quoted = closingQuote(line, first) !== undefined;
   while (first < last && isQuoteAt(line, first)) first += 1;
   while (last > first && isQuoteAt(line, last - 1)) last -= 1;
   const word = line.words[first];
   if (word === undefined || first >= last || word.kind !== "word" || last - first > 6) return undefined;
   if (!quoted && !looksLikeName(line, first, last, kind, counted)) return undefined;
   const title = line.slice(first, last).replace(/\s+/g, " ");
-  const variety = line.names.takeVariety(title, crop, line.place);
-  if (variety === undefined) return undefined;
-  warnNearVariety(line, title, variety);
-  return { variety, from, end: nameEnd };
+  // A bed's name in the place of a plant's is still a bed.
+  return line.names.find("bed", title) === undefined ? { title, from, end: nameEnd } : undefined;
 }
 
 function isNounAfterName(lower: string): boolean {

@@ -88,6 +88,8 @@ function lastComma(line: Line, from: number, end: number): number | undefined {
 export function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
   const plants: SaidPlant[] = [];
   for (let at = from; at < end; at++) {
+    // "fed tomatoes with comfrey" tells of tomatoes.
+    if (plants.length > 0 && /^(?:with|using)$/.test(line.lower(at))) break;
     const found = line.names.plantAt(line.words, at);
     if (found === undefined || found.end > end) continue;
     const bed = line.names.at("bed", line.words, at);

@@ -8,7 +8,7 @@ import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
-import { verbAt, verbForms, verbTable } from "./verb-table.ts";
+import { beginsVerb, verbAt, verbForms, verbTable } from "./verb-table.ts";
 
 /** Common first words of prose that are one slip away from a verb. */
 const ordinary = new Set(
@@ -31,6 +31,15 @@ const formSet = new Set(oneWordForms);
 export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const first = words[0];
   if (first === undefined || first.kind !== "word" || !namesSomething(words, names)) return undefined;
+  const verbAfterName = verbAfter(words, names);
+  if (verbAfterName !== undefined) {
+    return problem(
+      "note/unknown-verb",
+      place,
+      `"${verbAfterName.form}" stands after the name, so this line was kept as story.`,
+      `Begin with the verb: "${verbAfterName.form}: ${verbAfterName.name}". (verbs: docs/notes.md)`,
+    );
+  }
   if (isAdverb(first.lower) && verbAt(words.slice(1)) !== undefined) {
     return problem(
       "note/unknown-verb",
@@ -39,7 +48,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
       `Begin with the verb: "${words[1]?.text}". (verbs: docs/notes.md)`,
     );
   }
-  if (first.lower.length < 3 || ordinary.has(first.lower)) return undefined;
+  if (first.lower.length < 3 || ordinary.has(first.lower) || beginsVerb(first.lower)) return undefined;
   const meant = meantVerbs(first.lower);
   const fact = first.lower.endsWith("ed") && factFollows(words, names);
   if (meant.length === 0 && !fact) return undefined;
@@ -53,9 +62,25 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   );
 }
 
-/** Whether any bed or variety the garden knows stands in the line after its first word. */
+/** "Musselburgh up", "Black Beauty: picked 3": a verb right behind the variety's name. */
+function verbAfter(words: readonly Word[], names: Names): { readonly form: string; readonly name: string } | undefined {
+  const plant = names.plantAt(words, 0);
+  if (plant === undefined) return undefined;
+  const at = /^[:–—-]$/.test(words[plant.end]?.text ?? "") ? plant.end + 1 : plant.end;
+  const verb = verbAt(words.slice(at));
+  if (verb === undefined) return undefined;
+  return {
+    form: verb.form,
+    name: words
+      .slice(0, plant.end)
+      .map((word) => word.text)
+      .join(" "),
+  };
+}
+
+/** Whether any bed or variety the garden knows stands in the line. */
 function namesSomething(words: readonly Word[], names: Names): boolean {
-  for (let at = 1; at < words.length; at++) {
+  for (let at = 0; at < words.length; at++) {
     if (names.at("bed", words, at) ?? names.at("variety", words, at)) return true;
   }
   return false;

@@ -4,6 +4,7 @@
  */
 import type { EventKind } from "../model.ts";
 import type { Word } from "./line-words.ts";
+import type { Names } from "./names.ts";
 
 /**
  * How the rest of a line is read.
@@ -306,7 +307,18 @@ export const verbTable: readonly Verb[] = [
     kind: "fruited",
     shape: "plants",
     forms: [
-      ...["first fruit", "first fruits", "set fruit", "fruit set", "fruiting", "fruited", "first pod", "first pods"],
+      ...[
+        "first fruit",
+        "first fruits",
+        "first fruit set",
+        "first fruits set",
+        "set fruit",
+        "fruit set",
+        "fruiting",
+        "fruited",
+        "first pod",
+        "first pods",
+      ],
       ...[
         "setting fruit",
         "fruit setting",
@@ -391,7 +403,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "lost",
     shape: "plants",
-    forms: ["died"],
+    forms: ["died", "lost everything", "lost all", "lost every"],
     guarded: { name: ["lost", "killed", "eaten", "dead"] },
     says: "Plants died or were destroyed.",
     takes: "count, variety, to cause, BED",
@@ -517,6 +529,11 @@ const ordinaryEnglish = (
   "drained of|pulled a muscle|pulled over|dug deep|collected my|set up camp"
 ).split("|");
 
+/** Whether a word begins some verb of the table, or ordinary English that is known to look like one. */
+export function beginsVerb(lower: string): boolean {
+  return formsByFirstWord.has(lower);
+}
+
 /** A verb form found at the start of a line. */
 export interface FoundVerb {
   readonly verb: Verb;
@@ -525,6 +542,8 @@ export interface FoundVerb {
   readonly proof?: Proof | undefined;
   /** The word after the form. */
   readonly end: number;
+  /** The second half of a form that goes around its object: "took the arch down". */
+  readonly particle?: number | undefined;
 }
 
 interface Form {
@@ -572,6 +591,20 @@ export function verbAt(words: readonly Word[]): FoundVerb | undefined {
     return { verb: form.verb, form: form.form, proof: form.proof, end };
   }
   return undefined;
+}
+
+/** "took the arch down", "put the mesh up": gear between the two halves of a verb. */
+export function gearVerbAt(words: readonly Word[], names: Names): FoundVerb | undefined {
+  const first = words[0]?.lower;
+  const kind = first === "took" || first === "taken" ? "took down" : first === "put" ? "put up" : undefined;
+  const gear = kind === undefined ? undefined : names.at("gear", words, words[1]?.lower === "the" ? 2 : 1);
+  const particle = words[gear?.end ?? 0]?.lower ?? "";
+  const fits = kind === "put up" ? /^(?:up|on|over|back)$/ : /^(?:down|off|away|out)$/;
+  const verb = verbTable.find((row) => row.kind === kind);
+  if (gear === undefined || verb === undefined || !fits.test(particle)) return undefined;
+  // "put the mesh over Long Bed": the word belongs to the bed as well.
+  const own = particle === "on" || particle === "over" || particle === "off" ? undefined : gear.end;
+  return { verb, form: `${first} ${particle}`, end: 1, particle: own };
 }
 
 /** The word after a form that begins the line, passing over hyphens between its words. */

@@ -1,0 +1,137 @@
+/**
+ * An event as a note line: what reading that line gives again. Amounts come out in grams, litres, centimetres and °C,
+ * the day not at all, for the note has it.
+ */
+import type { Event } from "../model.ts";
+import { wordsOf } from "./line-words.ts";
+import type { Names } from "./names.ts";
+import { writeCount, writePickUnit } from "./quantities.ts";
+import { verbTable } from "./verb-table.ts";
+
+const shapes = new Map(verbTable.map((verb) => [verb.kind, verb.shape]));
+const mainForms = new Map(verbTable.map((verb) => [verb.kind, verb.forms[0] ?? verb.kind]));
+/** Written with a colon, as people write them. */
+const withColon = new Set([
+  "up",
+  "flowered",
+  "fruited",
+  "saved seed",
+  "trouble",
+  "cured",
+  "did",
+  "to do",
+  "done",
+  "promised",
+  "asked",
+]);
+/** Kinds that speak of where something was taken from. */
+const fromBed = new Set(["picked", "cleared", "moved"]);
+
+/** The line without its list mark; nested items follow on lines of their own. */
+export function printEvent(event: Event, names: Names): string {
+  const form = printedForm(event);
+  const said = saidOf(event, names).filter((part) => part !== undefined && part !== "");
+  const due = event.due === undefined ? "" : ` by ${event.due}`;
+  const head = `${form}${due}${withColon.has(event.kind) ? ":" : ""}`;
+  const line = said.reduce<string>((text, part) => (part?.startsWith(",") ? text + part : `${text} ${part}`), head);
+  return [line, ...event.more.map((more) => `  - ${more}`)].join("\n");
+}
+
+/** The first form of the table that needs no proof; "lost" and "asked" are proven by what follows. */
+function printedForm({ kind, variety, crop }: Event): string {
+  if (kind === "lost" && variety === undefined && crop === undefined) return "lost everything";
+  if (kind === "lost" || kind === "asked" || kind === "done") return kind;
+  return mainForms.get(kind) ?? kind;
+}
+
+function saidOf(event: Event, names: Names): (string | undefined)[] {
+  const bed = event.bed === undefined ? undefined : placeName(names, event.bed);
+  const inBed = bed === undefined ? undefined : `${fromBed.has(event.kind) ? "from" : "in"} ${bed}`;
+  const plant = plantName(event, names);
+  const spot = clause(event.spot);
+  const detail = clause(event.detail);
+  switch (shapes.get(event.kind)) {
+    case "work":
+    case "words":
+      return [
+        event.what,
+        plant === undefined ? undefined : `, only ${plant}`,
+        inBed === undefined ? undefined : `, ${inBed}`,
+      ];
+    case "trouble":
+      return [event.cause, plant === undefined ? undefined : `on ${plant}`, inBed, spot, detail];
+    case "gear":
+      return [event.gear === undefined ? event.what : nameOf(names, "gear", event.gear), inBed, spot, detail];
+    case "soil":
+      return [bed, event.ph === undefined ? undefined : `pH ${event.ph}`, celsius(event), spot, detail];
+    default:
+      return plantParts(event, names, plant, inBed, spot, detail);
+  }
+}
+
+function plantParts(
+  event: Event,
+  names: Names,
+  plant: string | undefined,
+  inBed: string | undefined,
+  spot: string | undefined,
+  detail: string | undefined,
+): (string | undefined)[] {
+  const { kind, count } = event;
+  const counted =
+    count === undefined
+      ? undefined
+      : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
+  return [
+    kind === "thinned" ? undefined : counted,
+    event.plantsFrom,
+    plant,
+    kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
+    event.heightCm === undefined ? undefined : `${event.heightCm} cm tall`,
+    celsius(event),
+    event.nursery === true ? "indoors" : undefined,
+    inBed,
+    event.toBed === undefined ? undefined : `to ${placeName(names, event.toBed)}`,
+    event.gear === undefined ? undefined : `on ${nameOf(names, "gear", event.gear)}`,
+    event.cause === undefined ? undefined : `to ${event.cause}`,
+    clause(event.grams === undefined ? undefined : `${event.grams} g`),
+    clause(event.litres === undefined ? undefined : `${event.litres} l`),
+    event.spacingCm === undefined ? undefined : `, ${event.spacingCm} cm apart`,
+    spot,
+    detail,
+  ];
+}
+
+function clause(text: string | undefined): string | undefined {
+  return text === undefined ? undefined : `, ${text}`;
+}
+
+function celsius(event: Event): string | undefined {
+  return event.celsius === undefined ? undefined : `${event.celsius} °C`;
+}
+
+/** The variety's title, with its crop when no file describes it; else the crop. */
+function plantName(event: Event, names: Names): string | undefined {
+  if (event.variety === undefined) {
+    const crop = names.crop(event.crop);
+    return crop === undefined || event.count?.value === 1 ? crop?.name : crop.plural;
+  }
+  if (names.isDescribed("variety", event.variety)) return nameOf(names, "variety", event.variety);
+  // In quotation marks a name is taken as it stands, in capitals or not.
+  const crop = names.crop(names.cropOf(event.variety));
+  return `"${names.title("variety", event.variety)}"${crop === undefined ? "" : ` ${crop.name}`}`;
+}
+
+function placeName(names: Names, bed: string): string {
+  if (names.isDescribed("bed", bed)) return nameOf(names, "bed", bed);
+  const title = names.title("bed", bed);
+  return title[0] === title[0]?.toUpperCase() ? title : `the ${title}`;
+}
+
+/** The title, or the id where the title would not be found again in a line: it has marks in it, or a namesake. */
+function nameOf(names: Names, kind: "bed" | "variety" | "gear", id: string): string {
+  const title = names.title(kind, id);
+  const words = wordsOf(title);
+  const found = names.at(kind, words, 0);
+  return found?.id === id && found.end === words.length && found.others.length === 0 ? title : id;
+}
