@@ -2,7 +2,8 @@
 import { isDay, parseDay } from "../calendar.ts";
 import type { Bed, Episode, EpisodePromise, PhotoSidecar, Trial, TrialArm, Variety } from "../model.ts";
 import { bodyOf, type Reading, readKind } from "./garden-records.ts";
-import { idOfName, normaliseName } from "./names.ts";
+import { wordsOf } from "./line-words.ts";
+import { idOfName, type Names } from "./names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
@@ -12,31 +13,11 @@ import { episodeSchema, makeEpisode, makePromise } from "./schemas/episode.ts";
 import { makeSidecar, sidecarSchema } from "./schemas/sidecar.ts";
 import { makeTrial, trialSchema } from "./schemas/trial.ts";
 
-/** Beds and varieties by every name they go by. */
+/** Every bed and variety, described or taken from notes, and the names they go by. */
 export interface Directory {
-  readonly bed: ReadonlyMap<string, string>;
-  readonly variety: ReadonlyMap<string, string>;
-  /** Names as written, for offering the nearest. */
-  readonly names: Readonly<Record<"bed" | "variety", readonly string[]>>;
-}
-
-export function directoryOf(beds: Iterable<Bed>, varieties: Iterable<Variety>): Directory {
-  const bed = new Map<string, string>();
-  const variety = new Map<string, string>();
-  const names = { bed: [] as string[], variety: [] as string[] };
-  const enter = (kind: "bed" | "variety", id: string, called: readonly string[]) => {
-    const ids = kind === "bed" ? bed : variety;
-    for (const name of called) if (!ids.has(normaliseName(name))) ids.set(normaliseName(name), id);
-    names[kind].push(...called);
-  };
-  // Titles and ids of all records come before other names of any.
-  const allBeds = [...beds];
-  const allVarieties = [...varieties];
-  for (const { id, title } of allBeds) enter("bed", id, [title, id]);
-  for (const { id, title } of allVarieties) enter("variety", id, [title, id]);
-  for (const { id, alsoCalled } of allBeds) enter("bed", id, alsoCalled);
-  for (const { id, alsoSpelled } of allVarieties) enter("variety", id, alsoSpelled);
-  return { bed, variety, names };
+  readonly names: Names;
+  readonly beds: ReadonlyMap<string, Bed>;
+  readonly varieties: ReadonlyMap<string, Variety>;
 }
 
 export function readTrials(
@@ -118,19 +99,41 @@ export function readSidecars(
 function linker(directory: Directory, parsed: ParsedFile, { problems }: Reading) {
   return (kind: "bed" | "variety", name: string | undefined, path: readonly PropertyKey[]): string | undefined => {
     if (name === undefined) return undefined;
-    const id = directory[kind].get(normaliseName(name));
+    const id = kind === "bed" ? bedCalled(name, directory) : varietyCalled(name, directory);
     if (id !== undefined) return id;
+    const records = kind === "bed" ? directory.beds : directory.varieties;
     const folder = kind === "bed" ? "beds" : "varieties";
     problems.push(
       problem(
         `link/unknown-${kind}`,
         { file: parsed.file, ...parsed.places().value(path) },
         `No ${kind} is called "${name}", so it was left out here.`,
-        didYouMean(name, directory.names[kind]) ?? `Write ${folder}/${idOfName(name) || "name"}.md to describe it.`,
+        didYouMean(name, namesOf(records.values())) ?? `Write ${folder}/${idOfName(name) || "name"}.md to describe it.`,
       ),
     );
     return undefined;
   };
+}
+
+function bedCalled(name: string, { names, beds }: Directory): string | undefined {
+  const taken = idOfName(name);
+  return names.find("bed", name) ?? (beds.has(taken) ? taken : undefined);
+}
+
+/** "Musselburgh", "Musselburgh leek" and "leek Musselburgh" are one variety. */
+function varietyCalled(name: string, { names, varieties }: Directory): string | undefined {
+  const words = wordsOf(name);
+  const found = names.plantAt(words, 0);
+  if (found?.variety !== undefined && found.end === words.length) return found.variety;
+  const taken = idOfName(name);
+  return names.find("variety", name) ?? (varieties.has(taken) ? taken : undefined);
+}
+
+function namesOf(records: Iterable<Bed | Variety>): readonly string[] {
+  return [...records].flatMap((record) => [
+    record.title,
+    ...("alsoCalled" in record ? record.alsoCalled : record.alsoSpelled),
+  ]);
 }
 
 /** A promise is kept on a day or in an episode. */

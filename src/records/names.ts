@@ -68,10 +68,13 @@ export function normaliseName(name: string): string {
 
 /** The id a title would have as a file name: "Nero di Toscana" is "nero-di-toscana"; "" when nothing is left of it. */
 export function idOfName(title: string): string {
-  return wordsOf(title)
-    .filter((word) => word.kind !== "mark")
-    .map((word) => word.lower.replace(/[^\p{L}\d]+/gu, "-"))
-    .join("-");
+  const words = wordsOf(title).filter((word) => word.kind !== "mark");
+  return words
+    .map((word, index) => {
+      const apart = index > 0 && words[index - 1]?.end !== word.start ? "-" : "";
+      return `${apart}${word.lower.replace(/[^\p{L}\d]+/gu, "-")}`;
+    })
+    .join("");
 }
 
 /** The candidate a misspelt name was meant to be: only when one, and only one, is close. */
@@ -122,8 +125,12 @@ export class Names {
   /** The record a whole phrase names ("Long bed"), for front matter and other places where only a name stands. */
   find(kind: NameKind, phrase: string): string | undefined {
     const words = wordsOf(phrase).filter((word) => word.kind !== "mark");
-    const found = this.at(kind, words, 0);
-    return found !== undefined && found.end === words.length ? found.id : undefined;
+    // "the long bed" is "Long bed", unless a record is called with its article.
+    for (const from of words[0]?.lower === "the" ? [0, 1] : [0]) {
+      const found = this.at(kind, words, from);
+      if (found?.end === words.length) return found.id;
+    }
+    return undefined;
   }
 
   /** The longest name of one kind that begins at word `from`. Hyphens inside it are passed over. */

@@ -1,7 +1,7 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
 import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
 import { ambiguousNames, bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
-import { directoryOf, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
+import { readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { buildNames } from "./names.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
@@ -55,7 +55,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const taken = names.taken();
   const beds = withTaken<Bed>(described.beds, taken.beds);
   const varieties = withTaken<Variety>(described.varieties, taken.varieties);
-  const directory = directoryOf(beds.values(), varieties.values());
+  const directory = { names, beds, varieties };
   const trials = readTrials(places.trials, reading, directory);
   const episodes = readEpisodes(places.episodes, reading, directory);
   const photoSidecars = readSidecars(places.sidecars, reading, directory);
