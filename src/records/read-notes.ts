@@ -140,6 +140,13 @@ function bedsOfNote(
   return [...new Set(ids)];
 }
 
+/** Markdown of a piece, moved to the left edge when it stood below another item. */
+function asWritten(text: string, from: number, to: number): string {
+  const indent = from - (text.lastIndexOf("\n", from - 1) + 1);
+  const written = text.slice(from, to).replaceAll("\r\n", "\n").trimEnd();
+  return indent === 0 ? written : written.replace(new RegExp(`\n {1,${indent}}`, "g"), "\n");
+}
+
 interface Body {
   readonly story: readonly { readonly text: string; readonly place: Place }[];
   readonly events: readonly Event[];
@@ -162,7 +169,7 @@ function readBody(
   const southern = (settings.position?.latitude ?? 0) < 0;
 
   function tell(piece: ItemPiece | StoryPiece, item: boolean): void {
-    const text = parsed.text.slice(piece.from, piece.to).replaceAll("\r\n", "\n");
+    const text = asWritten(parsed.text, piece.from, piece.to);
     const before = story.at(-1);
     // Neighbouring items of one list stay one list.
     if (item && endsInItem && before !== undefined && "follows" in piece && piece.follows) before.text += `\n${text}`;
