@@ -55,11 +55,11 @@ export function lowerForm(text: string): string {
  * "cloche" and "cloches" are "cloch". Short words and words in -ss, -us and -is stand as they are.
  */
 export function singular(lower: string): string {
-  let form = lower;
-  if (form.length > 3 && form.endsWith("s") && !/(?:ss|us|is)$/.test(form)) form = form.slice(0, -1);
-  if (form.length > 3 && form.endsWith("e")) form = form.slice(0, -1);
-  if (form.length > 3 && form.endsWith("y")) form = `${form.slice(0, -1)}i`;
-  return form;
+  let length = lower.length;
+  if (length > 3 && lower[length - 1] === "s" && !"sui".includes(lower[length - 2] ?? "")) length -= 1;
+  if (length > 3 && lower[length - 1] === "e") length -= 1;
+  if (length > 3 && lower[length - 1] === "y") return `${lower.slice(0, length - 1)}i`;
+  return length === lower.length ? lower : lower.slice(0, length);
 }
 
 /** Whether a word begins with a capital letter, as names do. */
