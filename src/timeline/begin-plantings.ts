@@ -23,6 +23,7 @@ import {
 } from "./ledger.ts";
 import type { PlantIds } from "./names.ts";
 import { draw, openLot, openLotsOf, reportShort } from "./nursery-lots.ts";
+import { wordsOf } from "./same-words.ts";
 import { endsWithoutWord } from "./seasons.ts";
 import { capital } from "./words.ts";
 
@@ -267,6 +268,7 @@ function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
   };
   const growing: Growing = {
     now,
+    words: wordsOf([event.spot, event.detail, ...event.more].join(" ")),
     endsBy: endsWithoutWord(event.day, crop, variety, ledger.records.settings.seasonStarts),
   };
   addGrowing(ledger, growing);

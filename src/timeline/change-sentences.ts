@@ -23,15 +23,22 @@ export function sayPlanted(
   planting: Planting,
   raised: { readonly sown: Day; readonly bed?: string } | undefined,
 ): string {
+  const { name } = someOf(names, planting, event.count, event.plantsFrom === "bought" ? "bought-in" : undefined);
   return sentence(
-    `${someOf(names, planting, event.count).name} went in`,
-    ...placing(names, event),
+    ...wentIn(name, placing(names, event)),
     raised !== undefined &&
       `raised from the sowing of ${names.day(raised.sown, event.day)}${raised.bed === undefined ? "" : ` in ${names.bed(raised.bed)}`}`,
-    event.plantsFrom === "bought" && "bought as plants",
-    event.plantsFrom === "given" && "a gift of plants",
+    event.plantsFrom === "given" && "a gift",
     event.detail,
   );
+}
+
+/** "Six cauliflowers went into row 3" rather than "went in, in row 3". */
+function wentIn(name: string, placed: readonly (string | undefined)[]): readonly (string | undefined)[] {
+  const [first, ...more] = placed.filter((part) => part !== undefined);
+  return first?.startsWith("in ")
+    ? [`${name} went into ${first.slice(3)}`, ...more]
+    : [`${name} went in`, first, ...more];
 }
 
 export function sayMovedOut(names: Names, event: Event, from: Planting, toBed: string): string {
@@ -60,7 +67,10 @@ export function sayInUse(names: Names, bed: string): string {
 }
 
 export function sayBedWork(names: Names, bed: string, part: "built" | "filled", what: string): string {
-  return sentence(`${names.bed(bed)} was ${part === "built" ? "built of" : "filled with"} ${what}`);
+  const was = `${names.bed(bed)} ${names.bedWas(bed)}`;
+  if (/^(top-dressed|edged|lined|rebuilt|raised|widened|extended|repaired|mulched|topped up|emptied)\b/i.test(what))
+    return sentence(`${was} ${what}`);
+  return sentence(`${was} ${part === "built" ? "built of" : "filled with"} ${what}`);
 }
 
 // ---------------------------------------------------------------------------------------------------------------- growth
@@ -156,7 +166,7 @@ export function sayCleared(names: Names, event: Event, bed: string, plantings: r
   const named = event.variety !== undefined || event.crop !== undefined;
   const { name, were } = named
     ? plantsMeant(names, event, plantings)
-    : ({ name: names.bed(bed), were: "was" } as const);
+    : { name: names.bed(bed), were: names.bedWas(bed) };
   return sentence(`${name} ${were} cleared`, event.detail);
 }
 
@@ -208,7 +218,7 @@ export function sayTroubleOver(
   const named = event.variety !== undefined || event.crop !== undefined;
   const { name, were } = named
     ? plantsMeant(names, event, trouble.plantings)
-    : ({ name: names.bed(trouble.bed), were: "was" } as const);
+    : { name: names.bed(trouble.bed), were: names.bedWas(trouble.bed) };
   const after = trouble.days === undefined || trouble.days < 1 ? "" : ` after ${sayAge(trouble.days)}`;
   return sentence(`${name} ${were} clear of ${trouble.cause}${after}`, event.detail);
 }
@@ -250,7 +260,7 @@ export function sayDone(what: string): string {
 }
 
 export function sayOverdue(names: Names, what: string, due: Day): string {
-  return sentence(`${what} was due on ${names.day(due, due)}`);
+  return fullStop(`Due on ${names.day(due, due)}: ${what}`);
 }
 
 export function sayPromised(what: string): string {

@@ -10,13 +10,14 @@ export interface CropHabit {
    * into the next. `biennial`: picked or in flower the season after it was begun. Others end with their season.
    */
   readonly winter?: "stands" | "autumn" | "biennial";
-  /** Picking takes the plant: a leek, a head of cabbage. */
-  readonly takenWhole?: true;
+  /** Picking takes the plant: as a root or bulb that is lifted, or as a head that is cut. */
+  readonly takenWhole?: "lifted" | "cut";
   /** Begun from tubers, sets, cloves or seed put straight in its place, so that no nursery sowing is missed. */
   readonly begunInPlace?: true;
 }
 
-const whole = { takenWhole: true } as const;
+const lifted = { takenWhole: "lifted" } as const;
+const cut = { takenWhole: "cut" } as const;
 const inPlace = { begunInPlace: true } as const;
 const stands = { winter: "stands" } as const;
 const autumn = { winter: "autumn" } as const;
@@ -24,21 +25,21 @@ const biennial = { winter: "biennial" } as const;
 
 /** Habit, and the ids of the crops that have it. */
 const rows: readonly (readonly [CropHabit, string])[] = [
-  [{ ...stands, ...whole }, "leek celeriac"],
-  [{ ...stands, ...whole, ...inPlace }, "parsnip carrot swede salsify scorzonera hamburg-parsley mooli"],
+  [{ ...stands, ...lifted }, "leek celeriac"],
+  [{ ...stands, ...lifted, ...inPlace }, "parsnip carrot swede salsify scorzonera hamburg-parsley mooli"],
   [stands, "kale collard brussels-sprout chard parsley chicory endive"],
   [{ ...stands, ...inPlace }, "perpetual-spinach"],
   [biennial, "sprouting-broccoli foxglove wallflower honesty sweet-william hollyhock forget-me-not"],
 
-  [{ ...autumn, ...whole, ...inPlace }, "garlic shallot onion spring-onion"],
-  [{ ...autumn, ...whole }, "cabbage cauliflower lettuce pak-choi"],
+  [{ ...autumn, ...lifted, ...inPlace }, "garlic shallot onion spring-onion"],
+  [{ ...autumn, ...cut }, "cabbage cauliflower lettuce pak-choi"],
   [{ ...autumn, ...inPlace }, "broad-bean pea spinach corn-salad winter-purslane mizuna mustard-greens rocket cress"],
   [{ ...autumn, ...inPlace }, "coriander chervil cornflower ammi nigella calendula larkspur poppy orlaya corncockle"],
   [{ ...autumn, ...inPlace }, "gypsophila clarkia cerinthe anemone ranunculus freesia"],
   [autumn, "sweet-pea stock snapdragon viola statice"],
 
-  [{ ...whole, ...inPlace }, "beetroot turnip radish"],
-  [whole, "kohlrabi fennel chinese-cabbage celery"],
+  [{ ...lifted, ...inPlace }, "beetroot turnip radish"],
+  [cut, "kohlrabi fennel chinese-cabbage celery"],
   [inPlace, "potato sweet-potato oca bean runner-bean french-bean lima-bean soya-bean cowpea chickpea peanut"],
   [inPlace, "mangetout sugar-snap sweetcorn dill borage nasturtium sunflower"],
 ];

@@ -10,6 +10,7 @@ import { bedHistory, putUp, takeDown, testSoil } from "./gear-and-soil.ts";
 import { comeUp, flower, fruit, measure, potOn, thin } from "./growth.ts";
 import { clear, giveAway, lose, move } from "./leaving.ts";
 import { type Ledger, openLedger } from "./ledger.ts";
+import { closeOldLots } from "./nursery-lots.ts";
 import { pick, saveSeed } from "./pickings.ts";
 import { passTime, reportEndings } from "./season-turn.ts";
 import { nextSeason } from "./seasons.ts";
@@ -17,9 +18,18 @@ import { done, fallDue, promise, promiseAloud, spokenPromises, toDo } from "./ta
 import { endTrouble, openTrouble } from "./troubles.ts";
 import { ask, work } from "./work.ts";
 
+/** The events of one kind that one line gives: one for each plant it names. */
+type Line = readonly [Event, ...Event[]];
+
 interface Step {
   readonly kind: EventKind;
-  readonly take: (ledger: Ledger, event: Event) => void;
+  readonly take: (ledger: Ledger, line: Line) => void;
+}
+
+function each(take: (ledger: Ledger, event: Event) => void): Step["take"] {
+  return (ledger, line) => {
+    for (const event of line) take(ledger, event);
+  };
 }
 
 /**
@@ -28,30 +38,30 @@ interface Step {
  * both, so that "planted 12 leeks" and "watered the leeks" of one day fit together.
  */
 const steps: readonly Step[] = [
-  { kind: "took down", take: takeDown },
-  { kind: "picked", take: pick },
-  { kind: "saved seed", take: saveSeed },
-  { kind: "gave away", take: giveAway },
-  { kind: "lost", take: lose },
-  { kind: "moved", take: move },
-  { kind: "cleared", take: clear },
-  { kind: "put up", take: putUp },
-  { kind: "sowed", take: sow },
-  { kind: "up", take: comeUp },
-  { kind: "potted on", take: potOn },
-  { kind: "planted", take: plant },
-  { kind: "thinned", take: thin },
-  { kind: "flowered", take: flower },
-  { kind: "fruited", take: fruit },
-  { kind: "measured", take: measure },
-  { kind: "soil test", take: testSoil },
-  { kind: "trouble", take: openTrouble },
+  { kind: "took down", take: each(takeDown) },
+  { kind: "cured", take: each(endTrouble) },
+  { kind: "picked", take: each(pick) },
+  { kind: "saved seed", take: each(saveSeed) },
+  { kind: "gave away", take: each(giveAway) },
+  { kind: "lost", take: each(lose) },
+  { kind: "moved", take: each(move) },
+  { kind: "cleared", take: each(clear) },
+  { kind: "put up", take: each(putUp) },
+  { kind: "sowed", take: each(sow) },
+  { kind: "up", take: each(comeUp) },
+  { kind: "potted on", take: each(potOn) },
+  { kind: "planted", take: each(plant) },
+  { kind: "thinned", take: each(thin) },
+  { kind: "flowered", take: each(flower) },
+  { kind: "fruited", take: each(fruit) },
+  { kind: "measured", take: each(measure) },
+  { kind: "soil test", take: each(testSoil) },
+  { kind: "trouble", take: each(openTrouble) },
   { kind: "did", take: work },
-  { kind: "cured", take: endTrouble },
-  { kind: "to do", take: toDo },
-  { kind: "promised", take: promise },
-  { kind: "done", take: done },
-  { kind: "asked", take: ask },
+  { kind: "to do", take: each(toDo) },
+  { kind: "promised", take: each(promise) },
+  { kind: "done", take: each(done) },
+  { kind: "asked", take: each(ask) },
 ];
 
 const rank = new Map<EventKind, number>(steps.map(({ kind }, index) => [kind, index]));
@@ -63,14 +73,15 @@ export function growGarden(records: Records, photos: readonly Photo[]): Garden {
   for (const bed of records.beds.values()) bedHistory(ledger, bed);
   const spoken = [...spokenPromises(records.episodes.values())];
   let day = "";
-  for (const event of events) {
+  for (const line of linesOf(events)) {
+    const [event] = line;
     if (event.day !== day) {
       day = event.day;
       passTime(ledger, day);
       while (spoken[0] !== undefined && spoken[0].day <= day)
         promiseAloud(ledger, spoken.shift() as (typeof spoken)[0]);
     }
-    takers.get(event.kind)?.(ledger, event);
+    takers.get(event.kind)?.(ledger, line);
   }
   for (const one of spoken) promiseAloud(ledger, one);
   finish(ledger);
@@ -94,8 +105,24 @@ export function growGarden(records: Records, photos: readonly Photo[]): Garden {
 function finish(ledger: Ledger): void {
   const { seasonStarts } = ledger.records.settings;
   if (ledger.lastDay !== "") passTime(ledger, nextSeason(nextSeason(ledger.lastDay, seasonStarts), seasonStarts));
+  closeOldLots(ledger);
   reportEndings(ledger);
   fallDue(ledger);
+}
+
+/** Events of one line stand together once they are in order. */
+function linesOf(events: readonly Event[]): readonly Line[] {
+  const lines: [Event, ...Event[]][] = [];
+  for (const event of events) {
+    const line = lines.at(-1);
+    const same =
+      line?.[0].kind === event.kind &&
+      line[0].place.line === event.place.line &&
+      line[0].place.file === event.place.file;
+    if (same && line !== undefined) line.push(event);
+    else lines.push([event]);
+  }
+  return lines;
 }
 
 function inOrder(a: Event, b: Event): number {

@@ -12,7 +12,6 @@ import {
   type Growing,
   type Ledger,
   type Lot,
-  plantIds,
 } from "./ledger.ts";
 import type { Names } from "./names.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
@@ -60,10 +59,14 @@ export function thin(ledger: Ledger, event: Event): void {
   });
 }
 
+/** "Thinned to one a station" numbers each place, not the planting. */
+const perStation =
+  /\b(stations?|clumps?|modules?|cells?|(each|every|per|a|to a) (hole|pot|pocket|square|foot|metre|ft|m|cm|inch))\b/i;
+
 /** Only counted plants can be said to have been taken out; from now on what is left is counted. */
 function thinned(planting: Planting, event: Event): Partial<Planting> {
   const { count } = event;
-  if (count === undefined) return {};
+  if (count === undefined || perStation.test(event.text)) return {};
   const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
   return isExact(planting.count) && isExact(count) && planting.count.value < count.value
     ? { count: exactly(planting.count.value) }
@@ -105,7 +108,8 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
     if (oldest !== undefined) growth.lot?.(oldest);
     return;
   }
-  const implied = meant.is === "nothing" ? impliedPlanting(ledger, event) : undefined;
+  const named = event.variety !== undefined || event.crop !== undefined;
+  const implied = meant.is === "nothing" && named ? impliedPlanting(ledger, event) : undefined;
   const plantings: readonly Growing[] =
     meant.is === "plantings" ? meant.plantings : implied === undefined ? [] : [implied];
   if (plantings.length === 0) {
@@ -120,10 +124,8 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
   }
 }
 
-/** A line whose planting could not be found is still told of its bed, so that no line is lost. */
+/** A line whose planting could not be found, or that names none (a soil temperature), is told of its bed. */
 function sayOfNone(ledger: Ledger, event: Event, growth: Growth): void {
-  const ids = plantIds(ledger.records, event);
-  if (ids.variety === undefined && ids.crop === undefined) return;
   for (const bed of bedsMeant(ledger, event)) {
     addChange(ledger, event, { kind: growth.kind, bed, text: growth.say(ledger.names, event, []) });
   }

@@ -3,8 +3,10 @@
 // Never does: touch the disk, ask a clock, know about the sun, the weather or films.
 export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts";
 export { growGarden } from "./grow-garden.ts";
+export { oneForm } from "./names.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { plantingsOf } from "./plantings-of.ts";
+export { sayYearOfLife, yearOfLife } from "./seasons.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";
 export {
   capital,
@@ -23,6 +25,5 @@ export {
   sayVolume,
   sayWeekday,
   sayWeight,
-  sayYearOfLife,
   varietyName,
 } from "./words.ts";

@@ -108,7 +108,7 @@ function givesProduce(ledger: Ledger, planting: Planting): boolean {
   const { stage } = planting;
   return (
     (stage === "fruiting" || stage === "picking" || stage === "finished") &&
-    habitOf(cropOf(ledger, planting)).takenWhole !== true
+    habitOf(cropOf(ledger, planting)).takenWhole === undefined
   );
 }
 

@@ -29,6 +29,8 @@ import { type Names, namesOf, type PlantIds } from "./names.ts";
 /** A planting as it stands, and what the timeline keeps in mind about it. */
 export interface Growing {
   now: Planting;
+  /** Telling words of the line that began it, beside its name: "netted row". */
+  readonly words: readonly string[];
   /** Last day it is taken to stand without a line that clears it; undefined for a perennial. */
   readonly endsBy: Day | undefined;
   /** A later line showed that it stood longer than the calendar gave it: it is not given time twice. */
@@ -79,6 +81,8 @@ export interface BedLedger {
   readonly ended: Map<string, Growing[]>;
   gear: readonly string[];
   troubles: OpenTrouble[];
+  /** Troubles that ended with their plants. */
+  readonly pastTroubles: OpenTrouble[];
   readonly unassigned: Map<string, UnassignedPicking>;
   readonly changes: Change[];
 }
@@ -184,6 +188,7 @@ export function bedLedger(ledger: Ledger, id: string): BedLedger {
       ended: new Map(),
       gear: [],
       troubles: [],
+      pastTroubles: [],
       unassigned: new Map(),
       changes: [],
     };
@@ -257,6 +262,7 @@ export function takeOut(ledger: Ledger, growing: Growing, day: Day): { trouble: 
   const lives = (id: string) => bed.living.some((other) => other.now.id === id);
   const over = bed.troubles.filter(({ now }) => now.plantings.includes(growing.now.id) && !now.plantings.some(lives));
   bed.troubles = bed.troubles.filter((trouble) => !over.includes(trouble));
+  bed.pastTroubles.push(...over);
   return over.map((trouble) => {
     const before = trouble.now;
     trouble.now = { ...before, ended: day };
@@ -280,7 +286,7 @@ export function putBack(ledger: Ledger, growing: Growing, undo: EndWithoutWord, 
     if (at >= 0) ended.splice(at, 1);
   }
   ledger.endedWithoutWord.delete(growing);
-  const back: Growing = { now: undo.before, endsBy: until, proven: true };
+  const back: Growing = { now: undo.before, words: growing.words, endsBy: until, proven: true };
   addGrowing(ledger, back);
   return back;
 }

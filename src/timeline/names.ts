@@ -17,6 +17,8 @@ export interface Names {
   /** The variety's title alone: "Musselburgh"; "" when only a crop is known. */
   title(ids: PlantIds): string;
   bed(id: string): string;
+  /** "was", or "were" for beds that are several: "Tomato Pots were". */
+  bedWas(id: string): "was" | "were";
   /** With its article: "the hazel arch". */
   gear(id: string): string;
   /** A day as said on another day. */
@@ -26,7 +28,7 @@ export interface Names {
 export type Named = Pick<Records, "settings" | "varieties" | "crops" | "beds" | "gear">;
 
 /** Crops counted like sheep: one squash, six squash. Other crops with one form are not counted: the kale was cleared. */
-const oneForm: ReadonlySet<string> = new Set(
+export const oneForm: ReadonlySet<string> = new Set(
   "squash summer-squash cosmos phlox dianthus scabious ranunculus".split(" "),
 );
 
@@ -62,6 +64,7 @@ export function namesOf(records: Named): Names {
     },
     title: ({ variety }) => (variety === undefined ? "" : (records.varieties.get(variety) ?? titled(variety)).title),
     bed: (id) => records.beds.get(id)?.title ?? titled(id).title,
+    bedWas: (id) => (endsPlural(records.beds.get(id)?.title ?? "") ? "were" : "was"),
     gear: (id) => withArticle(records.gear.get(id)?.title ?? titled(id).title),
     day: (day, near) => sayDay(day, { language: records.settings.language, near }),
   };

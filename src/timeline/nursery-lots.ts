@@ -12,8 +12,11 @@ import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantK
 import type { PlantIds } from "./names.ts";
 import { capital, sayNumber } from "./words.ts";
 
-/** Seedlings that nobody planted within a year were planted without a line, or thrown away. */
-const lotLastsDays = 365;
+/**
+ * Seedlings that nobody planted by then were planted without a line, or thrown away: the longest that annuals are commonly
+ * kept is from an autumn sowing to a planting in spring. From memory.
+ */
+const lotLastsDays = 270;
 
 /** Days after its first planting from which an uncounted lot is taken as used up, if a younger lot waits. */
 const usedUpDays = 21;
@@ -62,6 +65,11 @@ function stillOpen(ledger: Ledger, key: string, day: Day): readonly Lot[] {
   if (open.length === 0) ledger.openLots.delete(key);
   else if (open.length < lots.length) ledger.openLots.set(key, open);
   return open.filter((lot) => lot.now.sown < day && !isUsedUp(lot, open, day));
+}
+
+/** Closes what nobody asked for any more, as it stands on the last day of the notes. */
+export function closeOldLots(ledger: Ledger): void {
+  for (const key of [...ledger.openLots.keys()]) stillOpen(ledger, key, ledger.lastDay);
 }
 
 function isUsedUp(lot: Lot, open: readonly Lot[], day: Day): boolean {
@@ -160,7 +168,7 @@ export function reportShort(
   );
 }
 
-/** Lots of the last year, open or not. */
+/** Lots young enough to have been meant, open or not. */
 function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
   const lots = ledger.lots.get(plantKey(ids)) ?? [];
   return lots.filter(({ now }) => now.sown < day && daysBetween(now.sown, day) <= lotLastsDays);

@@ -88,6 +88,9 @@ export function saySavedSeed(names: Names, event: Event): string {
   if (grams !== undefined)
     return sentence(`${sayWeight(grams, names.settings.units)} of seed was saved from the ${plants}`, detail);
   if (count === undefined) return sentence(`seed was saved from the ${plants}`, detail);
-  const one = (count.upTo ?? count.value) === 1;
-  return sentence(`${sayCount(count)} ${one ? "seed was" : "seeds were"} saved from the ${plants}`, detail);
+  // "Saved seed: 2 Gardener's Delight" numbers the fruits or plants it came from, "60 seeds" the seeds.
+  if (!/\bseeds\b/i.test(event.text.replace(/^\W*(saved|collected|gathered) seeds?\b/i, ""))) {
+    return sentence(`seed was saved from ${someOf(names, event, count).name}`, detail);
+  }
+  return sentence(`${sayCount(count)} seeds were saved from the ${plants}`, detail);
 }

@@ -26,6 +26,7 @@ import { capital } from "./words.ts";
 const nothing: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
 
 export function pick(ledger: Ledger, event: Event): void {
+  if (event.variety === undefined && event.crop === undefined) return;
   const meant = plantingsMeant(ledger, event);
   const implied = meant.is === "nothing" ? impliedPlanting(ledger, event) : undefined;
   const plantings = meant.is === "plantings" ? meant.plantings : implied === undefined ? [] : [implied];
@@ -62,7 +63,6 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
  */
 function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[]): void {
   const ids = plantIds(ledger.records, event);
-  if (ids.variety === undefined && ids.crop === undefined) return;
   const harvest = harvestOf(ledger, event);
   const beds = [...byBed(among).keys()];
   const [bed] = beds.length > 0 ? beds : bedsMeant(ledger, event);
@@ -127,13 +127,17 @@ function sum(total: number, more = 0): number {
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
 function wholePlants(ledger: Ledger, event: Event, planting: Planting): number {
-  const { count, unit } = event;
-  if (count === undefined || !isExact(planting.count) || habitOf(cropOf(ledger, planting)).takenWhole !== true)
-    return 0;
-  if (isPerennial(ledger, planting) || !plantUnits.has(unit ?? "piece")) return 0;
+  const { count, unit, verb, text } = event;
+  const { takenWhole } = habitOf(cropOf(ledger, planting));
+  if (count === undefined || !isExact(planting.count) || takenWhole === undefined) return 0;
+  if (isPerennial(ledger, planting) || !plantUnits.has(unit ?? "root")) return 0;
+  // "Cut 20 pieces of garlic, the scapes": the bulbs stay where they are.
+  if (partOfPlant.test(text) || (takenWhole === "lifted" && verb.includes("cut"))) return 0;
   // Of a direct sowing that was never thinned, the count is seeds, and says nothing about how many plants are left.
   if (planting.planted === undefined && planting.thinnedOut === 0) return 0;
   return Math.min(count.value, planting.count.value);
 }
 
 const plantUnits: ReadonlySet<string> = new Set(["head", "root", "bulb", "piece"]);
+
+const partOfPlant = /\b(scapes?|tops|greens|leaves|leaf|thinnings|shoots|side shoots|flowers|pods|seed|seeds)\b/i;

@@ -7,6 +7,7 @@
  */
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Count, Day, Event, EventKind } from "../model.ts";
+import { isNone } from "./counts.ts";
 import {
   bedsMeant,
   type Growing,
@@ -19,8 +20,9 @@ import {
   report,
 } from "./ledger.ts";
 import { openLotsOf } from "./nursery-lots.ts";
+import { wordsOf } from "./same-words.ts";
 import { daysIntoSpring } from "./seasons.ts";
-import { capital, sayList } from "./words.ts";
+import { sayList } from "./words.ts";
 
 export type Meant =
   | { readonly is: "plantings"; readonly plantings: readonly Growing[] }
@@ -34,8 +36,11 @@ interface Reading {
   readonly choose: Choice;
   /** The trade's own order decides (the oldest sowing is picked first), so choosing needs no hint. */
   readonly sure?: true;
-  /** Whether seedlings in the nursery can be meant, and whether they come before plants in a bed. */
-  readonly nursery?: "before" | "after";
+  /**
+   * Whether seedlings in the nursery can be meant: `first` when there are enough of them, `before` plants of another bed
+   * than the line's, or `after` those.
+   */
+  readonly nursery?: "first" | "before" | "after";
   /** Whether it can be said of plants that ended days ago: onions weighed after drying. */
   readonly afterEnd?: true;
   /** Whether it shows that a planting still stood that was taken to have ended with its season. */
@@ -55,10 +60,16 @@ const enough: Choice = (from, count) =>
     ? from
     : first(({ now }) => now.count === undefined || now.count.value >= count.value)(from, count);
 
-/** What is past its best is cleared before what was sown after it. */
+/** Days between two sowings of one thing that are meant to follow one another. */
+const succession = 21;
+
+/** What is past its best is cleared, with what was begun along with it, before what was sown after it. */
 const spent: Choice = (from) => {
   const picked = from.filter(({ now }) => now.stage === "picking");
-  return picked.length > 0 && from.some(({ now }) => early.has(now.stage)) ? picked : from;
+  if (picked.length === 0) return from;
+  return from.filter(({ now }) =>
+    picked.some((other) => Math.abs(daysBetween(other.now.since, now.since)) < succession),
+  );
 };
 
 const readings: Partial<Readonly<Record<EventKind, Reading>>> = {
@@ -80,7 +91,7 @@ const readings: Partial<Readonly<Record<EventKind, Reading>>> = {
   measured: { choose: oldest, nursery: "after", afterEnd: true, showsLife: true },
   trouble: { choose: every, sure: true, nursery: "after" },
   lost: { choose: enough, nursery: "after", showsLife: true },
-  "gave away": { choose: enough, nursery: "before", showsLife: true },
+  "gave away": { choose: enough, nursery: "first", showsLife: true },
   cleared: { choose: spent, showsLife: true },
   moved: { choose: enough, showsLife: true },
   "saved seed": { choose: oldest, sure: true, afterEnd: true },
@@ -106,6 +117,10 @@ export function plantingsMeant(ledger: Ledger, event: Event): Meant {
     const lots = nursery();
     if (lots !== undefined) return lots;
   }
+  if (reading.nursery === "first") {
+    const lots = nursery();
+    if (lots !== undefined && (here.length === 0 || hasEnough(lots.lots, event.count))) return lots;
+  }
   if (here.length > 0) return choose(ledger, event, reading, here);
   const ended = justEnded(ledger, event, reading, beds);
   if (ended !== undefined) return { is: "plantings", plantings: [ended] };
@@ -113,40 +128,61 @@ export function plantingsMeant(ledger: Ledger, event: Event): Meant {
 }
 
 function choose(ledger: Ledger, event: Event, reading: Reading, from: readonly Growing[]): Meant {
-  const atSpot = event.spot === undefined ? [] : from.filter(({ now }) => now.spot === event.spot);
-  const candidates = atSpot.length > 0 ? atSpot : from;
+  const candidates = describedAs(event, from);
   const counted = event.count !== undefined && reading.choose === enough;
   // "All tomatoes" is said of each of them; a number of tomatoes can be taken from one planting only.
   const chosen = event.variety === undefined && !counted ? candidates : reading.choose(candidates, event.count);
   const beds = new Set(candidates.map(({ now }) => now.bed));
-  const unsure =
-    candidates.length > 1 &&
-    (chosen.length < candidates.length
-      ? !reading.sure || beds.size > 1
-      : reading.choose === spent && event.variety !== undefined);
+  const unsure = candidates.length > 1 && chosen.length < candidates.length && (!reading.sure || beds.size > 1);
   if (unsure) reportChoice(ledger, event, candidates, chosen, beds.size > 1);
   return { is: "plantings", plantings: chosen };
+}
+
+/** Whether the nursery can give as many; an uncounted lot always can. */
+function hasEnough(lots: readonly Lot[], count: Count | undefined): boolean {
+  const left = lots.map(({ now }) => now.left ?? Number.POSITIVE_INFINITY).reduce((sum, more) => sum + more, 0);
+  return left > 0 && left >= (count?.value ?? 1);
+}
+
+/**
+ * Of several plantings, those the line describes: by their spot, their gear, or in words they were planted with ("the netted
+ * row"). All of them when it tells none apart.
+ */
+function describedAs(event: Event, from: readonly Growing[]): readonly Growing[] {
+  if (from.length < 2) return from;
+  const said = wordsOf([event.spot, event.detail].join(" "));
+  const scores = from.map(({ now, words }) => {
+    const placed =
+      (event.spot !== undefined && now.spot === event.spot ? 2 : 0) +
+      (event.gear !== undefined && now.gear === event.gear ? 2 : 0);
+    return placed + said.filter((word) => words.includes(word)).length;
+  });
+  const best = Math.max(...scores);
+  return from.filter((_, index) => scores[index] === best);
 }
 
 /** A planting of that name which ended in one of these beds: that very day, with its season, or a while ago. */
 function justEnded(ledger: Ledger, event: Event, reading: Reading, beds: readonly string[]): Growing | undefined {
   const key = plantKey(plantIds(ledger.records, event));
-  for (const bed of beds) {
-    const last = ledger.beds.get(bed)?.ended.get(key)?.at(-1);
-    const ended = last?.now.ended;
-    if (last === undefined || ended === undefined) continue;
-    const since = daysBetween(ended, event.day);
-    if (last.endedWithoutWord !== undefined) {
-      if (reading.showsLife !== true || since > daysIntoSpring) continue;
-      return putBack(ledger, last, last.endedWithoutWord, addDays(ended, daysIntoSpring));
-    }
-    if (since === 0 && event.kind !== "cleared") return last;
-    if (reading.afterEnd === true && since <= weighedAfterDays) {
-      reportAfterEnd(ledger, event, last, ended);
-      return last;
-    }
+  const looked = beds.length > 0 ? beds.map((bed) => ledger.beds.get(bed)) : [...ledger.beds.values()];
+  const [last] = looked
+    .map((bed) => bed?.ended.get(key)?.at(-1))
+    .filter((one) => one !== undefined)
+    .sort((a, b) => compare(b.now.ended ?? "", a.now.ended ?? ""));
+  const ended = last?.now.ended;
+  if (last === undefined || ended === undefined) return undefined;
+  const since = daysBetween(ended, event.day);
+  if (last.endedWithoutWord !== undefined) {
+    if (reading.showsLife !== true || since > daysIntoSpring) return undefined;
+    return putBack(ledger, last, last.endedWithoutWord, addDays(ended, daysIntoSpring));
   }
-  return undefined;
+  if (since > weighedAfterDays) return undefined;
+  // What was picked or lost to the last plant is cleared away all the same.
+  if (event.kind === "cleared") return isNone(last.now.count) ? last : undefined;
+  if (since === 0) return last;
+  if (reading.afterEnd !== true) return undefined;
+  reportAfterEnd(ledger, event, last, ended);
+  return last;
 }
 
 /** The same plants in another bed: taken when they live in one bed only, or when the line can be said of each of them. */
@@ -183,18 +219,15 @@ function reportChoice(
   chosen: readonly Growing[],
   manyBeds: boolean,
 ): void {
-  const name = capital(ledger.names.plants(plantIds(ledger.records, event)));
+  const name = ledger.names.plants(plantIds(ledger.records, event));
   const begun = ({ now }: Growing) =>
     `${manyBeds ? `the one in ${ledger.names.bed(now.bed)}, ` : "that of "}${ledger.names.day(now.since, event.day)}`;
-  const where = manyBeds
-    ? `in ${sayList([...new Set(from.map(({ now }) => ledger.names.bed(now.bed)))])}`
-    : `in ${ledger.names.bed(from[0]?.now.bed ?? "")} from several days`;
-  const all = chosen.length === from.length;
+  const where = sayList([...new Set(from.map(({ now }) => ledger.names.bed(now.bed)))]);
   report(
     ledger,
     "timeline/several-plantings",
     event.place,
-    `${name} stand ${where}; the line was taken to mean ${all ? "all of them" : sayList(chosen.map(begun))}.`,
+    `Several plantings of ${name} stand in ${where}; the line was taken to mean ${sayList(chosen.map(begun))}.`,
     manyBeds
       ? "Name the bed in the line."
       : `Say where in the bed, for example "row 2", here and where they were sown or planted.`,

@@ -3,7 +3,8 @@ import { addDays } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
 import { sayEndedWithoutWord, sayNextYear } from "./change-sentences.ts";
 import { become, type Growing, type Ledger, notesWentOn, pushChange, report, takeOut } from "./ledger.ts";
-import { daysIntoSpring, nextSeason, seasonOfLife } from "./seasons.ts";
+import { daysIntoSpring, nextSeason, yearOfLife } from "./seasons.ts";
+import { wholePlanting } from "./sentence-parts.ts";
 import { forgetTroubles } from "./troubles.ts";
 
 /** Lets time pass up to a day, before the events of that day are gone through. */
@@ -39,7 +40,8 @@ const passing: ReadonlySet<Stage> = new Set(["up", "flowering", "fruiting", "pic
 function beginNextYear(ledger: Ledger, growing: Growing, day: Day): void {
   const { seasonStarts } = ledger.records.settings;
   const begun = growing.now.sown ?? growing.now.planted;
-  const year = begun === undefined ? undefined : seasonOfLife(begun, day, seasonStarts);
+  const year = begun === undefined ? undefined : yearOfLife(begun, day, seasonStarts);
+  if (year === 1) return;
   const now = become(growing, passing.has(growing.now.stage) ? { stage: "growing", stageSince: day } : {});
   pushChange(ledger, {
     kind: "stage",
@@ -78,11 +80,12 @@ export function reportEndings(ledger: Ledger): void {
   for (const { now } of ledger.endedWithoutWord) {
     if (now.ended === undefined || !notesWentOn(ledger, now.ended, daysIntoSpring)) continue;
     const plants = names.plants(now);
+    const { name, were, they } = wholePlanting(names, now);
     report(
       ledger,
       "timeline/never-cleared",
       now.lastNote,
-      `No line says when the ${plants} in ${names.bed(now.bed)} were cleared; they count as over from ${names.day(now.ended, ledger.lastDay)}.`,
+      `No line says when ${name} in ${names.bed(now.bed)} ${were} cleared; ${they} ${they === "they" ? "count" : "counts"} as over from ${names.day(now.ended, ledger.lastDay)}.`,
       `Add a line with the day it was done: "cleared ${plants} from ${names.bed(now.bed)}".`,
     );
   }

@@ -1,7 +1,8 @@
 /** When a planting ends by itself, if no line says so. */
-import { addDays, seasonStart } from "../calendar.ts";
+import { addDays, seasonStart, yearOf } from "../calendar.ts";
 import type { Crop, Day, Variety } from "../model.ts";
 import { habitOf } from "./crop-habits.ts";
+import { sayOrdinal } from "./words.ts";
 
 /** A planting begun in this many last days of a season is begun for the next, if it is a crop that overwinters: from September on in a season that is the calendar year. */
 const lateDays = 122;
@@ -22,10 +23,23 @@ export function nextSeason(day: Day, seasonStarts: string): Day {
   return seasonStart(addDays(seasonStart(day, seasonStarts), 370), seasonStarts);
 }
 
-/** Which season of its life a day falls in: 1 for the season it was begun in. */
-export function seasonOfLife(begun: Day, on: Day, seasonStarts: string): number {
-  const years = (day: Day) => Number(seasonStart(day, seasonStarts).slice(0, 4));
-  return years(on) - years(begun) + 1;
+/**
+ * Which year of its life a perennial is in: the season it was begun in is the first, and what was planted late in a season
+ * has its first year in the next.
+ */
+export function yearOfLife(begun: Day, on: Day, seasonStarts: string): number {
+  const season = (day: Day) => yearOf(seasonStart(day, seasonStarts));
+  const first = season(begun) + (isLate(begun, seasonStarts) ? 1 : 0);
+  return Math.max(1, season(on) - first + 1);
+}
+
+/** "its third year". */
+export function sayYearOfLife(begun: Day, on: Day, seasonStarts = "01-01"): string {
+  return `its ${sayOrdinal(yearOfLife(begun, on, seasonStarts))} year`;
+}
+
+function isLate(day: Day, seasonStarts: string): boolean {
+  return day > addDays(seasonEnd(day, seasonStarts), -lateDays);
 }
 
 /**
@@ -41,11 +55,10 @@ export function endsWithoutWord(
   if (crop?.perennial === true || variety?.perennial === true) return undefined;
   const end = seasonEnd(begun, seasonStarts);
   const next = seasonEnd(addDays(end, 1), seasonStarts);
-  const late = begun > addDays(end, -lateDays);
   const { winter } = habitOf(crop);
   if (winter === "stands") return addDays(end, daysIntoSpring);
   if (winter === "biennial") return next;
-  if (!late) return end;
+  if (!isLate(begun, seasonStarts)) return end;
   const maturesInTime = variety?.maturity !== undefined && addDays(begun, variety.maturity.days + pickingDays) <= end;
   return winter === "autumn" && !maturesInTime ? next : end;
 }

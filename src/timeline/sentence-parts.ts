@@ -41,14 +41,21 @@ export function plantsMeant(names: Names, event: PlantIds, plantings: readonly P
   if (first === undefined) return wholePlanting(names, event);
   return second === undefined
     ? wholePlanting(names, plantings.length === 1 ? first : { ...first, count: undefined })
-    : subject(`the ${sayList([...kinds.keys()])}`, true);
+    : subject(`the ${sayKinds(names, [...kinds.values()])}`, true);
 }
 
-/** A number of plants, "eleven Crown Prince squash"; their name alone when nobody counted. */
-export function someOf(names: Names, ids: PlantIds, count: Count | undefined): Subject {
-  if (count === undefined) return subject(names.plants(ids), names.arePlural(ids));
-  const most = count.upTo ?? count.value;
-  return subject(`${sayCount(count)} ${names.plants(ids, most)}`, most !== 1);
+/** "Bishop of Llandaff, Café au Lait and David Howard dahlias": kinds of one crop share its word. */
+function sayKinds(names: Names, kinds: readonly PlantIds[]): string {
+  const crop = names.plants({ crop: kinds[0]?.crop });
+  const shared = kinds.every((kind) => names.plants(kind) === `${names.title(kind)} ${crop}`);
+  return shared ? `${sayList(kinds.map(names.title))} ${crop}` : sayList(kinds.map((kind) => names.plants(kind)));
+}
+
+/** A number of plants, "eleven Crown Prince squash"; their name alone when nobody counted. `such` says what kind: "bought-in". */
+export function someOf(names: Names, ids: PlantIds, count: Count | undefined, such?: string): Subject {
+  const most = count?.upTo ?? count?.value;
+  const name = [sayCount(count), such, names.plants(ids, most)].filter((part) => part !== undefined).join(" ");
+  return subject(name, names.arePlural(ids, most));
 }
 
 /** Where in the bed, how far apart and on what: each part as it is said, or undefined. */

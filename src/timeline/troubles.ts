@@ -106,18 +106,30 @@ export function endTrouble(ledger: Ledger, event: Event): void {
 
 function endUnknownTrouble(ledger: Ledger, event: Event, beds: readonly string[], growing: readonly Growing[]): void {
   const cause = event.cause ?? event.what ?? "the trouble";
-  report(
-    ledger,
-    "timeline/no-such-trouble",
-    event.place,
-    `${capital(cause)} is noted as over, and no open trouble of that name was found.`,
-    `Write the same words as in the "trouble" line, and the same bed or variety.`,
-  );
+  if (!endedWithPlants(ledger, event, cause, beds)) {
+    report(
+      ledger,
+      "timeline/no-such-trouble",
+      event.place,
+      `"${capital(cause)}" is noted as over, and no open trouble of that name was found.`,
+      `Write the same words as in the "trouble" line, and the same bed or variety.`,
+    );
+  }
   for (const bed of beds) {
     const plantings = growing.filter(({ now }) => now.bed === bed).map(({ now }) => now);
     const text = sayTroubleOver(ledger.names, event, { bed, cause, plantings });
     addChange(ledger, event, { kind: "trouble ended", bed, text, cause });
   }
+}
+
+/** Whether such a trouble ended a while ago because its plants were cleared or lost: then it is known to be over. */
+function endedWithPlants(ledger: Ledger, event: Event, cause: string, beds: readonly string[]): boolean {
+  const past = [...ledger.beds.values()].filter(({ id }) => beds.length === 0 || beds.includes(id));
+  return past.some(({ pastTroubles }) =>
+    pastTroubles.some(
+      ({ now }) => now.ended !== undefined && daysBetween(now.ended, event.day) <= 60 && isSameCause(now.cause, cause),
+    ),
+  );
 }
 
 /**

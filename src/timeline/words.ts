@@ -116,12 +116,15 @@ export function sayMonth(day: Day, { language, near }: DaySpeech): string {
 }
 
 /**
- * An age or a span in natural words: "one day", "nine days", "26 days", "seven weeks", "just over eight weeks",
- * "about five months", "two years". Days are exact up to six weeks; no span is said more exactly than it is.
+ * An age or a span in natural words: "one day", "nine days", "26 days", "three weeks", "just over eight weeks", "about five
+ * months", "two years". Exact to the day up to six weeks; no span is said more exactly than it is.
  */
 export function sayAge(days: number): string {
   if (days < 1) return "less than a day";
-  if (days < 42) return sayPlural(Math.round(days), "day", "days");
+  if (days < 42)
+    return days % 7 === 0 && days > 7
+      ? sayPlural(days / 7, "week", "weeks")
+      : sayPlural(Math.round(days), "day", "days");
   if (days < 119) {
     const weeks = Math.round(days / 7);
     return `${nearness(days - weeks * 7)}${sayPlural(weeks, "week", "weeks")}`;
@@ -135,11 +138,6 @@ export function sayAge(days: number): string {
 
 function nearness(over: number): string {
   return over === 0 ? "" : over > 0 ? "just over " : "nearly ";
-}
-
-/** Which year of its life a perennial is in, by calendar years: "its third year". */
-export function sayYearOfLife(begun: Day, on: Day): string {
-  return `its ${sayOrdinal(yearOf(on) - yearOf(begun) + 1)} year`;
 }
 
 // ------------------------------------------------------------------------------------------- weights, volumes, lengths

@@ -6,7 +6,7 @@ import type { Event, Planting } from "../model.ts";
 import { endsPlural, type Names } from "./names.ts";
 import { plantsMeant, type Subject, sentence } from "./sentence-parts.ts";
 
-interface WorkPhrase {
+interface Work {
   /** "pinched out", "weeded and hoed". */
   readonly verb: string;
   /** What was worked on beside the plants: "side shoots". */
@@ -37,25 +37,35 @@ const irregular: Readonly<Record<string, string>> = {
   wove: "woven",
   drew: "drawn",
   redid: "redone",
-  tied: "tied",
 };
 
-const particles = new Set("in out up on off back down over through together round away".split(" "));
+/** Particles that can also begin where the work was done: "hung in the tunnel". */
+const placing = /^(in|on|over|through|round)$/i;
 
-const howWords =
-  /^(with|to|for|at|from|by|against|under|into|onto|on|around|after|before|over|using|every|each|twice|once|well|lightly|hard|thoroughly|deeply|again|in|between|along|early|late|all over|gently|properly|as|because|until|till|where|while)\b/i;
+const particles = "in|out|up|on|off|back|down|over|through|round|away";
+const particle = new RegExp(`^(?:${particles})$`, "i");
 
+/** "the tips out", "the rest back to the clean": a short object, the verb's particle, and how. */
+const objectThenParticle = new RegExp(`^((?:\\S+\\s+)?\\S+)\\s+(${particles})(?:\\s+(.*))?$`, "i");
+
+const how =
+  /^(with|to|for|at|from|by|against|under|into|onto|on|around|after|before|over|using|every|each|twice|once|well|lightly|hard|thoroughly|deeply|again|in|between|along|early|late|gently|properly|as|because|until|till|where|while)\b/i;
+
+/** `line` is the work's line: one event for each plant it names. */
 export function sayWork(
   names: Names,
-  event: Event,
+  line: readonly [Event, ...Event[]],
   { bed, plantings }: { readonly bed: string; readonly plantings: readonly Planting[] },
 ): string {
-  const said = saidWork(event);
-  const named = event.variety !== undefined || event.crop !== undefined;
-  const plants = named ? plantsMeant(names, event, plantings) : undefined;
-  const work = workPhrase(withoutPlants(said, names, event, plantings));
-  const detail = event.detail === undefined || said.includes(event.detail) ? undefined : event.detail;
-  return sentence(say(work, plants, names.bed(bed)), detail);
+  const [event] = line;
+  const crop = line.length === 1 ? event : { ...event, variety: undefined, crop: undefined };
+  const plants = plantings.length === 0 ? undefined : plantsMeant(names, crop, plantings);
+  const named = plants === undefined ? [] : [...line, ...plantings].flatMap((ids) => plantNames(names, ids));
+  const beds = [bed, ...line.map((one) => one.bed)].filter((id) => id !== undefined).map(names.bed);
+  const said = without(without(saidWork(event), beds, "in|on|of|at|from|to|round"), named, "on|of|off|from|for|to");
+  const [head = "", ...tail] = said.split(/\s*,\s*/).filter((part) => part !== "");
+  const rest = event.detail === undefined || saidWork(event).includes(event.detail) ? undefined : event.detail;
+  return sentence(sayHead(head, plants, { name: names.bed(bed), were: names.bedWas(bed) }), ...tail, rest);
 }
 
 /** The work with its verb: "pruned" alone when the line was "pruned Black Beauty". */
@@ -64,63 +74,65 @@ function saidWork({ verb, what }: Event): string {
   return verb === "did" || what.toLowerCase().startsWith(verb) ? what : `${verb} ${what}`;
 }
 
-function say(work: WorkPhrase | string, plants: Subject | undefined, bed: string): string {
-  if (typeof work === "string") return `work on ${plants?.name ?? bed}: ${work}`;
-  const { verb, object } = work;
+function sayHead(text: string, plants: Subject | undefined, bed: Pick<Subject, "name" | "were">): string {
+  const work = takeApart(text);
+  const subject = plants ?? bed;
+  if (work === undefined) return `work on ${subject.name}${text === "" ? "" : `: ${text}`}`;
   const how = work.how === undefined ? "" : ` ${work.how}`;
-  if (object === undefined) return `${plants?.name ?? bed} ${plants?.were ?? "was"} ${verb}${how}`;
-  return `${object} ${endsPlural(object) ? "were" : "was"} ${verb}${plants === undefined ? "" : ` on ${plants.name}`}${how}`;
+  if (work.object === undefined) return `${subject.name} ${subject.were} ${work.verb}${how}`;
+  const on = plants === undefined ? "" : ` on ${plants.name}`;
+  return `${work.object} ${endsPlural(work.object) ? "were" : "was"} ${work.verb}${on}${how}`;
 }
 
-/** Takes a phrase apart; gives it back as it is when it does not begin with a verb in the past. */
-function workPhrase(text: string): WorkPhrase | string {
+/** Verb, object and manner of a phrase; undefined when it does not begin with a verb in the past. */
+function takeApart(text: string): Work | undefined {
   const words = text.split(/\s+/);
-  const verb: string[] = [];
+  const verbs: string[] = [];
   let at = 0;
   for (;;) {
-    const word = words[at]?.toLowerCase() ?? "";
-    const participle = irregular[word] ?? (/[a-z]ed$/.test(word) ? word : undefined);
+    const participle = participleOf(words[at]);
     if (participle === undefined) break;
-    verb.push(participle);
+    verbs.push(participle);
     at += 1;
-    const particle = words[at]?.toLowerCase() ?? "";
-    if (particles.has(particle) && !/^(the|a|an|my)$/i.test(words[at + 1] ?? "")) {
-      verb.push(particle);
-      at += 1;
-    } else if (particles.has(particle) && /^(out|off|up|back|down)$/.test(particle)) {
-      verb.push(particle);
+    const place = placing.test(words[at] ?? "") && /^(the|a|an|my|our|all)$/i.test(words[at + 1] ?? "");
+    if (particle.test(words[at] ?? "") && !place) {
+      verbs.push(words[at] ?? "");
       at += 1;
     }
-    const next = words[at + 1]?.toLowerCase() ?? "";
-    if (words[at]?.toLowerCase() !== "and" || (irregular[next] === undefined && !/[a-z]ed$/.test(next))) break;
-    verb.push("and");
+    if (words[at]?.toLowerCase() !== "and" || participleOf(words[at + 1]) === undefined) break;
+    verbs.push("and");
     at += 1;
   }
-  if (verb.length === 0) return text;
-  const rest = words
-    .slice(at)
-    .join(" ")
-    .replace(/^[,:;]\s*/, "");
-  if (rest === "") return { verb: verb.join(" ") };
-  return howWords.test(rest) ? { verb: verb.join(" "), how: rest } : { verb: verb.join(" "), object: rest };
+  if (verbs.length === 0) return undefined;
+  const verb = verbs.join(" ");
+  const rest = words.slice(at).join(" ");
+  if (rest === "") return { verb };
+  if (how.test(rest)) return { verb, how: rest };
+  const apart = verbs.length === 1 ? objectThenParticle.exec(rest) : null;
+  return apart === null ? { verb, object: rest } : { verb: `${verb} ${apart[2]}`, object: apart[1], how: apart[3] };
 }
 
-/** "pruned side shoots, all tomatoes" without the tomatoes, which the sentence names by itself. */
-function withoutPlants(text: string, names: Names, event: Event, plantings: readonly Planting[]): string {
-  const known = [event, ...plantings].flatMap((ids) => [names.plants(ids), names.plants(ids, 1), names.title(ids)]);
-  if (event.crop !== undefined) known.push(names.plants({ crop: event.crop }), names.plants({ crop: event.crop }, 1));
+function participleOf(word: string | undefined): string | undefined {
+  const lower = word?.toLowerCase() ?? "";
+  return irregular[lower] ?? (/[a-z]ed$/.test(lower) ? lower : undefined);
+}
+
+function plantNames(names: Names, ids: Event | Planting): readonly string[] {
+  const crop = ids.crop === undefined ? [] : [names.plants({ crop: ids.crop }), names.plants({ crop: ids.crop }, 1)];
+  return [names.plants(ids), names.plants(ids, 1), names.title(ids), ...crop];
+}
+
+/** A text without names that its sentence says by itself, and without the words (`joints`) that joined them to it. */
+function without(text: string, names: readonly string[], joints: string): string {
   let rest = text;
-  for (const name of [...new Set(known)].sort((a, b) => b.length - a.length)) {
-    if (name === "") continue;
-    rest = rest.replace(
-      new RegExp(
-        `(?:[,;]?\\s*)\\b(?:on |of |off |from |for |to )?(?:all )?(?:of )?(?:the |my |our )?${escaped(name)}(?![\\p{L}\\p{N}])`,
-        "iu",
-      ),
-      "",
-    );
+  for (const name of [...new Set(names)].filter((one) => one !== "").sort((a, b) => b.length - a.length)) {
+    const joined = `(?:\\s*,)?(?:\\s*\\b(?:and|${joints})\\b)?\\s*(?:\\ball\\s+)?(?:\\bof\\s+)?(?:\\b(?:the|my|our)\\s+)?`;
+    rest = rest.replace(new RegExp(`${joined}(?<![\\p{L}\\p{N}])${escaped(name)}(?![\\p{L}\\p{N}])`, "giu"), ",");
   }
-  return rest.trim();
+  return rest
+    .replace(/(?:\s*,)+/g, ",")
+    .replace(/^,\s*|\s*,\s*$/g, "")
+    .trim();
 }
 
 function escaped(text: string): string {

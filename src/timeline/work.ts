@@ -6,17 +6,21 @@ import { plantingsMeant } from "./plantings-meant.ts";
 import { tryAgainst } from "./troubles.ts";
 import { sayWork } from "./work-sentences.ts";
 
-export function work(ledger: Ledger, event: Event): void {
+/** Work of one line, which gives one event for each plant it names: told as one thing done, bed by bed. */
+export function work(ledger: Ledger, line: readonly [Event, ...Event[]]): void {
+  const [event] = line;
   const what = event.what ?? event.verb;
-  for (const [bed, growing] of plantsOrBeds(ledger, event)) {
-    const after = growing.map((one) => become(one, {}, event));
-    const tried = tryAgainst(
-      bedLedger(ledger, bed),
-      event,
-      what,
-      after.map(({ id }) => id),
-    );
-    const text = sayWork(ledger.names, event, { bed, plantings: after });
+  const here = new Map<string, Set<Growing>>();
+  for (const one of line) {
+    for (const [bed, growing] of plantsOrBeds(ledger, one)) {
+      here.set(bed, new Set([...(here.get(bed) ?? []), ...growing]));
+    }
+  }
+  for (const [bed, growing] of here) {
+    const after = [...growing].map((one) => become(one, {}, event));
+    const ids = after.map(({ id }) => id);
+    const tried = tryAgainst(bedLedger(ledger, bed), event, what, ids);
+    const text = sayWork(ledger.names, line, { bed, plantings: after });
     addChange(ledger, event, { kind: "did", bed, text, effect: { ...tried, plantings: after } });
   }
 }
