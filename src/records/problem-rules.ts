@@ -54,7 +54,6 @@ export const problemRules = {
   "record/unknown-key": { severity: "error", meaning: "A key is none that this kind of record has." },
   "record/missing-key": { severity: "error", meaning: "A key is missing that this kind of record needs." },
   "record/wrong-value": { severity: "error", meaning: "A value is not of the kind its key needs." },
-  "record/file-missing": { severity: "warning", meaning: "A record names a file that is not there." },
 
   "date/no-such-day": { severity: "error", meaning: "A date does not exist in the calendar." },
   "date/two-digit-year": { severity: "error", meaning: "A date gives its year with two digits." },
@@ -68,7 +67,6 @@ export const problemRules = {
   "link/unknown-site": { severity: "warning", meaning: "A bed names a site that no file describes." },
   "link/unknown-episode": { severity: "warning", meaning: "A record names an episode that no file describes." },
   "link/unknown-photo": { severity: "warning", meaning: "A note or sidecar names a photo that is not there." },
-  "link/unknown-viewpoint": { severity: "hint", meaning: "A photo's viewpoint is not described in its bed's file." },
 
   "name/ambiguous": { severity: "warning", meaning: "Two records answer to the same name." },
   "name/bed-taken": { severity: "hint", meaning: "A note names a bed that no file describes; it is taken as named." },
@@ -121,27 +119,57 @@ export const problemRules = {
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
   "photo/unplaced": { severity: "hint", meaning: "Photos belong to no bed yet." },
 
-  "timeline/more-than-sown": { severity: "warning", meaning: "More plants were planted, lost or given away than were sown." },
+  "timeline/more-than-sown": {
+    severity: "warning",
+    meaning: "More plants were planted, lost or given away than were sown.",
+  },
   "timeline/more-than-there": { severity: "warning", meaning: "More plants left a bed than stood in it." },
   "timeline/no-sowing": { severity: "hint", meaning: "Plants were planted and no line says where they came from." },
-  "timeline/sown-where": { severity: "hint", meaning: "A sowing names neither a bed nor that it was indoors; it is taken as indoors." },
+  "timeline/sown-where": {
+    severity: "hint",
+    meaning: "A sowing names neither a bed nor that it was indoors; it is taken as indoors.",
+  },
   "timeline/no-bed": { severity: "warning", meaning: "A planting names no bed, so it stands in none." },
   "timeline/variety-from-nursery": {
     severity: "hint",
     meaning: "A planting names only a crop; the one variety of it in the nursery was meant.",
   },
-  "timeline/before-planting": { severity: "warning", meaning: "Something is noted of plants before they were sown or planted." },
+  "timeline/before-planting": {
+    severity: "warning",
+    meaning: "Something is noted of plants before they were sown or planted.",
+  },
   "timeline/nothing-planted": { severity: "hint", meaning: "A line speaks of plants that no line sowed or planted." },
-  "timeline/nothing-there": { severity: "warning", meaning: "Plants were lost, given away, moved or cleared that do not grow there." },
-  "timeline/in-another-bed": { severity: "hint", meaning: "A line's plants do not grow in its bed; those in another bed were meant." },
-  "timeline/several-plantings": { severity: "hint", meaning: "A line can mean several plantings, and one way was chosen." },
+  "timeline/nothing-there": {
+    severity: "warning",
+    meaning: "Plants were lost, given away, moved or cleared that do not grow there.",
+  },
+  "timeline/in-another-bed": {
+    severity: "hint",
+    meaning: "A line's plants do not grow in its bed; those in another bed were meant.",
+  },
+  "timeline/several-plantings": {
+    severity: "hint",
+    meaning: "A line can mean several plantings, and one way was chosen.",
+  },
   "timeline/after-its-end": { severity: "hint", meaning: "A line speaks of a planting that has ended." },
-  "timeline/picked-of-several": { severity: "hint", meaning: "A picking names a crop of which several plantings stand in the bed." },
-  "timeline/never-cleared": { severity: "hint", meaning: "An annual planting was never cleared and ended with its season." },
+  "timeline/picked-of-several": {
+    severity: "hint",
+    meaning: "A picking names a crop of which several plantings stand in the bed.",
+  },
+  "timeline/never-cleared": {
+    severity: "hint",
+    meaning: "An annual planting was never cleared and ended with its season.",
+  },
   "timeline/no-such-trouble": { severity: "hint", meaning: "A trouble is noted as over that was not open." },
-  "timeline/trouble-left-open": { severity: "hint", meaning: "A trouble was never noted as over and ended with its season." },
+  "timeline/trouble-left-open": {
+    severity: "hint",
+    meaning: "A trouble was never noted as over and ended with its season.",
+  },
   "timeline/gear-not-there": { severity: "hint", meaning: "Gear was taken down where none was put up." },
-  "timeline/bed-not-in-use": { severity: "warning", meaning: "Something was sown or planted in a bed when it was not in use." },
+  "timeline/bed-not-in-use": {
+    severity: "warning",
+    meaning: "Something was sown or planted in a bed when it was not in use.",
+  },
 } as const satisfies Record<string, Rule>;
 
 export type RuleName = keyof typeof problemRules;

@@ -1,0 +1,6 @@
+/** The generated pages of docs/ by file name. A test fails when one of them is stale. */
+import { messagesPage } from "./messages-page.ts";
+
+export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
+  "messages.md": messagesPage,
+};
