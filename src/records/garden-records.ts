@@ -168,31 +168,6 @@ export function cropsInUse(
   return new Map(ids.flatMap((id) => (crops.has(id) ? [[id, crops.get(id) as Crop] as const] : [])));
 }
 
-/** A bed and a variety with one name: a line that gives the name may mean either. */
-export function ambiguousNames({ beds, varieties }: DescribedRecords): Problem[] {
-  const bedByName = new Map<string, Bed>();
-  for (const bed of beds.values()) {
-    for (const name of [bed.title, bed.id, ...bed.alsoCalled]) bedByName.set(normaliseName(name), bed);
-  }
-  const problems: Problem[] = [];
-  for (const variety of varieties.values()) {
-    const shared = [variety.title, variety.id, ...variety.alsoSpelled].find((name) =>
-      bedByName.has(normaliseName(name)),
-    );
-    const bed = shared === undefined ? undefined : bedByName.get(normaliseName(shared));
-    if (bed === undefined) continue;
-    problems.push(
-      problem(
-        "name/ambiguous",
-        variety.place ?? { file: "varieties", line: 1, column: 1 },
-        `The variety "${variety.title}" and the bed "${bed.title}" (${bed.place?.file ?? bed.id}) both answer to "${shared}".`,
-        `Give one of them another name, or write "in ${bed.title}" in notes when the bed is meant.`,
-      ),
-    );
-  }
-  return problems;
-}
-
 /** One hint for each bed and variety that notes name and no file describes. */
 export function takenHints(names: Names): Problem[] {
   const { beds, varieties } = names.taken();

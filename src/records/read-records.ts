@@ -1,7 +1,8 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
 import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
-import { ambiguousNames, bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
+import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
+import { nameClashes } from "./name-clashes.ts";
 import { buildNames } from "./names.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
@@ -30,7 +31,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
 
   const settings = settingsOf(places, reading);
   const described = describedRecords(places, reading);
-  problems.push(...ambiguousNames(described));
+  problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
   const names = buildNames({
     sites: described.sites.values(),
     beds: described.beds.values(),

@@ -107,7 +107,7 @@ describe("long and deep notes", () => {
   });
 
   test("one paragraph without end is kept as story and reported", async () => {
-    const text = "word ".repeat(100_000);
+    const text = `${"word ".repeat(100_000)}end`;
     const records = await recordsOf({ "notes/2026-05-16-a.md": text });
     expect(records.notes[0]?.story.map((piece) => piece.text.length)).toEqual([text.length]);
     expect(records.problems.map(problemText)).toEqual([

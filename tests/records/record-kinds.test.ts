@@ -18,7 +18,7 @@ describe("garden.md", () => {
       "garden.md": file(
         `name: Gullstone
 place: {latitude: 54.3, longitude: -5.6, elevation: 30 m}
-time zone: europe/london
+time zone: Europe/London
 units: US
 language: en-us
 last frost: 20 April

@@ -1,24 +1,30 @@
 /** garden.md: the settings of the whole garden, all of them optional. */
 import * as z from "zod";
 import type { GardenSettings } from "../../model.ts";
+import { didYouMean } from "../nearest-spelling.ts";
 import { link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
+/** An IANA name, kept as written: other names for one zone differ from system to system. */
 const timeZone = readAs((written) => {
   try {
-    // The name as the system knows it: "europe/london" is "Europe/London".
-    return { value: new Intl.DateTimeFormat("en", { timeZone: written }).resolvedOptions().timeZone };
+    new Intl.DateTimeFormat("en", { timeZone: written });
+    return { value: written };
   } catch {
-    return wrongValue(`"${written}" is not a time zone.`, 'Write its region and city, for example "Europe/London".');
+    return wrongValue(
+      `"${written}" is not a time zone.`,
+      didYouMean(written, Intl.supportedValuesOf("timeZone")) ??
+        'Write its region and city, for example "Europe/London".',
+    );
   }
 });
 
 const language = readAs((written) => {
   try {
-    const [tag] = Intl.getCanonicalLocales(written);
+    const [tag] = Intl.DateTimeFormat.supportedLocalesOf(written);
     if (tag !== undefined) return { value: tag };
   } catch {
-    // Falls through to the refusal below.
+    // Not even formed like a tag: refused like an unknown one.
   }
   return wrongValue(`"${written}" is not a language tag.`, 'Write one such as "en-GB", "en-US" or "de".');
 });
