@@ -4,6 +4,7 @@
 export { type Burst, findBursts } from "./bursts.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
 export { pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,
   type IngestOptions,

@@ -23,7 +23,7 @@ export interface RootBuild {
 
 /** Builds one site. The current folder must be the work folder: Astro looks for packages from there. */
 export async function buildRoot(site: RootBuild): Promise<void> {
-  process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
+  process.env.ASTRO_TELEMETRY_DISABLED = "1";
   const config: AstroInlineConfig = {
     configFile: false,
     logLevel: "warn",
@@ -57,7 +57,7 @@ export async function buildRoot(site: RootBuild): Promise<void> {
     vite: {
       cacheDir: path.join(site.root, ".vite"),
       plugins: [dataModule(site.module, site.data)],
-      build: { assetsInlineLimit: (file: string) => (/\.(?:woff2|css)$/u.test(file) ? false : undefined) },
+      build: { assetsInlineLimit: (file: string) => (/\.(?:woff2|css|svg)$/u.test(file) ? false : undefined) },
       environments: { prerender: { resolve: { noExternal: true } } },
     },
   };

@@ -86,7 +86,7 @@ function quietLinks(tree: Root): void {
     parent.children = parent.children.flatMap((child: RootContent): ElementContent[] => {
       if (child.type === "element") {
         walk(child);
-        if (child.tagName === "a" && !/^(?:https?:\/\/|mailto:)/iu.test(String(child.properties["href"] ?? "")))
+        if (child.tagName === "a" && !/^(?:https?:\/\/|mailto:)/iu.test(String(child.properties.href ?? "")))
           return child.children;
       }
       return [child as ElementContent];

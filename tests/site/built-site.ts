@@ -87,5 +87,5 @@ function addressesIn(page: Document): readonly string[] {
 }
 
 export function openBrowser(): Promise<Browser> {
-  return chromium.launch({ executablePath: process.env["CHROMIUM"] ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
+  return chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
 }

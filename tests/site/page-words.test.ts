@@ -52,7 +52,7 @@ describe("a planting on a page", () => {
     expect(
       say({ stage: "flowering", stageSince: "2026-07-02", spot: "row 2", heightCm: 42, heightOn: "2026-07-10" }),
     ).toBe(
-      "Six plants in row 2, sown on 21 April and planted out on 24 May. In flower since 2 July. 42 cm tall on 10 July.",
+      "Six plants in row 2, sown on 21 April and planted out on 24 May. In flower since 2 July. Measured 42 cm on 10 July.",
     );
     expect(
       say({

@@ -71,7 +71,7 @@ describe("what viewers get", () => {
     const secrets = [
       /grandfather/iu,
       /thief/iu,
-      /shed/iu,
+      /\bshed\b/iu,
       /since 1961/u,
       /quarrel/iu,
       /next door/u,
@@ -89,7 +89,7 @@ describe("what viewers get", () => {
       /Exif\0\0/u,
       /08:15/u,
     ];
-    for (const secret of secrets) expect(bytes).not.toMatch(secret);
+    expect(secrets.filter((secret) => secret.test(bytes))).toEqual([]);
   });
 
   it("still tells the public half of it", async () => {

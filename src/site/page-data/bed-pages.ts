@@ -10,6 +10,7 @@ import {
   sayLength,
   sayList,
   sayMonth,
+  sayNumber,
   varietyName,
 } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
@@ -129,7 +130,7 @@ export function sayGrowing(view: View, bed: Bed): string {
   ];
   if (names.length === 0)
     return bed.inUseUntil !== undefined && bed.inUseUntil < view.today ? "No longer in use." : "Empty now.";
-  const few = names.length <= 5 ? names : [...names.slice(0, 4), `${names.length - 4} more`];
+  const few = names.length <= 5 ? names : [...names.slice(0, 4), `${sayNumber(names.length - 4)} more`];
   return fullStop(capital(sayList(few)));
 }
 

@@ -92,5 +92,6 @@ function pictureOf(view: View, episode: Episode): Picture | undefined {
   const inOrder = [...near].sort(
     (a, b) => Math.abs(daysBetween(a.day, episode.day)) - Math.abs(daysBetween(b.day, episode.day)),
   );
-  return inOrder[0] === undefined ? undefined : view.book.picture(inOrder[0]);
+  const best = inOrder.find((photo) => view.book.isWide(photo)) ?? inOrder[0];
+  return best === undefined ? undefined : view.book.picture(best);
 }

@@ -149,7 +149,7 @@ function fieldTask(view: View, task: Task): FieldTask {
 function fieldFollowUp(view: View, followUp: FollowUp): FieldTask {
   const { garden } = view;
   const film = followUp.episode === undefined ? undefined : garden.episodes.get(followUp.episode)?.title;
-  const said = `Promised on ${sayDay(followUp.promisedOn, { language: garden.settings.language, near: view.today })}${film === undefined ? "" : ` in ${film}`}.`;
+  const said = `Promised on ${sayDay(followUp.promisedOn, { language: garden.settings.language, near: view.today })}${film === undefined ? "" : ` in “${film}”`}.`;
   return {
     what: `${fullStop(capital(followUp.what))} ${said}`,
     bed: bedLink(view, followUp.bed),

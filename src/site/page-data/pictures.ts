@@ -5,7 +5,7 @@ import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { capital, sayAge, sayDay, varietyName } from "../../timeline/index.ts";
 import type { Links } from "./links.ts";
-import type { Picture, PicturePair } from "./shapes.ts";
+import type { Link, Picture, PicturePair } from "./shapes.ts";
 
 /** A photo that has a day and copies to show. */
 export interface ShownPhoto extends Photo {
@@ -19,6 +19,7 @@ export interface PictureBook {
   readonly byBed: ReadonlyMap<string, readonly ShownPhoto[]>;
   readonly byVariety: ReadonlyMap<string, readonly ShownPhoto[]>;
   picture(photo: ShownPhoto): Picture;
+  isWide(photo: ShownPhoto): boolean;
 }
 
 export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
@@ -35,6 +36,10 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     all,
     byBed,
     byVariety,
+    isWide(photo) {
+      const size = copies.get(photo.path);
+      return size !== undefined && size.width >= size.height;
+    },
     picture(photo) {
       const { files, width, height } = copies.get(photo.path) ?? { files: [], width: 1, height: 1 };
       const formats = [...new Set(files.map(({ format }) => format))];
@@ -53,6 +58,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
             .join(", "),
         })),
         day: sayDay(photo.day, garden.settings),
+        bed: bedLink(garden, photo.bed, links),
         caption: photo.caption,
         credit: photo.credit,
       };
@@ -88,6 +94,11 @@ export function pairOf(
 
 /** Days that must lie between two photos before they are worth comparing. */
 const APART = 10;
+
+function bedLink(garden: Garden, id: string | undefined, links: Links): Link | undefined {
+  const bed = id === undefined ? undefined : garden.beds.get(id);
+  return bed === undefined ? undefined : { href: links.bed(bed.id), text: bed.title };
+}
 
 /** What the photo shows, for those who do not see it. */
 function altText(garden: Garden, photo: ShownPhoto): string {

@@ -106,7 +106,8 @@ function standing(planting: Planting, settings: GardenSettings, on: Day): readon
   };
   const height =
     planting.ended === undefined && planting.heightCm !== undefined && planting.heightOn !== undefined
-      ? `${sayLength(planting.heightCm, settings.units)} tall on ${sayDay(planting.heightOn, { language: settings.language, near: on })}.`
+      ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
+        `Measured ${sayLength(planting.heightCm, settings.units)} on ${sayDay(planting.heightOn, { language: settings.language, near: on })}.`
       : "";
   return [stages[planting.stage], height];
 }

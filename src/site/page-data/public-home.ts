@@ -13,12 +13,11 @@ const LINES_A_BED = 3;
 
 export function publicHome(view: View): HomePage {
   const { garden, book, links } = view;
-  const newest = book.all.find((photo) => photo.bed !== undefined) ?? book.all[0];
-  const bed = newest?.bed === undefined ? undefined : garden.beds.get(newest.bed);
+  // The first page has the widest place for a photo.
+  const newest = book.all.find((photo) => photo.bed !== undefined && book.isWide(photo)) ?? book.all[0];
   const latest = episodesInOrder(garden)[0];
   return {
     picture: newest === undefined ? undefined : book.picture(newest),
-    pictureBed: bed === undefined ? undefined : { href: links.bed(bed.id), text: bed.title },
     about: storyHtml(garden.settings.body),
     latest: latest === undefined ? undefined : episodeCard(view, latest),
     flowering: varietiesAt(view, "flowering"),

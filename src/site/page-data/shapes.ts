@@ -3,6 +3,11 @@
  * Pages and components import types from here and from nowhere else.
  */
 
+export interface Link {
+  readonly href: string;
+  readonly text: string;
+}
+
 /** A photo in several sizes. */
 export interface Picture {
   readonly alt: string;
@@ -13,13 +18,9 @@ export interface Picture {
   readonly sets: readonly { readonly type: string; readonly srcset: string }[];
   /** "17 July 2026" */
   readonly day: string;
+  readonly bed?: Link | undefined;
   readonly caption?: string | undefined;
   readonly credit?: string | undefined;
-}
-
-export interface Link {
-  readonly href: string;
-  readonly text: string;
 }
 
 /** The same spot on two days. */
@@ -59,7 +60,6 @@ export interface PublicSite {
 export interface HomePage {
   /** The newest photo of all. */
   readonly picture?: Picture | undefined;
-  readonly pictureBed?: Link | undefined;
   /** The garden's own words about itself, as safe HTML. */
   readonly about: string;
   readonly latest?: EpisodeCard | undefined;
@@ -113,7 +113,10 @@ export interface VarietyRow {
 }
 
 export interface CropGroup {
+  /** Anchor. */
   readonly id: string;
+  /** Filter value. */
+  readonly cropId: string;
   /** "Tomatoes" */
   readonly name: string;
   readonly rows: readonly VarietyRow[];

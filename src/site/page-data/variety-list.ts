@@ -32,7 +32,7 @@ export function varietyList(view: View): VarietyListPage {
     [...garden.varieties.values()].flatMap(({ source }) => (source === undefined ? [] : [source.name])),
     (name) => name,
   ).map(({ id, name }) => ({ id: word(id), name }));
-  const crops = groups.map(({ id, name }) => ({ id, name }));
+  const crops = groups.map(({ cropId, name }) => ({ id: cropId, name }));
   const someNew = rows.some((row) => row.isNew);
   return {
     href: links.varieties,
@@ -60,6 +60,7 @@ function group(view: View, id: string, name: string, varieties: readonly Variety
     .map((variety) => row(view, variety));
   return {
     id: cropAnchor(id),
+    cropId: word(id),
     name,
     rows,
     bedIds: unique(rows.flatMap(({ bedIds }) => bedIds)),
