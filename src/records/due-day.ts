@@ -18,7 +18,7 @@ import {
 } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import { wordsOf } from "./line-words.ts";
-import { numberAt } from "./quantities.ts";
+import { numberAt } from "./numbers.ts";
 
 /** A due day and the offsets of the words that gave it. */
 export interface DueDay {

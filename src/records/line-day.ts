@@ -15,7 +15,7 @@ import {
 } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import type { Word } from "./line-words.ts";
-import { numberAt } from "./quantities.ts";
+import { numberAt } from "./numbers.ts";
 
 export interface LineDay {
   /** Undefined when the words cannot be a day of the past; `what` and `fix` then say why. */

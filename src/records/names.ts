@@ -8,19 +8,12 @@
  */
 import type { Bed, Crop, Gear, Place, Problem, Site, Variety } from "../model.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
+import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
 import { type Taken, TakenNames } from "./taken-names.ts";
 
 export type NameKind = "bed" | "variety" | "gear" | "crop" | "site";
-
-/** A name found in a line; `end` is the word after it. */
-export interface Found {
-  readonly id: string;
-  readonly end: number;
-  /** Ids of other records of that kind that go by the same name. */
-  readonly others: readonly string[];
-}
 
 /** A plant found in a line: a variety, or only a crop. */
 export interface FoundPlant {
@@ -37,17 +30,6 @@ export interface NameRecords {
   readonly gear: Iterable<Gear>;
   readonly crops: Iterable<Crop>;
   readonly sites: Iterable<Site>;
-}
-
-interface Entry {
-  readonly id: string;
-  /** 0 for a title or id, 1 for another spelling, 2 for a title without its crop word or its "F1". */
-  readonly rank: number;
-}
-
-interface Node {
-  readonly next: Map<string, Node>;
-  readonly entries: Entry[];
 }
 
 /** After a crop word these make the name of a pest or disease: "carrot fly", "leek moth", "tomato blight". */
@@ -88,15 +70,25 @@ export function buildNames(records: NameRecords): Names {
   return new Names(records);
 }
 
+/**
+ * Names for a second reading of the same lines. They also know the beds and varieties that the first reading took from
+ * them, so that "watered Sunny Corner" finds the bed that another line planted in, whichever line comes first.
+ */
+export function namesOnceHeard(records: NameRecords, heard: Taken): Names {
+  const names = new Names(records);
+  names.hear(heard);
+  return names;
+}
+
 /** All names of a garden. Reading lines fills only the record of names that no file describes. */
 export class Names {
   /** A trie for each kind: most words begin no bed and no gear, and are done with after one look. */
-  readonly #roots: Readonly<Record<NameKind, Node>> = {
-    bed: newNode(),
-    variety: newNode(),
-    gear: newNode(),
-    crop: newNode(),
-    site: newNode(),
+  readonly #tries: Readonly<Record<NameKind, NameTrie>> = {
+    bed: new NameTrie(),
+    variety: new NameTrie(),
+    gear: new NameTrie(),
+    crop: new NameTrie(),
+    site: new NameTrie(),
   };
   readonly #crops = new Map<string, Crop>();
   readonly #titles: Readonly<Record<NameKind, Map<string, string>>> = {
@@ -129,6 +121,20 @@ export class Names {
     }
   }
 
+  /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
+  hear(heard: Taken): void {
+    for (const { id, title, place } of heard.beds) {
+      if (place === undefined) continue;
+      this.#tries.bed.add(keysOf(title), { id, rank: 3 });
+      this.#taken.bed(id, title, place);
+    }
+    for (const { id, title, crop, place } of heard.varieties) {
+      if (place === undefined || this.find("bed", title) !== undefined) continue;
+      this.#tries.variety.add(keysOf(title), { id, rank: 3 });
+      this.#taken.variety(id, title, crop, place);
+    }
+  }
+
   /** The record a whole phrase names ("Long bed"), for front matter and other places where only a name stands. */
   find(kind: NameKind, phrase: string): string | undefined {
     const words = wordsOf(phrase).filter((word) => word.kind !== "mark");
@@ -140,24 +146,9 @@ export class Names {
     return undefined;
   }
 
-  /** The longest name of one kind that begins at word `from`. Hyphens inside it are passed over. */
+  /** The longest name of one kind that begins at word `from`. */
   at(kind: NameKind, words: readonly Word[], from: number): Found | undefined {
-    const first = words[from];
-    if (first === undefined || first.kind === "mark") return undefined;
-    let node = this.#roots[kind].next.get(first.key);
-    if (node === undefined) return undefined;
-    let found: Found | undefined;
-    for (let end = from + 1; node !== undefined; end++) {
-      found = foundHere(node, end) ?? found;
-      const word = words[end];
-      if (word === undefined) break;
-      if (word.kind === "mark") {
-        if (word.text === "-" || word.text === "‐" || word.text === "‑") continue;
-        break;
-      }
-      node = node.next.get(word.key);
-    }
-    return found;
+    return this.#tries[kind].at(words, from);
   }
 
   /**
@@ -252,9 +243,9 @@ export class Names {
 
   #add(kind: NameKind, id: string, title: string, also: readonly string[]): void {
     this.#titles[kind].set(id, title);
-    this.#enter(kind, keysOf(title), { id, rank: 0 });
-    if (kind !== "crop") this.#enter(kind, keysOf(id), { id, rank: 0 });
-    for (const name of also) this.#enter(kind, keysOf(name), { id, rank: 1 });
+    this.#tries[kind].add(keysOf(title), { id, rank: 0 });
+    if (kind !== "crop") this.#tries[kind].add(keysOf(id), { id, rank: 0 });
+    for (const name of also) this.#tries[kind].add(keysOf(name), { id, rank: 1 });
   }
 
   /** "Sungold F1" also answers to "Sungold", and "Musselburgh leek" of the crop leek to "Musselburgh". */
@@ -265,22 +256,8 @@ export class Names {
     const cropNames = crop === undefined ? [] : [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
     for (const name of [[], ...cropNames]) {
       const cut = endsWith(short, name) ? short.slice(0, short.length - name.length) : short;
-      if (cut.length > 0 && cut.length < keys.length) this.#enter("variety", cut, { id: variety.id, rank: 2 });
+      if (cut.length > 0 && cut.length < keys.length) this.#tries.variety.add(cut, { id: variety.id, rank: 2 });
     }
-  }
-
-  #enter(kind: NameKind, keys: readonly string[], entry: Entry): void {
-    if (keys.length === 0) return;
-    let node = this.#roots[kind];
-    for (const key of keys) {
-      let next = node.next.get(key);
-      if (next === undefined) {
-        next = newNode();
-        node.next.set(key, next);
-      }
-      node = next;
-    }
-    if (!node.entries.some((known) => known.id === entry.id)) node.entries.push(entry);
   }
 }
 
@@ -295,27 +272,6 @@ export function twoVarieties(ids: readonly string[], title: string, names: Names
   );
 }
 
-function newNode(): Node {
-  return { next: new Map(), entries: [] };
-}
-
-function foundHere(node: Node, end: number): Found | undefined {
-  let best: Entry | undefined;
-  let others: string[] | undefined;
-  for (const entry of node.entries) {
-    if (best === undefined || entry.rank < best.rank) {
-      best = entry;
-      others = undefined;
-    } else if (entry.rank === best.rank) {
-      others ??= [];
-      others.push(entry.id);
-    }
-  }
-  return best === undefined ? undefined : { id: best.id, end, others: others ?? noOthers };
-}
-
-const noOthers: readonly string[] = [];
-
 /** Past a mark that opens a second name: "leek (Musselburgh)", "leek ‘Musselburgh’". */
 function opened(words: readonly Word[], at: number): number {
   return /^[('‘"“]$/.test(words[at]?.text ?? "") ? at + 1 : at;
@@ -327,12 +283,6 @@ function closed(words: readonly Word[], at: number): number {
 
 function endsWith(keys: readonly string[], tail: readonly string[]): boolean {
   return tail.length < keys.length && tail.every((key, i) => keys[keys.length - tail.length + i] === key);
-}
-
-function keysOf(name: string): string[] {
-  return wordsOf(name)
-    .filter((word) => word.kind !== "mark")
-    .map((word) => word.key);
 }
 
 function spelling(name: string): string {

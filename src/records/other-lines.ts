@@ -2,8 +2,9 @@
 import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
 import { bareBedAt, placeAt } from "./place-words.ts";
-import { type PlantLine, readPlants } from "./plant-line.ts";
+import { readPlants } from "./plant-line.ts";
 import { knownPlant, takePlant } from "./plant-names.ts";
+import type { PlantLine } from "./plant-scan.ts";
 import { amountAt } from "./quantities.ts";
 
 export interface TroubleLine {

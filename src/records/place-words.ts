@@ -112,7 +112,10 @@ function known(line: Line, at: number, lower: string, kind: EventKind): FoundPla
   const noun = afterArticle(line, outOf ? at + 2 : at + 1);
   if (isBed && !(lower === "to" && (kind === "lost" || kind === "gave away"))) {
     const bed = line.names.at("bed", line.words, noun);
-    if (bed !== undefined) return { is: "bed", bed: bed.id, role: roleOf(lower, outOf), end: bed.end };
+    if (bed !== undefined) {
+      warnNearBed(line, line.names.title("bed", bed.id), bed.id);
+      return { is: "bed", bed: bed.id, role: roleOf(lower, outOf), end: bed.end };
+    }
     const site = line.names.at("site", line.words, noun);
     const [only, second] = site === undefined ? [] : line.names.bedsOfSite(site.id);
     if (site !== undefined && only !== undefined && second === undefined) {

@@ -6,8 +6,9 @@ import type { EventKind } from "../model.ts";
 import type { Line } from "./line.ts";
 import { isCapital, type Word } from "./line-words.ts";
 import { twoVarieties } from "./names.ts";
+import { numberAt } from "./numbers.ts";
 import { problem } from "./problem-rules.ts";
-import { numberAt, pickUnitCalled } from "./quantities.ts";
+import { pickUnitCalled } from "./quantities.ts";
 
 export interface NamedPlant {
   readonly variety?: string | undefined;
@@ -134,6 +135,7 @@ export function takePlant(line: Line, plant: NamedPlant): { variety?: string | u
     return variety === undefined ? { crop: plant.crop } : { variety };
   }
   if (plant.variety === undefined) return { crop: plant.crop };
+  warnNearVariety(line, line.names.title("variety", plant.variety), plant.variety);
   if (plant.others !== undefined && plant.others.length > 0) {
     const ids = [plant.variety, ...plant.others];
     line.problems.push(twoVarieties(ids, line.slice(plant.from, plant.end), line.names, line.place));

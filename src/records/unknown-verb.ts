@@ -8,7 +8,8 @@ import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
-import { beginsVerb, verbAt, verbForms, verbTable } from "./verb-table.ts";
+import { beginsVerb, verbAt, verbForms } from "./verb-forms.ts";
+import { verbTable } from "./verb-table.ts";
 
 /** Common first words of prose that are one slip away from a verb. */
 const ordinary = new Set(

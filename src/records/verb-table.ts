@@ -3,8 +3,6 @@
  * Reading, writing and the manual page docs/notes.md all go by this table; a new row is a new capability.
  */
 import type { EventKind } from "../model.ts";
-import type { Word } from "./line-words.ts";
-import type { Names } from "./names.ts";
 
 /**
  * How the rest of a line is read.
@@ -43,151 +41,36 @@ export interface Verb {
   readonly examples: readonly string[];
 }
 
+function list(forms: string): readonly string[] {
+  return forms.split(", ");
+}
+
 /** Work that may begin a line by itself: "pruned the gooseberries" is "did: pruned the gooseberries". */
-const work = [
-  ...[
-    "pruned",
-    "pinched",
-    "pinched out",
-    "pinched back",
-    "staked",
-    "tied",
-    "tied in",
-    "tied up",
-    "trained",
-    "trellised",
-  ],
-  ...[
-    "fed",
-    "watered",
-    "watered in",
-    "mulched",
-    "weeded",
-    "hoed",
-    "raked",
-    "netted",
-    "fleeced",
-    "covered",
-    "uncovered",
-    "caged",
-  ],
-  ...[
-    "earthed up",
-    "hilled",
-    "hilled up",
-    "ridged up",
-    "sprayed",
-    "dusted",
-    "deadheaded",
-    "dead-headed",
-    "disbudded",
-    "debudded",
-  ],
-  ...[
-    "cut back",
-    "cut down",
-    "cut off",
-    "trimmed",
-    "clipped",
-    "topped",
-    "stopped",
-    "side-shooted",
-    "suckered",
-    "layered",
-  ],
-  ...[
-    "dug over",
-    "dug in",
-    "turned",
-    "turned over",
-    "turned in",
-    "forked",
-    "forked over",
-    "tilled",
-    "rotavated",
-    "double dug",
-  ],
-  ...[
-    "edged",
-    "levelled",
-    "prepared",
-    "prepped",
-    "cultivated",
-    "composted",
-    "manured",
-    "limed",
-    "fertilised",
-    "fertilized",
-  ],
-  ...["side-dressed", "side dressed", "top-dressed", "top dressed", "topped up", "filled", "spread"],
-  ...[
-    "hardened off",
-    "shaded",
-    "ventilated",
-    "vented",
-    "aired",
-    "supported",
-    "propped",
-    "propped up",
-    "strung",
-    "hand-pollinated",
-  ],
-  ...[
-    "hand pollinated",
-    "pollinated",
-    "divided",
-    "grafted",
-    "budded",
-    "blanched",
-    "firmed in",
-    "heeled in",
-    "labelled",
-  ],
-  ...[
-    "labeled",
-    "picked off",
-    "squashed",
-    "rubbed off",
-    "washed down",
-    "scrubbed",
-    "cleaned",
-    "tidied",
-    "swept",
-    "solarised",
-  ],
-  ...[
-    "chopped and dropped",
-    "chitted",
-    "soaked",
-    "disinfected",
-    "repaired",
-    "mended",
-    "painted",
-    "drained",
-    "flooded",
-    "swapped",
-  ],
-];
+const work = list(
+  "pruned, pinched, pinched out, pinched back, staked, tied, tied in, tied up, trained, trellised, " +
+    "fed, watered, watered in, mulched, weeded, hoed, raked, netted, fleeced, covered, uncovered, " +
+    "caged, earthed up, hilled, hilled up, ridged up, sprayed, dusted, deadheaded, dead-headed, " +
+    "disbudded, debudded, cut back, cut down, cut off, trimmed, clipped, topped, stopped, " +
+    "side-shooted, suckered, layered, dug over, dug in, turned, turned over, turned in, forked, " +
+    "forked over, tilled, rotavated, double dug, edged, levelled, prepared, prepped, cultivated, " +
+    "composted, manured, limed, fertilised, fertilized, side-dressed, side dressed, top-dressed, " +
+    "top dressed, topped up, filled, spread, hardened off, shaded, ventilated, vented, aired, " +
+    "supported, propped, propped up, strung, hand-pollinated, hand pollinated, pollinated, divided, " +
+    "grafted, budded, blanched, firmed in, heeled in, labelled, labeled, picked off, squashed, " +
+    "rubbed off, washed down, scrubbed, cleaned, tidied, swept, solarised, chopped and dropped, " +
+    "chitted, soaked, disinfected, repaired, mended, painted, drained, flooded, swapped",
+);
 
 export const verbTable: readonly Verb[] = [
   {
     kind: "sowed",
     shape: "plants",
-    forms: [
-      ...["sowed", "sown", "seeded", "direct sowed", "direct-sowed", "direct sown", "direct-sown", "direct seeded"],
-      ...[
-        "direct-seeded",
-        "resowed",
-        "re-sowed",
-        "resown",
-        "broadcast",
-        "undersowed",
-        "undersown",
-        "sowed direct",
+    forms: list(
+      "sowed, sown, seeded, direct sowed, direct-sowed, direct sown, direct-sown, direct seeded, " +
+        "direct-seeded, resowed, re-sowed, resown, broadcast, undersowed, undersown, sowed direct, " +
         "overseeded",
-      ],
-    ],
-    guarded: { name: ["started", "started off", "planted seed of", "planted seeds of"] },
+    ),
+    guarded: { name: list("started, started off, planted seed of, planted seeds of") },
     says: "Seed was sown. Indoors, in trays, under glass it opens a nursery lot; with a bed it stands there from now on.",
     takes: "count, variety, indoors or in BED, spacing, spot",
     examples: [
@@ -200,18 +83,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "up",
     shape: "plants",
-    forms: [
-      "emerged",
-      "germinated",
-      "come up",
-      "came up",
-      "seedlings up",
-      "coming up",
-      "germinating",
-      "sprouted",
-      "showing",
-    ],
-    guarded: { plant: ["up"] },
+    forms: list("emerged, germinated, come up, came up, seedlings up, coming up, germinating, sprouted, showing"),
+    guarded: { plant: list("up") },
     says: "Seedlings have come up.",
     takes: "count, variety, BED",
     examples: ["up: Nantes", "germinated: 20 Musselburgh", "emerged: Boltardy in Long Bed"],
@@ -219,17 +92,9 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "potted on",
     shape: "plants",
-    forms: [
-      "potted on",
-      "pricked out",
-      "potted up",
-      "repotted",
-      "re-potted",
-      "up-potted",
-      "bumped up",
-      "pricked off",
-      "potted",
-    ],
+    forms: list(
+      "potted on, pricked out, potted up, repotted, re-potted, up-potted, bumped up, pricked off, " + "potted",
+    ),
     says: "Seedlings went into larger pots; they stay in the nursery.",
     takes: "count, variety, into what",
     examples: ["potted on 12 Black Beauty into 9 cm pots", "pricked out 30 Café au Lait"],
@@ -237,19 +102,10 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "planted",
     shape: "plants",
-    forms: [
-      ...[
-        "planted",
-        "planted out",
-        "set out",
-        "transplanted",
-        "bedded out",
-        "replanted",
-        "interplanted",
-        "underplanted",
-      ],
-      ...["planted up", "plugged in", "dibbed in", "lined out", "transplanted out", "put in"],
-    ],
+    forms: list(
+      "planted, planted out, set out, transplanted, bedded out, replanted, interplanted, underplanted, " +
+        "planted up, plugged in, dibbed in, lined out, transplanted out, put in",
+    ),
     says: "Plants went into a bed. They come from the oldest open nursery lot of that variety, unless they were bought or given.",
     takes: "count, variety, BED, spacing, spot, gear it grows on, bought or given",
     examples: [
@@ -262,7 +118,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "thinned",
     shape: "plants",
-    forms: ["thinned", "thinned out", "singled"],
+    forms: list("thinned, thinned out, singled"),
     says: "Plants were thinned; the number is what is left.",
     takes: "variety, to COUNT or to a spacing, BED",
     examples: ["thinned Boltardy to 20", "thinned Nantes to 5 cm apart in Long Bed"],
@@ -278,27 +134,12 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "flowered",
     shape: "plants",
-    forms: [
-      ...[
-        "first flower",
-        "first flowers",
-        "first bloom",
-        "first blooms",
-        "flowering",
-        "flowered",
-        "in flower",
-        "in bloom",
-      ],
-      ...[
-        "blooming",
-        "bloomed",
-        "first female flower",
-        "first female flowers",
-        "first male flower",
-        "first male flowers",
-      ],
-      ...["first blossom", "in blossom", "blossoming", "first open flower", "came into flower", "into flower"],
-    ],
+    forms: list(
+      "first flower, first flowers, first bloom, first blooms, flowering, flowered, in flower, " +
+        "in bloom, blooming, bloomed, first female flower, first female flowers, first male flower, " +
+        "first male flowers, first blossom, in blossom, blossoming, first open flower, came into flower, " +
+        "into flower",
+    ),
     says: "The first flower is open.",
     takes: "variety, BED",
     examples: ["first flower: Black Beauty", "in flower: Café au Lait in Cutting Patch"],
@@ -306,30 +147,11 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "fruited",
     shape: "plants",
-    forms: [
-      ...[
-        "first fruit",
-        "first fruits",
-        "first fruit set",
-        "first fruits set",
-        "set fruit",
-        "fruit set",
-        "fruiting",
-        "fruited",
-        "first pod",
-        "first pods",
-      ],
-      ...[
-        "setting fruit",
-        "fruit setting",
-        "podding",
-        "first truss set",
-        "in fruit",
-        "first cob",
-        "first cobs",
-        "hearting up",
-      ],
-    ],
+    forms: list(
+      "first fruit, first fruits, first fruit set, first fruits set, set fruit, fruit set, fruiting, " +
+        "fruited, first pod, first pods, setting fruit, fruit setting, podding, first truss set, " +
+        "in fruit, first cob, first cobs, hearting up",
+    ),
     says: "The first fruit or pod has set.",
     takes: "variety, BED",
     examples: ["first fruit: Black Beauty", "set fruit: Crown Prince in Squash Bed"],
@@ -337,21 +159,11 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "picked",
     shape: "plants",
-    forms: [
-      ...[
-        "picked",
-        "harvested",
-        "lifted",
-        "gathered",
-        "first picking",
-        "first pick",
-        "first harvest",
-        "last picking",
-        "last harvest",
-      ],
-      ...["picked the last", "picked the first", "first cut", "dug up"],
-    ],
-    guarded: { name: ["cut", "dug", "pulled some", "collected", "foraged"] },
+    forms: list(
+      "picked, harvested, lifted, gathered, first picking, first pick, first harvest, last picking, " +
+        "last harvest, picked the last, picked the first, first cut, dug up",
+    ),
+    guarded: { name: list("cut, dug, pulled some, collected, foraged") },
     says: "Something was picked, by weight, volume or pieces.",
     takes: "weight, volume or count with a trade unit, variety, from BED",
     examples: [
@@ -364,7 +176,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "measured",
     shape: "plants",
-    forms: ["measured", "height", "soil temperature", "soil temp"],
+    forms: list("measured, height, soil temperature, soil temp"),
     says: "A height, length, weight or temperature was measured.",
     takes: "variety, measure, BED",
     examples: [
@@ -376,8 +188,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "soil test",
     shape: "soil",
-    forms: ["soil test", "soil tested", "tested soil", "tested the soil", "soil ph", "tested ph"],
-    guarded: { number: ["ph", "tested"] },
+    forms: list("soil test, soil tested, tested soil, tested the soil, soil ph, tested ph"),
+    guarded: { number: list("ph, tested") },
     says: "The soil was tested.",
     takes: "BED, pH",
     examples: ["soil test Long Bed pH 6.4", "soil pH 6.4 in Long Bed"],
@@ -385,8 +197,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "trouble",
     shape: "trouble",
-    forms: ["trouble", "troubles", "problem", "problems", "pest", "pests", "disease"],
-    guarded: { trouble: ["spotted", "found", "noticed", "saw", "seen", "first", "signs of"] },
+    forms: list("trouble, troubles, problem, problems, pest, pests, disease"),
+    guarded: { trouble: list("spotted, found, noticed, saw, seen, first, signs of") },
     says: "Something is wrong with plants; it stays open until it is cured.",
     takes: "cause, on variety, crop or bed, where it shows",
     examples: ["trouble: blackfly on Aquadulce, growing tips", "trouble: slugs in Long Bed"],
@@ -394,8 +206,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "cured",
     shape: "trouble",
-    forms: ["cured", "trouble over"],
-    guarded: { trouble: ["over", "gone", "no more", "cleared up", "recovered from"] },
+    forms: list("cured, trouble over"),
+    guarded: { trouble: list("over, gone, no more, cleared up, recovered from") },
     says: "A trouble has ended.",
     takes: "cause, on variety, crop or bed",
     examples: ["cured: blackfly on Aquadulce", "over: slugs in Long Bed"],
@@ -403,8 +215,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "lost",
     shape: "plants",
-    forms: ["died", "lost everything", "lost all", "lost every"],
-    guarded: { name: ["lost", "killed", "eaten", "dead"] },
+    forms: list("died, lost everything, lost all, lost every"),
+    guarded: { name: list("lost, killed, eaten, dead") },
     says: "Plants died or were destroyed.",
     takes: "count, variety, to cause, BED",
     examples: ["lost 3 Musselburgh leek to leek moth", "died: 2 Black Beauty in Cold Frame, frost"],
@@ -412,8 +224,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "gave away",
     shape: "plants",
-    forms: ["gave away", "given away", "gave", "donated"],
-    guarded: { plant: ["sold", "swapped away"] },
+    forms: list("gave away, given away, gave, donated"),
+    guarded: { plant: list("sold, swapped away") },
     says: "Plants or produce left the garden.",
     takes: "count, variety, to whom",
     examples: ["gave away 4 Musselburgh leek to the school"],
@@ -421,18 +233,10 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "cleared",
     shape: "plants",
-    forms: [
-      "cleared",
-      "pulled up",
-      "pulled out",
-      "grubbed up",
-      "grubbed out",
-      "ripped out",
-      "took out",
-      "cleared out",
-      "composted all",
-    ],
-    guarded: { name: ["pulled"] },
+    forms: list(
+      "cleared, pulled up, pulled out, grubbed up, grubbed out, ripped out, took out, cleared out, " + "composted all",
+    ),
+    guarded: { name: list("pulled") },
     says: "A planting came to its end and left the bed; with only a bed, all of its plantings.",
     takes: "variety, from BED",
     examples: ["cleared Aquadulce from Long Bed", "pulled the last of the Boltardy"],
@@ -440,7 +244,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "moved",
     shape: "plants",
-    forms: ["moved", "relocated", "transferred"],
+    forms: list("moved, relocated, transferred"),
     says: "Plants went from one bed to another.",
     takes: "count, variety, from BED to BED",
     examples: ["moved 5 Little Gem from Cold Frame to Long Bed"],
@@ -448,7 +252,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "put up",
     shape: "gear",
-    forms: ["put up", "set up", "erected", "installed", "put on", "rigged up", "assembled"],
+    forms: list("put up, set up, erected, installed, put on, rigged up, assembled"),
     says: "Gear was put up in a bed.",
     takes: "gear, in BED",
     examples: ["put up the mesh tunnel in Brassica Bed"],
@@ -456,7 +260,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "took down",
     shape: "gear",
-    forms: ["took down", "taken down", "took off", "dismantled", "removed", "took away"],
+    forms: list("took down, taken down, took off, dismantled, removed, took away"),
     says: "Gear was taken down.",
     takes: "gear, from BED",
     examples: ["took down the mesh tunnel from Brassica Bed"],
@@ -464,7 +268,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "to do",
     shape: "words",
-    forms: ["to do", "todo", "to-do", "must do", "next job"],
+    forms: list("to do, todo, to-do, must do, next job"),
     says: "Something is to be done, by a day if one is said.",
     takes: "by DAY, what",
     examples: ["to do by 2026-06-20: net the brassicas", "to do: order garlic by the end of August"],
@@ -472,8 +276,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "done",
     shape: "words",
-    forms: ["task done", "job done"],
-    guarded: { colon: ["done", "finished"] },
+    forms: list("task done, job done"),
+    guarded: { colon: list("done, finished") },
     says: "A thing that was to be done is done, in the words it was written down with.",
     takes: "what",
     examples: ["done: net the brassicas"],
@@ -481,7 +285,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "promised",
     shape: "words",
-    forms: ["promised", "promise", "follow-up", "follow up", "owed"],
+    forms: list("promised, promise, follow-up, follow up, owed"),
     says: "Viewers were told they would see something.",
     takes: "what, when",
     examples: ["promised: show the leeks again in July"],
@@ -489,8 +293,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "asked",
     shape: "words",
-    forms: ["viewer asked", "viewers asked", "question"],
-    guarded: { question: ["asked", "was asked"] },
+    forms: list("viewer asked, viewers asked, question"),
+    guarded: { question: list("asked, was asked") },
     says: "A viewer asked something.",
     takes: "the question",
     examples: ["asked: which variety is the red lettuce?"],
@@ -498,122 +302,14 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "saved seed",
     shape: "plants",
-    forms: [
-      ...[
-        "saved seed",
-        "saved seeds",
-        "saved seed from",
-        "saved seeds from",
-        "saved seed of",
-        "saved seeds of",
-        "collected seed",
-      ],
-      ...["collected seeds", "gathered seed", "collected seed from", "collected seeds from", "seed saved"],
-    ],
-    guarded: { name: ["saved"] },
+    forms: list(
+      "saved seed, saved seeds, saved seed from, saved seeds from, saved seed of, saved seeds of, " +
+        "collected seed, collected seeds, gathered seed, collected seed from, collected seeds from, " +
+        "seed saved",
+    ),
+    guarded: { name: list("saved") },
     says: "Seed was saved for another year.",
     takes: "variety, weight or count",
     examples: ["saved seed: Black Beauty, 30 g"],
   },
 ];
-
-/** Phrases that begin like a verb and are none: the longer one wins, and the line stays story. */
-const ordinaryEnglish = (
-  "picked up|set out to|set out for|set off|up early|up late|up at|up to|up and|up before|cut short|lost my|lost our|lost track|lost count|" +
-  "lost power|lost internet|moved on|moved in|moved house|started to|started with|started by|started the day|died down|over the|over to|" +
-  "done for|put up with|dug out|fed up|cut grass|cut the grass|cut the lawn|cut the hedge|picked my|picked a day|turned out|turned up|" +
-  "turned cold|turned to|turned on|turned off|covered in|filled in|filled up|filled with|first thing|first time|first day|first of|found out|" +
-  "found my|found the|found a|saw the|saw a|seen the|given that|given the|gave up|gave in|gave the|gave it|moved to|showing off|height of|dead heat|" +
-  "question of|disease free|fed the cat|fed the dog|fed the hens|fed the chickens|stopped by|stopped at|stopped raining|stopped for|" +
-  "spread out|spread to|in bloom everywhere|put in a|put in an|put on a|put on my|took off for|took off at|cleaned up nicely|swapped notes|" +
-  "drained of|pulled a muscle|pulled over|dug deep|collected my|set up camp"
-).split("|");
-
-/** Whether a word begins some verb of the table, or ordinary English that is known to look like one. */
-export function beginsVerb(lower: string): boolean {
-  return formsByFirstWord.has(lower);
-}
-
-/** A verb form found at the start of a line. */
-export interface FoundVerb {
-  readonly verb: Verb;
-  /** As the table has it. */
-  readonly form: string;
-  readonly proof?: Proof | undefined;
-  /** The word after the form. */
-  readonly end: number;
-  /** The second half of a form that goes around its object: "took the arch down". */
-  readonly particle?: number | undefined;
-}
-
-interface Form {
-  readonly words: readonly string[];
-  /** Undefined for ordinary English. */
-  readonly verb?: Verb | undefined;
-  readonly form: string;
-  readonly proof?: Proof | undefined;
-}
-
-/** Forms by their first word, the longest first. */
-const formsByFirstWord = indexForms();
-
-function indexForms(): ReadonlyMap<string, readonly Form[]> {
-  const forms: Form[] = ordinaryEnglish.map((form) => ({ form, words: form.split(" ") }));
-  for (const verb of verbTable) {
-    for (const form of verb.forms) forms.push({ form, words: form.split(/[ -]/), verb });
-    for (const [proof, guarded] of Object.entries(verb.guarded ?? {})) {
-      for (const form of guarded) forms.push({ form, words: form.split(/[ -]/), verb, proof: proof as Proof });
-    }
-  }
-  const byFirst = new Map<string, Form[]>();
-  for (const form of forms) {
-    const first = form.words[0] ?? "";
-    byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
-  }
-  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
-  return byFirst;
-}
-
-/** Every form of every verb, for spelling. */
-export const verbForms: readonly string[] = verbTable.flatMap((verb) => [
-  ...verb.forms,
-  ...Object.values(verb.guarded ?? {}).flat(),
-]);
-
-/** The verb a line begins with; undefined when it begins with none, or with ordinary English that only looks like one. */
-export function verbAt(words: readonly Word[]): FoundVerb | undefined {
-  const first = words[0];
-  if (first === undefined) return undefined;
-  for (const form of formsByFirstWord.get(first.lower) ?? []) {
-    const end = endOfForm(words, form.words);
-    if (end === undefined) continue;
-    if (form.verb === undefined) return undefined;
-    return { verb: form.verb, form: form.form, proof: form.proof, end };
-  }
-  return undefined;
-}
-
-/** "took the arch down", "put the mesh up": gear between the two halves of a verb. */
-export function gearVerbAt(words: readonly Word[], names: Names): FoundVerb | undefined {
-  const first = words[0]?.lower;
-  const kind = first === "took" || first === "taken" ? "took down" : first === "put" ? "put up" : undefined;
-  const gear = kind === undefined ? undefined : names.at("gear", words, words[1]?.lower === "the" ? 2 : 1);
-  const particle = words[gear?.end ?? 0]?.lower ?? "";
-  const fits = kind === "put up" ? /^(?:up|on|over|back)$/ : /^(?:down|off|away|out)$/;
-  const verb = verbTable.find((row) => row.kind === kind);
-  if (gear === undefined || verb === undefined || !fits.test(particle)) return undefined;
-  // "put the mesh over Long Bed": the word belongs to the bed as well.
-  const own = particle === "on" || particle === "over" || particle === "off" ? undefined : gear.end;
-  return { verb, form: `${first} ${particle}`, end: 1, particle: own };
-}
-
-/** The word after a form that begins the line, passing over hyphens between its words. */
-function endOfForm(words: readonly Word[], form: readonly string[]): number | undefined {
-  let at = 0;
-  for (const [index, part] of form.entries()) {
-    if (index > 0 && words[at]?.text === "-") at += 1;
-    if (words[at]?.lower !== part) return undefined;
-    at += 1;
-  }
-  return at;
-}

@@ -1,0 +1,90 @@
+/**
+ * Names by their words, each word in its form for comparing. Looking a line over for names costs one step a word,
+ * whatever the number of names.
+ */
+import { type Word, wordsOf } from "./line-words.ts";
+
+/** A name found in a line; `end` is the word after it. */
+export interface Found {
+  readonly id: string;
+  readonly end: number;
+  /** Ids of other records that go by the same name. */
+  readonly others: readonly string[];
+}
+
+export interface NameEntry {
+  readonly id: string;
+  /** 0 for a title or id, 1 for another spelling, 2 for a title without its crop word or its "F1", 3 for a name only heard. */
+  readonly rank: number;
+}
+
+interface Node {
+  readonly next: Map<string, Node>;
+  readonly entries: NameEntry[];
+}
+
+export class NameTrie {
+  readonly #root = newNode();
+
+  add(keys: readonly string[], entry: NameEntry): void {
+    if (keys.length === 0) return;
+    let node = this.#root;
+    for (const key of keys) {
+      let next = node.next.get(key);
+      if (next === undefined) {
+        next = newNode();
+        node.next.set(key, next);
+      }
+      node = next;
+    }
+    if (!node.entries.some((known) => known.id === entry.id)) node.entries.push(entry);
+  }
+
+  /** The longest name that begins at word `from`. Hyphens inside it are passed over. */
+  at(words: readonly Word[], from: number): Found | undefined {
+    const first = words[from];
+    if (first === undefined || first.kind === "mark") return undefined;
+    let node = this.#root.next.get(first.key);
+    if (node === undefined) return undefined;
+    let found: Found | undefined;
+    for (let end = from + 1; node !== undefined; end++) {
+      found = foundHere(node, end) ?? found;
+      const word = words[end];
+      if (word === undefined) break;
+      if (word.kind === "mark") {
+        if (word.text === "-" || word.text === "‐" || word.text === "‑") continue;
+        break;
+      }
+      node = node.next.get(word.key);
+    }
+    return found;
+  }
+}
+
+/** The words of a name as they are compared. */
+export function keysOf(name: string): string[] {
+  return wordsOf(name)
+    .filter((word) => word.kind !== "mark")
+    .map((word) => word.key);
+}
+
+function newNode(): Node {
+  return { next: new Map(), entries: [] };
+}
+
+function foundHere(node: Node, end: number): Found | undefined {
+  let best: NameEntry | undefined;
+  let others: string[] | undefined;
+  for (const entry of node.entries) {
+    if (best === undefined || entry.rank < best.rank) {
+      best = entry;
+      others = undefined;
+    } else if (entry.rank === best.rank) {
+      others ??= [];
+      others.push(entry.id);
+    }
+  }
+  return best === undefined ? undefined : { id: best.id, end, others: others ?? noOthers };
+}
+
+const noOthers: readonly string[] = [];
