@@ -3,10 +3,10 @@ import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety }
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
-import { buildNames } from "./names.ts";
+import { buildNames, type NameRecords, namesOnceHeard } from "./names.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
-import { readNote } from "./read-notes.ts";
+import { type NotesContext, readNote } from "./read-notes.ts";
 import { checkRecord } from "./record-fronts.ts";
 import { placeRecords, type RecordPlaces } from "./record-places.ts";
 import { howToStart, type RecordsFolder } from "./records-folder.ts";
@@ -32,25 +32,17 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const settings = settingsOf(places, reading);
   const described = describedRecords(places, reading);
   problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
-  const names = buildNames({
-    sites: described.sites.values(),
-    beds: described.beds.values(),
-    varieties: described.varieties.values(),
-    gear: described.gear.values(),
-    crops: described.crops.values(),
-  });
-
-  const notes: Note[] = [];
-  const events: Event[] = [];
   const photos = new Set(places.photos);
-  for (const place of places.notes) {
-    const parsed = files.get(place.file);
-    if (parsed === undefined) continue;
-    const read = readNote(place, parsed, { names, settings, today: options.today, photos });
-    if (read.note !== undefined) notes.push(read.note);
-    for (const event of read.events) events.push(event);
-    for (const found of read.problems) problems.push(found);
+  let names = buildNames(nameRecords(described));
+  let said = readNotes(places, files, { names, settings, today: options.today, photos });
+  const heard = names.taken();
+  if (heard.beds.length + heard.varieties.length > 0) {
+    // A line may speak of a bed or variety before the line that tells what it is, so the notes are read once more.
+    names = namesOnceHeard(nameRecords(described), heard);
+    said = readNotes(places, files, { names, settings, today: options.today, photos });
   }
+  const { notes, events } = said;
+  for (const found of said.problems) problems.push(found);
 
   problems.push(...takenHints(names));
   const taken = names.taken();
@@ -91,6 +83,31 @@ export async function readSettings(folder: RecordsFolder): Promise<GardenSetting
   const { parsed } = await readParsedFile(folder, places.settings, "record", undefined);
   const files = new Map(parsed === undefined ? [] : [[places.settings, parsed]]);
   return settingsOf(places, { files, problems: [] });
+}
+
+function nameRecords(described: ReturnType<typeof describedRecords>): NameRecords {
+  return {
+    sites: described.sites.values(),
+    beds: described.beds.values(),
+    varieties: described.varieties.values(),
+    gear: described.gear.values(),
+    crops: described.crops.values(),
+  };
+}
+
+function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>, context: NotesContext) {
+  const notes: Note[] = [];
+  const events: Event[] = [];
+  const problems: Problem[] = [];
+  for (const place of places.notes) {
+    const parsed = files.get(place.file);
+    if (parsed === undefined) continue;
+    const read = readNote(place, parsed, context);
+    if (read.note !== undefined) notes.push(read.note);
+    for (const event of read.events) events.push(event);
+    for (const found of read.problems) problems.push(found);
+  }
+  return { notes, events, problems };
 }
 
 function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {
