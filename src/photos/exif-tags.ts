@@ -1,5 +1,6 @@
 /** The few EXIF tags Plotreel asks a photo for, read by exifr from the head of the file. */
 import exifr from "exifr";
+import { honestTiff } from "./honest-tiff.ts";
 import { type ImageKind, imageKind } from "./image-kind.ts";
 import { imageParts } from "./metadata-blocks.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
@@ -94,7 +95,7 @@ function exifOf(bytes: Uint8Array): Uint8Array | "none" | "further in" {
 
 async function tagsOf(exif: Uint8Array): Promise<PhotoTags | undefined> {
   try {
-    const found = (await exifr.parse(exif, options)) as RawTags | undefined;
+    const found = (await exifr.parse(honestTiff(exif), options)) as RawTags | undefined;
     if (!found) return undefined;
     return {
       original: found.DateTimeOriginal,
