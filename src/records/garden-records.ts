@@ -3,13 +3,13 @@
 import type * as z from "zod";
 import type { Bed, Crop, Gear, Problem, RecordFile, Site, Variety } from "../model.ts";
 import { crops as cropTable } from "./crops.ts";
+import type { RecordPlace } from "./file-names.ts";
 import type { Names } from "./names.ts";
 import { idOfName, normaliseName } from "./names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
-import type { RecordPlace } from "./record-places.ts";
 import { bedSchema, makeBed } from "./schemas/bed.ts";
 import { gearSchema, makeGear } from "./schemas/gear.ts";
 import { makeSite, siteSchema } from "./schemas/site.ts";

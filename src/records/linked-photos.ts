@@ -1,11 +1,10 @@
 /** Photos that a note's links and images lead to. */
 import { posix } from "node:path";
 import type { Problem } from "../model.ts";
+import { photoEnding } from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
-
-const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
 
 /** Paths relative to the records folder. An address may start from the note's own folder or from the records folder. */
 export function linkedPhotos(parsed: ParsedFile, photos: ReadonlySet<string>, problems: Problem[]): readonly string[] {

@@ -1,6 +1,8 @@
 /** Records that name other records: trials, episodes, photo sidecars. Read last, when every bed and variety is known. */
 import { isDay, parseDay } from "../calendar.ts";
 import type { Bed, Episode, EpisodePromise, PhotoSidecar, Trial, TrialArm, Variety } from "../model.ts";
+import type { EpisodePlace } from "./episode-places.ts";
+import type { RecordPlace } from "./file-names.ts";
 import { bodyOf, type Reading, readKind } from "./garden-records.ts";
 import { wordsOf } from "./line-words.ts";
 import { idOfName, type Names } from "./names.ts";
@@ -8,7 +10,7 @@ import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
-import type { EpisodePlace, RecordPlace } from "./record-places.ts";
+import { ruleOfRefusedDay } from "./refused-days.ts";
 import { episodeSchema, makeEpisode, makePromise } from "./schemas/episode.ts";
 import { makeSidecar, sidecarSchema } from "./schemas/sidecar.ts";
 import { makeTrial, trialSchema } from "./schemas/trial.ts";
@@ -151,9 +153,7 @@ function keptIn(
   if ("day" in reading) return reading.day;
   const place = { file: parsed.file, ...parsed.places().value(path) };
   if (reading.refused !== "not a date") {
-    problems.push(
-      problem(`date/${reading.refused.replaceAll(" ", "-") as "no-such-day"}`, place, reading.what, reading.fix),
-    );
+    problems.push(problem(ruleOfRefusedDay(reading), place, reading.what, reading.fix));
   } else {
     problems.push(
       problem(

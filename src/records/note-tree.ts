@@ -22,8 +22,6 @@ export interface ItemPiece extends Span, LineColumn {
   readonly more: readonly string[];
   /** Its nested items, candidates themselves when the item is no log line. */
   readonly items: readonly ItemPiece[];
-  /** True when the item follows another item of the same list. */
-  readonly follows: boolean;
 }
 
 /** Anything else: paragraphs, quotations, code, headings. */
@@ -104,10 +102,10 @@ function goesDeeper(node: Node, levels: number): boolean {
 }
 
 function itemsOf(list: List, reader: Reader): ItemPiece[] {
-  return list.children.map((item, index) => itemPiece(item, index > 0, reader));
+  return list.children.map((item) => itemPiece(item, reader));
 }
 
-function itemPiece(item: ListItem, follows: boolean, reader: Reader): ItemPiece {
+function itemPiece(item: ListItem, reader: Reader): ItemPiece {
   const [first, ...below] = item.children;
   const says = first?.type === "paragraph" ? first : undefined;
   const rest = says ? below : item.children;
@@ -117,7 +115,6 @@ function itemPiece(item: ListItem, follows: boolean, reader: Reader): ItemPiece 
     text: says ? plainText(says.children) : "",
     more: rest.flatMap(textsOf),
     items: rest.flatMap((node) => (node.type === "list" ? itemsOf(node, reader) : [])),
-    follows,
     ...span,
     ...(says?.position && reader.placeAt(reader.base + offsetOf(says))),
   };

@@ -1,18 +1,10 @@
 /** Which file of a records folder is which kind of record, and the id its name gives it. */
 import type { Problem } from "../model.ts";
-import { idOfName } from "./names.ts";
+import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
+import { baseName, head, idOfFileName, photoEnding, type RecordPlace, recordEnding, splitFirst } from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
+import { notPhotos, placeSidecars } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
-
-export interface RecordPlace {
-  readonly id: string;
-  /** Relative to the records folder. */
-  readonly file: string;
-}
-
-export interface EpisodePlace extends RecordPlace {
-  readonly captions: readonly string[];
-}
 
 export interface RecordPlaces {
   readonly settings: string | undefined;
@@ -43,10 +35,6 @@ export const recordFolders = [
   "weather",
 ] as const;
 type RecordFolderName = (typeof recordFolders)[number];
-
-const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
-const captionEnding = /\.(vtt|srt)$/i;
-const recordEnding = /\.md$/i;
 
 export function placeRecords(files: readonly string[]): RecordPlaces {
   const problems: Problem[] = [];
@@ -79,9 +67,9 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
       file,
       id: file.slice("notes/".length, -".md".length),
     })),
-    episodes: episodesIn(inFolder("episodes"), problems),
+    episodes: placeEpisodes(inFolder("episodes"), problems),
     photos,
-    sidecars: sidecarsIn(inFolder("photos"), photos, problems),
+    sidecars: placeSidecars(inFolder("photos"), photos, problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
     problems,
   };
@@ -106,7 +94,7 @@ function recordsIn(files: readonly string[], problems: Problem[]): string[] {
 }
 
 function uniqueIds(files: readonly string[], problems: Problem[]): RecordPlace[] {
-  const places = files.map((file) => ({ file, id: idOfFile(file) }));
+  const places = files.map((file) => ({ file, id: idOfFileName(baseName(file).replace(recordEnding, "")) }));
   // A file named exactly as its id comes before one that only leads to the same id.
   places.sort((a, b) => Number(isNamedAsId(b)) - Number(isNamedAsId(a)) || (a.file < b.file ? -1 : 1));
   const byId = new Map<string, RecordPlace>();
@@ -137,104 +125,6 @@ function uniqueIds(files: readonly string[], problems: Problem[]): RecordPlace[]
   return [...byId.values()].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
-function episodesIn(files: readonly string[], problems: Problem[]): EpisodePlace[] {
-  const byFolder = new Map<string, string[]>();
-  for (const file of files) {
-    const [folder, inside] = splitFirst(file.slice("episodes/".length));
-    if (inside === undefined) {
-      const name = baseName(file).replace(/\.[^.]*$/, "");
-      problems.push(
-        problem(
-          "folder/not-read",
-          head(file),
-          "This file is not read, because each episode has a folder of its own.",
-          `Move it to episodes/${name}/${recordEnding.test(file) ? "index.md" : baseName(file)}.`,
-        ),
-      );
-    } else byFolder.set(folder, [...(byFolder.get(folder) ?? []), file]);
-  }
-  const episodes: (RecordPlace & { captions: string[] })[] = [];
-  for (const [folder, inside] of byFolder) {
-    const captions = inside.filter((file) => captionEnding.test(file));
-    const index = inside.find((file) => /\/index\.md$/i.test(file));
-    if (index !== undefined) episodes.push({ file: index, id: idOfFolder(folder), captions });
-    else if (inside[0] !== undefined) {
-      problems.push(
-        problem(
-          "folder/not-read",
-          head(inside[0]),
-          `The folder episodes/${folder} has no index.md, so it is not read as an episode.`,
-          `Write episodes/${folder}/index.md with the filming day, for example "date: 2026-05-16".`,
-        ),
-      );
-    }
-  }
-  const captionsOf = new Map(episodes.map((episode) => [episode.file, episode.captions]));
-  return uniqueEpisodes(episodes, problems).map((place) => ({ ...place, captions: captionsOf.get(place.file) ?? [] }));
-}
-
-function uniqueEpisodes(episodes: readonly RecordPlace[], problems: Problem[]): RecordPlace[] {
-  const byId = new Map<string, RecordPlace>();
-  for (const place of episodes) {
-    const first = byId.get(place.id);
-    if (first === undefined) byId.set(place.id, place);
-    else {
-      problems.push(
-        problem(
-          "folder/same-id",
-          head(place.file),
-          `This episode has the same id as ${first.file}, "${place.id}", so it was not read.`,
-          "Give one of the two folders another name; small and capital letters make no difference.",
-        ),
-      );
-    }
-  }
-  return [...byId.values()];
-}
-
-function sidecarsIn(files: readonly string[], photos: readonly string[], problems: Problem[]): RecordPlace[] {
-  const photoOf = new Map(photos.map((photo) => [photo.replace(photoEnding, ""), photo]));
-  const sidecars: RecordPlace[] = [];
-  for (const file of files.filter((name) => recordEnding.test(name))) {
-    // Both gate.md and gate.jpg.md stand beside gate.jpg.
-    const beside = file.replace(recordEnding, "");
-    const photo = photoOf.get(beside) ?? (photos.includes(beside) ? beside : undefined);
-    if (photo !== undefined) sidecars.push({ file, id: photo });
-    else {
-      problems.push(
-        problem(
-          "link/unknown-photo",
-          head(file),
-          "There is no photo beside this file that it could speak of.",
-          didYouMean(beside, photoOf.keys()) ?? "Name it like its photo, with the ending .md.",
-        ),
-      );
-    }
-  }
-  return sidecars;
-}
-
-/** One hint for each ending, at the first file that has it. */
-function notPhotos(files: readonly string[]): Problem[] {
-  const byEnding = new Map<string, string[]>();
-  for (const file of files) {
-    if (photoEnding.test(file) || recordEnding.test(file)) continue;
-    const ending = /\.[^./]+$/.exec(file)?.[0].toLowerCase() ?? "";
-    byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
-  }
-  return [...byEnding].map(([ending, [first = "", ...more]]) => {
-    const has = ending === "" ? "no ending" : `the ending ${ending}`;
-    return problem(
-      "folder/not-a-photo",
-      head(first),
-      more.length === 0
-        ? `This file has ${has} and is not read as a photo.`
-        : `This file and ${more.length} more have ${has} and are not read as photos.`,
-      "Photos are JPEG, HEIC, PNG or WebP files.",
-    );
-  });
-}
-
 function atTheTop(file: string): Problem[] {
   const folder = recordFolders.find((name) => name === file.toLowerCase());
   if (folder !== undefined) {
@@ -259,30 +149,6 @@ function unknownFolder(folder: string, file: string, known: readonly Problem[]):
   return [problem("folder/misspelt", head(file), what, meant)];
 }
 
-function idOfFile(file: string): string {
-  const name = baseName(file).replace(recordEnding, "");
-  return idOfFolder(name);
-}
-
-/** Names in small letters, digits and hyphens are ids as they stand; others give one. */
-function idOfFolder(name: string): string {
-  return /^[\p{Ll}\p{Lo}\d]+(-[\p{Ll}\p{Lo}\d]+)*$/u.test(name) ? name : idOfName(name) || name;
-}
-
 function isNamedAsId({ file, id }: RecordPlace): boolean {
   return baseName(file) === `${id}.md`;
-}
-
-function baseName(file: string): string {
-  return file.slice(file.lastIndexOf("/") + 1);
-}
-
-function splitFirst(path: string): [string, string | undefined] {
-  const slash = path.indexOf("/");
-  return slash < 0 ? [path, undefined] : [path.slice(0, slash), path.slice(slash + 1)];
-}
-
-/** A problem of a whole file points at its head. */
-function head(file: string) {
-  return { file, line: 1, column: 1 };
 }

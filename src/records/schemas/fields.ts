@@ -5,6 +5,7 @@
 import * as z from "zod";
 import { parseDay, parseMonthDay, parseSince, type RefusedDay } from "../../calendar.ts";
 import type { RuleName } from "../problem-rules.ts";
+import { ruleOfRefusedDay } from "../refused-days.ts";
 
 /** A refusal with its own sentences, carried in a zod issue. */
 export interface Refusal {
@@ -29,8 +30,8 @@ export function wrongValue(what: string, fix: string): Refusal {
   return { rule: "record/wrong-value", what, fix };
 }
 
-function refusedDay({ refused, what, fix }: RefusedDay): Refusal {
-  return { rule: `date/${refused.replaceAll(" ", "-") as "not-a-date"}`, what, fix };
+function refusedDay(refused: RefusedDay): Refusal {
+  return { rule: ruleOfRefusedDay(refused), what: refused.what, fix: refused.fix };
 }
 
 export const text = z.string().transform((written) => written.trim());

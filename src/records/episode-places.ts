@@ -1,0 +1,57 @@
+/** Episodes: each in a folder of its own, with its captions beside index.md. */
+import type { Problem } from "../model.ts";
+import { baseName, head, idOfFileName, type RecordPlace, recordEnding, splitFirst } from "./file-names.ts";
+import { problem } from "./problem-rules.ts";
+
+export interface EpisodePlace extends RecordPlace {
+  readonly captions: readonly string[];
+}
+
+const captionEnding = /\.(vtt|srt)$/i;
+
+export function placeEpisodes(files: readonly string[], problems: Problem[]): readonly EpisodePlace[] {
+  const byFolder = new Map<string, string[]>();
+  for (const file of files) {
+    const [folder, inside] = splitFirst(file.slice("episodes/".length));
+    if (inside === undefined) problems.push(loose(file));
+    else byFolder.set(folder, [...(byFolder.get(folder) ?? []), file]);
+  }
+  const byId = new Map<string, EpisodePlace>();
+  for (const [folder, inside] of byFolder) {
+    const index = inside.find((file) => /\/index\.md$/i.test(file));
+    const id = idOfFileName(folder);
+    const first = byId.get(id);
+    if (index === undefined) problems.push(withoutIndex(folder, inside[0] ?? folder));
+    else if (first !== undefined) problems.push(sameId(index, first));
+    else byId.set(id, { id, file: index, captions: inside.filter((file) => captionEnding.test(file)) });
+  }
+  return [...byId.values()];
+}
+
+function loose(file: string): Problem {
+  const name = baseName(file).replace(/\.[^.]*$/, "");
+  return problem(
+    "folder/not-read",
+    head(file),
+    "This file is not read, because each episode has a folder of its own.",
+    `Move it to episodes/${name}/${recordEnding.test(file) ? "index.md" : baseName(file)}.`,
+  );
+}
+
+function withoutIndex(folder: string, file: string): Problem {
+  return problem(
+    "folder/not-read",
+    head(file),
+    `The folder episodes/${folder} has no index.md, so it is not read as an episode.`,
+    `Write episodes/${folder}/index.md with the filming day, for example "date: 2026-05-16".`,
+  );
+}
+
+function sameId(file: string, first: RecordPlace): Problem {
+  return problem(
+    "folder/same-id",
+    head(file),
+    `This episode has the same id as ${first.file}, "${first.id}", so it was not read.`,
+    "Give one of the two folders another name; small and capital letters make no difference.",
+  );
+}

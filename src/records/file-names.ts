@@ -1,0 +1,31 @@
+/** What file names say: ids, folders, endings. */
+import { idOfName } from "./names.ts";
+
+export const recordEnding = /\.md$/i;
+export const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
+
+/** Which file is which record, and the id its name gives it. */
+export interface RecordPlace {
+  readonly id: string;
+  /** Relative to the records folder. */
+  readonly file: string;
+}
+
+/** Names in small letters, digits and hyphens are ids as they stand; others give one. Names come without ending. */
+export function idOfFileName(name: string): string {
+  return /^[\p{Ll}\p{Lo}\d]+(-[\p{Ll}\p{Lo}\d]+)*$/u.test(name) ? name : idOfName(name) || name;
+}
+
+export function baseName(file: string): string {
+  return file.slice(file.lastIndexOf("/") + 1);
+}
+
+export function splitFirst(path: string): [string, string | undefined] {
+  const slash = path.indexOf("/");
+  return slash < 0 ? [path, undefined] : [path.slice(0, slash), path.slice(slash + 1)];
+}
+
+/** A problem of a whole file points at its head. */
+export function head(file: string) {
+  return { file, line: 1, column: 1 };
+}

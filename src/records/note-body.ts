@@ -1,0 +1,94 @@
+/** The body of a note: which list items are log lines, of which beds they speak, and the story that is left. */
+import type { Day, Event, GardenSettings, Note, Place, Problem } from "../model.ts";
+import type { Names } from "./names.ts";
+import { readNoteLine } from "./note-line.ts";
+import type { ItemPiece, NoteTree, StoryPiece } from "./note-tree.ts";
+
+export interface NoteBodyContext {
+  readonly note: { readonly id: string; readonly day: Day; readonly private: boolean };
+  /** Ids of the beds that lines without a bed speak of. */
+  readonly beds: readonly string[];
+  readonly names: Names;
+  readonly settings: Pick<GardenSettings, "units" | "position">;
+}
+
+export interface NoteBody {
+  readonly story: Note["story"];
+  readonly events: readonly Event[];
+  readonly problems: readonly Problem[];
+  /** Beds whose names are headings of the note. */
+  readonly bedsOfHeadings: readonly string[];
+}
+
+type Piece = ItemPiece | StoryPiece;
+
+/** `text` is the whole text of the file, which the pieces' offsets count in. */
+export function readNoteBody(file: string, text: string, tree: NoteTree, context: NoteBodyContext): NoteBody {
+  const { note, names, settings } = context;
+  const southern = (settings.position?.latitude ?? 0) < 0;
+  const events: Event[] = [];
+  const problems: Problem[] = [];
+  const told: Piece[] = [];
+  const bedsOfHeadings: string[] = [];
+
+  /** True when the item or one below it is a log line; an item that is none is told by the caller. */
+  function log(item: ItemPiece, beds: readonly string[]): boolean {
+    if (item.text !== "") {
+      const place: Place = { file, line: item.line, column: item.column };
+      const line = { text: item.text, more: item.more, place };
+      const read = readNoteLine(line, { note, beds, names, units: settings.units, southern });
+      for (const event of read?.events ?? []) events.push(event);
+      for (const found of read?.problems ?? []) problems.push(found);
+      // A line with a slip is reported and stays story.
+      if (read !== undefined && read.events.length > 0) return true;
+    }
+    // "Long Bed:" with lines below it: the lines speak of that bed.
+    const bed = item.items.length === 0 ? undefined : names.find("bed", item.text);
+    const untold = item.items.filter((inner) => !log(inner, bed === undefined ? beds : [bed]));
+    if (untold.length === item.items.length) return false;
+    const [first] = item.items;
+    if (bed === undefined && item.text !== "" && first !== undefined) told.push({ ...item, to: first.from });
+    told.push(...untold);
+    return true;
+  }
+
+  // A heading that is a bed's name begins that bed's part of the note, up to the next heading of its level.
+  let part: { readonly bed: string; readonly level: number } | undefined;
+  for (const piece of tree.pieces) {
+    if (piece.kind === "item") {
+      if (!log(piece, part === undefined ? context.beds : [part.bed])) told.push(piece);
+      continue;
+    }
+    told.push(piece);
+    if (piece.heading === undefined) continue;
+    const { level, text: title } = piece.heading;
+    const bed = names.find("bed", title);
+    if (bed !== undefined) {
+      part = { bed, level };
+      bedsOfHeadings.push(bed);
+    } else if (part !== undefined && level <= part.level) part = undefined;
+  }
+  return { story: storyOf(file, text, told), events, problems, bedsOfHeadings };
+}
+
+/** Story in the order of the note; list items that stand together stay together. */
+function storyOf(file: string, text: string, told: readonly Piece[]): Note["story"] {
+  const parts: Piece[] = [];
+  for (const piece of told.toSorted((a, b) => a.from - b.from)) {
+    const before = parts.at(-1);
+    if (before?.kind === "item" && piece.kind === "item" && text.slice(before.to, piece.from).trim() === "") {
+      parts[parts.length - 1] = { ...before, to: piece.to };
+    } else parts.push(piece);
+  }
+  return parts.map(({ from, to, line, column }) => ({
+    text: asWritten(text, from, to),
+    place: { file, line, column },
+  }));
+}
+
+/** Markdown of a piece, moved to the left edge when it stood below another item. */
+function asWritten(text: string, from: number, to: number): string {
+  const indent = from - (text.lastIndexOf("\n", from - 1) + 1);
+  const written = text.slice(from, to).replaceAll("\r\n", "\n").trimEnd();
+  return indent === 0 ? written : written.replace(new RegExp(`\n {1,${indent}}`, "g"), "\n");
+}
