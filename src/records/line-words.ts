@@ -52,14 +52,21 @@ export function lowerForm(text: string): string {
 
 /**
  * One form for a word and its plural. It is made for comparing, not for reading: "cherry" and "cherries" are "cherri",
- * "cloche" and "cloches" are "cloch". Short words and words in -ss, -us and -is stand as they are.
+ * "cloche" and "cloches" are "cloch", but "canes" are "cane" and "cans" are "can". Short words and words in -ss, -us and
+ * -is stand as they are.
  */
 export function singular(lower: string): string {
   let length = lower.length;
   if (length > 3 && lower[length - 1] === "s" && !"sui".includes(lower[length - 2] ?? "")) length -= 1;
-  if (length > 3 && lower[length - 1] === "e") length -= 1;
+  if (length > 3 && lower[length - 1] === "e" && losesE(lower, length - 2)) length -= 1;
   if (length > 3 && lower[length - 1] === "y") return `${lower.slice(0, length - 1)}i`;
   return length === lower.length ? lower : lower.slice(0, length);
+}
+
+/** Where a plural may have put its e: "boxes", "tomatoes", "peaches", "cherries". */
+function losesE(lower: string, before: number): boolean {
+  const letter = lower[before] ?? "";
+  return "sxzoi".includes(letter) || (letter === "h" && "cs".includes(lower[before - 1] ?? ""));
 }
 
 /** Whether a word begins with a capital letter, as names do. */

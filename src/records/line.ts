@@ -59,6 +59,10 @@ export class Line {
     return at < this.end ? (this.words[at]?.lower ?? "") : "";
   }
 
+  isClaimed(at: number): boolean {
+    return this.#claimed[at] === 1;
+  }
+
   claim(from: number, to: number): void {
     this.#claimed.fill(1, from, to);
   }

@@ -71,7 +71,19 @@ const spotNouns = new Set(
   ),
 );
 /** These name a spot without "the" too, with a number: "row 2". */
-const numberedSpots = new Set(["row", "rows", "bay", "station", "square", "line", "drill"]);
+const numberedSpots = new Set([
+  "row",
+  "rows",
+  "bay",
+  "station",
+  "square",
+  "line",
+  "drill",
+  "pot",
+  "pots",
+  "tub",
+  "box",
+]);
 const ordinals =
   /^(?:first|second|third|fourth|fifth|last|middle|outer|inner|back|front|outside|inside|top|bottom|left|right|north|south|east|west|far|near)$/;
 const besides = new Set(

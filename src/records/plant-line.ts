@@ -9,6 +9,7 @@ import type { Line } from "./line.ts";
 import { readCause } from "./loss-causes.ts";
 import { bareBedAt, type FoundPlace, placeAt } from "./place-words.ts";
 import { readAmount, readName } from "./plant-items.ts";
+import { plantNouns } from "./plant-names.ts";
 import { currentPlace, type PlantLine, type Scan } from "./plant-scan.ts";
 import { readSpacing, readThinnedTo } from "./plant-spacing.ts";
 
@@ -58,7 +59,7 @@ function separator(scan: Scan, mark: string): void {
 function readPlace(scan: Scan): boolean {
   const { line, at, kind } = scan;
   const place = placeAt(line, at, kind) ?? bareBed(scan);
-  if (place === undefined) return false;
+  if (place === undefined || (place.is === "spot" && !mayBeSpot(line, at))) return false;
   // "in 9 cm pots" says more than "indoors" does, so its words stay.
   if (place.is !== "nursery" || place.end === at + 1) line.claim(at, place.end);
   setPlace(scan, place);
@@ -67,6 +68,13 @@ function readPlace(scan: Scan): boolean {
   scan.afterItem = false;
   scan.listOpen = scan.read.items.length === 0;
   return true;
+}
+
+/** "by the gate" is a spot behind what was understood or after a comma; "tunnelled by the fly" is none. */
+function mayBeSpot(line: Line, at: number): boolean {
+  if (line.lower(at) !== "by") return true;
+  const before = line.words[at - 1];
+  return before === undefined || before.kind === "mark" || line.isClaimed(at - 1) || plantNouns.has(before.lower);
 }
 
 /** A bed without preposition counts where no plant of that name can be meant. */

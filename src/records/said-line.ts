@@ -87,16 +87,18 @@ function lastComma(line: Line, from: number, end: number): number | undefined {
 /** Every plant in a stretch of words, each once. */
 export function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
   const plants: SaidPlant[] = [];
+  let bedBefore = false;
   for (let at = from; at < end; at++) {
-    // "fed tomatoes with comfrey" tells of tomatoes.
-    if (plants.length > 0 && /^(?:with|using)$/.test(line.lower(at))) break;
+    // "fed tomatoes with comfrey" tells of tomatoes, "mulched Long Bed, manure for the squash" of the bed.
+    if ((plants.length > 0 || bedBefore) && /^(?:with|using|for)$/.test(line.lower(at))) break;
     const found = line.names.plantAt(line.words, at);
-    if (found === undefined || found.end > end) continue;
     const bed = line.names.at("bed", line.words, at);
-    if (bed !== undefined && bed.end > found.end) {
+    if (bed !== undefined && (found === undefined || bed.end > found.end)) {
+      bedBefore = true;
       at = bed.end - 1;
       continue;
     }
+    if (found === undefined || found.end > end) continue;
     at = found.end - 1;
     if (plants.some((plant) => plant.variety === found.variety && plant.crop === found.crop)) continue;
     plants.push({ variety: found.variety, crop: found.crop });
