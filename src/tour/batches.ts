@@ -33,6 +33,20 @@ export function batchesOf(lots: readonly Lot[]): readonly Batch[] {
   });
 }
 
+/** Lots of one variety in the bed, which are picked, lost and spoken of as one. */
+export function byVariety(lots: readonly Lot[]): readonly Batch[] {
+  const groups = Map.groupBy(lots, ({ planting, crop }) => planting.variety ?? crop?.id ?? planting.id);
+  return [...groups.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [batchOf([first, ...more])]));
+}
+
+/** Lots of one variety begun on the same days, wherever in the bed they stand. */
+export function bySowing(lots: readonly Lot[]): readonly Batch[] {
+  const groups = Map.groupBy(lots, ({ planting, crop }) =>
+    [planting.variety ?? crop?.id ?? planting.id, planting.sown, planting.planted].join(" "),
+  );
+  return [...groups.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [batchOf([first, ...more])]));
+}
+
 export function batchOf(lots: readonly [Lot, ...Lot[]]): Batch {
   const counted = lots.every((lot) => lot.plants !== undefined);
   return {
@@ -52,12 +66,10 @@ export function groundsOf(batch: Batch): readonly Ground[] {
   ]);
 }
 
-/** Whether the batch is spoken of as one thing: "is", "it". */
+/** Whether the batch is spoken of as one thing: "is", "it". Two kinds of basil are not. */
 export function isOne(batch: Batch): boolean {
-  return isSingular(
-    { crop: batch.crop, variety: batch.lots[0].variety },
-    batch.lots.length === 1 ? batch.plants : undefined,
-  );
+  if (new Set(batch.lots.map(cultivar)).size > 1) return false;
+  return batch.lots[0].turn !== undefined || isSingular(batch.lots[0], batch.plants);
 }
 
 /** Picks the verb or pronoun that goes with a batch. */
@@ -66,17 +78,26 @@ export function agree(batch: Batch, one: string, many: string): string {
 }
 
 /**
- * The batch by name and number, as it begins or ends a sentence: "24 Musselburgh leeks", "6 Crown Prince and 5 Uchiki
- * Kuri squash", "Crown Prince and Uchiki Kuri squash" when nobody counted.
+ * The batch by name and number, as it begins a sentence: "24 Musselburgh leeks", "six Crown Prince and five Uchiki Kuri
+ * squash", "Crown Prince and Uchiki Kuri squash" when nobody counted.
  */
 export function numbered(batch: Batch): string {
   const [first] = batch.lots;
-  if (batch.lots.length === 1) {
-    return first.plants === undefined
+  const merged = mergeSame(batch.lots);
+  if (merged.length === 1) {
+    const { plants } = batch;
+    return plants === undefined
       ? plantName(first)
-      : `${first.about ? "about " : ""}${sayNumber(first.plants)} ${plantName(first, first.plants)}`;
+      : `${batch.about ? "about " : ""}${sayNumber(plants)} ${countedName(first, plants)}`;
   }
-  const names = sayList(mergeSame(batch.lots).map(({ lot, plants }) => `${counted(lot, plants)}${cultivar(lot)}`));
+  const words = merged.every(({ plants }) => plants === undefined || plants <= 12);
+  const names = sayList(
+    merged.map(({ lot, plants }) =>
+      plants === undefined
+        ? cultivar(lot)
+        : `${lot.about ? "about " : ""}${words ? sayNumber(plants) : plants} ${cultivar(lot)}`,
+    ),
+  );
   return batch.crop === undefined ? names : `${names} ${cropName(batch.crop, 2)}`;
 }
 
@@ -89,6 +110,7 @@ export function numberedCultivars(batch: Batch, more: (lot: Lot) => string = () 
 export function named(batch: Batch): string {
   const [first] = batch.lots;
   const distinct = [...new Set(batch.lots.map(cultivar))];
+  if (distinct.length === 1 && first.turn !== undefined) return `${first.turn} of ${plantName(first)}`;
   if (distinct.length === 1) return plantName(first, batch.plants);
   return batch.crop === undefined ? sayList(distinct) : `${sayList(distinct)} ${cropName(batch.crop, 2)}`;
 }
@@ -96,6 +118,13 @@ export function named(batch: Batch): string {
 /** "the Musselburgh leeks", "the Crown Prince and Uchiki Kuri squash" */
 export function theBatch(batch: Batch): string {
   return `the ${named(batch)}`;
+}
+
+/** A title that brings its own crop word can be no number's noun: "five Early Purple Sprouting plants". */
+function countedName(lot: Lot, plants: number): string {
+  const name = plantName(lot, plants);
+  const noun = lot.crop === undefined || [lot.crop.name, lot.crop.plural].some((word) => name.endsWith(word));
+  return noun ? name : `${name} ${plants === 1 ? "plant" : "plants"}`;
 }
 
 /** In a list of several, numbers keep their digits: "6 Crown Prince and 12 Uchiki Kuri". */

@@ -1,79 +1,75 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
 import type { DatedWork } from "../model.ts";
 import { capital, sayLength, sayList } from "../timeline/index.ts";
-import { batchOf, isOne, theBatch } from "./batches.ts";
+import { type Batch, batchOf, byVariety } from "./batches.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
 import { speechOf, whenDone } from "./days-said.ts";
-import { whereIn } from "./place-in-bed.ts";
-import { plantName } from "./plant-names.ts";
-import { type Ground, say } from "./sentence.ts";
 
-/** Where the lots stand: row by row where rows are known, else lot by lot. */
+import { whereIn, withPreposition } from "./place-in-bed.ts";
+import { plantName } from "./plant-names.ts";
+import { say } from "./sentence.ts";
+import { factOf } from "./subjects.ts";
+
+/** Where the lots stand: row by row where rows are known, else variety by variety. */
 export function placeFacts(here: BedOnTheDay): readonly Fact[] {
   const numbered = here.growing.flatMap((lot) => {
-    const spot = /^(rows?|pots?|tubs?|blocks?)\s+(\d+)/i.exec(lot.planting.spot ?? "");
-    return spot === null ? [] : [{ lot, spot: lot.planting.spot ?? "", row: Number(spot[2]) }];
+    const { spot } = lot.planting;
+    const row = /^(?:rows?|pots?|tubs?|blocks?)\s+(\d+)/i.exec(spot ?? "")?.[1];
+    return spot === undefined || row === undefined ? [] : [{ lot, spot, row: Number(row) }];
   });
   const inRows = numbered.length >= 3 ? numbered.toSorted((a, b) => a.row - b.row) : [];
   const others = here.growing.filter((lot) => !inRows.some((each) => each.lot === lot));
-  const rows = rowByRow(inRows);
-  const singles = others.flatMap((lot) => {
-    const where = whereIn(lot, here.growing);
-    if (where === undefined) return [];
-    const batch = batchOf([lot]);
-    const spoke = lot.events.filter((event) => event.spot !== undefined || event.gear !== undefined);
-    const text = `${capital(theBatch(batch))} ${isOne(batch) ? "is" : "are"} ${where}.`;
-    return [
-      {
-        ...say(text, spoke.length > 0 ? spoke.slice(-1) : lot.grounds),
-        kind: "place" as const,
-        plantings: [lot.planting.id],
-      },
-    ];
-  });
-  return [...(rows === undefined ? [] : [rows]), ...singles];
+  return [...rowByRow(inRows), ...byVariety(others).flatMap((batch) => placeFact(batch, here) ?? [])];
 }
 
-function rowByRow(inRows: readonly { readonly lot: Lot; readonly spot: string }[]): Fact | undefined {
-  if (inRows.length === 0) return undefined;
-  const bySpot = [...Map.groupBy(inRows, ({ spot }) => spot)];
-  const parts = bySpot.map(
-    ([spot, lots]) => `${spot} ${sayList([...new Set(lots.map(({ lot }) => plantName(lot, lot.plants)))])}`,
+function rowByRow(inRows: readonly { readonly lot: Lot; readonly spot: string }[]): readonly Fact[] {
+  if (inRows.length === 0) return [];
+  const parts = [...Map.groupBy(inRows, ({ spot }) => spot)].map(
+    ([spot, lots]) => `${sayList([...new Set(lots.map(({ lot }) => plantName(lot)))])} ${withPreposition(spot)}`,
   );
-  const grounds: Ground[] = inRows.flatMap(({ lot }) =>
-    lot.events.filter((event) => event.spot !== undefined).slice(-1),
-  );
-  return {
-    ...say(`In order: ${parts.join("; ")}.`, grounds),
-    kind: "place",
-    plantings: inRows.map(({ lot }) => lot.planting.id),
-  };
+  const grounds = inRows.flatMap(({ lot }) => lot.events.filter((event) => event.spot !== undefined).slice(-1));
+  const plantings = inRows.map(({ lot }) => lot.planting.id);
+  // A spot such as "row 3, the far half" brings its own comma.
+  const list = parts.some((part) => part.includes(",")) ? parts.join("; ") : sayList(parts);
+  const word = /^[a-z]+?(?=s?\b)/i.exec(inRows[0]?.spot ?? "")?.[0].toLowerCase() ?? "row";
+  return [{ ...say(`${capital(word)} by ${word}: ${list}.`, grounds), kind: "place", plantings }];
 }
 
-/** Size, building and filling: "The long bed is 8 m by 1.2 m." "Into it went …". */
+function placeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
+  const [first, ...more] = batch.lots.filter((lot) => whereIn(lot, here.growing) !== undefined);
+  if (first === undefined) return undefined;
+  const told = batchOf([first, ...more]);
+  const places = [...new Set(told.lots.map((lot) => whereIn(lot, here.growing) ?? ""))];
+  const spoke = told.lots.flatMap((lot) =>
+    lot.events.filter((event) => event.spot !== undefined || event.gear !== undefined).slice(-1),
+  );
+  const grounds = spoke.length > 0 ? spoke : told.lots.flatMap((lot) => lot.grounds);
+  return factOf("place", told, ({ Who, is }) => `${Who} ${is} ${sayList(places)}.`, grounds);
+}
+
+/** Size, filling and building, as the bed's record has them. */
 export function bedFacts(here: BedOnTheDay): readonly Fact[] {
   const { bed } = here;
-  const speech = speechOf(here);
-  const { units } = speech.settings;
+  const { units } = speechOf(here).settings;
   const facts: Fact[] = [];
   const fact = (text: string) => facts.push({ ...say(text, [bed]), kind: "bed", plantings: [] });
   if (bed.size !== undefined) {
-    const { length, width } = bed.size;
-    fact(
-      `${capital(theBed(bed))} ${bedVerb(bed, "is", "are")} ${sayLength(length * 100, units)} by ${sayLength(width * 100, units)}.`,
-    );
+    const [length, width] = [bed.size.length, bed.size.width].map((metres) => sayLength(metres * 100, units));
+    fact(`${capital(theBed(bed))} ${bedVerb(bed, "is", "are")} ${length} by ${width}.`);
   }
-  const filled = recent(here.now.filled, here).map((work) => workWords(work, here));
-  if (filled.length > 0) fact(`Into ${bedVerb(bed, "it", "them")} went ${sayList(filled)}.`);
-  const built = recent(here.now.built, here).map((work) => workWords(work, here));
-  if (built.length > 0) fact(`How ${bedVerb(bed, "it is", "they are")} built: ${built.join("; ")}.`);
+  const worked = (title: string, works: readonly DatedWork[]) => {
+    const said = worthTelling(works, here).map((work) => workWords(work, here));
+    if (said.length > 0) fact(`${title}: ${said.join("; ")}.`);
+  };
+  worked("Filled with", here.now.filled);
+  worked("Built", here.now.built);
   return facts;
 }
 
-/** Works of this season, and those without a day only for a bed that viewers never saw. */
-function recent(works: readonly DatedWork[], here: BedOnTheDay): readonly DatedWork[] {
+/** Works of this season; of a bed that viewers never saw, the last two whenever they were. */
+function worthTelling(works: readonly DatedWork[], here: BedOnTheDay): readonly DatedWork[] {
   if (here.since.episode === undefined) return works.slice(-2);
   return works.filter(
     ({ day }) => day !== undefined && day.length >= 7 && day >= here.season.slice(0, day.length) && day <= here.day,
@@ -83,5 +79,5 @@ function recent(works: readonly DatedWork[], here: BedOnTheDay): readonly DatedW
 function workWords(work: DatedWork, here: BedOnTheDay): string {
   const when = whenDone(work.day, speechOf(here));
   const what = work.what.trim().replace(/[.;,\s]+$/, "");
-  return when === "" ? what : what.includes(",") ? `${what}, ${when}` : `${what} ${when}`;
+  return when === "" ? what : `${what}, ${when.replace(/^(?:on|in) /, "")}`;
 }

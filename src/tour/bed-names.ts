@@ -28,6 +28,12 @@ export function theBed(bed: Pick<Bed, "title">): string {
   return /^[A-Z]/.test(first) && groundWords.has((words.at(-1) ?? "").toLowerCase()) ? `the ${title}` : title;
 }
 
+/** "in the long bed", "on the tunnel's north side". */
+export function inBed(bed: Pick<Bed, "title">): string {
+  const name = theBed(bed);
+  return `${/(?:side|staging|steps?|shelf|windowsill|balcony|terrace|patio|roof)$/i.test(name) ? "on" : "in"} ${name}`;
+}
+
 /** "the tomato pots are", "the long bed is": the verb that goes with a bed's name. */
 export function bedVerb(bed: Pick<Bed, "title">, one: string, many: string): string {
   return /[^s]s$/i.test(bed.title.trim()) ? many : one;

@@ -1,7 +1,7 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 import { seasonStart } from "../calendar.ts";
 import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
-import { changes, living, state } from "../timeline/index.ts";
+import { changes, living, sayOrdinal, state } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import type { Ground } from "./sentence.ts";
@@ -23,6 +23,8 @@ export interface Lot {
   readonly changes: readonly Change[];
   /** The lines that tell how it began, then the variety's record. */
   readonly grounds: readonly Ground[];
+  /** "first sowing", when the bed holds several lots of the variety from different days. */
+  readonly turn?: string | undefined;
   /** As it stood when viewers last saw the bed; undefined when it was not there yet. */
   readonly before?: Planting | undefined;
 }
@@ -70,7 +72,7 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
     season: seasonStart(day, seasonStarts),
     now,
     past,
-    growing: living(now).map(lot),
+    growing: withTurns(living(now).map(lot)),
     ended: now.plantings.filter(({ ended }) => ended !== undefined && ended > newsFrom).map(lot),
     changes: changed,
     news: eventsBehind(
@@ -78,6 +80,19 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
       changed.filter((change) => change.day > newsFrom),
     ),
   };
+}
+
+/** Tells lots of one variety apart by their turn: "first sowing", "second planting". */
+function withTurns(lots: readonly Lot[]): readonly Lot[] {
+  const begun = ({ planting }: Lot) => planting.planted ?? planting.sown ?? planting.since;
+  return lots.map((lot) => {
+    const { variety } = lot.planting;
+    const same = variety === undefined ? [] : lots.filter((other) => other.planting.variety === variety);
+    const days = [...new Set(same.map(begun))].sort();
+    if (days.length < 2) return lot;
+    const word = same.every(({ planting }) => planting.planted === undefined) ? "sowing" : "planting";
+    return { ...lot, turn: `${sayOrdinal(days.indexOf(begun(lot)) + 1)} ${word}` };
+  });
 }
 
 function eventsBehind(index: GardenIndex, changed: readonly Change[]): readonly Event[] {

@@ -1,17 +1,24 @@
 /** The brief as Markdown that reads as it is, in any editor or on paper. */
 import type { GardenSettings } from "../model.ts";
 import { capital, sayNumber, sayPlural } from "../timeline/index.ts";
-import type { Brief, Check, Fact, FollowUpLine, Level, Sentence, ShowPoint, Stop, VarietyRow } from "./brief.ts";
+import type { Brief, Check, FollowUpLine, Sentence, ShowPoint, Stop, VarietyRow } from "./brief.ts";
+import { dayOnly, type Speech } from "./days-said.ts";
+import { factParagraphs } from "./facts.ts";
+import { levelWords } from "./show-values.ts";
+
+/** Changes that stand elsewhere in the brief, as tasks and follow-ups. */
+export const quietChanges: ReadonlySet<string> = new Set(["to do", "done", "overdue", "promised", "asked"]);
 
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 8;
 
 export function briefMarkdown(brief: Brief, settings: GardenSettings): string {
+  const speech: Speech = { settings, day: brief.date };
   const parts = [
     head(brief),
     opening(brief),
     owed(brief),
-    ...brief.stops.flatMap((stop, index) => [siteHeading(brief.stops, index), stopMarkdown(stop)]),
+    ...brief.stops.flatMap((stop, index) => [siteHeading(brief.stops, index), stopMarkdown(stop, speech)]),
     leftOut(brief),
     before(brief, settings),
   ];
@@ -19,7 +26,7 @@ export function briefMarkdown(brief: Brief, settings: GardenSettings): string {
 }
 
 function head(brief: Brief): string {
-  const target = brief.target === undefined ? undefined : sayPlural(Math.round(brief.target / 60), "minute", "minutes");
+  const target = brief.target === undefined ? undefined : targetWords(brief.target);
   const parts = [
     brief.dateText,
     target,
@@ -34,6 +41,13 @@ function head(brief: Brief): string {
 function lengthLine(brief: Brief): string {
   const stops = capital(sayPlural(brief.stops.length, "stop", "stops"));
   return `${stops}. Saying what must be shown takes about ${minutes(brief.seconds.must)}, with what should be shown ${minutes(brief.seconds.should)}; walking and looking come on top.`;
+}
+
+/** "12 minutes", "90 seconds": what the film should last, in digits as on a clock. */
+export function targetWords(seconds: number): string {
+  const whole = Math.round(seconds / 60);
+  if (seconds < 120 && seconds !== 60) return `${seconds} seconds`;
+  return whole === 1 ? "1 minute" : `${whole} minutes`;
 }
 
 function minutes(seconds: number): string {
@@ -69,7 +83,7 @@ function siteHeading(stops: readonly Stop[], index: number): string {
   return site === undefined || site === stops[index - 1]?.siteTitle ? "" : `## ${md(site)}`;
 }
 
-function stopMarkdown(stop: Stop): string {
+function stopMarkdown(stop: Stop, speech: Speech): string {
   const parts = [
     `### ${stop.number} · ${md(stop.title)}`,
     [stop.spot.text === "" ? "" : `*${md(capital(stop.spot.text))}.*`, ...stop.lastSeen.map(sentence)]
@@ -83,7 +97,7 @@ function stopMarkdown(stop: Stop): string {
       "Finished since",
       stop.finishedSince.filter((line) => !stop.show.some((point) => point.text === line.text)),
     ),
-    changes(stop),
+    changes(stop, speech),
     listed(
       "Trouble",
       stop.troubles.filter((line) => !stop.show.some((point) => point.text === line.text)),
@@ -96,8 +110,7 @@ function stopMarkdown(stop: Stop): string {
 }
 
 function showLine(point: ShowPoint): string {
-  const levels: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
-  return `- **${levels[point.level]}** ${sentence(point)} *(${md(point.why)})*`;
+  return `- **${levelWords(point)}.** ${sentence(point)}`;
 }
 
 function varietyTable(rows: readonly VarietyRow[]): string {
@@ -114,29 +127,20 @@ function gearLine(stop: Stop): string {
   return `Gear here: ${stop.gear.map((row) => md(row.title)).join(", ")}.`;
 }
 
-/** Facts that the points above have not told already. */
-export function untoldFacts(stop: Stop): readonly Fact[] {
-  const told = new Set(stop.show.filter((point) => point.kind === "new").flatMap((point) => point.plantings));
-  return stop.facts.filter(
-    (fact) =>
-      !stop.show.some((point) => point.text.includes(fact.text)) &&
-      !(fact.kind === "life" && fact.plantings.every((id) => told.has(id))) &&
-      !fact.private,
-  );
-}
-
 function facts(stop: Stop): string {
-  const untold = untoldFacts(stop);
-  return untold.length === 0 ? "" : untold.map(sentence).join(" ");
+  return factParagraphs(stop)
+    .map((paragraph) => `- ${sentence(paragraph)}`)
+    .join("\n");
 }
 
-function changes(stop: Stop): string {
-  if (stop.changes.length === 0) return "";
-  const latest = stop.changes.slice(-mostChanges).toReversed();
-  const older = stop.changes.length - latest.length;
+function changes(stop: Stop, speech: Speech): string {
+  const told = stop.changes.filter((change) => !quietChanges.has(change.kind));
+  if (told.length === 0) return "";
+  const latest = told.slice(-mostChanges).toReversed();
+  const older = told.length - latest.length;
   const more = older === 0 ? "" : `\n- and ${sayNumber(older)} earlier, in the timeline`;
   const since = stop.since.episode === undefined ? "So far" : capital(stop.since.text);
-  return `${since}:\n\n${latest.map((line) => `- ${sentence(line)}`).join("\n")}${more}`;
+  return `${since}:\n\n${latest.map((line) => `- ${dayOnly(line.day, speech)}: ${sentence(line)}`).join("\n")}${more}`;
 }
 
 function listed(title: string, lines: readonly Sentence[]): string {
@@ -145,7 +149,11 @@ function listed(title: string, lines: readonly Sentence[]): string {
 
 function leftOut(brief: Brief): string {
   if (brief.leftOut.length === 0) return "";
-  return `## Not in this tour\n\n${capital(brief.leftOut.map((line) => sentence(line)).join(" · "))}.`;
+  const lines = brief.leftOut.map((line) => {
+    const time = line.seconds === undefined ? "" : ` *(${sayNumber(line.seconds)} seconds to say)*`;
+    return `- ${capital(sentence(line))}${line.miss === undefined ? "." : ""}${time}`;
+  });
+  return `## Not in this tour\n\n${lines.join("\n")}`;
 }
 
 function before(brief: Brief, settings: GardenSettings): string {

@@ -60,6 +60,8 @@ export interface ShowPoint extends Sentence {
 /** Something ready to be said of one or more plantings. */
 export interface Fact extends Sentence {
   readonly kind: "life" | "place" | "height" | "picked" | "expected" | "bed" | "last year";
+  /** The same with a pronoun, for when the plants have just been named: "They have given 4.2 kg so far." */
+  readonly follow?: string | undefined;
   readonly plantings: readonly string[];
 }
 
@@ -190,10 +192,15 @@ export interface OpeningLine extends Sentence {
   readonly kind: "newest" | "owed" | "biggest change";
 }
 
+/** A bed the tour passes by. The text names it, the reason, and the strongest thing viewers miss. */
 export interface LeftOut extends Sentence {
   readonly bed: string;
   readonly title: string;
   readonly why: string;
+  /** The strongest thing to show there; undefined when there is nothing new. */
+  readonly miss?: string | undefined;
+  /** Time to say that, seconds. */
+  readonly seconds?: number | undefined;
 }
 
 export interface Check extends Sentence {

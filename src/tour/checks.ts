@@ -2,13 +2,13 @@
 import { daysBetween } from "../calendar.ts";
 import type { Episode, Event, Note, Place } from "../model.ts";
 import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
-import { theBed } from "./bed-names.ts";
+import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check, Sentence, Stop } from "./brief.ts";
 import { onDay, type Speech } from "./days-said.ts";
-import { mentions } from "./follow-up-lines.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { looksHardToSay } from "./hard-names.ts";
+import { mentions } from "./mentions.ts";
 import { withPreposition } from "./place-in-bed.ts";
 import { cultivar, isUnnamed, thePlants } from "./plant-names.ts";
 import { type Ground, say } from "./sentence.ts";
@@ -64,7 +64,7 @@ function sourceChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
 function spotWords(lot: Lot, here: BedOnTheDay, listed: number): string {
   if (listed > 3) return "";
   return lot.planting.spot === undefined
-    ? ` in ${theBed(here.bed)}`
+    ? ` ${inBed(here.bed)}`
     : ` ${withPreposition(lot.planting.spot)} of ${theBed(here.bed)}`;
 }
 
@@ -96,7 +96,7 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   const seen = new Set<string>();
   return lots.flatMap(({ lot, here }) => {
     const name = thePlants({ crop: lot.crop, variety: lot.crop === undefined ? lot.variety : undefined }, lot.plants);
-    const text = `Which variety? Nobody wrote it down for ${name} in ${theBed(here.bed)}.`;
+    const text = `Which variety? Nobody wrote it down for ${name} ${inBed(here.bed)}.`;
     if (seen.has(text)) return [];
     seen.add(text);
     return [check("unnamed", say(text, lot.events.slice(0, 1)), here.bed.id)];

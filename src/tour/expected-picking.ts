@@ -1,15 +1,16 @@
 /** When picking should begin, from the variety's days to maturity, with what it took here before. */
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Day } from "../model.ts";
-import { capital, sayPlural } from "../timeline/index.ts";
-import { agree, type Batch, batchOf, theBatch } from "./batches.ts";
-import { theBed } from "./bed-names.ts";
+import { sayPlural } from "../timeline/index.ts";
+import type { Batch } from "./batches.ts";
+import { inBed } from "./bed-names.ts";
 import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { onDay, speechOf } from "./days-said.ts";
+import { dayOnly, onDay, speechOf } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
 import { firstDayOf } from "./planting-sentences.ts";
-import { type Ground, say } from "./sentence.ts";
+import type { Ground } from "./sentence.ts";
+import { factOf } from "./subjects.ts";
 
 /** Days past the expected day after which the packet is simply wrong for this garden and is not quoted any more. */
 const longPast = 45;
@@ -28,63 +29,58 @@ function goal({ crop }: Lot): "flowered" | "picked" {
 }
 
 /** "Picking expected from about 2 September: 95 days from planting, and last year it took 101 here." */
-export function expectedFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
+export function expectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
+  const [lot] = batch.lots;
   const ready = readyFrom(lot);
   const maturity = lot.variety?.maturity;
-  const reached = lot.events.some((event) => event.kind === goal(lot) || event.kind === "picked");
+  const reached = batch.lots.some(({ events }) => events.some(({ kind }) => kind === goal(lot) || kind === "picked"));
   if (ready === undefined || maturity === undefined || reached) return undefined;
-  const speech = speechOf(here);
-  const batch = batchOf([lot]);
-  const flower = goal(lot) === "flowered";
-  const days = sayPlural(maturity.days, "day", "days");
-  const taken = daysTakenBefore(lot, here);
   const late = daysBetween(ready, here.day);
   if (late > longPast) return undefined;
+  const speech = speechOf(here);
+  const flower = goal(lot) === "flowered";
+  const count = `${sayPlural(maturity.days, "day", "days")} from ${maturity.from}`;
+  const taken = daysTakenBefore(lot, here);
   const before = taken === undefined ? "" : `, and ${taken.text}`;
-  const text =
-    late > 0
-      ? overdueText(batch, days, maturity.from, ready, here, flower)
-      : oneOf(`${lot.planting.id} ready`, [
-          `${flower ? "First flowers" : "Picking"} of ${theBatch(batch)} expected from about ${plain(onDay(ready, speech))}: ${days} from ${maturity.from}${before}.`,
-          `${capital(theBatch(batch))} should be ${flower ? "in flower" : "ready"} from about ${plain(onDay(ready, speech))}, ${days} from ${maturity.from}${before}.`,
-        ]);
   const grounds: Ground[] = [
     ...lot.grounds,
     ...(lot.variety === undefined ? [] : [lot.variety]),
-    ...(taken?.grounds ?? []),
+    ...(late > 0 ? [] : (taken?.grounds ?? [])),
   ];
-  return { ...say(text, grounds), kind: "expected", plantings: [lot.planting.id] };
-}
-
-function overdueText(batch: Batch, days: string, from: string, ready: Day, here: BedOnTheDay, flower: boolean): string {
-  const speech = speechOf(here);
-  const were = agree(batch, "was", "were");
-  return `By ${agree(batch, "its", "their")} ${days} from ${from}, ${theBatch(batch)} ${were} due to ${flower ? "flower" : "be ready"} ${onDay(ready, speech)}; ${flower ? "no flower" : "nothing picked"} yet.`;
-}
-
-function plain(said: string): string {
-  return said.replace(/^on /, "");
+  return factOf(
+    "expected",
+    batch,
+    ({ who, Who, was, its, it }) => {
+      if (late > 0) {
+        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, speech)}; ${flower ? "no flower" : "nothing picked"} yet.`;
+      }
+      const day = dayOnly(ready, speech);
+      const named = who === it ? "" : ` of ${who}`;
+      return oneOf(`${batch.id} ready`, [
+        `${flower ? "First flowers" : "Picking"}${named} expected from about ${day}: ${count}${before}.`,
+        `${Who} should be ${flower ? "in flower" : "ready"} from about ${day}, ${count}${before}.`,
+      ]);
+    },
+    grounds,
+  );
 }
 
 interface Taken {
   readonly days: number;
-  /** "last year it took 101 days here" */
+  /** "last year it took 101 here" */
   readonly text: string;
   readonly grounds: readonly Ground[];
 }
 
-/** Days the variety took in the last season in which it got there, counted as its maturity is counted. */
-export function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined {
+/** Days the variety took the last time it got there, counted as its maturity is counted: in this bed if it ever grew here. */
+function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined {
   const { variety, planting } = lot;
   const maturity = variety?.maturity;
   if (variety === undefined || maturity === undefined) return undefined;
-  const dayBefore = addDays(planting.sown ?? planting.planted ?? planting.since, -1);
-  const former = here.index
-    .plantingsOf(variety.id, dayBefore)
-    .filter((other) => other.id !== planting.id)
-    .map((other) => lotOf(here.index, other, here.day));
-  const told = former.flatMap((other) => {
-    const from = maturity.from === "planting" ? other.planting.planted : other.planting.sown;
+  const told = here.index.plantingsOf(variety.id, addDays(planting.since, -1)).flatMap((former) => {
+    if (former.id === planting.id) return [];
+    const other = lotOf(here.index, former, here.day);
+    const from = maturity.from === "planting" ? former.planted : former.sown;
     const reached = firstDayOf(other, goal(lot)) ?? firstDayOf(other, "picked");
     return from === undefined || reached === undefined || reached >= here.day
       ? []
@@ -93,18 +89,17 @@ export function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined 
   const ownBed = told.filter(({ other }) => other.planting.bed === here.bed.id);
   const last = (ownBed.length > 0 ? ownBed : told).toSorted((a, b) => (a.reached < b.reached ? -1 : 1)).at(-1);
   if (last === undefined) return undefined;
-  const years = yearsBefore(last.reached, here);
   const bed = here.index.garden.beds.get(last.other.planting.bed);
-  const where = last.other.planting.bed === here.bed.id ? " here" : bed === undefined ? "" : ` in ${theBed(bed)}`;
+  const where = last.other.planting.bed === here.bed.id ? " here" : bed === undefined ? "" : ` ${inBed(bed)}`;
   const grounds = [
     ...last.other.grounds,
     ...last.other.events.filter((event) => event.day === last.reached).slice(0, 1),
   ];
-  return { days: last.days, text: `${years} it took ${last.days}${where}`, grounds };
+  return { days: last.days, text: `${yearSaid(last.reached, here)} it took ${last.days}${where}`, grounds };
 }
 
 /** "last year", "in 2024", "earlier this year". */
-function yearsBefore(day: Day, here: BedOnTheDay): string {
+function yearSaid(day: Day, here: BedOnTheDay): string {
   if (day >= here.season) return "earlier this year";
   const years = Number(here.season.slice(0, 4)) - Number(day.slice(0, 4));
   return years === 1 ? "last year" : `in ${day.slice(0, 4)}`;

@@ -2,20 +2,19 @@
 import { daysBetween } from "../calendar.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps, sayMonth } from "../timeline/index.ts";
-import { batchesOf } from "./batches.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { FollowUpLine, Sentence } from "./brief.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { FollowUpLine } from "./brief.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
+import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
 import type { GardenIndex } from "./garden-index.ts";
+import { mentions } from "./mentions.ts";
 import { oneOf } from "./phrasing.ts";
-import { pickedFact, pickedTogether } from "./picked-sentences.ts";
-import { standsNow } from "./planting-sentences.ts";
-import { say, together } from "./sentence.ts";
+import { say } from "./sentence.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
 const dueSoon = 31;
 
-/** Open follow-ups of the whole garden, each with the stop that can keep it. */
+/** Open follow-ups of the whole garden, each with the stop that can keep it: overdue, due, then the others. */
 export function followUpLines(
   index: GardenIndex,
   stops: readonly BedOnTheDay[],
@@ -27,8 +26,7 @@ export function followUpLines(
 }
 
 function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech: Speech): FollowUpLine {
-  const at = stops.findIndex((here) => here === stopFor(followUp, stops));
-  const here = stops[at];
+  const here = stopFor(followUp, stops);
   const days = followUp.due === undefined ? undefined : daysBetween(speech.day, followUp.due);
   const standing = days === undefined ? "open" : days < 0 ? "overdue" : days <= dueSoon ? "due" : "open";
   return {
@@ -40,88 +38,66 @@ function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech:
     episode: followUp.episode,
     due: followUp.due,
     standing,
-    now: here === undefined ? undefined : howItStands(followUp, here),
-    stop: here === undefined ? undefined : `S${at + 1}`,
+    now: here === undefined ? undefined : answerTo(followUp, here),
+    stop: here === undefined ? undefined : `S${stops.indexOf(here) + 1}`,
   };
 }
 
-/** The stop of the promise's bed; else the first stop that grows what it speaks of; else the first it names. */
+/** The stop of the promise's bed; else the first stop whose name it says; else the first that grows what it speaks of. */
 function stopFor(followUp: FollowUp, stops: readonly BedOnTheDay[]): BedOnTheDay | undefined {
   if (followUp.bed !== undefined) return stops.find((here) => here.bed.id === followUp.bed);
-  const { variety } = followUp;
-  if (variety !== undefined) return stops.find((here) => here.growing.some((lot) => lot.planting.variety === variety));
   return (
     stops.find((here) => mentions(followUp.what, [here.bed.title, ...here.bed.alsoCalled])) ??
     stops.find((here) => lotsSpokenOf(followUp, here).length > 0)
   );
 }
 
-/** "You promised on 13 June to show the leeks again in July." What cannot follow "to" is quoted. */
+/** "You promised in June to show the leeks again in July. It was due by 10 July." What cannot follow "to" is quoted. */
 function owedText(followUp: FollowUp, speech: Speech): string {
+  const { promisedOn } = followUp;
   const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
-  const near = daysBetween(followUp.promisedOn, speech.day) < 330;
-  const when = near
-    ? `in ${sayMonth(followUp.promisedOn, { language: speech.settings.language, near: speech.day })}`
-    : `on ${dayOnly(followUp.promisedOn, speech)}`;
-  const since = dayOnly(followUp.promisedOn, speech);
+  const since = dayOnly(promisedOn, speech);
+  const long = daysBetween(promisedOn, speech.day) > 330;
+  const month = sayMonth(promisedOn, { language: speech.settings.language, near: speech.day });
   const due = dueText(followUp, speech);
-  if (/^to\s/i.test(what) || promiseVerbs.test(what)) {
-    const said = lowerFirst(what.replace(/^to\s+/i, ""));
-    return oneOf(followUp.id, [
-      `You promised ${when} to ${said}${due}.`,
-      `Owed since ${since}: you said you would ${said}${due}.`,
-    ]);
-  }
-  return `Owed since ${since}: “${what}${/[!?…]$/.test(what) ? "" : "."}”${due === "" ? "" : ` It was${due.slice(1)}.`}`;
+  const said = lowerFirst(what.replace(/^to\s+/i, ""));
+  if (!promiseVerbs.test(said)) return `Owed since ${since}: “${what}${/[!?…]$/.test(what) ? "" : "."}”${due}`;
+  const promised = `You promised ${long ? `on ${since}` : `in ${month}`} to ${toYou(said)}.${due}`;
+  // "You said you would say" is nobody's English.
+  if (/^(?:say|tell)\b/i.test(said)) return promised;
+  return oneOf(followUp.id, [promised, `Owed since ${since}: you said you would ${toYou(said)}.${due}`]);
 }
 
-function dueText(followUp: FollowUp, speech: Speech): string {
-  const { due } = followUp;
-  if (due === undefined) return "";
-  const month = sayMonth(due, { language: speech.settings.language, near: speech.day });
-  // The promise often names its own month or season: "show the leeks again in July".
-  if (followUp.what.toLowerCase().includes(month.toLowerCase().split(" ")[0] ?? month)) return "";
-  return due < speech.day ? `, due by ${dayOnly(due, speech)}` : "";
+/** Said only when it is past: until then the promise itself says when ("show the leeks again in July"). */
+function dueText({ due }: FollowUp, speech: Speech): string {
+  return due === undefined || due >= speech.day ? "" : ` It was due by ${dayOnly(due, speech)}.`;
 }
 
 /** Verbs a promise begins with. Anything else ("how close I dared to plant them") is quoted as it was said. */
 const promiseVerbs =
-  /^(?:show|tell|weigh|measure|compare|film|report|taste|cut|come back|look|count|bring|open|dig|lift|try|see|check|say|name|explain|explore|pick|plant|sow|let|give|find|answer|decide|keep|make|go|get|have|put|take|do|talk|visit|test|share|update|walk|return|follow)\b(?!.*\b(?:I|my|we|our|me|us)\b)/i;
+  /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|try|update|visit|walk|weigh)\b/i;
 
-/** What the records tell of the thing today: how its plants stand, and what they gave. */
-function howItStands(followUp: FollowUp, here: BedOnTheDay): Sentence | undefined {
-  const lots = lotsSpokenOf(followUp, here);
-  const [batch] = batchesOf(lots);
-  if (batch === undefined) return undefined;
-  const picked = pickedTogether(batch.lots)
-    .map((each) => pickedFact(each, here))
-    .filter((fact) => fact !== undefined);
-  return together([standsNow(batch, here), ...picked.slice(0, 1)]);
-}
-
-/** Lots of the bed that a promise speaks of: its variety's, else those whose variety or crop its words name. */
-function lotsSpokenOf(followUp: FollowUp, here: BedOnTheDay): readonly Lot[] {
-  if (followUp.variety !== undefined) return here.growing.filter((lot) => lot.planting.variety === followUp.variety);
-  const byVariety = here.growing.filter(
-    ({ variety }) => variety !== undefined && mentions(followUp.what, [variety.title]),
+/** The person's "I" is "you" in a brief that speaks to them. */
+function toYou(said: string): string {
+  const words: Readonly<Record<string, string>> = {
+    "i am": "you are",
+    "i was": "you were",
+    "i'm": "you're",
+    "i’m": "you’re",
+    i: "you",
+    me: "you",
+    my: "your",
+    mine: "yours",
+    myself: "yourself",
+    we: "you",
+    us: "you",
+    our: "your",
+    ours: "yours",
+  };
+  return said.replace(
+    /\b(?:I am|I was|I['’]m|I|me|my|mine|myself|we|us|our|ours)\b/g,
+    (word) => words[word.toLowerCase()] ?? word,
   );
-  if (byVariety.length > 0) return byVariety;
-  return here.growing.filter(({ crop }) => crop !== undefined && mentions(followUp.what, [crop.plural, crop.name]));
-}
-
-/** Whether a text names one of these, as whole words. */
-export function mentions(text: string, names: readonly string[]): boolean {
-  const words = plain(text);
-  return names.some((name) => words.includes(plain(name)));
-}
-
-function plain(text: string): string {
-  const letters = text
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, " ");
-  return ` ${letters.trim()} `;
 }
 
 function lowerFirst(text: string): string {

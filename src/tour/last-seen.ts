@@ -1,19 +1,23 @@
 /** What viewers saw of a bed last time, and what stood in it a year ago. */
+import { daysBetween } from "../calendar.ts";
 import type { BedState, Day, Planting } from "../model.ts";
 import { cropName, living, sayLength, sayList, sayNumber, state } from "../timeline/index.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { dayOnly, speechOf, yearBefore } from "./days-said.ts";
+import { oneOf } from "./phrasing.ts";
 import { say } from "./sentence.ts";
 
 /** More crops than this are told by the rest of their number. */
 const mostNamed = 5;
 
-/** "When viewers last saw it, on 13 June, the long bed was bare." Nothing for a bed that no tour ever showed. */
+/** "When viewers last saw the long bed, on 13 June, it was bare." */
 export function lastSeen(here: BedOnTheDay): readonly Sentence[] {
   const { episode, day } = here.since;
-  if (episode === undefined) return [];
+  if (episode === undefined) {
+    return [say(`No published tour has stopped at ${theBed(here.bed)} yet.`, [here.bed])];
+  }
   const record = here.index.garden.episodes.get(episode);
   const date = dayOnly(day, speechOf(here));
   const held = whatStood(here.past, day, here);
@@ -21,7 +25,10 @@ export function lastSeen(here: BedOnTheDay): readonly Sentence[] {
   const text =
     held === undefined
       ? `When viewers last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it was", "they were")} bare.`
-      : `On ${date} viewers saw ${bed} with ${held}.`;
+      : oneOf(here.bed.id, [
+          `When viewers last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it", "they")} held ${held}.`,
+          `On ${date} viewers saw ${bed} with ${held}.`,
+        ]);
   return [say(text, [record, ...groundsOf(here.past, here)])];
 }
 
@@ -31,15 +38,20 @@ export function thisDayLastYear(here: BedOnTheDay): Fact | undefined {
   if (here.bed.inUseSince !== undefined && here.bed.inUseSince > day) return undefined;
   const past = state(here.index.garden, here.bed.id, day);
   const held = whatStood(past, day, here);
-  if (held === undefined || living(past).every((planting) => planting.perennial)) return undefined;
+  if (held === undefined || shownIn(past).every((planting) => planting.perennial)) return undefined;
   const text = `This day last year ${theBed(here.bed)} held ${held}.`;
   return { ...say(text, groundsOf(past, here)), kind: "last year", plantings: [] };
 }
 
-function groundsOf(past: BedState, here: BedOnTheDay): { place: Planting["lastNote"]; private: boolean }[] {
-  return living(past)
+function groundsOf(past: BedState, here: BedOnTheDay): { place: Planting["lastNote"] }[] {
+  return shownIn(past)
     .filter((planting) => planting.lastNote.file !== here.bed.place?.file)
-    .map((planting) => ({ place: planting.lastNote, private: planting.private }));
+    .map((planting) => ({ place: planting.lastNote }));
+}
+
+/** What was there to be seen; a private planting was not spoken of then and is not now. */
+function shownIn(past: BedState): readonly Planting[] {
+  return living(past).filter((planting) => !planting.private);
 }
 
 /** "24 leeks at 12 cm, broad beans in flower and carrots just up"; undefined when nothing stood there. */
@@ -47,7 +59,7 @@ function whatStood(past: BedState, day: Day, here: BedOnTheDay): string | undefi
   const { crops, varieties } = here.index.garden;
   const cropOf = (planting: Planting) =>
     planting.crop ?? (planting.variety === undefined ? undefined : varieties.get(planting.variety)?.crop);
-  const groups = [...Map.groupBy(living(past), (planting) => cropOf(planting) ?? planting.variety ?? planting.id)];
+  const groups = [...Map.groupBy(shownIn(past), (planting) => cropOf(planting) ?? planting.variety ?? planting.id)];
   const parts = groups.map(([id, plantings]) => {
     const crop = crops.get(id);
     const one = plantings.length === 1 ? plantings[0]?.count?.value : undefined;
@@ -64,9 +76,12 @@ function howItStood(plantings: readonly Planting[], day: Day, here: BedOnTheDay)
   const stages = new Set(plantings.map((planting) => planting.stage));
   const [first] = plantings;
   if (first === undefined || stages.size > 1) return "";
+  if (first.stage === "sown" || first.stage === "up") {
+    // "Just" is true for three weeks; a sowing nobody noted as up by then is simply there.
+    const fresh = daysBetween(first.stageSince, day) <= 21;
+    return fresh ? ` just ${first.stage}` : "";
+  }
   const words = {
-    sown: " just sown",
-    up: " just up",
     flowering: " in flower",
     fruiting: " in fruit",
     picking: " being picked",

@@ -1,14 +1,18 @@
-/** Beds the tour passes by, with the reason and what viewers miss. */
-
+/** Beds the tour passes by, with the reason, what viewers miss and how long it would take. */
 import type { Episode } from "../model.ts";
 import { changes } from "../timeline/index.ts";
 import { theBed } from "./bed-names.ts";
-import type { LeftOut } from "./brief.ts";
+import { bedOnTheDay } from "./bed-on-the-day.ts";
+import type { LeftOut, ShowPoint } from "./brief.ts";
+import { quietChanges } from "./brief-markdown.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { type Ground, say } from "./sentence.ts";
+import { showPoints } from "./show-points.ts";
 import { newsAfter, sinceFor } from "./since.ts";
 import type { StopOrder } from "./stop-order.ts";
+
+type Passed = StopOrder["passed"][number];
 
 export function leftOutLines(
   index: GardenIndex,
@@ -16,45 +20,36 @@ export function leftOutLines(
   tours: readonly Episode[],
   speech: Speech,
 ): readonly LeftOut[] {
-  return order.passed.map(({ bed, why }) => {
-    const line = whyPassed(index, bed.id, why, tours, speech);
-    return { ...say(`${theBed(bed)} (${line.text})`, line.grounds), bed: bed.id, title: bed.title, why: line.text };
+  return order.passed.map((passed) => {
+    const { bed } = passed;
+    const { why, miss } = whyPassed(index, passed, tours, speech);
+    const grounds: Ground[] = miss === undefined ? [bed] : miss.sources.map((place) => ({ place }));
+    const text = miss === undefined ? `${theBed(bed)} (${why})` : `${theBed(bed)} (${why}): ${miss.text}`;
+    return { ...say(text, grounds), bed: bed.id, title: bed.title, why, miss: miss?.text, seconds: miss?.seconds };
   });
 }
 
 function whyPassed(
   index: GardenIndex,
-  id: string,
-  why: StopOrder["passed"][number]["why"],
+  { bed, why }: Passed,
   tours: readonly Episode[],
   speech: Speech,
-): { readonly text: string; readonly grounds: readonly Ground[] } {
+): { readonly why: string; readonly miss?: ShowPoint | undefined } {
   const { garden } = index;
-  const bed = garden.beds.get(id);
-  if (bed === undefined) return { text: "not known", grounds: [] };
-  if (why === "private") return { text: "private", grounds: [bed] };
-  if (why === "skip") return { text: "you said skip", grounds: [] };
+  if (why === "private") return { why: "private" };
   if (why === "not in use") {
     const until = bed.inUseUntil !== undefined && bed.inUseUntil < speech.day;
-    return {
-      text: until ? `not in use since ${dayOnly(bed.inUseUntil ?? speech.day, speech)}` : "not in use yet",
-      grounds: [bed],
-    };
+    return { why: until ? `not in use since ${dayOnly(bed.inUseUntil ?? speech.day, speech)}` : "not in use yet" };
   }
   const since = sinceFor(garden, bed, speech.day, tours);
-  const news = changes(garden, id, newsAfter(since, speech.day, garden.settings.seasonStarts), speech.day).filter(
-    (change) => !change.private && !quietKinds.has(change.kind),
+  const from = newsAfter(since, speech.day, garden.settings.seasonStarts);
+  const news = changes(garden, bed.id, from, speech.day).some(
+    (change) => !change.private && !quietChanges.has(change.kind),
   );
-  const latest = news.at(-1);
   const seen = since.episode === undefined ? "this season" : `since ${dayOnly(since.day, speech)}`;
-  if (latest === undefined)
-    return {
-      text: `nothing new ${seen}`,
-      grounds: since.episode === undefined ? [] : [garden.episodes.get(since.episode) ?? {}],
-    };
-  const more = news.length === 1 ? "" : `, the latest of ${news.length} things ${seen}`;
-  return { text: `${latest.text.replace(/\.$/, "")}${more}`, grounds: [latest] };
+  const skipped = why === "skip" ? "you said skip" : undefined;
+  if (!news) return { why: skipped ?? `nothing new ${seen}` };
+  const [strongest] = showPoints(bedOnTheDay(index, bed, speech.day, since), "", [], undefined);
+  const never = since.episode === undefined ? "never shown yet" : `last shown on ${dayOnly(since.day, speech)}`;
+  return { why: skipped ?? never, miss: strongest };
 }
-
-/** Changes that are no news to viewers. */
-const quietKinds: ReadonlySet<string> = new Set(["to do", "done", "overdue", "promised", "asked"]);

@@ -1,22 +1,18 @@
 /** Makes the brief of one tour from the garden: beds in order, each with what it asks to be shown, and all that goes before. */
 import type { Day, Episode, Garden } from "../model.ts";
 import { openTasks } from "../timeline/index.ts";
-import { batchesOf } from "./batches.ts";
-import { bedFacts, placeFacts } from "./bed-facts.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
-import type { Brief, Fact, FollowUpLine, Stop } from "./brief.ts";
+import type { Brief, FollowUpLine, Stop } from "./brief.ts";
 import { cautionsFor } from "./cautions.ts";
 import { checksBefore, planChecks } from "./checks.ts";
 import { dayOnly, type Speech, speechOf } from "./days-said.ts";
-import { expectedFact } from "./expected-picking.ts";
+import { factsOf } from "./facts.ts";
 import { followUpLines } from "./follow-up-lines.ts";
 import { indexGarden } from "./garden-index.ts";
-import { lastSeen, thisDayLastYear } from "./last-seen.ts";
+import { lastSeen } from "./last-seen.ts";
 import { leftOutLines } from "./left-out.ts";
 import { endedSentence, lostSentences } from "./news-sentences.ts";
 import { openingLines } from "./opening-lines.ts";
-import { pickedFact, pickedTogether, pickedUnassigned } from "./picked-sentences.ts";
-import { heightFact, lifeFact } from "./planting-sentences.ts";
 import { say } from "./sentence.ts";
 import { showPoints } from "./show-points.ts";
 import { publishedTours, sinceFor } from "./since.ts";
@@ -121,33 +117,6 @@ function stopOf(
     disclosures: disclosureLines([...new Set(varieties)], gear),
     seconds: show.reduce((sum, point) => sum + point.seconds, 0),
   };
-}
-
-function factsOf(here: BedOnTheDay): readonly Fact[] {
-  const batches = batchesOf(here.growing);
-  const defined = <T>(all: readonly (T | undefined)[]): T[] => all.filter((one) => one !== undefined);
-  const life = batches.map((batch): Fact | undefined => {
-    const sentence = lifeFact(batch, here);
-    return sentence === undefined
-      ? undefined
-      : { ...sentence, kind: "life", plantings: batch.lots.map((lot) => lot.planting.id) };
-  });
-  const heights = here.growing.map((lot): Fact | undefined => {
-    const sentence = heightFact(lot, here);
-    return sentence === undefined ? undefined : { ...sentence, kind: "height", plantings: [lot.planting.id] };
-  });
-  const picked = pickedTogether(here.growing).map((batch) => pickedFact(batch, here));
-  const expected = here.growing.map((lot) => expectedFact(lot, here));
-  return [
-    ...defined(life),
-    ...placeFacts(here),
-    ...defined(heights),
-    ...defined(picked),
-    ...pickedUnassigned(here),
-    ...defined(expected),
-    ...defined([thisDayLastYear(here)]),
-    ...bedFacts(here),
-  ];
 }
 
 /** "Saturday 18 July 2026", in the garden's language. */

@@ -5,37 +5,45 @@ import { capital, sayPlural } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
 import type { Sentence, ShowKind } from "./brief.ts";
-import { againstLastYear, lastSeasonStart, onDay, speechOf } from "./days-said.ts";
-import { sayHarvest } from "./harvest-sums.ts";
+import { againstLastYear, lastSeasonStart, onDay, speechOf, yearBefore } from "./days-said.ts";
+import { sayHarvest, sumOf } from "./harvest-sums.ts";
 import { isNews } from "./news-sentences.ts";
-import { oneOf } from "./phrasing.ts";
-import { type Ground, say } from "./sentence.ts";
+import { inTurn } from "./phrasing.ts";
+import { pickVerbs } from "./picked-sentences.ts";
+import { isSingular, plantName } from "./plant-names.ts";
+import { say } from "./sentence.ts";
+
+export type MilestoneKind = Extract<ShowKind, "up" | "first flower" | "first fruit" | "first picking">;
+type MilestoneEvent = "up" | "flowered" | "fruited" | "picked";
 
 export interface Milestone extends Sentence {
-  readonly kind: Extract<ShowKind, "up" | "first flower" | "first fruit" | "first picking">;
+  readonly kind: MilestoneKind;
   readonly day: Day;
   readonly lot: Lot;
 }
 
-const kinds = [
+/** Latest first: what is picked has flowered, what has fruit has flowered. */
+const milestoneKinds: readonly (readonly [MilestoneEvent, MilestoneKind])[] = [
   ["picked", "first picking"],
   ["fruited", "first fruit"],
   ["flowered", "first flower"],
   ["up", "up"],
-] as const;
+];
 
-/** First times since viewers last saw the bed, the latest stage of each variety only: fruit says that it flowered. */
+/** A difference of more days than this comes from another sowing, not from another year. */
+const mostDaysApart = 40;
+
+/** First times since viewers last saw the bed, the latest stage of each sowing only. */
 export function milestonesSince(here: BedOnTheDay): readonly Milestone[] {
-  const byVariety = Map.groupBy(
-    here.growing,
-    ({ planting }) => `${planting.variety ?? planting.crop} ${planting.sown ?? planting.planted ?? ""}`,
+  const sowings = Map.groupBy(here.growing, ({ planting }) =>
+    [planting.variety ?? planting.crop, planting.sown ?? planting.planted].join(" "),
   );
-  return [...byVariety.values()].flatMap((lots) => {
-    for (const [event, kind] of kinds) {
+  return [...sowings.values()].flatMap((lots, turn) => {
+    for (const [event, kind] of milestoneKinds) {
       const found = firstOfSeason(lots, event, here);
       if (found === undefined) continue;
       // What is new to viewers is told with its whole story, up included.
-      return kind === "up" && isNews(found.lot, here) ? [] : [milestone(found.lot, kind, found.event, here)];
+      return kind === "up" && isNews(found.lot, here) ? [] : [milestone(found.lot, kind, found.event, here, turn)];
     }
     return [];
   });
@@ -43,48 +51,61 @@ export function milestonesSince(here: BedOnTheDay): readonly Milestone[] {
 
 function firstOfSeason(
   lots: readonly Lot[],
-  kind: "up" | "flowered" | "fruited" | "picked",
+  kind: MilestoneEvent,
   here: BedOnTheDay,
 ): { readonly lot: Lot; readonly event: Event } | undefined {
-  for (const lot of lots) {
+  const firsts = lots.flatMap((lot) => {
     const event = lot.events.find((each) => each.kind === kind && each.day >= here.season);
-    if (event !== undefined && event.day > here.newsAfter) return { lot, event };
-  }
-  return undefined;
+    return event === undefined ? [] : [{ lot, event }];
+  });
+  const first = firsts.toSorted((a, b) => (a.event.day < b.event.day ? -1 : 1))[0];
+  return first !== undefined && first.event.day > here.newsAfter ? first : undefined;
 }
 
-function milestone(lot: Lot, kind: Milestone["kind"], event: Event, here: BedOnTheDay): Milestone {
-  const speech = speechOf(here);
-  const before = lastYears(lot, event.kind as "up" | "flowered" | "fruited" | "picked", here);
-  const day = onDay(event.day, speech);
-  const compared = before === undefined ? "" : `, ${againstLastYear(event.day, before.day)}`;
+function milestone(lot: Lot, kind: MilestoneKind, event: Event, here: BedOnTheDay, turn: number): Milestone {
+  const before = lastYears(lot, event.kind as MilestoneEvent, here);
+  const near = before !== undefined && Math.abs(daysBetween(yearBefore(event.day), before.day)) <= mostDaysApart;
+  const compared = near ? againstLastYear(event.day, before.day) : undefined;
+  const text = inTurn(here.bed.id, turn, waysToTell(lot, kind, event, compared, here));
+  return { ...say(text, [event, near ? before : undefined]), kind, day: event.day, lot };
+}
+
+function waysToTell(
+  lot: Lot,
+  kind: MilestoneKind,
+  event: Event,
+  compared: string | undefined,
+  here: BedOnTheDay,
+): readonly [string, ...string[]] {
+  const day = onDay(event.day, speechOf(here));
   const batch = batchOf([lot]);
   const who = theBatch(batch);
-  const [have, their] = [agree(batch, "has", "have"), agree(batch, "its", "their")];
-  const ways: Readonly<Record<Milestone["kind"], readonly [string, ...string[]]>> = {
-    up: [`${capital(who)} came up ${day}${sinceSowing(lot, event.day)}${compared}.`],
-    "first flower":
-      lot.crop?.use === "flower"
-        ? [`${capital(who)} opened ${day}${compared}.`, `${capital(who)} came into flower ${day}${compared}.`]
-        : [
-            `${capital(who)} came into flower ${day}${compared}.`,
-            `${capital(who)} showed ${their} first flower ${day}${compared}.`,
-          ],
-    "first fruit": [
-      `${capital(who)} set ${their} first fruit ${day}${compared}.`,
-      `First fruit on ${who} ${day}${compared}.`,
-    ],
-    "first picking": [
-      `The first picking of ${who} was ${day}${firstHarvest(event, here)}${sincePlanting(lot, event.day)}${compared}.`,
-      `${capital(who)} ${have} been picked for the first time, ${day}${firstHarvest(event, here)}${sincePlanting(lot, event.day)}${compared}.`,
-    ],
-  };
-  const grounds: Ground[] = [event, ...(before === undefined ? [] : [before])];
-  return { ...say(oneOf(`${lot.planting.id} ${kind}`, ways[kind]), grounds), kind, day: event.day, lot };
+  const Who = capital(who);
+  const its = agree(batch, "its", "their");
+  const end = compared === undefined ? "." : `, ${compared}.`;
+  if (kind === "up") return [`${Who} came up ${day}${afterSowing(lot, event.day)}${end}`];
+  if (kind === "first fruit")
+    return [`${Who} set ${its} first fruit ${day}${end}`, `There is fruit on ${who}, the first ${day}${end}`];
+  if (kind === "first flower") {
+    return lot.crop?.use === "flower"
+      ? [`${Who} opened ${day}${end}`, `${Who} came into flower ${day}${end}`]
+      : [`${Who} came into flower ${day}${end}`, `${Who} showed ${its} first flower ${day}${end}`];
+  }
+  const verb = pickVerbs.has(event.verb) ? event.verb : "picked";
+  const harvest = sayHarvest(sumOf([{ harvest: event, day: event.day }]), here.index.garden.settings);
+  const brought = harvest === undefined ? "" : `: ${harvest}`;
+  const counted = [afterPlanting(lot, event.day), compared].filter((part) => part !== undefined).join(" and ");
+  const tail = counted === "" ? "." : `. That is ${counted}.`;
+  // One gooseberry bush, many gooseberries: what is picked is told without the number of plants.
+  const produce = plantName(lot);
+  return [
+    `The first ${produce} ${isSingular(lot) ? "was" : "were"} ${verb} ${day}${brought}${tail}`,
+    `Picking of the ${produce} began ${day}${harvest === undefined ? "" : ` with ${harvest}`}${tail}`,
+  ];
 }
 
 /** The same first time of last season, the earliest among the variety's plantings. */
-function lastYears(lot: Lot, kind: "up" | "flowered" | "fruited" | "picked", here: BedOnTheDay): Event | undefined {
+function lastYears(lot: Lot, kind: MilestoneEvent, here: BedOnTheDay): Event | undefined {
   const { variety } = lot.planting;
   if (variety === undefined) return undefined;
   const from = lastSeasonStart(here.day, here.index.garden.settings.seasonStarts);
@@ -96,19 +117,14 @@ function lastYears(lot: Lot, kind: "up" | "flowered" | "fruited" | "picked", her
   return events.toSorted((a, b) => (a.day < b.day ? -1 : 1))[0];
 }
 
-function sinceSowing({ planting }: Lot, day: Day): string {
-  return planting.sown === undefined ? "" : ` after ${sayPlural(daysBetween(planting.sown, day), "day", "days")}`;
+function afterSowing({ planting }: Lot, day: Day): string {
+  return planting.sown === undefined
+    ? ""
+    : `, ${sayPlural(daysBetween(planting.sown, day), "day", "days")} after sowing`;
 }
 
-function sincePlanting({ planting }: Lot, day: Day): string {
-  if (planting.planted === undefined || planting.perennial) return "";
+function afterPlanting({ planting }: Lot, day: Day): string | undefined {
+  if (planting.planted === undefined || planting.perennial) return undefined;
   const days = daysBetween(planting.planted, day);
-  return days > 330 ? "" : `, ${sayPlural(days, "day", "days")} after planting`;
-}
-
-function firstHarvest(event: Event, here: BedOnTheDay): string {
-  const { grams, litres, count, unit } = event;
-  const counts = count === undefined ? {} : { [unit ?? "piece"]: count.value };
-  const sum = sayHarvest({ grams: grams ?? 0, litres: litres ?? 0, counts }, here.index.garden.settings);
-  return sum === undefined ? "" : `: ${sum}`;
+  return days > 330 ? undefined : `${sayPlural(days, "day", "days")} after planting`;
 }

@@ -1,14 +1,16 @@
 /** What is new in a bed, what was lost, what ended: sentences about plantings that came and went since viewers last saw it. */
 import type { Change } from "../model.ts";
 import { capital, cropName, sayList, sayNumber } from "../timeline/index.ts";
-import { agree, type Batch, batchOf, groundsOf, numbered, numberedCultivars, theBatch } from "./batches.ts";
+import { agree, type Batch, batchOf, byVariety, groundsOf, numbered, numberedCultivars, theBatch } from "./batches.ts";
 import { theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
 import { onDay, speechOf } from "./days-said.ts";
-import { harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { sayHarvest, sayPickings } from "./harvest-sums.ts";
 import { oneOf } from "./phrasing.ts";
+import { pickedSince } from "./picked-sentences.ts";
 import { whereIn } from "./place-in-bed.ts";
+import { plantName } from "./plant-names.ts";
 import { beginning } from "./planting-sentences.ts";
 import { type Ground, say } from "./sentence.ts";
 
@@ -23,7 +25,8 @@ export function newSentence(batch: Batch, here: BedOnTheDay): Sentence {
   const begun = beginning(batch, here);
   const story = begun === undefined ? "" : `, ${begun}`;
   const where = batch.lots.length === 1 ? whereIn(batch.lots[0], here.growing) : undefined;
-  const place = where === undefined ? "" : ` ${capital(agree(batch, "it is", "they are"))} ${where}.`;
+  const several = batch.plants === undefined ? agree(batch, "one", "many") === "many" : batch.plants !== 1;
+  const place = where === undefined ? "" : ` ${several ? "They are" : "It is"} ${where}.`;
   const text = `${openWith(batch, here, story)}.${place}`;
   return say(text, groundsOf(batch));
 }
@@ -53,32 +56,34 @@ function allOfItsCrop(batch: Batch, here: BedOnTheDay): boolean {
   return here.growing.filter((lot) => lot.crop?.id === batch.crop?.id).length === batch.lots.length;
 }
 
-/** Plants lost since viewers last saw the bed, from lots that still live: "Three of the leeks were lost to leek moth on 2 June; 21 are left." */
-export function lostSentences(here: BedOnTheDay): readonly { readonly sentence: Sentence; readonly lot: Lot }[] {
-  return here.growing.flatMap((lot) => {
-    const losses = lot.changes.filter(
-      (change) => change.kind === "lost" && change.day > here.newsAfter && change.planting === lot.planting.id,
+/** Plants lost since viewers last saw the bed, of varieties that still live: "Three of the leeks were lost to leek moth on 2 June; 21 are left." */
+export function lostSentences(here: BedOnTheDay): readonly { readonly sentence: Sentence; readonly batch: Batch }[] {
+  return byVariety(here.growing).flatMap((batch) => {
+    const losses = batch.lots.flatMap((lot) =>
+      lot.changes.filter(
+        ({ kind, day, planting }) => kind === "lost" && day > here.newsAfter && planting === lot.planting.id,
+      ),
     );
-    return losses.length === 0 ? [] : [{ sentence: lostSentence(lot, losses, here), lot }];
+    return losses.length === 0 ? [] : [{ sentence: lostSentence(batch, losses, here), batch }];
   });
 }
 
-function lostSentence(lot: Lot, losses: readonly Change[], here: BedOnTheDay): Sentence {
-  const batch = batchOf([lot]);
-  const events = losses.map((change) => lot.events.find((event) => event.id === change.event));
+function lostSentence(batch: Batch, losses: readonly Change[], here: BedOnTheDay): Sentence {
+  const events = losses.map((change) => (change.event === undefined ? undefined : here.index.event(change.event)));
   const counted = events.every((event) => event?.count !== undefined);
   const sum = events.reduce((all, event) => all + (event?.count?.value ?? 0), 0);
   const number = counted ? sayNumber(sum) : "some";
-  const causes = [...new Set(losses.map((change) => change.cause).filter((cause) => cause !== undefined))];
+  const causes = [...new Set(losses.map(({ cause }) => cause).filter((cause) => cause !== undefined))];
   const to = causes.length === 0 ? "" : ` to ${sayList(causes)}`;
   const last = losses.at(-1);
   const when = last === undefined || losses.length > 1 ? "" : ` ${onDay(last.day, speechOf(here))}`;
+  const { plants } = batch;
   const left =
-    lot.plants === undefined
+    plants === undefined
       ? ""
-      : `; ${lot.about ? "about " : ""}${sayNumber(lot.plants)} ${lot.plants === 1 ? "is" : "are"} left`;
+      : `; ${batch.about ? "about " : ""}${sayNumber(plants)} ${plants === 1 ? "is" : "are"} left`;
   const were = counted && sum === 1 ? "was" : "were";
-  return say(`${capital(number)} of ${theBatch(batch)} ${were} lost${to}${when}${left}.`, losses);
+  return say(`${capital(number)} of the ${plantName(batch.lots[0])} ${were} lost${to}${when}${left}.`, losses);
 }
 
 /** "The broad beans are finished: cleared on 10 July after 5.4 kg in seven pickings." */
@@ -87,13 +92,9 @@ export function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const speech = speechOf(here);
   const batch = batchOf([lot]);
   const last = lot.changes.findLast((change) => change.day === planting.ended);
-  const picked = harvestBetween(
-    lot.changes.filter((change) => change.planting === planting.id),
-    "",
-    here.day,
-  );
+  const picked = pickedSince(batch, here, "");
   const sum = sayHarvest(picked, speech.settings);
-  const gave = sum === undefined ? "" : ` after ${sum} ${sayPickings(picked.times)}`;
+  const gave = sum === undefined ? "" : ` after ${sum}${picked.times === 1 ? "" : ` ${sayPickings(picked.times)}`}`;
   const when = onDay(planting.ended ?? here.day, speech);
   const who = capital(theBatch(batch));
   const [are, were] = [agree(batch, "is", "are"), agree(batch, "was", "were")];

@@ -1,15 +1,15 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
 import { daysBetween } from "../calendar.ts";
 import { capital, cropName, living, sayNumber, sayPlural } from "../timeline/index.ts";
-import { batchesOf, batchOf } from "./batches.ts";
-import { bedVerb, theBed } from "./bed-names.ts";
+import { batchesOf, batchOf, byVariety } from "./batches.ts";
+import { bedVerb, inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine, OpeningLine, Sentence } from "./brief.ts";
-import { sayHarvest } from "./harvest-sums.ts";
+import { harvestSize, sayHarvestOf } from "./harvest-sums.ts";
 import { wasBare } from "./last-seen.ts";
 import { type Milestone, milestonesSince } from "./milestones.ts";
 import { isNews, newSentence } from "./news-sentences.ts";
-import { pickedSinceSeen, pickedSize, pickedTogether } from "./picked-sentences.ts";
+import { pickedSince } from "./picked-sentences.ts";
 import { plantName } from "./plant-names.ts";
 import { type Ground, say, together } from "./sentence.ts";
 
@@ -18,7 +18,7 @@ export function openingLines(stops: readonly BedOnTheDay[], owed: readonly Follo
   const lines: OpeningLine[] = [];
   const newest = newestLine(stops);
   if (newest !== undefined) lines.push({ ...newest.sentence, kind: "newest" });
-  const promise = owed.find((line) => !line.private);
+  const promise = promiseToOpenWith(owed);
   if (promise !== undefined) {
     lines.push({
       ...(promise.now === undefined || promise.now.private ? promise : together([promise, promise.now])),
@@ -28,6 +28,15 @@ export function openingLines(stops: readonly BedOnTheDay[], owed: readonly Follo
   const change = biggestChange(stops, newest?.planting);
   if (change !== undefined) lines.push({ ...change, kind: "biggest change" });
   return lines.map(({ text, sources, private: isPrivate, kind }) => ({ text, sources, private: isPrivate, kind }));
+}
+
+/** One that this tour can keep, best with an answer on record, best a fresh one: nobody waits for two years. */
+function promiseToOpenWith(owed: readonly FollowUpLine[]): FollowUpLine | undefined {
+  const worth = (line: FollowUpLine) =>
+    (line.stop === undefined ? 0 : 4) + (line.now === undefined ? 0 : 2) + (line.standing === "open" ? 0 : 1);
+  return owed
+    .filter((line) => !line.private)
+    .toSorted((a, b) => worth(b) - worth(a) || (a.promisedOn < b.promisedOn ? 1 : -1))[0];
 }
 
 interface Newest {
@@ -89,7 +98,7 @@ function plantedWhole(here: BedOnTheDay, but: string | undefined): Sized[] {
     const bed = theBed(here.bed);
     const tail = wasBare(here)
       ? ` ${capital(bed)} ${bedVerb(here.bed, "was", "were")} bare when viewers last saw ${bedVerb(here.bed, "it", "them")}.`
-      : ` ${plants === 1 ? "It is" : "They are"} in ${bed}.`;
+      : ` ${plants === 1 ? "It is" : "They are"} ${inBed(here.bed)}.`;
     const text = `${capital(sayNumber(plants))} ${name} went in ${when}.${tail}`;
     const grounds: Ground[] = batch.lots.flatMap((lot) => [...lot.grounds, { private: lot.planting.private }]);
     return [{ sentence: say(text, grounds), size: Math.min(plants, 30) + (wasBare(here) ? 20 : 0) }];
@@ -99,19 +108,18 @@ function plantedWhole(here: BedOnTheDay, but: string | undefined): Sized[] {
 /** "14.2 kg of tomatoes came out of the tomato pots since the last tour." */
 function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
   const lots: readonly Lot[] = [...here.growing, ...here.ended];
-  return pickedTogether(lots)
+  return byVariety(lots)
     .filter((batch) => batch.lots.every((lot) => lot.planting.id !== but))
     .flatMap((batch) => {
-      const picked = pickedSinceSeen(batch, here);
-      const sum = sayHarvest(picked, here.index.garden.settings);
+      const picked = pickedSince(batch, here);
+      const sum = sayHarvestOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
       const when = here.since.episode === undefined ? "this season" : here.since.text;
-      const [lot] = batch.lots;
       const grounds = batch.lots.flatMap((each) =>
         each.changes.filter((change) => change.kind === "picked" && change.day > here.newsAfter),
       );
-      const text = `${capital(sum)} of ${plantName(lot)} came out of ${theBed(here.bed)} ${when}.`;
-      return [{ sentence: say(text, grounds), size: 3 * pickedSize(picked) }];
+      const text = `${capital(sum)}${sum.endsWith("in all") ? "," : ""} came out of ${theBed(here.bed)} ${when}.`;
+      return [{ sentence: say(text, grounds), size: 3 * harvestSize(picked) }];
     });
 }
 

@@ -13,6 +13,11 @@ function hash(text: string): number {
   return (value ^ (value >>> 15)) >>> 0;
 }
 
+/** One of the ways for things told one after the other: each turn takes the next way, the first by the id of the whole. */
+export function inTurn<T>(id: string, turn: number, ways: readonly [T, ...T[]]): T {
+  return ways[(hash(id) + turn) % ways.length] ?? ways[0];
+}
+
 /** One of the ways, always the same one for the same id. */
 export function oneOf<T>(id: string, ways: readonly [T, ...T[]]): T {
   return ways[hash(id) % ways.length] ?? ways[0];

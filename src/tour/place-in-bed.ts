@@ -10,7 +10,7 @@ export function whereIn(lot: Lot, growing: readonly Lot[]): string | undefined {
   const gear = lot.gear === undefined ? undefined : `on ${theGear(lot.gear.title)}`;
   const besideText =
     beside === undefined ? undefined : spot === undefined || gear === undefined ? beside : `${beside},`;
-  const parts = [spot === undefined || beside === undefined ? spot : `${spot},`, besideText, gear];
+  const parts = [spot === undefined || (beside ?? gear) === undefined ? spot : `${spot},`, besideText, gear];
   const text = parts.filter((part) => part !== undefined).join(" ");
   return text === "" ? undefined : text.replace(/,$/, "");
 }

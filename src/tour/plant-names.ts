@@ -1,6 +1,6 @@
 /** What plants are called in a sentence: by crop, by variety, by both; one or many. */
 import type { Crop, Variety } from "../model.ts";
-import { cropName, varietyName } from "../timeline/index.ts";
+import { cropName, oneForm, varietyName } from "../timeline/index.ts";
 
 /** A lot, a variety row, anything that has a name. */
 export interface Named {
@@ -8,9 +8,9 @@ export interface Named {
   readonly crop?: Crop | undefined;
 }
 
-/** Crops said as a mass, "the garlic is", against "the leeks are". */
+/** Crops said as a mass, "the garlic is", against "the leeks are" and "the squash are". */
 function isMass(crop: Crop): boolean {
-  return crop.plural === crop.name;
+  return crop.plural === crop.name && !oneForm.has(crop.id);
 }
 
 /** Whether plants are spoken of as one thing ("is", "it"); `count` is their number when it is known. */

@@ -2,13 +2,14 @@
 import { daysBetween, yearOf } from "../calendar.ts";
 import type { Day, Planting } from "../model.ts";
 import { capital, sayAge, sayLength, sayOrdinal } from "../timeline/index.ts";
-import { agree, type Batch, batchOf, groundsOf, numbered, theBatch } from "./batches.ts";
+import { agree, type Batch, batchesOf, batchOf, groundsOf, numbered } from "./batches.ts";
 import { isGround, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
+import type { Fact, Sentence } from "./brief.ts";
 import { onDay, roughly, type Speech, sinceDay, speechOf } from "./days-said.ts";
-import { oneOf } from "./phrasing.ts";
+import { inTurn } from "./phrasing.ts";
 import { say } from "./sentence.ts";
+import { factOf, type Subject } from "./subjects.ts";
 
 /** Days after which a planting is told by its month and its year of life rather than by its age. */
 const longStanding = 330;
@@ -21,8 +22,9 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
   const speech = speechOf(here);
   const { planting } = batch.lots[0];
   const { sown, planted } = planting;
-  if (planting.movedFrom !== undefined)
+  if (planting.movedFrom !== undefined) {
     return `moved here from ${bedLeft(planting, here)} ${onDay(planting.since, speech)}`;
+  }
   if (planting.implied) return undefined;
   if (planted === undefined) return sown === undefined ? undefined : sownHere(batch, sown, here);
   const age = daysBetween(planted, here.day);
@@ -40,63 +42,63 @@ function sownHere(batch: Batch, sown: Day, here: BedOnTheDay): string {
   const up = firstDayOf(batch.lots[0], "up");
   const age = daysBetween(sown, here.day);
   if (age === 0) return "sown here today";
-  return `sown here ${roughly(sown, speech)}${up === undefined ? "" : `, up ${onDay(up, speech)}`}, so ${sayAge(age)} from seed`;
+  const upSaid = up === undefined ? "" : `, up ${onDay(up, speech)}`;
+  return `sown here ${roughly(sown, speech)}${upSaid}, so ${sayAge(age)} from seed`;
 }
 
 /** "The Musselburgh leeks were sown indoors on 3 March and planted out on 24 May, so they have had eight weeks in the ground." */
-export function lifeFact(batch: Batch, here: BedOnTheDay): Sentence | undefined {
+export function lifeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const { planting } = batch.lots[0];
   const begun = beginning(batch, here);
   if (begun === undefined) return undefined;
-  const were = agree(batch, "was", "were");
-  if (planting.movedFrom !== undefined) return say(`${capital(theBatch(batch))} ${were} ${begun}.`, groundsOf(batch));
-  const text =
-    planting.planted === undefined ? sownHereSentence(batch, here) : plantedSentence(batch, planting.planted, here);
-  return say(text, groundsOf(batch));
+  const { planted, movedFrom } = planting;
+  if (movedFrom !== undefined) return factOf("life", batch, ({ Who, was }) => `${Who} ${was} ${begun}.`);
+  return factOf("life", batch, (subject) =>
+    planted === undefined ? sownHereSentence(batch, here, subject) : plantedSentence(batch, planted, here, subject),
+  );
 }
 
-function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay): string {
+function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay, { Who, was, has, it, its }: Subject): string {
   const speech = speechOf(here);
   const { planting } = batch.lots[0];
-  const who = capital(theBatch(batch));
-  const [were, have, they, its] = [
-    agree(batch, "was", "were"),
-    agree(batch, "has", "have"),
-    agree(batch, "it", "they"),
-    agree(batch, "its", "their"),
-  ];
   const age = daysBetween(planted, here.day);
   if (age > longStanding) {
     const month = roughly(planted, speech);
-    return oneOf(batch.id, [
-      `${who} went in ${month}, so this is ${its} ${yearOfLife(planted, here.day)} here.`,
-      `${who} ${have} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${yearOfLife(planted, here.day)}.`,
+    return inTurn(here.bed.id, turnOf(batch, here), [
+      `${Who} ${was} planted ${month}, so this is ${its} ${yearOfLife(planted, here.day)} here.`,
+      `${Who} ${has} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${yearOfLife(planted, here.day)}.`,
     ]);
   }
   const raised = raisedHere(planting)
     ? `sown indoors ${roughly(planting.sown ?? planted, speech)} and planted out`
     : cameAs(planting);
-  if (age === 0) return `${who} ${were} ${raised} today.`;
-  const held = isGround(here.bed) ? `${they} ${have} had ${sayAge(age)} in the ground` : `that is ${sayAge(age)} ago`;
-  return oneOf(batch.id, [
-    `${who} ${were} ${raised} ${onDay(planted, speech)}, so ${held}.`,
-    `${who} ${were} ${raised} ${onDay(planted, speech)}; ${held}.`,
+  if (age === 0) return `${Who} ${was} ${raised} today.`;
+  const held = isGround(here.bed) ? `${it} ${has} had ${sayAge(age)} in the ground` : `that is ${sayAge(age)} ago`;
+  return inTurn(here.bed.id, turnOf(batch, here), [
+    isGround(here.bed)
+      ? `${Who} ${was} ${raised} ${onDay(planted, speech)}, so ${held}.`
+      : `${Who} ${was} ${raised} ${onDay(planted, speech)}, ${sayAge(age)} ago.`,
+    `${Who} ${was} ${raised} ${onDay(planted, speech)}; ${held}.`,
   ]);
 }
 
-function sownHereSentence(batch: Batch, here: BedOnTheDay): string {
+function sownHereSentence(batch: Batch, here: BedOnTheDay, { Who, was, who, is }: Subject): string {
   const speech = speechOf(here);
-  const { planting } = batch.lots[0];
-  const sown = planting.sown ?? planting.since;
-  const up = firstDayOf(batch.lots[0], "up");
+  const [lot] = batch.lots;
+  const sown = lot.planting.sown ?? lot.planting.since;
+  const up = firstDayOf(lot, "up");
   const age = daysBetween(sown, here.day);
-  const [were, are] = [agree(batch, "was", "were"), agree(batch, "is", "are")];
-  if (age === 0) return `${capital(theBatch(batch))} ${were} sown here today.`;
-  const sownSaid = `${roughly(sown, speech)}${up === undefined ? "" : ` and came up ${onDay(up, speech)}`}`;
-  return oneOf(batch.id, [
-    `${capital(theBatch(batch))} ${were} sown here ${sownSaid}: ${sayAge(age)} from seed to today.`,
-    `Sown straight into the bed ${roughly(sown, speech)}${up === undefined ? "" : `, up ${onDay(up, speech)}`}: ${theBatch(batch)} ${are} ${sayAge(age)} old.`,
+  if (age === 0) return `${Who} ${was} sown here today.`;
+  const upSaid = (joint: string) => (up === undefined ? "" : `${joint} up ${onDay(up, speech)}`);
+  return inTurn(here.bed.id, turnOf(batch, here), [
+    `${Who} ${was} sown here ${roughly(sown, speech)}${upSaid(" and came")}: ${sayAge(age)} from seed to today.`,
+    `Sown straight into the bed ${roughly(sown, speech)}${upSaid(",")}, ${who} ${is} ${sayAge(age)} old.`,
   ]);
+}
+
+/** Place of a batch among those told in the bed. */
+function turnOf(batch: Batch, here: BedOnTheDay): number {
+  return batchesOf(here.growing).findIndex((other) => other.id === batch.id);
 }
 
 function raisedHere({ sown, planted }: Planting): boolean {
@@ -123,38 +125,41 @@ export function firstDayOf(lot: Lot, kind: "up" | "flowered" | "fruited" | "pick
   return lot.events.find((event) => event.kind === kind && event.day >= from)?.day;
 }
 
-/** How a batch stands today: "21 Musselburgh leeks stand here, 42 cm tall when measured on 10 July." */
+/** How a batch stands today: "21 Musselburgh leeks stand here, 42 cm tall on 10 July." */
 export function standsNow(batch: Batch, here: BedOnTheDay): Sentence {
   const speech = speechOf(here);
   const { planting } = batch.lots[0];
+  const one = batch.plants === 1 || (batch.plants === undefined && agree(batch, "one", "many") === "one");
   const who = capital(numbered(batch));
-  const state = [heightNow(planting, speech), stageNow(batch, speech)].filter((part) => part !== undefined);
+  const state = [heightNow(batch, speech), stageNow(batch, speech)].filter((part) => part !== undefined);
   const text =
     planting.stage === "sown"
-      ? `${who} ${agree(batch, "is", "are")} sown and not up yet.`
-      : `${who} ${agree(batch, "stands", "stand")} here${state.length === 0 ? "" : `, ${state.join(" and ")}`}.`;
+      ? `${who} ${one ? "is" : "are"} sown and not up yet.`
+      : `${who} ${one ? "stands" : "stand"} here${state.length === 0 ? "" : `, ${state.join(" and ")}`}.`;
   return say(text, [...batch.lots.flatMap((lot) => lot.events.slice(-1)), ...groundsOf(batch)]);
 }
 
-function heightNow({ heightCm, heightOn }: Planting, speech: Speech): string | undefined {
-  if (heightCm === undefined || heightOn === undefined) return undefined;
+/** Said of one lot only: what was measured on one of several says nothing of the others. */
+function heightNow({ lots }: Batch, speech: Speech): string | undefined {
+  const { heightCm, heightOn } = lots[0].planting;
+  if (heightCm === undefined || heightOn === undefined || lots.length > 1) return undefined;
   return `${sayLength(heightCm, speech.settings.units)} tall ${onDay(heightOn, speech)}`;
 }
 
-/** The stage as words after a name; undefined when it is plain growing. */
-function stageNow(batch: Batch, speech: Speech): string | undefined {
-  const { stage, stageSince } = batch.lots[0].planting;
-  const words = { up: "up", flowering: "in flower", fruiting: "in fruit", picking: "picked" } as const;
+/** The stage as words after a name, when all lots share it; undefined when it is plain growing. */
+function stageNow({ lots }: Batch, speech: Speech): string | undefined {
+  const { stage, stageSince } = lots[0].planting;
+  if (lots.some(({ planting }) => planting.stage !== stage || planting.stageSince !== stageSince)) return undefined;
+  const words = { up: "up", flowering: "in flower", fruiting: "in fruit", picking: "being picked" } as const;
   return stage in words ? `${words[stage as keyof typeof words]} ${sinceDay(stageSince, speech)}` : undefined;
 }
 
 /** "The Musselburgh leeks were 42 cm tall on 10 July, up from 12 cm on 10 June." */
-export function heightFact(lot: Lot, here: BedOnTheDay): Sentence | undefined {
+export function heightFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
   const { heightCm, heightOn } = lot.planting;
   if (heightCm === undefined || heightOn === undefined || heightOn < here.season) return undefined;
   const speech = speechOf(here);
   const { units } = speech.settings;
-  const batch = batchOf([lot]);
   const measured = lot.events.filter((event) => event.kind === "measured" && event.heightCm !== undefined);
   // From what viewers saw if it was measured by then, else from the first measure of the season.
   const seen = measured.findLast((event) => event.day <= here.newsAfter && event.day >= here.season);
@@ -163,6 +168,10 @@ export function heightFact(lot: Lot, here: BedOnTheDay): Sentence | undefined {
     earlier?.heightCm === undefined || earlier.day >= heightOn || earlier.heightCm >= heightCm
       ? ""
       : `, up from ${sayLength(earlier.heightCm, units)} ${onDay(earlier.day, speech)}`;
-  const text = `${capital(theBatch(batch))} ${agree(batch, "was", "were")} ${sayLength(heightCm, units)} tall ${onDay(heightOn, speech)}${grew}.`;
-  return say(text, [...measured.slice(-1), ...(grew === "" ? [] : [earlier])]);
+  return factOf(
+    "height",
+    batchOf([lot]),
+    ({ Who, was }) => `${Who} ${was} ${sayLength(heightCm, units)} tall ${onDay(heightOn, speech)}${grew}.`,
+    [...measured.slice(-1), ...(grew === "" ? [] : [earlier])],
+  );
 }

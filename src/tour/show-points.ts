@@ -2,15 +2,15 @@
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Episode } from "../model.ts";
 import { capital, fullStop } from "../timeline/index.ts";
-import { batchesOf } from "./batches.ts";
+import { batchesOf, bySowing, byVariety } from "./batches.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine, Level, Sentence, ShowKind, ShowPoint } from "./brief.ts";
 import { dayOnly, speechOf } from "./days-said.ts";
 import { expectedFact, readyFrom } from "./expected-picking.ts";
-import { mentions } from "./follow-up-lines.ts";
+import { mentions } from "./mentions.ts";
 import { milestonesSince } from "./milestones.ts";
 import { endedSentence, isNews, lostSentences, newSentence } from "./news-sentences.ts";
-import { pickedSinceSentence, pickedTogether } from "./picked-sentences.ts";
+import { pickedSinceSentence } from "./picked-sentences.ts";
 import { heightFact, standsNow } from "./planting-sentences.ts";
 import { say, secondsToSay, together } from "./sentence.ts";
 import { mostPerStop, showValues } from "./show-values.ts";
@@ -102,11 +102,11 @@ function newPoints(here: BedOnTheDay): Candidate[] {
 }
 
 function lossPoints(here: BedOnTheDay): Candidate[] {
-  const lost = lostSentences(here).map(({ sentence, lot }) => ({
+  const lost = lostSentences(here).map(({ sentence, batch }) => ({
     kind: "lost" as const,
     sentence,
     why: "viewers saw more of them last time",
-    lots: [lot],
+    lots: batch.lots,
   }));
   const ended = here.ended.map((lot) => ({
     kind: lot.planting.stage === "lost" ? ("lost" as const) : ("finished" as const),
@@ -144,7 +144,7 @@ function goingOn(here: BedOnTheDay): Candidate[] {
       .filter(({ kind }) => kind === "first picking")
       .map(({ lot }) => lot.planting.id),
   );
-  const picking = pickedTogether(here.growing)
+  const picking = byVariety(here.growing)
     .filter((batch) => !batch.lots.some((lot) => begun.has(lot.planting.id)))
     .flatMap((batch) => {
       const sentence = pickedSinceSentence(batch, here);
@@ -158,13 +158,13 @@ function goingOn(here: BedOnTheDay): Candidate[] {
     why: "the trial is running",
     lots: [],
   }));
-  const ready = here.growing.flatMap((lot) => {
-    const day = readyFrom(lot);
+  const ready = bySowing(here.growing).flatMap((batch) => {
+    const day = readyFrom(batch.lots[0]);
     const near = day !== undefined && day >= here.day && daysBetween(here.day, day) <= soon;
-    const fact = near ? expectedFact(lot, here) : undefined;
+    const fact = near ? expectedFact(batch, here) : undefined;
     return fact === undefined
       ? []
-      : [{ kind: "due soon" as const, sentence: fact, why: "it will be ready before the next tour", lots: [lot] }];
+      : [{ kind: "due soon" as const, sentence: fact, why: "it will be ready before the next tour", lots: batch.lots }];
   });
   const grown = here.growing.flatMap((lot) => {
     const measured = lot.events.findLast((event) => event.kind === "measured");

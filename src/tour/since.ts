@@ -54,5 +54,6 @@ export function newsAfter(since: Since, day: Day, seasonStarts: string): Day {
   const from = changesAfter(since);
   if (since.episode !== undefined) return from;
   const season = addDays(seasonStart(day, seasonStarts), -1);
-  return season > from ? season : from;
+  if (season > from) return season;
+  return from;
 }

@@ -2,11 +2,12 @@
 import type { Gear, Obtained, Source, Variety } from "../model.ts";
 import { capital } from "../timeline/index.ts";
 import type { GearRow, Sentence } from "./brief.ts";
+import { theGear } from "./place-in-bed.ts";
 import { say } from "./sentence.ts";
 
 /** What stands under "from" in the variety list: "seed swap, Saltmarsh Hall", "own saved seed, 2025", "not known". */
-export function fromWords(source: Source | undefined): string {
-  if (source === undefined) return "not known";
+export function fromWords(source: Source | undefined, plantsFrom?: "bought" | "given"): string {
+  if (source === undefined) return plantsFrom === undefined ? "not known" : `${plantsFrom} as plants`;
   const { name, obtained, year } = source;
   const dated = year === undefined ? "" : `, ${year}`;
   if (obtained === undefined) return `${name}${dated}`;
@@ -27,26 +28,38 @@ const howObtained: Readonly<Record<Obtained, string>> = {
   "own product": "own product",
 };
 
-/** What viewers must be told next to the thing; nothing for what was bought, swapped or saved. */
-const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: string) => string>>> = {
-  gifted: (thing, from) => `${thing} came free${from}: say so when you show it.`,
-  lent: (thing, from) => `${thing} is on loan${from}: say so when you show it.`,
-  "paid promotion": (thing, from) => `${thing} is paid promotion${from}: say so first, and follow local rules.`,
+/** What viewers must be told next to the thing; nothing for what was bought, swapped or saved. `many`: "nets", "cloches". */
+const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: string, many: boolean) => string>>> = {
+  gifted: (thing, from, many) => `${thing} came free${from}: say so when you show ${many ? "them" : "it"}.`,
+  lent: (thing, from, many) =>
+    `${thing} ${many ? "are" : "is"} on loan${from}: say so when you show ${many ? "them" : "it"}.`,
+  "paid promotion": (thing, from, many) =>
+    `${thing} ${many ? "are" : "is"} paid promotion${from}: say so first, and follow local rules.`,
   "commission link": (thing, from) => `A link to ${thing} earns commission${from}: say so before the link.`,
-  "own product": (thing) => `${thing} is your own product: say so when you show it.`,
+  "own product": (thing, _, many) =>
+    `${thing} ${many ? "are" : "is"} your own product: say so when you show ${many ? "them" : "it"}.`,
 };
 
 export function disclosureLines(varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
   const seed = varieties.map((variety) => ({
-    thing: `${variety.title} seed`,
+    thing: `the ${variety.title} seed`,
+    many: false,
     obtained: variety.source?.obtained,
     from: variety.source?.name,
     record: variety,
   }));
-  const things = gear.map((one) => ({ thing: one.title, obtained: one.obtained, from: one.from, record: one }));
-  return [...seed, ...things].flatMap(({ thing, obtained, from, record }) => {
+  const things = gear.map((one) => ({
+    thing: theGear(one.title),
+    many: /[^s]s$/i.test(one.title),
+    obtained: one.obtained,
+    from: one.from,
+    record: one,
+  }));
+  return [...seed, ...things].flatMap(({ thing, many, obtained, from, record }) => {
     const words = obtained === undefined ? undefined : disclosures[obtained];
-    return words === undefined ? [] : [say(capital(words(thing, from === undefined ? "" : ` from ${from}`)), [record])];
+    return words === undefined
+      ? []
+      : [say(capital(words(thing, from === undefined ? "" : ` from ${from}`, many)), [record])];
   });
 }
 

@@ -5,17 +5,23 @@ import type { TaskLine } from "./brief.ts";
 import { onDay, type Speech } from "./days-said.ts";
 import { say } from "./sentence.ts";
 
-/** "Net the brassicas: due on Monday." overdue ones: "Net the brassicas was due on Monday." */
+/** Longer tasks than this are named after their day: "net over the blueberries was due" already strains the ear. */
+const shortTask = 5;
+
+/** "Net the brassicas was due on Monday." "Due on 25 July: sow Purple Top Milan where the broad beans were." */
 export function taskLine(task: Task, speech: Speech): TaskLine {
   const what = task.what.trim().replace(/[.;,\s]+$/, "");
   const overdue = isOverdue(task.due, speech.day);
-  const when =
-    task.due === undefined
-      ? "."
-      : overdue
-        ? ` was due ${onDay(task.due, speech)}.`
-        : `, due ${onDay(task.due, speech)}.`;
-  return { ...say(`${capital(what)}${when}`, [task]), what, due: task.due, overdue };
+  return { ...say(taskText(what, task.due, overdue, speech), [task]), what, due: task.due, overdue };
+}
+
+function taskText(what: string, due: Day | undefined, overdue: boolean, speech: Speech): string {
+  if (due === undefined) return `${capital(what)}.`;
+  const day = onDay(due, speech);
+  if (what.split(" ").length > shortTask) {
+    return overdue ? `Due ${day} and still open: ${what}.` : `${capital(`due ${day}`)}: ${what}.`;
+  }
+  return overdue ? `${capital(what)} was due ${day}.` : `${capital(what)}, due ${day}.`;
 }
 
 export function isOverdue(due: Day | undefined, day: Day): boolean {

@@ -1,7 +1,7 @@
 /** Troubles: what is wrong, since when, what was tried; and which ended. */
-import type { Trouble } from "../model.ts";
+import type { Day, Trouble } from "../model.ts";
 import { capital, sayList } from "../timeline/index.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, TroubleLine } from "./brief.ts";
 import { dayOnly, onDay, sinceDay, speechOf } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
@@ -64,4 +64,23 @@ function onPlants(trouble: Trouble, here: BedOnTheDay): string {
 
 function bare(said: string): string {
   return said.trim().replace(/[.;,\s]+$/, "");
+}
+
+/** Troubles of some plants that opened after a day, as one sentence; undefined when there were none on record. */
+export function troublesSince(here: BedOnTheDay, lots: readonly Lot[], after: Day): Sentence | undefined {
+  const plantings = new Set(lots.map((lot) => lot.planting.id));
+  const varieties = new Set(lots.map((lot) => lot.planting.variety));
+  const found = here.now.troubles.filter(
+    (trouble) =>
+      trouble.opened > after &&
+      (trouble.plantings.some((id) => plantings.has(id)) || trouble.varieties.some((id) => varieties.has(id))),
+  );
+  if (found.length === 0) return undefined;
+  const speech = speechOf(here);
+  const parts = found.map((trouble) => {
+    const noted = here.index.event(trouble.id)?.text.replace(/^trouble:?\s*/i, "") ?? trouble.cause;
+    const ended = trouble.ended === undefined ? "" : `, over ${onDay(trouble.ended, speech)}`;
+    return `“${bare(noted)}”, ${onDay(trouble.opened, speech)}${ended}`;
+  });
+  return say(`In your notes since then: ${parts.join("; ")}.`, found);
 }

@@ -42,7 +42,7 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     sayAs: variety?.sayAs,
     say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop }), here),
     source: variety?.source,
-    from: fromWords(variety?.source),
+    from: fromWords(variety?.source, planting.plantsFrom),
     newThisYear: isNewThisYear(planting.variety, here),
     where: places.length === 0 ? undefined : places.join("; "),
     plantings: lots.map((lot) => lot.planting.id),
@@ -62,5 +62,7 @@ function sayWords(sayAs: string | undefined, title: string | undefined, unnamed:
 export function isNewThisYear(variety: string | undefined, here: BedOnTheDay): boolean {
   const { notesSince, firstSeason } = here.index;
   if (variety === undefined || notesSince === undefined || notesSince >= here.season) return false;
+  // Seed saved here was grown here, whatever the notes go back to.
+  if (here.index.garden.varieties.get(variety)?.source?.obtained === "saved") return false;
   return firstSeason(variety) === here.season;
 }

@@ -1,0 +1,123 @@
+/** The look of the brief's page: the colours of the field pages, one column on a phone, two pages of paper for ten stops. */
+
+export const briefStyle = `
+:root {
+  color-scheme: light dark;
+  --paper: #fbf1d6; --pencil: #16191b; --quiet: #4a4228; --line: #d3c08a; --wash: #f0e2ba;
+  --flower: #9c1458; --mark: #ffd23f; --on-mark: #16191b;
+}
+@media (prefers-color-scheme: dark) {
+  :root {
+    --paper: #15130c; --pencil: #f2f4f4; --quiet: #d6cba8; --line: #57492a; --wash: #2a2312;
+    --flower: #ff9cc9;
+  }
+}
+*, *::before, *::after { box-sizing: border-box; }
+html {
+  background: var(--paper); color: var(--pencil);
+  font: 400 1.1875rem/1.42 "Brief", "Gill Sans", "Trebuchet MS", sans-serif;
+  font-variant-numeric: lining-nums; -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
+}
+body { margin: 0; overflow-wrap: break-word; }
+h1, h2, h3, h4, p, ul, ol, table { margin: 0; padding: 0; }
+h1, h2, h3, h4, strong, th { font-weight: 500; }
+h1 { font-size: clamp(2.25rem, 1.5rem + 4vw, 3.75rem); line-height: 1.05; text-wrap: balance; }
+h2 { font-size: 1.75rem; line-height: 1.15; }
+h3 { font-size: 2rem; line-height: 1.1; }
+h4 { font-size: 1.0625rem; color: var(--quiet); }
+p { text-wrap: pretty; }
+.mark { padding: .4rem max(1.25rem, 4vw); background: var(--mark); color: var(--on-mark); }
+.mark strong { font-size: 1.5rem; letter-spacing: .12em; text-transform: uppercase; margin-right: .6rem; }
+main { max-width: 78rem; margin: 0 auto; padding: 1.5rem max(1.25rem, 4vw) 4rem; }
+.when { margin-top: .5rem; font-size: 1.375rem; }
+.quiet { color: var(--quiet); }
+section { margin-top: 2.25rem; }
+section > h2 { margin-bottom: .5rem; }
+.lines { max-width: 44rem; padding-left: 1.5rem; }
+.lines li + li { margin-top: .4rem; }
+.site { margin-top: 3rem; padding-bottom: .25rem; border-bottom: 2px solid var(--pencil); }
+.stop { margin-top: 2rem; padding-top: 1.25rem; border-top: 1px solid var(--line); }
+.site + .stop { margin-top: 1rem; border-top: 0; padding-top: 0; }
+.stop .number { display: inline-block; min-width: 1.4em; color: var(--quiet); }
+.spot { margin-top: .25rem; color: var(--quiet); }
+.seen { margin-top: .35rem; max-width: 44rem; }
+.show, .ticks { list-style: none; max-width: 44rem; }
+.show { margin-top: .75rem; }
+.show label, .ticks label { display: grid; grid-template-columns: 2rem 1fr; gap: .6rem; min-height: 3rem; padding: .35rem 0; cursor: pointer; }
+input[type=checkbox] {
+  appearance: none; width: 1.75rem; height: 1.75rem; margin: .05rem 0 0; border: 2px solid var(--pencil); border-radius: 2px;
+  background: transparent; cursor: pointer;
+}
+input[type=checkbox]:checked { background: linear-gradient(to top right, transparent 46%, var(--pencil) 46%, var(--pencil) 54%, transparent 54%), linear-gradient(to bottom right, transparent 46%, var(--pencil) 46%, var(--pencil) 54%, transparent 54%); }
+input[type=checkbox]:focus-visible, summary:focus-visible { outline: 3px solid var(--pencil); outline-offset: 3px; }
+.level { margin-right: .35em; font-weight: 500; }
+.could .level { font-weight: 400; font-style: normal; color: var(--quiet); }
+.is-new .level, .new { color: var(--flower); }
+.new { font-weight: 500; white-space: nowrap; }
+.why { color: var(--quiet); }
+.wide { margin-top: .75rem; overflow-x: auto; }
+table { width: 100%; border-collapse: collapse; font-size: 1.0625rem; }
+th, td { padding: .35rem .75rem .35rem 0; text-align: left; vertical-align: top; border-top: 1px solid var(--line); }
+thead th { border-top: 0; color: var(--quiet); font-weight: 400; }
+td:nth-child(2) { white-space: nowrap; }
+.facts { margin-top: .75rem; max-width: 44rem; padding-left: 1.1rem; }
+.facts li + li { margin-top: .25rem; }
+.notes { margin-top: .5rem; max-width: 44rem; font-size: 1.0625rem; }
+.notes b { font-weight: 500; }
+.notes p + p { margin-top: .25rem; }
+details { margin-top: .6rem; max-width: 44rem; font-size: 1.0625rem; }
+summary { min-height: 3rem; padding: .6rem 0; cursor: pointer; text-decoration: underline; text-decoration-color: var(--line); text-underline-offset: .2em; }
+details ul { padding-left: 1.25rem; }
+.own { padding: 0 .35em; background: var(--mark); color: var(--on-mark); }
+footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem; color: var(--quiet); }
+@media (min-width: 68rem) {
+  .stop { display: grid; grid-template-columns: minmax(0, 38rem) minmax(0, 1fr); column-gap: 3rem; align-items: start; }
+  .stop > header, .stop > .told { grid-column: 1; }
+  .stop > .listed { grid-column: 2; grid-row: 1 / span 2; }
+  .stop > .listed .wide { margin-top: 0; }
+}
+@media print {
+  :root { color-scheme: light; --paper: #fff; --pencil: #000; --quiet: #333; --line: #aaa; --wash: #fff; --flower: #000; --mark: #fff; --on-mark: #000; }
+  @page { margin: 8mm 9mm; }
+  html { font-size: 7.1pt; line-height: 1.13; }
+  body { print-color-adjust: economy; }
+  main { max-width: none; padding: 0; }
+  .mark { padding: 0; border-bottom: 1pt solid #000; background: none; }
+  .mark strong { font-size: 8.5pt; }
+  h1 { display: inline; font-size: 13pt; }
+  h2 { font-size: 9pt; }
+  h3 { font-size: 9.5pt; }
+  .when, table, .notes { font-size: inherit; }
+  .when { display: inline; margin: 0 0 0 2mm; }
+  .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid #aaa; margin-top: 1mm; }
+  section { margin-top: 1.4mm; }
+  section > h2 { margin-bottom: .2mm; }
+  section:first-child { margin-top: 0; }
+  .lines, .show, .ticks, .facts, .notes, .seen { max-width: none; }
+  .lines { padding-left: 3mm; }
+  .lines li + li { margin-top: 0; }
+  .site { margin-top: 1.6mm; padding: 0; border-bottom-width: .8pt; }
+  .stop { display: block; margin-top: 1.1mm; padding-top: .5mm; border-top: .3pt solid #aaa; }
+  .stop header > * { display: inline; margin: 0 .6mm 0 0; }
+  .stop .number { min-width: 0; }
+  .show, .wide, .facts, .notes { margin-top: .3mm; }
+  .notes p + p { margin: 0; }
+  .show label, .ticks label { grid-template-columns: 2.3mm 1fr; gap: 1mm; min-height: 0; padding: 0; }
+  input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid #000; border-radius: 0; }
+  .facts { padding: 0; }
+  .facts li { display: inline; }
+  .facts li + li::before { content: "\\2022\\00a0"; }
+  .wide { overflow: visible; }
+  table, tbody, tr { display: block; }
+  th, td { display: inline; padding: 0; border: 0; }
+  td:nth-child(2) { white-space: normal; }
+  td::before { content: " \\00b7  "; }
+  tr { border-top: .25pt solid #ccc; padding-left: 2mm; text-indent: -2mm; }
+  thead { display: none; }
+  .new { font-style: italic; white-space: normal; }
+  h2, h3, header { break-after: avoid; }
+  .show li, tr, .notes p { break-inside: avoid; }
+  p, li { orphans: 2; widows: 2; }
+  .screen, .facts .screen, .kept, .tight .could, details, footer { display: none; }
+}
+`;
