@@ -14,9 +14,15 @@ export interface GardenIndex {
   readonly plantingsOf: (variety: string, on: Day) => readonly Planting[];
   /** First day of the season in which a variety was first sown or planted. */
   readonly firstSeason: (variety: string) => Day | undefined;
-  /** First day of the first season of which the notes tell anything. */
-  readonly notesSince: Day | undefined;
+  /** Whether the notes go back far enough before a season to tell what was new in it. */
+  readonly knowsBefore: (season: Day) => boolean;
 }
+
+/**
+ * Share of all varieties begun by a season that must have been begun before it. In the first season of the notes a few
+ * old perennials would otherwise make everything else "new this year".
+ */
+const leastKnown = 0.2;
 
 export function indexGarden(garden: Garden): GardenIndex {
   const { seasonStarts } = garden.settings;
@@ -42,7 +48,13 @@ export function indexGarden(garden: Garden): GardenIndex {
     nurseryLot: (planting) => lots.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
     plantingsOf: (variety, on) => plantingsOf(garden, variety, on),
     firstSeason: (variety) => season(begun.get(variety)),
-    notesSince: season(garden.events[0]?.day),
+    knowsBefore: (first) => {
+      const days = [...begun.values()];
+      const earlier = days.filter((day) => day < first).length;
+      return (
+        earlier >= leastKnown * days.filter((day) => seasonStart(day, seasonStarts) <= first).length && earlier > 0
+      );
+    },
   };
 }
 

@@ -16,13 +16,13 @@ type Passed = StopOrder["passed"][number];
 
 export function leftOutLines(
   index: GardenIndex,
-  order: StopOrder,
+  passed: readonly Passed[],
   tours: readonly Episode[],
   speech: Speech,
 ): readonly LeftOut[] {
-  return order.passed.map((passed) => {
-    const { bed } = passed;
-    const { why, miss } = whyPassed(index, passed, tours, speech);
+  return passed.map((one) => {
+    const { bed } = one;
+    const { why, miss } = whyPassed(index, one, tours, speech);
     const grounds: Ground[] = miss === undefined ? [bed] : miss.sources.map((place) => ({ place }));
     const text = miss === undefined ? `${theBed(bed)} (${why})` : `${theBed(bed)} (${why}): ${miss.text}`;
     return { ...say(text, grounds), bed: bed.id, title: bed.title, why, miss: miss?.text, seconds: miss?.seconds };

@@ -1,6 +1,6 @@
 /** Makes the brief of one tour from the garden: beds in order, each with what it asks to be shown, and all that goes before. */
 import type { Day, Episode, Garden } from "../model.ts";
-import { openTasks } from "../timeline/index.ts";
+import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { Brief, FollowUpLine, Stop } from "./brief.ts";
 import { cautionsFor } from "./cautions.ts";
@@ -42,7 +42,12 @@ export function makeBrief(garden: Garden, { episode: id, day: asked, today }: Br
   const speech: Speech = { settings: garden.settings, day };
   const tours = publishedTours(garden, day, episode?.id);
   const order = orderStops(garden, episode, day);
-  const beds = order.beds.map((bed) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours)));
+  const found = order.beds.map((bed) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours)));
+  // A tour whose stops nobody chose passes by what is bare and was bare before.
+  const chosen = episode !== undefined && episode.stops.length > 0;
+  const owedBeds = new Set(openFollowUps(garden, day).map((followUp) => followUp.bed));
+  const beds = found.filter((here) => chosen || !isBare(here) || owedBeds.has(here.bed.id));
+  const bare = found.filter((here) => !beds.includes(here)).map(({ bed }) => ({ bed, why: "not listed" as const }));
   const photos = photosByBed(garden.photos);
   const followUps = followUpLines(index, beds, speech);
   const stops = beds.map((here, at) => stopOf(here, at + 1, followUps, photos, episode));
@@ -66,12 +71,16 @@ export function makeBrief(garden: Garden, { episode: id, day: asked, today }: Br
     opening: openingLines(beds, followUps),
     followUps,
     stops,
-    leftOut: leftOutLines(index, order, tours, speech),
+    leftOut: leftOutLines(index, [...order.passed, ...bare], tours, speech),
     tasks: openTaskLines(openTasks(garden, day), speech),
     checks: [...planChecks(episode, stops, order.unknown, must), ...checksBefore(index, beds, photos, speech)],
     kit: garden.settings.kit,
     seconds: { must, should: seconds(["must", "should"]) },
   };
+}
+
+function isBare({ growing, ended, news }: BedOnTheDay): boolean {
+  return growing.length === 0 && ended.length === 0 && news.length === 0;
 }
 
 function stopOf(

@@ -1,5 +1,5 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
-import { daysBetween } from "../calendar.ts";
+import { addDays, daysBetween } from "../calendar.ts";
 import { capital, cropName, living, sayNumber, sayPlural } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
 import { bedVerb, inBed, theBed } from "./bed-names.ts";
@@ -59,10 +59,12 @@ function newestLine(stops: readonly BedOnTheDay[]): Newest | undefined {
     const younger = daysBetween(best.day, one.day);
     return younger + 3 * (strength[one.kind] - strength[best.kind]) > 0 ? one : best;
   }, undefined);
-  if (latest !== undefined) return { sentence: latest, planting: latest.lot.planting.id };
   const planted = stops
     .flatMap((here) => here.growing.filter((lot) => isNews(lot, here)).map((lot) => ({ here, lot })))
     .toSorted((a, b) => (a.lot.planting.since < b.lot.planting.since ? 1 : -1))[0];
+  const stale =
+    latest !== undefined && planted !== undefined && daysBetween(latest.day, planted.lot.planting.since) > 14;
+  if (latest !== undefined && !stale) return { sentence: latest, planting: latest.lot.planting.id };
   if (planted === undefined) return undefined;
   const sentence = newSentence(batchOf([planted.lot]), planted.here);
   return sentence.private ? undefined : { sentence, planting: planted.lot.planting.id };
@@ -111,12 +113,14 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
   return byVariety(lots)
     .filter((batch) => batch.lots.every((lot) => lot.planting.id !== but))
     .flatMap((batch) => {
-      const picked = pickedSince(batch, here);
+      // What was picked before this season is history, even where no tour came by for a year.
+      const after = here.newsAfter < here.season ? addDays(here.season, -1) : here.newsAfter;
+      const picked = pickedSince(batch, here, after);
       const sum = sayHarvestOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
-      const when = here.since.episode === undefined ? "this season" : here.since.text;
+      const when = here.since.episode === undefined || after > here.newsAfter ? "this season" : here.since.text;
       const grounds = batch.lots.flatMap((each) =>
-        each.changes.filter((change) => change.kind === "picked" && change.day > here.newsAfter),
+        each.changes.filter((change) => change.kind === "picked" && change.day > after),
       );
       const text = `${capital(sum)}${sum.endsWith("in all") ? "," : ""} came out of ${theBed(here.bed)} ${when}.`;
       return [{ sentence: say(text, grounds), size: 3 * harvestSize(picked) }];

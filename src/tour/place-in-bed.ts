@@ -15,6 +15,8 @@ export function whereIn(lot: Lot, growing: readonly Lot[]): string | undefined {
   return text === "" ? undefined : text.replace(/,$/, "");
 }
 
+const numberedSpot = /^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i;
+
 /** A spot as noted ("row 2", "the corner by the gate") with the word that makes it part of a sentence. */
 export function withPreposition(spot: string): string {
   const said = spot.trim().replace(/[.,;\s]+$/, "");
@@ -25,8 +27,9 @@ export function withPreposition(spot: string): string {
   ) {
     return said;
   }
+  if (numberedSpot.test(said)) return `in ${said}`;
   if (/\b(?:end|edge|side|top|bottom|foot|front|back)\b/i.test(said)) return `at ${withThe(said)}`;
-  return `in ${/^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i.test(said) ? said : withThe(said)}`;
+  return `in ${withThe(said)}`;
 }
 
 /** "row 2" and "rows 2 and 3" are numbered as gardeners number them; neighbours are one apart. */

@@ -105,7 +105,13 @@ function raisedHere({ sown, planted }: Planting): boolean {
   return sown !== undefined && planted !== undefined && sown < planted;
 }
 
-function cameAs({ plantsFrom }: Planting): string {
+/** Sets, cloves, tubers and crowns are bought, and are no plants yet. */
+const notYetPlants: ReadonlySet<string> = new Set(
+  "garlic onion shallot potato sweet-potato oca jerusalem-artichoke dahlia rhubarb asparagus tulip daffodil".split(" "),
+);
+
+function cameAs({ plantsFrom, crop }: Planting): string {
+  if (plantsFrom !== undefined && notYetPlants.has(crop ?? "")) return `${plantsFrom} and planted`;
   if (plantsFrom === "bought") return "bought as plants and set out";
   return plantsFrom === "given" ? "given as plants and set out" : "planted";
 }

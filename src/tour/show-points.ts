@@ -3,6 +3,7 @@ import { addDays, daysBetween } from "../calendar.ts";
 import type { Episode } from "../model.ts";
 import { capital, fullStop } from "../timeline/index.ts";
 import { batchesOf, bySowing, byVariety } from "./batches.ts";
+import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine, Level, Sentence, ShowKind, ShowPoint } from "./brief.ts";
 import { dayOnly, speechOf } from "./days-said.ts";
@@ -108,12 +109,14 @@ function lossPoints(here: BedOnTheDay): Candidate[] {
     why: "viewers saw more of them last time",
     lots: batch.lots,
   }));
-  const ended = here.ended.map((lot) => ({
-    kind: lot.planting.stage === "lost" ? ("lost" as const) : ("finished" as const),
-    sentence: endedSentence(lot, here),
-    why: lot.before === undefined ? "it came and went between two tours" : "viewers will look for it",
-    lots: [lot],
-  }));
+  const ended = here.ended
+    .filter(({ planting }) => (planting.ended ?? "") >= here.season)
+    .map((lot) => ({
+      kind: lot.planting.stage === "lost" ? ("lost" as const) : ("finished" as const),
+      sentence: endedSentence(lot, here),
+      why: lot.before === undefined ? "it came and went between two tours" : "viewers will look for it",
+      lots: [lot],
+    }));
   const troubles = openTroubles(here).map((line) => ({
     kind: "trouble" as const,
     sentence: line,
@@ -201,8 +204,12 @@ function besides(here: BedOnTheDay): Candidate[] {
   return [...asked, ...works];
 }
 
-/** Nothing happened: what stands is still worth a look. */
+/** Nothing happened: what stands is still worth a look, and an empty bed is told as such. */
 function standingPoints(here: BedOnTheDay): Candidate[] {
+  if (here.growing.length === 0) {
+    const text = `${capital(theBed(here.bed))} ${bedVerb(here.bed, "is", "are")} empty at the moment.`;
+    return [{ kind: "standing", sentence: say(text, [here.bed]), why: "nothing grows in it", lots: [] }];
+  }
   return batchesOf(here.growing)
     .slice(0, 2)
     .map((batch) => ({

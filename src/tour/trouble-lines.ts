@@ -11,7 +11,7 @@ import { say } from "./sentence.ts";
 /** Open troubles of a bed, the newest first. */
 export function openTroubles(here: BedOnTheDay): readonly TroubleLine[] {
   return here.now.troubles
-    .filter((trouble) => trouble.ended === undefined)
+    .filter((trouble) => trouble.ended === undefined && stillThere(trouble, here))
     .toSorted((a, b) => (a.opened < b.opened ? 1 : -1))
     .map((trouble) => ({
       ...troubleSentence(trouble, here),
@@ -19,6 +19,12 @@ export function openTroubles(here: BedOnTheDay): readonly TroubleLine[] {
       opened: trouble.opened,
       tried: trouble.tried,
     }));
+}
+
+/** A trouble nobody noted as over ends with its plants, or, of a whole bed, with its season. */
+function stillThere(trouble: Trouble, here: BedOnTheDay): boolean {
+  if (trouble.plantings.length === 0) return trouble.opened >= here.season;
+  return here.growing.some((lot) => trouble.plantings.includes(lot.planting.id));
 }
 
 /** Troubles that ended since viewers last saw the bed. */

@@ -60,9 +60,8 @@ function sayWords(sayAs: string | undefined, title: string | undefined, unnamed:
 
 /** Never sown or planted before this season. In the first season of the notes nobody can tell, so nothing is marked. */
 export function isNewThisYear(variety: string | undefined, here: BedOnTheDay): boolean {
-  const { notesSince, firstSeason } = here.index;
-  if (variety === undefined || notesSince === undefined || notesSince >= here.season) return false;
+  if (variety === undefined || !here.index.knowsBefore(here.season)) return false;
   // Seed saved here was grown here, whatever the notes go back to.
   if (here.index.garden.varieties.get(variety)?.source?.obtained === "saved") return false;
-  return firstSeason(variety) === here.season;
+  return here.index.firstSeason(variety) === here.season;
 }
