@@ -94,9 +94,8 @@ export function monthDayOf(day: Day): string {
 
 /** A month and day ("04-20") in a year; 29 February becomes the 28th in years that have no 29th. */
 export function inYear(monthDay: string, year: number): Day {
-  const month = Number(monthDay.slice(0, 2));
-  const day = Math.min(Number(monthDay.slice(3)), daysInMonth(year, month));
-  return dayOf(year, month, day) as Day;
+  const exists = monthDay !== "02-29" || isLeapYear(year);
+  return `${String(year).padStart(4, "0")}-${exists ? monthDay : "02-28"}`;
 }
 
 /** The first day of the season (a year that begins on `seasonStarts`, month and day) in which a day lies. */

@@ -1,5 +1,5 @@
 /** Records that answer to the same name, so that a note line which gives the name may mean either. */
-import type { Bed, Gear, Problem, Variety } from "../model.ts";
+import type { Bed, Gear, Problem, RecordFile, Variety } from "../model.ts";
 import { normaliseName } from "./names.ts";
 import { problem } from "./problem-rules.ts";
 
@@ -35,13 +35,15 @@ export function nameClashes(
 }
 
 function* namedRecords(beds: Iterable<Bed>, varieties: Iterable<Variety>, gear: Iterable<Gear>): Generator<Named> {
-  for (const record of beds) yield { kind: "bed", record, names: [record.title, record.id, ...record.alsoCalled] };
-  for (const record of varieties) {
-    yield { kind: "variety", record, names: [record.title, record.id, ...record.alsoSpelled] };
-  }
-  for (const record of gear) {
-    yield { kind: "piece of gear", record, names: [record.title, record.id, ...record.alsoCalled] };
-  }
+  for (const record of beds) yield { kind: "bed", record, names: namesOf(record, record.alsoCalled) };
+  for (const record of varieties) yield { kind: "variety", record, names: namesOf(record, record.alsoSpelled) };
+  for (const record of gear) yield { kind: "piece of gear", record, names: namesOf(record, record.alsoCalled) };
+}
+
+/** An id that only repeats the title is no second name; most are, and looking each up again would double the work. */
+function namesOf({ id, title }: RecordFile, also: readonly string[]): readonly string[] {
+  const repeats = title.toLowerCase().replaceAll(" ", "-") === id;
+  return repeats ? [title, ...also] : [title, id, ...also];
 }
 
 /**

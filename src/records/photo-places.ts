@@ -27,23 +27,24 @@ export function placeSidecars(files: readonly string[], photos: readonly string[
   return sidecars;
 }
 
+/** Pictures and films of kinds that are not read; a camera's or a program's own files among the photos are nobody's mistake. */
+const otherPictures = /\.(gif|tiff?|bmp|jxl|svg|mov|mp4|m4v|avi|mkv|dng|cr[23]|nef|arw|raf|orf|rw2)$/i;
+
 /** One hint for each ending, at the first file that has it. */
 export function notPhotos(files: readonly string[]): Problem[] {
   const byEnding = new Map<string, string[]>();
   for (const file of files) {
-    if (photoEnding.test(file) || recordEnding.test(file)) continue;
-    const ending = /\.[^./]+$/.exec(file)?.[0].toLowerCase() ?? "";
-    byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
+    const ending = otherPictures.exec(file)?.[0].toLowerCase();
+    if (ending !== undefined) byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
   }
-  return [...byEnding].map(([ending, [first = "", ...more]]) => {
-    const has = ending === "" ? "no ending" : `the ending ${ending}`;
-    return problem(
+  return [...byEnding].map(([ending, [first = "", ...more]]) =>
+    problem(
       "folder/not-a-photo",
       head(first),
       more.length === 0
-        ? `This file has ${has} and is not read as a photo.`
-        : `This file and ${more.length} more have ${has} and are not read as photos.`,
+        ? `This file has the ending ${ending} and is not read as a photo.`
+        : `This file and ${more.length} more have the ending ${ending} and are not read as photos.`,
       "Photos are JPEG, HEIC, PNG or WebP files.",
-    );
-  });
+    ),
+  );
 }
