@@ -1,6 +1,8 @@
 /** The generated pages of docs/ by file name. A test fails when one of them is stale. */
 import { messagesPage } from "./messages-page.ts";
+import { notesPage } from "./notes-page.ts";
 
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
   "messages.md": messagesPage,
+  "notes.md": notesPage,
 };

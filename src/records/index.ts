@@ -2,10 +2,14 @@
 // Gives: the records, checked and linked, with every problem found; the tables of verbs, units, crops and rules.
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { crops, pieceOf } from "./crops.ts";
-export { idOfName, nearestName, normaliseName } from "./names.ts";
+export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
+export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
+export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
+export { type Unit, type UnitSystem, units } from "./units.ts";
+export { type Proof, type Verb, verbTable } from "./verb-table.ts";

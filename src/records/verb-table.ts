@@ -35,6 +35,8 @@ export interface Verb {
   readonly guarded?: Readonly<Partial<Record<Proof, readonly string[]>>> | undefined;
   /** What the line says, for the manual. */
   readonly says: string;
+  /** What to mind where the work can hurt someone, for the manual. */
+  readonly caution?: string | undefined;
   /** What may follow, for the manual. */
   readonly takes: string;
   /** Lines as a gardener writes them; each is read in the tests. */
@@ -49,13 +51,13 @@ function list(forms: string): readonly string[] {
 const work = list(
   "pruned, pinched, pinched out, pinched back, staked, tied, tied in, tied up, trained, trellised, " +
     "fed, watered, watered in, mulched, weeded, hoed, raked, netted, fleeced, covered, uncovered, " +
-    "caged, earthed up, hilled, hilled up, ridged up, sprayed, dusted, deadheaded, dead-headed, " +
+    "caged, earthed up, hilled, hilled up, ridged up, sprayed, dusted, deadheaded, " +
     "disbudded, debudded, cut back, cut down, cut off, trimmed, clipped, topped, stopped, " +
     "side-shooted, suckered, layered, dug over, dug in, turned, turned over, turned in, forked, " +
     "forked over, tilled, rotavated, double dug, edged, levelled, prepared, prepped, cultivated, " +
-    "composted, manured, limed, fertilised, fertilized, side-dressed, side dressed, top-dressed, " +
+    "composted, manured, limed, fertilised, fertilized, side dressed, " +
     "top dressed, topped up, filled, spread, hardened off, shaded, ventilated, vented, aired, " +
-    "supported, propped, propped up, strung, hand-pollinated, hand pollinated, pollinated, divided, " +
+    "supported, propped, propped up, strung, hand pollinated, pollinated, divided, " +
     "grafted, budded, blanched, firmed in, heeled in, labelled, labeled, picked off, squashed, " +
     "rubbed off, washed down, scrubbed, cleaned, tidied, swept, solarised, chopped and dropped, " +
     "chitted, soaked, disinfected, repaired, mended, painted, drained, flooded, swapped",
@@ -66,8 +68,8 @@ export const verbTable: readonly Verb[] = [
     kind: "sowed",
     shape: "plants",
     forms: list(
-      "sowed, sown, seeded, direct sowed, direct-sowed, direct sown, direct-sown, direct seeded, " +
-        "direct-seeded, resowed, re-sowed, resown, broadcast, undersowed, undersown, sowed direct, " +
+      "sowed, sown, seeded, direct sowed, direct sown, direct seeded, " +
+        "direct-seeded, resowed, resown, broadcast, undersowed, undersown, sowed direct, " +
         "overseeded",
     ),
     guarded: { name: list("started, started off, planted seed of, planted seeds of") },
@@ -92,9 +94,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "potted on",
     shape: "plants",
-    forms: list(
-      "potted on, pricked out, potted up, repotted, re-potted, up-potted, bumped up, pricked off, " + "potted",
-    ),
+    forms: list("potted on, pricked out, potted up, repotted, up-potted, bumped up, pricked off, " + "potted"),
     says: "Seedlings went into larger pots; they stay in the nursery.",
     takes: "count, variety, into what",
     examples: ["potted on 12 Black Beauty into 9 cm pots", "pricked out 30 Café au Lait"],
@@ -128,6 +128,8 @@ export const verbTable: readonly Verb[] = [
     shape: "work",
     forms: ["did", ...work],
     says: "Work was done. Any of these verbs may begin the line, or “did:” before anything else.",
+    caution:
+      "A line records what you did and advises nothing: of sprays and treatments follow the product's label and your local rules.",
     takes: "what was done, as said; varieties, crops and beds in it are found",
     examples: ["did: pruned side shoots, all tomatoes", "watered Long Bed", "pinched out Black Beauty in Cold Frame"],
   },
@@ -268,7 +270,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "to do",
     shape: "words",
-    forms: list("to do, todo, to-do, must do, next job"),
+    forms: list("to do, todo, must do, next job"),
     says: "Something is to be done, by a day if one is said.",
     takes: "by DAY, what",
     examples: ["to do by 2026-06-20: net the brassicas", "to do: order garlic by the end of August"],

@@ -1,0 +1,139 @@
+/** docs/notes.md, printed from the tables of verbs, units and crops. */
+import type { Crop } from "../../src/model.ts";
+import { crops, type Proof, units, type Verb, verbTable } from "../../src/records/index.ts";
+
+export function notesPage(): string {
+  return [introduction, verbSections(), unitSection(), cropSection()].join("\n");
+}
+
+const introduction = `# Notes
+
+A note is a Markdown file in \`notes/\`, named by its day: \`notes/2026-05-16-long-bed.md\`. Write as you like. List items
+that begin with a verb of this page are log lines, and become events; everything else is story and is kept as it is.
+
+    ---
+    bed: Long Bed
+    ---
+    Cold wind, but the soil has warmed.
+
+    - planted 12 Musselburgh leek, 20 cm apart, row 2
+    - trouble: blackfly on Aquadulce, growing tips
+      - pinched the worst of them out
+    - picked 1.4 kg Black Beauty from Cold Frame
+    - the robin came back
+
+Lines that name no bed speak of the note's bed: of \`bed:\` or \`beds:\` in the front matter, or of the heading they stand
+under when the heading is a bed's name. \`Long Bed: sowed 40 Boltardy\` says the bed first. Capitals do not matter, and a
+colon may stand behind any verb.
+
+A list item that names a bed or variety you know and begins with something close to a verb is reported, so that a slip
+loses no fact. Nothing you write is ever changed.
+
+## The parts of a line
+
+| part | as you may write it |
+|---|---|
+| how many | \`24\`, \`about 10\`, \`8-10\`, \`8 to 10\`, \`a dozen\`, \`half a dozen\`, \`twenty-four\`, \`3 x 12\`, \`4 trays of 24\` |
+| how much | \`1.4 kg\`, \`500g\`, \`1 1/2 lb\`, \`½ lb\`, \`2 lb 3 oz\`, \`2 pints\`, \`6 ft 2 in\`, \`6'2"\`, \`12 °C\`, \`54 °F\` |
+| pieces picked | stems, bunches, heads, fruits, pods, punnets, crates, roots, bulbs, ears or cobs, handfuls, pieces; a bare number counts what the crop is counted in |
+| several at once | \`planted 6 Crown Prince, 4 Uchiki Kuri and 2 Red Kuri in Squash Bed\` |
+| plant | the variety's title, its id or another spelling, with or without the crop before or after it: \`Musselburgh\`, \`Musselburgh leeks\`, \`leek (Musselburgh)\`; or only the crop: \`all tomatoes\` |
+| a new plant | any name in capitals or in quotation marks: \`Nantes carrots\`, \`"black from tula"\`; it is taken as you name it |
+| bed | \`in Long Bed\`, \`from Cold Frame\`, \`into the long bed\`; a bed you never described is taken as you name it |
+| indoors | \`indoors\`, \`in trays\`, \`in modules\`, \`in 9 cm pots\`, \`under glass\`, \`on the windowsill\`, \`in the propagator\` |
+| apart | \`20 cm apart\`, \`9 in apart\`, \`a foot apart\`, \`at 30 cm\`, \`20 x 30 cm apart\` (between plants, then rows) |
+| spot | \`row 2\`, \`the north end\`, \`the corner by the gate\`, \`by the path\`, \`between the tomatoes\`, \`next to the leeks\` |
+| gear | \`on the arch\`, \`up the canes\`, \`under the mesh\` |
+| not raised here | \`planted 3 bought Black Beauty\`, \`planted 2 given Victoria\` |
+| day | at the end of the line: \`today\`, \`yesterday\`, \`last Tuesday\`, \`on Tuesday\`, \`on 3 May\`, \`two days ago\`, \`2026-05-03\` |
+| due | \`by 2026-06-20\`, \`by 20 June\`, \`by Friday\`, \`tomorrow\`, \`next week\`, \`in July\`, \`by the end of August\`, \`this autumn\`, \`in two weeks\`; a period is due on its last day |
+
+The rest of the line is kept as you wrote it, and so are list items nested below it.
+`;
+
+const proofs: Readonly<Record<Proof, string>> = {
+  plant: "when a colon, an amount, or a plant or bed you know follows",
+  name: "when a colon, an amount, or a name follows",
+  colon: "with a colon",
+  question: "with a colon or a question",
+  trouble: "when a colon or a pest or disease follows",
+  number: "when a colon or a number follows",
+};
+
+function verbSections(): string {
+  return ["## The verbs", "", ...verbTable.map(verbSection)].join("\n");
+}
+
+function verbSection(verb: Verb): string {
+  const guarded = Object.entries(verb.guarded ?? {}).map(
+    ([proof, forms]) => `${capital(proofs[proof as Proof])}: ${forms.join(", ")}.`,
+  );
+  return [
+    `### ${verb.kind}`,
+    "",
+    verb.says,
+    ...(verb.caution === undefined ? [] : ["", verb.caution]),
+    "",
+    `- Begins with: ${verb.forms.join(", ")}.${guarded.length === 0 ? "" : ` ${guarded.join(" ")}`}`,
+    `- Then: ${verb.takes}.`,
+    "",
+    "```",
+    ...verb.examples.map((line) => `- ${line}`),
+    "```",
+    "",
+  ].join("\n");
+}
+
+function unitSection(): string {
+  return [
+    "## Units",
+    "",
+    "Pints, quarts and gallons are imperial in metric gardens and US liquid measure where `units: us` stands in garden.md.",
+    "",
+    "| unit | is | where `units: us` |",
+    "|---|---|---|",
+    ...units
+      .filter((unit) => unit.dimension !== "temperature")
+      .map((unit) => {
+        const base = { mass: "g", length: "cm", volume: "l" }[unit.dimension as "mass" | "length" | "volume"];
+        return `| ${unit.names.slice(0, 3).join(", ")} | ${unit.factor} ${base} | ${unit.usFactor === undefined ? "the same" : `${unit.usFactor} ${base}`} |`;
+      }),
+    "",
+  ].join("\n");
+}
+
+function cropSection(): string {
+  const uses: readonly (readonly [Crop["use"], string])[] = [
+    ["vegetable", "Vegetables"],
+    ["fruit", "Fruit"],
+    ["herb", "Herbs"],
+    ["flower", "Flowers"],
+    ["cover", "Cover crops"],
+  ];
+  const tables = uses.map(([use, heading]) => {
+    const rows = crops.filter((crop) => crop.use === use).toSorted((a, b) => (a.id < b.id ? -1 : 1));
+    return [
+      `### ${heading}`,
+      "",
+      "| crop | also called | family | stands for years |",
+      "|---|---|---|---|",
+      ...rows.map(
+        (crop) => `| ${crop.name} | ${crop.alsoCalled.join(", ")} | ${crop.family} | ${crop.perennial ? "yes" : ""} |`,
+      ),
+      "",
+    ].join("\n");
+  });
+  return [
+    "## Crops",
+    "",
+    "These crop words are known, in the singular and the plural. A variety's `crop:` may be any other word as well.",
+    "",
+    ...tables,
+    "This page is printed from the tables in `src/records` by `npm run docs`.",
+    "",
+  ].join("\n");
+}
+
+function capital(text: string): string {
+  return `${text[0]?.toUpperCase() ?? ""}${text.slice(1)}`;
+}
