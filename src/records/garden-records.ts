@@ -133,20 +133,21 @@ function cropOf(
 ): Crop | undefined {
   const known = byName.get(normaliseName(name));
   if (known !== undefined) return known;
+  const place = { file: parsed.file, ...parsed.places().value(["crop"]) };
   const near = didYouMean(
     name,
     cropTable.map((crop) => crop.name),
   );
-  if (near !== undefined) {
-    problems.push(
-      problem(
-        "link/unknown-crop",
-        { file: parsed.file, ...parsed.places().value(["crop"]) },
-        `No crop is called "${name}"; it was taken as a crop of its own.`,
-        near,
-      ),
-    );
-  }
+  problems.push(
+    near === undefined
+      ? problem(
+          "name/crop-taken",
+          place,
+          `The crop "${name}" is not in the table of crops; it was taken as named, of no known family.`,
+          "Nothing needs to be done; if it goes by another name as well, that one may be known.",
+        )
+      : problem("link/unknown-crop", place, `No crop is called "${name}"; it was taken as a crop of its own.`, near),
+  );
   const id = idOfName(name);
   if (id === "") return undefined;
   const made: Crop = { id, name, plural: name, alsoCalled: [], family: "", perennial: false, use: "vegetable" };

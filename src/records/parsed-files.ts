@@ -64,8 +64,17 @@ export async function readParsedFile(
     parse = parseText(text, kind);
     cache?.set(key, parse);
   }
+  let places: FrontMatterPlaces | undefined;
   return {
-    parsed: { ...parse, file, text, places: () => frontMatterPlaces(text) },
+    parsed: {
+      ...parse,
+      file,
+      text,
+      places() {
+        places ??= frontMatterPlaces(text);
+        return places;
+      },
+    },
     problems: [...decodingProblems, ...parse.problems.map((found) => inFile(file, found))],
   };
 }

@@ -69,6 +69,7 @@ export const problemRules = {
   "link/unknown-photo": { severity: "warning", meaning: "A note or sidecar names a photo that is not there." },
 
   "name/ambiguous": { severity: "warning", meaning: "Two records answer to the same name." },
+  "name/crop-taken": { severity: "hint", meaning: "A variety names a crop that the table of crops does not have." },
   "name/bed-taken": { severity: "hint", meaning: "A note names a bed that no file describes; it is taken as named." },
   "name/variety-taken": {
     severity: "hint",

@@ -232,7 +232,15 @@ caution: leaves are poisonous`),
   });
 
   test("a crop beyond the table is a crop of its own", async () => {
-    const { crops, varieties } = await read({ "varieties/x.md": file("title: Blue Star\ncrop: quillwort") });
+    const { crops, varieties, problems } = await recordsOf({
+      "varieties/x.md": file("title: Blue Star\ncrop: quillwort"),
+      "varieties/y.md": file("title: Red Star\ncrop: Quillwort"),
+    });
+    expect(problems.map(problemText)).toEqual([
+      `varieties/x.md:3:7 hint name/crop-taken
+  The crop "quillwort" is not in the table of crops; it was taken as named, of no known family.
+  Nothing needs to be done; if it goes by another name as well, that one may be known.`,
+    ]);
     expect(varieties.get("x")?.crop).toBe("quillwort");
     expect([...crops.keys()]).toEqual(["quillwort"]);
   });
