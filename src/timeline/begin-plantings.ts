@@ -249,6 +249,7 @@ function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
     pickedWhole: 0,
     sown: beginning.sown,
     planted: beginning.planted,
+    ended: undefined,
     stage,
     stageSince: from?.stageSince ?? event.day,
     heightCm: from?.heightCm,

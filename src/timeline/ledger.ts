@@ -95,6 +95,8 @@ export interface Ledger {
   readonly living: Map<string, Set<Growing>>;
   /** Open nursery lots by plant key, oldest first. */
   readonly openLots: Map<string, Lot[]>;
+  /** Plant keys of open lots by crop, for lines that name only the crop. */
+  readonly lotKeys: Map<string, Set<string>>;
   /** Every nursery lot by plant key. */
   readonly lots: Map<string, Lot[]>;
   /** Plantings by the day they end without word. */
@@ -124,6 +126,7 @@ export function openLedger(records: Records, events: readonly Event[]): Ledger {
     beds: new Map(),
     living: new Map(),
     openLots: new Map(),
+    lotKeys: new Map(),
     lots: new Map(),
     endings: new Map(),
     tasks: [],

@@ -16,6 +16,8 @@ export interface Names {
   arePlural(ids: PlantIds, count?: number): boolean;
   /** The variety's title alone: "Musselburgh"; "" when only a crop is known. */
   title(ids: PlantIds): string;
+  /** Everything a line may call these plants, the longest first. */
+  spellings(ids: PlantIds): readonly string[];
   bed(id: string): string;
   /** "was", or "were" for beds that are several: "Tomato Pots were". */
   bedWas(id: string): "was" | "were";
@@ -35,6 +37,7 @@ export const oneForm: ReadonlySet<string> = new Set(
 /** The same few hundred names are said thousands of times, so each is put together once. */
 export function namesOf(records: Named): Names {
   const said = new Map<string, string>();
+  const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
     const id = (ids.variety === undefined ? undefined : records.varieties.get(ids.variety)?.crop) ?? ids.crop;
     return id === undefined ? undefined : records.crops.get(id);
@@ -61,6 +64,19 @@ export function namesOf(records: Named): Names {
       if (count !== undefined) return count !== 1;
       const crop = cropOf(ids);
       return crop === undefined ? endsPlural(plants(ids)) : crop.plural !== crop.name || oneForm.has(crop.id);
+    },
+    spellings(ids) {
+      const key = `${ids.variety ?? ""}/${ids.crop ?? ""}`;
+      let names = spelled.get(key);
+      if (names === undefined) {
+        const { title } = (ids.variety === undefined ? undefined : records.varieties.get(ids.variety)) ?? { title: "" };
+        const { crop } = ids;
+        const ofCrop = crop === undefined ? [] : [plants({ crop }), plants({ crop }, 1)];
+        const all = new Set([plants(ids), plants(ids, 1), title, ...ofCrop]);
+        names = [...all].filter((name) => name !== "").sort((a, b) => b.length - a.length);
+        spelled.set(key, names);
+      }
+      return names;
     },
     title: ({ variety }) => (variety === undefined ? "" : (records.varieties.get(variety) ?? titled(variety)).title),
     bed: (id) => records.beds.get(id)?.title ?? titled(id).title,

@@ -39,6 +39,10 @@ export function openLot(ledger: Ledger, event: Event): void {
   const key = plantKey(ids);
   ledger.lots.set(key, [...(ledger.lots.get(key) ?? []), lot]);
   ledger.openLots.set(key, [...(ledger.openLots.get(key) ?? []), lot]);
+  if (ids.crop === undefined) return;
+  const keys = ledger.lotKeys.get(ids.crop);
+  if (keys === undefined) ledger.lotKeys.set(ids.crop, new Set([key]));
+  else keys.add(key);
 }
 
 /**
@@ -50,8 +54,10 @@ export function openLotsOf(ledger: Ledger, ids: PlantIds, day: Day): readonly Lo
   if (own.length > 0) return own;
   if (ids.crop === undefined) return [];
   if (ids.variety !== undefined) return stillOpen(ledger, plantKey({ crop: ids.crop }), day);
-  const ofCrop = [...ledger.openLots.entries()].filter(([, lots]) => lots[0]?.now.crop === ids.crop);
-  return ofCrop.length === 1 ? stillOpen(ledger, ofCrop[0]?.[0] ?? "", day) : [];
+  const kinds = [...(ledger.lotKeys.get(ids.crop) ?? [])]
+    .map((key) => stillOpen(ledger, key, day))
+    .filter((lots) => lots.length > 0);
+  return kinds.length === 1 ? (kinds[0] ?? []) : [];
 }
 
 function stillOpen(ledger: Ledger, key: string, day: Day): readonly Lot[] {
@@ -62,8 +68,10 @@ function stillOpen(ledger: Ledger, key: string, day: Day): readonly Lot[] {
       close(lot, addDays(lot.now.sown, lotLastsDays));
   }
   const open = lots.filter((lot) => lot.now.closed === undefined);
-  if (open.length === 0) ledger.openLots.delete(key);
-  else if (open.length < lots.length) ledger.openLots.set(key, open);
+  if (open.length === 0) {
+    ledger.openLots.delete(key);
+    ledger.lotKeys.get(lots[0]?.now.crop ?? "")?.delete(key);
+  } else if (open.length < lots.length) ledger.openLots.set(key, open);
   return open.filter((lot) => lot.now.sown < day && !isUsedUp(lot, open, day));
 }
 

@@ -176,7 +176,7 @@ function justEnded(ledger: Ledger, event: Event, reading: Reading, beds: readonl
     if (reading.showsLife !== true || since > daysIntoSpring) return undefined;
     return putBack(ledger, last, last.endedWithoutWord, addDays(ended, daysIntoSpring));
   }
-  if (since > weighedAfterDays) return undefined;
+  if (since > weighedAfterDays || ledger.endedWithoutWord.has(last)) return undefined;
   // What was picked or lost to the last plant is cleared away all the same.
   if (event.kind === "cleared") return isNone(last.now.count) ? last : undefined;
   if (since === 0) return last;

@@ -1,5 +1,5 @@
 /** What the calendar does by itself: annuals end with their season, perennials go into their next year. */
-import { addDays } from "../calendar.ts";
+import { addDays, writeDay } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
 import { sayEndedWithoutWord, sayNextYear } from "./change-sentences.ts";
 import { become, type Growing, type Ledger, notesWentOn, pushChange, report, takeOut } from "./ledger.ts";
@@ -85,7 +85,7 @@ export function reportEndings(ledger: Ledger): void {
       ledger,
       "timeline/never-cleared",
       now.lastNote,
-      `No line says when ${name} in ${names.bed(now.bed)} ${were} cleared; ${they} ${they === "they" ? "count" : "counts"} as over from ${names.day(now.ended, ledger.lastDay)}.`,
+      `No line says when ${name} in ${names.bed(now.bed)} ${were} cleared; ${they} ${they === "they" ? "count" : "counts"} as over from ${writeDay(now.ended)}.`,
       `Add a line with the day it was done: "cleared ${plants} from ${names.bed(now.bed)}".`,
     );
   }

@@ -1,5 +1,5 @@
 /** When a planting ends by itself, if no line says so. */
-import { addDays, seasonStart, yearOf } from "../calendar.ts";
+import { addDays, daysBetween, inYear, seasonStart, yearOf } from "../calendar.ts";
 import type { Crop, Day, Variety } from "../model.ts";
 import { habitOf } from "./crop-habits.ts";
 import { sayOrdinal } from "./words.ts";
@@ -20,7 +20,7 @@ export function seasonEnd(day: Day, seasonStarts: string): Day {
 
 /** The first day of the season after the one in which a day lies. */
 export function nextSeason(day: Day, seasonStarts: string): Day {
-  return seasonStart(addDays(seasonStart(day, seasonStarts), 370), seasonStarts);
+  return inYear(seasonStarts, yearOf(seasonStart(day, seasonStarts)) + 1);
 }
 
 /**
@@ -39,7 +39,7 @@ export function sayYearOfLife(begun: Day, on: Day, seasonStarts = "01-01"): stri
 }
 
 function isLate(day: Day, seasonStarts: string): boolean {
-  return day > addDays(seasonEnd(day, seasonStarts), -lateDays);
+  return daysBetween(day, nextSeason(day, seasonStarts)) <= lateDays;
 }
 
 /**
@@ -54,11 +54,11 @@ export function endsWithoutWord(
 ): Day | undefined {
   if (crop?.perennial === true || variety?.perennial === true) return undefined;
   const end = seasonEnd(begun, seasonStarts);
-  const next = seasonEnd(addDays(end, 1), seasonStarts);
   const { winter } = habitOf(crop);
   if (winter === "stands") return addDays(end, daysIntoSpring);
-  if (winter === "biennial") return next;
+  const next = () => seasonEnd(nextSeason(begun, seasonStarts), seasonStarts);
+  if (winter === "biennial") return next();
   if (!isLate(begun, seasonStarts)) return end;
   const maturesInTime = variety?.maturity !== undefined && addDays(begun, variety.maturity.days + pickingDays) <= end;
-  return winter === "autumn" && !maturesInTime ? next : end;
+  return winter === "autumn" && !maturesInTime ? next() : end;
 }

@@ -27,7 +27,7 @@ export function toDo(ledger: Ledger, event: Event): void {
   const what = event.what ?? event.detail ?? event.text;
   const beds = bedsConcerned(ledger, event);
   const { id, due, day: opened, place } = event;
-  const task = { id, what, bed: beds[0], due, opened, private: event.private, place };
+  const task = { id, what, bed: beds[0], due, opened, done: undefined, private: event.private, place };
   remember(ledger, { is: "task", now: task, beds, words: wordsOf(what) });
   for (const bed of beds) {
     const effect = { tasks: [{ ...task, bed }] };

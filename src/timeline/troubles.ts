@@ -1,5 +1,5 @@
 /** Troubles of plants and beds: opened, what was tried against them, ended. */
-import { daysBetween, seasonStart } from "../calendar.ts";
+import { daysBetween, seasonStart, writeDay } from "../calendar.ts";
 import type { ChangeEffect, Day, Event, Trouble } from "../model.ts";
 import { sayTrouble, sayTroubleForgotten, sayTroubleOver } from "./change-sentences.ts";
 import {
@@ -172,7 +172,7 @@ export function forgetTroubles(ledger: Ledger, bed: BedLedger, lastDay: Day): vo
       ledger,
       "timeline/trouble-left-open",
       place,
-      `Nothing says whether the ${cause} of ${ledger.names.day(opened, opened)} was ever over; it was taken as over when the season ended.`,
+      `Nothing says when the trouble "${cause}" of ${writeDay(opened)} ended; it was taken as over when the season did.`,
       `Write "cured: ${cause}" with the bed or variety on the day it was seen to be over.`,
     );
   }

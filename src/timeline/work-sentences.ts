@@ -60,7 +60,7 @@ export function sayWork(
   const [event] = line;
   const crop = line.length === 1 ? event : { ...event, variety: undefined, crop: undefined };
   const plants = plantings.length === 0 ? undefined : plantsMeant(names, crop, plantings);
-  const named = plants === undefined ? [] : [...line, ...plantings].flatMap((ids) => plantNames(names, ids));
+  const named = plants === undefined ? [] : [...line, ...plantings].flatMap(names.spellings);
   const beds = [bed, ...line.map((one) => one.bed)].filter((id) => id !== undefined).map(names.bed);
   const said = without(without(saidWork(event), beds, "in|on|of|at|from|to|round"), named, "on|of|off|from|for|to");
   const [head = "", ...tail] = said.split(/\s*,\s*/).filter((part) => part !== "");
@@ -117,20 +117,21 @@ function participleOf(word: string | undefined): string | undefined {
   return irregular[lower] ?? (/[a-z]ed$/.test(lower) ? lower : undefined);
 }
 
-function plantNames(names: Names, ids: Event | Planting): readonly string[] {
-  const crop = ids.crop === undefined ? [] : [names.plants({ crop: ids.crop }), names.plants({ crop: ids.crop }, 1)];
-  return [names.plants(ids), names.plants(ids, 1), names.title(ids), ...crop];
-}
-
-/** A text without names that its sentence says by itself, and without the words (`joints`) that joined them to it. */
+/**
+ * A text without names that its sentence says by itself, and without the words (`joints`) that joined them to it. A pattern
+ * is only made for a name that is there: most lines hold one of the names they could.
+ */
 function without(text: string, names: readonly string[], joints: string): string {
   let rest = text;
-  for (const name of [...new Set(names)].filter((one) => one !== "").sort((a, b) => b.length - a.length)) {
+  for (const name of [...new Set(names)].sort((a, b) => b.length - a.length)) {
+    if (name === "" || !rest.toLowerCase().includes(name.toLowerCase())) continue;
     const joined = `(?:\\s*,)?(?:\\s*\\b(?:and|${joints})\\b)?\\s*(?:\\ball\\s+)?(?:\\bof\\s+)?(?:\\b(?:the|my|our)\\s+)?`;
     rest = rest.replace(new RegExp(`${joined}(?<![\\p{L}\\p{N}])${escaped(name)}(?![\\p{L}\\p{N}])`, "giu"), ",");
   }
+  if (rest === text) return text;
   return rest
     .replace(/(?:\s*,)+/g, ",")
+    .replace(/,\s*(?=(?:with|to|for|by|into|under|against|again|twice|once|every)\b)/gi, " ")
     .replace(/^,\s*|\s*,\s*$/g, "")
     .trim();
 }
