@@ -359,7 +359,7 @@ export const crops: readonly Crop[] = [
     ["lucerne", "lucerne", "alfalfa"],
   ]),
   ...grown("Poaceae", "cover", oneYear, [
-    ["rye", "rye", "grazing rye", "winter rye", "cereal rye", "Hungarian rye"],
+    ["rye", "rye", "grazing rye", "winter rye", "cereal rye", "Hungarian rye", "Hungarian grazing rye"],
     ["oat", "oats", "winter oats"],
     ["wheat", "wheat"],
     ["barley", "barley"],

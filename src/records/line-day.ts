@@ -38,9 +38,9 @@ const partsOfDay = new Set(["morning", "afternoon", "evening", "lunchtime", "noo
 /** Further than this before the note, a day without a year was more likely meant for the coming season. */
 const halfYear = 183;
 
-/** Reads the day in a line's last words. `first` is the first word after the verb; nothing before it is looked at. */
-export function lineDay(words: readonly Word[], first: number, noteDay: Day): LineDay | undefined {
-  let end = words.length;
+/** Reads the day in the last words before `stop`. Nothing before word `first` is looked at. */
+export function lineDay(words: readonly Word[], first: number, stop: number, noteDay: Day): LineDay | undefined {
+  let end = stop;
   while (end > first && /^[.!)]$/.test(words[end - 1]?.text ?? "")) end -= 1;
   const last = words[end - 1];
   if (last === undefined || end - 1 < first) return undefined;
@@ -154,7 +154,8 @@ function dayWrittenIn(
   const reading = parseDay(text.replace(/ ,/g, ","), { onOrBefore: noteDay });
   if ("refused" in reading) {
     if (reading.refused === "not a date") return undefined;
-    return { rule: "note/unclear-day", what: reading.what, fix: reading.fix };
+    const fix = `${reading.fix} Until then the line counts for the note's own day.`;
+    return { rule: "note/unclear-day", what: reading.what, fix };
   }
   const yearWritten = /\d{4}/.test(text);
   const far = !yearWritten && daysBetween(reading.day, noteDay) > halfYear;

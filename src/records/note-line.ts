@@ -45,9 +45,16 @@ export interface ReadLine {
   readonly problems: readonly Problem[];
 }
 
+/**
+ * Characters beyond which a list item is story: nobody writes a log line of several pages, and the words of a line are
+ * looked over again from each place where a name may begin.
+ */
+const longestLine = 4000;
+
 /** Reads a list item; undefined means that it is story. */
 export function readNoteLine(noteLine: NoteLine, context: LineContext): ReadLine | undefined {
   const { place } = noteLine;
+  if (noteLine.text.length > longestLine) return undefined;
   const all = wordsOf(noteLine.text);
   const bed = bedBefore(all, context.names);
   const words = bed === undefined ? all : all.slice(bed.end);
@@ -86,7 +93,9 @@ function bedBefore(words: readonly Word[], names: Names): { readonly id: string;
 }
 
 function afterVerb(words: readonly Word[], end: number): number {
-  return /^[:–—]$/.test(words[end]?.text ?? "") ? end + 1 : end;
+  const mark = words[end];
+  const dash = mark?.text === "-" && words[end + 1]?.start !== mark.end;
+  return dash || /^[:–—]$/.test(mark?.text ?? "") ? end + 1 : end;
 }
 
 /** Whether a form that is also ordinary English is followed by what makes it a log line. */
@@ -95,7 +104,9 @@ function proven(verb: FoundVerb, words: readonly Word[], { names }: LineContext)
   const next = words[verb.end];
   if (next === undefined) return false;
   if (next.text === ":") return true;
-  const at = /^(?:the|all|my|our|some|more|another)$/.test(next.lower) ? verb.end + 1 : verb.end;
+  let at = verb.end;
+  while (/^(?:the|all|my|our|some|more|another|a|an|of|first|last|few|rest|half)$/.test(words[at]?.lower ?? ""))
+    at += 1;
   switch (verb.proof) {
     case "colon":
       return false;
@@ -117,16 +128,37 @@ function proven(verb: FoundVerb, words: readonly Word[], { names }: LineContext)
   }
 }
 
+/** The day said at the end of the line, else at the end of a clause that names what it tells of; else the note's. */
 function dayOfLine(line: Line, from: number): Day {
   const { day: noteDay } = line.context.note;
-  const found = lineDay(line.words, from, noteDay);
-  if (found === undefined) return noteDay;
-  if (found.day !== undefined) {
-    line.end = found.from;
-    return found.day;
+  const atEnd = lineDay(line.words, from, line.end, noteDay);
+  if (atEnd?.day !== undefined) {
+    line.end = atEnd.from;
+    return atEnd.day;
   }
-  if (found.rule !== undefined) line.problems.push(problem(found.rule, line.place, found.what ?? "", found.fix ?? ""));
+  if (atEnd?.rule !== undefined) {
+    line.problems.push(problem(atEnd.rule, line.place, atEnd.what ?? "", atEnd.fix ?? ""));
+    return noteDay;
+  }
+  let clause = from;
+  for (let at = from; at < line.end; at++) {
+    if (line.words[at]?.text !== ",") continue;
+    // "planted 6 Crown Prince today, 90 cm apart", but not "…, hardened off on 3 May, row 2".
+    const found = lineDay(line.words, clause, at, noteDay);
+    if (found?.day !== undefined && found.from > clause && namesSomething(line, clause, found.from)) {
+      line.claim(found.from, at);
+      return found.day;
+    }
+    clause = at + 1;
+  }
   return noteDay;
+}
+
+function namesSomething(line: Line, from: number, end: number): boolean {
+  for (let at = from; at < end; at++) {
+    if (line.names.plantAt(line.words, at) ?? line.names.at("bed", line.words, at)) return true;
+  }
+  return false;
 }
 
 function factsOf(line: Line, verb: FoundVerb, from: number, more: readonly string[]): ReadFacts | undefined {

@@ -56,6 +56,8 @@ const notCounted = new Set(
 export interface NumberRead {
   readonly value: number;
   readonly end: number;
+  /** 12 in "three dozen". */
+  readonly times?: number | undefined;
 }
 
 /** Whether a word can begin a number: a cheap look, for most words of a line do not. */
@@ -148,7 +150,7 @@ function multiplied(words: readonly Word[], number: NumberRead | undefined): Num
   const group = next === undefined ? undefined : groups.get(next.lower);
   if (group !== undefined) {
     const of = words[number.end + 1];
-    return { value: number.value * group, end: of?.lower === "of" ? number.end + 2 : number.end + 1 };
+    return { value: number.value * group, end: of?.lower === "of" ? number.end + 2 : number.end + 1, times: group };
   }
   const times = words[number.end + 1];
   if ((next?.lower === "x" || next?.text === "×") && times?.kind === "number" && Number.isInteger(number.value)) {

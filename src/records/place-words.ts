@@ -12,7 +12,13 @@ export type FoundPlace =
   | { readonly is: "bed"; readonly bed: string; readonly role: "in" | "from" | "to"; readonly end: number }
   | { readonly is: "gear"; readonly gear: string; readonly end: number }
   | { readonly is: "nursery"; readonly end: number }
-  | { readonly is: "spot"; readonly spot: string; readonly end: number };
+  | {
+      readonly is: "spot";
+      readonly spot: string;
+      /** "the corner of Long Bed" */
+      readonly of?: { readonly bed: string; readonly role: "in" | "from" | "to" } | undefined;
+      readonly end: number;
+    };
 
 const articles = new Set(["the", "my", "our", "that", "this"]);
 const bedPrepositions = new Set([
@@ -173,7 +179,10 @@ function spot(line: Line, at: number, lower: string): FoundPlace | undefined {
   if (start === undefined) return undefined;
   const end = spotEnd(line, Math.max(start.noun, at + 1));
   const text = line.slice(start.from, end);
-  return text === "" ? undefined : { is: "spot", spot: text, end };
+  if (text === "") return undefined;
+  const bed = line.lower(end) === "of" ? line.names.at("bed", line.words, afterArticle(line, end + 1)) : undefined;
+  if (bed === undefined) return { is: "spot", spot: text, end };
+  return { is: "spot", spot: text, of: { bed: bed.id, role: roleOf(lower, false) }, end: bed.end };
 }
 
 /** Where the words of the spot begin: "in" and "at" before a part of the bed are left out, "by the gate" is kept whole. */
@@ -202,7 +211,7 @@ function spotStart(
       ? { from: at, noun: at + 1 }
       : undefined;
   }
-  const from = lower === "in" || lower === "at" || lower === "on" || lower === "along" ? at + 1 : at;
+  const from = /^(?:in|into|at|on|along|to|from)$/.test(lower) ? at + 1 : at;
   return partOfBed(line, from);
 }
 
@@ -294,7 +303,7 @@ function unknownBed(line: Line, at: number, lower: string, kind: EventKind): Fou
     bedNouns.has(noun?.lower ?? "") && (definite || end - first > 1 || last.kind === "number") && word.kind === "word";
   const inPots = /^(?:pots?|tubs?|containers?)$/.test(noun?.lower ?? "") && !definite && !named;
   if (!(named || described) || inPots || line.lower(at + 1) === "a") return undefined;
-  if (knownBedWithin(line, first, end)) return undefined;
+  if (knownBedWithin(line, first, end) || line.names.plantAt(line.words, first) !== undefined) return undefined;
   const title = line.slice(first, end);
   const bed = line.names.takeBed(title, line.place);
   if (bed === undefined) return undefined;

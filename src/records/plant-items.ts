@@ -1,7 +1,9 @@
 /** The items of a line about plants: an amount and a name, an amount alone, a measure. */
-import type { EventKind } from "../model.ts";
+import type { Count, EventKind } from "../model.ts";
 import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
+import { measureUnitAt } from "./measure-units.ts";
+import { readMeasure, strayAmount } from "./plant-amounts.ts";
 import { type NamedPlant, phraseEnd, plainNouns, plantIn, plantNouns, takePlant } from "./plant-names.ts";
 import { currentPlace, type PlantItem, type PlantLine, type Scan } from "./plant-scan.ts";
 import { type Amount, amountAt, pickUnitCalled } from "./quantities.ts";
@@ -15,113 +17,47 @@ const containers = new Set(
   ).split(" "),
 );
 
-const notHeight = new Set("wide across diameter girth round circumference spread deep".split(" "));
-
+/** An amount, with the name it belongs to when one follows. */
 export function readAmount(scan: Scan): boolean {
-  const { line, at, read, kind } = scan;
-  const amount = amountAt(line.words, at, line.system);
+  const { line, at, kind } = scan;
+  const share = kind === "up" || kind === "lost" ? shareAt(line, at) : undefined;
+  const amount = share ?? amountAt(line.words, at, line.system);
   if (amount === undefined || amount.end > line.end) return false;
   if (amount.cm !== undefined || amount.celsius !== undefined) return readMeasure(scan, amount);
-  const contained = amount.count !== undefined && amount.unit === undefined && containers.has(line.lower(amount.end));
-  if (contained) {
-    // "2 rows of Nantes", "2 trays of 24 Musselburgh"
-    const of = line.lower(amount.end + 1) === "of" ? amount.end + 2 : undefined;
-    const each = of === undefined ? undefined : amountAt(line.words, of, line.system);
-    if (each?.count !== undefined && amount.count !== undefined) {
-      const value = each.count.value * amount.count.value;
-      if (readName(scan, each.end, { ...each, count: { value, approx: amount.count.approx || each.count.approx } }))
-        return true;
-    } else if (of !== undefined && readName(scan, of, undefined)) return true;
-    scan.at = amount.end + 1;
-    scan.afterItem = false;
-    scan.listOpen = false;
+  if (amount.count !== undefined && amount.unit === undefined && containers.has(line.lower(amount.end))) {
+    return readContained(scan, amount, amount.count);
+  }
+  if (line.lower(amount.end) === "each" && line.lower(amount.end + 1) === "of") {
+    scan.each = amount;
+    line.claim(at, amount.end + 2);
+    if (readName(scan, amount.end + 2, amount)) return true;
+  }
+  return readName(scan, amount.end, amount) || strayAmount(scan, amount);
+}
+
+/** "9/10 Crown Prince": nine of ten. */
+function shareAt(line: Line, at: number): Amount | undefined {
+  const [part, slash, whole] = [line.words[at], line.words[at + 1], line.words[at + 2]];
+  if (part?.kind !== "number" || slash?.text !== "/" || whole?.kind !== "number") return undefined;
+  const value = Number(part.text);
+  if (!Number.isInteger(value) || !(value <= Number(whole.text)) || measureUnitAt(line.words, at + 3)) return undefined;
+  return { count: { value, approx: false }, end: at + 3, loose: true };
+}
+
+/** "2 rows of Nantes" counts rows and "2 trays of 24 Musselburgh" plants. */
+function readContained(scan: Scan, amount: Amount, holds: Count): boolean {
+  const { line } = scan;
+  const of = line.lower(amount.end + 1) === "of" ? amount.end + 2 : undefined;
+  const each = of === undefined ? undefined : amountAt(line.words, of, line.system);
+  if (each?.count !== undefined) {
+    const count = { value: each.count.value * holds.value, approx: holds.approx || each.count.approx };
+    if (readName(scan, each.end, { ...each, count })) return true;
+  } else if (of !== undefined && readName(scan, of, undefined)) {
     return true;
   }
-  if (readName(scan, amount.end, amount)) return true;
-  return strayAmount(scan, amount, kind, read);
-}
-
-/** An amount with no name behind it belongs to the item before it, when the clause says nothing else. */
-function strayAmount(scan: Scan, amount: Amount, kind: EventKind, read: PlantLine): boolean {
-  const { line, at } = scan;
-  let end = amount.end;
-  // "day 9" is no count, and neither is the "a" of "a male one".
-  const joined = scan.afterItem || at === 0 || /^[,;:(x×]$/.test(line.lower(at - 1)) || read.items.length === 0;
-  const article = /^an?$/.test(line.lower(at)) && amount.count !== undefined && amount.unit === undefined;
-  const noun = plantNouns.has(line.lower(end)) ? end : undefined;
-  if (noun !== undefined) end += 1;
-  else if (line.lower(end) === "of" && line.lower(end + 1) === "them") end += 2;
-  else if (plainNouns.has(line.lower(end))) end += 1;
-  if (line.lower(end) === "in" && /^(?:all|total)$/.test(line.lower(end + 1))) end += 2;
-  else if (line.lower(end) === "altogether" || line.lower(end) === "total") end += 1;
-  const next = line.words[end];
-  const alone =
-    end >= line.end ||
-    next === undefined ||
-    (next.kind === "mark" && next.text !== "-" && next.text !== "/") ||
-    next.lower === "and" ||
-    placeFollows(scan, end);
-  const item = read.items.at(-1);
-  const free = item === undefined ? read.loose === undefined : takes(item.amount, amount);
-  if (!alone || !free || !joined || article || (kind === "thinned" && item !== undefined)) {
-    scan.at = amount.end;
-    scan.afterItem = false;
-    scan.listOpen = read.items.length === 0;
-    return true;
-  }
-  const times = /^[x×]$/.test(line.lower(at - 1)) ? at - 1 : at;
-  if (item === undefined) read.loose = amount;
-  else item.amount = { ...item.amount, ...amount };
-  keepLoose(line, times, noun ?? end, amount);
-  scan.at = end;
-  scan.listOpen = read.items.length === 0;
-  return true;
-}
-
-function placeFollows(scan: Scan, at: number): boolean {
-  const lower = scan.line.lower(at);
-  return /^(?:in|from|into|on|at|to|indoors|out)$/.test(lower);
-}
-
-/** Whether an item can take a second amount: a weight beside a count, never two weights. */
-function takes(has: Amount | undefined, more: Amount): boolean {
-  if (has === undefined) return true;
-  if (more.count !== undefined) return has.count === undefined;
-  return (
-    (more.grams !== undefined && has.grams === undefined) || (more.litres !== undefined && has.litres === undefined)
-  );
-}
-
-/** A measure that is only about right keeps its words, for the number alone says too much. */
-function keepLoose(line: Line, from: number, end: number, amount: Amount): void {
-  if (amount.loose !== true) line.claim(from, end);
-}
-
-/** A height, length or temperature; width and girth are no height and stay as detail. */
-function readMeasure(scan: Scan, amount: Amount): boolean {
-  const { line, at, read, kind } = scan;
-  scan.at = amount.end;
+  scan.at = amount.end + 1;
   scan.afterItem = false;
-  if (kind !== "measured" && kind !== "soil test") return true;
-  if (amount.celsius !== undefined) {
-    if (read.celsius === undefined) {
-      read.celsius = amount.celsius;
-      keepLoose(line, at, amount.end, amount);
-    }
-    return true;
-  }
-  const what = line.lower(amount.end);
-  const inWhat = what === "in" ? line.lower(amount.end + 1) : what;
-  if (notHeight.has(inWhat)) return true;
-  const item = read.items.at(-1);
-  if (item === undefined ? read.heightCm !== undefined : item.amount?.cm !== undefined) return true;
-  if (item === undefined) read.heightCm = amount.cm;
-  else item.amount = { ...item.amount, ...amount };
-  const said = /^(?:tall|high|long)$/.test(what) ? 1 : what === "in" && /^(?:height|length)$/.test(inWhat) ? 2 : 0;
-  keepLoose(line, at, amount.end + said, amount);
-  scan.at = amount.end + said;
-  scan.listOpen = true;
-  scan.afterItem = item !== undefined;
+  scan.listOpen = false;
   return true;
 }
 
@@ -133,9 +69,10 @@ export function readName(scan: Scan, from: number, amount: Amount | undefined): 
   if (end <= start) return false;
   const plant = plantIn(line, start, end, kind, amount !== undefined);
   if (plant === undefined || plantIsDetail(scan, plant, amount)) return false;
-  if (amount === undefined && refinesCrop(scan, plant)) return true;
-  claimItem(scan, plant, amount);
-  const item: PlantItem = { ...takePlant(line, plant), amount, place: placeOfNewItem(read) };
+  const counted = amount !== undefined && countsRows(line, scan.at, plant.from) ? undefined : amount;
+  if (refinesCrop(scan, plant)) read.items.pop();
+  claimItem(scan, plant, counted);
+  const item: PlantItem = { ...takePlant(line, plant), amount: counted ?? scan.each, place: placeOfNewItem(read) };
   if (item.amount === undefined && read.loose !== undefined && read.items.length === 0) {
     item.amount = read.loose;
     read.loose = undefined;
@@ -159,19 +96,21 @@ function placeOfNewItem(read: PlantLine): number {
   return read.places.length - 1;
 }
 
-/** "broad beans, Aquadulce": the variety of a crop named just before. */
-function refinesCrop(scan: Scan, plant: NamedPlant): boolean {
-  const { line, read } = scan;
+/** "a long row of Boltardy", "a 10 ft row": the article counts the row. */
+function countsRows(line: Line, from: number, plant: number): boolean {
+  if (!/^an?$/.test(line.lower(from))) return false;
+  for (let at = from + 1; at < plant; at++) if (containers.has(line.lower(at))) return true;
+  return false;
+}
+
+/** "broad beans, Aquadulce", "leeks: 24 Musselburgh": the variety of a crop named just before takes its place. */
+function refinesCrop({ line, at, read }: Scan, plant: NamedPlant): boolean {
   const item = read.items.at(-1);
   if (item?.crop === undefined || item.variety !== undefined || plant.variety === undefined) return false;
-  if (line.names.cropOf(plant.variety) !== item.crop || line.words[plant.from - 1]?.text !== ",") return false;
-  line.claim(plant.from, plant.end);
-  item.variety = plant.variety;
-  item.crop = undefined;
-  scan.at = plant.end;
-  scan.listOpen = false;
-  scan.afterItem = true;
-  return true;
+  const after = line.words[Math.min(at, plant.from) - 1]?.text;
+  return (
+    item.amount === undefined && line.names.cropOf(plant.variety) === item.crop && (after === "," || after === ":")
+  );
 }
 
 /**

@@ -98,8 +98,10 @@ function setPlace(scan: Scan, found: FoundPlace): void {
   else if (found.is === "gear") place.gear = found.gear;
   else if (found.is === "bed" && place.bed !== undefined && followsBed(scan))
     place.alsoBeds = [...(place.alsoBeds ?? []), found.bed];
-  else if (found.is === "spot") place.spot = place.spot === undefined ? found.spot : `${place.spot}, ${found.spot}`;
-  else if (kind === "moved" && (found.role === "to" || (found.role === "in" && place.bed !== undefined)))
+  else if (found.is === "spot") {
+    place.spot = place.spot === undefined ? found.spot : `${place.spot}, ${found.spot}`;
+    if (found.of !== undefined) setPlace(scan, { is: "bed", ...found.of, end: found.end });
+  } else if (kind === "moved" && (found.role === "to" || (found.role === "in" && place.bed !== undefined)))
     place.toBed = found.bed;
   else place.bed = found.bed;
 }

@@ -5,7 +5,7 @@ import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
 import type { Line } from "./line.ts";
 import { isCapital, type Word } from "./line-words.ts";
-import { twoVarieties } from "./names.ts";
+import { normaliseName, twoVarieties } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { problem } from "./problem-rules.ts";
 import { pickUnitCalled } from "./quantities.ts";
@@ -41,6 +41,12 @@ const describing = new Set(
     "load loads colander kilo handful couple dozen female male single double second third sideshoots climbing dwarf bush hardy tender " +
     "organic hybrid heritage heirloom saved cherry sweet seed height"
   ).split(" "),
+);
+/** Of these, the ones that are no part of any name. */
+const articles = new Set(
+  "the a an of some more my our your his her their another other few several many most last first rest half both every each only bought given".split(
+    " ",
+  ),
 );
 /** A name in lower case that has one of these is no name. */
 const neverNames = new Set(
@@ -97,7 +103,11 @@ function closingQuote(line: Line, from: number): number | undefined {
 export function knownPlant(line: Line, from: number, end: number): NamedPlant | undefined {
   for (let at = from; at < end; at++) {
     const found = line.names.plantAt(line.words, at);
-    if (found !== undefined && found.end <= line.end) return { ...found, from: at };
+    if (found === undefined || found.end > line.end) continue;
+    const bed = line.names.at("bed", line.words, at);
+    // "Squash Bed" is no squash.
+    if (bed === undefined || bed.end <= found.end) return { ...found, from: at };
+    at = bed.end - 1;
   }
   return undefined;
 }
@@ -115,16 +125,28 @@ export function plantIn(
 ): NamedPlant | undefined {
   const plant = knownPlant(line, from, end);
   if (plant?.variety !== undefined) return plant;
-  const start = skipDescribing(line, from, plant?.from ?? end);
-  if (plant === undefined) return unknownPlant(line, start, end, kind, counted);
+  if (plant === undefined) return unknownPlant(line, skipWords(line, from, end, articles), end, kind, counted);
+  const start = skipWords(line, from, plant.from, describing);
   const before = unknownPlant(line, start, plant.from, kind, true);
   if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
+  const bracketed = inBrackets(line, plant, kind);
+  if (bracketed !== undefined) return bracketed;
   const after = line.words[plant.end];
   if (plant.end < end && after !== undefined && (isCapital(after) || isQuote(after)) && !plantNouns.has(after.lower)) {
     const named = unknownPlant(line, plant.end, end, kind, true);
     if (named !== undefined) return { ...named, crop: plant.crop, from: plant.from };
   }
   return plant;
+}
+
+/** "garlic (Germidour)" */
+function inBrackets(line: Line, crop: NamedPlant, kind: EventKind): NamedPlant | undefined {
+  if (line.words[crop.end]?.text !== "(") return undefined;
+  const close = line.words.findIndex((word, at) => at > crop.end && word.text === ")");
+  const first = line.words[crop.end + 1];
+  if (close < 0 || close > crop.end + 6 || first === undefined || !isCapital(first)) return undefined;
+  const named = unknownPlant(line, crop.end + 1, close, kind, true);
+  return named?.end === close ? { ...named, crop: crop.crop, from: crop.from, end: close + 1 } : undefined;
 }
 
 /** The ids of a plant that a line speaks of; a variety nobody described is taken as it is named. */
@@ -143,7 +165,7 @@ export function takePlant(line: Line, plant: NamedPlant): { variety?: string | u
   return { variety: plant.variety };
 }
 
-function skipDescribing(line: Line, from: number, end: number): number {
+function skipWords(line: Line, from: number, end: number, skipped: ReadonlySet<string>): number {
   let at = from;
   while (at < end) {
     const word = line.words[at];
@@ -151,7 +173,7 @@ function skipDescribing(line: Line, from: number, end: number): number {
     const joined = word.text === "-";
     if (
       !joined &&
-      !(describing.has(word.lower) && (!isCapital(word) || word.lower === "the")) &&
+      !(skipped.has(word.lower) && (!isCapital(word) || word.lower === "the")) &&
       numberAt(line.words, at) === undefined
     )
       break;
@@ -209,7 +231,8 @@ function looksLikeName(line: Line, from: number, end: number, kind: EventKind, c
 function warnNearVariety(line: Line, title: string, variety: string): void {
   if (line.names.isDescribed("variety", variety)) return;
   const near = line.names.nearest("variety", title);
-  if (near === undefined) return;
+  // "Black Beauty aubergine" is no slip for the courgette of the same name.
+  if (near === undefined || normaliseName(near) === normaliseName(title)) return;
   line.problems.push(
     problem(
       "note/unknown-variety",

@@ -30,7 +30,7 @@ export function readSpacing(scan: Scan): boolean {
   setSpacing(scan.read, spaced.cm);
   line.claim(at, end);
   scan.at = end;
-  // "6 Crown Prince 3 ft apart, 4 Uchiki Kuri …" goes on.
+  scan.afterItem = false;
   scan.listOpen = false;
   return true;
 }
@@ -67,6 +67,18 @@ export function readThinnedTo(scan: Scan): boolean {
   const { line, at, read } = scan;
   if (scan.kind !== "thinned" || line.lower(at) !== "to") return false;
   const amount = amountAt(line.words, at + 1, line.system);
+  const every =
+    amount !== undefined && line.lower(amount.end) === "every"
+      ? amountAt(line.words, amount.end + 1, line.system)
+      : undefined;
+  if (every?.cm !== undefined) {
+    // "to one every 10 cm"
+    setSpacing(read, every.cm);
+    line.claim(at, every.end);
+    scan.at = every.end;
+    scan.listOpen = read.items.length === 0;
+    return true;
+  }
   if (amount?.cm !== undefined) setSpacing(read, amount.cm);
   else if (amount?.count !== undefined) read.leftOver = amount;
   else return false;

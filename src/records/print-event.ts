@@ -82,8 +82,12 @@ function plantParts(
     count === undefined
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
+  const grams = event.grams === undefined ? undefined : `${event.grams} g`;
+  const litres = event.litres === undefined ? undefined : `${event.litres} l`;
+  // The first amount stands before the name, others behind the place.
+  const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
   return [
-    kind === "thinned" ? undefined : counted,
+    kind === "thinned" ? undefined : first,
     event.plantsFrom,
     plant,
     kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
@@ -94,8 +98,7 @@ function plantParts(
     event.toBed === undefined ? undefined : `to ${placeName(names, event.toBed)}`,
     event.gear === undefined ? undefined : `on ${nameOf(names, "gear", event.gear)}`,
     event.cause === undefined ? undefined : `to ${event.cause}`,
-    clause(event.grams === undefined ? undefined : `${event.grams} g`),
-    clause(event.litres === undefined ? undefined : `${event.litres} l`),
+    ...more.map(clause),
     event.spacingCm === undefined ? undefined : `, ${event.spacingCm} cm apart`,
     spot,
     detail,

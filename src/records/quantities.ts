@@ -86,7 +86,8 @@ export function amountAt(words: readonly Word[], from: number, system: UnitSyste
     return undefined;
   if (high === undefined && !Number.isInteger(low.value) && pickUnit === undefined) return undefined;
   return {
-    count: { value: low.value, ...(high === undefined ? {} : { upTo: high.value }), approx },
+    // In "two to three dozen" the dozen counts for both.
+    count: { value: low.value * (high?.times ?? 1), ...(high === undefined ? {} : { upTo: high.value }), approx },
     unit: pickUnit,
     end: pickUnit === undefined ? last.end : last.end + 1,
   };
@@ -116,7 +117,8 @@ function rangeEnd(words: readonly Word[], low: NumberRead): NumberRead | undefin
   const dash = joint.text === "-" || joint.text === "–" || joint.text === "—";
   if (!dash && joint.lower !== "to" && joint.lower !== "or") return undefined;
   const high = numberAt(words, low.end + 1);
-  return high !== undefined && high.value > low.value ? high : undefined;
+  if (high === undefined || high.value <= low.value) return undefined;
+  return low.value * (high.times ?? 1) < high.value ? high : { value: high.value, end: high.end };
 }
 
 /** One measure, or two that add up: "2 lb 3 oz", "6 ft 2 in". */

@@ -2,6 +2,7 @@
  * List items that are no log lines but look as if they were meant as one: a slip in the verb, or another form of it.
  * Without a bed or variety the garden knows, a list item is story and nothing is said.
  */
+import { distance } from "fastest-levenshtein";
 import type { Place, Problem } from "../model.ts";
 import type { Word } from "./line-words.ts";
 import type { Names } from "./names.ts";
@@ -92,7 +93,7 @@ function isOneWord(form: string): boolean {
 }
 
 function isAdverb(lower: string): boolean {
-  return /^(?:also|then|today|yesterday|finally|just|we|again|later|first|now)$/.test(lower);
+  return /^(?:i|also|then|today|yesterday|finally|just|we|again|later|first|now)$/.test(lower);
 }
 
 /** Another form of a verb ("sow", "picking"), else a slip in one. */
@@ -112,8 +113,14 @@ function meantVerbs(lower: string): readonly string[] {
     const form = past.find((candidate) => formSet.has(candidate));
     if (form !== undefined) return [form];
   }
-  const near = nearestSpellings(lower, mainForms);
-  return near.length > 0 ? near : nearestSpellings(lower, oneWordForms);
+  return slipIn(lower, mainForms) ?? slipIn(lower, oneWordForms) ?? [];
+}
+
+/** Verbs at most two slips away, of which there may be two; "harvset" is a slip in the bare form. */
+function slipIn(lower: string, forms: readonly string[]): readonly string[] | undefined {
+  const bare = new Map(forms.flatMap((form) => [[form, form] as const, [form.replace(/ed$/, ""), form] as const]));
+  const near = nearestSpellings(lower, bare.keys()).filter((form) => distance(lower, form) <= 2);
+  return near.length === 0 ? undefined : [...new Set(near.map((form) => bare.get(form) ?? form))];
 }
 
 const irregular: Readonly<Record<string, string>> = {
