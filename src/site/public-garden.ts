@@ -27,13 +27,16 @@ const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue
 
 export function publicGarden(garden: Garden): Garden {
   const { records, photos } = publicRecords(garden);
-  const grown = growGarden(records, photos);
+  const grown = growGarden({ ...records, beds: new Map([...records.beds, [UNSHOWN.id, UNSHOWN]]) }, photos);
   return {
     ...grown,
+    beds: records.beds,
     problems: [],
     tasks: [],
     changes: new Map(
-      [...grown.changes].map(([bed, changes]) => [bed, changes.filter(({ kind }) => !OWN_CHANGES.has(kind))]),
+      [...grown.changes]
+        .filter(([bed]) => bed !== UNSHOWN.id)
+        .map(([bed, changes]) => [bed, changes.filter(({ kind }) => !OWN_CHANGES.has(kind))]),
     ),
   };
 }
@@ -109,17 +112,39 @@ function kept<T>(
   return new Map([...all].filter(([, record]) => isPublic(record)).map(([id, record]) => [id, change(record)]));
 }
 
+/** Stands for every private bed that plants of a public one move to or come from. */
+const UNSHOWN: Bed = {
+  id: "a bed that is not shown",
+  title: "a bed that is not shown",
+  private: true,
+  body: "",
+  described: false,
+  alsoCalled: [],
+  shade: [],
+  built: [],
+  filled: [],
+  viewpoints: [],
+};
+
 /**
- * Plants that move into a private bed are gone as far as viewers know, and plants that come out of one begin where they
- * arrive. Other events of private beds stay private.
+ * A move between a public and a private bed is seen from the public end only, in no words of the person's own. Other
+ * events of private beds stay private.
  */
 function publicMove(event: Event, bedIsPublic: IsPublic): readonly Event[] {
   if (bedIsPublic(event.bed) && bedIsPublic(event.toBed)) return [event];
   if (event.kind !== "moved" || (!bedIsPublic(event.bed) && !bedIsPublic(event.toBed))) return [];
-  const said = { ...event, text: "", detail: undefined, more: [], toBed: undefined };
-  return bedIsPublic(event.bed)
-    ? [{ ...said, kind: "cleared" }]
-    : [{ ...said, kind: "planted", plantsFrom: "given", bed: event.toBed }];
+  const shown = (bed: string | undefined) => (bedIsPublic(bed) ? bed : UNSHOWN.id);
+  return [
+    {
+      ...event,
+      bed: shown(event.bed),
+      toBed: shown(event.toBed),
+      text: "",
+      detail: undefined,
+      spot: undefined,
+      more: [],
+    },
+  ];
 }
 
 function withoutPosition(site: Site): Site {

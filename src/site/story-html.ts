@@ -5,7 +5,6 @@
  */
 import type { Element, ElementContent, Root, RootContent } from "hast";
 import type { Html, Parents } from "mdast";
-import { toString as plainText } from "mdast-util-to-string";
 import rehypeSanitize, { defaultSchema } from "rehype-sanitize";
 import rehypeStringify from "rehype-stringify";
 import remarkParse from "remark-parse";
@@ -40,14 +39,6 @@ export function storyHtml(markdown: string): string {
   const nesting = deepestNesting(clean);
   if (nesting > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
   return writer.stringify(writer.runSync(unified().use(remarkParse).parse(clean))).trim();
-}
-
-/** The words of a Markdown text without any marks. */
-export function storyText(markdown: string): string {
-  if (deepestNesting(markdown) > DEEPEST) return markdown.trim();
-  return plainText(unified().use(remarkParse).parse(markdown), { includeImageAlt: false, includeHtml: false })
-    .replace(/\s+/gu, " ")
-    .trim();
 }
 
 export function escapeHtml(text: string): string {

@@ -194,6 +194,16 @@ describe("in a browser", () => {
     await context.close();
   });
 
+  it("prints the variety list as a hand-out on two pages", async () => {
+    const page = await browser.newPage();
+    await page.goto(new URL("varieties/", publicServer.url).href);
+    for (const format of ["A4", "Letter"]) {
+      const pdf = await page.pdf({ format });
+      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu), format).toHaveLength(2);
+    }
+    await page.close();
+  });
+
   it("keeps the choices in the address, says how many are left, and hides empty crops", async () => {
     const page = await browser.newPage();
     await page.goto(new URL("varieties/", publicServer.url).href);

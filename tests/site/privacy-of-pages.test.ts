@@ -136,6 +136,11 @@ describe("what viewers get", () => {
         address,
       ).toBe(0);
     }
+    await page.goto(new URL("varieties/", server.url).href);
+    await page.getByLabel("Source").selectOption({ label: '=HYPERLINK("https://evil.example")' });
+    expect(await page.locator(".row").filter({ visible: true }).allTextContents()).toEqual([
+      expect.stringContaining("onerror"),
+    ]);
     await page.goto(new URL("varieties/hostile/", server.url).href);
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toContain("<img src=x onerror=alert(1)>");
     expect(shouts).toEqual([]);

@@ -186,9 +186,12 @@ function problems(all: readonly Problem[]): FieldHomePage["problems"] {
   const left = inOrder.length - LISTED_PROBLEMS;
   return {
     summary: counted.length === 0 ? "Nothing to mend." : `${capital(sayList(counted))} in the records.`,
-    lines: inOrder
-      .slice(0, LISTED_PROBLEMS)
-      .map(({ severity, file, line, what, fix }) => ({ severity, place: `${file}:${line}`, what, fix })),
+    lines: inOrder.slice(0, LISTED_PROBLEMS).map(({ severity, file, line, what, fix }) => ({
+      severity: capital(severity),
+      place: `${file}:${line}`,
+      what,
+      fix,
+    })),
     more: left > 0 ? `And ${sayPlural(left, "more", "more")}: “plotreel check” lists them all.` : "",
   };
 }

@@ -1,11 +1,14 @@
 /** What the notes say about each variety, in the person's own words. */
 import type { Day, Garden } from "../../model.ts";
 import { capital, fullStop, sayDay } from "../../timeline/index.ts";
-import { escapeHtml, storyHtml, storyText } from "../story-html.ts";
+import { escapeHtml, storyHtml } from "../story-html.ts";
 import type { NotebookDay } from "./shapes.ts";
 
 /** A name shorter than this is found in too many other words. */
 const SHORTEST_NAME = 4;
+
+/** Marks of Markdown that may stand within a name: looking for names by parsing every story would take longer than all pages. */
+const MARKS = /[*_`[\]]/gu;
 
 type Days = Map<Day, Set<string>>;
 
@@ -17,14 +20,14 @@ export function notebooks(garden: Garden): ReadonlyMap<string, readonly Notebook
     found.set(variety, days.set(day, (days.get(day) ?? new Set()).add(html)));
   };
   for (const event of garden.events) {
-    if (event.variety === undefined || event.kind === "picked") continue;
+    if (event.variety === undefined || event.kind === "picked" || event.text === "") continue;
     const lines = [event.text, ...event.more].map((text) => escapeHtml(fullStop(capital(text))));
     add(event.variety, event.day, `<p>${lines.join(" ")}</p>`);
   }
   const named = namesByFirstWord(garden);
   for (const note of garden.notes) {
     for (const { text } of note.story) {
-      const plain = storyText(text).toLowerCase();
+      const plain = text.replace(MARKS, "").toLowerCase();
       for (const word of new Set(wordsOf(plain))) {
         for (const { id, name } of named.get(word) ?? []) if (plain.includes(name)) add(id, note.day, storyHtml(text));
       }

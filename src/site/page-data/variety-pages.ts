@@ -1,6 +1,6 @@
 /** A page per variety, and the one sentence that says how it did. */
 import { daysBetween, yearOf } from "../../calendar.ts";
-import type { Planting, Variety } from "../../model.ts";
+import type { Planting, Stage, Variety } from "../../model.ts";
 import { capital, sayAge, sayDay, sayList, sayNumber } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { YearPicked } from "./harvests.ts";
@@ -92,7 +92,7 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   const day = (of: string) => sayDay(of, { language: settings.language, near: today });
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
-  const beds = sayList([...new Set(now.map((planting) => garden.beds.get(planting.bed)?.title ?? planting.bed))]);
+  const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;
   const thisYear = picked.get(yearOf(today));
   if (thisYear?.first !== undefined) {
     const amount = sayPicked(thisYear, settings.units);
@@ -101,15 +101,17 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
       ? `Picked ${times(thisYear.times)} ${since}.`
       : `${capital(amount)} picked ${thisYear.times === 1 ? "" : "so far this year, "}${since}.`;
   }
-  const latest = now.at(-1);
+  const latest = furthest(now);
   if (latest !== undefined) {
     const since = day(latest.stageSince);
-    if (latest.stage === "flowering") return `In flower in ${beds} since ${since}.`;
-    if (latest.stage === "fruiting") return `Setting fruit in ${beds} since ${since}; nothing picked yet.`;
-    if (latest.stage === "sown") return `Sown in ${beds} on ${day(latest.sown ?? latest.since)}, not up yet.`;
+    const bed = bedName(latest);
+    if (latest.stage === "flowering") return `In flower in ${bed} since ${since}.`;
+    if (latest.stage === "fruiting") return `Setting fruit in ${bed} since ${since}; nothing picked yet.`;
+    if (latest.stage === "sown") return `Sown in ${bed} on ${day(latest.sown ?? latest.since)}, not up yet.`;
     if (latest.perennial && latest.since < view.seasonStart)
-      return `In ${beds} for ${sayAge(daysBetween(latest.since, today))}.`;
-    return `Growing in ${beds} since ${day(latest.planted ?? latest.sown ?? latest.since)}.`;
+      return `In ${bed} for ${sayAge(daysBetween(latest.since, today))}.`;
+    const beds = sayList([...new Set(now.map(bedName))]);
+    return `Growing in ${beds} since ${day(now[0]?.since ?? latest.since)}.`;
   }
   const lot = view.waitingLots.get(variety.id);
   if (lot !== undefined) return `Sown on ${day(lot.sown)}, not planted out yet.`;
@@ -121,6 +123,15 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   const when = year === yearOf(today) ? "earlier this year" : `in ${year}`;
   if (last.stage === "lost" && amount === "") return `Last grown ${when}, and lost.`;
   return `Last grown ${when}${amount === "" ? "" : `: ${amount} picked`}.`;
+}
+
+const STAGES_FURTHEST_FIRST: readonly Stage[] = ["picking", "fruiting", "flowering", "growing", "up", "sown"];
+
+/** The lot that has come furthest speaks for the variety. */
+function furthest(now: readonly Planting[]): Planting | undefined {
+  return STAGES_FURTHEST_FIRST.map((stage) => now.find((planting) => planting.stage === stage)).find(
+    (planting) => planting !== undefined,
+  );
 }
 
 function times(n: number): string {
