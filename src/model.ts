@@ -664,6 +664,8 @@ export interface NurseryLot {
   /** Variety id; undefined when the notes name only the crop. */
   readonly variety?: string | undefined;
   readonly crop?: string | undefined;
+  /** Bed id of the staging or frame it stands in, when the line names one. */
+  readonly bed?: string | undefined;
   readonly sown: Day;
   readonly count?: Count | undefined;
   readonly up?: Day | undefined;

@@ -152,6 +152,10 @@ export const problemRules = {
     severity: "hint",
     meaning: "A line can mean several plantings, and one way was chosen.",
   },
+  "timeline/several-beds": {
+    severity: "hint",
+    meaning: "A line can be of one bed only and names none; the first bed of its note was meant.",
+  },
   "timeline/after-its-end": { severity: "hint", meaning: "A line speaks of a planting that has ended." },
   "timeline/picked-of-several": {
     severity: "hint",
@@ -170,6 +174,20 @@ export const problemRules = {
   "timeline/bed-not-in-use": {
     severity: "warning",
     meaning: "Something was sown or planted in a bed when it was not in use.",
+  },
+
+  "captions/none": { severity: "error", meaning: "A caption file holds no caption." },
+  "captions/encoding": { severity: "hint", meaning: "A caption file is not written in UTF-8." },
+  "captions/no-header": { severity: "warning", meaning: "A WebVTT file does not begin with WEBVTT." },
+  "captions/time": { severity: "warning", meaning: "A caption's time breaks the rules of its format." },
+  "captions/arrow": { severity: "warning", meaning: "The arrow between two times has no space on each side." },
+  "captions/end-before-start": { severity: "warning", meaning: "A caption ends before it begins." },
+  "captions/out-of-order": { severity: "warning", meaning: "A caption begins before the one above it." },
+  "captions/overlap": { severity: "hint", meaning: "A caption begins while the one before it is still shown." },
+  "captions/past-end": { severity: "warning", meaning: "A caption is timed after the end of the film." },
+  "captions/another-film": {
+    severity: "warning",
+    meaning: "Captions speak of hardly anything that the episode's beds hold.",
   },
 } as const satisfies Record<string, Rule>;
 

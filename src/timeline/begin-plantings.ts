@@ -46,7 +46,7 @@ interface Beginning {
 export function sow(ledger: Ledger, event: Event): void {
   const bed = event.bed;
   if (event.nursery === true || bed === undefined) {
-    openLot(ledger, event);
+    raise(ledger, event);
     if (event.nursery !== true) reportSownWhere(ledger, event);
     return;
   }
@@ -66,10 +66,25 @@ export function sow(ledger: Ledger, event: Event): void {
   });
 }
 
+/** Opens a nursery lot. It is told of a bed only when the line itself names one: the staging, the cold frame. */
+function raise(ledger: Ledger, event: Event): void {
+  const { bed } = event;
+  const named = bed !== undefined && isNamed(ledger, event, bed);
+  const lot = openLot(ledger, event, named ? bed : undefined);
+  if (named) addChange(ledger, event, { kind: "sown", bed, text: saySown(ledger.names, event, lot.now) });
+}
+
+/** Whether the line names its bed, which its note may only have lent it. */
+function isNamed(ledger: Ledger, event: Event, bed: string): boolean {
+  if (ledger.notes.get(event.place.file)?.beds.includes(bed) !== true) return true;
+  const names = [bed, ledger.names.bed(bed), ...(ledger.records.beds.get(bed)?.alsoCalled ?? [])];
+  return names.some((name) => event.text.toLowerCase().includes(name.toLowerCase()));
+}
+
 /** A planting draws its plants from the nursery, or from a seedbed; bought and given plants come from outside. */
 export function plant(ledger: Ledger, event: Event): void {
   if (event.nursery === true) {
-    openLot(ledger, event);
+    raise(ledger, event);
     return;
   }
   const { bed } = event;
@@ -143,7 +158,7 @@ function takeFromSeedbed(ledger: Ledger, event: Event, seedbed: Growing, bed: st
   const alive = seedbed.now.count?.value;
   const moved = alive === undefined ? number : Math.min(number, alive);
   const now = become(seedbed, { movedOut: seedbed.now.movedOut + moved, count: less(seedbed.now.count, moved) }, event);
-  const text = sayMovedOut(ledger.names, event, now, bed);
+  const text = sayMovedOut(ledger.names, { ...event, detail: undefined }, now, bed);
   const done = isNone(now.count) ? endPlanting(ledger, seedbed, event.day, "finished") : { plantings: [now] };
   addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: done });
 }

@@ -11,7 +11,7 @@ import { fullStop, sayAge, sayCount, sayLength, sayList, sayOrdinal, sayWeight }
 
 // ------------------------------------------------------------------------------------------------------------ beginnings
 
-export function saySown(names: Names, event: Event, planting: Planting): string {
+export function saySown(names: Names, event: Event, planting: PlantIds): string {
   const { name, were } = someOf(names, planting, event.count);
   return sentence(`${name} ${were} sown`, ...placing(names, event), event.detail);
 }

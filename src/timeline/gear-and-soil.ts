@@ -2,23 +2,19 @@
 import { isDay, parseSince } from "../calendar.ts";
 import type { Bed, ChangeEffect, DatedWork, Day, Event, Place } from "../model.ts";
 import { sayBedWork, sayGearDown, sayGearUp, sayInUse, saySoilTest } from "./change-sentences.ts";
-import { addChange, become, bedLedger, bedsMeant, type Ledger, pushChange, report } from "./ledger.ts";
+import { addChange, become, bedLedger, bedsMeant, type Ledger, oneBedMeant, pushChange, report } from "./ledger.ts";
 import { tryAgainst } from "./troubles.ts";
 
 export function putUp(ledger: Ledger, event: Event): void {
   const { gear } = event;
-  for (const id of bedsMeant(ledger, event)) {
-    const bed = bedLedger(ledger, id);
-    if (gear !== undefined && !bed.gear.includes(gear)) bed.gear = [...bed.gear, gear];
-    const what = gear === undefined ? (event.what ?? event.text) : `put up ${ledger.names.gear(gear)}`;
-    const tried = tryAgainst(bed, event, what, []);
-    addChange(ledger, event, {
-      kind: "did",
-      bed: id,
-      text: sayGearUp(ledger.names, event),
-      effect: { ...tried, gear: bed.gear },
-    });
-  }
+  const id = oneBedMeant(ledger, event);
+  if (id === undefined) return;
+  const bed = bedLedger(ledger, id);
+  if (gear !== undefined && !bed.gear.includes(gear)) bed.gear = [...bed.gear, gear];
+  const what = gear === undefined ? (event.what ?? event.text) : `put up ${ledger.names.gear(gear)}`;
+  const tried = tryAgainst(bed, event, what, []);
+  const text = sayGearUp(ledger.names, event);
+  addChange(ledger, event, { kind: "did", bed: id, text, effect: { ...tried, gear: bed.gear } });
 }
 
 /** Without a bed, gear is taken down where it stands. Plants that grew on it do so no longer. */
@@ -42,10 +38,10 @@ export function takeDown(ledger: Ledger, event: Event): void {
 
 export function testSoil(ledger: Ledger, event: Event): void {
   const { ph, day } = event;
-  for (const bed of bedsMeant(ledger, event)) {
-    const effect = ph === undefined ? {} : { soilPh: { ph, day } };
-    addChange(ledger, event, { kind: "did", bed, text: saySoilTest(ledger.names, event), effect });
-  }
+  const bed = oneBedMeant(ledger, event);
+  if (bed === undefined) return;
+  const effect = ph === undefined ? {} : { soilPh: { ph, day } };
+  addChange(ledger, event, { kind: "did", bed, text: saySoilTest(ledger.names, event), effect });
 }
 
 /** What a bed's own file says of its days: in use since, built, filled. */

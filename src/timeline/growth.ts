@@ -105,7 +105,11 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
   const meant = plantingsMeant(ledger, event);
   if (meant.is === "lots") {
     const [oldest] = meant.lots;
-    if (oldest !== undefined) growth.lot?.(oldest);
+    if (oldest === undefined) return;
+    growth.lot?.(oldest);
+    const { bed } = oldest.now;
+    if (bed !== undefined)
+      addChange(ledger, event, { kind: growth.kind, bed, text: growth.say(ledger.names, event, []) });
     return;
   }
   const named = event.variety !== undefined || event.crop !== undefined;

@@ -90,6 +90,8 @@ export interface BedLedger {
 export interface Ledger {
   readonly records: Records;
   readonly names: Names;
+  /** Crops a crop's word covers beside the crop itself, by id: beans are runner beans too. */
+  readonly cropsCovered: ReadonlyMap<string, readonly string[]>;
   readonly beds: Map<string, BedLedger>;
   /** Living plantings of every bed by plant key. */
   readonly living: Map<string, Set<Growing>>;
@@ -123,6 +125,7 @@ export function openLedger(records: Records, events: readonly Event[]): Ledger {
   return {
     records,
     names: namesOf(records),
+    cropsCovered: cropsCovered(records),
     beds: new Map(),
     living: new Map(),
     openLots: new Map(),
@@ -140,6 +143,19 @@ export function openLedger(records: Records, events: readonly Event[]): Ledger {
     lastDay: events.at(-1)?.day ?? "",
     problems: [],
   };
+}
+
+/** "Beans" are runner beans and French beans too: crops of one family and use whose name ends in the same word. */
+function cropsCovered({ crops }: Records): ReadonlyMap<string, readonly string[]> {
+  const all = [...crops.values()];
+  return new Map(
+    all.map((crop) => {
+      const covers = (other: Crop) =>
+        other === crop ||
+        (other.family === crop.family && other.use === crop.use && other.name.endsWith(` ${crop.name}`));
+      return [crop.id, all.filter(covers).map(({ id }) => id)];
+    }),
+  );
 }
 
 function startsOf(records: Records, events: readonly Event[]): Map<string, Day[]> {
@@ -206,15 +222,35 @@ export function bedsMeant(ledger: Ledger, event: Event): readonly string[] {
   return ledger.notes.get(event.place.file)?.beds ?? [];
 }
 
+/**
+ * The one bed a line speaks of, for what can be in one bed only: gear, a soil test. When its note is about several, the
+ * first, with a hint.
+ */
+export function oneBedMeant(ledger: Ledger, event: Event): string | undefined {
+  const [first, second] = bedsMeant(ledger, event);
+  if (first !== undefined && second !== undefined) {
+    report(
+      ledger,
+      "timeline/several-beds",
+      event.place,
+      `The line names no bed, and its note is about several; it was taken to mean ${ledger.names.bed(first)}.`,
+      `Name the bed in the line: "in ${ledger.names.bed(first)}".`,
+    );
+  }
+  return first;
+}
+
 /** Living plantings a line could name, in these beds (all beds when none is given), in order of beginning. */
 export function livingNamed(ledger: Ledger, event: PlantIds, beds?: readonly string[]): Growing[] {
-  if (beds === undefined || beds.length === 0) return [...(ledger.living.get(plantKey(event)) ?? [])];
   const { variety, crop } = event;
-  return beds.flatMap((bed) =>
-    (ledger.beds.get(bed)?.living ?? []).filter(({ now }) =>
-      variety === undefined ? crop !== undefined && now.crop === crop : now.variety === variety,
-    ),
-  );
+  const crops = crop === undefined ? [] : (ledger.cropsCovered.get(crop) ?? [crop]);
+  if (beds === undefined || beds.length === 0) {
+    const keys = variety === undefined ? crops.map((one) => plantKey({ crop: one })) : [plantKey({ variety })];
+    return keys.flatMap((key) => [...(ledger.living.get(key) ?? [])]);
+  }
+  const isNamed = ({ now }: Growing) =>
+    variety === undefined ? now.crop !== undefined && crops.includes(now.crop) : now.variety === variety;
+  return beds.flatMap((bed) => (ledger.beds.get(bed)?.living ?? []).filter(isNamed));
 }
 
 // ------------------------------------------------------------------------------------------------------------ plantings

@@ -21,13 +21,15 @@ const lotLastsDays = 270;
 /** Days after its first planting from which an uncounted lot is taken as used up, if a younger lot waits. */
 const usedUpDays = 21;
 
-export function openLot(ledger: Ledger, event: Event): void {
+/** `bed` is the staging or frame it stands in, if the line names one. */
+export function openLot(ledger: Ledger, event: Event, bed: string | undefined): Lot {
   const ids = plantIds(ledger.records, event);
   const lot: Lot = {
     now: {
       id: event.id,
       variety: ids.variety,
       crop: ids.crop,
+      bed,
       sown: event.day,
       count: event.count,
       taken: [],
@@ -39,10 +41,10 @@ export function openLot(ledger: Ledger, event: Event): void {
   const key = plantKey(ids);
   ledger.lots.set(key, [...(ledger.lots.get(key) ?? []), lot]);
   ledger.openLots.set(key, [...(ledger.openLots.get(key) ?? []), lot]);
-  if (ids.crop === undefined) return;
-  const keys = ledger.lotKeys.get(ids.crop);
-  if (keys === undefined) ledger.lotKeys.set(ids.crop, new Set([key]));
-  else keys.add(key);
+  if (ids.crop !== undefined) {
+    ledger.lotKeys.set(ids.crop, (ledger.lotKeys.get(ids.crop) ?? new Set()).add(key));
+  }
+  return lot;
 }
 
 /**

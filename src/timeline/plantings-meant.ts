@@ -128,7 +128,7 @@ export function plantingsMeant(ledger: Ledger, event: Event): Meant {
 }
 
 function choose(ledger: Ledger, event: Event, reading: Reading, from: readonly Growing[]): Meant {
-  const candidates = describedAs(event, from);
+  const candidates = describedAs(event, withoutSeedbeds(from));
   const counted = event.count !== undefined && reading.choose === enough;
   // "All tomatoes" is said of each of them; a number of tomatoes can be taken from one planting only.
   const chosen = event.variety === undefined && !counted ? candidates : reading.choose(candidates, event.count);
@@ -136,6 +136,12 @@ function choose(ledger: Ledger, event: Event, reading: Reading, from: readonly G
   const unsure = candidates.length > 1 && chosen.length < candidates.length && (!reading.sure || beds.size > 1);
   if (unsure) reportChoice(ledger, event, candidates, chosen, beds.size > 1);
   return { is: "plantings", plantings: chosen };
+}
+
+/** What is left in a seedbed is not meant while the plants that were set out of it live. */
+function withoutSeedbeds(from: readonly Growing[]): readonly Growing[] {
+  const setOut = from.filter(({ now }) => now.planted !== undefined || now.movedOut === 0);
+  return setOut.length > 0 ? setOut : from;
 }
 
 /** Whether the nursery can give as many; an uncounted lot always can. */
@@ -192,6 +198,9 @@ function elsewhere(ledger: Ledger, event: Event, reading: Reading, beds: readonl
   const others = inOrder(livingNamed(ledger, ids));
   const otherBeds = [...new Set(others.map(({ now }) => now.bed))];
   if (others.length === 0 || (otherBeds.length > 1 && reading.choose !== every)) return { is: "nothing" };
+  // "All tomatoes" are those of every bed, whatever bed the note is about.
+  if (event.variety === undefined && /\b(all|every|everywhere)\b/i.test(event.text))
+    return choose(ledger, event, reading, others);
   report(
     ledger,
     "timeline/in-another-bed",

@@ -62,7 +62,7 @@ export function sayWork(
   const plants = plantings.length === 0 ? undefined : plantsMeant(names, crop, plantings);
   const named = plants === undefined ? [] : [...line, ...plantings].flatMap(names.spellings);
   const beds = [bed, ...line.map((one) => one.bed)].filter((id) => id !== undefined).map(names.bed);
-  const said = without(without(saidWork(event), beds, "in|on|of|at|from|to|round"), named, "on|of|off|from|for|to");
+  const said = without(without(saidWork(event), beds, beforeBed), named, beforePlants);
   const [head = "", ...tail] = said.split(/\s*,\s*/).filter((part) => part !== "");
   const rest = event.detail === undefined || saidWork(event).includes(event.detail) ? undefined : event.detail;
   return sentence(sayHead(head, plants, { name: names.bed(bed), were: names.bedWas(bed) }), ...tail, rest);
@@ -117,16 +117,23 @@ function participleOf(word: string | undefined): string | undefined {
   return irregular[lower] ?? (/[a-z]ed$/.test(lower) ? lower : undefined);
 }
 
-/**
- * A text without names that its sentence says by itself, and without the words (`joints`) that joined them to it. A pattern
- * is only made for a name that is there: most lines hold one of the names they could.
- */
-function without(text: string, names: readonly string[], joints: string): string {
+/** The words that join a name to what stands before it, at the end of that. */
+const beforeBed =
+  /(?:\s*,)?(?:\s*\b(?:and|in|on|of|at|from|to|round)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
+const beforePlants =
+  /(?:\s*,)?(?:\s*\b(?:and|on|of|off|from|for|to)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
+
+const letter = /[\p{L}\p{N}]/u;
+
+/** A text without names that its sentence says by itself, and without the words that joined them to it. */
+function without(text: string, names: readonly string[], joined: RegExp): string {
   let rest = text;
   for (const name of [...new Set(names)].sort((a, b) => b.length - a.length)) {
-    if (name === "" || !rest.toLowerCase().includes(name.toLowerCase())) continue;
-    const joined = `(?:\\s*,)?(?:\\s*\\b(?:and|${joints})\\b)?\\s*(?:\\ball\\s+)?(?:\\bof\\s+)?(?:\\b(?:the|my|our)\\s+)?`;
-    rest = rest.replace(new RegExp(`${joined}(?<![\\p{L}\\p{N}])${escaped(name)}(?![\\p{L}\\p{N}])`, "giu"), ",");
+    for (let at = find(rest, name, 0); at !== undefined; at = find(rest, name, at)) {
+      const before = rest.slice(0, at).replace(joined, "");
+      rest = `${before},${rest.slice(at + name.length)}`;
+      at = before.length;
+    }
   }
   if (rest === text) return text;
   return rest
@@ -136,6 +143,14 @@ function without(text: string, names: readonly string[], joints: string): string
     .trim();
 }
 
-function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+/** Where a name stands as a word of its own, from some letter on. */
+function find(text: string, name: string, from: number): number | undefined {
+  if (name === "") return undefined;
+  const [all, one] = [text.toLowerCase(), name.toLowerCase()];
+  // A few letters of other scripts grow when made small, and places would no longer agree.
+  if (all.length !== text.length) return undefined;
+  for (let at = all.indexOf(one, from); at >= 0; at = all.indexOf(one, at + 1)) {
+    if (!letter.test(text[at - 1] ?? "") && !letter.test(text[at + name.length] ?? "")) return at;
+  }
+  return undefined;
 }

@@ -49,6 +49,16 @@ describe("gear", () => {
   });
 });
 
+test("a line that can be of one bed only is of the first its note is about, with a hint", () => {
+  const garden = grow({
+    noteBeds: { "notes/2026-05-30.md": ["long-bed", "tunnel"] },
+    lines: [["2026-05-30", "soil test", { ph: 6.4 }]],
+  });
+  expect(state(garden, "long-bed", "2026-05-30").soilPh?.ph).toBe(6.4);
+  expect(state(garden, "tunnel", "2026-05-30").soilPh).toBeUndefined();
+  expect(rulesOf(garden.problems)).toEqual(["timeline/several-beds"]);
+});
+
 describe("a bed", () => {
   test("tells what it is built of and filled with, and since when", () => {
     const garden = grow({

@@ -264,6 +264,54 @@ describe("plants without a sowing", () => {
   });
 });
 
+describe("a seedbed", () => {
+  const lines: Line[] = [
+    ["2026-03-20", "sowed", { variety: "musselburgh", bed: "bean-row", count: 60 }],
+    planted("2026-06-10", 24),
+  ];
+
+  test("with seedlings left over is not what later lines speak of", () => {
+    const garden = grow({ lines: [...lines, ["2026-07-01", "measured", { variety: "musselburgh", heightCm: 20 }]] });
+    expect(garden.changes.get("long-bed")?.at(-2)?.text).toBe("The Musselburgh leeks stood 20 cm tall.");
+    expect(garden.problems).toEqual([]);
+  });
+});
+
+describe("a lot that stands in a bed of its own", () => {
+  test("is told there when the line names it", () => {
+    const garden = grow({
+      noteBeds: { "notes/2026-03-12.md": ["long-bed"] },
+      lines: [
+        [
+          "2026-03-12",
+          "sowed",
+          { variety: "musselburgh", count: 24, nursery: true, bed: "tunnel", text: "sowed 24 in trays in Tunnel" },
+        ],
+        ["2026-03-24", "up", { variety: "musselburgh" }],
+      ],
+    });
+    expect(garden.nurseryLots[0]?.bed).toBe("tunnel");
+    expect(garden.changes.get("tunnel")?.map(({ kind, text }) => [kind, text])).toEqual([
+      ["sown", "24 Musselburgh leeks were sown."],
+      ["up", "The Musselburgh leeks came up."],
+    ]);
+  });
+
+  test("is not told in the bed that only its note is about", () => {
+    const garden = grow({
+      noteBeds: { "notes/2026-03-12.md": ["long-bed"] },
+      lines: [
+        [
+          "2026-03-12",
+          "sowed",
+          { variety: "musselburgh", count: 24, nursery: true, bed: "long-bed", text: "sowed 24 indoors" },
+        ],
+      ],
+    });
+    expect(garden.changes.size).toBe(0);
+  });
+});
+
 test("a sowing that says neither bed nor indoors is taken as indoors", () => {
   const garden = grow({ lines: [["2026-03-12", "sowed", { variety: "musselburgh", count: 24 }]] });
   expect(garden.nurseryLots).toHaveLength(1);

@@ -53,6 +53,38 @@ describe("a line that names only a crop", () => {
     expect(garden.changes.get("long-bed")?.some(({ kind }) => kind === "did")).toBe(false);
   });
 
+  test("of which kinds have longer names is of those too: beans are runner beans, but no sweet peas are peas", () => {
+    const garden = grow({
+      varieties: { "painted-lady": { title: "Painted Lady", crop: "runner-bean" } },
+      lines: [
+        bought("2026-05-20", "painted-lady", "bean-row"),
+        bought("2026-05-20", "matucana", "bean-row"),
+        ["2026-06-21", "did", { crop: "bean", verb: "watered", what: "watered the beans" }],
+        ["2026-06-22", "did", { crop: "pea", bed: "bean-row", verb: "watered", what: "watered the peas" }],
+      ],
+    });
+    const work = garden.changes.get("bean-row")?.filter(({ kind }) => kind === "did") ?? [];
+    expect(work.map(({ text, effect }) => [text, effect.plantings?.map(({ variety }) => variety)])).toEqual([
+      ["The beans were watered.", ["painted-lady"]],
+      ["The peas were watered.", []],
+    ]);
+  });
+
+  test("says all of them and lives in another bed: no hint is needed", () => {
+    const garden = grow({
+      lines: [
+        ...tomatoes,
+        [
+          "2026-06-21",
+          "did",
+          { crop: "tomato", bed: "bean-row", verb: "watered", what: "watered", text: "watered all tomatoes" },
+        ],
+      ],
+    });
+    expect(garden.changes.get("tunnel")?.some(({ kind }) => kind === "did")).toBe(true);
+    expect(garden.problems).toEqual([]);
+  });
+
   test("loses all of them when it names no number", () => {
     expect(
       stages([...tomatoes, ["2026-09-03", "lost", { crop: "tomato", bed: "tunnel", cause: "blight" }]], "tunnel"),
