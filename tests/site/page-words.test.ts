@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { GardenSettings, Planting } from "../../src/model.ts";
 import { filmTime } from "../../src/site/page-data/film-time.ts";
 import { sayPicked, sayPlanting } from "../../src/site/page-data/planting-words.ts";
-import { saySource, sourceLine, webAddress } from "../../src/site/page-data/sources.ts";
+import { sayGear, saySource, sourceLine, webAddress } from "../../src/site/page-data/sources.ts";
 
 const settings: GardenSettings = {
   name: "Two Walls",
@@ -112,7 +112,7 @@ describe("amounts", () => {
 describe("sources", () => {
   it("says what must be said, next to the name", () => {
     expect(saySource({ name: "Drift Lane Seeds", obtained: "bought", year: 2025 })).toBe(
-      "Drift Lane Seeds, bought, 2025",
+      "Drift Lane Seeds, bought in 2025",
     );
     expect(saySource({ name: "own saved seed", obtained: "saved", year: 2025 })).toBe("own saved seed, 2025");
     expect(saySource(undefined)).toBe("Source not recorded");
@@ -120,6 +120,13 @@ describe("sources", () => {
       expect(sourceLine({ name: "Tidewater Cloth", obtained })).toMatchObject({ mustSay: true });
       expect(sourceLine({ name: "Tidewater Cloth", obtained })?.disclosure).not.toBe("");
     }
+  });
+
+  it("says it beside gear too", () => {
+    expect(sayGear({ title: "Fine netting", obtained: "gifted", from: "Tidewater Cloth" })).toBe(
+      "Fine netting (given free by Tidewater Cloth)",
+    );
+    expect(sayGear({ title: "Hazel arch", obtained: "bought" })).toBe("Hazel arch");
   });
 
   it("links only to the web", () => {

@@ -20,6 +20,7 @@ import { planOf } from "./plan.ts";
 import { sayPlanting } from "./planting-words.ts";
 import type { BedListPage, BedPage, GrowingNow } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
+import { sayGear } from "./sources.ts";
 import { bedsInOrder, cropOf, livingIn, seasonYear, type View } from "./view.ts";
 
 /** The beds of one site, numbered as its plan and list show them. */
@@ -147,7 +148,10 @@ export function bedFacts(view: View, bed: Bed): readonly string[] {
   const faces = bed.facing === undefined ? undefined : `facing ${COMPASS[Math.round(bed.facing / 45) % 8]}`;
   const works = (lead: string, all: readonly DatedWork[]) =>
     all.map(({ what, day }) => `${lead} ${what}${day === undefined ? "" : `, ${sayPartOfYear(view, day)}`}.`);
-  const standing = (known?.gear ?? []).flatMap((id) => gear.get(id)?.title ?? []);
+  const standing = (known?.gear ?? []).flatMap((id) => {
+    const thing = gear.get(id);
+    return thing === undefined ? [] : [sayGear(thing)];
+  });
   return [
     ...(size === undefined && faces === undefined
       ? []

@@ -4,6 +4,7 @@ import type { Episode } from "../../model.ts";
 import { capital, cropName, sayDay, sayList, sayPlural } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { filmTime } from "./film-time.ts";
+import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
 import type { Shown, ShownStop } from "./shown.ts";
 import { sourceLine, webAddress } from "./sources.ts";
@@ -83,15 +84,13 @@ function sayWalk(view: View, episode: Episode): string {
   return ` It stops at ${sayList(rest === 0 ? named : [...named, sayPlural(rest, "more bed", "more beds")])}.`;
 }
 
+/** A photo of the film's week, the nearest day and the earliest stop first. */
 function pictureOf(view: View, episode: Episode): Picture | undefined {
-  const beds = new Set(episode.stops.map(({ bed }) => bed));
-  const near = view.book.all.filter(
-    (photo) =>
-      photo.bed !== undefined && beds.has(photo.bed) && Math.abs(daysBetween(photo.day, episode.day)) <= SAME_WEEK,
-  );
-  const inOrder = [...near].sort(
-    (a, b) => Math.abs(daysBetween(a.day, episode.day)) - Math.abs(daysBetween(b.day, episode.day)),
-  );
+  const stops = episode.stops.map(({ bed }) => bed);
+  const away = (photo: ShownPhoto) => Math.abs(daysBetween(photo.day, episode.day));
+  const inOrder = view.book.all
+    .filter((photo) => photo.bed !== undefined && stops.includes(photo.bed) && away(photo) <= SAME_WEEK)
+    .sort((a, b) => away(a) - away(b) || stops.indexOf(a.bed ?? "") - stops.indexOf(b.bed ?? ""));
   const best = inOrder.find((photo) => view.book.isWide(photo)) ?? inOrder[0];
   return best === undefined ? undefined : view.book.picture(best);
 }

@@ -1,31 +1,51 @@
 /** Where varieties came from, and what must be said about it beside the name. */
-import type { Obtained, Source } from "../../model.ts";
+import type { Gear, Obtained, Source } from "../../model.ts";
 import type { SourceLine } from "./shapes.ts";
 
-/** The word beside a source; `mustSay` marks what viewers are owed before they trust or follow it. */
-const DISCLOSURES: Readonly<Record<Obtained, { readonly words: string; readonly mustSay: boolean }>> = {
-  bought: { words: "bought", mustSay: false },
-  swapped: { words: "swapped", mustSay: false },
-  saved: { words: "own saved seed", mustSay: false },
-  gifted: { words: "given free", mustSay: true },
-  lent: { words: "lent for free", mustSay: true },
-  "paid promotion": { words: "paid promotion", mustSay: true },
-  "commission link": { words: "commission link: this garden earns when you buy", mustSay: true },
-  "own product": { words: "own product", mustSay: true },
+interface Disclosure {
+  readonly words: string;
+  /** What viewers are owed before they trust or follow it. */
+  readonly mustSay: boolean;
+  /** The year follows as "in 2025"; it stands before words that say no doing. */
+  readonly isDoing: boolean;
+}
+
+/** The words beside a source. */
+const DISCLOSURES: Readonly<Record<Obtained, Disclosure>> = {
+  bought: { words: "bought", mustSay: false, isDoing: true },
+  swapped: { words: "swapped", mustSay: false, isDoing: true },
+  saved: { words: "own saved seed", mustSay: false, isDoing: false },
+  gifted: { words: "given free", mustSay: true, isDoing: true },
+  lent: { words: "lent free", mustSay: true, isDoing: true },
+  "paid promotion": { words: "paid promotion", mustSay: true, isDoing: false },
+  "commission link": { words: "commission link: this garden earns when you buy", mustSay: true, isDoing: false },
+  "own product": { words: "own product", mustSay: true, isDoing: false },
 };
 
 export function sourceLine(source: Source | undefined): SourceLine | undefined {
   if (source === undefined) return undefined;
   const disclosure = source.obtained === undefined ? undefined : DISCLOSURES[source.obtained];
-  const year = source.year === undefined ? undefined : String(source.year);
-  const saidByName = disclosure !== undefined && source.name.toLowerCase().includes(disclosure.words);
-  const words = [saidByName ? undefined : disclosure?.words, year].filter((part) => part !== undefined).join(", ");
   return {
     name: source.name,
     link: webAddress(source.link),
-    disclosure: words === "" ? undefined : words,
+    disclosure: sayDisclosure(source, disclosure),
     mustSay: disclosure?.mustSay ?? false,
   };
+}
+
+function sayDisclosure({ name, year }: Source, disclosure: Disclosure | undefined): string | undefined {
+  const saidByName = disclosure !== undefined && name.toLowerCase().includes(disclosure.words);
+  if (disclosure === undefined || saidByName) return year === undefined ? undefined : String(year);
+  if (year === undefined) return disclosure.words;
+  return disclosure.isDoing ? `${disclosure.words} in ${year}` : `${year}, ${disclosure.words}`;
+}
+
+/** "Fine netting", "Fine netting (given free by Tidewater Cloth)". */
+export function sayGear({ title, obtained, from }: Pick<Gear, "title" | "obtained" | "from">): string {
+  const disclosure = obtained === undefined ? undefined : DISCLOSURES[obtained];
+  if (disclosure?.mustSay !== true) return title;
+  if (from === undefined) return `${title} (${disclosure.words})`;
+  return `${title} (${disclosure.isDoing ? `${disclosure.words} by ${from}` : `${from}, ${disclosure.words}`})`;
 }
 
 /** "Drift Lane Seeds, bought", in one piece. */
