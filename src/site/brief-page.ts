@@ -166,7 +166,7 @@ function notes(stop: Stop): string {
 function changes(stop: Stop, brief: Brief, language: string): string {
   const told = stop.changes.filter((change) => !quietChanges.has(change.kind));
   if (told.length === 0) return "";
-  const since = stop.since.episode === undefined ? "so far" : stop.since.text;
+  const since = stop.since.episode === undefined ? "this season" : stop.since.text;
   const latest = told.slice(-mostChanges).toReversed();
   const older = told.length - latest.length;
   const rest = older === 0 ? "" : `<li>and ${sayNumber(older)} earlier, in the timeline</li>`;

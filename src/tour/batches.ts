@@ -15,9 +15,24 @@ export interface Batch {
   readonly about: boolean;
 }
 
-/** In the order in which the first lot of each stands. */
+/** Asked for by nearly every sentence of a bed, so each grouping of a list of lots is made once. */
+const grouped = new WeakMap<readonly Lot[], Map<string, readonly Batch[]>>();
+
+function groupOnce(name: string, lots: readonly Lot[], key: (lot: Lot) => string): readonly Batch[] {
+  const known = grouped.get(lots) ?? new Map<string, readonly Batch[]>();
+  grouped.set(lots, known);
+  const batches =
+    known.get(name) ??
+    [...Map.groupBy(lots, key).values()].flatMap(([first, ...more]) =>
+      first === undefined ? [] : [batchOf([first, ...more])],
+    );
+  known.set(name, batches);
+  return batches;
+}
+
+/** Lots of one crop with one story, in the order in which the first lot of each stands. */
 export function batchesOf(lots: readonly Lot[]): readonly Batch[] {
-  const groups = Map.groupBy(lots, ({ planting, crop, variety }) =>
+  return groupOnce("story", lots, ({ planting, crop, variety }) =>
     [
       crop?.id ?? variety?.id ?? planting.id,
       planting.sown,
@@ -27,24 +42,18 @@ export function batchesOf(lots: readonly Lot[]): readonly Batch[] {
       planting.implied ? planting.since : "",
     ].join(" "),
   );
-  return [...groups.values()].flatMap((group) => {
-    const [first, ...more] = group;
-    return first === undefined ? [] : [batchOf([first, ...more])];
-  });
 }
 
 /** Lots of one variety in the bed, which are picked, lost and spoken of as one. */
 export function byVariety(lots: readonly Lot[]): readonly Batch[] {
-  const groups = Map.groupBy(lots, ({ planting, crop }) => planting.variety ?? crop?.id ?? planting.id);
-  return [...groups.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [batchOf([first, ...more])]));
+  return groupOnce("variety", lots, ({ planting, crop }) => planting.variety ?? crop?.id ?? planting.id);
 }
 
 /** Lots of one variety begun on the same days, wherever in the bed they stand. */
 export function bySowing(lots: readonly Lot[]): readonly Batch[] {
-  const groups = Map.groupBy(lots, ({ planting, crop }) =>
+  return groupOnce("sowing", lots, ({ planting, crop }) =>
     [planting.variety ?? crop?.id ?? planting.id, planting.sown, planting.planted].join(" "),
   );
-  return [...groups.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [batchOf([first, ...more])]));
 }
 
 export function batchOf(lots: readonly [Lot, ...Lot[]]): Batch {

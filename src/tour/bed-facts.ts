@@ -1,14 +1,13 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
 import type { DatedWork } from "../model.ts";
 import { capital, sayLength, sayList } from "../timeline/index.ts";
-import { type Batch, batchOf, byVariety } from "./batches.ts";
+import { type Batch, batchOf, byVariety, named, theBatch } from "./batches.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
 import { speechOf, whenDone } from "./days-said.ts";
 
 import { whereIn, withPreposition } from "./place-in-bed.ts";
-import { plantName } from "./plant-names.ts";
 import { say } from "./sentence.ts";
 import { factOf } from "./subjects.ts";
 
@@ -26,15 +25,25 @@ export function placeFacts(here: BedOnTheDay): readonly Fact[] {
 
 function rowByRow(inRows: readonly { readonly lot: Lot; readonly spot: string }[]): readonly Fact[] {
   if (inRows.length === 0) return [];
-  const parts = [...Map.groupBy(inRows, ({ spot }) => spot)].map(
-    ([spot, lots]) => `${sayList([...new Set(lots.map(({ lot }) => plantName(lot)))])} ${withPreposition(spot)}`,
-  );
+  const parts = [...Map.groupBy(inRows, ({ spot }) => spot)].map(([spot, lots]) => {
+    const crops = [...Map.groupBy(lots, ({ lot }) => lot.crop?.id ?? lot.planting.id).values()];
+    const names = crops.flatMap(([first, ...more]) =>
+      first === undefined ? [] : [rowName(batchOf([first.lot, ...more.map(({ lot }) => lot)]))],
+    );
+    return `${sayList(names)} ${withPreposition(spot)}`;
+  });
   const grounds = inRows.flatMap(({ lot }) => lot.events.filter((event) => event.spot !== undefined).slice(-1));
   const plantings = inRows.map(({ lot }) => lot.planting.id);
   // A spot such as "row 3, the far half" brings its own comma.
-  const list = parts.some((part) => part.includes(",")) ? parts.join("; ") : sayList(parts);
+  const plain = parts.every((part) => !/,| and /.test(part));
+  const list = plain ? sayList(parts) : parts.join(parts.some((part) => part.includes(",")) ? "; " : ", ");
   const word = /^[a-z]+?(?=s?\b)/i.exec(inRows[0]?.spot ?? "")?.[0].toLowerCase() ?? "row";
   return [{ ...say(`${capital(word)} by ${word}: ${list}.`, grounds), kind: "place", plantings }];
+}
+
+/** "Boltardy beetroot", "the second sowing of Early Nantes carrots". */
+function rowName(batch: Batch): string {
+  return batch.lots[0].turn === undefined ? named(batch) : theBatch(batch);
 }
 
 function placeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {

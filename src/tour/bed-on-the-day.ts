@@ -1,9 +1,9 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
-import { seasonStart } from "../calendar.ts";
+import { addDays, seasonStart } from "../calendar.ts";
 import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
 import { changes, living, sayOrdinal, state } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
-import type { GardenIndex } from "./garden-index.ts";
+import { eventsBehind, type GardenIndex } from "./garden-index.ts";
 import type { Ground } from "./sentence.ts";
 import { changesAfter, newsAfter } from "./since.ts";
 
@@ -39,16 +39,18 @@ export interface BedOnTheDay {
   readonly newsAfter: Day;
   /** First day of the season in which the day lies. */
   readonly season: Day;
+  /** The day before it. */
+  readonly seasonEve: Day;
   readonly now: BedState;
-  /** As viewers last saw it; the empty bed when they never did. */
-  readonly past: BedState;
+  /** What lived in it when viewers last saw it, as it stood then; nothing when they never did. */
+  readonly past: readonly Planting[];
   /** Alive, in order of beginning. */
   readonly growing: readonly Lot[];
   /** Ended since viewers last saw it (of a bed never shown: this season). */
   readonly ended: readonly Lot[];
-  /** Everything that changed since viewers last saw the bed. */
+  /** Everything that changed since viewers last saw the bed; of a bed they never saw, this season. */
   readonly changes: readonly Change[];
-  /** Events behind the changes that are news, oldest first. */
+  /** Events behind those changes, oldest first. */
   readonly news: readonly Event[];
 }
 
@@ -58,10 +60,11 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
   const from = changesAfter(since);
   const newsFrom = newsAfter(since, day, seasonStarts);
   const now = state(garden, bed.id, day);
-  const past = state(garden, bed.id, from);
-  const seen = new Map(past.plantings.map((planting) => [planting.id, planting]));
+  const past = livingOn(index, now, from);
+  const seen = new Map(past.map((planting) => [planting.id, planting]));
   const lot = (planting: Planting) => lotOf(index, planting, day, seen.get(planting.id));
-  const changed = changes(garden, bed.id, from, day);
+  const changed = changes(garden, bed.id, newsFrom, day);
+  const season = seasonStart(day, seasonStarts);
   return {
     index,
     bed,
@@ -69,17 +72,33 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
     day,
     since,
     newsAfter: newsFrom,
-    season: seasonStart(day, seasonStarts),
+    season,
+    seasonEve: addDays(season, -1),
     now,
     past,
     growing: withTurns(living(now).map(lot)),
     ended: now.plantings.filter(({ ended }) => ended !== undefined && ended > newsFrom).map(lot),
     changes: changed,
-    news: eventsBehind(
-      index,
-      changed.filter((change) => change.day > newsFrom),
-    ),
+    news: eventsBehind(changed, index.event),
   };
+}
+
+/**
+ * The plantings of a bed that lived on an earlier day, as they stood then. Read from the later state and their own
+ * histories, which is much less work than building the bed up a second time.
+ */
+export function livingOn(index: GardenIndex, later: BedState, day: Day): readonly Planting[] {
+  return later.plantings.flatMap((planting) => {
+    if (planting.since > day || (planting.ended !== undefined && planting.ended <= day)) return [];
+    const history = index.historyOf(planting);
+    for (let at = history.length - 1; at >= 0; at--) {
+      const change = history[at];
+      if (change === undefined || change.day > day) continue;
+      const stood = change.effect.plantings?.find(({ id }) => id === planting.id);
+      if (stood !== undefined) return stood;
+    }
+    return [];
+  });
 }
 
 /** Tells lots of one variety apart by their turn: "first sowing", "second planting". */
@@ -95,23 +114,13 @@ function withTurns(lots: readonly Lot[]): readonly Lot[] {
   });
 }
 
-function eventsBehind(index: GardenIndex, changed: readonly Change[]): readonly Event[] {
-  const found = new Set<Event>();
-  for (const change of changed) {
-    const event = change.event === undefined ? undefined : index.event(change.event);
-    // A season's end rests on the old event that began the planting: no news in itself.
-    if (event !== undefined && event.day === change.day) found.add(event);
-  }
-  return [...found];
-}
-
 /** A planting as it stands on a day, of any bed and season; `before` is the same planting as viewers last saw it. */
 export function lotOf(index: GardenIndex, planting: Planting, day: Day, before?: Planting): Lot {
   const { garden } = index;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
   const crop = planting.crop ?? variety?.crop;
   const history = index.historyOf(planting).filter((change) => change.day <= day);
-  const events = eventsBehind(index, history);
+  const events = eventsBehind(history, index.event);
   const thinned = events.some((event) => event.kind === "thinned");
   const onlySeeds = planting.planted === undefined && !planting.implied && !thinned && planting.sown !== undefined;
   return {

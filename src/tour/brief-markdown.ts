@@ -139,7 +139,7 @@ function changes(stop: Stop, speech: Speech): string {
   const latest = told.slice(-mostChanges).toReversed();
   const older = told.length - latest.length;
   const more = older === 0 ? "" : `\n- and ${sayNumber(older)} earlier, in the timeline`;
-  const since = stop.since.episode === undefined ? "So far" : capital(stop.since.text);
+  const since = stop.since.episode === undefined ? "This season" : capital(stop.since.text);
   return `${since}:\n\n${latest.map((line) => `- ${dayOnly(line.day, speech)}: ${sentence(line)}`).join("\n")}${more}`;
 }
 

@@ -160,6 +160,7 @@ export interface Stop {
   readonly varieties: readonly VarietyRow[];
   readonly gear: readonly GearRow[];
   readonly facts: readonly Fact[];
+  /** Since viewers last saw the bed; of a bed no tour has shown, this season: its whole history is the timeline's. */
   readonly changes: readonly ChangeLine[];
   /** What ended since viewers last saw the bed: picked out, cleared, lost. */
   readonly finishedSince: readonly Sentence[];

@@ -1,6 +1,6 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
 import { daysBetween } from "../calendar.ts";
-import type { Episode, Event, Note, Place } from "../model.ts";
+import type { Day, Episode, Event, Note, Place } from "../model.ts";
 import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
 import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
@@ -162,14 +162,21 @@ function doubtChecks(index: GardenIndex, stops: readonly BedOnTheDay[], speech: 
   const bedNames = stops.flatMap((here) => [here.bed.title, ...here.bed.alsoCalled]);
   const ofTour = (text: string, inBeds: readonly string[]) =>
     inBeds.some((bed) => beds.has(bed)) || mentions(text, [...names, ...bedNames]);
-  const notes = garden.notes.filter((note) => note.day >= season && note.day <= speech.day);
+  const notes = between(garden.notes, season, speech.day);
   const told = notes.flatMap((note) => doubtsOfNote(note, ofTour));
-  const events = garden.events.filter((event) => event.day >= season && event.day <= speech.day);
+  const events = between(garden.events, season, speech.day);
   const logged = events.flatMap((event) => doubtsOfEvent(event, ofTour));
   return [...told, ...logged]
     .toSorted((a, b) => (a.day < b.day ? -1 : 1))
     .slice(-mostListed)
     .map((doubt) => check("doubt", say(`A doubt in your notes ${onDay(doubt.day, speech)}: “${doubt.text}”`, [doubt])));
+}
+
+/** Of a list in order of day; from its end, because the season asked about is nearly always the last. */
+function between<T extends { readonly day: Day }>(all: readonly T[], from: Day, to: Day): readonly T[] {
+  const last = all.findLastIndex(({ day }) => day <= to);
+  const before = all.findLastIndex(({ day }) => day < from);
+  return all.slice(before + 1, last + 1);
 }
 
 interface Doubt extends Ground {

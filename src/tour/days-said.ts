@@ -31,9 +31,17 @@ export function sinceDay(day: Day, speech: Speech): string {
   return `since ${onDay(day, speech).replace(/^on /, "")}`;
 }
 
+/** A brief says the same few days thousands of times, and formatting one costs more than the sentence around it. */
+const said = new WeakMap<GardenSettings, Map<string, string>>();
+
 /** "24 May", or "24 May 2025" when the year has to be said. */
-export function dayOnly(day: Day, { settings, day: said }: Speech): string {
-  return sayDay(day, { language: settings.language, near: said });
+export function dayOnly(day: Day, { settings, day: near }: Speech): string {
+  const known = said.get(settings) ?? new Map<string, string>();
+  said.set(settings, known);
+  const key = `${day} ${near}`;
+  const text = known.get(key) ?? sayDay(day, { language: settings.language, near });
+  known.set(key, text);
+  return text;
 }
 
 /** A day long past is told by its month: "in March 2023"; a near one by its date. */

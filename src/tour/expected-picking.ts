@@ -4,7 +4,7 @@ import type { Day } from "../model.ts";
 import { sayPlural } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
-import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
 import { dayOnly, onDay, speechOf } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
@@ -77,9 +77,9 @@ function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined {
   const { variety, planting } = lot;
   const maturity = variety?.maturity;
   if (variety === undefined || maturity === undefined) return undefined;
-  const told = here.index.plantingsOf(variety.id, addDays(planting.since, -1)).flatMap((former) => {
-    if (former.id === planting.id) return [];
-    const other = lotOf(here.index, former, here.day);
+  const told = here.index.everyLotOf(variety.id).flatMap((other) => {
+    const former = other.planting;
+    if (former.id === planting.id || former.since >= planting.since) return [];
     const from = maturity.from === "planting" ? former.planted : former.sown;
     const reached = firstDayOf(other, goal(lot)) ?? firstDayOf(other, "picked");
     return from === undefined || reached === undefined || reached >= here.day
@@ -91,10 +91,8 @@ function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined {
   if (last === undefined) return undefined;
   const bed = here.index.garden.beds.get(last.other.planting.bed);
   const where = last.other.planting.bed === here.bed.id ? " here" : bed === undefined ? "" : ` ${inBed(bed)}`;
-  const grounds = [
-    ...last.other.grounds,
-    ...last.other.events.filter((event) => event.day === last.reached).slice(0, 1),
-  ];
+  const began = last.other.events.filter(({ kind }) => kind === "sowed" || kind === "planted");
+  const grounds = [...began, ...last.other.events.filter((event) => event.day === last.reached).slice(0, 1)];
   return { days: last.days, text: `${yearSaid(last.reached, here)} it took ${last.days}${where}`, grounds };
 }
 

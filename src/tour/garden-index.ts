@@ -1,7 +1,17 @@
-/** Look-ups over a whole garden, made once per brief, so that each stop reads only what belongs to it. */
+/**
+ * Look-ups over a whole garden, made once per garden, so that each stop of each brief reads only what belongs to it.
+ */
 import { seasonStart } from "../calendar.ts";
 import type { Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
-import { plantingsOf } from "../timeline/index.ts";
+
+/** A planting of any bed and season as it last stood, with all it went through. Compare days before use: it may reach past the tour. */
+export interface PastLot {
+  readonly planting: Planting;
+  /** Oldest first. */
+  readonly changes: readonly Change[];
+  /** Oldest first. */
+  readonly events: readonly Event[];
+}
 
 export interface GardenIndex {
   readonly garden: Garden;
@@ -10,8 +20,8 @@ export interface GardenIndex {
   readonly historyOf: (planting: Planting) => readonly Change[];
   /** The nursery lot a planting was raised in, by its sowing day. */
   readonly nurseryLot: (planting: Planting) => NurseryLot | undefined;
-  /** Plantings of a variety over all beds and seasons, as they stand on a day. */
-  readonly plantingsOf: (variety: string, on: Day) => readonly Planting[];
+  /** All plantings of a variety, over all beds and seasons, in order of beginning. */
+  readonly everyLotOf: (variety: string) => readonly PastLot[];
   /** First day of the season in which a variety was first sown or planted. */
   readonly firstSeason: (variety: string) => Day | undefined;
   /** Whether the notes go back far enough before a season to tell what was new in it. */
@@ -24,50 +34,89 @@ export interface GardenIndex {
  */
 const leastKnown = 0.2;
 
+const made = new WeakMap<Garden, GardenIndex>();
+
 export function indexGarden(garden: Garden): GardenIndex {
-  const { seasonStarts } = garden.settings;
-  const byId = new Map<string, Event>();
-  const begun = new Map<string, Day>();
-  for (const event of garden.events) {
-    byId.set(event.id, event);
-    const begins = event.kind === "sowed" || event.kind === "planted";
-    if (begins && event.variety !== undefined && !begun.has(event.variety)) begun.set(event.variety, event.day);
-  }
-  const lots = new Map(garden.nurseryLots.map((lot) => [`${lot.variety ?? lot.crop} ${lot.sown}`, lot]));
-  const histories = new Map<string, ReadonlyMap<string, readonly Change[]>>();
-  const historiesOf = (bed: string) => {
-    const known = histories.get(bed) ?? groupByPlanting(garden.changes.get(bed) ?? []);
-    histories.set(bed, known);
-    return known;
-  };
-  const season = (day: Day | undefined) => (day === undefined ? undefined : seasonStart(day, seasonStarts));
+  const known = made.get(garden) ?? makeIndex(garden);
+  made.set(garden, known);
+  return known;
+}
+
+function makeIndex(garden: Garden): GardenIndex {
+  const byId = new Map(garden.events.map((event) => [event.id, event]));
+  const { histories, last } = groupByPlanting(garden);
+  const byVariety = Map.groupBy(last.values(), (planting) => planting.variety ?? "");
+  const nurseries = new Map(garden.nurseryLots.map((lot) => [`${lot.variety ?? lot.crop} ${lot.sown}`, lot]));
+  const seasons = firstSeasons(garden);
+  const pastLots = remember((variety: string): readonly PastLot[] =>
+    (byVariety.get(variety) ?? [])
+      .map((planting) => {
+        const changes = histories.get(planting.id) ?? [];
+        return { planting, changes, events: eventsBehind(changes, (id) => byId.get(id)) };
+      })
+      .sort((a, b) => (a.planting.since < b.planting.since ? -1 : 1)),
+  );
   return {
     garden,
     event: (id) => byId.get(id),
-    historyOf: (planting) => historiesOf(planting.bed).get(planting.id) ?? [],
-    nurseryLot: (planting) => lots.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
-    plantingsOf: (variety, on) => plantingsOf(garden, variety, on),
-    firstSeason: (variety) => season(begun.get(variety)),
-    knowsBefore: (first) => {
-      const days = [...begun.values()];
-      const earlier = days.filter((day) => day < first).length;
-      return (
-        earlier >= leastKnown * days.filter((day) => seasonStart(day, seasonStarts) <= first).length && earlier > 0
-      );
-    },
+    historyOf: (planting) => histories.get(planting.id) ?? [],
+    nurseryLot: (planting) => nurseries.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
+    everyLotOf: pastLots,
+    firstSeason: (variety) => seasons.get(variety),
+    knowsBefore: remember((season: Day) => {
+      const days = [...seasons.values()];
+      const earlier = days.filter((day) => day < season).length;
+      return earlier > 0 && earlier >= leastKnown * days.filter((day) => day <= season).length;
+    }),
   };
 }
 
-function groupByPlanting(changes: readonly Change[]): ReadonlyMap<string, readonly Change[]> {
-  const groups = new Map<string, Change[]>();
+function remember<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
+  const known = new Map<Key, Value>();
+  return (key) => {
+    const value = known.get(key) ?? work(key);
+    known.set(key, value);
+    return value;
+  };
+}
+
+function firstSeasons(garden: Garden): ReadonlyMap<string, Day> {
+  const seasons = new Map<string, Day>();
+  for (const { kind, variety, day } of garden.events) {
+    if ((kind === "sowed" || kind === "planted") && variety !== undefined && !seasons.has(variety)) {
+      seasons.set(variety, seasonStart(day, garden.settings.seasonStarts));
+    }
+  }
+  return seasons;
+}
+
+function groupByPlanting(garden: Garden) {
+  const histories = new Map<string, Change[]>();
+  const last = new Map<string, Planting>();
   const put = (id: string, change: Change) => {
-    const group = groups.get(id);
-    if (group === undefined) groups.set(id, [change]);
+    const group = histories.get(id);
+    if (group === undefined) histories.set(id, [change]);
     else if (group.at(-1) !== change) group.push(change);
   };
-  for (const change of changes) {
-    if (change.planting !== undefined) put(change.planting, change);
-    for (const planting of change.effect.plantings ?? []) put(planting.id, change);
+  for (const changes of garden.changes.values()) {
+    for (const change of changes) {
+      if (change.planting !== undefined) put(change.planting, change);
+      for (const planting of change.effect.plantings ?? []) {
+        put(planting.id, change);
+        last.set(planting.id, planting);
+      }
+    }
   }
-  return groups;
+  return { histories, last };
+}
+
+/** The events that changes rest on, each once. */
+export function eventsBehind(changes: readonly Change[], find: (id: string) => Event | undefined): readonly Event[] {
+  const found = new Set<Event>();
+  for (const { event: id, day } of changes) {
+    const event = id === undefined ? undefined : find(id);
+    // A season's end rests on the old event that began the planting: no news in itself.
+    if (event !== undefined && event.day === day) found.add(event);
+  }
+  return [...found];
 }

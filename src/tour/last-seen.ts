@@ -1,9 +1,9 @@
 /** What viewers saw of a bed last time, and what stood in it a year ago. */
 import { daysBetween } from "../calendar.ts";
-import type { BedState, Day, Planting } from "../model.ts";
-import { cropName, living, sayLength, sayList, sayNumber, state } from "../timeline/index.ts";
+import type { Day, Planting } from "../model.ts";
+import { cropName, sayLength, sayList, sayNumber } from "../timeline/index.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, livingOn } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { dayOnly, speechOf, yearBefore } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
@@ -36,26 +36,26 @@ export function lastSeen(here: BedOnTheDay): readonly Sentence[] {
 export function thisDayLastYear(here: BedOnTheDay): Fact | undefined {
   const day = yearBefore(here.day);
   if (here.bed.inUseSince !== undefined && here.bed.inUseSince > day) return undefined;
-  const past = state(here.index.garden, here.bed.id, day);
+  const past = livingOn(here.index, here.now, day);
   const held = whatStood(past, day, here);
   if (held === undefined || shownIn(past).every((planting) => planting.perennial)) return undefined;
   const text = `This day last year ${theBed(here.bed)} held ${held}.`;
   return { ...say(text, groundsOf(past, here)), kind: "last year", plantings: [] };
 }
 
-function groundsOf(past: BedState, here: BedOnTheDay): { place: Planting["lastNote"] }[] {
+function groundsOf(past: readonly Planting[], here: BedOnTheDay): { place: Planting["lastNote"] }[] {
   return shownIn(past)
     .filter((planting) => planting.lastNote.file !== here.bed.place?.file)
     .map((planting) => ({ place: planting.lastNote }));
 }
 
 /** What was there to be seen; a private planting was not spoken of then and is not now. */
-function shownIn(past: BedState): readonly Planting[] {
-  return living(past).filter((planting) => !planting.private);
+function shownIn(past: readonly Planting[]): readonly Planting[] {
+  return past.filter((planting) => !planting.private);
 }
 
 /** "24 leeks at 12 cm, broad beans in flower and carrots just up"; undefined when nothing stood there. */
-function whatStood(past: BedState, day: Day, here: BedOnTheDay): string | undefined {
+function whatStood(past: readonly Planting[], day: Day, here: BedOnTheDay): string | undefined {
   const { crops, varieties } = here.index.garden;
   const cropOf = (planting: Planting) =>
     planting.crop ?? (planting.variety === undefined ? undefined : varieties.get(planting.variety)?.crop);
@@ -94,5 +94,5 @@ function howItStood(plantings: readonly Planting[], day: Day, here: BedOnTheDay)
 
 /** Whether a bed held nothing when viewers last saw it. */
 export function wasBare(here: BedOnTheDay): boolean {
-  return here.since.episode !== undefined && living(here.past).length === 0;
+  return here.since.episode !== undefined && here.past.length === 0;
 }

@@ -13,7 +13,6 @@ import { lastSeen } from "./last-seen.ts";
 import { leftOutLines } from "./left-out.ts";
 import { endedSentence, lostSentences } from "./news-sentences.ts";
 import { openingLines } from "./opening-lines.ts";
-import { say } from "./sentence.ts";
 import { showPoints } from "./show-points.ts";
 import { publishedTours, sinceFor } from "./since.ts";
 import { disclosureLines, gearRow } from "./source-words.ts";
@@ -114,7 +113,13 @@ function stopOf(
     varieties: varietyRows(here),
     gear: gear.map(gearRow),
     facts: factsOf(here),
-    changes: here.changes.map((change) => ({ ...say(change.text, [change]), kind: change.kind, day: change.day })),
+    changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
+      text,
+      sources: [note],
+      private: isPrivate,
+      kind,
+      day,
+    })),
     finishedSince: [
       ...here.ended.map((lot) => endedSentence(lot, here)),
       ...lostSentences(here).map(({ sentence }) => sentence),

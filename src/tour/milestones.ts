@@ -1,9 +1,9 @@
 /** First times of a season: up, first flower, first fruit, first picking, each against last year's. */
-import { addDays, daysBetween } from "../calendar.ts";
+import { daysBetween } from "../calendar.ts";
 import type { Day, Event } from "../model.ts";
 import { capital, sayPlural } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
-import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, ShowKind } from "./brief.ts";
 import { againstLastYear, lastSeasonStart, onDay, speechOf, yearBefore } from "./days-said.ts";
 import { sayHarvest, sumOf } from "./harvest-sums.ts";
@@ -35,6 +35,15 @@ const mostDaysApart = 40;
 
 /** First times since viewers last saw the bed, the latest stage of each sowing only. */
 export function milestonesSince(here: BedOnTheDay): readonly Milestone[] {
+  const known = told.get(here) ?? findMilestones(here);
+  told.set(here, known);
+  return known;
+}
+
+/** Asked for by the openings and by the stop. */
+const told = new WeakMap<BedOnTheDay, readonly Milestone[]>();
+
+function findMilestones(here: BedOnTheDay): readonly Milestone[] {
   const sowings = Map.groupBy(here.growing, ({ planting }) =>
     [planting.variety ?? planting.crop, planting.sown ?? planting.planted].join(" "),
   );
@@ -109,12 +118,15 @@ function lastYears(lot: Lot, kind: MilestoneEvent, here: BedOnTheDay): Event | u
   const { variety } = lot.planting;
   if (variety === undefined) return undefined;
   const from = lastSeasonStart(here.day, here.index.garden.settings.seasonStarts);
-  const to = addDays(here.season, -1);
-  const events = here.index
-    .plantingsOf(variety, to)
-    .flatMap((planting) => lotOf(here.index, planting, to).events)
-    .filter((event) => event.kind === kind && event.day >= from);
-  return events.toSorted((a, b) => (a.day < b.day ? -1 : 1))[0];
+  const to = here.season;
+  let first: Event | undefined;
+  for (const { events } of here.index.everyLotOf(variety)) {
+    for (const event of events) {
+      if (event.kind !== kind || event.day < from || event.day >= to) continue;
+      if (first === undefined || event.day < first.day) first = event;
+    }
+  }
+  return first;
 }
 
 function afterSowing({ planting }: Lot, day: Day): string {

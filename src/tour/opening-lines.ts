@@ -1,6 +1,6 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
-import { addDays, daysBetween } from "../calendar.ts";
-import { capital, cropName, living, sayNumber, sayPlural } from "../timeline/index.ts";
+import { daysBetween } from "../calendar.ts";
+import { capital, cropName, sayNumber, sayPlural } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
 import { bedVerb, inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
@@ -87,13 +87,13 @@ function biggestChange(stops: readonly BedOnTheDay[], but: string | undefined): 
 /** "Eleven squash went in since the last tour. The long bed was bare when viewers last saw it." */
 function plantedWhole(here: BedOnTheDay, but: string | undefined): Sized[] {
   const fresh = here.growing.filter(
-    (lot) => isNews(lot, here) && lot.planting.planted !== undefined && lot.plants !== undefined,
+    (lot) => isNews(lot, here) && lot.planting.planted !== undefined && lot.planting.began !== undefined,
   );
   const byCrop = Map.groupBy(fresh, ({ crop, planting }) => crop?.id ?? planting.id);
   return [...byCrop.values()].flatMap(([first, ...more]) => {
     if (first === undefined || (more.length === 0 && first.planting.id === but)) return [];
     const batch = batchOf([first, ...more]);
-    const plants = batch.plants ?? 0;
+    const plants = batch.lots.reduce((sum, { planting }) => sum + (planting.began?.value ?? 0), 0);
     const name =
       batch.crop === undefined || more.length === 0 ? plantName(first, plants) : cropName(batch.crop, plants);
     const when = here.since.episode === undefined ? "this season" : here.since.text;
@@ -114,7 +114,7 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
     .filter((batch) => batch.lots.every((lot) => lot.planting.id !== but))
     .flatMap((batch) => {
       // What was picked before this season is history, even where no tour came by for a year.
-      const after = here.newsAfter < here.season ? addDays(here.season, -1) : here.newsAfter;
+      const after = here.newsAfter < here.season ? here.seasonEve : here.newsAfter;
       const picked = pickedSince(batch, here, after);
       const sum = sayHarvestOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
@@ -129,7 +129,7 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
 
 /** "The onion bed is empty. On 13 June it was full of garlic." */
 function emptied(here: BedOnTheDay): Sized[] {
-  if (here.growing.length > 0 || here.ended.length === 0 || living(here.past).length === 0) return [];
+  if (here.growing.length > 0 || here.ended.length === 0 || here.past.length === 0) return [];
   const [batch] = batchesOf(here.ended);
   if (batch === undefined || here.since.episode === undefined) return [];
   const others = here.ended.length - 1;

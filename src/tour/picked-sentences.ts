@@ -2,9 +2,9 @@
 import { addDays } from "../calendar.ts";
 import type { Change, Day } from "../model.ts";
 import { capital, changes } from "../timeline/index.ts";
-import { type Batch, batchOf } from "./batches.ts";
+import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
-import { type BedOnTheDay, lotOf } from "./bed-on-the-day.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { lastSeasonStart, onDay, sinceDay, speechOf, yearBefore } from "./days-said.ts";
 import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
@@ -20,7 +20,7 @@ function pickings(batch: Batch, after: Day): readonly Change[] {
 }
 
 export function pickedThisSeason(batch: Batch, here: BedOnTheDay): HarvestSum {
-  const before = addDays(here.season, -1);
+  const before = here.seasonEve;
   return harvestBetween(pickings(batch, before), before, here.day);
 }
 
@@ -38,7 +38,7 @@ export function pickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const last = lastYearByNow(batch, here);
   const against = last === undefined || !comparable(picked, last.picked) ? undefined : last;
   const compared = against === undefined ? "" : `; ${against.text}`;
-  const grounds: Ground[] = [...pickings(batch, addDays(here.season, -1)), ...(against?.grounds ?? [])];
+  const grounds: Ground[] = [...pickings(batch, here.seasonEve), ...(against?.grounds ?? [])];
   return factOf(
     "picked",
     batch,
@@ -79,9 +79,14 @@ function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
   const { settings } = here.index.garden;
   const day = yearBefore(here.day);
   const from = addDays(lastSeasonStart(here.day, settings.seasonStarts), -1);
-  const former = here.index.plantingsOf(variety, day).map((planting) => lotOf(here.index, planting, day));
-  const found = [...Map.groupBy(former, (lot) => lot.planting.bed)].flatMap(([bed, [first, ...more]]) => {
-    const all = first === undefined ? [] : pickings(batchOf([first, ...more]), from);
+  const before = here.index.everyLotOf(variety).filter(({ planting }) => planting.since <= day);
+  const found = [...Map.groupBy(before, ({ planting }) => planting.bed)].flatMap(([bed, lots]) => {
+    const all = lots.flatMap(({ planting, changes: history }) =>
+      history.filter(
+        (change) =>
+          change.kind === "picked" && change.planting === planting.id && change.day > from && change.day <= day,
+      ),
+    );
     return all.length === 0 ? [] : [{ bed, all, picked: harvestBetween(all, from, day) }];
   });
   const own = found.find(({ bed }) => bed === here.bed.id) ?? (found.length === 1 ? found[0] : undefined);
@@ -95,7 +100,7 @@ function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
 /** "2.1 kg of tomatoes came from this bed this season without a word on which." One for each crop picked that way. */
 export function pickedUnassigned(here: BedOnTheDay): readonly Fact[] {
   const { garden } = here.index;
-  const season = changes(garden, here.bed.id, addDays(here.season, -1), here.day);
+  const season = changes(garden, here.bed.id, here.seasonEve, here.day);
   const whole = season.filter((change) => change.effect.unassigned !== undefined);
   const byCrop = Map.groupBy(whole, (change) => change.effect.unassigned?.crop ?? "");
   return [...byCrop].flatMap(([id, all]) => {

@@ -23,8 +23,23 @@ export function theCrop(crop: Crop, count?: number): string {
   return `the ${cropName(crop, count)}`;
 }
 
+/** Names are said thousands of times in a brief; each is put together once. */
+const names = new WeakMap<Variety, Map<string, string>>();
+const wordsOfCrops = new WeakMap<Crop, readonly string[]>();
+
 /** "Musselburgh leeks", "Musselburgh leek" for one plant, "lettuces" when nobody wrote down which. */
 export function plantName(named: Named, count?: number): string {
+  const { variety, crop } = named;
+  if (variety === undefined) return varietyName(variety, crop, count);
+  const known = names.get(variety) ?? new Map<string, string>();
+  names.set(variety, known);
+  const key = `${crop?.id ?? ""} ${count === 1 ? "one" : "many"}`;
+  const name = known.get(key) ?? putTogether(named, count);
+  known.set(key, name);
+  return name;
+}
+
+function putTogether(named: Named, count?: number): string {
   const { variety, crop } = named;
   return crop !== undefined && isUnnamed(named) ? cropName(crop, count) : varietyName(variety, crop, count);
 }
@@ -54,21 +69,25 @@ export function label(named: Named): string {
 export function isUnnamed({ variety, crop }: Named): boolean {
   if (variety === undefined) return true;
   const title = variety.title.trim().toLowerCase();
-  return crop !== undefined && cropWords(crop).some((word) => word.toLowerCase() === title);
+  return crop !== undefined && cropWords(crop).includes(title);
 }
 
 function withoutCropWord(written: string, crop: Crop): string {
   const title = written.trim();
   const lower = title.toLowerCase();
-  for (const word of cropWords(crop)) {
-    const said = word.toLowerCase();
+  for (const said of cropWords(crop)) {
     if (lower.endsWith(` ${said}`)) return title.slice(0, -said.length - 1).trim();
     if (lower.startsWith(`${said} `)) return title.slice(said.length + 1).trim();
   }
   return title;
 }
 
-/** Longest first, so that "runner bean" goes before "bean". */
+/** Longest first, so that "runner bean" goes before "bean"; in lower case. */
 function cropWords(crop: Crop): readonly string[] {
-  return [crop.plural, crop.name, ...crop.alsoCalled].sort((a, b) => b.length - a.length);
+  const known = wordsOfCrops.get(crop);
+  if (known !== undefined) return known;
+  const words = [crop.plural, crop.name, ...crop.alsoCalled].map((word) => word.toLowerCase());
+  words.sort((a, b) => b.length - a.length);
+  wordsOfCrops.set(crop, words);
+  return words;
 }

@@ -127,7 +127,11 @@ function bedLeft(planting: Planting, here: BedOnTheDay): string {
 }
 
 /** First day on which an event of a kind spoke of a lot, from a day on. */
-export function firstDayOf(lot: Lot, kind: "up" | "flowered" | "fruited" | "picked", from = ""): Day | undefined {
+export function firstDayOf(
+  lot: Pick<Lot, "events">,
+  kind: "up" | "flowered" | "fruited" | "picked",
+  from = "",
+): Day | undefined {
   return lot.events.find((event) => event.kind === kind && event.day >= from)?.day;
 }
 

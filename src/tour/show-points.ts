@@ -190,7 +190,7 @@ function besides(here: BedOnTheDay): Candidate[] {
     }));
   const recent = addDays(here.day, -soon);
   const works = here.changes
-    .filter((change) => change.kind === "did" && change.day > here.newsAfter && change.day > recent)
+    .filter((change) => change.kind === "did" && change.day > recent)
     .map((change) => ({
       kind:
         change.effect.gear !== undefined || change.effect.built !== undefined || change.effect.filled !== undefined
