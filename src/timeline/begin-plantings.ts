@@ -1,31 +1,25 @@
-/** How plantings begin: sown in place, planted out from the nursery or bought, moved from another bed, or simply there. */
+/** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
 import { seasonStart } from "../calendar.ts";
 import type { Count, Day, Event, Picked, Planting, Stage } from "../model.ts";
-import { sayMovedIn, sayMovedOut, sayNew, sayPlanted, saySown } from "./change-sentences.ts";
-import { isNone, less } from "./counts.ts";
-import { habitOf } from "./crop-habits.ts";
-import { endPlanting } from "./end-planting.ts";
+import { sayMovedIn, sayNew, saySown } from "./change-sentences.ts";
 import {
-  addChange,
-  addGrowing,
-  become,
   bedsMeant,
   cropOf,
   type Growing,
   isPerennial,
   isPrivate,
   type Ledger,
-  livingNamed,
   plantIds,
   plantKey,
-  report,
   varietyOf,
 } from "./ledger.ts";
+import { addGrowing } from "./living-plantings.ts";
 import type { PlantIds } from "./names.ts";
-import { draw, openLot, openLotsOf, reportShort } from "./nursery-lots.ts";
+import { openLot } from "./nursery-lots.ts";
 import { wordsOf } from "./same-words.ts";
 import { endsWithoutWord } from "./seasons.ts";
-import { capital } from "./words.ts";
+import { sayNoneGrow, someOf } from "./sentence-parts.ts";
+import { addChange, report } from "./write-down.ts";
 
 const nothingPicked: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
 
@@ -67,7 +61,7 @@ export function sow(ledger: Ledger, event: Event): void {
 }
 
 /** Opens a nursery lot. It is told of a bed only when the line itself names one: the staging, the cold frame. */
-function raise(ledger: Ledger, event: Event): void {
+export function raise(ledger: Ledger, event: Event): void {
   const { bed } = event;
   const named = bed !== undefined && isNamed(ledger, event, bed);
   const lot = openLot(ledger, event, named ? bed : undefined);
@@ -79,88 +73,6 @@ function isNamed(ledger: Ledger, event: Event, bed: string): boolean {
   if (ledger.notes.get(event.place.file)?.beds.includes(bed) !== true) return true;
   const names = [bed, ledger.names.bed(bed), ...(ledger.records.beds.get(bed)?.alsoCalled ?? [])];
   return names.some((name) => event.text.toLowerCase().includes(name.toLowerCase()));
-}
-
-/** A planting draws its plants from the nursery, or from a seedbed; bought and given plants come from outside. */
-export function plant(ledger: Ledger, event: Event): void {
-  if (event.nursery === true) {
-    raise(ledger, event);
-    return;
-  }
-  const { bed } = event;
-  if (bed === undefined) reportNoBed(ledger, event);
-  const ids = withVarietyOfLot(ledger, event);
-  const number = event.count?.value;
-  const lots = event.plantsFrom === undefined ? openLotsOf(ledger, ids, event.day) : [];
-  const seedbed = lots.length === 0 && event.plantsFrom === undefined ? seedbedOf(ledger, ids, event) : undefined;
-  const id = bed === undefined ? undefined : nextId(ledger, bed, ids, event.day);
-  const drawn = draw(lots, number, { day: event.day, to: "planted", planting: id, place: event.place });
-  if (event.plantsFrom === undefined && seedbed === undefined) reportShort(ledger, event, drawn, lots, "planted");
-  if (bed === undefined) return;
-  const lot = drawn.lots[0]?.now;
-  const growing = begin(ledger, event, {
-    bed,
-    ids,
-    stage: "growing",
-    count: event.count,
-    sown: lot?.sown ?? seedbed?.now.sown,
-    planted: event.day,
-    plantsFrom: event.plantsFrom,
-  });
-  const { now } = growing;
-  const raised =
-    seedbed !== undefined
-      ? { sown: seedbed.now.sown ?? seedbed.now.since, bed: seedbed.now.bed }
-      : lot !== undefined && (!lot.private || event.private)
-        ? { sown: lot.sown }
-        : undefined;
-  addChange(ledger, event, {
-    kind: "planted",
-    bed,
-    text: sayPlanted(ledger.names, event, now, raised),
-    effect: { plantings: [now] },
-  });
-  if (seedbed !== undefined) takeFromSeedbed(ledger, event, seedbed, bed);
-}
-
-/** "planted 12 leeks" when the leeks in the nursery are all of one variety means that variety. */
-function withVarietyOfLot(ledger: Ledger, event: Event): PlantIds {
-  const ids = plantIds(ledger.records, event);
-  if (ids.variety !== undefined || event.plantsFrom !== undefined) return ids;
-  const variety = openLotsOf(ledger, ids, event.day)[0]?.now.variety;
-  if (variety === undefined) return ids;
-  const name = ledger.names.plants({ variety, crop: ids.crop });
-  report(
-    ledger,
-    "timeline/variety-from-nursery",
-    event.place,
-    `The line names only ${ledger.names.plants(ids)}; the only ones in the nursery were ${name}, so they were taken to be those.`,
-    "Write the variety in the line.",
-  );
-  return { variety, crop: ids.crop };
-}
-
-/** Seedlings of a direct sowing in another bed, from which leeks and cabbages are commonly set out. */
-function seedbedOf(ledger: Ledger, ids: PlantIds, event: Event): Growing | undefined {
-  if (ids.variety === undefined || habitOf(cropOf(ledger, ids)).begunInPlace === true) return undefined;
-  return livingNamed(ledger, ids).find(
-    ({ now }) =>
-      now.bed !== event.bed &&
-      now.planted === undefined &&
-      now.sown !== undefined &&
-      now.sown < event.day &&
-      (now.stage === "sown" || now.stage === "up" || now.stage === "growing"),
-  );
-}
-
-function takeFromSeedbed(ledger: Ledger, event: Event, seedbed: Growing, bed: string): void {
-  const number = event.count?.value ?? 0;
-  const alive = seedbed.now.count?.value;
-  const moved = alive === undefined ? number : Math.min(number, alive);
-  const now = become(seedbed, { movedOut: seedbed.now.movedOut + moved, count: less(seedbed.now.count, moved) }, event);
-  const text = sayMovedOut(ledger.names, { ...event, detail: undefined }, now, bed);
-  const done = isNone(now.count) ? endPlanting(ledger, seedbed, event.day, "finished") : { plantings: [now] };
-  addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: done });
 }
 
 /** Plants that come into a bed from another, with what is known of them. */
@@ -199,14 +111,14 @@ export function arrive(
 export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefined {
   const ids = plantIds(ledger.records, event);
   const [bed, another] = bedsMeant(ledger, event);
-  const name = capital(ledger.names.plants(ids));
+  const { name, were, they } = someOf(ledger.names, ids, undefined);
   if (bed === undefined || another !== undefined) {
     report(
       ledger,
       "timeline/nothing-planted",
       event.place,
-      `${name} are nowhere in the notes on this day, and the line names no bed, so it could not be placed.`,
-      `Name the bed, or add the line that says when they were sown or planted.`,
+      `${sayNoneGrow(ledger.names, ids)} anywhere on this day, and the line names no bed, so it could not be placed.`,
+      `Name the bed, or add the line that says when ${they} ${were} sown or planted.`,
     );
     return undefined;
   }
@@ -216,7 +128,7 @@ export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefin
       ledger,
       "timeline/before-planting",
       event.place,
-      `This is noted of ${ledger.names.plants(ids)} in ${ledger.names.bed(bed)} before they were sown or planted there, on ${ledger.names.day(later, event.day)}.`,
+      `This is noted of ${name} in ${ledger.names.bed(bed)} before ${they} ${were} sown or planted there, on ${ledger.names.day(later, event.day)}.`,
       "Correct the date of this line or of that one.",
     );
     return undefined;
@@ -228,8 +140,8 @@ export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefin
       ledger,
       "timeline/nothing-planted",
       event.place,
-      `No line says when the ${ledger.names.plants(ids)} in ${ledger.names.bed(bed)} were sown or planted.`,
-      `Add a "sowed" or "planted" line on its day; until then they count from here.`,
+      `No line says when the ${name} in ${ledger.names.bed(bed)} ${were} sown or planted.`,
+      `Add a "sowed" or "planted" line on its day; until then ${they} ${they === "they" ? "count" : "counts"} from here.`,
     );
   }
   addChange(ledger, event, { kind: "new", bed, text: sayNew(ledger.names, now), effect: { plantings: [now] } });
@@ -243,7 +155,7 @@ function startLater(ledger: Ledger, bed: string, ids: PlantIds, day: Day): Day |
   return next !== undefined && seasonStart(next, seasonStarts) === seasonStart(day, seasonStarts) ? next : undefined;
 }
 
-function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
+export function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
   const { bed, ids, stage, from } = beginning;
   const variety = varietyOf(ledger, ids);
   const crop = cropOf(ledger, ids);
@@ -297,7 +209,7 @@ function baseId(bed: string, ids: PlantIds, day: Day): string {
 }
 
 /** "long-bed/crown-prince/2026-05-24"; a second lot begun that day ends in "-2". */
-function nextId(ledger: Ledger, bed: string, ids: PlantIds, day: Day): string {
+export function nextId(ledger: Ledger, bed: string, ids: PlantIds, day: Day): string {
   const base = baseId(bed, ids, day);
   const begun = ledger.ids.get(base) ?? 0;
   return begun === 0 ? base : `${base}-${begun + 1}`;
@@ -328,21 +240,12 @@ function checkInUse(ledger: Ledger, event: Event, id: string): void {
 }
 
 function reportSownWhere(ledger: Ledger, event: Event): void {
+  const { name, were } = someOf(ledger.names, plantIds(ledger.records, event), undefined);
   report(
     ledger,
     "timeline/sown-where",
     event.place,
-    `The line does not say where ${ledger.names.plants(plantIds(ledger.records, event))} were sown; it was taken as sown indoors.`,
+    `The line does not say where ${name} ${were} sown; it was taken as sown indoors.`,
     `Write "indoors", or the bed: "in Long Bed".`,
-  );
-}
-
-function reportNoBed(ledger: Ledger, event: Event): void {
-  report(
-    ledger,
-    "timeline/no-bed",
-    event.place,
-    `The line does not say in which bed ${ledger.names.plants(plantIds(ledger.records, event))} were planted.`,
-    `Name the bed: "in Long Bed".`,
   );
 }

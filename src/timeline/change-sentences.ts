@@ -53,6 +53,10 @@ export function sayMovedIn(names: Names, event: Event, planting: Planting, fromB
   );
 }
 
+export function sayMovedWithin(names: Names, event: Event, planting: Planting): string {
+  return sentence(`${movedPlants(names, event, planting)} moved`, ...placing(names, event), event.detail);
+}
+
 function movedPlants(names: Names, event: Event, planting: Planting): string {
   return event.count === undefined ? wholePlanting(names, planting).name : someOf(names, planting, event.count).name;
 }

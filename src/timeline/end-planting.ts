@@ -1,6 +1,7 @@
 /** What the end of a planting leaves behind. */
 import type { ChangeEffect, Day, Event, Planting, Stage } from "../model.ts";
-import { become, type Growing, type Ledger, takeOut } from "./ledger.ts";
+import type { Growing, Ledger } from "./ledger.ts";
+import { become, takeOut } from "./living-plantings.ts";
 
 /** Takes a planting out of the living and says what that leaves behind. */
 export function endPlanting(

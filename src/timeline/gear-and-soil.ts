@@ -2,8 +2,10 @@
 import { isDay, parseSince } from "../calendar.ts";
 import type { Bed, ChangeEffect, DatedWork, Day, Event, Place } from "../model.ts";
 import { sayBedWork, sayGearDown, sayGearUp, sayInUse, saySoilTest } from "./change-sentences.ts";
-import { addChange, become, bedLedger, bedsMeant, type Ledger, oneBedMeant, pushChange, report } from "./ledger.ts";
+import { bedLedger, bedsMeant, type Ledger } from "./ledger.ts";
+import { become } from "./living-plantings.ts";
 import { tryAgainst } from "./troubles.ts";
+import { addChange, oneBedMeant, pushChange, report } from "./write-down.ts";
 
 export function putUp(ledger: Ledger, event: Event): void {
   const { gear } = event;

@@ -5,13 +5,14 @@
  */
 import type { Change, Event, EventKind, Garden, Photo, Records } from "../model.ts";
 import { sortProblems } from "../records/index.ts";
-import { plant, sow } from "./begin-plantings.ts";
+import { sow } from "./begin-plantings.ts";
 import { bedHistory, putUp, takeDown, testSoil } from "./gear-and-soil.ts";
 import { comeUp, flower, fruit, measure, potOn, thin } from "./growth.ts";
 import { clear, giveAway, lose, move } from "./leaving.ts";
 import { type Ledger, openLedger } from "./ledger.ts";
 import { closeOldLots } from "./nursery-lots.ts";
 import { pick, saveSeed } from "./pickings.ts";
+import { plant } from "./planting-out.ts";
 import { passTime, reportEndings } from "./season-turn.ts";
 import { nextSeason } from "./seasons.ts";
 import { done, fallDue, promise, promiseAloud, spokenPromises, toDo } from "./tasks-and-promises.ts";

@@ -3,18 +3,11 @@ import type { Event, Planting, Stage } from "../model.ts";
 import { impliedPlanting } from "./begin-plantings.ts";
 import { sayFlowered, sayFruited, sayMeasured, sayPottedOn, sayThinned, sayUp } from "./change-sentences.ts";
 import { exactly, isExact } from "./counts.ts";
-import {
-  addChange,
-  become,
-  bedsMeant,
-  byBed,
-  type ChangeFacts,
-  type Growing,
-  type Ledger,
-  type Lot,
-} from "./ledger.ts";
+import { bedsMeant, type Growing, type Ledger, type Lot } from "./ledger.ts";
+import { become, byBed } from "./living-plantings.ts";
 import type { Names } from "./names.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
+import { addChange, type ChangeFacts } from "./write-down.ts";
 
 /** Stages in the order in which plants go through them. */
 const stageOrder: readonly Stage[] = ["sown", "up", "growing", "flowering", "fruiting", "picking", "finished", "lost"];

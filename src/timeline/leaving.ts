@@ -1,25 +1,16 @@
 /** How plants leave: lost, given away, cleared, moved to another bed. */
 import type { ChangeEffect, Event, Planting } from "../model.ts";
 import { arrive } from "./begin-plantings.ts";
-import { sayCleared, sayGivenAway, sayLost, sayMovedOut, sayNotFound } from "./change-sentences.ts";
+import { sayCleared, sayGivenAway, sayLost, sayMovedOut, sayMovedWithin, sayNotFound } from "./change-sentences.ts";
 import { exactly, isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting, joined } from "./end-planting.ts";
-import {
-  addChange,
-  become,
-  bedsMeant,
-  byBed,
-  cropOf,
-  type Growing,
-  type Ledger,
-  type Lot,
-  plantIds,
-  report,
-} from "./ledger.ts";
+import { bedsMeant, cropOf, type Growing, type Ledger, type Lot, plantIds } from "./ledger.ts";
+import { become, byBed } from "./living-plantings.ts";
 import { draw, loseLot, reportShort } from "./nursery-lots.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { capital, sayNumber } from "./words.ts";
+import { addChange, report } from "./write-down.ts";
 
 /** "lost some of the leeks": part of them, nobody counted how many. */
 const partOnly = /\b(some|a few|few|several|many|most|half|part|a couple)\b/i;
@@ -146,17 +137,17 @@ function clearWhatIsNotThere(ledger: Ledger, event: Event): void {
 
 export function move(ledger: Ledger, event: Event): void {
   const { toBed } = event;
-  if (toBed === undefined) {
-    reportNothing(ledger, event, "moved");
-    return;
-  }
   const meant = plantingsMeant(ledger, event);
   if (meant.is !== "plantings") {
     reportNothing(ledger, event, "moved");
-    arrive(ledger, event, toBed, undefined, event.count);
+    if (toBed !== undefined) arrive(ledger, event, toBed, undefined, event.count);
     return;
   }
   for (const growing of meant.plantings) {
+    if (toBed === undefined || toBed === growing.now.bed) {
+      moveWithin(ledger, event, growing);
+      continue;
+    }
     const from = growing.now;
     const text = sayMovedOut(ledger.names, event, from, toBed);
     const whole = event.count === undefined;
@@ -172,6 +163,13 @@ export function move(ledger: Ledger, event: Event): void {
     addChange(ledger, event, { kind: "moved", bed: from.bed, text, effect });
     arrive(ledger, event, toBed, from, whole ? from.count : event.count);
   }
+}
+
+/** To another place of the same bed: the planting stays what it is. */
+function moveWithin(ledger: Ledger, event: Event, growing: Growing): void {
+  const now = become(growing, { spot: event.spot ?? growing.now.spot }, event);
+  const text = sayMovedWithin(ledger.names, event, now);
+  addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: { plantings: [now] } });
 }
 
 /** Ends it, or, when it has ended already (a line about that same day), only writes down the rest. */

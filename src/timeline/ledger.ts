@@ -2,19 +2,15 @@
  * The garden while its events are gone through in order. What stands here changes from event to event and never leaves
  * the room; what leaves it are the changes, which carry plantings, troubles and tasks as they became.
  */
-import { addDays, seasonStart } from "../calendar.ts";
+import { seasonStart } from "../calendar.ts";
 import type {
   Change,
-  ChangeEffect,
-  ChangeKind,
   Crop,
   Day,
   Event,
   FollowUp,
-  Harvest,
   Note,
   NurseryLot,
-  Place,
   Planting,
   Problem,
   Records,
@@ -23,7 +19,6 @@ import type {
   UnassignedPicking,
   Variety,
 } from "../model.ts";
-import { problem, type RuleName } from "../records/index.ts";
 import { type Names, namesOf, type PlantIds } from "./names.ts";
 
 /** A planting as it stands, and what the timeline keeps in mind about it. */
@@ -222,158 +217,6 @@ export function bedsMeant(ledger: Ledger, event: Event): readonly string[] {
   return ledger.notes.get(event.place.file)?.beds ?? [];
 }
 
-/**
- * The one bed a line speaks of, for what can be in one bed only: gear, a soil test. When its note is about several, the
- * first, with a hint.
- */
-export function oneBedMeant(ledger: Ledger, event: Event): string | undefined {
-  const [first, second] = bedsMeant(ledger, event);
-  if (first !== undefined && second !== undefined) {
-    report(
-      ledger,
-      "timeline/several-beds",
-      event.place,
-      `The line names no bed, and its note is about several; it was taken to mean ${ledger.names.bed(first)}.`,
-      `Name the bed in the line: "in ${ledger.names.bed(first)}".`,
-    );
-  }
-  return first;
-}
-
-/** Living plantings a line could name, in these beds (all beds when none is given), in order of beginning. */
-export function livingNamed(ledger: Ledger, event: PlantIds, beds?: readonly string[]): Growing[] {
-  const { variety, crop } = event;
-  const crops = crop === undefined ? [] : (ledger.cropsCovered.get(crop) ?? [crop]);
-  if (beds === undefined || beds.length === 0) {
-    const keys = variety === undefined ? crops.map((one) => plantKey({ crop: one })) : [plantKey({ variety })];
-    return keys.flatMap((key) => [...(ledger.living.get(key) ?? [])]);
-  }
-  const isNamed = ({ now }: Growing) =>
-    variety === undefined ? now.crop !== undefined && crops.includes(now.crop) : now.variety === variety;
-  return beds.flatMap((bed) => (ledger.beds.get(bed)?.living ?? []).filter(isNamed));
-}
-
-// ------------------------------------------------------------------------------------------------------------ plantings
-
-/** Plantings grouped by bed, in the order given. */
-export function byBed(plantings: readonly Growing[]): ReadonlyMap<string, readonly Growing[]> {
-  return Map.groupBy(plantings, ({ now }) => now.bed);
-}
-
-/** Puts a planting among the living. */
-export function addGrowing(ledger: Ledger, growing: Growing): void {
-  const { now, endsBy } = growing;
-  bedLedger(ledger, now.bed).living.push(growing);
-  for (const key of livingKeys(now)) {
-    const same = ledger.living.get(key);
-    if (same === undefined) ledger.living.set(key, new Set([growing]));
-    else same.add(growing);
-  }
-  if (endsBy === undefined) return;
-  const ending = ledger.endings.get(endsBy);
-  if (ending === undefined) ledger.endings.set(endsBy, [growing]);
-  else ending.push(growing);
-}
-
-/** A planting answers to its variety and to its crop. */
-function livingKeys(now: Planting): readonly string[] {
-  const crop = plantKey({ crop: now.crop });
-  return now.variety === undefined ? [crop] : now.crop === undefined ? [plantKey(now)] : [plantKey(now), crop];
-}
-
-/** The planting as an event leaves it. */
-export function become(growing: Growing, patch: Partial<Planting>, event?: Event): Planting {
-  const spoken = event === undefined ? undefined : { lastEvent: event.id, lastNote: event.place };
-  growing.now = { ...growing.now, ...patch, ...spoken };
-  return growing.now;
-}
-
-/** Takes a planting out of the living; gives the troubles that end with it. The planting's own record is set by the caller. */
-export function takeOut(ledger: Ledger, growing: Growing, day: Day): { trouble: OpenTrouble; before: Trouble }[] {
-  const bed = bedLedger(ledger, growing.now.bed);
-  bed.living = bed.living.filter((other) => other !== growing);
-  for (const key of livingKeys(growing.now)) ledger.living.get(key)?.delete(growing);
-  for (const key of livingKeys(growing.now)) {
-    const ended = bed.ended.get(key);
-    if (ended === undefined) bed.ended.set(key, [growing]);
-    else ended.push(growing);
-  }
-  const lives = (id: string) => bed.living.some((other) => other.now.id === id);
-  const over = bed.troubles.filter(({ now }) => now.plantings.includes(growing.now.id) && !now.plantings.some(lives));
-  bed.troubles = bed.troubles.filter((trouble) => !over.includes(trouble));
-  bed.pastTroubles.push(...over);
-  return over.map((trouble) => {
-    const before = trouble.now;
-    trouble.now = { ...before, ended: day };
-    return { trouble, before };
-  });
-}
-
-/**
- * Undoes an ending by the calendar, when a later line shows that the planting still stood. It now stands until spring at
- * the latest, and a second such ending is final: last year's tomatoes are not kept alive by this year's.
- */
-export function putBack(ledger: Ledger, growing: Growing, undo: EndWithoutWord, until: Day): Growing {
-  const bed = bedLedger(ledger, growing.now.bed);
-  bed.changes.splice(bed.changes.indexOf(undo.change), 1);
-  for (const { trouble, before } of undo.troubles) {
-    trouble.now = before;
-    bed.troubles.push(trouble);
-  }
-  for (const ended of bed.ended.values()) {
-    const at = ended.indexOf(growing);
-    if (at >= 0) ended.splice(at, 1);
-  }
-  ledger.endedWithoutWord.delete(growing);
-  const back: Growing = { now: undo.before, words: growing.words, endsBy: until, proven: true };
-  addGrowing(ledger, back);
-  return back;
-}
-
-// ------------------------------------------------------------------------------------------------- changes and problems
-
-export interface ChangeFacts {
-  readonly kind: ChangeKind;
-  readonly bed: string;
-  readonly text: string;
-  readonly effect?: ChangeEffect | undefined;
-  readonly harvest?: Harvest | undefined;
-  readonly cause?: string | undefined;
-}
-
-/** Writes down a change an event made. It is private when the line is, or the bed or a plant it speaks of. */
-export function addChange(ledger: Ledger, event: Event, facts: ChangeFacts): Change {
-  return pushChange(ledger, { ...facts, day: event.day, event: event.id, note: event.place, private: event.private });
-}
-
-export function pushChange(
-  ledger: Ledger,
-  facts: ChangeFacts & {
-    readonly day: Day;
-    readonly event?: string | undefined;
-    readonly note: Place;
-    readonly private: boolean;
-  },
-): Change {
-  const { effect = {} } = facts;
-  const plantings = effect.plantings ?? [];
-  const change: Change = {
-    kind: facts.kind,
-    day: facts.day,
-    bed: facts.bed,
-    planting: plantings.length === 1 ? plantings[0]?.id : undefined,
-    text: facts.text,
-    event: facts.event,
-    note: facts.note,
-    private: facts.private || isPrivate(ledger, { bed: facts.bed }) || plantings.some((one) => isPrivate(ledger, one)),
-    effect,
-    harvest: facts.harvest,
-    cause: facts.cause,
-  };
-  bedLedger(ledger, facts.bed).changes.push(change);
-  return change;
-}
-
 /** Whether the records keep a bed or variety to themselves. */
 export function isPrivate(
   ledger: Ledger,
@@ -384,13 +227,4 @@ export function isPrivate(
     (ids.bed !== undefined && beds.get(ids.bed)?.private === true) ||
     (ids.variety !== undefined && varieties.get(ids.variety)?.private === true)
   );
-}
-
-export function report(ledger: Ledger, rule: RuleName, place: Place, what: string, fix: string): void {
-  ledger.problems.push(problem(rule, place, what, fix));
-}
-
-/** Whether the notes go on so long after a day that a line about it would have been written by now. */
-export function notesWentOn(ledger: Ledger, day: Day, days: number): boolean {
-  return ledger.lastDay > addDays(day, days);
 }

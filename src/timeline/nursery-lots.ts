@@ -8,9 +8,11 @@ import { addDays, daysBetween } from "../calendar.ts";
 import type { Day, Event, LotTaking, Place } from "../model.ts";
 import { atMost, isExact } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
-import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey, report } from "./ledger.ts";
+import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
 import type { PlantIds } from "./names.ts";
+import { wholePlanting } from "./sentence-parts.ts";
 import { capital, sayNumber } from "./words.ts";
+import { report } from "./write-down.ts";
 
 /**
  * Seedlings that nobody planted by then were planted without a line, or thrown away: the longest that annuals are commonly
@@ -187,12 +189,12 @@ function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
 function reportNoSowing(ledger: Ledger, place: Place, ids: PlantIds, day: Day): void {
   const crop = cropOf(ledger, ids);
   if (crop === undefined || isPerennial(ledger, ids) || habitOf(crop).begunInPlace === true) return;
-  const name = ledger.names.plants(ids);
+  const { name, were, they } = wholePlanting(ledger.names, ids);
   report(
     ledger,
     "timeline/no-sowing",
     place,
-    `No line says when the ${name} planted on ${ledger.names.day(day, day)} were sown.`,
-    `Write "bought" or "given" before the name if they were not raised here, or add the "sowed … indoors" line.`,
+    `No line says when ${name} planted on ${ledger.names.day(day, day)} ${were} sown.`,
+    `Write "bought" or "given" before the name if ${they} ${were} not raised here, or add the "sowed … indoors" line.`,
   );
 }

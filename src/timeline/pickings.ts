@@ -5,23 +5,12 @@ import { impliedPlanting } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
-import {
-  addChange,
-  become,
-  bedLedger,
-  bedsMeant,
-  byBed,
-  cropOf,
-  type Growing,
-  isPerennial,
-  type Ledger,
-  plantIds,
-  plantKey,
-  report,
-} from "./ledger.ts";
+import { bedLedger, bedsMeant, cropOf, type Growing, isPerennial, type Ledger, plantIds, plantKey } from "./ledger.ts";
+import { become, byBed } from "./living-plantings.ts";
 import { sayPicked, saySavedSeed } from "./picking-sentences.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { capital } from "./words.ts";
+import { addChange, report } from "./write-down.ts";
 
 const nothing: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
 

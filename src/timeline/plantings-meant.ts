@@ -8,21 +8,14 @@
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Count, Day, Event, EventKind } from "../model.ts";
 import { isNone } from "./counts.ts";
-import {
-  bedsMeant,
-  type Growing,
-  type Ledger,
-  type Lot,
-  livingNamed,
-  plantIds,
-  plantKey,
-  putBack,
-  report,
-} from "./ledger.ts";
+import { bedsMeant, type Growing, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
+import { livingNamed, putBack } from "./living-plantings.ts";
 import { openLotsOf } from "./nursery-lots.ts";
 import { wordsOf } from "./same-words.ts";
 import { daysIntoSpring } from "./seasons.ts";
+import { sayNoneGrow } from "./sentence-parts.ts";
 import { sayList } from "./words.ts";
+import { report } from "./write-down.ts";
 
 export type Meant =
   | { readonly is: "plantings"; readonly plantings: readonly Growing[] }
@@ -205,7 +198,7 @@ function elsewhere(ledger: Ledger, event: Event, reading: Reading, beds: readonl
     ledger,
     "timeline/in-another-bed",
     event.place,
-    `No ${ledger.names.plants(ids)} grow in ${sayList(beds.map(ledger.names.bed), "or")}; the line was taken to mean those in ${sayList(otherBeds.map(ledger.names.bed))}.`,
+    `${sayNoneGrow(ledger.names, ids)} in ${sayList(beds.map(ledger.names.bed), "or")}; the line was taken to mean those in ${sayList(otherBeds.map(ledger.names.bed))}.`,
     `Name the bed in the line, or add the line that says when they were planted there.`,
   );
   return choose(ledger, event, reading, others);
@@ -249,7 +242,7 @@ function reportAfterEnd(ledger: Ledger, event: Event, last: Growing, ended: Day)
     ledger,
     "timeline/after-its-end",
     event.place,
-    `This speaks of ${names.plants(last.now)} in ${names.bed(last.now.bed)}, which ended on ${names.day(ended, event.day)}; it was added to them.`,
-    "If new ones grow there, add the line that says when they were sown or planted.",
+    `This speaks of ${names.plants(last.now)} in ${names.bed(last.now.bed)}, which ended on ${names.day(ended, event.day)}; it was added to that planting.`,
+    "If others grow there now, add the line that says when they were sown or planted.",
   );
 }

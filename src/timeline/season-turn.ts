@@ -2,10 +2,12 @@
 import { addDays, writeDay } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
 import { sayEndedWithoutWord, sayNextYear } from "./change-sentences.ts";
-import { become, type Growing, type Ledger, notesWentOn, pushChange, report, takeOut } from "./ledger.ts";
+import type { Growing, Ledger } from "./ledger.ts";
+import { become, takeOut } from "./living-plantings.ts";
 import { daysIntoSpring, nextSeason, yearOfLife } from "./seasons.ts";
 import { wholePlanting } from "./sentence-parts.ts";
 import { forgetTroubles } from "./troubles.ts";
+import { notesWentOn, pushChange, report } from "./write-down.ts";
 
 /** Lets time pass up to a day, before the events of that day are gone through. */
 export function passTime(ledger: Ledger, to: Day): void {

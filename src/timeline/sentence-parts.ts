@@ -58,6 +58,11 @@ export function someOf(names: Names, ids: PlantIds, count: Count | undefined, su
   return subject(name, names.arePlural(ids, most));
 }
 
+/** "No Musselburgh leeks grow", "no Victoria rhubarb grows": where is for the sentence to say. */
+export function sayNoneGrow(names: Names, ids: PlantIds): string {
+  return `No ${names.plants(ids)} ${names.arePlural(ids) ? "grow" : "grows"}`;
+}
+
 /** Where in the bed, how far apart and on what: each part as it is said, or undefined. */
 export function placing(names: Names, { spacingCm, spot, gear }: Event): readonly (string | undefined)[] {
   return [

@@ -5,17 +5,10 @@
 import { addDays, isDay } from "../calendar.ts";
 import type { Day, Episode, EpisodePromise, Event, FollowUp } from "../model.ts";
 import { sayDone, sayKept, sayOverdue, sayOwed, sayPromised, sayToDo } from "./change-sentences.ts";
-import {
-  addChange,
-  bedsMeant,
-  isPrivate,
-  type Ledger,
-  livingNamed,
-  type OpenThing,
-  plantIds,
-  pushChange,
-} from "./ledger.ts";
+import { bedsMeant, isPrivate, type Ledger, type OpenThing, plantIds } from "./ledger.ts";
+import { livingNamed } from "./living-plantings.ts";
 import { likeness, wordsOf } from "./same-words.ts";
+import { addChange, pushChange } from "./write-down.ts";
 
 /** How much a `done:` line and a task must have in common to be of one thing. */
 const sameThing = 0.5;

@@ -3,23 +3,19 @@ import { daysBetween, seasonStart, writeDay } from "../calendar.ts";
 import type { ChangeEffect, Day, Event, Trouble } from "../model.ts";
 import { sayTrouble, sayTroubleForgotten, sayTroubleOver } from "./change-sentences.ts";
 import {
-  addChange,
   type BedLedger,
-  become,
   bedLedger,
   bedsMeant,
-  byBed,
   type Growing,
   type Ledger,
-  notesWentOn,
   type OpenTrouble,
   plantIds,
-  pushChange,
-  report,
 } from "./ledger.ts";
+import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { likeness, wordsOf } from "./same-words.ts";
 import { capital } from "./words.ts";
+import { addChange, notesWentOn, pushChange, report } from "./write-down.ts";
 
 /** Care that goes on whether or not something is wrong: no remedy of a trouble it does not name. */
 const routine = /^(watered|weeded|hoed|fed|mulched|picked|tidied|swept)\b/i;

@@ -1,10 +1,12 @@
 /** Work done on plants and beds, and what viewers asked about them. */
 import type { Event } from "../model.ts";
 import { sayAsked } from "./change-sentences.ts";
-import { addChange, become, bedLedger, bedsMeant, byBed, type Growing, type Ledger } from "./ledger.ts";
+import { bedLedger, bedsMeant, type Growing, type Ledger } from "./ledger.ts";
+import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { tryAgainst } from "./troubles.ts";
 import { sayWork } from "./work-sentences.ts";
+import { addChange } from "./write-down.ts";
 
 /** Work of one line, which gives one event for each plant it names: told as one thing done, bed by bed. */
 export function work(ledger: Ledger, line: readonly [Event, ...Event[]]): void {

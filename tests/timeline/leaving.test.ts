@@ -139,6 +139,14 @@ describe("moved", () => {
     });
   });
 
+  test("within its bed a planting only changes its place", () => {
+    const lines: Line[] = [["2026-07-12", "moved", { variety: "musselburgh", bed: "long-bed", spot: "the north end" }]];
+    expect(on(lines)).toMatchObject([{ count: { value: 24 }, spot: "the north end", ended: undefined }]);
+    const garden = grow({ lines: [...leeks, ...lines] });
+    expect(garden.changes.get("long-bed")?.[1]?.text).toBe("The Musselburgh leeks moved, at the north end.");
+    expect(garden.problems).toEqual([]);
+  });
+
   test("what is not there is reported, and stands where it went", () => {
     const garden = grow({
       lines: [["2026-07-12", "moved", { variety: "victoria", bed: "long-bed", toBed: "bean-row", count: 1 }]],

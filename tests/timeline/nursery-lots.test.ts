@@ -270,6 +270,13 @@ describe("a seedbed", () => {
     planted("2026-06-10", 24),
   ];
 
+  test("that held fewer seedlings is reported", () => {
+    const garden = grow({ lines: [...lines.slice(0, 1), planted("2026-06-10", 70)] });
+    expect(told(garden.problems)).toEqual([
+      "timeline/more-than-there: 70 Musselburgh leeks were planted, but only 60 stood in Bean Row, where they were sown.",
+    ]);
+  });
+
   test("with seedlings left over is not what later lines speak of", () => {
     const garden = grow({ lines: [...lines, ["2026-07-01", "measured", { variety: "musselburgh", heightCm: 20 }]] });
     expect(garden.changes.get("long-bed")?.at(-2)?.text).toBe("The Musselburgh leeks stood 20 cm tall.");
