@@ -111,7 +111,7 @@ export const crops: readonly Crop[] = [
     ["peanut", "peanuts", "groundnut"],
   ]),
   ...grown("Amaryllidaceae", "vegetable", oneYear, [
-    ["onion", "onions", "red onion", "onion set", "bulb onion"],
+    ["onion", "onions", "red onion", "bulb onion"],
     ["spring onion", "spring onions", "scallion", "green onion", "salad onion", "bunching onion"],
     ["shallot", "shallots", "banana shallot"],
     ["leek", "leeks"],

@@ -110,13 +110,13 @@ function writtenDay(words: readonly Word[], first: number, end: number, noteDay:
   const ordinal = last.lower === "st" || last.lower === "nd" || last.lower === "rd" || last.lower === "th";
   if (last.kind !== "number" && !ordinal && monthNumber(last.lower) === undefined) return undefined;
   for (let from = Math.max(first, end - 7); from < end; from++) {
-    const before = words[from - 1]?.lower;
-    if (from > first && before !== "on" && otherDay.has(before ?? "")) continue;
-    const found = dayWrittenIn(words, from, end, noteDay, before === "on" && from > first);
-    if (found === undefined) continue;
-    const on = before === "on" && from > first;
-    if (on && otherDay.has(words[from - 2]?.lower ?? "")) return undefined;
-    return { ...found, from: on ? from - 1 : from };
+    // "on the 3rd of May": the date itself begins at "3rd".
+    let begins = from > first && words[from - 1]?.lower === "the" ? from - 1 : from;
+    const on = begins > first && words[begins - 1]?.lower === "on";
+    if (on) begins -= 1;
+    if (begins > first && otherDay.has(words[begins - 1]?.lower ?? "")) continue;
+    const found = dayWrittenIn(words, from, end, noteDay, on);
+    if (found !== undefined) return { ...found, from: begins };
   }
   return undefined;
 }

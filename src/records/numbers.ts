@@ -129,7 +129,11 @@ function spokenAt(words: readonly Word[], from: number): NumberRead | undefined 
     const next = words[from + 1]?.lower ?? "";
     if (notCounted.has(next)) return undefined;
     const part = fractionWords[next];
-    if (part !== undefined) return { value: part, end: words[from + 2]?.lower === "of" ? from + 3 : from + 2 };
+    if (part !== undefined) {
+      const of = words[from + 2]?.lower === "of" ? from + 3 : from + 2;
+      const article = words[of];
+      return { value: part, end: article !== undefined && isArticle(article) ? of + 1 : of };
+    }
     return { value: 1, end: from + 1 };
   }
   const value = numberWords.get(word.lower);

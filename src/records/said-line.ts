@@ -59,8 +59,9 @@ function headColon(line: Line, from: number): number | undefined {
   return undefined;
 }
 
+/** Past the colon, and past the "to" of "promised to show the leeks". */
 function afterColon(line: Line, from: number): number {
-  return line.words[from]?.text === ":" ? from + 1 : from;
+  return line.words[from]?.text === ":" || line.lower(from) === "to" ? from + 1 : from;
 }
 
 /** ", in Long Bed" and ", only Black Beauty" at the end say where and which, and are no part of what was said. */

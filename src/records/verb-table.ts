@@ -51,7 +51,7 @@ function list(forms: string): readonly string[] {
 const work = list(
   "pruned, pinched, pinched out, pinched back, staked, tied, tied in, tied up, trained, trellised, " +
     "fed, watered, watered in, mulched, weeded, hoed, raked, netted, fleeced, covered, uncovered, " +
-    "caged, earthed up, hilled, hilled up, ridged up, sprayed, dusted, deadheaded, " +
+    "caged, earthed up, hilled, hilled up, ridged up, sprayed, dusted, deadheaded, dead-headed, " +
     "disbudded, debudded, cut back, cut down, cut off, trimmed, clipped, topped, stopped, " +
     "side-shooted, suckered, layered, dug over, dug in, turned, turned over, turned in, forked, " +
     "forked over, tilled, rotavated, double dug, edged, levelled, prepared, prepped, cultivated, " +
@@ -69,7 +69,7 @@ export const verbTable: readonly Verb[] = [
     shape: "plants",
     forms: list(
       "sowed, sown, seeded, direct sowed, direct sown, direct seeded, " +
-        "direct-seeded, resowed, resown, broadcast, undersowed, undersown, sowed direct, " +
+        "resowed, re-sowed, resown, broadcast, undersowed, undersown, sowed direct, " +
         "overseeded",
     ),
     guarded: { name: list("started, started off, planted seed of, planted seeds of") },
@@ -94,7 +94,9 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "potted on",
     shape: "plants",
-    forms: list("potted on, pricked out, potted up, repotted, up-potted, bumped up, pricked off, " + "potted"),
+    forms: list(
+      "potted on, pricked out, potted up, repotted, re-potted, up-potted, bumped up, pricked off, " + "potted",
+    ),
     says: "Seedlings went into larger pots; they stay in the nursery.",
     takes: "count, variety, into what",
     examples: ["potted on 12 Black Beauty into 9 cm pots", "pricked out 30 Café au Lait"],
@@ -287,7 +289,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "promised",
     shape: "words",
-    forms: list("promised, promise, follow-up, follow up, owed"),
+    forms: list("promised, promise, follow up, owed"),
     says: "Viewers were told they would see something.",
     takes: "what, when",
     examples: ["promised: show the leeks again in July"],

@@ -1,0 +1,1411 @@
+/**
+ * Log lines as gardeners in Britain and America write them, and what each says. The lines are common practice, made for
+ * these tests; the note they stand in is of Wednesday 20 May 2026.
+ */
+import type { Facts } from "./a-garden.ts";
+
+export interface Case {
+  readonly line: string;
+  /** Beds the note speaks of. */
+  readonly beds?: readonly string[];
+  readonly says: readonly Facts[] | "story";
+}
+
+/** Sowing, coming up, potting on. */
+export const sowing: readonly Case[] = [
+  {
+    line: "sowed 24 Musselburgh leek indoors, 4 trays",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 24, nursery: true, detail: "4 trays" }],
+  },
+  { line: "sowed 20 radish in Long Bed", says: [{ kind: "sowed", crop: "radish", count: 20, bed: "long-bed" }] },
+  { line: "up: Musselburgh leeks", says: [{ kind: "up", variety: "musselburgh" }] },
+  {
+    line: "sowed Nantes carrots, Autumn King and 30 Boltardy in Long Bed last Tuesday",
+    says: [
+      { kind: "sowed", day: "2026-05-19", variety: "nantes", bed: "long-bed" },
+      { kind: "sowed", day: "2026-05-19", variety: "autumn-king", bed: "long-bed" },
+      { kind: "sowed", day: "2026-05-19", variety: "boltardy", count: 30, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "sowed two rows of Boltardy in Sunny Corner",
+    says: [{ kind: "sowed", variety: "boltardy", bed: "sunny-corner", detail: "two rows" }],
+  },
+  {
+    line: "Sowed: 40 broad beans (Aquadulce Claudia) direct in Long Bed, double row, 20cm apart",
+    says: [
+      {
+        kind: "sowed",
+        variety: "aquadulce-claudia",
+        count: 40,
+        bed: "long-bed",
+        spacingCm: 20,
+        detail: "direct, double row",
+      },
+    ],
+  },
+  {
+    line: "sown 2 rows of Boltardy",
+    beds: ["long-bed"],
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "2 rows" }],
+  },
+  {
+    line: "sowed carrots 'Autumn King' thinly in Long Bed",
+    says: [{ kind: "sowed", variety: "autumn-king", bed: "long-bed", detail: "thinly" }],
+  },
+  {
+    line: "sowed a pinch of Little Gem in modules on the kitchen windowsill",
+    says: [
+      { kind: "sowed", variety: "little-gem", nursery: true, detail: "a pinch, in modules on the kitchen windowsill" },
+    ],
+  },
+  {
+    line: "sowed 36 Musselburgh in 9 cm pots under glass",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 36, nursery: true, detail: "in 9 cm pots under glass" }],
+  },
+  {
+    line: "sowed 12 Sungold in the propagator at 21 °C",
+    says: [{ kind: "sowed", variety: "sungold", count: 12, nursery: true, detail: "in the propagator at 21 °C" }],
+  },
+  {
+    line: "seeded 200 g of crimson clover over the Squash Bed",
+    says: [{ kind: "sowed", crop: "clover", grams: 200, bed: "squash-bed" }],
+  },
+  {
+    line: "sowed peas along the netting in Long Bed",
+    says: [{ kind: "sowed", crop: "pea", bed: "long-bed", spot: "along the netting" }],
+  },
+  {
+    line: "direct sowed Boltardy in rows 30 cm apart, 5 cm between plants",
+    beds: ["long-bed"],
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", spacingCm: 5, detail: "in rows 30 cm apart" }],
+  },
+  {
+    line: "started 24 Sungold F1 in cells",
+    says: [{ kind: "sowed", variety: "sungold", count: 24, nursery: true, detail: "in cells" }],
+  },
+  {
+    line: "sowed 10g of phacelia in Long Bed",
+    says: [{ kind: "sowed", crop: "phacelia", grams: 10, bed: "long-bed" }],
+  },
+  {
+    line: "sowed 8-10 Crown Prince indoors",
+    says: [{ kind: "sowed", variety: "crown-prince", count: { value: 8, upTo: 10, approx: false }, nursery: true }],
+  },
+  {
+    line: "sowed about 50 Little Gem indoors, two to a cell",
+    says: [
+      {
+        kind: "sowed",
+        variety: "little-gem",
+        count: { value: 50, approx: true },
+        nursery: true,
+        detail: "two to a cell",
+      },
+    ],
+  },
+  {
+    line: "sowed 1/2 oz of Boltardy in Long Bed",
+    says: [{ kind: "sowed", variety: "boltardy", grams: 14.174762, bed: "long-bed" }],
+  },
+  {
+    line: "sowed 3 x 12 Musselburgh indoors",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 36, nursery: true }],
+  },
+  {
+    line: "sowed 4 trays of 24 Musselburgh indoors",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 96, nursery: true }],
+  },
+  {
+    line: "resown Boltardy, first lot never showed",
+    beds: ["long-bed"],
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "first lot never showed" }],
+  },
+  {
+    line: "sowed last of the Musselburgh seed indoors",
+    says: [{ kind: "sowed", variety: "musselburgh", nursery: true, detail: "last" }],
+  },
+  {
+    line: "sowed half a dozen Uchiki Kuri on the windowsill, one per pot",
+    says: [
+      { kind: "sowed", variety: "uchiki-kuri", count: 6, nursery: true, detail: "on the windowsill, one per pot" },
+    ],
+  },
+  {
+    line: "sowed twenty-four Musselburgh in root trainers",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 24, nursery: true, detail: "in root trainers" }],
+  },
+  {
+    line: "potted on 12 Sungold into 3-inch pots",
+    says: [{ kind: "potted on", variety: "sungold", count: 12, detail: "into 3-inch pots" }],
+  },
+  {
+    line: "pricked out 40 Café au Lait seedlings into modules",
+    says: [{ kind: "potted on", variety: "cafe-au-lait", count: 40, detail: "seedlings into modules" }],
+  },
+  { line: "potted up six Black Beauty", says: [{ kind: "potted on", variety: "black-beauty", count: 6 }] },
+  {
+    line: "up: Boltardy, day 9",
+    beds: ["long-bed"],
+    says: [{ kind: "up", variety: "boltardy", bed: "long-bed", detail: "day 9" }],
+  },
+  { line: "up: 18 of 24 Musselburgh", says: [{ kind: "up", variety: "musselburgh", count: 18, detail: "18 of 24" }] },
+  { line: "emerged: Boltardy in Long Bed", says: [{ kind: "up", variety: "boltardy", bed: "long-bed" }] },
+  {
+    line: "germinated: 20 Musselburgh, very even",
+    says: [{ kind: "up", variety: "musselburgh", count: 20, detail: "very even" }],
+  },
+  {
+    line: "Long Bed: sowed 12 Boltardy, row 2",
+    says: [{ kind: "sowed", variety: "boltardy", count: 12, bed: "long-bed", spot: "row 2" }],
+  },
+  {
+    line: "sowed broad beans, Aquadulce, in Long Bed",
+    says: [{ kind: "sowed", variety: "aquadulce-claudia", bed: "long-bed" }],
+  },
+  {
+    line: "up: Boltardy in Long Bed and Cold Frame",
+    says: [
+      { kind: "up", variety: "boltardy", bed: "long-bed" },
+      { kind: "up", variety: "boltardy", bed: "cold-frame" },
+    ],
+  },
+  {
+    line: "SOWED 24 MUSSELBURGH LEEK INDOORS",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 24, nursery: true }],
+  },
+  {
+    line: "sowed 6 Café au lait seed under grow lights",
+    says: [{ kind: "sowed", variety: "cafe-au-lait", count: 6, nursery: true, detail: "under grow lights" }],
+  },
+  {
+    line: "direct seeded a 10 ft row of Boltardy in Long Bed",
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "a 10 ft row" }],
+  },
+  {
+    line: "sowed 1 oz Boltardy, 3 in apart, thinned later",
+    beds: ["long-bed"],
+    says: [
+      {
+        kind: "sowed",
+        variety: "boltardy",
+        grams: 28.349523,
+        bed: "long-bed",
+        spacingCm: 7.62,
+        detail: "thinned later",
+      },
+    ],
+  },
+  {
+    line: "sowed two to three dozen Little Gem in a seed tray",
+    says: [
+      {
+        kind: "sowed",
+        variety: "little-gem",
+        count: { value: 24, upTo: 36, approx: false },
+        nursery: true,
+        detail: "in a seed tray",
+      },
+    ],
+  },
+  {
+    line: "sowed 40 Little Gem in plugs in Cold Frame",
+    says: [{ kind: "sowed", variety: "little-gem", count: 40, bed: "cold-frame", nursery: true, detail: "in plugs" }],
+  },
+  {
+    line: "sowed sweet peas, two per rootrainer",
+    says: [{ kind: "sowed", crop: "sweet-pea", nursery: true, detail: "two per rootrainer" }],
+  },
+  {
+    line: "sowed Sungold (tomato) in pots",
+    says: [{ kind: "sowed", variety: "sungold", nursery: true, detail: "in pots" }],
+  },
+  {
+    line: "sowed leeks: 24 Musselburgh indoors",
+    says: [{ kind: "sowed", variety: "musselburgh", count: 24, nursery: true }],
+  },
+  {
+    line: "sowed 30 'Purple Haze' carrots in Long Bed, row 3 on Tuesday",
+    says: [{ kind: "sowed", day: "2026-05-19", variety: "purple-haze", count: 30, bed: "long-bed", spot: "row 3" }],
+  },
+  { line: "sowed green manure in Long Bed", says: [{ kind: "sowed", variety: "green-manure", bed: "long-bed" }] },
+  {
+    line: "started 6 Crown Prince & 6 Uchiki Kuri on the heat mat",
+    says: [
+      { kind: "sowed", variety: "crown-prince", count: 6, nursery: true, detail: "on the heat mat" },
+      { kind: "sowed", variety: "uchiki-kuri", count: 6, nursery: true, detail: "on the heat mat" },
+    ],
+  },
+  { line: "up: all 24 Musselburgh", says: [{ kind: "up", variety: "musselburgh", count: 24 }] },
+  { line: "up: peas in Long Bed", says: [{ kind: "up", crop: "pea", bed: "long-bed" }] },
+  { line: "germinated 9/10 Crown Prince", says: [{ kind: "up", variety: "crown-prince", count: 9, detail: "9/10" }] },
+  { line: "come up: Boltardy", says: [{ kind: "up", variety: "boltardy" }] },
+];
+
+/** Planting and moving. */
+export const planting: readonly Case[] = [
+  {
+    line: "planted 12 Musselburgh leek in Long Bed, 20 cm apart, row 2",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spacingCm: 20, spot: "row 2" }],
+  },
+  {
+    line: "planted 6 Crown Prince, 4 Uchiki Kuri and 2 Red Kuri in Squash Bed",
+    says: [
+      { kind: "planted", variety: "crown-prince", count: 6, bed: "squash-bed" },
+      { kind: "planted", variety: "uchiki-kuri", count: 4, bed: "squash-bed" },
+      { kind: "planted", variety: "red-kuri", count: 2, bed: "squash-bed" },
+    ],
+  },
+  {
+    line: "set out 3 bought Black Beauty in Cold Frame",
+    says: [{ kind: "planted", variety: "black-beauty", count: 3, bed: "cold-frame", plantsFrom: "bought" }],
+  },
+  {
+    line: "planted 8 Aquadulce in Long Bed on the arch",
+    says: [{ kind: "planted", variety: "aquadulce-claudia", count: 8, bed: "long-bed", gear: "arch" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed yesterday",
+    says: [{ kind: "planted", day: "2026-05-19", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 6 Gardeners Delight between the tomatoes in Tunnel North",
+    says: [
+      { kind: "planted", variety: "gardeners-delight", count: 6, bed: "tunnel-north", spot: "between the tomatoes" },
+    ],
+  },
+  {
+    line: "planted a dozen Musselburgh by the gate",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "by the gate" }],
+  },
+  {
+    line: "planted 12 Musselburgh leeks in Long Bed on 3 May",
+    says: [{ kind: "planted", day: "2026-05-03", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted out the Sungold in Tunnel North, 6 plants, 45 cm apart",
+    says: [{ kind: "planted", variety: "sungold", count: 6, bed: "tunnel-north", spacingCm: 45 }],
+  },
+  {
+    line: "set out 6 Crown Prince at 90 cm in the Squash Bed",
+    says: [{ kind: "planted", variety: "crown-prince", count: 6, bed: "squash-bed", spacingCm: 90 }],
+  },
+  {
+    line: "transplanted 20 Little Gem between the Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 20, bed: "long-bed", spot: "between the Musselburgh" }],
+  },
+  {
+    line: "planted 30 garlic cloves in Long Bed, 15 cm apart, row 4",
+    says: [
+      { kind: "planted", crop: "garlic", count: 30, bed: "long-bed", spacingCm: 15, spot: "row 4", detail: "cloves" },
+    ],
+  },
+  {
+    line: "planted 60 'Sturon' onion sets in Long Bed",
+    says: [{ kind: "planted", variety: "sturon", count: 60, bed: "long-bed", detail: "sets" }],
+  },
+  {
+    line: "planted 5 kg Charlotte seed potatoes in Long Bed, 12 in apart",
+    says: [{ kind: "planted", variety: "charlotte", grams: 5000, bed: "long-bed", spacingCm: 30.48 }],
+  },
+  {
+    line: "planted Charlotte, 20 tubers, 35cm apart in Squash Bed",
+    says: [{ kind: "planted", variety: "charlotte", count: 20, bed: "squash-bed", spacingCm: 35, detail: "tubers" }],
+  },
+  {
+    line: "planted 1 bought Black Beauty in Step Pots",
+    says: [{ kind: "planted", variety: "black-beauty", count: 1, bed: "step-pots", plantsFrom: "bought" }],
+  },
+  {
+    line: "planted 3 Sungold given by Maureen in Tunnel North",
+    says: [
+      {
+        kind: "planted",
+        variety: "sungold",
+        count: 3,
+        bed: "tunnel-north",
+        plantsFrom: "given",
+        detail: "given by Maureen",
+      },
+    ],
+  },
+  {
+    line: "planted two dozen Musselburgh in rows 2 and 3 of Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed", spot: "rows 2 and 3" }],
+  },
+  {
+    line: "planted 6 Gardener's Delight up the arch in Tunnel North",
+    says: [{ kind: "planted", variety: "gardeners-delight", count: 6, bed: "tunnel-north", gear: "arch" }],
+  },
+  {
+    line: "planted 4 Uchiki Kuri over the arch",
+    beds: ["squash-bed"],
+    says: [{ kind: "planted", variety: "uchiki-kuri", count: 4, bed: "squash-bed", gear: "arch" }],
+  },
+  {
+    line: "planted 12 Musselburgh into Long Bed where the Aquadulce were",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "where the Aquadulce were" }],
+  },
+  {
+    line: "planted 9 Little Gem in the north end of Cold Frame",
+    says: [{ kind: "planted", variety: "little-gem", count: 9, bed: "cold-frame", spot: "the north end" }],
+  },
+  {
+    line: "planted 6 dahlias in Long Bed, the corner by the gate",
+    says: [{ kind: "planted", crop: "dahlia", count: 6, bed: "long-bed", spot: "the corner by the gate" }],
+  },
+  {
+    line: "planted 5 Café au Lait in Long Bed at the far end, with stakes",
+    says: [
+      {
+        kind: "planted",
+        variety: "cafe-au-lait",
+        count: 5,
+        bed: "long-bed",
+        spot: "the far end",
+        detail: "with stakes",
+      },
+    ],
+  },
+  {
+    line: "planted 12 Musselburgh next to the Little Gem",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "next to the Little Gem" }],
+  },
+  {
+    line: 'planted 8 Sungold @ 18"',
+    beds: ["tunnel-north"],
+    says: [{ kind: "planted", variety: "sungold", count: 8, bed: "tunnel-north", spacingCm: 45.72 }],
+  },
+  {
+    line: 'planted 8 Sungold 18" apart',
+    beds: ["tunnel-north"],
+    says: [{ kind: "planted", variety: "sungold", count: 8, bed: "tunnel-north", spacingCm: 45.72 }],
+  },
+  {
+    line: "planted 10 Little Gem a foot apart in Cold Frame",
+    says: [{ kind: "planted", variety: "little-gem", count: 10, bed: "cold-frame", spacingCm: 30.48 }],
+  },
+  {
+    line: "planted 6 Crown Prince 3 ft apart, 4 Uchiki Kuri 2 ft apart in Squash Bed",
+    says: [
+      { kind: "planted", variety: "crown-prince", count: 6, bed: "squash-bed", spacingCm: 91.44 },
+      { kind: "planted", variety: "uchiki-kuri", count: 4, bed: "squash-bed", spacingCm: 60.96 },
+    ],
+  },
+  {
+    line: "plugged in 20 Little Gem",
+    beds: ["cold-frame"],
+    says: [{ kind: "planted", variety: "little-gem", count: 20, bed: "cold-frame" }],
+  },
+  {
+    line: "moved 5 Little Gem from Cold Frame to Long Bed, row 1",
+    says: [{ kind: "moved", variety: "little-gem", count: 5, bed: "cold-frame", toBed: "long-bed", spot: "row 1" }],
+  },
+  {
+    line: "moved the Black Beauty to Tunnel North",
+    says: [{ kind: "moved", variety: "black-beauty", toBed: "tunnel-north" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed and Cold Frame",
+    says: [
+      { kind: "planted", variety: "musselburgh", bed: "long-bed" },
+      { kind: "planted", variety: "musselburgh", bed: "cold-frame" },
+    ],
+  },
+  {
+    line: "planted 3 x 6 Little Gem in Cold Frame",
+    says: [{ kind: "planted", variety: "little-gem", count: 18, bed: "cold-frame" }],
+  },
+  {
+    line: 'planted out 24 leeks in Long Bed, 9" apart, dibbed deep',
+    says: [{ kind: "planted", crop: "leek", count: 24, bed: "long-bed", spacingCm: 22.86, detail: "dibbed deep" }],
+  },
+  {
+    line: "planted 4 Sungold in Tunnel North in bottomless pots",
+    says: [{ kind: "planted", variety: "sungold", count: 4, bed: "tunnel-north", detail: "in bottomless pots" }],
+  },
+  {
+    line: "planted 2 Sungold in the greenhouse",
+    says: [{ kind: "planted", variety: "sungold", count: 2, bed: "greenhouse" }],
+  },
+  {
+    line: "planted 2 Sungold in Greenhouse",
+    says: [{ kind: "planted", variety: "sungold", count: 2, bed: "greenhouse" }],
+  },
+  {
+    line: "planted 10 garlic (Germidour) in Long Bed",
+    says: [{ kind: "planted", variety: "germidour", count: 10, bed: "long-bed" }],
+  },
+  {
+    line: "planted 10 bare-root raspberry canes along the fence",
+    beds: ["long-bed"],
+    says: [
+      {
+        kind: "planted",
+        crop: "raspberry",
+        count: 10,
+        bed: "long-bed",
+        spot: "along the fence",
+        detail: "bare-root, canes",
+      },
+    ],
+  },
+  {
+    line: "planted 6 Crown Prince in Squash Bed today, 90cm apart",
+    says: [{ kind: "planted", variety: "crown-prince", count: 6, bed: "squash-bed", spacingCm: 90 }],
+  },
+  {
+    line: "planted a Black Beauty in each of the three tubs",
+    beds: ["step-pots"],
+    says: [
+      { kind: "planted", variety: "black-beauty", count: 1, bed: "step-pots", detail: "in each of the three tubs" },
+    ],
+  },
+  {
+    line: "planted 5 lb Yukon Gold seed potatoes in Long Bed, 12 inches apart, rows 30 inches apart",
+    says: [
+      {
+        kind: "planted",
+        variety: "yukon-gold",
+        grams: 2267.96185,
+        bed: "long-bed",
+        spacingCm: 30.48,
+        detail: "rows 30 inches apart",
+      },
+    ],
+  },
+  {
+    line: "set out six Early Girl tomatoes in Bed 4, 2 feet apart",
+    says: [{ kind: "planted", variety: "early-girl", count: 6, bed: "bed-4", spacingCm: 60.96 }],
+  },
+  {
+    line: "planted Sungold x 4, Gardener's Delight x 3 in Tunnel North",
+    says: [
+      { kind: "planted", variety: "sungold", count: 4, bed: "tunnel-north" },
+      { kind: "planted", variety: "gardeners-delight", count: 3, bed: "tunnel-north" },
+    ],
+  },
+  {
+    line: "planted 1 fig against the south wall",
+    beds: ["step-pots"],
+    says: [{ kind: "planted", crop: "fig", count: 1, bed: "step-pots", spot: "against the south wall" }],
+  },
+  {
+    line: "planted out 12 Musselburgh, 6 Little Gem, and 3 Black Beauty in Long Bed yesterday evening",
+    says: [
+      { kind: "planted", day: "2026-05-19", variety: "musselburgh", count: 12, bed: "long-bed" },
+      { kind: "planted", day: "2026-05-19", variety: "little-gem", count: 6, bed: "long-bed" },
+      { kind: "planted", day: "2026-05-19", variety: "black-beauty", count: 3, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed 3 days ago",
+    says: [{ kind: "planted", day: "2026-05-17", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed last Saturday morning",
+    says: [{ kind: "planted", day: "2026-05-16", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed on the 3rd",
+    says: [{ kind: "planted", day: "2026-05-03", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed on 18 May 2026",
+    says: [{ kind: "planted", day: "2026-05-18", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed 2026-05-18",
+    says: [{ kind: "planted", day: "2026-05-18", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed, sown 2 March",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "sown 2 March" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed, best since last Tuesday",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "best since last Tuesday" }],
+  },
+  {
+    line: "planted 12 Muselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "muselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bd",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bd" }],
+  },
+  {
+    line: "planted 6 Black Beauty aubergines in Tunnel North",
+    says: [{ kind: "planted", variety: "black-beauty-aubergine", count: 6, bed: "tunnel-north" }],
+  },
+  {
+    line: "planted 6 Lady in Red in Long Bed",
+    says: [{ kind: "planted", variety: "lady-in-red", count: 6, bed: "long-bed" }],
+  },
+  {
+    line: 'planted 6 "Black from Tula" in Tunnel North',
+    says: [{ kind: "planted", variety: "black-from-tula", count: 6, bed: "tunnel-north" }],
+  },
+  {
+    line: "planted 2 roses and a fig in Step Pots",
+    says: [
+      { kind: "planted", crop: "rose", count: 2, bed: "step-pots" },
+      { kind: "planted", crop: "fig", count: 1, bed: "step-pots" },
+    ],
+  },
+  {
+    line: "moved 2 Café au Lait to Step Pots",
+    says: [{ kind: "moved", variety: "cafe-au-lait", count: 2, toBed: "step-pots" }],
+  },
+  {
+    line: "moved 5 Little Gem from the Cold Frame into the Long Bed yesterday",
+    says: [{ kind: "moved", day: "2026-05-19", variety: "little-gem", count: 5, bed: "cold-frame", toBed: "long-bed" }],
+  },
+  {
+    line: "moved Crown Prince pumpkin from Squash Bed to the corner of Long Bed",
+    says: [{ kind: "moved", variety: "crown-prince", bed: "squash-bed", toBed: "long-bed", spot: "the corner" }],
+  },
+];
+
+/** Thinning, flowering, fruiting, measuring, testing soil. */
+export const growing: readonly Case[] = [
+  { line: "first flower: Black Beauty", says: [{ kind: "flowered", variety: "black-beauty" }] },
+  { line: "measured Crown Prince 42 cm tall", says: [{ kind: "measured", variety: "crown-prince", heightCm: 42 }] },
+  { line: "thinned Boltardy to 20", says: [{ kind: "thinned", variety: "boltardy", count: 20 }] },
+  {
+    line: "thinned Boltardy to 5 cm apart in Long Bed",
+    says: [{ kind: "thinned", variety: "boltardy", bed: "long-bed", spacingCm: 5 }],
+  },
+  { line: "measured Black Beauty 3 ft 2 in", says: [{ kind: "measured", variety: "black-beauty", heightCm: 96.52 }] },
+  { line: "soil temperature 12 °C in Long Bed", says: [{ kind: "measured", celsius: 12, bed: "long-bed" }] },
+  { line: "soil test Long Bed pH 6.4", says: [{ kind: "soil test", ph: 6.4, bed: "long-bed" }] },
+  { line: "soil pH 6.4 in Long Bed", says: [{ kind: "soil test", ph: 6.4, bed: "long-bed" }] },
+  {
+    line: "thinned Boltardy to 10 cm",
+    beds: ["long-bed"],
+    says: [{ kind: "thinned", variety: "boltardy", bed: "long-bed", spacingCm: 10 }],
+  },
+  {
+    line: "thinned the Boltardy in Long Bed to 4 in apart",
+    says: [{ kind: "thinned", variety: "boltardy", bed: "long-bed", spacingCm: 10.16 }],
+  },
+  { line: "thinned carrots to 2 inches", says: [{ kind: "thinned", crop: "carrot", spacingCm: 5.08 }] },
+  {
+    line: "first flower: Crown Prince, a male one",
+    says: [{ kind: "flowered", variety: "crown-prince", detail: "a male one" }],
+  },
+  { line: "first flowers on Black Beauty", says: [{ kind: "flowered", variety: "black-beauty" }] },
+  {
+    line: "first female flower: Crown Prince in Squash Bed",
+    says: [{ kind: "flowered", variety: "crown-prince", bed: "squash-bed" }],
+  },
+  {
+    line: "in flower: Café au Lait, Aquadulce",
+    says: [
+      { kind: "flowered", variety: "cafe-au-lait" },
+      { kind: "flowered", variety: "aquadulce-claudia" },
+    ],
+  },
+  {
+    line: "flowering: all the sweet peas in Long Bed",
+    says: [{ kind: "flowered", crop: "sweet-pea", bed: "long-bed" }],
+  },
+  { line: "first fruit set on Sungold", says: [{ kind: "fruited", variety: "sungold" }] },
+  { line: "set fruit: Black Beauty, 3 of them", says: [{ kind: "fruited", variety: "black-beauty", count: 3 }] },
+  { line: "measured Crown Prince 2.1 m long", says: [{ kind: "measured", variety: "crown-prince", heightCm: 210 }] },
+  {
+    line: "measured Crown Prince: 180 cm across",
+    says: [{ kind: "measured", variety: "crown-prince", detail: "180 cm across" }],
+  },
+  {
+    line: "measured Sungold 6 ft 2 in tall in Tunnel North",
+    says: [{ kind: "measured", variety: "sungold", heightCm: 187.96, bed: "tunnel-north" }],
+  },
+  { line: "measured Sungold 5'4\"", says: [{ kind: "measured", variety: "sungold", heightCm: 162.56 }] },
+  {
+    line: "measured Musselburgh 30cm, Little Gem 12 cm",
+    beds: ["long-bed"],
+    says: [
+      { kind: "measured", variety: "musselburgh", heightCm: 30, bed: "long-bed" },
+      { kind: "measured", variety: "little-gem", heightCm: 12, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "measured soil 12 °C in Long Bed",
+    says: [{ kind: "measured", celsius: 12, bed: "long-bed", detail: "soil" }],
+  },
+  {
+    line: "measured the biggest Crown Prince 4.2 kg",
+    says: [{ kind: "measured", variety: "crown-prince", grams: 4200, detail: "the biggest" }],
+  },
+  { line: "soil temp 54 °F", beds: ["long-bed"], says: [{ kind: "measured", celsius: 12.222222, bed: "long-bed" }] },
+  { line: "soil test: pH 6.4", beds: ["long-bed"], says: [{ kind: "soil test", ph: 6.4, bed: "long-bed" }] },
+  {
+    line: "pH 6.8 in Brassica Bed, limed in winter",
+    says: [{ kind: "soil test", ph: 6.8, bed: "brassica-bed", detail: "limed in winter" }],
+  },
+  { line: "tested soil in Long Bed: 6.4", says: [{ kind: "soil test", ph: 6.4, bed: "long-bed" }] },
+  {
+    line: "soil test Long Bed: pH 6.4, low in potash",
+    says: [{ kind: "soil test", ph: 6.4, bed: "long-bed", detail: "low in potash" }],
+  },
+  {
+    line: "measured Crown Prince vine 4.2 m",
+    says: [{ kind: "measured", variety: "crown-prince", heightCm: 420, detail: "vine" }],
+  },
+  {
+    line: "measured tallest sunflower: 7 ft 3 in",
+    says: [{ kind: "measured", crop: "sunflower", heightCm: 220.98, detail: "tallest" }],
+  },
+  {
+    line: "measured Musselburgh at 2.5 cm across",
+    says: [{ kind: "measured", variety: "musselburgh", detail: "at 2.5 cm across" }],
+  },
+  { line: "height: Sungold 1.9 m", says: [{ kind: "measured", variety: "sungold", heightCm: 190 }] },
+  {
+    line: "measured Aquadulce 30-35 cm tall",
+    says: [{ kind: "measured", variety: "aquadulce-claudia", heightCm: 30, detail: "30-35 cm tall" }],
+  },
+  { line: "measured compost 62 °C", says: [{ kind: "measured", celsius: 62, detail: "compost" }] },
+  { line: "thinned Boltardy, 20 left", says: [{ kind: "thinned", variety: "boltardy", count: 20 }] },
+  { line: "thinned beetroot to one every 10 cm", says: [{ kind: "thinned", crop: "beetroot", spacingCm: 10 }] },
+  { line: "thinned apples", says: [{ kind: "thinned", crop: "apple" }] },
+  {
+    line: "first flower: Sungold in Tunnel North on Monday",
+    says: [{ kind: "flowered", day: "2026-05-18", variety: "sungold", bed: "tunnel-north" }],
+  },
+  { line: "first flower on the sweet peas!", says: [{ kind: "flowered", crop: "sweet-pea" }] },
+  {
+    line: "in bloom: roses, Café au Lait",
+    says: [
+      { kind: "flowered", crop: "rose" },
+      { kind: "flowered", variety: "cafe-au-lait" },
+    ],
+  },
+  { line: "set fruit: Sungold, first truss", says: [{ kind: "fruited", variety: "sungold", detail: "first truss" }] },
+];
+
+/** Picking, cutting, digging, saving seed. */
+export const picking: readonly Case[] = [
+  {
+    line: "picked 1.4 kg Black Beauty from Cold Frame",
+    says: [{ kind: "picked", variety: "black-beauty", grams: 1400, bed: "cold-frame" }],
+  },
+  { line: "cut 12 stems Café au Lait", says: [{ kind: "picked", variety: "cafe-au-lait", count: 12, unit: "stem" }] },
+  {
+    line: "harvested 3 bunches of Boltardy and 2 heads of Little Gem from Long Bed",
+    says: [
+      { kind: "picked", variety: "boltardy", count: 3, unit: "bunch", bed: "long-bed" },
+      { kind: "picked", variety: "little-gem", count: 2, unit: "head", bed: "long-bed" },
+    ],
+  },
+  { line: "dug 2 lb 3 oz Charlotte potatoes", says: [{ kind: "picked", variety: "charlotte", grams: 992.233309 }] },
+  {
+    line: "picked 3 Crown Prince, 8.4 kg",
+    says: [{ kind: "picked", variety: "crown-prince", count: 3, unit: "fruit", grams: 8400 }],
+  },
+  { line: "saved seed: Black Beauty, 30 g", says: [{ kind: "saved seed", variety: "black-beauty", grams: 30 }] },
+  {
+    line: "picked ½ lb of Sungold and 1 1/2 lb Gardener's Delight",
+    says: [
+      { kind: "picked", variety: "sungold", grams: 226.796185 },
+      { kind: "picked", variety: "gardeners-delight", grams: 680.388555 },
+    ],
+  },
+  { line: "picked 1.4kg Black Beauty", says: [{ kind: "picked", variety: "black-beauty", grams: 1400 }] },
+  { line: "picked 1,4 kg Black Beauty", says: [{ kind: "picked", variety: "black-beauty", grams: 1400 }] },
+  {
+    line: "picked 500g of Sungold and 2 cucumbers from Tunnel North",
+    says: [
+      { kind: "picked", variety: "sungold", grams: 500, bed: "tunnel-north" },
+      { kind: "picked", crop: "cucumber", count: 2, unit: "fruit", bed: "tunnel-north" },
+    ],
+  },
+  { line: "picked 12 Sungold", says: [{ kind: "picked", variety: "sungold", count: 12, unit: "fruit" }] },
+  {
+    line: "picked 3 Crown Prince (8.4 kg) from Squash Bed",
+    says: [{ kind: "picked", variety: "crown-prince", count: 3, unit: "fruit", grams: 8400, bed: "squash-bed" }],
+  },
+  {
+    line: "picked a crate of Crown Prince",
+    says: [{ kind: "picked", variety: "crown-prince", count: 1, unit: "crate" }],
+  },
+  {
+    line: "picked a dozen stems of Café au Lait",
+    says: [{ kind: "picked", variety: "cafe-au-lait", count: 12, unit: "stem" }],
+  },
+  { line: "picked a few Sungold", says: [{ kind: "picked", variety: "sungold", detail: "a few" }] },
+  { line: "picked a handful of Sungold", says: [{ kind: "picked", variety: "sungold", count: 1, unit: "handful" }] },
+  { line: "picked a trug of Black Beauty", says: [{ kind: "picked", variety: "black-beauty", detail: "a trug" }] },
+  {
+    line: "picked about 2 lb of Sungold",
+    says: [{ kind: "picked", variety: "sungold", grams: 907.18474, detail: "about 2 lb" }],
+  },
+  { line: "picked 2-3 lb Sungold", says: [{ kind: "picked", variety: "sungold", grams: 907.18474, detail: "2-3 lb" }] },
+  { line: "picked 2 pints of blueberries", says: [{ kind: "picked", crop: "blueberry", litres: 1.136523 }] },
+  { line: "picked 3 punnets strawberries", says: [{ kind: "picked", crop: "strawberry", count: 3, unit: "punnet" }] },
+  {
+    line: "picked the last of the Aquadulce, 2.3 kg",
+    says: [{ kind: "picked", variety: "aquadulce-claudia", grams: 2300 }],
+  },
+  { line: "picked first Sungold!", says: [{ kind: "picked", variety: "sungold", detail: "first" }] },
+  {
+    line: "picked Black Beauty 3, Sungold 12",
+    says: [
+      { kind: "picked", variety: "black-beauty", count: 3, unit: "fruit" },
+      { kind: "picked", variety: "sungold", count: 12, unit: "fruit" },
+    ],
+  },
+  {
+    line: "picked: Sungold 300 g, Gardener's Delight 450 g",
+    says: [
+      { kind: "picked", variety: "sungold", grams: 300 },
+      { kind: "picked", variety: "gardeners-delight", grams: 450 },
+    ],
+  },
+  { line: "picked 6 ears of sweetcorn", says: [{ kind: "picked", crop: "sweetcorn", count: 6, unit: "ear" }] },
+  { line: "picked 2 lettuces", says: [{ kind: "picked", crop: "lettuce", count: 2, unit: "head" }] },
+  {
+    line: "picked 1 lb 4 oz of Gardener's Delight today",
+    says: [{ kind: "picked", variety: "gardeners-delight", grams: 566.990463 }],
+  },
+  { line: "harvested 14 oz. Sungold", says: [{ kind: "picked", variety: "sungold", grams: 396.893324 }] },
+  {
+    line: "cut 3 bunches of Café au Lait for the house",
+    says: [{ kind: "picked", variety: "cafe-au-lait", count: 3, unit: "bunch", detail: "for the house" }],
+  },
+  { line: "cut 10 sweet peas", says: [{ kind: "picked", crop: "sweet-pea", count: 10, unit: "stem" }] },
+  { line: "cut two Little Gem", says: [{ kind: "picked", variety: "little-gem", count: 2, unit: "head" }] },
+  {
+    line: "dug 3.2 kg Charlotte from Long Bed, some slug damage",
+    says: [{ kind: "picked", variety: "charlotte", grams: 3200, bed: "long-bed", detail: "some slug damage" }],
+  },
+  { line: "lifted 30 Musselburgh", says: [{ kind: "picked", variety: "musselburgh", count: 30, unit: "piece" }] },
+  {
+    line: "lifted 42 onions, about 5 kg",
+    says: [{ kind: "picked", crop: "onion", count: 42, unit: "bulb", grams: 5000, detail: "about 5 kg" }],
+  },
+  { line: "pulled 3 bunches Boltardy", says: [{ kind: "picked", variety: "boltardy", count: 3, unit: "bunch" }] },
+  {
+    line: "saved seed: Aquadulce, 200 seeds",
+    says: [{ kind: "saved seed", variety: "aquadulce-claudia", count: 200 }],
+  },
+  {
+    line: "saved seed from Gardener's Delight, 5 fruits",
+    says: [{ kind: "saved seed", variety: "gardeners-delight", count: 5, unit: "fruit" }],
+  },
+  { line: "saved 30 g Black Beauty", says: [{ kind: "saved seed", variety: "black-beauty", grams: 30 }] },
+  { line: "saved seeds of Uchiki Kuri", says: [{ kind: "saved seed", variety: "uchiki-kuri" }] },
+  {
+    line: "pulled 12 Boltardy from Long Bed",
+    says: [{ kind: "picked", variety: "boltardy", count: 12, unit: "root", bed: "long-bed" }],
+  },
+  {
+    line: "picked first courgette, Black Beauty, 180 g",
+    says: [{ kind: "picked", variety: "black-beauty", grams: 180, detail: "first" }],
+  },
+  {
+    line: "picked 5 Black Beauty, 1.2 kg in all, from Squash Bed",
+    says: [{ kind: "picked", variety: "black-beauty", count: 5, unit: "fruit", grams: 1200, bed: "squash-bed" }],
+  },
+  { line: "picked 2 quarts strawberries", says: [{ kind: "picked", crop: "strawberry", litres: 2.273045 }] },
+  { line: "picked 1 bushel apples", says: [{ kind: "picked", crop: "apple", litres: 35.23907 }] },
+  { line: "picked 3/4 lb of Sungold", says: [{ kind: "picked", variety: "sungold", grams: 340.194278 }] },
+  { line: "picked 1½ lb Sungold", says: [{ kind: "picked", variety: "sungold", grams: 680.388555 }] },
+  { line: "picked 1.5 lbs. Sungold", says: [{ kind: "picked", variety: "sungold", grams: 680.388555 }] },
+  {
+    line: "picked 12 oz Sungold, 8 oz Gardener's Delight and a cucumber",
+    says: [
+      { kind: "picked", variety: "sungold", grams: 340.194278 },
+      { kind: "picked", variety: "gardeners-delight", grams: 226.796185 },
+      { kind: "picked", crop: "cucumber", count: 1, unit: "fruit" },
+    ],
+  },
+  {
+    line: "picked 20 stems each of Café au Lait and sweet peas",
+    says: [
+      { kind: "picked", variety: "cafe-au-lait", count: 20, unit: "stem" },
+      { kind: "picked", crop: "sweet-pea", count: 20, unit: "stem" },
+    ],
+  },
+  { line: "picked 12 cobs of sweetcorn", says: [{ kind: "picked", crop: "sweetcorn", count: 12, unit: "ear" }] },
+  { line: "picked 250 g", beds: ["long-bed"], says: [{ kind: "picked", grams: 250, bed: "long-bed" }] },
+  { line: "picked peas", says: [{ kind: "picked", crop: "pea" }] },
+  {
+    line: "picked one last courgette",
+    says: [{ kind: "picked", crop: "courgette", count: 1, unit: "fruit", detail: "last" }],
+  },
+  {
+    line: "picked Aquadulce: 1.2 kg podded",
+    says: [{ kind: "picked", variety: "aquadulce-claudia", grams: 1200, detail: "podded" }],
+  },
+  {
+    line: "picked 3 kg apples (windfalls) from the neighbour's tree",
+    says: [{ kind: "picked", crop: "apple", grams: 3000, detail: "(windfalls) from the neighbour's tree" }],
+  },
+  {
+    line: "harvested garlic, 34 bulbs, 1.5 kg",
+    beds: ["long-bed"],
+    says: [{ kind: "picked", crop: "garlic", count: 34, unit: "bulb", grams: 1500, bed: "long-bed" }],
+  },
+  { line: "harvested all the onions from Long Bed", says: [{ kind: "picked", crop: "onion", bed: "long-bed" }] },
+  {
+    line: "dug the first Charlotte, 1.1 kg from two plants",
+    says: [{ kind: "picked", variety: "charlotte", grams: 1100, detail: "the first, from two plants" }],
+  },
+  { line: "dug up 3 Musselburgh", says: [{ kind: "picked", variety: "musselburgh", count: 3, unit: "piece" }] },
+  {
+    line: "cut 1 Crown Prince, 4.1 kg",
+    says: [{ kind: "picked", variety: "crown-prince", count: 1, unit: "fruit", grams: 4100 }],
+  },
+  { line: "cut 2 hearts of Little Gem", says: [{ kind: "picked", variety: "little-gem", count: 2, unit: "head" }] },
+  {
+    line: "cut 15 cm stems of Café au Lait, 20 of them",
+    says: [{ kind: "picked", variety: "cafe-au-lait", count: 20, unit: "stem", detail: "15 cm stems" }],
+  },
+  {
+    line: "gathered 40 pods of Aquadulce",
+    says: [{ kind: "picked", variety: "aquadulce-claudia", count: 40, unit: "pod" }],
+  },
+  { line: "saved seed: 30 g Aquadulce", says: [{ kind: "saved seed", variety: "aquadulce-claudia", grams: 30 }] },
+  {
+    line: "saved seed from 3 Gardener's Delight",
+    says: [{ kind: "saved seed", variety: "gardeners-delight", count: 3 }],
+  },
+  { line: "collected seed of sweet pea", says: [{ kind: "saved seed", crop: "sweet-pea" }] },
+];
+
+/** Troubles, losses, giving away, clearing. */
+export const losing: readonly Case[] = [
+  {
+    line: "trouble: blackfly on Aquadulce, growing tips",
+    says: [{ kind: "trouble", variety: "aquadulce-claudia", cause: "blackfly", detail: "growing tips" }],
+  },
+  {
+    line: "lost 3 Musselburgh leek to leek moth",
+    says: [{ kind: "lost", variety: "musselburgh", count: 3, cause: "leek moth" }],
+  },
+  {
+    line: "cleared Aquadulce from Long Bed",
+    says: [{ kind: "cleared", variety: "aquadulce-claudia", bed: "long-bed" }],
+  },
+  { line: "over: slugs in Long Bed", says: [{ kind: "cured", bed: "long-bed", cause: "slugs" }] },
+  {
+    line: "gave away 4 Musselburgh leek to the school",
+    says: [{ kind: "gave away", variety: "musselburgh", count: 4, detail: "to the school" }],
+  },
+  {
+    line: "died: 2 Black Beauty in Cold Frame, frost",
+    says: [{ kind: "lost", variety: "black-beauty", count: 2, bed: "cold-frame", cause: "frost" }],
+  },
+  {
+    line: "pulled the last Boltardy from Long Bed",
+    says: [{ kind: "cleared", variety: "boltardy", bed: "long-bed", detail: "the last" }],
+  },
+  { line: "pulled out Aquadulce", says: [{ kind: "cleared", variety: "aquadulce-claudia" }] },
+  { line: "trouble: slugs", says: [{ kind: "trouble", cause: "slugs" }] },
+  {
+    line: "trouble: slugs on Little Gem in Cold Frame",
+    says: [{ kind: "trouble", variety: "little-gem", bed: "cold-frame", cause: "slugs" }],
+  },
+  { line: "trouble: carrot fly in Long Bed", says: [{ kind: "trouble", bed: "long-bed", cause: "carrot fly" }] },
+  {
+    line: "trouble: tomato blight on Sungold and Gardener's Delight in Tunnel North",
+    says: [
+      { kind: "trouble", variety: "sungold", bed: "tunnel-north", cause: "tomato blight" },
+      { kind: "trouble", variety: "gardeners-delight", bed: "tunnel-north", cause: "tomato blight" },
+    ],
+  },
+  {
+    line: "trouble: Black Beauty leaves yellowing",
+    says: [{ kind: "trouble", variety: "black-beauty", cause: "leaves yellowing" }],
+  },
+  {
+    line: "trouble: blossom end rot, Gardener's Delight",
+    says: [{ kind: "trouble", variety: "gardeners-delight", cause: "blossom end rot" }],
+  },
+  {
+    line: "trouble: whitefly under the leaves of Sungold",
+    says: [{ kind: "trouble", variety: "sungold", spot: "under the leaves of Sungold", cause: "whitefly" }],
+  },
+  {
+    line: "trouble: powdery mildew on the courgettes, lower leaves only",
+    says: [{ kind: "trouble", crop: "courgette", cause: "powdery mildew", detail: "lower leaves only" }],
+  },
+  {
+    line: "trouble: something eating the brassicas at night",
+    says: [{ kind: "trouble", cause: "something eating the brassicas at night" }],
+  },
+  {
+    line: "trouble: something has been digging in Long Bed",
+    says: [{ kind: "trouble", bed: "long-bed", cause: "something has been digging" }],
+  },
+  {
+    line: "spotted blackfly on Aquadulce",
+    says: [{ kind: "trouble", variety: "aquadulce-claudia", cause: "blackfly" }],
+  },
+  {
+    line: "found leek moth on Musselburgh in Long Bed",
+    says: [{ kind: "trouble", variety: "musselburgh", bed: "long-bed", cause: "leek moth" }],
+  },
+  { line: "pest: cabbage white on the kale", says: [{ kind: "trouble", crop: "kale", cause: "cabbage white" }] },
+  {
+    line: "cured: blackfly on Aquadulce, ladybirds did it",
+    says: [{ kind: "cured", variety: "aquadulce-claudia", cause: "blackfly", detail: "ladybirds did it" }],
+  },
+  {
+    line: "over: powdery mildew on the courgettes",
+    says: [{ kind: "cured", crop: "courgette", cause: "powdery mildew" }],
+  },
+  { line: "gone: slugs in Cold Frame", says: [{ kind: "cured", bed: "cold-frame", cause: "slugs" }] },
+  { line: "lost 2 Black Beauty to frost", says: [{ kind: "lost", variety: "black-beauty", count: 2, cause: "frost" }] },
+  { line: "lost 4 lettuces, slugs", says: [{ kind: "lost", crop: "lettuce", count: 4, cause: "slugs" }] },
+  {
+    line: "lost everything in Cold Frame to the frost",
+    says: [{ kind: "lost", bed: "cold-frame", cause: "the frost" }],
+  },
+  {
+    line: "lost half the Musselburgh to leek moth in Long Bed",
+    says: [{ kind: "lost", variety: "musselburgh", bed: "long-bed", cause: "leek moth", detail: "half" }],
+  },
+  {
+    line: "lost one Café au Lait (vine weevil)",
+    says: [{ kind: "lost", variety: "cafe-au-lait", count: 1, cause: "vine weevil" }],
+  },
+  {
+    line: "lost about 10 Musselburgh in Long Bed to pigeons, net next time",
+    says: [
+      {
+        kind: "lost",
+        variety: "musselburgh",
+        count: { value: 10, approx: true },
+        bed: "long-bed",
+        cause: "pigeons",
+        detail: "net next time",
+      },
+    ],
+  },
+  { line: "died: Sungold", says: [{ kind: "lost", variety: "sungold" }] },
+  {
+    line: "killed 2 Sungold by overwatering",
+    says: [{ kind: "lost", variety: "sungold", count: 2, cause: "overwatering" }],
+  },
+  {
+    line: "gave away 6 Sungold to the neighbours",
+    says: [{ kind: "gave away", variety: "sungold", count: 6, detail: "to the neighbours" }],
+  },
+  {
+    line: "gave 4 Black Beauty to Ann",
+    says: [{ kind: "gave away", variety: "black-beauty", count: 4, detail: "to Ann" }],
+  },
+  { line: "cleared Long Bed", says: [{ kind: "cleared", bed: "long-bed" }] },
+  {
+    line: "cleared the Aquadulce from Long Bed and composted the tops",
+    says: [{ kind: "cleared", variety: "aquadulce-claudia", bed: "long-bed", detail: "composted the tops" }],
+  },
+  { line: "cleared broad beans", says: [{ kind: "cleared", crop: "broad-bean" }] },
+  {
+    line: "cleared Long Bed and Cold Frame",
+    says: [
+      { kind: "cleared", bed: "long-bed" },
+      { kind: "cleared", bed: "cold-frame" },
+    ],
+  },
+  {
+    line: "pulled 3 Sungold from Tunnel North, blight",
+    says: [{ kind: "cleared", variety: "sungold", count: 3, bed: "tunnel-north", detail: "blight" }],
+  },
+  { line: "lifted the dahlias from Long Bed", says: [{ kind: "cleared", crop: "dahlia", bed: "long-bed" }] },
+  {
+    line: "lifted Café au Lait for storing",
+    says: [{ kind: "cleared", variety: "cafe-au-lait", detail: "for storing" }],
+  },
+  {
+    line: "trouble: greenfly, all the roses in Step Pots",
+    says: [{ kind: "trouble", crop: "rose", bed: "step-pots", cause: "greenfly" }],
+  },
+  { line: "trouble: hail damage in Squash Bed", says: [{ kind: "trouble", bed: "squash-bed", cause: "hail damage" }] },
+  { line: "trouble: nothing but slugs", says: [{ kind: "trouble", cause: "nothing but slugs" }] },
+  {
+    line: "trouble: Sungold splitting after rain",
+    says: [{ kind: "trouble", variety: "sungold", cause: "splitting after rain" }],
+  },
+  {
+    line: "trouble: leek moth in the Musselburgh",
+    says: [{ kind: "trouble", variety: "musselburgh", cause: "leek moth" }],
+  },
+  {
+    line: "trouble: mildew on Crown Prince and Uchiki Kuri, oldest leaves",
+    says: [
+      { kind: "trouble", variety: "crown-prince", cause: "mildew", detail: "oldest leaves" },
+      { kind: "trouble", variety: "uchiki-kuri", cause: "mildew", detail: "oldest leaves" },
+    ],
+  },
+  {
+    line: "noticed whitefly on Sungold in Tunnel North",
+    says: [{ kind: "trouble", variety: "sungold", bed: "tunnel-north", cause: "whitefly" }],
+  },
+  {
+    line: "lost 2 of 6 Crown Prince to slugs",
+    says: [{ kind: "lost", variety: "crown-prince", count: 2, cause: "slugs", detail: "2 of 6" }],
+  },
+  {
+    line: "lost all Little Gem to slugs in Cold Frame",
+    says: [{ kind: "lost", variety: "little-gem", bed: "cold-frame", cause: "slugs" }],
+  },
+  {
+    line: "lost 12 plants to frost in Cold Frame",
+    says: [{ kind: "lost", count: 12, bed: "cold-frame", cause: "frost" }],
+  },
+  {
+    line: "lost 3 Sungold in Tunnel North: damping off",
+    says: [{ kind: "lost", variety: "sungold", count: 3, bed: "tunnel-north", cause: "damping off" }],
+  },
+  { line: "lost Sungold because of the heat", says: [{ kind: "lost", variety: "sungold", cause: "the heat" }] },
+  {
+    line: "dead: 2 Café au Lait, rotted over winter",
+    says: [{ kind: "lost", variety: "cafe-au-lait", count: 2, detail: "rotted over winter" }],
+  },
+  { line: "eaten: 4 Little Gem by slugs", says: [{ kind: "lost", variety: "little-gem", count: 4, cause: "slugs" }] },
+  {
+    line: "gave away: 6 Sungold, 4 Black Beauty",
+    says: [
+      { kind: "gave away", variety: "sungold", count: 6 },
+      { kind: "gave away", variety: "black-beauty", count: 4 },
+    ],
+  },
+  {
+    line: "gave 6 Sungold to the school and 4 Black Beauty to next door",
+    says: [
+      { kind: "gave away", variety: "sungold", count: 6, detail: "to the school, to next door" },
+      { kind: "gave away", variety: "black-beauty", count: 4, detail: "to the school, to next door" },
+    ],
+  },
+  {
+    line: "cleared peas and beans from Long Bed",
+    says: [
+      { kind: "cleared", crop: "pea", bed: "long-bed" },
+      { kind: "cleared", crop: "bean", bed: "long-bed" },
+    ],
+  },
+  { line: "cleared out Cold Frame", says: [{ kind: "cleared", bed: "cold-frame" }] },
+  { line: "cleared the squash, frosted", says: [{ kind: "cleared", crop: "squash", detail: "frosted" }] },
+];
+
+/** Work done, gear put up and taken down. */
+export const working: readonly Case[] = [
+  {
+    line: "did: pruned side shoots, all tomatoes",
+    says: [{ kind: "did", crop: "tomato", what: "pruned side shoots, all tomatoes" }],
+  },
+  {
+    line: "put up the mesh tunnel in Brassica Bed",
+    says: [{ kind: "put up", bed: "brassica-bed", gear: "mesh-tunnel" }],
+  },
+  { line: "took down mesh from Brassica Bed", says: [{ kind: "took down", bed: "brassica-bed", gear: "mesh-tunnel" }] },
+  {
+    line: "put up a big green net in Brassica Bed",
+    says: [{ kind: "put up", bed: "brassica-bed", what: "big green net" }],
+  },
+  { line: "watered Long Bed", says: [{ kind: "did", bed: "long-bed", what: "watered Long Bed" }] },
+  {
+    line: "pinched out Black Beauty in Cold Frame",
+    says: [{ kind: "did", variety: "black-beauty", bed: "cold-frame", what: "pinched out Black Beauty in Cold Frame" }],
+  },
+  {
+    line: "watered Harbour Yard",
+    says: [
+      { kind: "did", bed: "step-pots", what: "watered Harbour Yard" },
+      { kind: "did", bed: "herb-trough", what: "watered Harbour Yard" },
+    ],
+  },
+  {
+    line: "cut back the sage",
+    beds: ["herb-trough"],
+    says: [{ kind: "did", crop: "sage", bed: "herb-trough", what: "cut back the sage" }],
+  },
+  { line: "dug over Long Bed", says: [{ kind: "did", bed: "long-bed", what: "dug over Long Bed" }] },
+  { line: "put up the arch in Tunnel North", says: [{ kind: "put up", bed: "tunnel-north", gear: "arch" }] },
+  { line: "put up arch over Long Bed", says: [{ kind: "put up", bed: "long-bed", gear: "arch" }] },
+  {
+    line: "put up netting over the Brassica Bed against pigeons",
+    says: [{ kind: "put up", bed: "brassica-bed", what: "netting", detail: "against pigeons" }],
+  },
+  { line: "set up a water butt by the shed", says: [{ kind: "put up", spot: "by the shed", what: "water butt" }] },
+  { line: "took down the arch", says: [{ kind: "took down", gear: "arch" }] },
+  { line: "took the arch down", says: [{ kind: "took down", gear: "arch" }] },
+  { line: "removed mesh from Brassica Bed", says: [{ kind: "took down", bed: "brassica-bed", gear: "mesh-tunnel" }] },
+  { line: "netted Brassica Bed", says: [{ kind: "did", bed: "brassica-bed", what: "netted Brassica Bed" }] },
+  {
+    line: "watered everything",
+    beds: ["long-bed", "cold-frame"],
+    says: [
+      { kind: "did", bed: "long-bed", what: "watered everything" },
+      { kind: "did", bed: "cold-frame", what: "watered everything" },
+    ],
+  },
+  { line: "fed tomatoes with comfrey", says: [{ kind: "did", crop: "tomato", what: "fed tomatoes with comfrey" }] },
+  {
+    line: "mulched Long Bed with compost, 5 cm deep",
+    says: [{ kind: "did", bed: "long-bed", what: "mulched Long Bed with compost, 5 cm deep" }],
+  },
+  {
+    line: "weeded between the leeks in Long Bed",
+    says: [{ kind: "did", crop: "leek", bed: "long-bed", what: "weeded between the leeks in Long Bed" }],
+  },
+  { line: "staked Café au Lait", says: [{ kind: "did", variety: "cafe-au-lait", what: "staked Café au Lait" }] },
+  {
+    line: "tied in Sungold and Gardener's Delight",
+    says: [
+      { kind: "did", variety: "sungold", what: "tied in Sungold and Gardener's Delight" },
+      { kind: "did", variety: "gardeners-delight", what: "tied in Sungold and Gardener's Delight" },
+    ],
+  },
+  {
+    line: "pinched out side shoots on Sungold",
+    says: [{ kind: "did", variety: "sungold", what: "pinched out side shoots on Sungold" }],
+  },
+  { line: "earthed up Charlotte", says: [{ kind: "did", what: "earthed up Charlotte" }] },
+  {
+    line: "sprayed soap on the Aquadulce in Long Bed",
+    says: [
+      { kind: "did", variety: "aquadulce-claudia", bed: "long-bed", what: "sprayed soap on the Aquadulce in Long Bed" },
+    ],
+  },
+  { line: "hardened off Sungold", says: [{ kind: "did", variety: "sungold", what: "hardened off Sungold" }] },
+  { line: "deadheaded the dahlias", says: [{ kind: "did", crop: "dahlia", what: "deadheaded the dahlias" }] },
+  {
+    line: "did: pruned Sungold, pinched out Gardener's Delight",
+    says: [
+      { kind: "did", variety: "sungold", what: "pruned Sungold, pinched out Gardener's Delight" },
+      { kind: "did", variety: "gardeners-delight", what: "pruned Sungold, pinched out Gardener's Delight" },
+    ],
+  },
+  { line: "put the mesh over Brassica Bed", says: [{ kind: "put up", bed: "brassica-bed", gear: "mesh-tunnel" }] },
+  { line: "put the arch up in Squash Bed", says: [{ kind: "put up", bed: "squash-bed", gear: "arch" }] },
+  {
+    line: "put up mesh over the leeks in Long Bed",
+    says: [{ kind: "put up", bed: "long-bed", gear: "mesh-tunnel", detail: "over the leeks" }],
+  },
+  {
+    line: "put up canes in Long Bed for Aquadulce",
+    says: [{ kind: "put up", bed: "long-bed", what: "canes", detail: "for Aquadulce" }],
+  },
+  { line: "installed drip line in Tunnel North", says: [{ kind: "put up", bed: "tunnel-north", what: "drip line" }] },
+  { line: "took the mesh off Brassica Bed", says: [{ kind: "took down", bed: "brassica-bed", gear: "mesh-tunnel" }] },
+  {
+    line: "took down mesh in Brassica Bed to weed",
+    says: [{ kind: "took down", bed: "brassica-bed", gear: "mesh-tunnel", detail: "to weed" }],
+  },
+  {
+    line: "did: watered Tunnel North, 40 l",
+    says: [{ kind: "did", bed: "tunnel-north", what: "watered Tunnel North, 40 l" }],
+  },
+  {
+    line: "did: picked off caterpillars, Brassica Bed",
+    says: [{ kind: "did", bed: "brassica-bed", what: "picked off caterpillars, Brassica Bed" }],
+  },
+  {
+    line: "weeded and mulched Long Bed",
+    says: [{ kind: "did", bed: "long-bed", what: "weeded and mulched Long Bed" }],
+  },
+  {
+    line: "fed Sungold and Gardener's Delight with seaweed in Tunnel North",
+    says: [
+      {
+        kind: "did",
+        variety: "sungold",
+        bed: "tunnel-north",
+        what: "fed Sungold and Gardener's Delight with seaweed in Tunnel North",
+      },
+      {
+        kind: "did",
+        variety: "gardeners-delight",
+        bed: "tunnel-north",
+        what: "fed Sungold and Gardener's Delight with seaweed in Tunnel North",
+      },
+    ],
+  },
+  { line: "pruned the Victoria plum", says: [{ kind: "did", crop: "plum", what: "pruned the Victoria plum" }] },
+  {
+    line: "sprayed Crown Prince with milk for mildew",
+    says: [{ kind: "did", variety: "crown-prince", what: "sprayed Crown Prince with milk for mildew" }],
+  },
+  { line: "netted the cherries", says: [{ kind: "did", crop: "cherry", what: "netted the cherries" }] },
+  {
+    line: "mulched Harbour Yard",
+    says: [
+      { kind: "did", bed: "step-pots", what: "mulched Harbour Yard" },
+      { kind: "did", bed: "herb-trough", what: "mulched Harbour Yard" },
+    ],
+  },
+  {
+    line: "cut back and fed the sage in Herb Trough",
+    says: [{ kind: "did", crop: "sage", bed: "herb-trough", what: "cut back and fed the sage in Herb Trough" }],
+  },
+];
+
+/** Things to do, promises, questions. */
+export const telling: readonly Case[] = [
+  {
+    line: "to do by 2026-06-20: net the brassicas",
+    says: [{ kind: "to do", what: "net the brassicas", due: "2026-06-20" }],
+  },
+  {
+    line: "promised: show the leeks again in July",
+    says: [{ kind: "promised", crop: "leek", what: "show the leeks again in July", due: "2026-07-31" }],
+  },
+  {
+    line: "asked: which variety is the red lettuce?",
+    says: [{ kind: "asked", crop: "lettuce", what: "which variety is the red lettuce?" }],
+  },
+  { line: "to do: order garlic", says: [{ kind: "to do", crop: "garlic", what: "order garlic" }] },
+  {
+    line: "to do by Friday: net the brassicas",
+    says: [{ kind: "to do", what: "net the brassicas", due: "2026-05-22" }],
+  },
+  {
+    line: "to do this week: thin Boltardy",
+    says: [{ kind: "to do", variety: "boltardy", what: "thin Boltardy", due: "2026-05-24" }],
+  },
+  {
+    line: "todo: feed Sungold on Sunday",
+    says: [{ kind: "to do", variety: "sungold", what: "feed Sungold on Sunday", due: "2026-05-24" }],
+  },
+  {
+    line: "to do by end of June: clear Aquadulce from Long Bed",
+    says: [
+      {
+        kind: "to do",
+        variety: "aquadulce-claudia",
+        bed: "long-bed",
+        what: "clear Aquadulce from Long Bed",
+        due: "2026-06-30",
+      },
+    ],
+  },
+  {
+    line: "to do before July: prune the plum",
+    says: [{ kind: "to do", crop: "plum", what: "prune the plum", due: "2026-06-30" }],
+  },
+  {
+    line: "to do net Brassica Bed by 12 June",
+    says: [{ kind: "to do", bed: "brassica-bed", what: "net Brassica Bed by 12 June", due: "2026-06-12" }],
+  },
+  { line: "done: net the brassicas", says: [{ kind: "done", what: "net the brassicas" }] },
+  {
+    line: "promised to show the Crown Prince again next week",
+    says: [
+      { kind: "promised", variety: "crown-prince", what: "show the Crown Prince again next week", due: "2026-05-31" },
+    ],
+  },
+  {
+    line: "promised by 20 June: the slug results",
+    says: [{ kind: "promised", what: "the slug results", due: "2026-06-20" }],
+  },
+  {
+    line: "promised: a second look at Long Bed this autumn",
+    says: [{ kind: "promised", bed: "long-bed", what: "a second look at Long Bed this autumn", due: "2026-11-30" }],
+  },
+  {
+    line: "asked: is the red lettuce a named one?",
+    says: [{ kind: "asked", crop: "lettuce", what: "is the red lettuce a named one?" }],
+  },
+  {
+    line: "asked which variety the big squash is",
+    says: [{ kind: "asked", crop: "squash", what: "which variety the big squash is" }],
+  },
+  {
+    line: "question: how often do you water Sungold?",
+    says: [{ kind: "asked", variety: "sungold", what: "how often do you water Sungold?" }],
+  },
+  {
+    line: "to do: sow Little Gem in 2 weeks",
+    says: [{ kind: "to do", variety: "little-gem", what: "sow Little Gem in 2 weeks", due: "2026-06-03" }],
+  },
+  {
+    line: "to do: by mid July clear Aquadulce",
+    says: [{ kind: "to do", variety: "aquadulce-claudia", what: "clear Aquadulce", due: "2026-07-20" }],
+  },
+  {
+    line: "to do tomorrow: water Tunnel North",
+    says: [{ kind: "to do", bed: "tunnel-north", what: "water Tunnel North", due: "2026-05-21" }],
+  },
+  {
+    line: "to do when it rains: plant leeks",
+    says: [{ kind: "to do", crop: "leek", what: "when it rains: plant leeks" }],
+  },
+  {
+    line: "todo - net the cherries before June",
+    says: [{ kind: "to do", crop: "cherry", what: "net the cherries before June", due: "2026-05-31" }],
+  },
+  {
+    line: "done: net the cherries on Monday",
+    says: [{ kind: "done", day: "2026-05-18", crop: "cherry", what: "net the cherries" }],
+  },
+  {
+    line: "promised: slug trial results by the end of the season",
+    says: [{ kind: "promised", what: "slug trial results by the end of the season", due: "2026-12-31" }],
+  },
+  { line: "promised to answer the mildew question", says: [{ kind: "promised", what: "answer the mildew question" }] },
+  {
+    line: "promise: Crown Prince harvest in late September",
+    says: [
+      { kind: "promised", variety: "crown-prince", what: "Crown Prince harvest in late September", due: "2026-09-30" },
+    ],
+  },
+  {
+    line: "asked: Why are your leeks so thin?",
+    says: [{ kind: "asked", crop: "leek", what: "Why are your leeks so thin?" }],
+  },
+  {
+    line: "asked: how far apart are the squash in Squash Bed",
+    says: [{ kind: "asked", crop: "squash", bed: "squash-bed", what: "how far apart are the squash in Squash Bed" }],
+  },
+  {
+    line: "viewer asked: what is the pink dahlia",
+    says: [{ kind: "asked", crop: "dahlia", what: "what is the pink dahlia" }],
+  },
+];
+
+/** What only begins like a log line, or has a slip in its verb. */
+export const story: readonly Case[] = [
+  { line: "sowd 12 Musselburgh in Long Bed", says: "story" },
+  { line: "the robin came back", says: "story" },
+  { line: "sow 12 Musselburgh in Long Bed", says: "story" },
+  { line: "started raining at noon", says: "story" },
+  { line: "started well, ended in a hailstorm", says: "story" },
+  { line: "planted out brassicas before the rain", says: "story" },
+  { line: "up early this morning, frost on the windows", says: "story" },
+  { line: "Musselburgh up in Long Bed", says: "story" },
+  { line: "picked up the seed order from the post office", says: "story" },
+  { line: "cut the grass", says: "story" },
+  { line: "dug a hole", says: "story" },
+  { line: "lifted the cloches", says: "story" },
+  { line: "found my trowel", says: "story" },
+  { line: "over the fence they are growing giant leeks", says: "story" },
+  { line: "lost my gloves", says: "story" },
+  { line: "died down: rhubarb", says: "story" },
+  { line: "gave up on the Sungold", says: "story" },
+  { line: "moved house", says: "story" },
+  { line: "fed the cat", says: "story" },
+  { line: "to do", says: "story" },
+  { line: "done for the day", says: "story" },
+  { line: "asked the neighbours over", says: "story" },
+  { line: "saved the day", says: "story" },
+  { line: "started hardening off the tomatoes", says: "story" },
+  { line: "picked nothing, too wet", says: "story" },
+  { line: "I planted 12 Musselburgh in Long Bed", says: "story" },
+  { line: "then sowed 12 Boltardy in Long Bed", says: "story" },
+  { line: "Sungold: first flower", says: "story" },
+  { line: "Musselburgh looking well", says: "story" },
+  { line: "Long Bed needs weeding", says: "story" },
+  { line: "harvset 2 kg Black Beauty", says: "story" },
+  { line: "planting 12 Musselburgh in Long Bed", says: "story" },
+  { line: "scattered 3 g of Boltardy in Long Bed", says: "story" },
+  { line: "The Black Beauty are huge", says: "story" },
+  { line: "needed: net for Long Bed", says: "story" },
+  { line: "frost forecast for Long Bed", says: "story" },
+];
