@@ -1,4 +1,5 @@
 /** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
+import path from "node:path";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
 import { brief } from "./brief-command.ts";
@@ -94,7 +95,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
         throw new CommandError(`"${kind}" is not a kind of record. The kinds are: ${Object.keys(KINDS).join(", ")}.`);
       if (name === undefined) throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
       const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
-      return finish(await newRecord({ recordsDir: options.records, kind, name, today }, effects));
+      return finish(
+        await newRecord({ recordsDir: path.resolve(effects.cwd, options.records), kind, name, today }, effects),
+      );
     });
 
   return program;

@@ -39,7 +39,8 @@ export function bedNamed(garden: Garden, name: string): string {
   for (const bed of garden.beds.values()) {
     if ([bed.id, bed.title, ...bed.alsoCalled].some((known) => known.toLowerCase() === wanted)) return bed.id;
   }
-  const nearest = nearestName(name, [...garden.beds.keys()]);
+  const names = [...garden.beds.values()].flatMap((bed) => [bed.title, ...bed.alsoCalled]);
+  const nearest = nearestName(name, names);
   throw new CommandError(
     `No bed is called "${name}".${nearest === undefined ? ` The beds are: ${[...garden.beds.keys()].join(", ")}.` : ` Did you mean "${nearest}"?`}`,
   );

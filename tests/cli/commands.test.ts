@@ -1,0 +1,163 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { describe, expect, it } from "vitest";
+import { emptyFolder, folderWith, run } from "./run.ts";
+
+describe("wrong use", () => {
+  it("is exit code 2, with the nearest right spelling", async () => {
+    const flag = await run(["check", "--jsno"]);
+    expect(flag.exitCode).toBe(2);
+    expect(flag.err).toContain("error: unknown option '--jsno'\n(Did you mean --json?)");
+    const command = await run(["chek"]);
+    expect(command.exitCode).toBe(2);
+    expect(command.err).toContain("(Did you mean check?)");
+  });
+
+  it("says what a day looks like", async () => {
+    const { exitCode, err } = await run(["timeline", "--on", "2026-02-30"]);
+    expect(exitCode).toBe(2);
+    expect(err).toContain("Write a day as year, month and day: 2026-06-14.");
+  });
+
+  it("names the beds there are, or the one that was meant", async () => {
+    const cwd = folderWith("two-beds");
+    const near = await run(["timeline", "Left Bde"], { cwd });
+    expect(near.exitCode).toBe(2);
+    expect(near.err).toContain('No bed is called "Left Bde". Did you mean "Left bed"?');
+    const far = await run(["timeline", "glasshouse"], { cwd });
+    expect(far.err).toContain("The beds are: ");
+  });
+
+  it("names the episode that was meant", async () => {
+    const { exitCode, err } = await run(["brief", "2026-07-tuor", "--records", path.resolve("demo-content")]);
+    expect(exitCode).toBe(2);
+    expect(err).toContain(
+      'No episode is called "2026-07-tuor", and it is not a day such as 2026-07-18. Did you mean "2026-07-tour"?',
+    );
+  });
+
+  it("asks for help kindly and is done", async () => {
+    const { exitCode, out } = await run(["--help"]);
+    expect(exitCode).toBe(0);
+    expect(out).toContain("plotreel");
+  });
+});
+
+describe("a first garden", () => {
+  it("needs one note", async () => {
+    const cwd = emptyFolder();
+    mkdirSync(path.join(cwd, "content/notes"), { recursive: true });
+    writeFileSync(
+      path.join(cwd, "content/notes/2026-05-16.md"),
+      "- planted 12 Musselburgh leek in Long Bed, 20 cm apart, row 2\n",
+    );
+    const check = await run(["check"], { cwd });
+    expect(check.exitCode).toBe(0);
+    expect(check.out).toContain("1 log line in 1 note");
+    const brief = await run(["brief", "2026-07-18"], { cwd });
+    expect(brief.exitCode).toBe(0);
+    expect(brief.out).toContain("Musselburgh");
+    for (const ending of [".md", ".json", ".html"])
+      expect(existsSync(path.join(cwd, `out/briefs/2026-07-18${ending}`))).toBe(true);
+  });
+
+  it("has records written out for what its notes name, and never over a file that is there", async () => {
+    const cwd = emptyFolder();
+    mkdirSync(path.join(cwd, "content/notes"), { recursive: true });
+    writeFileSync(path.join(cwd, "content/notes/2026-05-16.md"), "- planted 12 bought Musselburgh leek in Long Bed\n");
+    const named = await run(["new", "named"], { cwd });
+    expect(named.exitCode).toBe(0);
+    expect(readFileSync(path.join(cwd, "content/varieties/musselburgh.md"), "utf8")).toContain(
+      "title: Musselburgh\ncrop: leek\n",
+    );
+    expect(existsSync(path.join(cwd, "content/beds/long-bed.md"))).toBe(true);
+    expect((await run(["check"], { cwd })).out).toBe("1 log line in 1 note. Nothing to mend.");
+    const again = await run(["new", "bed", "Long Bed"], { cwd });
+    expect(again.exitCode).toBe(3);
+    expect(again.err).toContain("is there already and was left as it is");
+  });
+
+  it.each(["site", "bed", "variety", "note", "episode", "gear", "trial"])(
+    "has a %s that can be read as it was written",
+    async (kind) => {
+      const cwd = emptyFolder();
+      expect((await run(["new", kind, "Café Corner"], { cwd })).exitCode).toBe(0);
+      const { exitCode, out } = await run(["check", "--json"], { cwd });
+      const { problems } = JSON.parse(out) as { problems: { severity: string; rule: string }[] };
+      expect(problems.filter(({ severity }) => severity !== "hint")).toEqual([]);
+      expect(exitCode).toBe(0);
+    },
+  );
+
+  it("says how to start when there is nothing yet", async () => {
+    const missing = await run(["check"]);
+    expect(missing.exitCode).toBe(1);
+    expect(missing.out).toContain("There is no records folder");
+    expect(missing.out).toContain("One dated note is enough to start");
+  });
+});
+
+describe("timeline as data", () => {
+  it("has the documented shape", async () => {
+    const { out, exitCode } = await run(["timeline", "--json", "--records", path.resolve("demo-content")]);
+    expect(exitCode).toBe(0);
+    const views = JSON.parse(out) as {
+      bed: string;
+      plantings: Record<string, unknown>[];
+      changes: Record<string, unknown>[];
+    }[];
+    expect(views.length).toBeGreaterThanOrEqual(15);
+    const planting = views.find(({ bed }) => bed === "squash-bed")?.plantings[0] ?? {};
+    for (const key of [
+      "id",
+      "variety",
+      "crop",
+      "count",
+      "sown",
+      "planted",
+      "ageDays",
+      "daysInGround",
+      "stage",
+      "stageSince",
+      "heightCm",
+      "heightOn",
+      "picked",
+      "source",
+      "sayAs",
+      "lastNote",
+    ]) {
+      expect(Object.keys(planting)).toContain(key);
+    }
+    const change = views.flatMap(({ changes }) => changes)[0] ?? {};
+    expect(change).toMatchObject({
+      kind: expect.any(String),
+      date: expect.stringMatching(/^\d{4}-\d\d-\d\d$/),
+      text: expect.any(String),
+      note: { file: expect.any(String), line: expect.any(Number) },
+    });
+  });
+
+  it("refuses a span that runs backward", async () => {
+    const { exitCode, err } = await run(["timeline", "--on", "2026-05-01", "--since", "2026-06-01"], {
+      cwd: folderWith("two-beds"),
+    });
+    expect(exitCode).toBe(2);
+    expect(err).toContain("--since 2026-06-01 is later than 2026-05-01.");
+  });
+});
+
+describe("the cache", () => {
+  it("saves reading, says how many files were read again, and changes nothing else", async () => {
+    const cwd = folderWith("two-beds");
+    const cold = await run(["brief", "2026-07-18", "--json", "--verbose"], { cwd });
+    const warm = await run(["brief", "2026-07-18", "--json", "--verbose"], { cwd });
+    expect(warm.out).toBe(cold.out);
+    expect(cold.err).toMatch(/^[1-9]\d* files read again, 0 unchanged/m);
+    expect(warm.err).toMatch(/^0 files read again, [1-9]\d* unchanged/m);
+    writeFileSync(path.join(cwd, "content/notes/2026-06-30-more.md"), "- picked 2 kg Boltardy\n");
+    expect((await run(["check", "--verbose"], { cwd })).err).toMatch(/^1 files? read again/m);
+    writeFileSync(path.join(cwd, ".cache/parsed-files-1.json"), "not what it was");
+    const broken = await run(["brief", "2026-07-18", "--json"], { cwd: folderWith("two-beds") });
+    expect(broken.out).toBe(cold.out);
+  });
+});
