@@ -42,7 +42,7 @@ const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: strin
 
 export function disclosureLines(varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
   const seed = varieties.map((variety) => ({
-    thing: `the ${variety.title} seed`,
+    thing: variety.title,
     many: false,
     obtained: variety.source?.obtained,
     from: variety.source?.name,
