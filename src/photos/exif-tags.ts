@@ -1,10 +1,10 @@
 /** The few EXIF tags Plotreel asks a photo for, read by exifr from the head of the file. */
 import exifr from "exifr";
-import { honestTiff } from "./honest-tiff.ts";
 import { type ImageKind, imageKind } from "./image-kind.ts";
 import { imageParts } from "./metadata-blocks.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
 import type { PhotoPosition } from "./site-around.ts";
+import { honestTiff } from "./tiff-entries.ts";
 
 /** Raw values as the camera wrote them: nothing here is checked yet. */
 export interface PhotoTags {

@@ -3,7 +3,8 @@
 // Never changes or moves a photo that lies in the records, and lets no position out of this room.
 export { type Burst, findBursts } from "./bursts.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
-export { pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { creditXmp, onlyCredit } from "./credit-line.ts";
 export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,

@@ -1,6 +1,15 @@
 /** One photo's copies: decoded once, turned upright, in sRGB, without any metadata. */
 import sharp, { type Sharp } from "sharp";
-import { type CopyFormat, copyFormats, jpegSettings, longestSide, pixelLimit, webpSettings } from "./copy-recipe.ts";
+import {
+  avifSettings,
+  type CopyFormat,
+  type CopyRecipe,
+  jpegSettings,
+  longestSide,
+  pixelLimit,
+  webpSettings,
+} from "./copy-recipe.ts";
+import { creditXmp } from "./credit-line.ts";
 
 export interface Copy {
   readonly width: number;
@@ -32,8 +41,15 @@ export function readySharp(): void {
   sharp.cache(false);
 }
 
-/** Copies of a source at the widths given, none wider than the source itself. Throws when the source cannot be decoded. */
-export async function makeCopies(source: Uint8Array, widths: readonly number[]): Promise<Copies> {
+/**
+ * Copies of a source at the widths given, none wider than the source itself. A credit, if any, is the only metadata they
+ * carry. Throws when the source cannot be decoded.
+ */
+export async function makeCopies(
+  source: Uint8Array,
+  { widths, formats }: CopyRecipe,
+  credit?: string,
+): Promise<Copies> {
   const largest = await decode(source, Math.max(...widths));
   const wanted = [...new Set(widths.map((width) => Math.min(width, largest.width)))].sort((a, b) => a - b);
   const copies: Copy[] = [];
@@ -41,8 +57,8 @@ export async function makeCopies(source: Uint8Array, widths: readonly number[]):
   for (const width of wanted) {
     const raster = width === largest.width ? largest : await narrowed(largest, width);
     if (width === wanted[0]) smallest = raster;
-    for (const format of copyFormats) {
-      copies.push({ width: raster.width, height: raster.height, format, bytes: await encoded(raster, format) });
+    for (const format of formats) {
+      copies.push({ width: raster.width, height: raster.height, format, bytes: await encoded(raster, format, credit) });
     }
   }
   return { width: largest.width, height: largest.height, placeholder: await dominantColour(smallest), copies };
@@ -69,8 +85,10 @@ async function narrowed(raster: Raster, width: number): Promise<Raster> {
   return { data, width: info.width, height: info.height };
 }
 
-function encoded(raster: Raster, format: CopyFormat): Promise<Buffer> {
-  const picture = fromRaster(raster);
+function encoded(raster: Raster, format: CopyFormat, credit: string | undefined): Promise<Buffer> {
+  const plain = fromRaster(raster);
+  const picture = credit === undefined ? plain : plain.withXmp(creditXmp(credit));
+  if (format === "avif") return picture.avif(avifSettings).toBuffer();
   return (format === "webp" ? picture.webp(webpSettings) : picture.jpeg(jpegSettings)).toBuffer();
 }
 

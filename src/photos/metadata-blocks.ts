@@ -7,6 +7,7 @@
  */
 import { type ImageKind, imageKind, startsWith, text } from "./image-kind.ts";
 import { mediaBlocks } from "./media-boxes.ts";
+import { gpsDirectory, tiffEntries } from "./tiff-entries.ts";
 
 export interface MetadataBlock {
   readonly kind: "EXIF" | "GPS" | "XMP" | "IPTC" | "comment" | "other data" | "data after the picture";
@@ -30,7 +31,7 @@ export function imageMetadataBlocks(bytes: Uint8Array): readonly MetadataBlock[]
   for (const part of imageParts(bytes, kind)) {
     if (part.kind === "picture") continue;
     blocks.push(part);
-    if (part.kind === "EXIF" && hasGpsDirectory(bytes.subarray(part.start, part.end))) {
+    if (part.kind === "EXIF" && hasGps(bytes.subarray(part.start, part.end))) {
       blocks.push({ kind: "GPS", start: part.start, end: part.end });
     }
   }
@@ -64,7 +65,10 @@ const iptcHead = "Photoshop 3.0\0";
 function* jpegParts(bytes: Uint8Array): Generator<ImagePart> {
   let at = 2;
   while (at + 4 <= bytes.length) {
-    if (bytes[at] !== 0xff) return;
+    if (bytes[at] !== 0xff) {
+      yield unexplained(bytes, at);
+      return;
+    }
     const marker = bytes[at + 1] as number;
     if (marker === 0xff) {
       at += 1;
@@ -77,7 +81,10 @@ function* jpegParts(bytes: Uint8Array): Generator<ImagePart> {
       continue;
     }
     const length = u16(bytes, at + 2);
-    if (length < 2) return;
+    if (length < 2) {
+      yield unexplained(bytes, at);
+      return;
+    }
     const [start, end] = [at + 4, at + 2 + length];
     const block = jpegSegment(bytes, marker, start, end);
     if (block) yield block;
@@ -198,6 +205,7 @@ function* gifParts(bytes: Uint8Array): Generator<ImagePart> {
       }
       at = end;
     } else {
+      yield unexplained(bytes, at);
       return;
     }
   }
@@ -210,6 +218,11 @@ function afterSubBlocks(bytes: Uint8Array, from: number): number {
 }
 
 // -------------------------------------------------------------------------------------------------------------- shared
+
+/** Where a walk loses its way, the rest could hold anything. */
+function unexplained(bytes: Uint8Array, start: number): MetadataBlock {
+  return { kind: "other data", start, end: bytes.length };
+}
 
 /** Signatures of metadata that stand where no walk of a well-made file looks. Six bytes do not meet by chance. */
 function strayBlocks(bytes: Uint8Array): MetadataBlock[] {
@@ -227,17 +240,8 @@ function strayBlocks(bytes: Uint8Array): MetadataBlock[] {
   });
 }
 
-/** Whether the first directory of a TIFF block points to a GPS directory (tag 0x8825). */
-function hasGpsDirectory(tiff: Uint8Array): boolean {
-  if (tiff.length < 10) return false;
-  const view = new DataView(tiff.buffer, tiff.byteOffset, tiff.byteLength);
-  const little = tiff[0] === 0x49;
-  const directory = view.getUint32(4, little);
-  if (directory + 2 > tiff.length) return false;
-  const entries = view.getUint16(directory, little);
-  for (let at = directory + 2; at + 12 <= Math.min(tiff.length, directory + 2 + entries * 12); at += 12) {
-    if (view.getUint16(at, little) === 0x8825) return true;
-  }
+function hasGps(tiff: Uint8Array): boolean {
+  for (const { tag } of tiffEntries(tiff)) if (tag === gpsDirectory) return true;
   return false;
 }
 

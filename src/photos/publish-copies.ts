@@ -5,7 +5,7 @@ import path from "node:path";
 import pLimit from "p-limit";
 import type { Photo, Problem } from "../model.ts";
 import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
-import { pageWidths, recipeKey } from "./copy-recipe.ts";
+import { type CopyFormat, pageWidths, recipeKey, usualFormats } from "./copy-recipe.ts";
 import { damageProblem } from "./damage.ts";
 import { HeicPictures } from "./heic-pictures.ts";
 import { imageKind } from "./image-kind.ts";
@@ -19,6 +19,9 @@ export interface PublishOptions {
   readonly cacheDir: string;
   /** Pixels. */
   readonly widths?: readonly number[] | undefined;
+  readonly formats?: readonly CopyFormat[] | undefined;
+  /** Write the photo's credit into its copies: the only metadata they ever carry. */
+  readonly creditInFiles?: boolean | undefined;
   /** Photos worked on side by side. */
   readonly concurrency?: number | undefined;
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
@@ -32,26 +35,30 @@ export interface PublishedPhotos {
 
 export async function publishPhotos(photos: readonly Photo[], options: PublishOptions): Promise<PublishedPhotos> {
   readySharp();
-  const widths = options.widths ?? pageWidths;
-  const recipe = recipeKey(widths);
+  const recipe = { widths: options.widths ?? pageWidths, formats: options.formats ?? usualFormats };
   const cache = new CopyCache(options.cacheDir);
   await cache.open();
   const hashes = await SourceHashes.open(options.cacheDir);
   const heic = new HeicPictures();
-  const madeOf = async (bytes: Uint8Array) =>
-    makeCopies(imageKind(bytes) === "heic" ? await heic.decode(bytes, Math.max(...widths)) : bytes, widths);
+  const madeOf = async (bytes: Uint8Array, credit: string | undefined) =>
+    makeCopies(
+      imageKind(bytes) === "heic" ? await heic.decode(bytes, Math.max(...recipe.widths)) : bytes,
+      recipe,
+      credit,
+    );
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
   let done = 0;
   const limit = pLimit(options.concurrency ?? availableParallelism());
   try {
-    await limit.map(photos, async ({ path: photo }) => {
+    await limit.map(photos, async ({ path: photo, credit: maker }) => {
       const onDisk = path.join(options.recordsDir, ...photo.split("/"));
       try {
         const { hash, bytes } = await hashes.of(photo, onDisk);
-        const key = copyKey(hash, recipe);
+        const credit = options.creditInFiles === true ? maker : undefined;
+        const key = copyKey(hash, recipeKey(recipe, credit));
         const copies =
-          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)))));
+          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)), credit)));
         found.set(photo, copies);
       } catch (error) {
         problems.push(damageProblem(photo, error));

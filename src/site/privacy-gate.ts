@@ -6,7 +6,7 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { gunzipSync } from "node:zlib";
 import type { Records } from "../model.ts";
-import { imageKind, imageMetadataBlocks } from "../photos/index.ts";
+import { imageKind, imageMetadataBlocks, onlyCredit } from "../photos/index.ts";
 import { findLoneCoordinate, findPosition, type SecretPosition, secretPositions } from "./privacy/positions.ts";
 import { findPrivateName, type PrivateNames, privateNames } from "./privacy/private-names.ts";
 import { findPrivatePhrase, type PrivatePhrases, privatePhrases } from "./privacy/private-phrases.ts";
@@ -24,14 +24,23 @@ interface Secrets {
   readonly positions: readonly SecretPosition[];
   readonly phrases: PrivatePhrases;
   readonly names: PrivateNames;
+  readonly credits: ReadonlySet<string>;
 }
 
-/** Every breach of privacy in a folder, in order of file; none when it may be handed over. */
-export async function gatePublicFolder(dir: string, records: Records): Promise<readonly Breach[]> {
+/**
+ * Every breach of privacy in a folder, in order of file; none when it may be handed over. With `creditsAllowed` a picture
+ * may carry the credit of a public photo, and nothing else.
+ */
+export async function gatePublicFolder(
+  dir: string,
+  records: Records,
+  { creditsAllowed = false }: { readonly creditsAllowed?: boolean } = {},
+): Promise<readonly Breach[]> {
   const secrets: Secrets = {
     positions: secretPositions(records),
     phrases: privatePhrases(records),
     names: privateNames(records),
+    credits: new Set(creditsAllowed ? publicCredits(records) : []),
   };
   const entries = await readdir(dir, { recursive: true, withFileTypes: true });
   const files = entries
@@ -55,6 +64,10 @@ export async function gatePublicFolder(dir: string, records: Records): Promise<r
   return breaches;
 }
 
+function* publicCredits(records: Records): Generator<string> {
+  for (const photo of records.photoSidecars.values()) if (!photo.private && photo.credit) yield photo.credit;
+}
+
 function phraseInName(file: string, { phrases }: Secrets): string | undefined {
   const phrase = findPrivatePhrase(file, phrases);
   return phrase && `Its name says what ${phrase.file} keeps private.`;
@@ -66,7 +79,7 @@ const deepest = 4;
 function breachesIn(file: string, bytes: Buffer, secrets: Secrets, depth: number): Breach[] {
   if (depth > deepest) return [];
   const blocks = imageMetadataBlocks(bytes);
-  if (blocks.length > 0) {
+  if (blocks.length > 0 && onlyCredit(bytes, secrets.credits) === undefined) {
     const kinds = [...new Set(blocks.map(({ kind }) => kind))].join(", ");
     return [{ file, rule: "image metadata", what: `The picture carries ${kinds}.` }];
   }

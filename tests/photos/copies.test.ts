@@ -1,10 +1,10 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, truncate, utimes, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, stat, truncate, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Photo } from "../../src/model.ts";
-import { imageMetadataBlocks, publishPhotos } from "../../src/photos/index.ts";
+import { creditXmp, imageMetadataBlocks, onlyCredit, publishPhotos } from "../../src/photos/index.ts";
 import { drawn, tag, tiff, withExif, withSegment } from "./drawn.ts";
 
 let dir: string;
@@ -195,6 +195,47 @@ describe("what a copy is", () => {
   });
 });
 
+test("AVIF is made when it is asked for, and comes first", async () => {
+  const { copies } = await publish([await put("a.jpg", await drawn(500, 300).jpeg().toBuffer())], {
+    formats: ["avif", "webp", "jpeg"],
+    widths: [480],
+  });
+  const { files } = copies.get("photos/a.jpg") ?? { files: [] };
+  expect(files.map(({ format }) => format)).toEqual(["avif", "webp", "jpeg"]);
+  expect((await sharp(files[0]?.cachePath).metadata()).format).toBe("heif");
+});
+
+test.each(["Jo Bloggs", "© Zoë Ångström & <friends>, 2026"])(
+  "the credit %s is written into the copies when asked, and nothing else",
+  async (credit) => {
+    const one = {
+      ...(await put(
+        "a.jpg",
+        withExif(await drawn(500, 300).jpeg().toBuffer(), tiff({ ifd0: { [tag.modified]: "2026:05:16 10:00:00" } })),
+      )),
+      credit,
+    };
+    const formats = ["avif", "webp", "jpeg"] as const;
+    const { copies } = await publish([one], { creditInFiles: true, formats });
+    for (const { cachePath } of copies.get("photos/a.jpg")?.files ?? [])
+      expect(onlyCredit(await readFile(cachePath), ["somebody else", credit])).toBe(credit);
+    const plain = (await publish([one], { formats })).copies.get("photos/a.jpg")?.files ?? [];
+    for (const { cachePath } of plain) expect(imageMetadataBlocks(await readFile(cachePath))).toEqual([]);
+  },
+);
+
+test("a credit with anything beside it is not only a credit", async () => {
+  const credited = await drawn(50, 30).withXmp(creditXmp("Jo Bloggs")).jpeg().toBuffer();
+  expect(onlyCredit(credited, ["Jo Bloggs"])).toBe("Jo Bloggs");
+  expect(onlyCredit(credited, ["Jo"])).toBeUndefined();
+  expect(onlyCredit(withSegment(credited, 0xfe, Buffer.from("hello")), ["Jo Bloggs"])).toBeUndefined();
+  expect(
+    onlyCredit(withExif(credited, tiff({ ifd0: { [tag.modified]: "2026:05:16 10:00:00" } })), ["Jo Bloggs"]),
+  ).toBeUndefined();
+  const more = creditXmp("Jo Bloggs").replace("photoshop:Credit", 'photoshop:City="Gullstone" photoshop:Credit');
+  expect(onlyCredit(await drawn(50, 30).withXmp(more).jpeg().toBuffer(), ["Jo Bloggs"])).toBeUndefined();
+});
+
 describe("the cache", () => {
   const source = () => drawn(1000, 750).jpeg().toBuffer();
 
@@ -239,6 +280,39 @@ describe("the cache", () => {
         await rm(path.join(dir, "cache", name === "sources.json" ? name : `${name.slice(0, 2)}/${name}`));
     await publish(photos);
     expect(await Promise.all(files.map(({ cachePath }) => readFile(cachePath)))).toEqual(bytes);
+  });
+
+  test("a run that is broken off keeps what is done", async () => {
+    const photos = await Promise.all(
+      ["a", "b", "c"].map(async (name, index) =>
+        put(
+          `${name}.jpg`,
+          await drawn(300 + index, 200)
+            .jpeg()
+            .toBuffer(),
+        ),
+      ),
+    );
+    const brokenOff = publish(photos, {
+      concurrency: 1,
+      onProgress: (done) => {
+        if (done === 2) throw new Error("stopped");
+      },
+    });
+    await expect(brokenOff).rejects.toThrow("stopped");
+    const kept = (await allFiles()).filter((name) => name.endsWith(".webp"));
+    expect(kept.length).toBeGreaterThanOrEqual(2);
+    const written = new Map(
+      await Promise.all(
+        kept.map(
+          async (name) => [name, (await stat(path.join(dir, "cache", name.slice(0, 2), name))).mtimeMs] as const,
+        ),
+      ),
+    );
+    const { copies } = await publish(photos);
+    expect(copies.size).toBe(3);
+    for (const [name, time] of written)
+      expect((await stat(path.join(dir, "cache", name.slice(0, 2), name))).mtimeMs).toBe(time);
   });
 
   test("widths are part of the key", async () => {

@@ -106,6 +106,13 @@ describe("every kind of picture, every kind of block", () => {
     ]);
   });
 
+  test("bytes that no segment explains", async () => {
+    const bytes = await jpeg();
+    const afterFirst = 4 + bytes.readUInt16BE(4);
+    const between = [bytes.subarray(0, afterFirst), Buffer.from("54.3126, -5.6034"), bytes.subarray(afterFirst)];
+    expect(kinds(Buffer.concat(between))).toEqual(["other data"]);
+  });
+
   test("EXIF where no walk of a well-made file looks", async () => {
     const bytes = await jpeg();
     const hidden = Buffer.concat([Buffer.from("Exif\0\0", "latin1"), exif]);

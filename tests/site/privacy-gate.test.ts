@@ -4,6 +4,7 @@ import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Event, Records } from "../../src/model.ts";
+import { creditXmp } from "../../src/photos/index.ts";
 import { geohash, plusCode } from "../../src/site/privacy/place-codes.ts";
 import { gatePublicFolder } from "../../src/site/privacy-gate.ts";
 import { bed, drawn, jpeg, note, records, settings, sidecar, site, tag, tiff, withExif } from "../photos/drawn.ts";
@@ -94,6 +95,23 @@ describe("pictures", () => {
       { file: "photos/c.jpg", rule: "image metadata", what: "The picture carries EXIF, GPS." },
       { file: "photos/d.bin", rule: "image metadata", what: "The picture carries XMP." },
     ]);
+  });
+
+  test("the credit of a public photo, when asked for", async () => {
+    const credited = (credit: string) => drawn(20, 20).withXmp(creditXmp(credit)).webp().toBuffer();
+    const withCredits = {
+      ...garden,
+      photoSidecars: new Map([
+        ["a", sidecar("photos/a.jpg", { credit: "Jo Bloggs" })],
+        ["b", sidecar("photos/b.jpg", { credit: "A Secret", private: true })],
+      ]),
+    };
+    await put("a.webp", await credited("Jo Bloggs"));
+    await put("b.webp", await credited("A Secret"));
+    await put("c.webp", await credited("54.31269, -5.60339"));
+    const found = async (more: object) => (await gatePublicFolder(dir, withCredits, more)).map(({ file }) => file);
+    expect(await found({})).toEqual(["a.webp", "b.webp", "c.webp"]);
+    expect(await found({ creditsAllowed: true })).toEqual(["b.webp", "c.webp"]);
   });
 
   test("a picture inside a style sheet", async () => {
