@@ -69,10 +69,11 @@ export function namesOf(records: Named): Names {
       const key = `${ids.variety ?? ""}/${ids.crop ?? ""}`;
       let names = spelled.get(key);
       if (names === undefined) {
-        const { title } = (ids.variety === undefined ? undefined : records.varieties.get(ids.variety)) ?? { title: "" };
-        const { crop } = ids;
-        const ofCrop = crop === undefined ? [] : [plants({ crop }), plants({ crop }, 1)];
-        const all = new Set([plants(ids), plants(ids, 1), title, ...ofCrop]);
+        const variety = ids.variety === undefined ? undefined : records.varieties.get(ids.variety);
+        const crop = cropOf(ids);
+        const ofCrop = crop === undefined ? [] : [crop.plural, crop.name, ...crop.alsoCalled];
+        const ofVariety = variety === undefined ? [] : [variety.title, ...variety.alsoSpelled];
+        const all = new Set([plants(ids), plants(ids, 1), ...ofVariety, ...ofCrop]);
         names = [...all].filter((name) => name !== "").sort((a, b) => b.length - a.length);
         spelled.set(key, names);
       }

@@ -78,8 +78,10 @@ const alreadyPlaced =
 /** "row 2" becomes "in row 2", "the north end" "at the north end"; "by the gate" is said as it is. */
 export function sayWhere(spot: string): string {
   if (alreadyPlaced.test(spot)) return spot;
+  // "Row 2", "pots 1 to 4, the door end": what carries a number needs no article.
+  if (/^[a-z]+\s+(\d|[A-Z]\b)/.test(spot)) return `in ${spot}`;
   if (/\b(end|edge|side|front|back|top|bottom)\b/i.test(spot)) return `at ${withThe(spot)}`;
-  return `in ${/^(rows?|block|square|section|drill|bay|station|module)\s+[\dA-Z]/i.test(spot) ? spot : withThe(spot)}`;
+  return `in ${withThe(spot)}`;
 }
 
 function withThe(spot: string): string {
@@ -88,8 +90,8 @@ function withThe(spot: string): string {
 
 /** "under the net", "in the tubs", "on the hazel arch". */
 function sayOnGear(gear: string): string {
-  if (/\b(net|netting|mesh|fleece|cloches?|tunnel|cage|cover|cloth|frame)\b/i.test(gear)) return `under ${gear}`;
-  return `${/\b(pots?|tubs?|bags?|trough|trays?|box|boxes|barrel|buckets?)\b/i.test(gear) ? "in" : "on"} ${gear}`;
+  if (/\b(net|netting|mesh|fleece|cloches?|tunnel|cage|cover|cloth)\b/i.test(gear)) return `under ${gear}`;
+  return `${/\b(pots?|tubs?|bags?|trough|trays?|box|boxes|barrel|buckets?|trainers?|frame|sacks?)\b/i.test(gear) ? "in" : "on"} ${gear}`;
 }
 
 export function sayTemperature(celsius: number, units: GardenSettings["units"]): string {

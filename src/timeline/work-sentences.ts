@@ -46,26 +46,45 @@ const particles = "in|out|up|on|off|back|down|over|through|round|away";
 const particle = new RegExp(`^(?:${particles})$`, "i");
 
 /** "the tips out", "the rest back to the clean": a short object, the verb's particle, and how. */
-const objectThenParticle = new RegExp(`^((?:\\S+\\s+)?\\S+)\\s+(${particles})(?:\\s+(.*))?$`, "i");
+const objectThenParticle = new RegExp(
+  `^((?:(?!that\\b|which\\b)\\S+\\s+){0,3}?\\S+)\\s+(${particles})(?:\\s+(.*))?$`,
+  "i",
+);
 
 const how =
   /^(with|to|for|at|from|by|against|under|into|onto|on|around|after|before|over|using|every|each|twice|once|well|lightly|hard|thoroughly|deeply|again|in|between|along|early|late|gently|properly|as|because|until|till|where|while)\b/i;
 
-/** `line` is the work's line: one event for each plant it names. */
+/** `named` are the events of the line whose plants stand in this bed; none when the work is the bed's own. */
 export function sayWork(
   names: Names,
-  line: readonly [Event, ...Event[]],
-  { bed, plantings }: { readonly bed: string; readonly plantings: readonly Planting[] },
+  event: Event,
+  {
+    bed,
+    named,
+    plantings,
+  }: { readonly bed: string; readonly named: readonly Event[]; readonly plantings: readonly Planting[] },
 ): string {
-  const [event] = line;
-  const crop = line.length === 1 ? event : { ...event, variety: undefined, crop: undefined };
-  const plants = plantings.length === 0 ? undefined : plantsMeant(names, crop, plantings);
-  const named = plants === undefined ? [] : [...line, ...plantings].flatMap(names.spellings);
-  const beds = [bed, ...line.map((one) => one.bed)].filter((id) => id !== undefined).map(names.bed);
-  const said = without(without(saidWork(event), beds, beforeBed), named, beforePlants);
-  const [head = "", ...tail] = said.split(/\s*,\s*/).filter((part) => part !== "");
-  const rest = event.detail === undefined || saidWork(event).includes(event.detail) ? undefined : event.detail;
-  return sentence(sayHead(head, plants, { name: names.bed(bed), were: names.bedWas(bed) }), ...tail, rest);
+  const said = saidWork(event);
+  const spellings = [...named, ...plantings].flatMap(names.spellings);
+  const bare = (text: string) => without(without(text, [names.bed(bed)], beforeBed), spellings, beforePlants);
+  const [head = "", ...tail] = said.split(/\s*,\s*/);
+  const rest = tail.filter((part) => bare(part) !== "");
+  // "Watered everything, four cans to the beans": the beans are not what the work was done to, only a part of it.
+  const inPassing =
+    rest.length === tail.length && without(head, spellings, beforePlants) === head && bare(said) !== said;
+  const only = named.length === 1 ? named[0] : undefined;
+  const plants = plantings.length === 0 || inPassing ? undefined : plantsMeant(names, only ?? {}, plantings);
+  const more = event.detail === undefined || said.includes(event.detail) ? undefined : event.detail;
+  const ofBed = { name: names.bed(bed), were: names.bedWas(bed) };
+  const [first, ...others] = rest;
+  // "Cut back the leeks, to clean leaf" is one phrase once the leeks have gone to the front.
+  const joins =
+    first !== undefined &&
+    /^(with|to|into|against|under)\b/i.test(first) &&
+    takeApart(bare(head))?.object === undefined;
+  return joins
+    ? sentence(sayHead(`${bare(head)} ${first}`, plants, ofBed), ...others, more)
+    : sentence(sayHead(bare(head), plants, ofBed), ...rest, more);
 }
 
 /** The work with its verb: "pruned" alone when the line was "pruned Black Beauty". */

@@ -12,17 +12,20 @@ import { addChange } from "./write-down.ts";
 export function work(ledger: Ledger, line: readonly [Event, ...Event[]]): void {
   const [event] = line;
   const what = event.what ?? event.verb;
-  const here = new Map<string, Set<Growing>>();
+  const here = new Map<string, { readonly growing: Set<Growing>; readonly named: Event[] }>();
   for (const one of line) {
     for (const [bed, growing] of plantsOrBeds(ledger, one)) {
-      here.set(bed, new Set([...(here.get(bed) ?? []), ...growing]));
+      const known = here.get(bed) ?? { growing: new Set(), named: [] };
+      here.set(bed, known);
+      for (const planting of growing) known.growing.add(planting);
+      if (growing.length > 0) known.named.push(one);
     }
   }
-  for (const [bed, growing] of here) {
+  for (const [bed, { growing, named }] of here) {
     const after = [...growing].map((one) => become(one, {}, event));
     const ids = after.map(({ id }) => id);
     const tried = tryAgainst(bedLedger(ledger, bed), event, what, ids);
-    const text = sayWork(ledger.names, line, { bed, plantings: after });
+    const text = sayWork(ledger.names, event, { bed, named, plantings: after });
     addChange(ledger, event, { kind: "did", bed, text, effect: { ...tried, plantings: after } });
   }
 }

@@ -272,6 +272,16 @@ describe("work", () => {
       { variety: "crown-prince", verb: "tied in", what: "tied in Crown Prince" },
       "The Crown Prince squash were tied in.",
     ],
+    [{ crop: "leek", verb: "did", what: "took the lower leaves off" }, "The lower leaves were taken off on the leeks."],
+    [
+      { crop: "leek", verb: "watered", what: "watered everything, four cans to the leeks" },
+      "Everything was watered, four cans to the leeks.",
+    ],
+    [
+      { verb: "did", what: "tied in, everything that had fallen over" },
+      "Long Bed was tied in, everything that had fallen over.",
+    ],
+    [{ verb: "did", what: "tidied everything that had fallen over" }, "Everything that had fallen over was tidied."],
   ])("%o", (what, text) => expect(said("did", what, dahlias)).toBe(text));
 
   test("of a line that names several plants is told once", () => {

@@ -1,0 +1,53 @@
+/** What the room gives, and what it never reaches for. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { expect, test } from "vitest";
+import * as timeline from "../../src/timeline/index.ts";
+
+const room = path.join(import.meta.dirname, "../../src/timeline");
+
+test("gives just this", () => {
+  expect(Object.keys(timeline).sort()).toEqual([
+    "applyChange",
+    "capital",
+    "changes",
+    "cropName",
+    "foldChanges",
+    "fullStop",
+    "growGarden",
+    "living",
+    "oneForm",
+    "openFollowUps",
+    "openTasks",
+    "plantingsOf",
+    "sayAge",
+    "sayCount",
+    "sayDay",
+    "sayLength",
+    "sayList",
+    "sayMonth",
+    "sayNumber",
+    "sayOrdinal",
+    "sayPlural",
+    "sayVolume",
+    "sayWeekday",
+    "sayWeight",
+    "sayYearOfLife",
+    "state",
+    "timelineView",
+    "varietyName",
+    "yearOfLife",
+  ]);
+});
+
+test("imports only the model, the calendar, the records' door and itself; no clock", () => {
+  const files = readdirSync(room);
+  expect(files.length).toBeGreaterThan(20);
+  for (const file of files) {
+    const text = readFileSync(path.join(room, file), "utf8");
+    for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
+      expect(`${file}: ${from}`).toMatch(/: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|records\/index)\.ts)$/);
+    }
+    expect(text).not.toMatch(/Date\.now|new Date\(\)|performance\.|process\./);
+  }
+});
