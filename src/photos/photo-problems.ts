@@ -60,6 +60,14 @@ const words: Readonly<Record<PhotoRule, Words>> = {
         ? "Name the folder after a bed, or describe the bed in beds/."
         : `Did you mean "${nearest}"? Rename the folder.`,
   },
+  "photo/unknown-viewpoint": {
+    what: ({ viewpoint, bed, photos }) =>
+      `${bed} has other viewpoints than "${viewpoint}", from which ${photos === "one photo" ? "one photo comes" : `${photos} come`}.`,
+    fix: ({ nearest, file }) =>
+      nearest === undefined
+        ? `Describe it under viewpoints in ${file}, so that the next photo can be taken from the same spot.`
+        : `Did you mean "${nearest}"? Rename the folder.`,
+  },
   "photo/unplaced": {
     what: ({ photos }) =>
       `${photos === "one photo" ? "One photo in this folder belongs" : `${photos} in this folder belong`} to no bed yet.`,
@@ -81,7 +89,7 @@ export function unplacedProblems(photos: readonly Photo[], beds: ReadonlyMap<str
   );
   return [...byFolder].map(([folder, { length, 0: first }]) => {
     const file = first?.path ?? "";
-    const count = length === 1 ? "one photo" : `${length} photos`;
+    const count = counted(length);
     if (folder === "" || isDated(folder)) return photoProblem("photo/unplaced", file, { photos: count });
     const nearest = nearestName(folder, beds.keys());
     return photoProblem("photo/unknown-bed", file, {
@@ -90,6 +98,37 @@ export function unplacedProblems(photos: readonly Photo[], beds: ReadonlyMap<str
       ...(nearest === undefined ? {} : { nearest }),
     });
   });
+}
+
+/** One problem for each viewpoint that its bed, which describes others, does not describe. */
+export function unknownViewpointProblems(photos: readonly Photo[], beds: ReadonlyMap<string, Bed>): Problem[] {
+  const unknown = photos.filter(({ bed, viewpoint }) => {
+    const described = beds.get(bed ?? "")?.viewpoints ?? [];
+    return viewpoint !== undefined && described.length > 0 && !described.some(({ name }) => name === viewpoint);
+  });
+  return [...Map.groupBy(unknown, ({ bed, viewpoint }) => `${bed}/${viewpoint}`).values()].flatMap((group) => {
+    const [first] = group;
+    const bed = beds.get(first?.bed ?? "");
+    if (first?.viewpoint === undefined || bed === undefined) return [];
+    const nearest = nearestName(
+      first.viewpoint,
+      bed.viewpoints.map(({ name }) => name),
+    );
+    const facts = {
+      viewpoint: first.viewpoint,
+      bed: bed.title,
+      photos: counted(group.length),
+      file: bed.place?.file ?? "its file",
+    };
+    return photoProblem("photo/unknown-viewpoint", first.path, {
+      ...facts,
+      ...(nearest === undefined ? {} : { nearest }),
+    });
+  });
+}
+
+function counted(photos: number): string {
+  return photos === 1 ? "one photo" : `${photos} photos`;
 }
 
 const kinds: Readonly<Record<ImageKind, { readonly is: string; readonly endings: readonly string[] }>> = {

@@ -4,7 +4,7 @@ import type { Photo, PhotoSidecar, Problem, Records } from "../model.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
-import { endingProblem, photoProblem, unplacedProblems } from "./photo-problems.ts";
+import { endingProblem, photoProblem, unknownViewpointProblems, unplacedProblems } from "./photo-problems.ts";
 import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
 import { siteAround } from "./site-around.ts";
 
@@ -22,7 +22,12 @@ export async function readPhotos(
     readPhoto(path, sidecars.get(path), records, links, folder),
   );
   const photos = read.flatMap(({ photo }) => photo ?? []);
-  return { photos, problems: [...read.flatMap(({ problems }) => problems), ...unplacedProblems(photos, records.beds)] };
+  const problems = [
+    ...read.flatMap(({ problems }) => problems),
+    ...unplacedProblems(photos, records.beds),
+    ...unknownViewpointProblems(photos, records.beds),
+  ];
+  return { photos, problems };
 }
 
 interface ReadPhoto {

@@ -118,6 +118,10 @@ export const problemRules = {
   "photo/no-day": { severity: "hint", meaning: "Only the file's own time tells the day of a photo, or nothing does." },
   "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
+  "photo/unknown-viewpoint": {
+    severity: "hint",
+    meaning: "Photos come from a viewpoint that their bed does not describe.",
+  },
   "photo/unplaced": { severity: "hint", meaning: "Photos belong to no bed yet." },
 
   "timeline/more-than-sown": {

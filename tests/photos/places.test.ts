@@ -115,3 +115,24 @@ test("a photo of another kind than its name says is read, and pointed out", asyn
   expect(photo?.bed).toBe("long-bed");
   expect(rules).toEqual(["photo/wrong-ending"]);
 });
+
+test("a viewpoint that its bed does not describe is pointed out once, unless the bed describes none", async () => {
+  const bytes = await jpeg();
+  const files = {
+    "photos/long-bed/gates/2026-05-16.jpg": bytes,
+    "photos/long-bed/gates/2026-05-17.jpg": bytes,
+    "photos/long-bed/tripod/2026-05-17.jpg": bytes,
+    "photos/bean-row/stile/2026-05-17.jpg": bytes,
+  };
+  const { problems } = await readPhotos(records(Object.keys(files), { beds }), photosInMemory(files));
+  expect(problems.map(({ rule, what, fix }) => [rule, `${what} ${fix}`])).toEqual([
+    [
+      "photo/unknown-viewpoint",
+      'long bed has other viewpoints than "gates", from which 2 photos come. Did you mean "gate"? Rename the folder.',
+    ],
+    [
+      "photo/unknown-viewpoint",
+      'long bed has other viewpoints than "tripod", from which one photo comes. Describe it under viewpoints in its file, so that the next photo can be taken from the same spot.',
+    ],
+  ]);
+});
