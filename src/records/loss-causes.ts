@@ -25,7 +25,8 @@ export function readCause(scan: Scan): boolean {
   const clause = line.words[at - 1]?.text;
   if (from === undefined && (clause === "," || clause === "(" || clause === ":") && read.items.length > 0) {
     const end = causeEnd(line, at);
-    if (causeWords.has(line.lower(end - 1)) || causeWords.has(lower)) from = at;
+    // "slugs everywhere" and "late frost" are causes, "mind the slugs" is advice.
+    if (causeWords.has(lower) || (end - at <= 2 && causeWords.has(line.lower(end - 1)))) from = at;
   }
   if (from === undefined) return false;
   const end = causeEnd(line, from);
