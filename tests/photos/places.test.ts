@@ -119,8 +119,8 @@ test("a photo of another kind than its name says is read, and pointed out", asyn
 test("a viewpoint that its bed does not describe is pointed out once, unless the bed describes none", async () => {
   const bytes = await jpeg();
   const files = {
-    "photos/long-bed/gates/2026-05-16.jpg": bytes,
-    "photos/long-bed/gates/2026-05-17.jpg": bytes,
+    "photos/long-bed/gaite/2026-05-16.jpg": bytes,
+    "photos/long-bed/gaite/2026-05-17.jpg": bytes,
     "photos/long-bed/tripod/2026-05-17.jpg": bytes,
     "photos/bean-row/stile/2026-05-17.jpg": bytes,
   };
@@ -128,7 +128,7 @@ test("a viewpoint that its bed does not describe is pointed out once, unless the
   expect(problems.map(({ rule, what, fix }) => [rule, `${what} ${fix}`])).toEqual([
     [
       "photo/unknown-viewpoint",
-      'long bed has other viewpoints than "gates", from which 2 photos come. Did you mean "gate"? Rename the folder.',
+      'long bed has other viewpoints than "gaite", from which 2 photos come. Did you mean "gate"? Rename the folder.',
     ],
     [
       "photo/unknown-viewpoint",
