@@ -53,13 +53,11 @@ input[type=checkbox]:focus-visible, summary:focus-visible { outline: 3px solid v
 .level { margin-right: .35em; font-weight: 500; }
 .could .level { font-weight: 400; font-style: normal; color: var(--quiet); }
 .is-new .level, .new { color: var(--flower); }
-.new { font-weight: 500; white-space: nowrap; }
+.new { font-weight: 500; }
 .why { color: var(--quiet); }
-.wide { margin-top: .75rem; overflow-x: auto; }
-table { width: 100%; border-collapse: collapse; font-size: 1.0625rem; }
+table { width: 100%; margin-top: .75rem; border-collapse: collapse; font-size: 1.0625rem; }
 th, td { padding: .35rem .75rem .35rem 0; text-align: left; vertical-align: top; border-top: 1px solid var(--line); }
 thead th { border-top: 0; color: var(--quiet); font-weight: 400; }
-td:nth-child(2) { white-space: nowrap; }
 .facts { margin-top: .75rem; max-width: 44rem; padding-left: 1.1rem; }
 .facts li + li { margin-top: .25rem; }
 .notes { margin-top: .5rem; max-width: 44rem; font-size: 1.0625rem; }
@@ -74,7 +72,14 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .stop { display: grid; grid-template-columns: minmax(0, 38rem) minmax(0, 1fr); column-gap: 3rem; align-items: start; }
   .stop > header, .stop > .told { grid-column: 1; }
   .stop > .listed { grid-column: 2; grid-row: 1 / span 2; }
-  .stop > .listed .wide { margin-top: 0; }
+  .stop > .listed table { margin-top: 0; }
+}
+@media print, (max-width: 46rem) {
+  table, tbody, tr { display: block; }
+  th, td { display: inline; padding: 0; border: 0; }
+  td::before { content: " \\00b7  "; }
+  tr { padding: .3rem 0; border-top: 1px solid var(--line); }
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 }
 @media print {
   :root { color-scheme: light; --paper: #fff; --pencil: #000; --quiet: #333; --line: #aaa; --wash: #fff; --flower: #000; --mark: #fff; --on-mark: #000; }
@@ -100,19 +105,14 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .stop { display: block; margin-top: 1.1mm; padding-top: .5mm; border-top: .3pt solid #aaa; }
   .stop header > * { display: inline; margin: 0 .6mm 0 0; }
   .stop .number { min-width: 0; }
-  .show, .wide, .facts, .notes { margin-top: .3mm; }
+  .show, table, .facts, .notes { margin-top: .3mm; }
   .notes p + p { margin: 0; }
   .show label, .ticks label { grid-template-columns: 2.3mm 1fr; gap: 1mm; min-height: 0; padding: 0; }
   input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid #000; border-radius: 0; }
   .facts { padding: 0; }
   .facts li { display: inline; }
   .facts li + li::before { content: "\\2022\\00a0"; }
-  .wide { overflow: visible; }
-  table, tbody, tr { display: block; }
-  th, td { display: inline; padding: 0; border: 0; }
-  td:nth-child(2) { white-space: normal; }
-  td::before { content: " \\00b7  "; }
-  tr { border-top: .25pt solid #ccc; padding-left: 2mm; text-indent: -2mm; }
+  tr { padding: 0 0 0 2mm; border-top: .25pt solid #ccc; text-indent: -2mm; }
   thead { display: none; }
   .new { font-style: italic; white-space: normal; }
   h2, h3, header { break-after: avoid; }

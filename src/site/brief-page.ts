@@ -42,7 +42,7 @@ export function briefPage(brief: Brief, garden: Garden): string {
 <style>${style}</style>
 </head>
 <body>
-<p class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</p>
+<header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
 <main>
 ${head(brief)}
 <div class="paper${wordsToPrint(brief) > fullPaper ? " tight" : ""}">
@@ -137,11 +137,20 @@ function showItem(point: ShowPoint): string {
   return `<li class="${classes}"><label><input type="checkbox" id="${point.id.toLowerCase().replace(".", "-")}"><span><span class="level">${levelWords(point)}.</span>${sentence(point)}</span></label></li>`;
 }
 
+/** The roles are said outright, because on a phone and on paper the rows are laid out as lines of text. */
 function varietyTable(rows: readonly VarietyRow[]): string {
   if (rows.length === 0) return "";
-  const line = (row: VarietyRow) =>
-    `<tr><th scope="row">${text(row.label)}${row.newThisYear ? ' <span class="new">new this year</span>' : ""}${row.private ? ' <span class="own">private</span>' : ""}</th><td>${text(row.howMany)}</td><td>${text(row.say)}</td><td>${text(row.from)}</td></tr>`;
-  return `<div class="wide"><table><thead><tr><th scope="col">Variety</th><th scope="col">How many</th><th scope="col">Say</th><th scope="col">From</th></tr></thead><tbody>${rows.map(line).join("")}</tbody></table></div>`;
+  const cell = (words: string) => `<td role="cell">${text(words)}</td>`;
+  const line = (row: VarietyRow) => {
+    const fresh = row.newThisYear ? ' <span class="new">new this year</span>' : "";
+    const own = row.private ? ' <span class="own">private</span>' : "";
+    const name = `<th scope="row" role="rowheader">${text(row.label)}${fresh}${own}</th>`;
+    return `<tr role="row">${name}${cell(row.howMany)}${cell(row.say)}${cell(row.from)}</tr>`;
+  };
+  const head = ["Variety", "How many", "Say", "From"]
+    .map((title) => `<th scope="col" role="columnheader">${title}</th>`)
+    .join("");
+  return `<table role="table"><thead role="rowgroup"><tr role="row">${head}</tr></thead><tbody role="rowgroup">${rows.map(line).join("")}</tbody></table>`;
 }
 
 function notes(stop: Stop): string {

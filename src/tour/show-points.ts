@@ -50,8 +50,11 @@ export function showPoints(
     const asked = (episode?.must ?? []).find((name) => isAbout(candidate, name));
     const { level, value } = showValues[candidate.kind];
     const weight = settings.weights[candidate.kind] ?? 1;
+    const { text, sources, private: isPrivate } = candidate.sentence;
     return {
-      ...candidate.sentence,
+      text,
+      sources,
+      private: isPrivate,
       kind: candidate.kind,
       level: asked === undefined ? level : ("must" as const),
       why: asked === undefined ? candidate.why : `you asked for it; ${candidate.why}`,
@@ -60,7 +63,7 @@ export function showPoints(
       seconds: secondsToSay(candidate.sentence.text, settings.narrationRate),
     };
   });
-  return withinLimits(points).map((point, index) => ({ id: `${stopId}.${index + 1}`, ...point }));
+  return withinLimits(points).map((point, index) => ({ ...point, id: `${stopId}.${index + 1}` }));
 }
 
 type Unnumbered = Omit<ShowPoint, "id">;
