@@ -29,6 +29,8 @@ const numbers: Readonly<Record<string, string>> = {
 
 /** The telling words of a text in a form that endings do not change; each once, in order. */
 export function wordsOf(text: string): readonly string[] {
+  // Most lines say nothing beside names and numbers.
+  if (text.trim() === "") return [];
   const words = text
     .normalize("NFD")
     .replace(/[\p{M}’']/gu, "")
