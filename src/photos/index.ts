@@ -1,6 +1,6 @@
-// Takes the records and a folder of photo files.
-// Gives photos with their day and place, problems, measures, and copies for the pages without a trace of where they were taken.
-// Never changes or moves a photo that lies in the records, and lets no position out of this room.
+// Takes: the records and a folder of photo files.
+// Gives: photos with their day and place, what is wrong with them, measures, and copies for the pages without a trace of where they were taken.
+// Never: changes or moves a photo that lies in the records, or lets a position out.
 export { type Burst, findBursts } from "./bursts.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
 export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";

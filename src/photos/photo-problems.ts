@@ -44,8 +44,11 @@ const words: Readonly<Record<PhotoRule, Words>> = {
     fix: () => "Install heic-decode beside Plotreel, or set the phone to save JPEG.",
   },
   "photo/no-day": {
-    what: () => "Nothing in this photo or its name tells the day, so the day of the file itself was taken.",
-    fix: () => 'Write the day into its sidecar, for example "date: 2026-05-16", or into the file name.',
+    what: ({ photos }) =>
+      photos === "one photo"
+        ? "Nothing in this photo or its name tells the day, so at best the day of the file itself was taken."
+        : `Nothing in ${photos} of this folder or in their names tells the day, so at best the day of the file itself was taken.`,
+    fix: () => 'Write the day into a sidecar, for example "date: 2026-05-16", or into the file name.',
   },
   "photo/day-disagrees": {
     what: ({ sidecar, photo }) =>
@@ -82,6 +85,14 @@ export function photoProblem(rule: PhotoRule, file: string, facts: Facts = {}): 
 }
 
 /** One problem for each folder, not for each of its hundred photos; placed at the first of them. */
+export function undatedProblems(photos: readonly Photo[]): Problem[] {
+  const undated = photos.filter(({ dateBasis }) => dateBasis === "file time" || dateBasis === "unknown");
+  return [...Map.groupBy(undated, ({ path }) => path.slice(0, path.lastIndexOf("/"))).values()].map(
+    ({ length, 0: first }) => photoProblem("photo/no-day", first?.path ?? "", { photos: counted(length) }),
+  );
+}
+
+/** One for each folder below photos/, placed at its first photo without a bed. */
 export function unplacedProblems(photos: readonly Photo[], beds: ReadonlyMap<string, Bed>): Problem[] {
   const byFolder = Map.groupBy(
     photos.filter((photo) => photo.bed === undefined),

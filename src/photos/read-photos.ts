@@ -4,7 +4,13 @@ import type { Photo, PhotoSidecar, Problem, Records } from "../model.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
-import { endingProblem, photoProblem, unknownViewpointProblems, unplacedProblems } from "./photo-problems.ts";
+import {
+  endingProblem,
+  photoProblem,
+  undatedProblems,
+  unknownViewpointProblems,
+  unplacedProblems,
+} from "./photo-problems.ts";
 import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
 import { siteAround } from "./site-around.ts";
 
@@ -24,6 +30,7 @@ export async function readPhotos(
   const photos = read.flatMap(({ photo }) => photo ?? []);
   const problems = [
     ...read.flatMap(({ problems }) => problems),
+    ...undatedProblems(photos),
     ...unplacedProblems(photos, records.beds),
     ...unknownViewpointProblems(photos, records.beds),
   ];
@@ -74,8 +81,6 @@ async function readPhoto(
   const problems: Problem[] = [];
   const ending = endingProblem(path, head.kind);
   if (ending) problems.push(ending);
-  if (moment.dateBasis === "file time" || moment.dateBasis === "unknown")
-    problems.push(photoProblem("photo/no-day", path));
   if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
     problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
   }

@@ -102,6 +102,25 @@ test("a photo whose day rests on the file's own time says so", async () => {
   expect(problems.map(({ rule }) => rule)).toEqual(["photo/no-day"]);
 });
 
+test("photos without a day are reported once for their folder", async () => {
+  const bytes = await jpeg();
+  const files = { "photos/long-bed/a.jpg": bytes, "photos/long-bed/b.jpg": bytes, "photos/bean-row/c.jpg": bytes };
+  const { photos, problems } = await readPhotos(records(Object.keys(files), { beds }), photosInMemory(files));
+  expect(photos.map(({ dateBasis }) => dateBasis)).toEqual(["unknown", "unknown", "unknown"]);
+  expect(problems.map(({ rule, file, what }) => [rule, file, what])).toEqual([
+    [
+      "photo/no-day",
+      "photos/long-bed/a.jpg",
+      "Nothing in 2 photos of this folder or in their names tells the day, so at best the day of the file itself was taken.",
+    ],
+    [
+      "photo/no-day",
+      "photos/bean-row/c.jpg",
+      "Nothing in this photo or its name tells the day, so at best the day of the file itself was taken.",
+    ],
+  ]);
+});
+
 test("a sidecar whose day differs from the camera's is pointed out", async () => {
   const path = "photos/long-bed/2026-05-16.jpg";
   const { photo, rules } = await placed(path, { sidecars: [sidecar(path, { day: "2026-05-17" })] });

@@ -25,7 +25,7 @@ export function textViews(raw: string): TextViews {
 /** The text without the numbers that draw: outlines, transforms and sizes of SVG. Where a lone number means nothing. */
 export function withoutDrawings(raw: string): string {
   return raw.replace(
-    /\s(?:d|points|transform|viewBox|[xy][12]?|[cfrd][xy]|r|width|height|offset|style|stroke-\w+|font-size)=(?:"[^"]*"|'[^']*')/g,
+    /\s(?:d|points|transform|viewBox|[xy][12]?|[cfrd][xy]|r|width|height|offset|stroke-\w+|font-size)=(?:"[^"]*"|'[^']*')/g,
     " ",
   );
 }
