@@ -78,7 +78,7 @@ export function groundsOf(batch: Batch): readonly Ground[] {
 /** Whether the batch is spoken of as one thing: "is", "it". Two kinds of basil are not. */
 export function isOne(batch: Batch): boolean {
   if (new Set(batch.lots.map(cultivar)).size > 1) return false;
-  return batch.lots[0].turn !== undefined || isSingular(batch.lots[0], batch.plants);
+  return turnOf(batch) !== undefined || isSingular(batch.lots[0], batch.plants);
 }
 
 /** Picks the verb or pronoun that goes with a batch. */
@@ -119,9 +119,16 @@ export function numberedCultivars(batch: Batch, more: (lot: Lot) => string = () 
 export function named(batch: Batch): string {
   const [first] = batch.lots;
   const distinct = [...new Set(batch.lots.map(cultivar))];
-  if (distinct.length === 1 && first.turn !== undefined) return `${first.turn} of ${plantName(first)}`;
+  const turn = turnOf(batch);
+  if (turn !== undefined) return `${turn} of ${plantName(first)}`;
   if (distinct.length === 1) return plantName(first, batch.plants);
   return batch.crop === undefined ? sayList(distinct) : `${sayList(distinct)} ${cropName(batch.crop, 2)}`;
+}
+
+/** "second sowing", when the batch is that and nothing else. */
+export function turnOf({ lots }: Batch): string | undefined {
+  const [{ turn, planting }] = lots;
+  return lots.every((lot) => lot.turn === turn && lot.planting.variety === planting.variety) ? turn : undefined;
 }
 
 /** "the Musselburgh leeks", "the Crown Prince and Uchiki Kuri squash" */

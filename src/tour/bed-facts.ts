@@ -1,7 +1,7 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
 import type { DatedWork } from "../model.ts";
 import { capital, sayLength, sayList } from "../timeline/index.ts";
-import { type Batch, batchOf, byVariety, named, theBatch } from "./batches.ts";
+import { type Batch, batchOf, byVariety, named, theBatch, turnOf } from "./batches.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
@@ -43,7 +43,7 @@ function rowByRow(inRows: readonly { readonly lot: Lot; readonly spot: string }[
 
 /** "Boltardy beetroot", "the second sowing of Early Nantes carrots". */
 function rowName(batch: Batch): string {
-  return batch.lots[0].turn === undefined ? named(batch) : theBatch(batch);
+  return turnOf(batch) === undefined ? named(batch) : theBatch(batch);
 }
 
 function placeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {

@@ -1,5 +1,5 @@
 /** Where in its bed a lot stands, and what stands next to it. */
-import { sayList } from "../timeline/index.ts";
+import { cropName, sayList } from "../timeline/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
 import { theCrop, thePlants } from "./plant-names.ts";
 
@@ -45,17 +45,17 @@ function neighboursOf(lot: Lot, growing: readonly Lot[]): string | undefined {
   const rows = rowsOf(lot);
   if (rows.length > 0) return besideRows(lot, others, rows);
   const same = others.filter((other) => other.planting.spot !== undefined && other.planting.spot === lot.planting.spot);
-  if (same.length > 0) return `with ${sayList(distinct(same.map((other) => nameBeside(lot, other))))}`;
+  if (same.length > 0) return `with ${namesBeside(lot, same)}`;
   const only = others[0];
   const alone = lot.planting.spot === undefined && others.length === 1 && only?.planting.spot === undefined;
-  return alone && only !== undefined ? `beside ${nameBeside(lot, only)}` : undefined;
+  return alone && only !== undefined ? `beside ${namesBeside(lot, [only])}` : undefined;
 }
 
 function besideRows(lot: Lot, others: readonly Lot[], rows: readonly number[]): string | undefined {
   const first = Math.min(...rows);
   const last = Math.max(...rows);
   const inRow = (row: number) => others.filter((other) => rowsOf(other).includes(row));
-  const name = (lots: readonly Lot[]) => sayList(distinct(lots.map((other) => nameBeside(lot, other))));
+  const name = (lots: readonly Lot[]) => namesBeside(lot, lots);
   const [before, after] = [inRow(first - 1), inRow(last + 1)];
   const sharing = rows.flatMap(inRow);
   if (before.length > 0 && after.length > 0) return `between ${name(before)} and ${name(after)}`;
@@ -64,9 +64,18 @@ function besideRows(lot: Lot, others: readonly Lot[], rows: readonly number[]): 
   return sharing.length > 0 ? `with ${name(sharing)}` : undefined;
 }
 
-/** Neighbours of another crop are known by their crop; of the same crop, by their variety. */
-function nameBeside(lot: Lot, other: Lot): string {
-  return other.crop !== undefined && other.crop.id !== lot.crop?.id ? theCrop(other.crop) : thePlants(other);
+/** Neighbours of another crop are known by their crop; of the same crop, by their variety, or as the others. */
+function namesBeside(lot: Lot, others: readonly Lot[]): string {
+  const { crop } = lot;
+  const same = crop === undefined ? [] : others.filter((other) => other.crop?.id === crop.id);
+  const several = new Set(same.map(({ variety }) => variety?.id)).size > 1;
+  const names = others.map((other) => {
+    if (crop !== undefined && same.includes(other)) {
+      return several ? `the other ${cropName(crop, 2)}` : thePlants(other);
+    }
+    return other.crop === undefined ? thePlants(other) : theCrop(other.crop);
+  });
+  return sayList([...new Set(names)]);
 }
 
 /** "Hazel arch" on its label is "the hazel arch" in a sentence. */
@@ -77,8 +86,4 @@ export function theGear(title: string): string {
 
 function withThe(said: string): string {
   return /^(?:the|a|an|its|one|each|every|both|all|half|two)\b/i.test(said) ? said : `the ${said}`;
-}
-
-function distinct(texts: readonly string[]): string[] {
-  return [...new Set(texts)];
 }
