@@ -222,6 +222,34 @@ export interface EpisodePromise {
   readonly place: Place;
 }
 
+/** How a shot of the field list stands after filming: done, to do again, or left out. */
+export type ShotState = "filmed" | "retake" | "skipped";
+
+export interface ShotTick {
+  /** Shot id of the brief: "S3.1". */
+  readonly shot: string;
+  readonly state: ShotState;
+  /** Why it was skipped. */
+  readonly reason?: string | undefined;
+  readonly takes: number;
+  /** Wall clock "09:24:31" of the last change. */
+  readonly at: string;
+}
+
+/** What the field list brought back from filming a tour: `field-list.json` beside the episode. */
+export interface Filming {
+  /** Day on which it was filmed. */
+  readonly day: Day;
+  readonly stops: readonly {
+    /** Bed id. */
+    readonly bed: string;
+    readonly ticks: readonly ShotTick[];
+    /** Quick notes as written in the garden; the log lines made of them stand in a note of their own. */
+    readonly note?: string | undefined;
+  }[];
+  readonly place: Place;
+}
+
 export interface Episode extends RecordFile {
   /** Filming day. */
   readonly day: Day;
@@ -239,6 +267,8 @@ export interface Episode extends RecordFile {
   readonly skip: readonly string[];
   /** Caption files beside the record, relative to the records folder. */
   readonly captions: readonly string[];
+  /** Undefined until a field list's export lies beside the record. */
+  readonly filming?: Filming | undefined;
 }
 
 export interface Note {

@@ -13,7 +13,8 @@ const groups: Readonly<Record<string, string>> = {
   note: "Notes and their lines",
   photo: "Photos",
   timeline: "What the lines add up to",
-  episode: "Episodes and captions",
+  captions: "Captions",
+  "field-list": "Field lists brought back",
 };
 
 export function messagesPage(): string {

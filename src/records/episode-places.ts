@@ -5,9 +5,14 @@ import { problem } from "./problem-rules.ts";
 
 export interface EpisodePlace extends RecordPlace {
   readonly captions: readonly string[];
+  /** The export of the field list, when one lies beside the record. */
+  readonly fieldList: string | undefined;
 }
 
 const captionEnding = /\.(vtt|srt)$/i;
+const fieldListName = /\/field-list\.json$/i;
+/** What a phone makes of the name when it saves the same export twice: "field-list (1).json". */
+const nearlyFieldList = /\/field[ _-]?list[^/]*\.(json|txt)$/i;
 
 export function placeEpisodes(files: readonly string[], problems: Problem[]): readonly EpisodePlace[] {
   const byFolder = new Map<string, string[]>();
@@ -23,9 +28,21 @@ export function placeEpisodes(files: readonly string[], problems: Problem[]): re
     const first = byId.get(id);
     if (index === undefined) problems.push(withoutIndex(folder, inside[0] ?? folder));
     else if (first !== undefined) problems.push(sameId(index, first));
-    else byId.set(id, { id, file: index, captions: inside.filter((file) => captionEnding.test(file)) });
+    else {
+      const beside = inside.filter((file) => isBeside(file, index));
+      const fieldList = beside.find((file) => fieldListName.test(file));
+      for (const file of beside) {
+        if (file !== fieldList && nearlyFieldList.test(file)) problems.push(misnamedFieldList(file, fieldList));
+      }
+      byId.set(id, { id, file: index, captions: beside.filter((file) => captionEnding.test(file)), fieldList });
+    }
   }
   return [...byId.values()];
+}
+
+/** Captions deeper down are a person's drafts and cuts of them. */
+function isBeside(file: string, index: string): boolean {
+  return file.slice(0, file.lastIndexOf("/")) === index.slice(0, index.lastIndexOf("/"));
 }
 
 function loose(file: string): Problem {
@@ -53,5 +70,16 @@ function sameId(file: string, first: RecordPlace): Problem {
     head(file),
     `This episode has the same id as ${first.file}, "${first.id}", so it was not read.`,
     "Give one of the two folders another name; small and capital letters make no difference.",
+  );
+}
+
+function misnamedFieldList(file: string, read: string | undefined): Problem {
+  return problem(
+    "field-list/file-name",
+    head(file),
+    `"${baseName(file)}" is not read: the export of a field list is named field-list.json.`,
+    read === undefined
+      ? "Rename it to field-list.json."
+      : "Keep the newer of the two under the name field-list.json, and delete the other.",
   );
 }

@@ -55,10 +55,16 @@ export function readFrontMatter(text: string): FrontMatter {
 export function frontMatterPlaces(text: string): FrontMatterPlaces {
   const close = closingLine(text);
   const placeAt = textPlaces(text);
-  const head: LineColumn = { line: 1, column: 1 };
   if (!text.startsWith("---") || close === undefined) return { key: () => head, value: () => head };
   // The opening hyphens become blanks, so that offsets in the YAML are offsets in the file.
-  const document = parseDocument(`   ${text.slice(3, close.start)}`, yamlOptions);
+  return yamlPlaces(`   ${text.slice(3, close.start)}`, placeAt);
+}
+
+const head: LineColumn = { line: 1, column: 1 };
+
+/** Places of keys and values in YAML, or in JSON, which is YAML too. */
+export function yamlPlaces(yaml: string, placeAt: (offset: number) => LineColumn): FrontMatterPlaces {
+  const document = parseDocument(yaml, yamlOptions);
 
   function find(path: readonly PropertyKey[], want: "key" | "value"): LineColumn {
     let node: unknown = document.contents;

@@ -108,6 +108,20 @@ export const problemRules = {
   "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
 
+  "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
+  "field-list/not-one": {
+    severity: "error",
+    meaning: "A file named as the export of a field list is none, or one of a version that is not read.",
+  },
+  "field-list/another-tour": {
+    severity: "warning",
+    meaning: "The export of a field list lies beside another episode than the one it was made for.",
+  },
+  "field-list/file-name": {
+    severity: "warning",
+    meaning: "The export of a field list is not named field-list.json, so it is not read.",
+  },
+
   "photo/unreadable": { severity: "warning", meaning: "The system does not let a photo be read." },
   "photo/empty": { severity: "warning", meaning: "A photo file has no bytes in it." },
   "photo/not-a-picture": { severity: "warning", meaning: "A file is named like a photo and holds none." },

@@ -1,5 +1,6 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
 import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
+import { withFieldLists } from "./field-lists.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
@@ -50,7 +51,8 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const varieties = withTaken<Variety>(described.varieties, taken.varieties);
   const directory = { names, beds, varieties };
   const trials = readTrials(places.trials, reading, directory);
-  const episodes = readEpisodes(places.episodes, reading, directory);
+  const planned = readEpisodes(places.episodes, reading, directory);
+  const episodes = await withFieldLists(planned, places.episodes, folder, beds, problems);
   const photoSidecars = readSidecars(places.sidecars, reading, directory);
 
   return {

@@ -172,6 +172,7 @@ function asPublished(episode: Episode, bedIsPublic: IsPublic): Episode {
     keep: [],
     skip: [],
     captions: [],
+    filming: undefined,
   };
 }
 
