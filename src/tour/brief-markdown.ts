@@ -4,10 +4,7 @@ import { capital, sayNumber, sayPlural } from "../timeline/index.ts";
 import type { Brief, Check, FollowUpLine, Sentence, ShowPoint, Stop, VarietyRow } from "./brief.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import { factParagraphs } from "./facts.ts";
-import { levelWords } from "./show-values.ts";
-
-/** Changes that stand elsewhere in the brief, as tasks and follow-ups. */
-export const quietChanges: ReadonlySet<string> = new Set(["to do", "done", "overdue", "promised", "asked"]);
+import { levelWords, quietChanges } from "./show-values.ts";
 
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 8;

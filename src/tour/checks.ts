@@ -1,11 +1,12 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
 import { daysBetween } from "../calendar.ts";
-import type { Day, Episode, Event, Note, Place } from "../model.ts";
+import type { Episode } from "../model.ts";
 import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
 import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check, Sentence, Stop } from "./brief.ts";
 import { onDay, type Speech } from "./days-said.ts";
+import { doubtsNoted } from "./doubts.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { looksHardToSay } from "./hard-names.ts";
 import { mentions } from "./mentions.ts";
@@ -30,7 +31,7 @@ export function checksBefore(
     ...nameChecks(stops, speech),
     ...unnamedChecks(stops),
     ...taskChecks(index, stops, speech),
-    ...doubtChecks(index, stops, speech),
+    ...doubtsNoted(index, stops, speech).map((sentence) => check("doubt", sentence)),
     ...photoChecks(stops, photos, speech),
     ...trialChecks(stops, speech),
   ];
@@ -143,79 +144,6 @@ function photoChecks(stops: readonly BedOnTheDay[], photos: PhotosByBed, speech:
 
 function bedList(beds: readonly BedOnTheDay[]): string {
   return shortList(beds.map((here) => theBed(here.bed)));
-}
-
-/** Words of doubt about names, as people write them in their notes. */
-const doubtWords =
-  /\b(?:labels?|tags?|mislabell?ed|mixed up|mix-up|swapped labels|not sure (?:which|what|if)|no idea which|which (?:one|variety) is|may be the|might be the|could be the|looks? (?:more )?like|can't tell which|can’t tell which|unlabell?ed|lost its label|says? on the (?:label|packet))\b/i;
-
-/** Doubts of this season that name a bed or a plant of the tour, as they were written. */
-function doubtChecks(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
-  const { garden } = index;
-  const season = stops[0]?.season ?? speech.day;
-  const beds = new Set(stops.map((here) => here.bed.id));
-  const names = [
-    ...new Set(
-      stops.flatMap((here) => here.growing.flatMap(({ variety }) => (variety === undefined ? [] : [variety.title]))),
-    ),
-  ];
-  const bedNames = stops.flatMap((here) => [here.bed.title, ...here.bed.alsoCalled]);
-  const ofTour = (text: string, inBeds: readonly string[]) =>
-    inBeds.some((bed) => beds.has(bed)) || mentions(text, [...names, ...bedNames]);
-  const notes = between(garden.notes, season, speech.day);
-  const told = notes.flatMap((note) => doubtsOfNote(note, ofTour));
-  const events = between(garden.events, season, speech.day);
-  const logged = events.flatMap((event) => doubtsOfEvent(event, ofTour));
-  return [...told, ...logged]
-    .toSorted((a, b) => (a.day < b.day ? -1 : 1))
-    .slice(-mostListed)
-    .map((doubt) => check("doubt", say(`A doubt in your notes ${onDay(doubt.day, speech)}: “${doubt.text}”`, [doubt])));
-}
-
-/** Of a list in order of day; from its end, because the season asked about is nearly always the last. */
-function between<T extends { readonly day: Day }>(all: readonly T[], from: Day, to: Day): readonly T[] {
-  const last = all.findLastIndex(({ day }) => day <= to);
-  const before = all.findLastIndex(({ day }) => day < from);
-  return all.slice(before + 1, last + 1);
-}
-
-interface Doubt extends Ground {
-  readonly day: string;
-  readonly text: string;
-  readonly place: Place;
-}
-
-function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
-  return note.story.flatMap(({ text, place }) =>
-    sentencesOf(text)
-      .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
-      .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
-  );
-}
-
-function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
-  const beds = event.bed === undefined ? [] : [event.bed];
-  return [event.detail, ...event.more]
-    .filter((text) => text !== undefined)
-    .filter((text) => doubtWords.test(text) && ofTour(event.text, beds))
-    .map((text) => ({ day: event.day, text: endOf(text), place: event.place, private: event.private }));
-}
-
-/** Sentences of a Markdown paragraph, without the marks of emphasis and links. */
-function sentencesOf(markdown: string): readonly string[] {
-  const plain = markdown
-    .replace(/\[([^\]]*)\]\([^)]*\)/g, "$1")
-    .replace(/[*_`]/g, "")
-    .replace(/\s+/g, " ")
-    .trim();
-  return (plain.match(/[^.!?]+[.!?]*/g) ?? [])
-    .map((sentence) => endOf(sentence.trim()))
-    .filter((sentence) => sentence !== "");
-}
-
-function endOf(text: string): string {
-  const said = text.trim();
-  return said === "" || /[.!?…]$/.test(said) ? said : `${said}.`;
 }
 
 function trialChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {

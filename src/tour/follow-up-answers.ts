@@ -5,7 +5,7 @@
 import { addDays } from "../calendar.ts";
 import type { Event, FollowUp } from "../model.ts";
 import { living, sayLength, sayList, state } from "../timeline/index.ts";
-import { batchesOf, byVariety, theBatch } from "./batches.ts";
+import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
@@ -52,14 +52,19 @@ function standing(lots: readonly Lot[], here: BedOnTheDay): Sentence | undefined
 
 /** "The Crown Prince squash stand 90 cm apart." */
 function spacing(lots: readonly Lot[], here: BedOnTheDay): Sentence | undefined {
-  const spaced = byVariety(lots.filter((lot) => lot.planting.spacingCm !== undefined));
-  if (spaced.length === 0) return undefined;
   const { units } = here.index.garden.settings;
-  const bySpacing = [...Map.groupBy(spaced, (batch) => batch.lots[0].planting.spacingCm ?? 0)];
-  const parts = bySpacing.map(([cm, batches]) => `${sayLength(cm, units)} apart for ${sayList(batches.map(theBatch))}`);
+  const spaced = lots.filter((lot) => lot.planting.spacingCm !== undefined);
+  const groups = Map.groupBy(spaced, ({ planting, crop }) => `${planting.spacingCm} ${crop?.id ?? planting.variety}`);
+  const batches = [...groups.values()].flatMap(([first, ...more]) =>
+    first === undefined ? [] : [batchOf([first, ...more])],
+  );
+  if (batches.length === 0) return undefined;
+  const parts = batches.map(
+    (batch) => `${sayLength(batch.lots[0].planting.spacingCm ?? 0, units)} apart for ${theBatch(batch)}`,
+  );
   return say(
     `On record: ${sayList(parts)}.`,
-    spaced.flatMap((batch) => batch.lots[0].grounds),
+    spaced.flatMap((lot) => lot.grounds),
   );
 }
 

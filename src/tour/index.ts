@@ -21,7 +21,7 @@ export type {
   TroubleLine,
   VarietyRow,
 } from "./brief.ts";
-export { briefMarkdown, quietChanges, targetWords } from "./brief-markdown.ts";
+export { briefMarkdown, targetWords } from "./brief-markdown.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
 export { type BriefRequest, makeBrief } from "./make-brief.ts";
-export { levelWords } from "./show-values.ts";
+export { levelWords, quietChanges } from "./show-values.ts";

@@ -4,11 +4,11 @@ import { changes } from "../timeline/index.ts";
 import { theBed } from "./bed-names.ts";
 import { bedOnTheDay } from "./bed-on-the-day.ts";
 import type { LeftOut, ShowPoint } from "./brief.ts";
-import { quietChanges } from "./brief-markdown.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { type Ground, say } from "./sentence.ts";
 import { showPoints } from "./show-points.ts";
+import { quietChanges } from "./show-values.ts";
 import { newsAfter, sinceFor } from "./since.ts";
 import type { StopOrder } from "./stop-order.ts";
 

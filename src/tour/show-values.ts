@@ -36,6 +36,9 @@ export const showValues: Readonly<Record<ShowKind, ShowValue>> = {
   standing: { level: "could", value: 10, tag: "as it stands" },
 };
 
+/** Changes that are no news to viewers: they stand in the brief as tasks and follow-ups. */
+export const quietChanges: ReadonlySet<string> = new Set(["to do", "done", "overdue", "promised", "asked"]);
+
 /** How many of each level a stop shows at most; what the person must show has no limit. */
 export const mostPerStop: Readonly<Record<Exclude<Level, "must">, number>> = { should: 4, could: 2 };
 

@@ -36,7 +36,7 @@ describe("the head", () => {
       ["newest", "The Matucana sweet peas opened on Tuesday, nine days earlier than last year."],
       [
         "owed",
-        "Owed since 20 May: you said you would show how close you dared to plant the squash. On record: 90 cm apart for the Crown Prince squash and the Uchiki Kuri squash.",
+        "Owed since 20 May: you said you would show how close you dared to plant the squash. On record: 90 cm apart for the Crown Prince and Uchiki Kuri squash.",
       ],
       [
         "biggest change",
@@ -74,7 +74,7 @@ describe("a stop", () => {
         "S1.1",
         "must",
         "owed",
-        "Owed since 20 May: you said you would show how close you dared to plant the squash. On record: 90 cm apart for the Crown Prince squash and the Uchiki Kuri squash.",
+        "Owed since 20 May: you said you would show how close you dared to plant the squash. On record: 90 cm apart for the Crown Prince and Uchiki Kuri squash.",
       ],
       [
         "S1.2",
