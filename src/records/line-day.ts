@@ -51,6 +51,18 @@ export function lineDay(words: readonly Word[], first: number, stop: number, not
   );
 }
 
+/** "today", "yesterday evening" within the first words of a line, up to `stop`: where they begin and end. */
+export function nearDayWithin(words: readonly Word[], first: number, stop: number, noteDay: Day) {
+  for (let at = first; at < stop; at++) {
+    const found = nearDay(words, first, at + 1, noteDay);
+    // "yesterday" may go on: "yesterday evening".
+    const longer = nearDay(words, first, at + 2, noteDay);
+    if (longer?.day !== undefined && at + 2 <= stop) return { ...longer, end: at + 2 };
+    if (found?.day !== undefined && !otherDay.has(words[found.from - 1]?.lower ?? "")) return { ...found, end: at + 1 };
+  }
+  return undefined;
+}
+
 function nearDay(words: readonly Word[], first: number, end: number, noteDay: Day): LineDay | undefined {
   const lower = (at: number) => (at < first ? "" : (words[at]?.lower ?? ""));
   const at = end - 1;

@@ -3,7 +3,7 @@
  * so that no word of a line is lost.
  */
 import type { Day, Place, Problem } from "../model.ts";
-import { type Word, wordsOf } from "./line-words.ts";
+import type { Word } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import type { UnitSystem } from "./units.ts";
 
@@ -109,11 +109,18 @@ export class Line {
   #joins(at: number): boolean {
     const word = this.words[at];
     if (word === undefined) return true;
-    if (word.kind === "mark") return /^[,;:.–—-]$/.test(word.text);
+    if (word.kind === "mark") return /^[,;:.–—-]$/.test(word.text) || this.#isLoneBracket(at);
     return joining.has(word.lower);
   }
-}
 
-export function lineOf(text: string, place: Place, context: LineContext): Line {
-  return new Line(text, wordsOf(text), place, context);
+  /** A bracket whose partner was understood. */
+  #isLoneBracket(at: number): boolean {
+    const text = this.words[at]?.text;
+    if (text !== "(" && text !== ")") return false;
+    const step = text === "(" ? 1 : -1;
+    for (let other = at + step; other >= 0 && other < this.end && !this.#claimed[other]; other += step) {
+      if (this.words[other]?.text === (text === "(" ? ")" : "(")) return false;
+    }
+    return true;
+  }
 }

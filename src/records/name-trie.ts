@@ -46,16 +46,19 @@ export class NameTrie {
     if (first === undefined || first.kind === "mark") return undefined;
     let node = this.#root.next.get(first.key);
     if (node === undefined) return undefined;
-    let found: Found | undefined;
-    for (let end = from + 1; node !== undefined; end++) {
-      found = foundHere(node, end) ?? found;
+    let found = foundHere(node, from + 1);
+    for (let end = from + 1; end < words.length; end++) {
       const word = words[end];
       if (word === undefined) break;
       if (word.kind === "mark") {
-        if (word.text === "-" || word.text === "‐" || word.text === "‑") continue;
+        // "Café-au-Lait", but not "potatoes - Charlotte".
+        const joins = word.start === words[end - 1]?.end && word.end === words[end + 1]?.start;
+        if (joins && (word.text === "-" || word.text === "‐" || word.text === "‑")) continue;
         break;
       }
       node = node.next.get(word.key);
+      if (node === undefined) break;
+      found = foundHere(node, end + 1) ?? found;
     }
     return found;
   }

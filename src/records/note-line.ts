@@ -17,7 +17,7 @@ import {
   workFacts,
 } from "./event-facts.ts";
 import { Line, type LineContext } from "./line.ts";
-import { lineDay } from "./line-day.ts";
+import { lineDay, nearDayWithin } from "./line-day.ts";
 import { isCapital, type Word, wordsOf } from "./line-words.ts";
 import { causeWords } from "./loss-causes.ts";
 import type { Names } from "./names.ts";
@@ -140,6 +140,8 @@ function dayOfLine(line: Line, from: number): Day {
     line.problems.push(problem(atEnd.rule, line.place, atEnd.what ?? "", atEnd.fix ?? ""));
     return noteDay;
   }
+  const early = dayInFirstClause(line, from);
+  if (early !== undefined) return early;
   let clause = from;
   for (let at = from; at < line.end; at++) {
     if (line.words[at]?.text !== ",") continue;
@@ -152,6 +154,21 @@ function dayOfLine(line: Line, from: number): Day {
     clause = at + 1;
   }
   return noteDay;
+}
+
+/** "planted yesterday: 12 Musselburgh", "planted on 3 May: …", "picked 1 kg Sungold this morning from Tunnel North". */
+function dayInFirstClause(line: Line, from: number): Day | undefined {
+  const { day: noteDay } = line.context.note;
+  let stop = from;
+  while (stop < line.end && !/^[,;:(.]$/.test(line.words[stop]?.text ?? "")) stop += 1;
+  const atHead = line.words[stop]?.text === ":" ? lineDay(line.words, from, stop, noteDay) : undefined;
+  if (atHead?.day !== undefined && atHead.from === from) {
+    line.claim(from, stop + 1);
+    return atHead.day;
+  }
+  const near = nearDayWithin(line.words, from, stop, noteDay);
+  if (near !== undefined) line.claim(near.from, near.end);
+  return near?.day;
 }
 
 function namesSomething(line: Line, from: number, end: number): boolean {

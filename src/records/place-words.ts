@@ -7,6 +7,7 @@ import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
+import { unitCalled } from "./units.ts";
 
 export type FoundPlace =
   | { readonly is: "bed"; readonly bed: string; readonly role: "in" | "from" | "to"; readonly end: number }
@@ -193,10 +194,15 @@ function spotStart(
 ): { readonly from: number; readonly noun: number } | undefined {
   if (lower === "next" && line.lower(at + 1) === "to")
     return line.lower(at + 2) === "" ? undefined : { from: at, noun: at + 2 };
+  const side = lower === "on" ? at + 1 : at;
+  if (/^(?:either|both)$/.test(line.lower(side)) && /^sides?$/.test(line.lower(side + 1)))
+    return { from: side, noun: side + 2 };
   if (lower === "close" && line.lower(at + 1) === "to") return { from: at, noun: at + 2 };
   if (lower === "in" && line.lower(at + 1) === "front" && line.lower(at + 2) === "of")
     return { from: at, noun: at + 3 };
+  const distance = unitCalled(line.lower(at - 1))?.dimension === "length";
   if (
+    !distance &&
     lower === "between" &&
     (articles.has(line.lower(at + 1)) ||
       numberedSpots.has(line.lower(at + 1)) ||
@@ -253,6 +259,7 @@ function spotEnd(line: Line, from: number): number {
     if (word.kind === "mark" && word.text !== "-" && word.text !== "'" && word.text !== "/") break;
     const lower = word.lower;
     if (lower === "with" || lower === "where" || lower === "because" || lower === "which" || lower === "indoors") break;
+    if (at > from && line.names.at("bed", line.words, at)) break;
     if ((bedPrepositions.has(lower) || lower === "of") && line.names.at("bed", line.words, afterArticle(line, at + 1)))
       break;
     if (lower === "of" && !line.words[at + 1]) break;

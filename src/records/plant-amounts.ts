@@ -16,7 +16,7 @@ export function strayAmount(scan: Scan, amount: Amount): boolean {
   }
   const end = afterStray(line, amount);
   // "day 9" is no count, and neither is the "a" of "a male one".
-  const joined = scan.afterItem || read.items.length === 0 || /^[,;:(x×]$/.test(line.lower(at - 1));
+  const joined = scan.afterItem || read.items.length === 0 || /^(?:[,;:(x×]|all)$/.test(line.lower(at - 1));
   const article = /^an?$/.test(line.lower(at)) && amount.count !== undefined && amount.unit === undefined;
   const free = item === undefined ? read.loose === undefined : takes(item.amount, amount) && kind !== "thinned";
   if (!free || !joined || article || !standsAlone(line, end, amount)) {

@@ -1,5 +1,6 @@
 /** The items of a line about plants: an amount and a name, an amount alone, a measure. */
 import type { Count, EventKind } from "../model.ts";
+import { takeCropHead } from "./crop-heads.ts";
 import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
 import { measureUnitAt } from "./measure-units.ts";
@@ -67,12 +68,12 @@ export function readName(scan: Scan, from: number, amount: Amount | undefined): 
   const start = line.lower(from) === "of" ? from + 1 : from;
   const end = phraseEnd(line, start);
   if (end <= start) return false;
-  const plant = plantIn(line, start, end, kind, amount !== undefined);
-  if (plant === undefined || plantIsDetail(scan, plant, amount)) return false;
-  const counted = amount !== undefined && countsRows(line, scan.at, plant.from) ? undefined : amount;
-  if (refinesCrop(scan, plant)) read.items.pop();
+  const found = plantIn(line, start, end, kind, amount !== undefined);
+  if (found === undefined || plantIsDetail(scan, found, amount)) return false;
+  const counted = amount !== undefined && countsRows(line, scan.at, found.from) ? undefined : amount;
+  const { plant, amount: own } = takeCropHead(scan, found, counted);
   claimItem(scan, plant, counted);
-  const item: PlantItem = { ...takePlant(line, plant), amount: counted ?? scan.each, place: placeOfNewItem(read) };
+  const item: PlantItem = { ...takePlant(line, plant), amount: own ?? scan.each, place: placeOfNewItem(read) };
   if (item.amount === undefined && read.loose !== undefined && read.items.length === 0) {
     item.amount = read.loose;
     read.loose = undefined;
@@ -101,16 +102,6 @@ function countsRows(line: Line, from: number, plant: number): boolean {
   if (!/^an?$/.test(line.lower(from))) return false;
   for (let at = from + 1; at < plant; at++) if (containers.has(line.lower(at))) return true;
   return false;
-}
-
-/** "broad beans, Aquadulce", "leeks: 24 Musselburgh": the variety of a crop named just before takes its place. */
-function refinesCrop({ line, at, read }: Scan, plant: NamedPlant): boolean {
-  const item = read.items.at(-1);
-  if (item?.crop === undefined || item.variety !== undefined || plant.variety === undefined) return false;
-  const after = line.words[Math.min(at, plant.from) - 1]?.text;
-  return (
-    item.amount === undefined && line.names.cropOf(plant.variety) === item.crop && (after === "," || after === ":")
-  );
 }
 
 /**

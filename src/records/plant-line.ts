@@ -5,6 +5,7 @@
  * that bed; an amount on its own belongs to the item before it ("Crown Prince 8.4 kg").
  */
 import type { EventKind } from "../model.ts";
+import { leaveRest } from "./crop-heads.ts";
 import type { Line } from "./line.ts";
 import { readCause } from "./loss-causes.ts";
 import { bareBedAt, type FoundPlace, placeAt } from "./place-words.ts";
@@ -19,12 +20,15 @@ const given = new Set(["given", "gifted", "donated", "free"]);
 
 export function readPlants(line: Line, from: number, kind: EventKind): PlantLine {
   const read: PlantLine = { items: [], places: [{}], nursery: false };
-  const scan: Scan = { line, kind, read, at: from, listOpen: true, afterItem: false, passedOver: false };
+  // "planted and watered 12 Musselburgh"
+  const at = line.lower(from) === "and" && line.lower(from + 1).endsWith("ed") ? from + 2 : from;
+  const scan: Scan = { line, kind, read, at, listOpen: true, afterItem: false, passedOver: false };
   while (scan.at < line.end) {
     const before = scan.at;
     step(scan);
     if (scan.at <= before) scan.at = before + 1;
   }
+  leaveRest(scan);
   sharePlaces(read);
   return read;
 }
@@ -34,19 +38,29 @@ function step(scan: Scan): void {
   const word = line.words[at];
   if (word === undefined) return;
   if (word.kind === "mark" || word.lower === "and" || word.lower === "plus") {
-    // A fraction sign or a quotation mark begins an amount or a name.
-    if (!/^['‘"“~≈−@-]$/.test(word.text)) {
+    // A sign before a number or a quotation mark begins an amount or a name.
+    const minus = word.text === "-" && line.words[at + 1]?.start === word.end;
+    if (!minus && !/^['‘"“~≈−@]$/.test(word.text)) {
       separator(scan, word.text);
       return;
     }
   }
   if (readPlace(scan) || readSpacing(scan) || readThinnedTo(scan) || readCause(scan) || readBought(scan)) return;
   if (readAmount(scan)) return;
-  if (scan.listOpen && readName(scan, at, undefined)) return;
+  if ((scan.listOpen || countedAfter(scan)) && readName(scan, at, undefined)) return;
   scan.at = at + 1;
   scan.afterItem = false;
   scan.passedOver = true;
   if (scan.read.items.length > 0) scan.listOpen = false;
+}
+
+/** "Sungold x3 (north end), Gardener's Delight x2": a known plant with its number behind it goes on with any list. */
+function countedAfter({ line, at }: Scan): boolean {
+  if (!/^[,;]$/.test(line.lower(at - 1))) return false;
+  const plant = line.names.plantAt(line.words, at);
+  if (plant === undefined) return false;
+  const times = /^[x×(:]$/.test(line.lower(plant.end)) ? plant.end + 1 : plant.end;
+  return line.words[times]?.kind === "number";
 }
 
 function separator(scan: Scan, mark: string): void {

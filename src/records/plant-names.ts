@@ -125,7 +125,8 @@ export function plantIn(
 ): NamedPlant | undefined {
   const plant = knownPlant(line, from, end);
   if (plant?.variety !== undefined) return plant;
-  if (plant === undefined) return unknownPlant(line, skipWords(line, from, end, articles), end, kind, counted);
+  if (plant === undefined)
+    return unknownPlant(line, skipNouns(line, skipWords(line, from, end, articles), end), end, kind, counted);
   const start = skipWords(line, from, plant.from, describing);
   const before = unknownPlant(line, start, plant.from, kind, true);
   if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
@@ -182,6 +183,11 @@ function skipWords(line: Line, from: number, end: number, skipped: ReadonlySet<s
   return at;
 }
 
+/** "40 cloves of Germidour" */
+function skipNouns(line: Line, from: number, end: number): number {
+  return plantNouns.has(line.lower(from)) && line.lower(from + 1) === "of" && from + 2 < end ? from + 2 : from;
+}
+
 /** A variety no file describes, when the words look like a name. */
 function unknownPlant(
   line: Line,
@@ -222,7 +228,8 @@ function looksLikeName(line: Line, from: number, end: number, kind: EventKind, c
   if (isCapital(first))
     return monthNumber(first.lower) === undefined && weekdayNumber(first.lower) === undefined && first.text !== "I";
   if (!(kind === "sowed" || kind === "planted" || kind === "potted on") && !counted) return false;
-  if (end - from > 3) return false;
+  // "the remaining 9 Musselburgh": words before another amount are no name.
+  if (end - from > 3 || line.words[end]?.kind === "number") return false;
   for (let at = from; at < end; at++)
     if (neverNames.has(line.lower(at)) || plantNouns.has(line.lower(at))) return false;
   return kind === "sowed" || kind === "planted" || kind === "potted on";

@@ -49,6 +49,8 @@ export interface Scan {
   afterItem: boolean;
   /** Whether words were passed over that mean nothing here; after them no word in lower case is taken for a name. */
   passedOver: boolean;
+  /** A crop whose varieties follow, with what they have not yet counted of its number. */
+  head?: PlantItem | undefined;
   /** "6 each of Crown Prince and Uchiki Kuri": the amount of every item that has none of its own. */
   each?: Amount | undefined;
   /** The word after the last bed said. */

@@ -81,6 +81,7 @@ export function amountAt(words: readonly Word[], from: number, system: UnitSyste
   const unit = measureUnitAt(words, last.end);
   if (unit !== undefined) return measured(words, low, high, unit, approx, system);
   const pick = words[last.end];
+  if (pick?.text === "%") return undefined;
   const pickUnit = pick === undefined ? undefined : pickUnitByWord.get(pick.lower);
   if (isArticle(first) && pickUnit === undefined && last.end === about + 1 && !Number.isInteger(low.value))
     return undefined;

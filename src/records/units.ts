@@ -59,6 +59,8 @@ export const units: readonly Unit[] = [
     factor: litresInImperialGallon,
     usFactor: litresInUsGallon,
   },
+  // A cup is customary: half a US liquid pint there, a quarter of a litre elsewhere.
+  { dimension: "volume", names: ["cup", "cups", "cupful", "cupfuls"], factor: 0.25, usFactor: litresInUsGallon / 16 },
   { dimension: "volume", names: ["peck", "pecks"], factor: litresInUsBushel / 4 },
   { dimension: "volume", names: ["bushel", "bushels", "bu"], factor: litresInUsBushel },
   { dimension: "temperature", names: ["°c", "c", "celsius", "centigrade", "℃"], factor: 1 },

@@ -180,7 +180,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "measured",
     shape: "plants",
-    forms: list("measured, height, soil temperature, soil temp"),
+    forms: list("measured, weighed, height, soil temperature, soil temp"),
     says: "A height, length, weight or temperature was measured.",
     takes: "variety, measure, BED",
     examples: [

@@ -240,6 +240,45 @@ export const sowing: readonly Case[] = [
   { line: "up: peas in Long Bed", says: [{ kind: "up", crop: "pea", bed: "long-bed" }] },
   { line: "germinated 9/10 Crown Prince", says: [{ kind: "up", variety: "crown-prince", count: 9, detail: "9/10" }] },
   { line: "come up: Boltardy", says: [{ kind: "up", variety: "boltardy" }] },
+  {
+    line: "Sowed Boltardy and Nantes, 1 row each, Long Bed",
+    says: [
+      { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "1 row each" },
+      { kind: "sowed", variety: "nantes", bed: "long-bed", detail: "1 row each" },
+    ],
+  },
+  {
+    line: "direct sowed carrots in Long Bed under mesh",
+    says: [{ kind: "sowed", crop: "carrot", bed: "long-bed", gear: "mesh-tunnel" }],
+  },
+  {
+    line: "sowed 2 × 24 modules of Musselburgh",
+    says: [{ kind: "sowed", variety: "musselburgh", nursery: true, detail: "2 × 24 modules" }],
+  },
+  { line: "up: 90% of Boltardy", says: [{ kind: "up", variety: "boltardy", detail: "90%" }] },
+  {
+    line: "sowed indoors: 24 Musselburgh, 12 Little Gem",
+    says: [
+      { kind: "sowed", variety: "musselburgh", count: 24, nursery: true },
+      { kind: "sowed", variety: "little-gem", count: 12, nursery: true },
+    ],
+  },
+  {
+    line: "sowed in Long Bed: Boltardy, Nantes and Little Gem",
+    says: [
+      { kind: "sowed", variety: "boltardy", bed: "long-bed" },
+      { kind: "sowed", variety: "nantes", bed: "long-bed" },
+      { kind: "sowed", variety: "little-gem", bed: "long-bed" },
+    ],
+  },
+  {
+    line: "sowed Lollo Rossa lettuce, Little Gem and a few Salad Bowl indoors",
+    says: [
+      { kind: "sowed", variety: "lollo-rossa", nursery: true, detail: "a few" },
+      { kind: "sowed", variety: "little-gem", nursery: true, detail: "a few" },
+      { kind: "sowed", variety: "salad-bowl", nursery: true, detail: "a few" },
+    ],
+  },
 ];
 
 /** Planting and moving. */
@@ -567,6 +606,214 @@ export const planting: readonly Case[] = [
     line: "moved Crown Prince pumpkin from Squash Bed to the corner of Long Bed",
     says: [{ kind: "moved", variety: "crown-prince", bed: "squash-bed", toBed: "long-bed", spot: "the corner" }],
   },
+  {
+    line: "planted 12 Musselburgh in Long Bed. Best plants yet.",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "Best plants yet" }],
+  },
+  {
+    line: "planted 12 Musselburgh – 20 cm apart – in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spacingCm: 20 }],
+  },
+  {
+    line: "planted out: Sungold x3 (north end), Gardener's Delight x2",
+    beds: ["tunnel-north"],
+    says: [
+      { kind: "planted", variety: "sungold", count: 3, bed: "tunnel-north", spot: "north end" },
+      { kind: "planted", variety: "gardeners-delight", count: 2, bed: "tunnel-north" },
+    ],
+  },
+  { line: "transplanted tomatoes to Tunnel North", says: [{ kind: "planted", crop: "tomato", bed: "tunnel-north" }] },
+  {
+    line: "planted garlic, 40 cloves of Germidour in Long Bed",
+    says: [{ kind: "planted", variety: "germidour", count: 40, bed: "long-bed", detail: "cloves" }],
+  },
+  {
+    line: "planted 3 rows of 12 Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 36, bed: "long-bed" }],
+  },
+  { line: "moved mint into bigger pot", says: [{ kind: "moved", crop: "mint", detail: "into bigger pot" }] },
+  {
+    line: "moved trays of Little Gem to Cold Frame",
+    says: [{ kind: "moved", variety: "little-gem", toBed: "cold-frame", detail: "trays" }],
+  },
+  {
+    line: "planted 50 tulips Queen of Night in Long Bed",
+    says: [{ kind: "planted", variety: "queen-of-night", count: 50, bed: "long-bed" }],
+  },
+  {
+    line: "planted and watered 12 Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "watered" }],
+  },
+  {
+    line: "planted in Cold Frame 12 Little Gem",
+    says: [{ kind: "planted", variety: "little-gem", count: 12, bed: "cold-frame" }],
+  },
+  {
+    line: "planted on 3 May: 12 Musselburgh in Long Bed",
+    says: [{ kind: "planted", day: "2026-05-03", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted yesterday: 12 Musselburgh in Long Bed",
+    says: [{ kind: "planted", day: "2026-05-19", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
+  {
+    line: "planted 6 tomatoes (3 Sungold, 3 Gardener's Delight) in Tunnel North",
+    says: [
+      { kind: "planted", variety: "sungold", count: 3, bed: "tunnel-north" },
+      { kind: "planted", variety: "gardeners-delight", count: 3, bed: "tunnel-north" },
+    ],
+  },
+  {
+    line: "planted 6 tomatoes: 3 Sungold, 3 Gardener's Delight in Tunnel North",
+    says: [
+      { kind: "planted", variety: "sungold", count: 3, bed: "tunnel-north" },
+      { kind: "planted", variety: "gardeners-delight", count: 3, bed: "tunnel-north" },
+    ],
+  },
+  {
+    line: "planted out Musselburgh, all 24, in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted Musselburgh (24) in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted Musselburgh in Long Bed (24)",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted Musselburgh, 24, Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted Musselburgh: 24 in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted 24 Musselburgh, Long Bed, 20 cm",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed", detail: "20 cm" }],
+  },
+  {
+    line: "planted 2 Black Beauty, one in each corner of Squash Bed",
+    says: [{ kind: "planted", variety: "black-beauty", count: 2, bed: "squash-bed", detail: "one in each corner" }],
+  },
+  {
+    line: "planted 1 Crown Prince on the compost heap",
+    says: [{ kind: "planted", variety: "crown-prince", count: 1, detail: "on the compost heap" }],
+  },
+  {
+    line: "planted 3 Sungold either side of the door",
+    beds: ["tunnel-north"],
+    says: [{ kind: "planted", variety: "sungold", count: 3, bed: "tunnel-north", spot: "either side of the door" }],
+  },
+  {
+    line: "planted 12 Little Gem as edging in Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 12, bed: "long-bed", detail: "as edging" }],
+  },
+  {
+    line: "planted 12 Little Gem in a block of 3 by 4",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", variety: "little-gem", count: 12, bed: "long-bed", detail: "in a block of 3 by 4" }],
+  },
+  {
+    line: "planted 12 Little Gem in 2 rows, 25 cm between rows and 20 cm between plants",
+    beds: ["long-bed"],
+    says: [
+      {
+        kind: "planted",
+        variety: "little-gem",
+        count: 12,
+        bed: "long-bed",
+        spacingCm: 20,
+        detail: "in 2 rows, 25 cm between rows",
+      },
+    ],
+  },
+  {
+    line: "planted 10 Little Gem 8 in apart in Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 10, bed: "long-bed", spacingCm: 20.32 }],
+  },
+  {
+    line: "planted 10 Little Gem 8in. apart in Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 10, bed: "long-bed", spacingCm: 20.32 }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed; watered in",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "watered in" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed (row 2)",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "row 2" }],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed row 2",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "row 2" }],
+  },
+  {
+    line: "planted 12 Musselburgh, Long Bed row 2",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "row 2" }],
+  },
+  {
+    line: "planted 12 Musselburgh row 2 Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "row 2" }],
+  },
+  {
+    line: "planted 12 Musselburgh at the back of Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "the back" }],
+  },
+  {
+    line: "planted 12 Musselburgh along the south edge of Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "along the south edge" }],
+  },
+  {
+    line: "planted 12 Musselburgh in the second row of Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "the second row" }],
+  },
+  {
+    line: "planted 12 Musselburgh in front of the beans in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spot: "in front of the beans" }],
+  },
+  {
+    line: "planted 12 Musselburgh where peas were",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "where peas were" }],
+  },
+  {
+    line: "planted 12 Musselburgh after the peas in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "after the peas" }],
+  },
+  {
+    line: "planted 12 Musselburgh under the plum tree",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, spot: "under the plum tree" }],
+  },
+  {
+    line: "planted 12 Musselburgh under fleece in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", detail: "under fleece" }],
+  },
+  {
+    line: "planted 12 Musselburgh with 6 Little Gem in Long Bed",
+    says: [
+      { kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed" },
+      { kind: "planted", variety: "little-gem", count: 6, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "planted the rest of the Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", bed: "long-bed", detail: "the rest" }],
+  },
+  {
+    line: "planted remaining 9 Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 9, bed: "long-bed", detail: "remaining" }],
+  },
+  {
+    line: "planted all the Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", bed: "long-bed" }],
+  },
+  {
+    line: "planted some Musselburgh in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", bed: "long-bed" }],
+  },
 ];
 
 /** Thinning, flowering, fruiting, measuring, testing soil. */
@@ -685,6 +932,17 @@ export const growing: readonly Case[] = [
     ],
   },
   { line: "set fruit: Sungold, first truss", says: [{ kind: "fruited", variety: "sungold", detail: "first truss" }] },
+  { line: "soil test: 6.4", beds: ["long-bed"], says: [{ kind: "soil test", ph: 6.4, bed: "long-bed" }] },
+  { line: "weighed the pumpkin", says: [{ kind: "measured", crop: "pumpkin" }] },
+  {
+    line: "thinned and weeded Boltardy in Long Bed",
+    says: [{ kind: "thinned", variety: "boltardy", bed: "long-bed", detail: "weeded" }],
+  },
+  { line: "thinned the carrots again", says: [{ kind: "thinned", crop: "carrot", detail: "again" }] },
+  {
+    line: "thinned Boltardy from 40 to 20",
+    says: [{ kind: "thinned", variety: "boltardy", count: 20, detail: "from 40" }],
+  },
 ];
 
 /** Picking, cutting, digging, saving seed. */
@@ -875,6 +1133,88 @@ export const picking: readonly Case[] = [
     says: [{ kind: "saved seed", variety: "gardeners-delight", count: 3 }],
   },
   { line: "collected seed of sweet pea", says: [{ kind: "saved seed", crop: "sweet-pea" }] },
+  {
+    line: "picked courgettes (3), beans (500 g) and lettuce",
+    says: [
+      { kind: "picked", crop: "courgette", count: 3, unit: "fruit" },
+      { kind: "picked", crop: "bean", grams: 500 },
+      { kind: "picked", crop: "lettuce" },
+    ],
+  },
+  {
+    line: "picked: 3 courgettes; 500 g beans; 1 lettuce",
+    says: [
+      { kind: "picked", crop: "courgette", count: 3, unit: "fruit" },
+      { kind: "picked", crop: "bean", grams: 500 },
+      { kind: "picked", crop: "lettuce", count: 1, unit: "head" },
+    ],
+  },
+  {
+    line: "picked beans: 500 g, courgettes: 3",
+    says: [
+      { kind: "picked", crop: "bean", grams: 500 },
+      { kind: "picked", crop: "courgette", count: 3, unit: "fruit" },
+    ],
+  },
+  { line: "picked 1 qt. blueberries", says: [{ kind: "picked", crop: "blueberry", litres: 1.136523 }] },
+  {
+    line: "picked 1 pt raspberries and 2 cups of currants",
+    says: [{ kind: "picked", crop: "raspberry", litres: 0.568261, detail: "2 cups of currants" }],
+  },
+  { line: "cut sweet peas, 3 bunches", says: [{ kind: "picked", crop: "sweet-pea", count: 3, unit: "bunch" }] },
+  { line: "picked the first 6 Sungold", says: [{ kind: "picked", variety: "sungold", count: 6, unit: "fruit" }] },
+  { line: "picked and froze 1 kg peas", says: [{ kind: "picked", crop: "pea", grams: 1000, detail: "froze" }] },
+  { line: "picked today 1 kg Sungold", says: [{ kind: "picked", variety: "sungold", grams: 1000 }] },
+  {
+    line: "picked 1 kg Sungold this morning from Tunnel North",
+    says: [{ kind: "picked", variety: "sungold", grams: 1000, bed: "tunnel-north" }],
+  },
+  {
+    line: "picked 1 kg Sungold yesterday in the rain",
+    says: [{ kind: "picked", day: "2026-05-19", variety: "sungold", grams: 1000, detail: "in the rain" }],
+  },
+  {
+    line: "picked 4 lettuces: 2 Little Gem, 2 Lollo Rossa",
+    says: [
+      { kind: "picked", variety: "little-gem", count: 2, unit: "head" },
+      { kind: "picked", variety: "lollo-rossa", count: 2, unit: "head" },
+    ],
+  },
+  { line: "harvested 2.5kg potatoes - Charlotte", says: [{ kind: "picked", variety: "charlotte", grams: 2500 }] },
+  {
+    line: "harvested Charlotte potatoes from 4 plants: 3.2 kg",
+    says: [{ kind: "picked", variety: "charlotte", grams: 3200, detail: "from 4 plants" }],
+  },
+  {
+    line: "harvested 1 pumpkin 8 lb 4 oz",
+    says: [{ kind: "picked", crop: "pumpkin", count: 1, unit: "fruit", grams: 3742.137053 }],
+  },
+  {
+    line: "picked tomatoes 2.1 kg, cucumbers 3, beans 800 g",
+    says: [
+      { kind: "picked", crop: "tomato", grams: 2100 },
+      { kind: "picked", crop: "cucumber", count: 3, unit: "fruit" },
+      { kind: "picked", crop: "bean", grams: 800 },
+    ],
+  },
+  { line: "picked 700 g of mixed tomatoes", says: [{ kind: "picked", crop: "tomato", grams: 700, detail: "mixed" }] },
+  {
+    line: "picked a few raspberries, ate them all",
+    says: [{ kind: "picked", crop: "raspberry", detail: "a few, ate them all" }],
+  },
+  { line: "cut 1 cabbage", says: [{ kind: "picked", crop: "cabbage", count: 1, unit: "head" }] },
+  { line: "cut lettuce", says: [{ kind: "picked", crop: "lettuce" }] },
+  { line: "cut chard, two handfuls", says: [{ kind: "picked", crop: "chard", count: 2, unit: "handful" }] },
+  { line: "cut asparagus 12 spears", says: [{ kind: "picked", crop: "asparagus", count: 12, unit: "stem" }] },
+  { line: "dug potatoes", says: [{ kind: "picked", crop: "potato" }] },
+  {
+    line: "dug 1 row of Charlotte, 6.3 kg",
+    says: [{ kind: "picked", variety: "charlotte", grams: 6300, detail: "1 row" }],
+  },
+  {
+    line: "lifted garlic and hung it in the shed",
+    says: [{ kind: "picked", crop: "garlic", detail: "hung it in the shed" }],
+  },
 ];
 
 /** Troubles, losses, giving away, clearing. */
@@ -1092,6 +1432,8 @@ export const losing: readonly Case[] = [
   },
   { line: "cleared out Cold Frame", says: [{ kind: "cleared", bed: "cold-frame" }] },
   { line: "cleared the squash, frosted", says: [{ kind: "cleared", crop: "squash", detail: "frosted" }] },
+  { line: "lost another 3 Musselburgh", says: [{ kind: "lost", variety: "musselburgh", count: 3, detail: "another" }] },
+  { line: "trouble: slugs, slugs, slugs", says: [{ kind: "trouble", cause: "slugs", detail: "slugs, slugs" }] },
 ];
 
 /** Work done, gear put up and taken down. */
@@ -1245,6 +1587,7 @@ export const working: readonly Case[] = [
     line: "cut back and fed the sage in Herb Trough",
     says: [{ kind: "did", crop: "sage", bed: "herb-trough", what: "cut back and fed the sage in Herb Trough" }],
   },
+  { line: "put up fleece over Musselburgh", says: [{ kind: "put up", what: "fleece", detail: "over Musselburgh" }] },
 ];
 
 /** Things to do, promises, questions. */
@@ -1408,4 +1751,6 @@ export const story: readonly Case[] = [
   { line: "The Black Beauty are huge", says: "story" },
   { line: "needed: net for Long Bed", says: "story" },
   { line: "frost forecast for Long Bed", says: "story" },
+  { line: "picked salad", says: "story" },
+  { line: "picked flowers for the house", says: "story" },
 ];
