@@ -64,9 +64,9 @@ function sourceChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
 /** Where a thing is, when few are listed and the words help to find it. */
 function spotWords(lot: Lot, here: BedOnTheDay, listed: number): string {
   if (listed > 3) return "";
-  return lot.planting.spot === undefined
-    ? ` ${inBed(here.bed)}`
-    : ` ${withPreposition(lot.planting.spot)} of ${theBed(here.bed)}`;
+  if (lot.planting.spot === undefined) return ` ${inBed(here.bed)}`;
+  const spot = withPreposition(lot.planting.spot);
+  return spot.startsWith("in ") ? ` ${spot} of ${theBed(here.bed)}` : ` ${spot} ${inBed(here.bed)}`;
 }
 
 function nameChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {

@@ -92,7 +92,11 @@ function howItStood(plantings: readonly Planting[], day: Day, here: BedOnTheDay)
   return recent ? ` at ${sayLength(first.heightCm ?? 0, here.index.garden.settings.units)}` : "";
 }
 
-/** Whether a bed held nothing when viewers last saw it. */
+/** Half a year: nobody remembers for longer that a bed was bare, and every bed is bare in winter. */
+const stillRemembered = 183;
+
+/** Whether a bed held nothing when viewers last saw it, not too long ago. */
 export function wasBare(here: BedOnTheDay): boolean {
-  return here.since.episode !== undefined && here.past.length === 0;
+  const { episode, day } = here.since;
+  return episode !== undefined && here.past.length === 0 && daysBetween(day, here.day) <= stillRemembered;
 }

@@ -50,7 +50,7 @@ const [frame] = brief.stops;
 test("checks, each with its place", () => {
   expect(brief.checks.map(({ kind, text }) => [kind, text])).toEqual([
     ["must", "You marked “Golden Ball” as a must, and no stop shows it."],
-    ["source", "One variety has no source: the White Volunteer courgettes by the door of the cold frame."],
+    ["source", "One variety has no source: the White Volunteer courgettes by the door in the cold frame."],
     ["say it as", "How is Nero di Toscana said? No “say it as” is written down."],
     ["unnamed", "Which variety? Nobody wrote it down for the lettuces on the tunnel's north side."],
     ["task", "Net the kale was due on Monday."],
