@@ -1,4 +1,7 @@
-/** Large photos for the bench: the demo photos blown up, cropped differently each time, with fresh grain and fresh dates. */
+/**
+ * Large photos for the bench: the demo photos blown up, cropped differently each time, with fresh grain and fresh
+ * dates.
+ */
 
 import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";

@@ -33,8 +33,8 @@ export function camera(eye: Vec, target: Vec, view: number, longerSide: number):
 }
 
 /**
- * Moves a point of the exact frame to where the photo shows it: p' = centre + shift + scale * R(rotation) * (p - centre), in pixels
- * of the upright frame, y down.
+ * Moves a point of the exact frame to where the photo shows it: p' = centre + shift + scale * R(rotation) * (p -
+ * centre), in pixels of the upright frame, y down.
  */
 export function displace(x: number, y: number, width: number, height: number, jitter: Jitter): [number, number] {
   const angle = (jitter.rotationDeg * Math.PI) / 180;

@@ -114,8 +114,8 @@ export function develop(picture: Rendered, taking: Taking): Uint8Array {
           ((spill[at + spillWidth * 3 + k] as number) * (1 - fx) +
             (spill[at + spillWidth * 3 + 3 + k] as number) * fx) *
             fy;
-        const light = ((pixels[i * 3 + k] as number) * gain + 0.07 * halo) * corner * (balance[k] as number);
-        tones[k] = film(light * 0.73);
+        const light = ((pixels[i * 3 + k] as number) * gain + 0.07 * halo - 0.007) * corner * (balance[k] as number);
+        tones[k] = film(Math.max(0, light) * 0.76);
       }
       const grey = 0.25 * (tones[0] as number) + 0.65 * (tones[1] as number) + 0.1 * (tones[2] as number);
       for (let k = 0; k < 3; k++) {

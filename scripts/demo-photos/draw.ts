@@ -98,7 +98,10 @@ export async function drawPhoto(plan: PhotoPlan, fineness: Fineness): Promise<{ 
   return { jpeg: await phoneJpeg(pixels, width, height, plan), truth };
 }
 
-/** The outline of a viewpoint's bed in fractions of the exact frame, cut to the frame, three decimals as a person would note it. */
+/**
+ * The outline of a viewpoint's bed in fractions of the exact frame, cut to the frame, three decimals as a person would
+ * note it.
+ */
 export function frameOutline(design: SceneDesign): [number, number][] {
   const from = camera(design.eye, design.target, design.view, Math.max(design.width, design.height));
   return design.outline.map((point) => {

@@ -57,7 +57,7 @@ export interface DahliaKind {
   readonly opens: number;
 }
 
-const bronze = colour("#4a4f33");
+const bronze = colour("#465432");
 
 export const bishop: DahliaKind = {
   leafTone: bronze,
@@ -182,7 +182,7 @@ export function sweetPeas(mesh: Mesh, foot: Vec, top: Vec, seed: string, age: nu
       leaf(mesh, forms.leaflet, on, yaw + turn, 0.4 + 0.4 * j[3], 0.4 * j[1], 0.07 * small, 0.021 * small, () =>
         brighter(colour("#6f9f58"), 0.8 + 0.4 * j[4]),
       );
-    if (age > 50 && j[5] < 0.22 && t > 0.25 && t < climb - 0.04) {
+    if (age > 55 && j[5] < 0.22 && t > 0.25 && t < climb - 0.04) {
       const tint = tints[Math.floor(j[6] * tints.length)] as Colour;
       const stem: Vec = add(on, [Math.cos(yaw) * 0.13, Math.sin(yaw) * 0.13, 0.09]);
       rod(mesh, [on, stem], () => 0.002, colour("#86ad62"), "stem", 3);

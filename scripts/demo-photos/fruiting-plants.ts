@@ -18,7 +18,10 @@ export const crownPrince: SquashKind = { leafTone: colour("#557f3c"), fruit: col
 export const marina: SquashKind = { leafTone: colour("#58823e"), fruit: colour("#5f7a68"), tall: 0.7 };
 export const uchikiKuri: SquashKind = { leafTone: colour("#5f8a38"), fruit: colour("#d9541e"), tall: 1.05 };
 
-/** A squash plant `age` days after planting, running towards `yaw` over the ground. Stays within `bound` metres along the run. */
+/**
+ * A squash plant `age` days after planting, running towards `yaw` over the ground. Stays within `bound` metres along
+ * the run.
+ */
 export function squash(
   mesh: Mesh,
   at: Vec,
@@ -33,7 +36,7 @@ export function squash(
   const vigour = between(random, 0.85, 1.15);
   const vines = 4;
   for (let v = 0; v < vines; v++) {
-    const run = Math.min(bound, vigour * (0.08 + 2.3 * grown(age - v * 5, 47, 42)));
+    const run = Math.min(bound, 0.2 + vigour * (0.08 + 2.5 * grown(age - v * 4, 42, 40)));
     const heading = yaw + (v - 1.5) * 0.95 + 0.2 * spread(random);
     const bend = 0.5 * spread(random);
     const path = (d: number): Vec => {
@@ -136,7 +139,11 @@ export const costoluto: TomatoKind = {
 const tomatoLeaflet: LeafForm = {
   ...forms.leaflet,
   // Two teeth a side, then a long tip.
-  half: (t) => Math.max(0.04, Math.sin(Math.PI * Math.min(1, t * 0.9 + 0.08)) * (1 - 0.45 * Math.max(0, Math.sin(t * 14.5 - 0.6)))),
+  half: (t) =>
+    Math.max(
+      0.04,
+      Math.sin(Math.PI * Math.min(1, t * 0.9 + 0.08)) * (1 - 0.45 * Math.max(0, Math.sin(t * 14.5 - 0.6))),
+    ),
   wave: 0.22,
   waves: 2,
   rows: 9,
@@ -145,7 +152,16 @@ const tomatoLeaflet: LeafForm = {
 };
 
 /** A feathered leaf: leaflets in pairs along a hanging stalk, large and small by turns. */
-function feather(mesh: Mesh, from: Vec, yaw: number, length: number, rise: number, droop: number, tint: Colour, seed: number): void {
+function feather(
+  mesh: Mesh,
+  from: Vec,
+  yaw: number,
+  length: number,
+  rise: number,
+  droop: number,
+  tint: Colour,
+  seed: number,
+): void {
   const random = randomFrom(seed);
   const steps = 7;
   let at = from;
@@ -162,11 +178,23 @@ function feather(mesh: Mesh, from: Vec, yaw: number, length: number, rise: numbe
     const size = length * (large ? 0.37 : 0.14) * between(random, 0.85, 1.15);
     for (const side of [-1, 1]) {
       const shade = between(random, 0.85, 1.12);
-      leaf(mesh, large ? tomatoLeaflet : forms.leaflet, line[k] as Vec, yaw + side * between(random, 0.85, 1.2), p + 0.5 + 0.2 * spread(random), 0.3 * spread(random), size, size * 0.3, () => brighter(tint, shade));
+      leaf(
+        mesh,
+        large ? tomatoLeaflet : forms.leaflet,
+        line[k] as Vec,
+        yaw + side * between(random, 0.85, 1.2),
+        p + 0.5 + 0.2 * spread(random),
+        0.3 * spread(random),
+        size,
+        size * 0.3,
+        () => brighter(tint, shade),
+      );
     }
   }
   const shade = between(random, 0.85, 1.12);
-  leaf(mesh, tomatoLeaflet, at, yaw, p + 0.2, 0.2 * spread(random), length * 0.42, length * 0.13, () => brighter(tint, shade));
+  leaf(mesh, tomatoLeaflet, at, yaw, p + 0.2, 0.2 * spread(random), length * 0.42, length * 0.13, () =>
+    brighter(tint, shade),
+  );
 }
 
 /** A tomato on its cane, `age` days after planting; `tall` metres at most. */

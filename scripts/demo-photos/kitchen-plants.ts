@@ -140,7 +140,10 @@ export function rosette(mesh: Mesh, kind: RosetteKind, at: Vec, seed: string, si
   }
 }
 
-/** A broad bean: square stems with paired leaflets, white flowers with a dark eye, then pods. `age` in days since 1 March. */
+/**
+ * A broad bean: square stems with paired leaflets, white flowers with a dark eye, then pods. `age` in days since 1
+ * March.
+ */
 export function broadBean(mesh: Mesh, at: Vec, seed: string, age: number): void {
   const random = randomFrom(seed);
   const stems = 2 + Math.floor(random() * 2);

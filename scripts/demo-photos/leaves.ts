@@ -84,8 +84,8 @@ export const forms = {
 } as const satisfies Record<string, LeafForm>;
 
 /**
- * One leaf from `base`, growing towards `yaw` (radians, from x to y) and rising by `pitch`; `roll` turns it around its midrib.
- * Length and half width in metres; `tint` colours by place along it.
+ * One leaf from `base`, growing towards `yaw` (radians, from x to y) and rising by `pitch`; `roll` turns it around its
+ * midrib. Length and half width in metres; `tint` colours by place along it.
  */
 export function leaf(
   mesh: Mesh,
@@ -127,7 +127,9 @@ export function leaf(
   return at;
 }
 
-/** A round leaf on its stalk's end: `outline` gives the radius by angle, 0 pointing to the tip; `cup` bends the rim up. */
+/**
+ * A round leaf on its stalk's end: `outline` gives the radius by angle, 0 pointing to the tip; `cup` bends the rim up.
+ */
 export function roundLeaf(
   mesh: Mesh,
   centre: Vec,

@@ -18,8 +18,8 @@ export interface Light {
 const rad = Math.PI / 180;
 
 /**
- * Sun direction for a scene whose camera looks towards `heading` degrees from north. Low-precision almanac formulas (about half
- * a degree, Astronomical Almanac section C), which is ample for shadows; `hour` is UTC.
+ * Sun direction for a scene whose camera looks towards `heading` degrees from north. Low-precision almanac formulas
+ * (about half a degree, Astronomical Almanac section C), which is ample for shadows; `hour` is UTC.
  */
 export function sunDirection(day: string, hour: number, latitude: number, longitude: number, heading: number): Vec {
   const n = Date.parse(`${day}T00:00:00Z`) / 86400000 - 10957.5 + hour / 24;

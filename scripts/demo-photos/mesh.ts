@@ -1,4 +1,6 @@
-/** Triangles of one drawn scene, and the plain solids everything is built from. Metres; x to the right, y away, z up. */
+/**
+ * Triangles of one drawn scene, and the plain solids everything is built from. Metres; x to the right, y away, z up.
+ */
 
 import type { SurfaceName } from "./surfaces.ts";
 import { surfaceIndex } from "./surfaces.ts";
@@ -37,7 +39,9 @@ export const mix = (a: Colour, b: Colour, t: number): Colour => [
 ];
 export const brighter = (a: Colour, k: number): Colour => [a[0] * k, a[1] * k, a[2] * k];
 
-/** A growing list of triangles. Vertices are shared only within a smooth piece, so normals can be averaged at the end. */
+/**
+ * A growing list of triangles. Vertices are shared only within a smooth piece, so normals can be averaged at the end.
+ */
 export class Mesh {
   position = new Float32Array(3 << 16);
   tint = new Float32Array(3 << 16);
@@ -85,12 +89,20 @@ export class Mesh {
       const a = (t[i] as number) * 3;
       const b = (t[i + 1] as number) * 3;
       const c = (t[i + 2] as number) * 3;
-      const at = (k: number): Vec => [p[k] as number, p[k + 1] as number, p[k + 2] as number];
-      const f = cross(subtract(at(b), at(a)), subtract(at(c), at(a)));
-      for (const k of [a, b, c]) {
-        n[k] = (n[k] as number) + f[0];
-        n[k + 1] = (n[k + 1] as number) + f[1];
-        n[k + 2] = (n[k + 2] as number) + f[2];
+      const ux = (p[b] as number) - (p[a] as number);
+      const uy = (p[b + 1] as number) - (p[a + 1] as number);
+      const uz = (p[b + 2] as number) - (p[a + 2] as number);
+      const vx = (p[c] as number) - (p[a] as number);
+      const vy = (p[c + 1] as number) - (p[a + 1] as number);
+      const vz = (p[c + 2] as number) - (p[a + 2] as number);
+      const fx = uy * vz - uz * vy;
+      const fy = uz * vx - ux * vz;
+      const fz = ux * vy - uy * vx;
+      for (let corner = 0; corner < 3; corner++) {
+        const k = corner === 0 ? a : corner === 1 ? b : c;
+        n[k] = (n[k] as number) + fx;
+        n[k + 1] = (n[k + 1] as number) + fy;
+        n[k + 2] = (n[k + 2] as number) + fz;
       }
     }
     for (let k = 0; k < n.length; k += 3) {

@@ -37,8 +37,14 @@ export interface Fineness {
   readonly skyMap: number;
 }
 
-export const fine: Fineness = { samples: 2, sky: 22, sunMap: 2600, skyMap: 720 };
+export const fine: Fineness = { samples: 2, sky: 18, sunMap: 2600, skyMap: 640 };
 export const rough: Fineness = { samples: 1, sky: 10, sunMap: 1400, skyMap: 400 };
+
+/** What throws a shadow; and what is large enough to take sky from its surroundings. */
+const hidesSun = surfaces.map((surface) => !surface.film && surface.name !== "net");
+const hidesSky = surfaces.map(
+  (surface, i) => hidesSun[i] === true && !["soil", "chips", "grass"].includes(surface.name),
+);
 
 const netIndex = surfaceIndex("net");
 
@@ -55,25 +61,38 @@ export function render(scene: Scene, jitter: Jitter, width: number, height: numb
   const out = new Float64Array(3);
   const ray: [number, number, number] = [0, 0, 0];
   const weight = 1 / fineness.samples ** 2;
-  for (let y = 0; y < seen.height; y++)
-    for (let x = 0; x < seen.width; x++) {
-      const px = (x + 0.5) / fineness.samples - width / 2 - jitter.shiftX;
-      const py = (y + 0.5) / fineness.samples - height / 2 - jitter.shiftY;
-      const u = (c * px - s * py) / camera.focal;
-      const v = (s * px + c * py) / camera.focal;
-      for (let k = 0; k < 3; k++)
-        ray[k] = (camera.ahead[k] as number) + u * (camera.right[k] as number) + v * (camera.down[k] as number);
-      const sample = y * seen.width + x;
-      const triangle = seen.triangle[sample] as number;
-      shade(triangle, ray, x, y, out);
-      const net = netted.triangle[sample] as number;
-      if (net >= 0 && (netted.nearness[sample] as number) > (seen.nearness[sample] as number))
-        throughNet(scene, net, ray, netted.nearness[sample] as number, out);
-      const pixel = Math.floor(y / fineness.samples) * width + Math.floor(x / fineness.samples);
-      for (let k = 0; k < 3; k++)
-        pixels[pixel * 3 + k] = (pixels[pixel * 3 + k] as number) + Math.min(6, out[k] as number) * weight;
-      if (triangle >= 0 && surfaces[mesh.surface[triangle] as number]?.plant)
-        plant[pixel] = (plant[pixel] as number) + weight;
+  const n = fineness.samples;
+  // Samples of one pixel that see the same triangle share their light: half the work, and no eye sees it.
+  const shared = new Map<number, readonly [number, number, number]>();
+  for (let py = 0; py < height; py++)
+    for (let px = 0; px < width; px++) {
+      shared.clear();
+      const pixel = py * width + px;
+      for (let k = 0; k < n * n; k++) {
+        const x = px * n + (k % n);
+        const y = py * n + Math.floor(k / n);
+        const sample = y * seen.width + x;
+        const triangle = seen.triangle[sample] as number;
+        const dx = (x + 0.5) / n - width / 2 - jitter.shiftX;
+        const dy = (y + 0.5) / n - height / 2 - jitter.shiftY;
+        const u = (c * dx - s * dy) / camera.focal;
+        const v = (s * dx + c * dy) / camera.focal;
+        for (let i = 0; i < 3; i++)
+          ray[i] = (camera.ahead[i] as number) + u * (camera.right[i] as number) + v * (camera.down[i] as number);
+        const known = shared.get(triangle);
+        if (known) out.set(known);
+        else {
+          shade(triangle, ray, x, y, out);
+          shared.set(triangle, [out[0] as number, out[1] as number, out[2] as number]);
+        }
+        const net = netted.triangle[sample] as number;
+        if (net >= 0 && (netted.nearness[sample] as number) > (seen.nearness[sample] as number))
+          throughNet(scene, net, ray, netted.nearness[sample] as number, out);
+        for (let i = 0; i < 3; i++)
+          pixels[pixel * 3 + i] = (pixels[pixel * 3 + i] as number) + Math.min(6, out[i] as number) * weight;
+        if (triangle >= 0 && surfaces[mesh.surface[triangle] as number]?.plant)
+          plant[pixel] = (plant[pixel] as number) + weight;
+      }
     }
   return { width, height, pixels, plant };
 }
@@ -102,8 +121,8 @@ function shader(scene: Scene, fineness: Fineness): Shade {
   const { mesh, camera, light, underFilm } = scene;
   const normals = mesh.normals();
   const directions = skyDirections(fineness.sky);
-  const skyMaps = directions.map((d) => shadowMap(mesh, d, scene.centre, scene.radius, fineness.skyMap));
-  const sunMap: ShadowMap = shadowMap(mesh, light.sun, scene.centre, scene.radius, fineness.sunMap);
+  const skyMaps = directions.map((d) => shadowMap(mesh, d, scene.centre, scene.radius, fineness.skyMap, hidesSky));
+  const sunMap: ShadowMap = shadowMap(mesh, light.sun, scene.centre, scene.radius, fineness.sunMap, hidesSun);
   const skyLight = directions.map((d) => {
     const colour = new Float64Array(3);
     if (underFilm) {
@@ -284,7 +303,7 @@ function shader(scene: Scene, fineness: Fineness): Shade {
         mirror * (light.horizon[k] as number);
     }
     // Haze of the sea air.
-    const haze = Math.min(0.72, 1 - Math.exp(-Math.max(0, distance * length - 6) * 0.005));
+    const haze = Math.min(0.6, 1 - Math.exp(-Math.max(0, distance * length - 6) * 0.005));
     if (haze > 0 && !underFilm)
       for (let k = 0; k < 3; k++)
         out[k] = (out[k] as number) + ((light.horizon[k] as number) * 0.62 - (out[k] as number)) * haze;

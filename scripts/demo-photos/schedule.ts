@@ -179,13 +179,13 @@ function unplacedPhotos(): PhotoPlan[] {
       quality: 62,
     };
   };
-  const dahlias = { eye: [0.15, -0.25, 1.45], target: [0.45, 1.1, 0.72], view: 52 } as const;
+  const dahlias = { eye: [0.15, -0.25, 1.45], target: [0.42, 1.0, 0.68], view: 52 } as const;
   return [
     close(cuttingPatch, "10:55:02", 6, dahlias, 0, 0),
     close(cuttingPatch, "10:55:03", 6, dahlias, 2, 1),
     close(cuttingPatch, "10:55:04", 6, dahlias, 0, 2),
-    close(squashBed, "10:43:37", 1, { eye: [-0.5, -0.55, 1.05], target: [-0.15, 1.0, 0.2], view: 55 }, 0, 0),
-    close(tomatoPots, "14:20:19", 6, { eye: [0.25, 0.55, 1.25], target: [0.3, 1.9, 0.85], view: 52 }, 0, 0),
+    close(squashBed, "10:43:37", 1, { eye: [-0.95, -0.5, 0.95], target: [-0.8, 0.7, 0.22], view: 55 }, 0, 0),
+    close(tomatoPots, "14:20:19", 6, { eye: [-2.0, 0.9, 1.15], target: [-1.78, 2.0, 0.72], view: 50 }, 0, 0),
   ];
 }
 

@@ -10,7 +10,7 @@ type Pattern = (paint: Float64Array, u: number, v: number, x: number, y: number,
 
 interface Surface {
   readonly name: string;
-  /** Counts as plant in the true canopy cover. */
+  /** Counts as plant in the true canopy cover: leaves and stems; open flowers and fruit are no canopy. */
   readonly plant: boolean;
   /** Share of light that shines through from behind. */
   readonly through: number;
@@ -210,7 +210,10 @@ const cloth: Pattern = (paint, _u, _v, x, y, z) => {
 };
 
 const film: Pattern = (paint, u, v, x, y, z) => {
-  scale(paint, 0.8 + 0.32 * cloudNoise(x * 0.9, y * 0.9, z * 0.9, 3) + 0.06 * Math.sin(u * 9 + 3 * noise(v * 2, u, 1)));
+  scale(
+    paint,
+    1.06 + 0.12 * cloudNoise(x * 0.7, y * 0.7, z * 0.7, 2) + 0.04 * Math.sin(u * 9 + 3 * noise(v * 2, u, 1)),
+  );
 };
 
 const band: Pattern = (paint, _u, v, x, y, z) => {
@@ -225,8 +228,8 @@ const table = [
   { name: "blistered leaf", plant: true, through: 0.25, gloss: 0.12, film: false, pattern: blistered },
   { name: "strap leaf", plant: true, through: 0.35, gloss: 0.22, film: false, pattern: lined },
   { name: "stem", plant: true, through: 0.1, gloss: 0.12, film: false, pattern: plain },
-  { name: "petal", plant: true, through: 0.5, gloss: 0.06, film: false, pattern: petal },
-  { name: "fruit", plant: true, through: 0, gloss: 0.75, film: false, pattern: fruit },
+  { name: "petal", plant: false, through: 0.5, gloss: 0.06, film: false, pattern: petal },
+  { name: "fruit", plant: false, through: 0, gloss: 0.75, film: false, pattern: fruit },
   { name: "hedge", plant: true, through: 0.35, gloss: 0.15, film: false, pattern: plain },
   { name: "grass", plant: true, through: 0.45, gloss: 0.12, film: false, pattern: plain },
   { name: "soil", plant: false, through: 0, gloss: 0.03, film: false, pattern: soil },

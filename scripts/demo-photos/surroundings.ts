@@ -1,4 +1,7 @@
-/** What stays: ground, paths, boards, hedges, sheds, pots and the things left standing about. It is what photos are aligned by. */
+/**
+ * What stays: ground, paths, boards, hedges, sheds, pots and the things left standing about. It is what photos are
+ * aligned by.
+ */
 
 import { forms, leaf } from "./leaves.ts";
 import type { Colour, Mesh, Vec } from "./mesh.ts";
@@ -178,16 +181,20 @@ export function hedge(
   }
 }
 
-/** Rough ground that runs on behind everything and falls away to the sea. */
+/** Rough ground under and behind everything; from `y0` on it falls away to the sea. */
 export function farGround(mesh: Mesh, y0: number, fall: number): void {
-  sheet(mesh, 60, 24, "grass", (s, t) => {
-    const x = -45 + 90 * s;
-    const y = y0 + 50 * t * t;
-    return {
-      at: [x, y, -0.06 - fall * (y - y0)],
-      colour: mix(colour("#5d7a38"), colour("#8a9150"), cloudNoise(x * 0.4, y * 0.4, 7, 3)),
-    };
-  });
+  for (const [from, to, rows] of [
+    [-3, y0, 16],
+    [y0, y0 + 50, 24],
+  ] as const)
+    sheet(mesh, 80, rows, "grass", (s, t) => {
+      const x = -45 + 90 * s;
+      const y = from + (to - from) * (to > y0 ? t * t : t);
+      return {
+        at: [x, y, -0.06 - fall * Math.max(0, y - y0)],
+        colour: mix(colour("#5d7a38"), colour("#8a9150"), cloudNoise(x * 0.4, y * 0.4, 7, 3)),
+      };
+    });
 }
 
 /** Boards on edge around a bed, with posts at the corners. */

@@ -128,7 +128,14 @@ export interface ShadowMap {
 const far = 100;
 
 /** Heights are stored with `far` added, so that 0 means "nothing there". */
-export function shadowMap(mesh: Mesh, direction: Vec, centre: Vec, radius: number, size: number): ShadowMap {
+export function shadowMap(
+  mesh: Mesh,
+  direction: Vec,
+  centre: Vec,
+  radius: number,
+  size: number,
+  hides: readonly boolean[],
+): ShadowMap {
   const right = unit(cross(direction, Math.abs(direction[2]) > 0.99 ? [0, 1, 0] : [0, 0, 1]));
   const up = cross(right, direction);
   const scale = size / (2 * radius);
@@ -146,10 +153,7 @@ export function shadowMap(mesh: Mesh, direction: Vec, centre: Vec, radius: numbe
     sz[i] = far + x * direction[0] + y * direction[1] + z * direction[2];
   }
   const height = new Float32Array(size * size);
-  fillTriangles(mesh, sx, sy, sz, size, size, undefined, height, (index) => {
-    const surface = surfaces[index];
-    return surface !== undefined && !surface.film && surface.name !== "net";
-  });
+  fillTriangles(mesh, sx, sy, sz, size, size, undefined, height, (index) => hides[index] === true);
   return { size, direction, right, up, scale, centre, height };
 }
 

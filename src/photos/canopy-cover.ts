@@ -1,6 +1,13 @@
-/** Canopy cover: which share of a bed's outline in a photo is green plant. */
+/**
+ * Canopy cover: which share of a bed's outline in a photo is green plant, by Excess Green and Otsu's threshold.
+ *
+ * It sees green canopy only: open flowers, ripe fruit and red leaves do not count, and a grey bloom (leeks, cabbages)
+ * counts less surely than lettuce. The threshold drifts with the light and with what grows: on bare or overgrown beds
+ * Otsu's method still splits the picture, somewhere inside the soil or inside the leaves. So its threshold is only
+ * taken within the limits between which soil ends and leaves begin.
+ */
 
-import { excessGreenLevels, levelOf, levels, valueOf } from "./excess-green.ts";
+import { excessGreenLevels, greenAt, levels } from "./excess-green.ts";
 import { otsu } from "./otsu.ts";
 import type { Outline, RgbImage } from "./raw-image.ts";
 import { insideOutline } from "./raw-image.ts";
@@ -10,29 +17,63 @@ export interface Cover {
   readonly cover: number;
   /** Excess Green above which a pixel counts as plant. */
   readonly threshold: number;
-  /** Whether the photo itself gave the threshold, or it was fixed because the frame shows (nearly) only soil or only plants. */
-  readonly basis: "otsu" | "fixed";
+  /**
+   * Where the threshold comes from: the photo itself, a limit that the photo's own lay beyond, or fixed because the
+   * frame shows (nearly) only soil or only plants and so has none of its own.
+   */
+  readonly basis: "otsu" | "limit" | "fixed";
 }
 
-/** Threshold used when a photo cannot give its own. Between grey, soil and straw below 0.05 and leaves above 0.15 (common practice). */
+/**
+ * Width in pixels at which photos should be loaded to be measured: grain and JPEG colour blocks average out, leaves
+ * stay.
+ */
+export const coverWidth = 600;
+
+/** Threshold where a photo cannot give its own. */
 export const fixedThreshold = 0.1;
 
-/** Cover over an outline (fractions of the frame) or, without one, over the whole frame. Undefined when the outline holds no pixel. */
+/**
+ * Limits for the photo's own threshold, as Excess Green: grey boards, soil and straw stay below 0.06 in nearly all
+ * light, and all but the greyest and the reddest leaves are above 0.12 (common practice; the demo garden's drawn truth
+ * agrees).
+ */
+export const thresholdLimits = [0.06, 0.12] as const;
+
+/** Pixels with less light than this (red, green and blue added up) have no colour that can be told from noise. */
+const tooDark = 30;
+
+/**
+ * Cover over an outline (fractions of the frame) or, without one, over the whole frame. Undefined when the outline
+ * holds no pixel.
+ */
 export function canopyCover(image: RgbImage, outline?: Outline): Cover | undefined {
+  const { data } = image;
   const green = excessGreenLevels(image);
   const inside = outline && insideOutline(image.width, image.height, outline);
   const histogram = new Float64Array(levels);
   let pixels = 0;
   green.forEach((level, i) => {
     if (inside && inside[i] === 0) return;
-    histogram[level] = (histogram[level] as number) + 1;
     pixels++;
+    const light = (data[i * 3] as number) + (data[i * 3 + 1] as number) + (data[i * 3 + 2] as number);
+    if (light >= tooDark) histogram[level] = (histogram[level] as number) + 1;
   });
   if (pixels === 0) return undefined;
-  const split = otsu(histogram);
-  const trusted = split && valueOf(split.lowerMean) < 0.12 && valueOf(split.upperMean) > 0.12;
-  const threshold = trusted ? split.threshold : levelOf(fixedThreshold);
+  const { threshold, basis } = thresholdOf(histogram);
   let plant = 0;
-  for (let level = threshold + 1; level < levels; level++) plant += histogram[level] as number;
-  return { cover: plant / pixels, threshold: valueOf(threshold), basis: trusted ? "otsu" : "fixed" };
+  histogram.forEach((count, level) => {
+    if (greenAt(level) > threshold) plant += count;
+  });
+  return { cover: plant / pixels, threshold, basis };
+}
+
+function thresholdOf(histogram: Float64Array): Pick<Cover, "threshold" | "basis"> {
+  const [low, high] = thresholdLimits;
+  const split = otsu(histogram);
+  if (!split || greenAt(split.upperMean) < low || greenAt(split.lowerMean) > high)
+    return { threshold: fixedThreshold, basis: "fixed" };
+  const own = greenAt(split.threshold);
+  const threshold = Math.min(high, Math.max(low, own));
+  return { threshold, basis: threshold === own ? "otsu" : "limit" };
 }

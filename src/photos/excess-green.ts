@@ -1,10 +1,10 @@
 /**
  * Vegetation indices from sRGB pixels.
  *
- * Chromatic coordinates r = R/(R+G+B) and so on. Excess Green 2g - r - b: Woebbecke, Meyer, Von Bargen and Mortensen, "Color
- * indices for weed identification", Transactions of the ASAE 38(1):259-269 (1995). Excess Red 1.4r - g and their difference:
- * Meyer and Camargo Neto, Computers and Electronics in Agriculture 63:282-293 (2008). Some libraries use the raw 2G - R - B
- * under the same name; that one depends on brightness and is not meant here.
+ * Chromatic coordinates r = R/(R+G+B) and so on. Excess Green 2g - r - b: Woebbecke, Meyer, Von Bargen and Mortensen,
+ * "Color indices for weed identification", Transactions of the ASAE 38(1):259-269 (1995). Excess Red 1.4r - g and their
+ * difference: Meyer and Camargo Neto, Computers and Electronics in Agriculture 63:282-293 (2008). Some libraries use
+ * the raw 2G - R - B under the same name; that one depends on brightness and is not meant here.
  */
 
 import type { RgbImage } from "./raw-image.ts";
@@ -32,7 +32,7 @@ export const levels = 256;
 export const levelOf = (value: number): number => Math.round(((value + 1) / 3) * (levels - 1));
 
 /** Excess Green value in the middle of a step. */
-export const valueOf = (level: number): number => (level / (levels - 1)) * 3 - 1;
+export const greenAt = (level: number): number => (level / (levels - 1)) * 3 - 1;
 
 /** Excess Green of every pixel as steps 0 to 255. */
 export function excessGreenLevels(image: RgbImage): Uint8Array {

@@ -1,4 +1,7 @@
-/** Otsu's threshold: N. Otsu, "A threshold selection method from gray-level histograms", IEEE Trans. SMC 9(1):62-66 (1979). */
+/**
+ * Otsu's threshold: N. Otsu, "A threshold selection method from gray-level histograms", IEEE Trans. SMC 9(1):62-66
+ * (1979).
+ */
 
 export interface Split {
   /** Levels up to and including this one are the lower class. */
@@ -14,9 +17,9 @@ export interface Split {
 }
 
 /**
- * The level that splits a histogram into the two classes furthest apart. The lower class holds levels <= threshold (others count
- * the background as < T and name the next level for the same split). Among equal splits the lowest level is taken.
- * Undefined when fewer than two levels occur, because then there is nothing to split.
+ * The level that splits a histogram into the two classes furthest apart. The lower class holds levels <= threshold
+ * (others count the background as < T and name the next level for the same split). Among equal splits the lowest level
+ * is taken. Undefined when fewer than two levels occur, because then there is nothing to split.
  */
 export function otsu(histogram: ArrayLike<number>): Split | undefined {
   let total = 0;

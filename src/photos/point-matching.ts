@@ -1,11 +1,14 @@
-/** Finding the same points in two photos of one spot: corners of the reference, looked for nearby by normalised correlation. */
+/**
+ * Finding the same points in two photos of one spot: corners of the reference, looked for nearby by normalised
+ * correlation.
+ */
 
 import type { GreyImage } from "./raw-image.ts";
 import type { Point } from "./similarity.ts";
 
 /**
- * Corners worth looking for: the strongest of each cell of a grid, so that they lie all over the frame. Strength is the smaller
- * eigenvalue of the structure tensor (Shi and Tomasi, "Good features to track", CVPR 1994) over 5 x 5 pixels.
+ * Corners worth looking for: the strongest of each cell of a grid, so that they lie all over the frame. Strength is the
+ * smaller eigenvalue of the structure tensor (Shi and Tomasi, "Good features to track", CVPR 1994) over 5 x 5 pixels.
  */
 export function corners(image: GreyImage, cells: number, margin: number): Point[] {
   const { width, height, data } = image;
@@ -49,8 +52,9 @@ export interface Found {
 }
 
 /**
- * Looks in `photo` around `near` (whole pixels either way: `reach`) for the patch that stands at `point` in `reference`; patches are squares
- * of 2 * half + 1. The place is given to a fraction of a pixel by a parabola through the best correlation and its neighbours.
+ * Looks in `photo` around `near` (whole pixels either way: `reach`) for the patch that stands at `point` in
+ * `reference`; patches are squares of 2 * half + 1. The place is given to a fraction of a pixel by a parabola through
+ * the best correlation and its neighbours.
  */
 export function findPatch(
   reference: GreyImage,

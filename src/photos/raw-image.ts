@@ -23,7 +23,9 @@ export function greyOf(image: RgbImage): GreyImage {
   for (let i = 0; i < data.length; i++) {
     const at = i * 3;
     data[i] = Math.round(
-      0.299 * (image.data[at] as number) + 0.587 * (image.data[at + 1] as number) + 0.114 * (image.data[at + 2] as number),
+      0.299 * (image.data[at] as number) +
+        0.587 * (image.data[at + 1] as number) +
+        0.114 * (image.data[at + 2] as number),
     );
   }
   return { width: image.width, height: image.height, data };
@@ -33,24 +35,47 @@ export function greyOf(image: RgbImage): GreyImage {
 export function shrunk(image: GreyImage, width: number, height: number): GreyImage {
   if (width > image.width || height > image.height)
     throw new RangeError(`A picture of ${image.width} x ${image.height} cannot be shrunk to ${width} x ${height}.`);
-  const stepX = image.width / width;
-  const stepY = image.height / height;
   // Rows first, then columns: each source pixel counts by the share of it that falls into the target.
+  const across = spans(image.width, width);
   const narrow = new Float64Array(width * image.height);
   for (let y = 0; y < image.height; y++)
-    for (let x = 0; x < width; x++)
-      narrow[y * width + x] = areaMean((k) => image.data[y * image.width + k] as number, x * stepX, (x + 1) * stepX);
+    for (let x = 0; x < width; x++) narrow[y * width + x] = spanMean(image.data, y * image.width, 1, across, x);
+  const down = spans(image.height, height);
   const data = new Uint8Array(width * height);
   for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++)
-      data[y * width + x] = Math.round(areaMean((k) => narrow[k * width + x] as number, y * stepY, (y + 1) * stepY));
+    for (let x = 0; x < width; x++) data[y * width + x] = Math.round(spanMean(narrow, x, width, down, y));
   return { width, height, data };
 }
 
-function areaMean(value: (index: number) => number, from: number, to: number): number {
+/** Which stretch of `from` pixels each of `to` pixels stands for. */
+interface Spans {
+  readonly step: number;
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+}
+
+function spans(from: number, to: number): Spans {
+  const step = from / to;
+  return {
+    step,
+    first: Int32Array.from({ length: to }, (_, i) => Math.floor(i * step)),
+    last: Int32Array.from({ length: to }, (_, i) => Math.min(from, Math.ceil((i + 1) * step - 1e-9)) - 1),
+  };
+}
+
+function spanMean(
+  values: Uint8Array | Float64Array,
+  at: number,
+  stride: number,
+  { step, first, last }: Spans,
+  i: number,
+): number {
+  const from = i * step;
+  const to = from + step;
   let sum = 0;
-  for (let k = Math.floor(from); k < to - 1e-9; k++) sum += value(k) * (Math.min(k + 1, to) - Math.max(k, from));
-  return sum / (to - from);
+  for (let k = first[i] as number; k <= (last[i] as number); k++)
+    sum += (values[at + k * stride] as number) * (Math.min(k + 1, to) - Math.max(k, from));
+  return sum / step;
 }
 
 /** For every pixel 1 if its middle lies inside the outline (even-odd rule), else 0. */

@@ -3,11 +3,13 @@
 import type { GreyImage } from "./raw-image.ts";
 
 /**
- * Variance of the Laplacian: kernel 0 1 0 / 1 -4 1 / 0 1 0, population variance. Pech-Pacheco, Cristobal, Chamorro-Martinez and
- * Fernandez-Valdivia, "Diatom autofocusing in brightfield microscopy", ICPR 2000, vol. 3, 314-317.
+ * Variance of the Laplacian: kernel 0 1 0 / 1 -4 1 / 0 1 0, population variance. Pech-Pacheco, Cristobal,
+ * Chamorro-Martinez and Fernandez-Valdivia, "Diatom autofocusing in brightfield microscopy", ICPR 2000, vol. 3,
+ * 314-317.
  *
- * Only pixels with all four neighbours count (no padding), so a picture under 3 x 3 gives 0. The number depends on the border rule and on
- * the size the picture was reduced to; compare only frames loaded at the same width (the thresholds found elsewhere do not carry over).
+ * Only pixels with all four neighbours count (no padding), so a picture under 3 x 3 gives 0. The number depends on the
+ * border rule and on the size the picture was reduced to; compare only frames loaded at the same width (the thresholds
+ * found elsewhere do not carry over).
  */
 export function varianceOfLaplacian(image: GreyImage): number {
   const { width, height, data } = image;

@@ -88,8 +88,8 @@ export interface Match {
 }
 
 /**
- * The movement that fits pairs of points best, by least squares: the closed solution for a plane similarity (Umeyama, IEEE Trans. PAMI
- * 13(4):376-380, 1991, in two dimensions). Needs two pairs of different points.
+ * The movement that fits pairs of points best, by least squares: the closed solution for a plane similarity (Umeyama,
+ * IEEE Trans. PAMI 13(4):376-380, 1991, in two dimensions). Needs two pairs of different points.
  */
 export function fitAlignment(matches: readonly Match[], width: number, height: number): Alignment | undefined {
   const n = matches.length;

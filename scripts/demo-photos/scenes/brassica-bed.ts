@@ -7,7 +7,7 @@ import { hashGrid, randomFrom, spread } from "../random.ts";
 import { boards, chipPath, farGround, grass, hedge, label, soilBed } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
-const eye: Vec = [-1.5, -1.3, 1.5];
+const eye: Vec = [-1.75, -1.5, 1.5];
 const [x0, x1, y0, y1, soil] = [-1.75, 2.95, 0, 1.5, 0.16];
 const [openRow, nettedRow] = [0.38, 1.05];
 const reach = 0.36;
@@ -20,7 +20,16 @@ function build(mesh: Mesh, moment: Moment): void {
   grass(mesh, -5, -0.4, -2.6, 1.55, "brassica grass left", 0.1, eye, 420);
   grass(mesh, 3.0, -0.4, 8, 1.55, "brassica grass right", 0.1, eye, 300);
   farGround(mesh, 5, 0.07);
-  hedge(mesh, [-7, 6.2, -0.2], [16, 6.2, -0.2], 1.45, 0.8, "brassica hedge", Math.min(1, Math.max(0.1, (moment.season - 95) / 30)), 26000);
+  hedge(
+    mesh,
+    [-7, 6.2, -0.2],
+    [16, 6.2, -0.2],
+    1.45,
+    0.8,
+    "brassica hedge",
+    Math.min(1, Math.max(0.1, (moment.season - 95) / 30)),
+    26000,
+  );
   hurdle(mesh);
   boards(mesh, x0, y0, x1, y1, 0.22, colour("#8f806a"));
   soilBed(mesh, x0, y0, x1, y1, soil, moment.wet);
@@ -35,7 +44,8 @@ function cabbages(mesh: Mesh, moment: Moment): void {
   const age = s - 115;
   if (age < 0) return;
   // Heads cut by then, of eight: 20 June, 27 June, 11 July.
-  const cut = (netted: boolean): number => (s >= 192 ? (netted ? 6 : 5) : s >= 178 ? (netted ? 5 : 4) : s >= 171 ? (netted ? 3 : 2) : 0);
+  const cut = (netted: boolean): number =>
+    s >= 192 ? (netted ? 6 : 5) : s >= 178 ? (netted ? 5 : 4) : s >= 171 ? (netted ? 3 : 2) : 0;
   const order = [3, 6, 1, 4, 7, 2, 0, 5];
   for (const netted of [false, true])
     for (let i = 0; i < 8; i++) {
@@ -44,10 +54,18 @@ function cabbages(mesh: Mesh, moment: Moment): void {
       const at: Vec = [-1.5 + i * 0.35 + 0.02 * spread(random), netted ? nettedRow : openRow, soil];
       const lost = !netted && i === 0 && s >= 130;
       if (lost || order.indexOf(i) < cut(netted)) {
-        if (s >= 171 && !netted && !lost) cabbage(mesh, at, `sprouting ${i}`, Math.min(0.5, 0.1 + (s - 171) / 90), true, colour("#7f9a80"));
+        if (s >= 171 && !netted && !lost)
+          cabbage(mesh, at, `sprouting ${i}`, Math.min(0.5, 0.1 + (s - 171) / 90), true, colour("#7f9a80"));
         continue;
       }
-      cabbage(mesh, at, seed, Math.min(1, 0.14 + 0.86 * grown(age, 36, 46)) * (netted ? 1.02 : 0.94), true, netted ? colour("#7fa86c") : colour("#86a468"));
+      cabbage(
+        mesh,
+        at,
+        seed,
+        Math.min(1, 0.14 + 0.86 * grown(age, 36, 46)) * (netted ? 1.02 : 0.94),
+        true,
+        netted ? colour("#7fa86c") : colour("#86a468"),
+      );
     }
   hoops(mesh);
   net(mesh);
@@ -55,7 +73,12 @@ function cabbages(mesh: Mesh, moment: Moment): void {
     for (let i = 0; i < 8; i++) {
       if (i === 5 && s >= 171) continue;
       const random = randomFrom(`nero ${i}`);
-      kale(mesh, [1.55 + (i % 4) * 0.4 + 0.02 * spread(random), i < 4 ? openRow : nettedRow, soil], `nero ${i}`, 0.14 + 0.86 * grown(s - 157, 40, 56));
+      kale(
+        mesh,
+        [1.55 + (i % 4) * 0.4 + 0.02 * spread(random), i < 4 ? openRow : nettedRow, soil],
+        `nero ${i}`,
+        0.14 + 0.86 * grown(s - 157, 40, 56),
+      );
     }
 }
 
@@ -64,8 +87,22 @@ function thatYear(mesh: Mesh, moment: Moment): void {
   const s = moment.season;
   for (let i = 0; i < 6; i++) {
     kale(mesh, [-1.5 + i * 0.36, openRow, soil], `nero 2025 ${i}`, 0.14 + 0.86 * grown(s - 162, 40, 56));
-    cabbage(mesh, [-1.5 + i * 0.36, nettedRow, soil], `greyhound 2025 ${i}`, Math.min(1, 0.14 + 0.86 * grown(s - 116, 36, 46)), true, colour("#7fa86c"));
-    cabbage(mesh, [0.85 + (i % 3) * 0.6, i < 3 ? openRow : nettedRow, soil], `sprout 2025 ${i}`, Math.min(0.8, 0.16 + 0.84 * grown(s - 144, 40, 56)), false, colour("#7a9a70"));
+    cabbage(
+      mesh,
+      [-1.5 + i * 0.36, nettedRow, soil],
+      `greyhound 2025 ${i}`,
+      Math.min(1, 0.14 + 0.86 * grown(s - 116, 36, 46)),
+      true,
+      colour("#7fa86c"),
+    );
+    cabbage(
+      mesh,
+      [0.85 + (i % 3) * 0.6, i < 3 ? openRow : nettedRow, soil],
+      `sprout 2025 ${i}`,
+      Math.min(0.8, 0.16 + 0.84 * grown(s - 144, 40, 56)),
+      false,
+      colour("#7a9a70"),
+    );
   }
   hoops(mesh);
   net(mesh);
@@ -77,7 +114,15 @@ const archAt = (x: number, share: number, over: number): Vec => {
 };
 
 function hoops(mesh: Mesh): void {
-  for (let i = 0; i < 6; i++) rod(mesh, Array.from({ length: 15 }, (_, k) => archAt(x0 + 0.1 + i * 0.565, k / 14, 0)), () => 0.01, colour("#3f5a6a"), "paint", 6);
+  for (let i = 0; i < 6; i++)
+    rod(
+      mesh,
+      Array.from({ length: 15 }, (_, k) => archAt(x0 + 0.1 + i * 0.565, k / 14, 0)),
+      () => 0.01,
+      colour("#3f5a6a"),
+      "paint",
+      6,
+    );
 }
 
 function net(mesh: Mesh): void {
@@ -97,9 +142,24 @@ function net(mesh: Mesh): void {
 /** A woven hazel hurdle behind the grass. */
 function hurdle(mesh: Mesh): void {
   const start = -3.6;
-  for (let i = 0; i <= 12; i++) box(mesh, [start + i * 0.3, 5.2, 0], [0.035, 0.035, 1.0 + 0.1 * hashGrid(i, 2, 9)], 0.4, colour("#6a5640"), "timber");
+  for (let i = 0; i <= 12; i++)
+    box(
+      mesh,
+      [start + i * 0.3, 5.2, 0],
+      [0.035, 0.035, 1.0 + 0.1 * hashGrid(i, 2, 9)],
+      0.4,
+      colour("#6a5640"),
+      "timber",
+    );
   for (let k = 0; k < 30; k++) {
-    const points = Array.from({ length: 25 }, (_, i): Vec => [start + i * 0.15, 5.2 + 0.025 * Math.cos(i * Math.PI * 0.5 + k * Math.PI), 0.05 + k * 0.03 + 0.008 * hashGrid(i, k, 5)]);
+    const points = Array.from(
+      { length: 25 },
+      (_, i): Vec => [
+        start + i * 0.15,
+        5.2 + 0.025 * Math.cos(i * Math.PI * 0.5 + k * Math.PI),
+        0.05 + k * 0.03 + 0.008 * hashGrid(i, k, 5),
+      ],
+    );
     rod(mesh, points, () => 0.012, brighter(colour("#86704f"), 0.65 + 0.6 * hashGrid(k, 6, 6)), "timber", 4);
   }
 }
@@ -110,12 +170,17 @@ export const brassicaBed: SceneDesign = {
   width: 1200,
   height: 900,
   eye,
-  target: [0.15, 1.05, 0.3],
+  target: [0.0, 1.05, 0.3],
   view: 64,
   heading: 0,
   centre: [0.4, 1.6, 0.3],
   radius: 4.6,
   underFilm: false,
-  outline: [[x0, y0, soil], [x1, y0, soil], [x1, y1, soil], [x0, y1, soil]],
+  outline: [
+    [x0, y0, soil],
+    [x1, y0, soil],
+    [x1, y1, soil],
+    [x0, y1, soil],
+  ],
   build,
 };

@@ -1,4 +1,7 @@
-/** The long bed, seen from the gate: nine strips across it in 2026, squash in 2025, roots in 2024; a measuring stake at the corner. */
+/**
+ * The long bed, seen from the gate: nine strips across it in 2026, squash in 2025, roots in 2024; a measuring stake at
+ * the corner.
+ */
 
 import { crownPrince, squash, uchikiKuri } from "../fruiting-plants.ts";
 import { broadBean, grown, kale, rosette, seedling } from "../kitchen-plants.ts";
@@ -7,7 +10,18 @@ import { box, brighter, colour, rod, sheet } from "../mesh.ts";
 import type { Random } from "../random.ts";
 import { cloudNoise, randomFrom, spread } from "../random.ts";
 import { carrot, parsnip } from "../row-crops.ts";
-import { boards, chipPath, farGround, grass, hedge, label, shed, soilBed, stake, wateringCan } from "../surroundings.ts";
+import {
+  boards,
+  chipPath,
+  farGround,
+  grass,
+  hedge,
+  label,
+  shed,
+  soilBed,
+  stake,
+  wateringCan,
+} from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [-0.95, -1.75, 1.62];
@@ -25,7 +39,16 @@ function build(mesh: Mesh, moment: Moment): void {
   farGround(mesh, 10.5, 0.09);
   boards(mesh, x0, y0, x1, y1, 0.24, colour(moment.year === 2024 ? "#7f7468" : "#8a7a64"));
   soilBed(mesh, x0, y0, x1, y1, soil, moment.wet);
-  hedge(mesh, [-12, 11.4, -0.6], [16, 11.4, -0.6], 1.35, 0.9, "long-bed hedge", Math.min(1, Math.max(0.1, (moment.season - 95) / 30)), 26000);
+  hedge(
+    mesh,
+    [-12, 11.4, -0.6],
+    [16, 11.4, -0.6],
+    1.35,
+    0.9,
+    "long-bed hedge",
+    Math.min(1, Math.max(0.1, (moment.season - 95) / 30)),
+    26000,
+  );
   shed(mesh, [-3.3, 8.3, 0], 2.0, 1.7, 1.95, colour("#7d6a52"));
   headland(mesh);
   box(mesh, [2.6, 7.4, 0], [0.75, 0.75, 0.95], 0.1, colour("#2f4238"), "paint");
@@ -42,7 +65,13 @@ function build(mesh: Mesh, moment: Moment): void {
 }
 
 /** Places along lines that run across the bed; `draw` gets a place, a seed and chance of its own. */
-function across(row: number, year: number, lines: number, perLine: number, draw: (at: Vec, seed: string, random: Random) => void): void {
+function across(
+  row: number,
+  year: number,
+  lines: number,
+  perLine: number,
+  draw: (at: Vec, seed: string, random: Random) => void,
+): void {
   for (let line = 0; line < lines; line++)
     for (let i = 0; i < perLine; i++) {
       const seed = `strip ${row} ${year} ${line} ${i}`;
@@ -81,8 +110,16 @@ function strips(mesh: Mesh, moment: Moment): void {
   const dug = (from: number, perDay: number): number => (s < from ? 1 : Math.max(0.12, 1 - (s - from) * perDay));
   carrots(mesh, moment, 1, 101, s >= 192 ? 0.3 : s >= 178 ? 0.62 : 1);
   if (s >= 164)
-    for (let i = 0; i < 6; i++) rosette(mesh, "red lettuce", [x0 + 0.16 + i * 0.17, 0.09, soil], `red by the gate ${i}`, Math.min(1, 0.14 + grown(s - 164, 30, 36)));
-  if (s >= 101 && s < 129) across(2, 2026, 4, 22, (at, seed) => rosette(mesh, "spinach", at, seed, Math.min(0.3, 0.06 + (s - 101) / 90)));
+    for (let i = 0; i < 6; i++)
+      rosette(
+        mesh,
+        "red lettuce",
+        [x0 + 0.16 + i * 0.17, 0.09, soil],
+        `red by the gate ${i}`,
+        Math.min(1, 0.14 + grown(s - 164, 30, 36)),
+      );
+  if (s >= 101 && s < 129)
+    across(2, 2026, 4, 22, (at, seed) => rosette(mesh, "spinach", at, seed, Math.min(0.3, 0.06 + (s - 101) / 90)));
   if (s >= 193) across(2, 2026, 2, 5, (at, seed) => rosette(mesh, "green lettuce", at, seed, 0.16 + (s - 193) * 0.012));
   if (s >= 115)
     across(3, 2026, 3, 7, (at, seed, random) => {
@@ -99,7 +136,8 @@ function strips(mesh: Mesh, moment: Moment): void {
       else parsnip(mesh, at, seed, Math.min(1, 0.04 + grown(s - 108, 56, 70)));
     });
   beets(mesh, moment, 7, 135, 1);
-  if (s >= 140) across(8, 2026, 2, 7, (at, seed) => rosette(mesh, "chard", at, seed, Math.min(1, 0.06 + grown(s - 140, 34, 42))));
+  if (s >= 140)
+    across(8, 2026, 2, 7, (at, seed) => rosette(mesh, "chard", at, seed, Math.min(1, 0.06 + grown(s - 140, 34, 42))));
   carrots(mesh, moment, 9, 161, 1);
   if (s < 129) fleece(mesh);
 }
@@ -111,19 +149,51 @@ function fleece(mesh: Mesh): void {
     const a = u * Math.PI;
     const fold = 0.012 * Math.sin(v * 40 + u * 9) + 0.02 * (cloudNoise(u * 5, v * 7, 3, 2) - 0.5);
     const end = Math.min(1, Math.min(v, 1 - v) * 14);
-    return { at: [middle - Math.cos(a) * (0.6 + fold), 0.28 + v * 1.42, soil + Math.sin(a) * (0.36 + fold) * (0.25 + 0.75 * end)], colour: colour("#dfe0da") };
+    return {
+      at: [
+        middle - Math.cos(a) * (0.6 + fold),
+        0.28 + v * 1.42,
+        soil + Math.sin(a) * (0.36 + fold) * (0.25 + 0.75 * end),
+      ],
+      colour: colour("#dfe0da"),
+    };
   });
   for (let i = 0; i < 4; i++)
-    rod(mesh, Array.from({ length: 13 }, (_, k): Vec => {
-      const a = (k / 12) * Math.PI;
-      return [middle - Math.cos(a) * 0.62, 0.34 + i * 0.43, soil + Math.sin(a) * 0.385];
-    }), () => 0.006, colour("#5a6a70"), "paint", 5);
+    rod(
+      mesh,
+      Array.from({ length: 13 }, (_, k): Vec => {
+        const a = (k / 12) * Math.PI;
+        return [middle - Math.cos(a) * 0.62, 0.34 + i * 0.43, soil + Math.sin(a) * 0.385];
+      }),
+      () => 0.006,
+      colour("#5a6a70"),
+      "paint",
+      5,
+    );
 }
 
 function squashes(mesh: Mesh, moment: Moment): void {
-  const places = [[0.1, 0.5], [0.2, 1.25], [0.05, 2.0], [0.2, 2.75], [0.1, 3.6], [0.2, 4.5], [0.1, 5.3], [0.2, 6.1], [0.1, 6.9]] as const;
+  const places = [
+    [0.1, 0.5],
+    [0.2, 1.25],
+    [0.05, 2.0],
+    [0.2, 2.75],
+    [0.1, 3.6],
+    [0.2, 4.5],
+    [0.1, 5.3],
+    [0.2, 6.1],
+    [0.1, 6.9],
+  ] as const;
   places.forEach(([x, y], i) => {
-    squash(mesh, [x, y, soil + 0.03], `long squash ${i}`, moment.season - 155, (i % 2) * Math.PI + Math.PI / 2, 0.7, i < 4 ? uchikiKuri : crownPrince);
+    squash(
+      mesh,
+      [x, y, soil + 0.03],
+      `long squash ${i}`,
+      moment.season - 155,
+      (i % 2) * Math.PI + Math.PI / 2,
+      0.7,
+      i < 4 ? uchikiKuri : crownPrince,
+    );
   });
 }
 
@@ -142,7 +212,10 @@ function headland(mesh: Mesh): void {
   sheet(mesh, 90, 3, "hedge", (s, t) => {
     const x = -420 + 470 * s;
     const rise = 30 * (1 - s) ** 0.7 * (0.65 + 0.7 * cloudNoise(s * 7, 2, 5, 3)) * Math.min(1, (1 - s) * 8);
-    return { at: [x, 430 - 40 * t, -16 + (rise + 16) * t], colour: brighter(colour("#46604a"), 0.8 + 0.4 * cloudNoise(s * 40, t * 3, 1, 3)) };
+    return {
+      at: [x, 430 - 40 * t, -16 + (rise + 16) * t],
+      colour: brighter(colour("#46604a"), 0.8 + 0.4 * cloudNoise(s * 40, t * 3, 1, 3)),
+    };
   });
 }
 
@@ -151,7 +224,13 @@ function beanRow(mesh: Mesh, moment: Moment): void {
   soilBed(mesh, -4.6, 2.2, -2.5, 6.8, 0.02, moment.wet);
   if (moment.season > 185) return;
   for (let row = 0; row < 2; row++)
-    for (let i = 0; i < 20; i++) broadBean(mesh, [-3.9 + row * 0.5, 2.5 + i * 0.2, 0.03], `bean row ${moment.year} ${row} ${i}`, moment.season - 60);
+    for (let i = 0; i < 20; i++)
+      broadBean(
+        mesh,
+        [-3.9 + row * 0.5, 2.5 + i * 0.2, 0.03],
+        `bean row ${moment.year} ${row} ${i}`,
+        moment.season - 60,
+      );
 }
 
 export const longBed: SceneDesign = {
@@ -166,7 +245,12 @@ export const longBed: SceneDesign = {
   centre: [0, 3.5, 0.3],
   radius: 6.2,
   underFilm: false,
-  outline: [[x0, y0, soil], [x1, y0, soil], [x1, y1, soil], [x0, y1, soil]],
+  outline: [
+    [x0, y0, soil],
+    [x1, y0, soil],
+    [x1, y1, soil],
+    [x0, y1, soil],
+  ],
   stake: { foot, top: [foot[0], foot[1], foot[2] + 1.2], lengthCm: 120 },
   build,
 };

@@ -1,4 +1,7 @@
-/** The shared polytunnel from its door: the north bed on the left, boards down the middle, the south bed at the right edge. */
+/**
+ * The shared polytunnel from its door: the north bed on the left, boards down the middle, the south bed at the right
+ * edge.
+ */
 
 import { costoluto, cucumber, saintPierre, tomato } from "../fruiting-plants.ts";
 import { grown, rosette } from "../kitchen-plants.ts";
@@ -99,7 +102,13 @@ function bed(mesh: Mesh, moment: Moment): void {
         const random = randomFrom(seed);
         // The gale took some in January, the kitchen takes the rest by and by.
         if (random() < Math.max(0.16, (s - 85) / 62)) continue;
-        rosette(mesh, "green lettuce", [-1.85 + row * 0.42 + 0.02 * spread(random), 0.6 + i * 0.36, soil], seed, Math.min(1, 0.5 + (s - 90) / 60));
+        rosette(
+          mesh,
+          "green lettuce",
+          [-1.85 + row * 0.42 + 0.02 * spread(random), 0.6 + i * 0.36, soil],
+          seed,
+          Math.min(1, 0.5 + (s - 90) / 60),
+        );
       }
   string(mesh, -1.5);
   string(mesh, 1.3);
@@ -111,10 +120,16 @@ function bed(mesh: Mesh, moment: Moment): void {
       for (let i = 0; i < 9; i++) {
         const at: Vec = [-1.5, 1.5 + i * 0.62, soil];
         if (i === 4 || (i === 8 && s < 152)) bush(mesh, at, `aubergine ${i}`, age, 0.75, 0.17, colour("#6f8a62"));
-        else if (i !== 8) tomato(mesh, at, `tunnel tomato ${moment.year} ${i}`, age + 3, i < 4 ? saintPierre : costoluto, 1.8, 1.05);
+        else if (i !== 8)
+          tomato(mesh, at, `tunnel tomato ${moment.year} ${i}`, age + 3, i < 4 ? saintPierre : costoluto, 1.8, 1.05);
       }
-      for (const [i, y] of [[0, 0.7], [1, 1.1]] as const) bush(mesh, [-1.25, y, soil], `hot wax ${i}`, age, 0.62, 0.11, colour("#5f8c3c"), colour("#c9c04a"));
-      for (let i = 0; i < 3; i++) bush(mesh, [-1.4, 7.3 + i * 0.5, soil], `marconi ${i}`, age, 0.7, 0.12, colour("#5a8638"), colour("#5a8a34"));
+      for (const [i, y] of [
+        [0, 0.7],
+        [1, 1.1],
+      ] as const)
+        bush(mesh, [-1.25, y, soil], `hot wax ${i}`, age, 0.62, 0.11, colour("#5f8c3c"), colour("#c9c04a"));
+      for (let i = 0; i < 3; i++)
+        bush(mesh, [-1.4, 7.3 + i * 0.5, soil], `marconi ${i}`, age, 0.7, 0.12, colour("#5a8638"), colour("#5a8a34"));
     }
   }
   southBed(mesh, moment);
@@ -122,14 +137,35 @@ function bed(mesh: Mesh, moment: Moment): void {
 
 /** Strings hang from the wires all season. */
 function string(mesh: Mesh, x: number): void {
-  for (let i = 0; i < 9; i++) rod(mesh, [[x, 1.5 + i * 0.62, soil], [x, 1.5 + i * 0.62, 2.02]], () => 0.0025, colour("#c9bfa0"), "chips", 3);
+  for (let i = 0; i < 9; i++)
+    rod(
+      mesh,
+      [
+        [x, 1.5 + i * 0.62, soil],
+        [x, 1.5 + i * 0.62, 2.02],
+      ],
+      () => 0.0025,
+      colour("#c9bfa0"),
+      "chips",
+      3,
+    );
 }
 
 function lastYear(mesh: Mesh, age: number): void {
   for (let i = 0; i < 3; i++) cucumber(mesh, [-1.5, 1.5 + i * 0.62, soil], `telegraph 2025 ${i}`, age, 1.75);
   for (let i = 0; i < 8; i++) {
     const y = 3.8 + i * 0.55;
-    climber(mesh, [[-1.5, y, soil], [-1.5, y, 0.9], [-1.5, y, 2.0]], `blauhilde 2025 ${i}`, 0.05 + 0.95 * grown(age, 30, 32), false);
+    climber(
+      mesh,
+      [
+        [-1.5, y, soil],
+        [-1.5, y, 0.9],
+        [-1.5, y, 2.0],
+      ],
+      `blauhilde 2025 ${i}`,
+      0.05 + 0.95 * grown(age, 30, 32),
+      false,
+    );
   }
 }
 
@@ -137,8 +173,17 @@ function lastYear(mesh: Mesh, age: number): void {
 function southBed(mesh: Mesh, moment: Moment): void {
   const s = moment.season;
   for (let row = 0; row < 2; row++)
-    for (let i = 0; i < 16; i++) rosette(mesh, row === 0 ? "spinach" : "basil", [1.0 + row * 0.55, 0.7 + i * 0.5, soil], `south ${moment.year} ${row} ${i}`, row === 0 ? (s < 120 ? 0.8 : 0) : s < 145 ? 0 : Math.min(1, 0.2 + grown(s - 145, 30, 36)));
-  if (s >= 143) for (let i = 0; i < 3; i++) cucumber(mesh, [1.3, 1.5 + i * 0.62, soil], `telegraph ${moment.year} ${i}`, s - 140, 1.75);
+    for (let i = 0; i < 16; i++)
+      rosette(
+        mesh,
+        row === 0 ? "spinach" : "basil",
+        [1.0 + row * 0.55, 0.7 + i * 0.5, soil],
+        `south ${moment.year} ${row} ${i}`,
+        row === 0 ? (s < 120 ? 0.8 : 0) : s < 145 ? 0 : Math.min(1, 0.2 + grown(s - 145, 30, 36)),
+      );
+  if (s >= 143)
+    for (let i = 0; i < 3; i++)
+      cucumber(mesh, [1.3, 1.5 + i * 0.62, soil], `telegraph ${moment.year} ${i}`, s - 140, 1.75);
 }
 
 /** The far end: film on a timber frame with its door. */

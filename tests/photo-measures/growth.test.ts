@@ -1,0 +1,119 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type GrowthPoint, growthBetween, growthSeries, weeklyGrowth } from "../../src/photos/growth-series.ts";
+import { heightByStake } from "../../src/photos/stake-height.ts";
+import { demoPhotos } from "./demo-truth.ts";
+
+describe("height by a marked stake", () => {
+  const stake = { foot: [500, 800], top: [500, 400], lengthCm: 120 } as const;
+
+  test("a point beside the stake", () => {
+    expect(heightByStake(stake, [430, 600])?.heightCm).toBeCloseTo(60, 10);
+  });
+
+  test("a leaning camera leans the stake; heights go along it", () => {
+    const turned = { foot: [500, 800], top: [540, 402], lengthCm: 120 } as const;
+    const half: [number, number] = [520, 601];
+    expect(heightByStake(turned, half)?.heightCm).toBeCloseTo(60, 6);
+    // Level with the stake's half means square to it, not level with the frame.
+    expect(heightByStake(turned, [520 - 39.8, 601 - 4])?.heightCm).toBeCloseTo(60, 6);
+  });
+
+  test("uncertainty: three marked points and the plant's own distance", () => {
+    const { uncertaintyCm } = heightByStake(stake, [430, 600], 0) ?? { uncertaintyCm: Number.NaN };
+    // 3 px at 0.3 cm a pixel, times the square root of 1 + 0.25 + 0.25.
+    expect(uncertaintyCm).toBeCloseTo(0.9 * Math.sqrt(1.5), 10);
+    expect(heightByStake(stake, [430, 600], 0.05)?.uncertaintyCm).toBeCloseTo(Math.hypot(0.9 * Math.sqrt(1.5), 3), 10);
+  });
+
+  test("a stake of a few pixels measures nothing, nor does a point below the ground", () => {
+    expect(heightByStake({ ...stake, top: [500, 785] }, [500, 790])).toBeUndefined();
+    expect(heightByStake(stake, [500, 850])).toBeUndefined();
+  });
+
+  test("the demo's drawn stake: its tenth bands come out right within the stated uncertainty", () => {
+    let compared = 0;
+    for (const { truth, stakeCm } of demoPhotos()) {
+      const { stakeFootPx: foot, stakeTopPx: top } = truth;
+      if (!stakeCm || !foot || !top) continue;
+      const point = [foot[0] + (top[0] - foot[0]) * 0.7 + 2, foot[1] + (top[1] - foot[1]) * 0.7 - 2] as const;
+      const measured = heightByStake({ foot, top, lengthCm: stakeCm }, point);
+      expect(Math.abs((measured?.heightCm ?? 0) - 84)).toBeLessThan(measured?.uncertaintyCm ?? 0);
+      compared++;
+    }
+    expect(compared).toBeGreaterThanOrEqual(15);
+  });
+});
+
+const point = (day: string, value: number, source = day): GrowthPoint => ({ day, value, origin: "photo", source });
+const about = { what: "cover", bed: "long-bed", viewpoint: "gate" } as const;
+
+describe("growth series", () => {
+  test("gaps stay gaps", () => {
+    const series = growthSeries(about, [
+      point("2026-07-17", 0.8),
+      point("2026-05-16", 0.2),
+      point("2026-05-23", 0.3),
+      point("2025-07-19", 0.7),
+    ]);
+    expect(series.stretches.map((stretch) => stretch.map(({ day }) => day))).toEqual([
+      ["2025-07-19"],
+      ["2026-05-16", "2026-05-23"],
+      ["2026-07-17"],
+    ]);
+  });
+
+  test("every point is kept, two of one day as well, and none is changed", () => {
+    const day = fc
+      .integer({ min: 0, max: 400 })
+      .map((n) => new Date(Date.UTC(2026, 0, 1 + n)).toISOString().slice(0, 10));
+    fc.assert(
+      fc.property(fc.array(fc.tuple(day, fc.double({ min: 0, max: 1, noNaN: true }))), (pairs) => {
+        const points = pairs.map(([on, value], i) => point(on, value, `photo ${i}`));
+        const kept = growthSeries(about, points).stretches.flat();
+        expect(kept).toHaveLength(points.length);
+        expect(new Set(kept)).toEqual(new Set(points));
+        expect(kept.every((p, i) => i === 0 || (kept[i - 1]?.day ?? "") <= p.day)).toBe(true);
+      }),
+    );
+  });
+
+  test("growth per week is between neighbours, never across a gap", () => {
+    const series = growthSeries(about, [point("2026-05-16", 0.2), point("2026-05-30", 0.4), point("2026-07-17", 0.9)]);
+    const steps = weeklyGrowth(series);
+    expect(steps).toHaveLength(1);
+    expect(steps[0]).toMatchObject({ days: 14 });
+    expect(steps[0]?.perWeek).toBeCloseTo(0.1, 10);
+  });
+
+  test("heights from notes and photos stand in one series, each with its origin", () => {
+    const series = growthSeries(
+      { what: "height", bed: "tunnel-north", planting: "tunnel-north/saint-pierre/2026-05-09" },
+      [
+        { day: "2026-06-24", value: 118, origin: "note", source: "notes/2026/2026-06-24.md:9" },
+        { day: "2026-07-02", value: 139, uncertainty: 6, origin: "photo", source: "photos/tunnel-north/door/a.jpg" },
+      ],
+    );
+    expect(series.stretches.flat().map(({ origin }) => origin)).toEqual(["note", "photo"]);
+  });
+
+  test("growth as it is said: from the last tour to now", () => {
+    const series = growthSeries(about, [
+      point("2026-06-12", 0.35),
+      point("2026-06-27", 0.6),
+      point("2026-07-06", 0.8),
+      point("2026-07-20", 0.9),
+    ]);
+    expect(growthBetween(series, "2026-06-13", "2026-07-18")).toMatchObject({
+      days: 24,
+      from: { value: 0.35 },
+      to: { value: 0.8 },
+    });
+  });
+
+  test("nothing is said when the older photo is too far from the day meant, or there is only one", () => {
+    const series = growthSeries(about, [point("2026-05-01", 0.1), point("2026-07-06", 0.8)]);
+    expect(growthBetween(series, "2026-06-13", "2026-07-18")).toBeUndefined();
+    expect(growthBetween(growthSeries(about, [point("2026-07-06", 0.8)]), "2026-07-06", "2026-07-18")).toBeUndefined();
+  });
+});
