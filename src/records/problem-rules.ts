@@ -194,6 +194,31 @@ export const problemRules = {
     meaning: "Something was sown or planted in a bed when it was not in use.",
   },
 
+  "weather/no-columns": {
+    severity: "warning",
+    meaning: "A weather file's first line names no date and no temperature or rain.",
+  },
+  "weather/no-date": { severity: "warning", meaning: "A line of a weather file has no day that exists." },
+  "weather/impossible-value": {
+    severity: "warning",
+    meaning: "A weather file has values that no place on Earth has had; they are left out.",
+  },
+  "weather/wrong-unit": {
+    severity: "warning",
+    meaning: "So many values of a weather column are impossible that it must be in another unit; none is used.",
+  },
+  "weather/min-above-max": {
+    severity: "warning",
+    meaning: "A day's lowest temperature is above its highest; both are left out.",
+  },
+  "weather/day-twice": { severity: "warning", meaning: "A day stands in a weather file more than once." },
+  "weather/units-converted": {
+    severity: "hint",
+    meaning: "A weather file was delivered in other units than the archive's own.",
+  },
+  "weather/station-moved": { severity: "hint", meaning: "A weather station of a file moved to another place." },
+  "weather/gap": { severity: "hint", meaning: "The weather files leave out a stretch of days." },
+
   "captions/none": { severity: "error", meaning: "A caption file holds no caption." },
   "captions/encoding": { severity: "hint", meaning: "A caption file is not written in UTF-8." },
   "captions/no-header": { severity: "warning", meaning: "A WebVTT file does not begin with WEBVTT." },

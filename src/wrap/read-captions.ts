@@ -3,6 +3,7 @@
  * are wrong without a word; here every cue that was begun is kept, and what was wrong with it is said.
  */
 import type { Place, Problem } from "../model.ts";
+import { problem, type RuleName } from "../records/index.ts";
 import { type CaptionFormat, type ReadTime, readTime } from "./caption-times.ts";
 
 export interface Cue {
@@ -138,10 +139,11 @@ function inOrder(drafts: readonly Draft[], faults: Faults, lines: number): Pick<
     );
   }
   let before = 0;
+  const nextStarts = startsAfter(drafts);
   const cues: Cue[] = drafts.map(({ start, end, text, settings, place }, index) => {
     // A cue whose own times cannot be read is shown where its neighbours leave it.
     const begins = start?.ms ?? before;
-    const nextStart = drafts.slice(index + 1).find((draft) => draft.start !== undefined)?.start?.ms;
+    const nextStart = nextStarts[index];
     let ends = end?.ms ?? (nextStart !== undefined && nextStart > begins ? nextStart : begins + SHORT_CUE);
     if (ends <= begins) {
       if (end !== undefined && start !== undefined) {
@@ -172,6 +174,15 @@ function inOrder(drafts: readonly Draft[], faults: Faults, lines: number): Pick<
   return { cues, problems: faults.list() };
 }
 
+/** For each draft, the first start after it that could be read. */
+function startsAfter(drafts: readonly Draft[]): readonly (number | undefined)[] {
+  const after: (number | undefined)[] = new Array(drafts.length).fill(undefined);
+  for (let index = drafts.length - 2; index >= 0; index -= 1) {
+    after[index] = drafts[index + 1]?.start?.ms ?? after[index + 1];
+  }
+  return after;
+}
+
 /** At most three of each fault are listed one by one; a file made wrong throughout is told once how often. */
 class Faults {
   private readonly problems: Problem[] = [];
@@ -182,19 +193,10 @@ class Faults {
     this.file = file;
   }
 
-  add(rule: string, line: number, column: number, what: string, fix: string): void {
+  add(rule: RuleName, line: number, column: number, what: string, fix: string): void {
     const count = (this.counts.get(rule) ?? 0) + 1;
     this.counts.set(rule, count);
-    if (count <= 3)
-      this.problems.push({
-        rule,
-        severity: rule === "captions/none" ? "error" : "warning",
-        file: this.file,
-        line,
-        column,
-        what,
-        fix,
-      });
+    if (count <= 3) this.problems.push(problem(rule, { file: this.file, line, column }, what, fix));
   }
 
   time(text: string, format: CaptionFormat, line: number, column: number): ReadTime | undefined {

@@ -1,0 +1,48 @@
+/**
+ * What a film says and where: names and stops help each other, so they are heard twice. The first time names are matched
+ * with the whole film's varieties in mind and the speech is cut into stops; the second time with those of the bed at hand.
+ */
+import type { FilmingDay } from "./filming-day.ts";
+import { type GlossaryWord, type KnownName, knownNames } from "./known-names.ts";
+import { maybeNames, type NameHeard, namesHeard } from "./names-heard.ts";
+import { type Phrase, phrasesOf } from "./phrases.ts";
+import { type PlaceHeard, PlaceWords } from "./places-heard.ts";
+import type { Speech } from "./spoken-words.ts";
+import { type Stretch, stopsHeard } from "./stops-heard.ts";
+
+export interface FilmHeard {
+  readonly speech: Speech;
+  readonly phrases: readonly Phrase[];
+  readonly known: readonly KnownName[];
+  readonly names: readonly NameHeard[];
+  readonly places: readonly PlaceHeard[];
+  readonly stretches: readonly Stretch[];
+}
+
+export interface FilmRequest {
+  readonly speech: Speech;
+  readonly day: FilmingDay;
+  /** Beds in the order of the plan; empty when none is known. */
+  readonly plan: readonly string[];
+  readonly glossary?: readonly GlossaryWord[] | undefined;
+}
+
+export function hearFilm({ speech, day, plan, glossary }: FilmRequest): FilmHeard {
+  const phrases = phrasesOf(speech);
+  const known = knownNames(day, new Set(plan), glossary);
+  const placeWords = new PlaceWords(day);
+  const cut = (names: readonly NameHeard[]) => {
+    const places = placeWords.heard(speech.words, phrases, names);
+    return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan }) };
+  };
+  const maybe = maybeNames(speech, known);
+  const first = cut(namesHeard(maybe));
+  const bedOf = bedByWord(first.stretches, speech.words.length);
+  return { speech, phrases, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
+}
+
+function bedByWord(stretches: readonly Stretch[], words: number): readonly (string | undefined)[] {
+  const beds = new Array<string | undefined>(words).fill(undefined);
+  for (const { bed, from, to } of stretches) beds.fill(bed, from, to);
+  return beds;
+}

@@ -1,0 +1,191 @@
+/** The names a speaker may say in one film, in every form they may take, with how each sounds and where it stands that day. */
+import type { Variety } from "../model.ts";
+import { commonWords } from "./common-words.ts";
+import type { FilmingDay } from "./filming-day.ts";
+import { type Sound, soundOf } from "./sound.ts";
+import { plainWord } from "./spoken-words.ts";
+
+export type NameKind = "variety" | "gear" | "bed" | "word";
+
+/** Where a name's thing was that day: at a stop of the film, elsewhere in the garden, or only in the records. */
+export type Standing = "in the film" | "in the garden" | "in the records";
+
+export interface KnownName {
+  readonly kind: NameKind;
+  /** Id of the record; for a person's own word the word itself. */
+  readonly record: string;
+  /** As it is to be written: "Rouge Vif". */
+  readonly name: string;
+  readonly standing: Standing;
+  /** Beds it stands in, or has lately stood in. */
+  readonly beds: ReadonlySet<string>;
+  /** Crop words that speak for it when they are near: "squash". */
+  readonly crops: ReadonlySet<string>;
+  /** Only the beginning of a title, as people may say it for short. */
+  readonly short: boolean;
+  /** Every word of it is one that people say all day long. */
+  readonly ordinary: boolean;
+  /** Letters without spaces: how it is looked up as written. */
+  readonly key: string;
+  /** By its spelling, and by its "say it as". */
+  readonly sounds: readonly Sound[];
+  /** Letters of its "say it as", for captions that spell out how a name is said. */
+  readonly spelledOut: readonly string[];
+}
+
+/** A person's own words for names: how it is to be written, and how it has been heard. */
+export interface GlossaryWord {
+  readonly name: string;
+  readonly heardAs: readonly string[];
+}
+
+export function knownNames(
+  day: FilmingDay,
+  stops: ReadonlySet<string>,
+  glossary: readonly GlossaryWord[] = [],
+): readonly KnownName[] {
+  const { garden } = day;
+  const standing = (beds: ReadonlySet<string>, here: boolean): Standing =>
+    [...beds].some((bed) => stops.has(bed)) ? "in the film" : here ? "in the garden" : "in the records";
+  const varieties = [...garden.varieties.values()];
+  const shorts = shortForms(varieties);
+  const names = varieties.flatMap((variety) => {
+    const beds = bedsOf(day, variety.id);
+    const here = day.growing.has(variety.id) || day.nursery.has(variety.id);
+    const common = { kind: "variety" as const, record: variety.id, standing: standing(beds, here), beds };
+    const crops = cropWords(day, variety);
+    const sayAs = variety.sayAs?.split(",")[0];
+    return [
+      nameOf({ ...common, name: variety.title, crops }, sayAs === undefined ? [] : [sayAs]),
+      ...variety.alsoSpelled
+        .filter((form) => keyOf(form) !== keyOf(variety.title))
+        .map((form) => nameOf({ ...common, name: form, crops }, partOf(sayAs, variety.title, form))),
+      ...(shorts.get(variety.id) ?? [])
+        .filter((form) => !variety.alsoSpelled.some((other) => keyOf(other) === keyOf(form)))
+        .map((form) => nameOf({ ...common, name: form, crops, short: true }, partOf(sayAs, variety.title, form))),
+    ];
+  });
+  for (const gear of garden.gear.values()) {
+    const beds = new Set(
+      [...day.beds.values()].flatMap(({ bed, state }) => (state.gear.includes(gear.id) ? [bed.id] : [])),
+    );
+    for (const form of [gear.title, ...gear.alsoCalled]) {
+      names.push(
+        nameOf({
+          kind: "gear",
+          record: gear.id,
+          name: form,
+          standing: standing(beds, beds.size > 0),
+          beds,
+          crops: new Set(),
+        }),
+      );
+    }
+  }
+  for (const bed of garden.beds.values()) {
+    const beds = new Set([bed.id]);
+    for (const form of [bed.title, ...bed.alsoCalled]) {
+      names.push(
+        nameOf({ kind: "bed", record: bed.id, name: form, standing: standing(beds, true), beds, crops: new Set() }),
+      );
+    }
+  }
+  for (const { name, heardAs } of glossary) {
+    names.push(
+      nameOf({ kind: "word", record: name, name, standing: "in the film", beds: new Set(), crops: new Set() }, heardAs),
+    );
+  }
+  return names.filter(({ key }) => key !== "");
+}
+
+type NameParts = Omit<KnownName, "short" | "ordinary" | "key" | "sounds" | "spelledOut"> & {
+  readonly short?: boolean | undefined;
+};
+
+function nameOf(parts: NameParts, sayAs: readonly string[] = []): KnownName {
+  const words = nameWords(parts.name);
+  return {
+    ...parts,
+    short: parts.short === true,
+    ordinary: words.every((word) => commonWords.has(word)),
+    key: words.join(""),
+    sounds: [words, ...sayAs.map(nameWords)].map(soundOf).filter(({ full }) => full !== ""),
+    spelledOut: sayAs.map(keyOf),
+  };
+}
+
+/** "Sharpe's Express" is heard as "sharpe", "s", "express"; hyphens part words. */
+export function nameWords(name: string): readonly string[] {
+  return name
+    .replace(/^(?:the|our|my) (?=.)/i, "")
+    .replace(/['’](?=s\b)/gi, " ")
+    .split(/[\s\-‐‑/]+/)
+    .map(plainWord)
+    .filter((word) => word !== "");
+}
+
+function keyOf(name: string): string {
+  return nameWords(name).join("");
+}
+
+/** The words of "say it as" that belong to the beginning of a title, when it has one for each. */
+function partOf(sayAs: string | undefined, title: string, form: string): readonly string[] {
+  const parts = sayAs?.split(/\s+/) ?? [];
+  const [all, asked] = [title.split(/\s+/).length, form.split(/\s+/).length];
+  return parts.length === all && title.startsWith(form) ? [parts.slice(0, asked).join(" ")] : [];
+}
+
+const particles = new Set("de di du des da del la le of and the au den der".split(" "));
+
+/**
+ * What people say for short: the beginning of a title ("Rouge Vif", "Kelvedon", "Kerr's"), unless two varieties begin so,
+ * it ends in "de" and the like, or it is one word that everybody says ("Early").
+ */
+function shortForms(varieties: readonly Variety[]): ReadonlyMap<string, readonly string[]> {
+  const owners = new Map<string, Set<string>>();
+  const forms = varieties.map((variety) => {
+    const words = variety.title.split(/\s+/);
+    const beginnings = words.slice(0, -1).map((_, index) => words.slice(0, index + 1).join(" "));
+    for (const form of [...beginnings, variety.title, ...variety.alsoSpelled]) {
+      owners.set(keyOf(form), (owners.get(keyOf(form)) ?? new Set()).add(variety.id));
+    }
+    return { id: variety.id, beginnings };
+  });
+  return new Map(
+    forms.map(({ id, beginnings }) => [
+      id,
+      beginnings.filter((form) => {
+        const words = form.split(/\s+/).map(plainWord);
+        const last = words.at(-1) ?? "";
+        return owners.get(keyOf(form))?.size === 1 && !particles.has(last) && !(words.length === 1 && isEveryday(last));
+      }),
+    ]),
+  );
+}
+
+/** First words of titles that are said of many things. */
+const everyday = new Set(
+  (
+    "giant purple crimson golden royal scarlet common sugar autumn winter spring summer velvet silver crown painted dwarf moss indian " +
+    "crystal queen empress bishop miss tender pink"
+  ).split(" "),
+);
+
+function isEveryday(word: string): boolean {
+  return word.length < 4 || commonWords.has(word) || everyday.has(word);
+}
+
+function bedsOf({ beds }: FilmingDay, variety: string): ReadonlySet<string> {
+  const found = [...beds.values()].filter(({ living, ended, coming }) =>
+    [...living, ...ended, ...coming].some((lot) => lot.variety === variety),
+  );
+  return new Set(found.map(({ bed }) => bed.id));
+}
+
+function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string> {
+  const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+  if (crop === undefined) return new Set();
+  return new Set(
+    [crop.name, crop.plural, ...crop.alsoCalled].flatMap((name) => plainWord(name.split(" ").at(-1) ?? "")),
+  );
+}

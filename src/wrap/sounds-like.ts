@@ -1,0 +1,196 @@
+/**
+ * Runs of words that sound like a known name. Every run of up to eight words is compared with every name, first roughly
+ * (how many consonants, and which) and what is left by all its sounds. The rough look is what makes a film of four hours
+ * a matter of a second, so it works on numbers only.
+ */
+import { distance } from "fastest-levenshtein";
+import type { KnownName } from "./known-names.ts";
+import { joined, type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
+import { isNumberWord, type Word } from "./spoken-words.ts";
+
+export interface SoundsLike {
+  readonly from: number;
+  readonly to: number;
+  readonly name: KnownName;
+  /** From 0 to 1, by sound alone. */
+  readonly likeness: number;
+  /** How many sounds the two have at least. */
+  readonly sounds: number;
+  readonly ending: string;
+}
+
+/** Longest run of words that is taken for one name. */
+export const LONGEST_RUN = 8;
+/** Sounds a name must have before anything else is taken for it: "Rose" is heard in too much. */
+const SHORTEST = 5;
+/** Consonants beyond which no name goes. */
+const MOST_CONSONANTS = 20;
+/** Consonants that may differ for each that a name has; a name of few must have them all. */
+const SLIPS = 0.3;
+const FEW = 4;
+/** Likeness below which nothing else could make it a name. */
+const UNLIKE = 0.64;
+/** Milliseconds of silence that no name goes on over. */
+const SILENCE = 1500;
+
+/** What a run may be compared with, as columns, in order of `lengths`. */
+interface Candidates {
+  readonly names: readonly KnownName[];
+  readonly sounds: readonly Sound[];
+  readonly weights: Float64Array;
+  readonly lengths: Uint8Array;
+  readonly letters: Int32Array;
+  readonly slips: Uint8Array;
+  /** First candidate with at least so many consonants. */
+  readonly firstOf: Uint16Array;
+}
+
+export function soundsLike(words: readonly Word[], names: readonly KnownName[]): readonly SoundsLike[] {
+  const candidates = candidatesOf(names);
+  const sounds = words.map(({ plain }) => soundOfWord(plain));
+  const codes = sounds.map(({ consonants }) => unary(consonants));
+  const silent = words.map(({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain));
+  const found: SoundsLike[] = [];
+  for (let from = 0; from < words.length; from += 1) {
+    if (silent[from] === true) continue;
+    let consonants = "";
+    let letters = 0;
+    for (let to = from + 1; to <= Math.min(words.length, from + LONGEST_RUN); to += 1) {
+      if (to > from + 1 && isBroken(words[to - 2] as Word, words[to - 1] as Word)) break;
+      consonants += (sounds[to - 1] as Sound).consonants;
+      if (consonants.length > MOST_CONSONANTS) break;
+      letters = added(letters, codes[to - 1] as number, consonants);
+      if (consonants.length < 2 || silent[to - 1] === true) continue;
+      compare(words, sounds, from, to, consonants, letters, candidates, found);
+    }
+  }
+  return found;
+}
+
+function isBroken(before: Word, word: Word): boolean {
+  return before.mark === "." || before.mark === "?" || before.mark === "!" || word.at - before.at > SILENCE;
+}
+
+function compare(
+  words: readonly Word[],
+  sounds: readonly Sound[],
+  from: number,
+  to: number,
+  consonants: string,
+  letters: number,
+  { names, sounds: of, weights, lengths, letters: theirs, slips, firstOf }: Candidates,
+  found: SoundsLike[],
+): void {
+  const length = consonants.length;
+  let full: string | undefined;
+  const end = lengths.length;
+  for (let at = firstOf[Math.max(0, length - MOST_SLIPS)] as number; at < end; at += 1) {
+    const longer = (lengths[at] as number) - length;
+    if (longer > MOST_SLIPS) break;
+    const allowed = slips[at] as number;
+    const apart = longer < 0 ? -longer : longer;
+    if (apart > allowed || (allowed > 0 && bits(letters ^ (theirs[at] as number)) + apart > 2 * allowed)) continue;
+    const sound = of[at] as Sound;
+    if (allowed > 0 && distance(consonants, sound.consonants) > allowed) continue;
+    full ??= joined(sounds.slice(from, to).map((one) => one.full));
+    if (allowed === 0 && consonants !== sound.consonants && withoutVowels(full) !== withoutVowels(sound.full)) continue;
+    const one = likeness(words, to, full, sound.full, weights[at] as number);
+    if (one.likeness < UNLIKE) continue;
+    const name = names[at] as KnownName;
+    if (isItself(words, from, to, name)) continue;
+    found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
+  }
+}
+
+function likeness(
+  words: readonly Word[],
+  to: number,
+  full: string,
+  name: string,
+  weight: number,
+): { readonly likeness: number; readonly ending: string } {
+  const whole = soundLikeness(name, full, weight);
+  if (!full.endsWith("s") || name.endsWith("s")) return { likeness: whole, ending: "" };
+  const without = soundLikeness(name, full.slice(0, -1), weight);
+  if (without <= whole) return { likeness: whole, ending: "" };
+  const owns = /['’]s$/.test((words[to - 1] as Word).text) || isVerbal(words[to]);
+  return { likeness: without, ending: owns ? "'s" : "s" };
+}
+
+/** After "Kelvedon's" comes what it does: "Kelvedon's nearly there", "the Pink Fir Apple's still standing". */
+const afterIs = new Set(
+  "still nearly not never just been going getting coming the a an in on up out over done ready".split(" "),
+);
+
+function isVerbal(next: Word | undefined): boolean {
+  return next !== undefined && afterIs.has(next.plain);
+}
+
+function isItself(words: readonly Word[], from: number, to: number, { key }: KnownName): boolean {
+  let at = 0;
+  for (let word = from; word < to; word += 1) {
+    const { plain } = words[word] as Word;
+    if (!key.startsWith(plain, at)) return false;
+    at += plain.length;
+  }
+  return at === key.length;
+}
+
+function withoutVowels(full: string): string {
+  return full.replace(/[aeiou]/g, "");
+}
+
+// ------------------------------------------------------------------------------------------------------ the rough look
+
+/** Most consonants that may differ, of the longest name. */
+const MOST_SLIPS = Math.ceil(MOST_CONSONANTS * SLIPS);
+
+function candidatesOf(names: readonly KnownName[]): Candidates {
+  const rows = names
+    .filter(({ name, sounds }) => sounds.some(({ full }) => full.length >= SHORTEST) && !/\d/.test(name))
+    .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
+    .filter(({ length }) => length <= MOST_CONSONANTS)
+    .sort((a, b) => a.length - b.length);
+  const firstOf = Uint16Array.from({ length: MOST_CONSONANTS + 2 }, (_, length) => {
+    const first = rows.findIndex((row) => row.length >= length);
+    return first < 0 ? rows.length : first;
+  });
+  return {
+    names: rows.map(({ name }) => name),
+    sounds: rows.map(({ sound }) => sound),
+    weights: Float64Array.from(rows, ({ sound }) => soundWeight(sound.full)),
+    lengths: Uint8Array.from(rows, ({ length }) => length),
+    letters: Int32Array.from(rows, ({ sound }) => unary(sound.consonants)),
+    slips: Uint8Array.from(rows, ({ length }) => (length < FEW ? 0 : Math.ceil(length * SLIPS))),
+    firstOf,
+  };
+}
+
+const alphabet = "0FHJKLMNPRSTX";
+
+/**
+ * How often each consonant occurs, counted to two in unary: 00, 01, 11. The bits in which two codes differ are then how
+ * far their counts are apart, and no edit changes them by more than two.
+ */
+function unary(consonants: string): number {
+  let code = 0;
+  for (let at = 0; at < consonants.length; at += 1) code = counted(code, consonants, at);
+  return code;
+}
+
+function counted(code: number, consonants: string, at: number): number {
+  const shift = 2 * alphabet.indexOf(consonants[at] as string);
+  if (shift < 0) return code;
+  return code | ((code >>> shift) & 1 ? 2 << shift : 1 << shift);
+}
+
+/** The code of a run with one more word: that of the word where they share no consonant, else counted anew. */
+function added(code: number, word: number, consonants: string): number {
+  return (code & word) === 0 ? code | word : unary(consonants);
+}
+
+function bits(mask: number): number {
+  let n = mask - ((mask >>> 1) & 0x55555555);
+  n = (n & 0x33333333) + ((n >>> 2) & 0x33333333);
+  return (((n + (n >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
+}

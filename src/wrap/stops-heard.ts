@@ -1,0 +1,302 @@
+/**
+ * Which stop is when: the speech cut into stretches, each at one bed, by dynamic programming over its phrases.
+ *
+ * A phrase scores for a bed by what in it speaks for that bed, and a little by what was said just before. Going from one
+ * bed to another costs; less when the plan has it next, when the speaker turns to it in so many words, or after a breath.
+ * The best way through all phrases is the cut (Viterbi, IEEE Transactions on Information Theory 13:260-269, 1967); how sure
+ * each of its turns is comes from the weight of all other ways (the forward-backward sums of the same scores).
+ */
+import type { Phrase } from "./phrases.ts";
+import { type PlaceHeard, phraseOf } from "./places-heard.ts";
+import type { Word } from "./spoken-words.ts";
+
+export interface Stretch {
+  /** Bed id; undefined before the first bed, after the last, and between. */
+  readonly bed: string | undefined;
+  /** Words, the last one excluded. */
+  readonly from: number;
+  readonly to: number;
+  /** Milliseconds at which it begins. */
+  readonly at: number;
+  /** From 0 to 1: that the film turns here, give or take a phrase. 1 for the beginning, and for times the person gave. */
+  readonly confidence: number;
+  /** Words it rests on, the first that speak for it. */
+  readonly restsOn: readonly string[];
+}
+
+export interface StopsRequest {
+  readonly words: readonly Word[];
+  readonly phrases: readonly Phrase[];
+  readonly places: readonly PlaceHeard[];
+  /** Beds in the order of the plan. */
+  readonly plan: readonly string[];
+}
+
+/** Costs of going from bed to bed, in the same units as the words' weights. */
+const turn = {
+  any: 4.2,
+  next: -1.4,
+  later: -0.4,
+  back: 0.6,
+  unplanned: 1.6,
+  leave: 1.2,
+  arrive: -1.2,
+  start: 2.5,
+} as const;
+/** What makes a turn cheaper where a phrase begins so. */
+const opening = { turning: -1.1, breath: -0.5, named: -0.8 } as const;
+/** A turn to a bed for which neither this phrase nor the next says anything. */
+const UNHEARD = 0.8;
+/** Words of leave-taking make it cheap to be at no bed any more. */
+const FAREWELL = 3.5;
+/** A bed never planned takes part when the speech says so much for it. */
+const WORTH_A_STATE = 4;
+const MOST_STATES = 60;
+/** Share of what was said that goes on speaking for its bed, and milliseconds in which that fades to a third. */
+const LINGERS = 0.25;
+const FADES = 8000;
+/** A phrase at no bed at all scores so much. */
+const NOWHERE = 0.35;
+
+const turning =
+  /^(?:right |so |and |now |ok |okay |well |then |but |um |uh )*(?:now|next|first|(?:ill|well|we) (?:begin|start)|here(?:s| is| are| we)|this is|these are|and this|and these|over here|down here|and down|down in|up here|in here|along here|beside|on to|onto|moving on|lets|come|the last|and the last|last of all|and the |in the |south |north |east |west )/;
+const closing =
+  /^(?:right |so |and |well |now |but |um |uh )*(?:thats (?:it|us|the|all)|thank|thanks|see you|ill see you|mind the|have a|bye|goodbye|until next|till next)/;
+
+export function stopsHeard(request: StopsRequest): readonly Stretch[] {
+  const { words, phrases, places } = request;
+  if (phrases.length === 0) return [];
+  const states = statesOf(request);
+  const scores = scoresOf(request, states);
+  const moves = movesOf(request, states, scores.said);
+  const path = bestWay(phrases.length, states.length, scores.all, moves);
+  const sure = sureness(phrases.length, states.length, scores.all, moves, path);
+  const stretches: Stretch[] = [];
+  let first = 0;
+  for (let at = 1; at <= path.length; at += 1) {
+    if (at < path.length && path[at] === path[first]) continue;
+    const bed = states[path[first] as number];
+    const from = (phrases[first] as Phrase).from;
+    const to = at < path.length ? (phrases[at] as Phrase).from : words.length;
+    const restsOn = places
+      .filter((place) => place.word >= from && place.word < to && bed !== undefined && (place.beds.get(bed) ?? 0) > 0)
+      .slice(0, 4)
+      .map(({ text }) => text);
+    stretches.push({
+      bed,
+      from,
+      to,
+      at: (phrases[first] as Phrase).at,
+      confidence: first === 0 ? 1 : (sure[first] as number),
+      restsOn: [...new Set(restsOn)],
+    });
+    first = at;
+  }
+  return stretches;
+}
+
+/** Nowhere first, then the planned beds in order, then others that much speaks for. */
+function statesOf({ places, plan }: StopsRequest): readonly (string | undefined)[] {
+  const sums = new Map<string, number>();
+  for (const { beds } of places) for (const [bed, weight] of beds) sums.set(bed, (sums.get(bed) ?? 0) + weight);
+  const others = [...sums]
+    .filter(([bed, sum]) => sum >= WORTH_A_STATE && !plan.includes(bed))
+    .sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))
+    .slice(0, MOST_STATES)
+    .map(([bed]) => bed);
+  return [undefined, ...new Set(plan), ...others];
+}
+
+/** Of every phrase at every state, row by row: what it says itself, and with what lingers. */
+interface Scores {
+  readonly said: Float64Array;
+  readonly all: Float64Array;
+}
+
+function scoresOf({ phrases, places }: StopsRequest, states: readonly (string | undefined)[]): Scores {
+  const count = states.length;
+  const index = new Map(states.map((bed, at) => [bed, at]));
+  const scores = new Float64Array(phrases.length * count);
+  const said = new Float64Array(phrases.length * count);
+  for (const { word, beds } of places) {
+    const row = phraseOf(phrases, word) * count;
+    for (const [bed, weight] of beds) {
+      const at = index.get(bed);
+      if (at !== undefined) said[row + at] = (said[row + at] as number) + weight;
+    }
+  }
+  const lingering = new Float64Array(count);
+  phrases.forEach(({ at }, phrase) => {
+    const passed = at - (phrases[phrase - 1]?.at ?? at);
+    const fade = Math.exp(-passed / FADES);
+    for (let state = 0; state < count; state += 1) {
+      const now = said[phrase * count + state] as number;
+      const before = (lingering[state] as number) * fade;
+      scores[phrase * count + state] = state === 0 ? NOWHERE : now + before;
+      lingering[state] = before * 0.5 + LINGERS * now;
+    }
+  });
+  return { said, all: scores };
+}
+
+interface Moves {
+  /** Score of going from state to state, row by row; 0 for staying. */
+  readonly between: Float64Array;
+  /** Added to the move to a state that is made at a phrase, row by row. */
+  readonly at: Float64Array;
+}
+
+function movesOf(
+  { words, phrases, places, plan }: StopsRequest,
+  states: readonly (string | undefined)[],
+  said: Float64Array,
+): Moves {
+  const count = states.length;
+  const order = new Map(plan.map((bed, at) => [bed, at]));
+  const between = new Float64Array(count * count);
+  states.forEach((from, a) => {
+    states.forEach((to, b) => {
+      if (a === b) return;
+      let cost = turn.any as number;
+      const [here, there] = [from === undefined ? -1 : order.get(from), to === undefined ? undefined : order.get(to)];
+      if (to === undefined) cost += turn.leave;
+      else if (there === undefined) cost += turn.unplanned;
+      else if (here === undefined) cost += 0;
+      else if (there === here + 1) cost += turn.next;
+      else cost += there > here ? turn.later : turn.back;
+      if (from === undefined) cost += turn.arrive;
+      between[a * count + b] = -cost;
+    });
+  });
+  const at = new Float64Array(phrases.length * count);
+  const named = new Set(
+    places
+      .filter(({ beds }) => [...beds.values()].some((weight) => weight >= 4))
+      .map(({ word }) => phraseOf(phrases, word)),
+  );
+  phrases.forEach(({ from, to }, phrase) => {
+    const text = `${words
+      .slice(from, Math.min(to, from + 8))
+      .map(({ plain }) => plain)
+      .join(" ")} `;
+    const before = words[from - 1];
+    const paused = before !== undefined && (words[from] as Word).at - before.at > 900 + 60 * before.plain.length;
+    let ease = paused ? -opening.breath : 0;
+    if (turning.test(text)) ease -= opening.turning;
+    if (named.has(phrase)) ease -= opening.named;
+    for (let state = 1; state < count; state += 1) {
+      const here = phrase * count + state;
+      at[here] = (said[here] as number) + (said[here + count] ?? 0) > 0 ? ease : -UNHEARD;
+    }
+    at[phrase * count] = closing.test(text) ? FAREWELL : 0;
+  });
+  return { between, at };
+}
+
+function bestWay(length: number, count: number, scores: Float64Array, moves: Moves): Int32Array {
+  let best = Float64Array.from(
+    { length: count },
+    (_, state) => (scores[state] as number) - (state === 0 ? 0 : turn.start),
+  );
+  const came = new Int32Array(length * count);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    const next = new Float64Array(count);
+    for (let to = 0; to < count; to += 1) {
+      let [value, from] = [best[to] as number, to];
+      for (let other = 0; other < count; other += 1) {
+        if (other === to) continue;
+        const move = (best[other] as number) + moveTo(moves, other, to, count, phrase);
+        if (move > value) [value, from] = [move, other];
+      }
+      next[to] = value + (scores[phrase * count + to] as number);
+      came[phrase * count + to] = from;
+    }
+    best = next;
+  }
+  const path = new Int32Array(length);
+  let state = best.reduce((top, value, at) => (value > (best[top] as number) ? at : top), 0);
+  for (let phrase = length - 1; phrase >= 0; phrase -= 1) {
+    path[phrase] = state;
+    state = came[phrase * count + state] as number;
+  }
+  return path;
+}
+
+function moveTo(moves: Moves, from: number, to: number, count: number, phrase: number): number {
+  return Math.min(-0.1, (moves.between[from * count + to] as number) + (moves.at[phrase * count + to] as number));
+}
+
+/**
+ * For each phrase at which the path turns, how much of the weight of all ways turns so within a phrase of it. Sums are
+ * scaled phrase by phrase so that long films neither vanish nor overflow.
+ */
+function sureness(length: number, count: number, scores: Float64Array, moves: Moves, path: Int32Array): Float64Array {
+  const weight = new Float64Array(length * count);
+  const forward = new Float64Array(length * count);
+  const backward = new Float64Array(length * count);
+  for (let phrase = 0; phrase < length; phrase += 1) {
+    let top = 0;
+    for (let s = 0; s < count; s += 1) top = Math.max(top, scores[phrase * count + s] as number);
+    for (let s = 0; s < count; s += 1)
+      weight[phrase * count + s] = Math.exp((scores[phrase * count + s] as number) - top);
+  }
+  const odds = (from: number, to: number, phrase: number) =>
+    from === to ? 1 : Math.exp(moveTo(moves, from, to, count, phrase));
+  const scale = (sums: Float64Array, phrase: number) => {
+    let total = 0;
+    for (let s = 0; s < count; s += 1) total += sums[phrase * count + s] as number;
+    for (let s = 0; s < count; s += 1) sums[phrase * count + s] = (sums[phrase * count + s] as number) / total;
+  };
+  for (let s = 0; s < count; s += 1) forward[s] = (weight[s] as number) * (s === 0 ? 1 : Math.exp(-turn.start));
+  scale(forward, 0);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    for (let to = 0; to < count; to += 1) {
+      let sum = 0;
+      for (let from = 0; from < count; from += 1) {
+        sum += (forward[(phrase - 1) * count + from] as number) * odds(from, to, phrase);
+      }
+      forward[phrase * count + to] = sum * (weight[phrase * count + to] as number);
+    }
+    scale(forward, phrase);
+  }
+  backward.fill(1, (length - 1) * count);
+  scale(backward, length - 1);
+  for (let phrase = length - 2; phrase >= 0; phrase -= 1) {
+    for (let from = 0; from < count; from += 1) {
+      let sum = 0;
+      for (let to = 0; to < count; to += 1) {
+        const next = (phrase + 1) * count + to;
+        sum += odds(from, to, phrase + 1) * (weight[next] as number) * (backward[next] as number);
+      }
+      backward[phrase * count + from] = sum;
+    }
+    scale(backward, phrase);
+  }
+  const turns = (phrase: number, a: number, b: number): number => {
+    let total = 0;
+    let these = 0;
+    for (let from = 0; from < count; from += 1) {
+      for (let to = 0; to < count; to += 1) {
+        const here = phrase * count + to;
+        const way =
+          (forward[(phrase - 1) * count + from] as number) *
+          odds(from, to, phrase) *
+          (weight[here] as number) *
+          (backward[here] as number);
+        total += way;
+        if (from === a && to === b) these += way;
+      }
+    }
+    return total === 0 ? 0 : these / total;
+  };
+  const sure = new Float64Array(length);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    const [a, b] = [path[phrase - 1] as number, path[phrase] as number];
+    if (a === b) continue;
+    let sum = 0;
+    for (let near = Math.max(1, phrase - 1); near <= Math.min(length - 1, phrase + 1); near += 1)
+      sum += turns(near, a, b);
+    sure[phrase] = Math.min(1, sum);
+  }
+  return sure;
+}
