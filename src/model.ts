@@ -77,6 +77,10 @@ export interface GardenSettings {
   readonly kit: readonly string[];
   /** Candidate weights that the person changed, by candidate kind. */
   readonly weights: Readonly<Record<string, number>>;
+  /** Hours in which the person can film, wall clock "08:00"; past midnight when `to` is the earlier one. */
+  readonly filmBetween?: { readonly from: string; readonly to: string } | undefined;
+  /** Sun altitudes between which the light counts as low, degrees; undefined for the usual bounds. */
+  readonly lowSun?: { readonly from: number; readonly to: number } | undefined;
   /** Path below which the public site is served, for example "/garden/". */
   readonly base: string;
   /** Address of the public site without path, for example "https://example.org". */
@@ -91,6 +95,19 @@ export interface Site extends RecordFile {
   readonly position?: Position | undefined;
   /** The person's own walking order among sites, if given. */
   readonly order?: number | undefined;
+  /** Where the site is entered and left; a walk without a start or end of its own uses the nearest. */
+  readonly gates: readonly PlanPoint[];
+  /** Points that every walk through the site takes in, stops or not. */
+  readonly mustPass: readonly PlanPoint[];
+  /** Where a walk begins and ends: a point of the plan, or a bed id. */
+  readonly start?: PlanPoint | string | undefined;
+  readonly end?: PlanPoint | string | undefined;
+}
+
+/** A point of a site's plan, metres from its south-west corner: x to the east, y to the north. */
+export interface PlanPoint {
+  readonly x: number;
+  readonly y: number;
 }
 
 /** A dated remark on what a bed is built of or filled with. */
@@ -117,7 +134,7 @@ export interface Bed extends RecordFile {
   /** Metres. */
   readonly size?: { readonly length: number; readonly width: number } | undefined;
   /** Metres from the site's south-west corner: x to the east, y to the north. */
-  readonly plan?: { readonly x: number; readonly y: number } | undefined;
+  readonly plan?: PlanPoint | undefined;
   /** Compass direction the bed faces, degrees from north. */
   readonly facing?: number | undefined;
   /** As written: "wall to the east, 3 m high, 2 m away". */
@@ -261,6 +278,9 @@ export interface Episode extends RecordFile {
   readonly start?: string | undefined;
   readonly link?: string | undefined;
   readonly stops: readonly EpisodeStop[];
+  /** Bed ids the walk begins and ends at, where the person lists no stops. */
+  readonly firstStop?: string | undefined;
+  readonly lastStop?: string | undefined;
   readonly promised: readonly EpisodePromise[];
   readonly must: readonly string[];
   readonly keep: readonly string[];
@@ -721,4 +741,75 @@ export interface Garden extends Records {
   readonly followUps: readonly FollowUp[];
   /** Tasks of no bed in particular; those of a bed stand in its state. */
   readonly tasks: readonly Task[];
+  /** What earlier films say, by episode id; undefined until a command that needs it has read the captions. */
+  readonly spoken?: ReadonlyMap<string, readonly SpokenLine[]> | undefined;
+  /** What was measured in the photos; undefined until a command that needs it has measured them. */
+  readonly growth?: GardenGrowth | undefined;
+}
+
+/** One caption of a film as plain text, as it was said. */
+export interface SpokenLine {
+  readonly text: string;
+  /** Seconds into the film. */
+  readonly at: number;
+  readonly place: Place;
+}
+
+// ------------------------------------------------------------------------------------------------------------ growth
+
+/** A plant's height read off a photo against a stake of known length. */
+export interface PhotoHeight {
+  readonly heightCm: number;
+  /** One standard deviation, centimetres. */
+  readonly uncertaintyCm: number;
+}
+
+/** What was measured in one photo taken from a viewpoint. */
+export interface PhotoMeasure {
+  /** Photo path. */
+  readonly photo: string;
+  readonly bed: string;
+  readonly viewpoint: string;
+  readonly day: Day;
+  /** Share that is green, 0 to 1; undefined when the photo cannot be opened, or the outline holds nothing. */
+  readonly cover?: number | undefined;
+  /** What the cover is a share of: the bed's outline in the frame, or the whole photo when nobody drew one. */
+  readonly coverOf: "bed" | "photo";
+  /** True when it lies over the viewpoint's other photos: only such photos are shown as pairs. */
+  readonly aligned: boolean;
+  /** By variety id. */
+  readonly heights: readonly (PhotoHeight & { readonly variety: string })[];
+}
+
+export interface GardenGrowth {
+  /** By bed, viewpoint and time. */
+  readonly photos: readonly PhotoMeasure[];
+}
+
+export interface GrowthPoint {
+  readonly day: Day;
+  /** Share 0 to 1 for cover, centimetres for height. */
+  readonly value: number;
+  /** One standard deviation in the same unit, where known. */
+  readonly uncertainty?: number | undefined;
+  /** Measured in a photo, or with a rule and written into a note. */
+  readonly origin: "photo" | "note";
+  /** Photo path or event id. */
+  readonly source: string;
+}
+
+/**
+ * Points in time as they were measured; nothing is averaged, smoothed or filled in, and where nobody looked for too long the
+ * series has a gap.
+ */
+export interface GrowthSeries {
+  readonly what: "cover" | "height";
+  /** Bed id. */
+  readonly bed: string;
+  /** Planting id, for heights of a single planting. */
+  readonly planting?: string | undefined;
+  /** Viewpoint name, for what was measured in photos of one. */
+  readonly viewpoint?: string | undefined;
+  /** In order of day; a new stretch begins after each gap. */
+  readonly stretches: readonly (readonly GrowthPoint[])[];
 }

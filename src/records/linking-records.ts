@@ -1,6 +1,6 @@
 /** Records that name other records: trials, episodes, photo sidecars. Read last, when every bed and variety is known. */
 import { isDay, parseDay } from "../calendar.ts";
-import type { Bed, Episode, EpisodePromise, PhotoSidecar, Trial, TrialArm, Variety } from "../model.ts";
+import type { Bed, Episode, EpisodePromise, PhotoSidecar, Site, Trial, TrialArm, Variety } from "../model.ts";
 import type { EpisodePlace } from "./episode-places.ts";
 import type { RecordPlace } from "./file-names.ts";
 import { bodyOf, type Reading, readKind } from "./garden-records.ts";
@@ -63,8 +63,31 @@ export function readEpisodes(
         link("bed", promise.bed, [...path, "bed"]),
       );
     });
-    return makeEpisode(file, front, { stops, promised, captions: captions.get(parsed.file) ?? [] });
+    return makeEpisode(file, front, {
+      stops,
+      firstStop: link("bed", front["first stop"], ["first stop"]),
+      lastStop: link("bed", front["last stop"], ["last stop"]),
+      promised,
+      captions: captions.get(parsed.file) ?? [],
+    });
   });
+}
+
+/** Sites whose walk begins or ends at a bed, with the bed's id in place of its name. */
+export function linkSites(
+  sites: ReadonlyMap<string, Site>,
+  reading: Reading,
+  directory: Directory,
+): ReadonlyMap<string, Site> {
+  return new Map(
+    [...sites].map(([id, site]) => {
+      const parsed = reading.files.get(site.place?.file ?? "");
+      if (parsed === undefined) return [id, site];
+      const link = linker(directory, parsed, reading);
+      const end = (key: "start" | "end") => (typeof site[key] === "string" ? link("bed", site[key], [key]) : site[key]);
+      return [id, { ...site, start: end("start"), end: end("end") }];
+    }),
+  );
 }
 
 export function readSidecars(

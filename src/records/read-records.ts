@@ -2,7 +2,7 @@
 import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
-import { readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
+import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
 import { buildNames, type NameRecords, namesOnceHeard } from "./names.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
@@ -50,6 +50,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const beds = withTaken<Bed>(described.beds, taken.beds);
   const varieties = withTaken<Variety>(described.varieties, taken.varieties);
   const directory = { names, beds, varieties };
+  const sites = linkSites(described.sites, reading, directory);
   const trials = readTrials(places.trials, reading, directory);
   const planned = readEpisodes(places.episodes, reading, directory);
   const episodes = await withFieldLists(planned, places.episodes, folder, beds, problems);
@@ -57,7 +58,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
 
   return {
     settings,
-    sites: described.sites,
+    sites,
     beds,
     varieties,
     crops: cropsInUse(described.crops, [

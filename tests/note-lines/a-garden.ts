@@ -39,7 +39,7 @@ const gear: readonly Gear[] = [
   { ...record("arch", "Arch"), alsoCalled: [] },
   { ...record("mesh-tunnel", "Mesh tunnel"), alsoCalled: ["mesh"] },
 ];
-const sites: readonly Site[] = [record("harbour-yard", "Harbour Yard")];
+const sites: readonly Site[] = [{ ...record("harbour-yard", "Harbour Yard"), gates: [], mustPass: [] }];
 const records = { beds, varieties, gear, crops, sites };
 
 /** Names as a first reading has them; each call has its own record of names taken. */

@@ -155,7 +155,7 @@ export function bed(id: string, more: Partial<Bed> = {}): Bed {
 }
 
 export function site(id: string, more: Partial<Site> = {}): Site {
-  return { id, title: id, private: false, body: "", described: true, ...more };
+  return { id, title: id, private: false, body: "", described: true, gates: [], mustPass: [], ...more };
 }
 
 export function note(id: string, more: Partial<Note> = {}): Note {

@@ -28,6 +28,8 @@ narration rate: 140
 photo gap: 10 days
 kit: [camera, folding rule]
 weights: {new: 2, follow-up: 1.5}
+film between: 8:00 to 12:30
+low sun: {from: -4, to: 6°}
 address: https://gullstone.example/
 base: garden`,
         "\nThree places.\n",
@@ -46,6 +48,8 @@ base: garden`,
       photoGapDays: 10,
       kit: ["camera", "folding rule"],
       weights: { new: 2, "follow-up": 1.5 },
+      filmBetween: { from: "08:00", to: "12:30" },
+      lowSun: { from: -4, to: 6 },
       address: "https://gullstone.example",
       base: "/garden/",
       body: "Three places.",
@@ -246,10 +250,28 @@ caution: leaves are poisonous`),
   });
 });
 
+test("walks and hours that cannot be", async () => {
+  const { problems } = await recordsOf({
+    "garden.md": file("film between: morning\nlow sun: {from: 6, to: -4}"),
+    "sites/yard.md": file("title: Yard\nstart: Lnog Bed\nend: {x: 1}"),
+    "beds/long-bed.md": file("title: Long Bed\nsite: yard"),
+  });
+  expect(problems.map(({ rule, what, fix }) => [rule, what, fix])).toEqual([
+    [
+      "record/wrong-value",
+      'film between: "morning" is not a span of the day.',
+      'Write two times of day with "to" between them, for example "08:00 to 12:00".',
+    ],
+    ["record/wrong-value", "low sun: These altitudes run downward.", "Write the lower one as from: {from: -4, to: 6}."],
+    ["link/unknown-bed", 'No bed is called "Lnog Bed", so it was left out here.', 'Did you mean "Long Bed"?'],
+    ["record/missing-key", '"end" needs "y", so it was left out.', 'Add a line "y: …".'],
+  ]);
+});
+
 test("sites, gear and trials, with names led back to ids", async () => {
   const { sites, gear, trials } = await read({
     "sites/yard.md": file(
-      "title: Yard\nplace name: by the harbour\nposition: {latitude: 54.29, longitude: -5.6}\norder: 2",
+      "title: Yard\nplace name: by the harbour\nposition: {latitude: 54.29, longitude: -5.6}\norder: 2\ngates: [{name: lane, x: 7, y: 0}, {x: 0, y: 3 m}]\nmust pass: {x: 2, y: 2}\nstart: The Long Bed\nend: {x: 1, y: 0}",
     ),
     "gear/mesh.md": file(
       "title: Fine mesh\nalso called: netting\nobtained: gifted\nfrom: its maker\nlink: https://mesh.example\nsince: 2026",
@@ -265,6 +287,13 @@ test("sites, gear and trials, with names led back to ids", async () => {
     placeName: "by the harbour",
     position: { latitude: 54.29, longitude: -5.6 },
     order: 2,
+    gates: [
+      { x: 7, y: 0 },
+      { x: 0, y: 3 },
+    ],
+    mustPass: [{ x: 2, y: 2 }],
+    start: "long-bed",
+    end: { x: 1, y: 0 },
   });
   expect(gear.get("mesh")).toMatchObject({
     alsoCalled: ["netting"],
@@ -297,6 +326,8 @@ target: 12 min
 start: 9:15
 link: https://films.example/gullstone/june
 stops: [The long one, {bed: the arch, at: "6:40"}]
+first stop: The Arch
+last stop: the long one
 promised:
   - {what: how close I dared to plant them, bed: Long Bed, due: 18 July 2026, kept: 2026-05-tour, at: "1:02:03"}
   - the leeks again
@@ -318,6 +349,8 @@ skip: []`),
     start: "09:15",
     link: "https://films.example/gullstone/june",
     stops: [{ bed: "long-bed" }, { bed: "arch-bed", at: 400 }],
+    firstStop: "arch-bed",
+    lastStop: "long-bed",
     promised: [
       {
         what: "how close I dared to plant them",
@@ -325,9 +358,9 @@ skip: []`),
         due: "2026-07-18",
         kept: "2026-05-tour",
         at: 3723,
-        place: { file: "episodes/2026-06-tour/index.md", line: 10, column: 5 },
+        place: { file: "episodes/2026-06-tour/index.md", line: 12, column: 5 },
       },
-      { what: "the leeks again", place: { file: "episodes/2026-06-tour/index.md", line: 11, column: 5 } },
+      { what: "the leeks again", place: { file: "episodes/2026-06-tour/index.md", line: 13, column: 5 } },
     ],
     must: ["the squash"],
     keep: ["beetroot"],

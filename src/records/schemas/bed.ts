@@ -2,7 +2,7 @@
 import * as z from "zod";
 import type { Bed, DatedWork, RecordFile } from "../../model.ts";
 import { unitCalled } from "../units.ts";
-import { compass, names, number, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
+import { compass, names, number, planPoint, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 /** "4 x 1.2 m", "12 x 4 ft", "4 m x 120 cm". */
@@ -48,12 +48,7 @@ export const bedSchema = z.strictObject({
   site: text.optional(),
   "also called": names.optional(),
   size: size.optional(),
-  plan: z
-    .strictObject({
-      x: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
-      y: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
-    })
-    .optional(),
+  plan: planPoint.optional(),
   facing: compass.optional(),
   shade: texts.optional(),
   soil: text.optional(),

@@ -29,6 +29,8 @@ export const episodeSchema = z.strictObject({
   start: clock.optional(),
   link: link.optional(),
   stops: z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(stop)).optional(),
+  "first stop": text.optional(),
+  "last stop": text.optional(),
   promised: z.array(promise).optional(),
   must: texts.optional(),
   keep: texts.optional(),
@@ -37,6 +39,8 @@ export const episodeSchema = z.strictObject({
 
 export interface EpisodeLinks {
   readonly stops: readonly EpisodeStop[];
+  readonly firstStop?: string | undefined;
+  readonly lastStop?: string | undefined;
   readonly promised: readonly EpisodePromise[];
   readonly captions: readonly string[];
 }

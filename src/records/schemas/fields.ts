@@ -144,6 +144,23 @@ export const clock = readAs((written): Reading<string> => {
   return { value: `${String(parts[1]).padStart(2, "0")}:${parts[2]}` };
 });
 
+/** Two times of day, as "08:00 to 12:00". */
+export const clockSpan = readAs((written): Reading<{ readonly from: string; readonly to: string }> => {
+  const parts = written.split(/\s*(?:\bto\b|–|—|(?<=\d)-)\s*/);
+  const [from, to] = parts.map((part) => clock.safeParse(part).data);
+  if (parts.length === 2 && from !== undefined && to !== undefined && from !== to) return { value: { from, to } };
+  return wrongValue(
+    `"${written}" is not a span of the day.`,
+    'Write two times of day with "to" between them, for example "08:00 to 12:00".',
+  );
+});
+
+/** A point of a site's plan, metres. */
+export const planPoint = z.strictObject({
+  x: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
+  y: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
+});
+
 const compassWords = [
   "north",
   "north-north-east",

@@ -2,7 +2,7 @@
 import * as z from "zod";
 import type { GardenSettings } from "../../model.ts";
 import { didYouMean } from "../nearest-spelling.ts";
-import { link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
+import { clockSpan, link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 /** An IANA name, kept as written: other names for one zone differ from system to system. */
@@ -37,6 +37,22 @@ const base = readAs((written) => {
   return { value: `/${written}/`.replace(/\/{2,}/g, "/") };
 });
 
+/** No standard says how low the sun must stand, so both altitudes are the person's own. */
+const lowSun = z
+  .strictObject({
+    from: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
+    to: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
+  })
+  .transform((written, context) => {
+    if (written.from < written.to) return written;
+    context.issues.push({
+      code: "custom",
+      input: written,
+      params: { ...wrongValue("These altitudes run downward.", "Write the lower one as from: {from: -4, to: 6}.") },
+    });
+    return z.NEVER;
+  });
+
 export const gardenSchema = z.strictObject({
   ...recordKeys,
   name: text.optional(),
@@ -51,6 +67,8 @@ export const gardenSchema = z.strictObject({
   "photo gap": number({ from: 1, to: 366, unit: /\s*days?$/ }).optional(),
   kit: texts.optional(),
   weights: z.record(z.string(), number({ from: 0, to: 100 })).optional(),
+  "film between": clockSpan.optional(),
+  "low sun": lowSun.optional(),
   address: link.optional(),
   base: base.optional(),
 });
@@ -84,6 +102,8 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     photoGapDays: front["photo gap"] ?? usualSettings.photoGapDays,
     kit: front.kit ?? usualSettings.kit,
     weights: front.weights ?? usualSettings.weights,
+    filmBetween: front["film between"],
+    lowSun: front["low sun"],
     address: front.address?.replace(/\/+$/, ""),
     base: front.base ?? usualSettings.base,
     body,
