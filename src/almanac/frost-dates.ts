@@ -4,7 +4,7 @@
  */
 import { addDays, daysBetween, inYear, yearOf } from "../calendar.ts";
 import type { Day } from "../model.ts";
-import type { WeatherDay } from "./weather-files.ts";
+import type { WeatherDay } from "./weather-collector.ts";
 
 /** °C. */
 export const FREEZE = 0;
@@ -34,11 +34,12 @@ export function frostYear(
   const begins = latitude >= 0 ? `${year}-01-01` : `${year}-07-01`;
   const middle = latitude >= 0 ? `${year}-07-15` : `${year + 1}-01-15`;
   const ends = latitude >= 0 ? `${year}-12-31` : `${year + 1}-06-30`;
-  const frosts = [...weather]
-    .filter(([day, { tmin }]) => day >= begins && day <= ends && tmin !== undefined && tmin <= threshold)
-    .map(([day]) => day)
-    .sort();
-  const last = frosts.filter((day) => day < middle).at(-1);
+  const frosts: Day[] = [];
+  for (let day = begins; day <= ends; day = addDays(day, 1)) {
+    const tmin = weather.get(day)?.tmin;
+    if (tmin !== undefined && tmin <= threshold) frosts.push(day);
+  }
+  const last = frosts.findLast((day) => day < middle);
   const first = frosts.find((day) => day >= middle);
   return {
     year,
@@ -55,9 +56,14 @@ export function nextYearly(monthDay: string, on: Day): Day {
   return thisYear >= on ? thisYear : inYear(monthDay, yearOf(on) + 1);
 }
 
-/** Days from `on` to the usual first frost, the frost's day not counted; 0 when it is past. */
-export function frostFreeDaysLeft(firstFrost: string, on: Day): number {
-  return Math.max(0, daysBetween(on, inYear(firstFrost, yearOf(on))));
+/**
+ * Days from `on` to the usual first frost, the frost's day not counted; 0 when it is past and the usual last frost has not
+ * come yet. Without a last frost the calendar year is the growing year; with one that lies later in the year than the
+ * first, as in the south, the growing year goes over New Year.
+ */
+export function frostFreeDaysLeft(firstFrost: string, on: Day, lastFrost?: string): number {
+  const turn = lastFrost !== undefined && lastFrost > firstFrost && on >= inYear(lastFrost, yearOf(on)) ? 1 : 0;
+  return Math.max(0, daysBetween(on, inYear(firstFrost, yearOf(on) + turn)));
 }
 
 /**

@@ -3,8 +3,6 @@
  *
  * Temperatures and sums are in degrees Celsius (a sum in Fahrenheit degrees is 1.8 times this; 32 is never taken off a sum).
  */
-import type { Day } from "../model.ts";
-
 /**
  * The readings of "average less base":
  * - `mean first`: floor the day's mean at the base (interpretation 1 of McMaster & Wilhelm, Agric. For. Meteorol. 87:291-300, 1997); a cap holds the mean.
@@ -40,25 +38,4 @@ export interface HeatSum {
   /** Days of the span without a temperature; the sum says nothing of them. */
   readonly missing: number;
   readonly scale: HeatScale;
-}
-
-export interface Temperatures {
-  readonly tmax?: number | undefined;
-  readonly tmin?: number | undefined;
-}
-
-/** Sum over the days after `start` up to and with `end`: heat counts from the day after sowing or planting (Ohio State Extension AGF-101). */
-export function heatSum(weather: ReadonlyMap<Day, Temperatures>, days: Iterable<Day>, scale: HeatScale): HeatSum {
-  let degreeDays = 0;
-  let counted = 0;
-  let missing = 0;
-  for (const day of days) {
-    const { tmax, tmin } = weather.get(day) ?? {};
-    if (tmax === undefined || tmin === undefined) missing += 1;
-    else {
-      degreeDays += heatOfDay(tmax, tmin, scale);
-      counted += 1;
-    }
-  }
-  return { degreeDays, days: counted, missing, scale };
 }

@@ -2,135 +2,38 @@
  * Daily weather as text: GHCN-Daily in its three published layouts (fixed-width .dly, by-year CSV, access CSV; NOAA NCEI,
  * GHCN-Daily readme), and a plain CSV with named columns. Everything comes out in °C and mm.
  */
-import { parse } from "csv-parse/sync";
 import { dayOf } from "../calendar.ts";
-import type { Day, Problem } from "../model.ts";
-
-export interface WeatherDay {
-  /** °C. */
-  readonly tmax?: number | undefined;
-  readonly tmin?: number | undefined;
-  /** Millimetres. */
-  readonly rain?: number | undefined;
-}
-
-export interface WeatherFile {
-  readonly file: string;
-  readonly layout: "ghcn dly" | "ghcn by year" | "ghcn access" | "plain";
-  readonly stations: readonly string[];
-  readonly days: ReadonlyMap<Day, WeatherDay>;
-  /** Values left out because the source itself flags them as failed. */
-  readonly flagged: number;
-  readonly problems: readonly Problem[];
-}
-
-type Element = keyof WeatherDay;
+import type { Day, Position } from "../model.ts";
+import { WeatherCollector, type WeatherElement, type WeatherFile } from "./weather-collector.ts";
+import { rowsOf } from "./weather-rows.ts";
 
 /** GHCN-Daily elements we read; their values are tenths. */
-const ELEMENTS: Readonly<Record<string, Element>> = { TMAX: "tmax", TMIN: "tmin", PRCP: "rain" };
-
-/** Nowhere on Earth has been hotter, colder or wetter in a day (WMO archive of extremes: 56.7 °C, -89.2 °C, 1825 mm; from memory). */
-const POSSIBLE: Readonly<Record<Element, readonly [number, number]>> = {
-  tmax: [-90, 57],
-  tmin: [-90, 57],
-  rain: [0, 1830],
-};
+const elements: Readonly<Record<string, WeatherElement>> = { TMAX: "tmax", TMIN: "tmin", PRCP: "rain" };
 
 export function readWeather(file: string, text: string): WeatherFile {
   const first = text.replace(/^\uFEFF/, "").trimStart();
   if (/^[A-Z0-9_-]{11}\d{6}[A-Z0-9]{4}/.test(first)) return readDly(file, first);
   if (/^"?[A-Z0-9_-]{11}"?,"?\d{8}"?,/.test(first)) return readByYear(file, first);
-  const header = first.slice(0, first.indexOf("\n")).toUpperCase();
-  return /(^|,)"?STATION"?,/.test(header) && /(^|,)"?DATE"?(,|$)/.test(header.trim())
+  const header = (/^[^\r\n]*/.exec(first)?.[0] ?? "").toUpperCase();
+  return /(^|,)"?STATION"?,/.test(header) && /(^|,)"?DATE"?(,|$)/.test(header)
     ? readAccess(file, first)
     : readPlain(file, first);
 }
 
-/** Collects values, so that every layout treats doubles, flags and impossible values alike. */
-class Collector {
-  readonly days = new Map<Day, { tmax?: number; tmin?: number; rain?: number }>();
-  readonly stations = new Set<string>();
-  readonly problems: Problem[] = [];
-  flagged = 0;
-  private readonly file: string;
-  private readonly impossible = new Map<Element, { line: number; value: number; count: number }>();
-  private doubles = { line: 0, day: "", count: 0 };
-
-  constructor(file: string) {
-    this.file = file;
-  }
-
-  add(day: Day | undefined, element: Element, value: number, line: number): void {
-    if (day === undefined || !Number.isFinite(value)) return;
-    const [least, most] = POSSIBLE[element];
-    if (value < least || value > most) {
-      const seen = this.impossible.get(element) ?? { line, value, count: 0 };
-      this.impossible.set(element, { ...seen, count: seen.count + 1 });
-      return;
-    }
-    const known = this.days.get(day) ?? {};
-    if (known[element] !== undefined) {
-      if (this.doubles.count === 0) this.doubles = { line, day, count: 0 };
-      this.doubles.count += 1;
-      return;
-    }
-    this.days.set(day, { ...known, [element]: value });
-  }
-
-  problem(rule: string, line: number, what: string, fix: string): void {
-    this.problems.push({ rule, severity: "warning", file: this.file, line, column: 1, what, fix });
-  }
-
-  finish(layout: WeatherFile["layout"]): WeatherFile {
-    for (const [element, { line, value, count }] of this.impossible) {
-      this.problem(
-        "weather/impossible-value",
-        line,
-        `${count === 1 ? "One value" : `${count} values`} of ${element} cannot be (the first is ${value}); ${count === 1 ? "it was" : "they were"} left out.`,
-        element === "rain"
-          ? "Check the unit: rain is in millimetres."
-          : "Check the unit: this looks like Fahrenheit or tenths of a degree; name the column tmax_f, or divide by ten.",
-      );
-    }
-    if (this.doubles.count > 0) {
-      this.problem(
-        "weather/day-twice",
-        this.doubles.line,
-        `${this.doubles.day} stands in this file more than once; the first values were kept.`,
-        "Take the doubled lines out.",
-      );
-    }
-    const days = new Map([...this.days].sort(([a], [b]) => (a < b ? -1 : 1)));
-    return {
-      file: this.file,
-      layout,
-      stations: [...this.stations].sort(),
-      days,
-      flagged: this.flagged,
-      problems: this.problems,
-    };
-  }
-}
-
 /** Columns 1-11 station, 12-15 year, 16-17 month, 18-21 element, then 31 times value 5, measurement, quality and source flag. */
 function readDly(file: string, text: string): WeatherFile {
-  const found = new Collector(file);
+  const found = new WeatherCollector(file);
   text.split(/\r?\n/).forEach((row, index) => {
-    const element = ELEMENTS[row.slice(17, 21)];
+    const element = elements[row.slice(17, 21)];
     if (element === undefined) return;
-    found.stations.add(row.slice(0, 11));
+    const station = row.slice(0, 11);
+    const [year, month] = [Number(row.slice(11, 15)), Number(row.slice(15, 17))];
     for (let slot = 0; slot < 31; slot += 1) {
       const at = 21 + slot * 8;
-      const value = Number(row.slice(at, at + 5));
-      if (row.slice(at, at + 5).trim() === "" || value === -9999) continue;
+      const written = row.slice(at, at + 5).trim();
+      if (written === "" || written === "-9999") continue;
       if ((row[at + 6] ?? " ") !== " ") found.flagged += 1;
-      else
-        found.add(
-          dayOf(Number(row.slice(11, 15)), Number(row.slice(15, 17)), slot + 1),
-          element,
-          value / 10,
-          index + 1,
-        );
+      else found.add(station, dayOf(year, month, slot + 1), element, Number(written) / 10, index + 1);
     }
   });
   return found.finish("ghcn dly");
@@ -138,82 +41,77 @@ function readDly(file: string, text: string): WeatherFile {
 
 /** ID,YYYYMMDD,ELEMENT,VALUE,MFLAG,QFLAG,SFLAG,OBSTIME without a header. */
 function readByYear(file: string, text: string): WeatherFile {
-  const found = new Collector(file);
-  rows(text).forEach(([station = "", date = "", name = "", value = "", , quality = ""], index) => {
-    const element = ELEMENTS[name];
+  const found = new WeatherCollector(file);
+  rowsOf(text).forEach(([station = "", date = "", name = "", value = "", , quality = ""], index) => {
+    const element = elements[name];
     if (element === undefined || value === "" || value === "-9999") return;
-    found.stations.add(station);
     if (quality.trim() !== "") found.flagged += 1;
-    else
-      found.add(
-        dayOf(Number(date.slice(0, 4)), Number(date.slice(4, 6)), Number(date.slice(6, 8))),
-        element,
-        Number(value) / 10,
-        index + 1,
-      );
+    else found.add(station, compactDay(date), element, Number(value) / 10, index + 1);
   });
   return found.finish("ghcn by year");
 }
 
-/** STATION,DATE,…,TMAX,TMAX_ATTRIBUTES with attributes "measurement,quality,source". */
+/** STATION,DATE,LATITUDE,LONGITUDE,ELEVATION,…,TMAX,TMAX_ATTRIBUTES with attributes "measurement,quality,source". */
 function readAccess(file: string, text: string): WeatherFile {
-  const found = new Collector(file);
-  const [header = [], ...body] = rows(text);
+  const found = new WeatherCollector(file);
+  const [header = [], ...body] = rowsOf(text);
   const column = new Map(header.map((name, index) => [name.trim().toUpperCase(), index]));
   const cell = (row: readonly string[], name: string) => (row[column.get(name) ?? -1] ?? "").trim();
-  // Search services hand out values already converted; tenths are whole numbers, converted ones are not.
-  const converted = body.some((row) => Object.keys(ELEMENTS).some((name) => cell(row, name).includes(".")));
-  const hottest = Math.max(
-    ...body.map((row) => Number(cell(row, "TMAX") || Number.NaN)).filter((value) => !Number.isNaN(value)),
-    -100,
-  );
-  const fahrenheit = converted && hottest > 57;
-  if (converted) {
-    found.problem(
-      "weather/units-converted",
-      1,
-      `Values here have been converted from tenths already; they are taken as ${fahrenheit ? "°F and inches" : "°C and mm"}.`,
-      "If that is wrong, fetch the file again in the archive's own units.",
-    );
-  }
+  const toSi = convertedFrom(body, cell, found);
   body.forEach((row, index) => {
-    found.stations.add(cell(row, "STATION"));
-    const day = /^(\d{4})-(\d\d)-(\d\d)/.exec(cell(row, "DATE"));
-    for (const [name, element] of Object.entries(ELEMENTS)) {
+    const station = cell(row, "STATION");
+    const date = /^(\d{4})-(\d\d)-(\d\d)/.exec(cell(row, "DATE"));
+    const day = date === null ? undefined : dayOf(Number(date[1]), Number(date[2]), Number(date[3]));
+    const position = positionOf(cell(row, "LATITUDE"), cell(row, "LONGITUDE"), cell(row, "ELEVATION"));
+    if (position !== undefined) found.place(station, position, day, index + 2);
+    for (const [name, element] of Object.entries(elements)) {
       const value = cell(row, name);
       if (value === "" || value === "-9999") continue;
-      if ((cell(row, `${name}_ATTRIBUTES`).split(",")[1] ?? "").trim() !== "") found.flagged += 1;
-      else {
-        const number = Number(value);
-        const si = !converted
-          ? number / 10
-          : !fahrenheit
-            ? number
-            : element === "rain"
-              ? number * 25.4
-              : (number - 32) / 1.8;
-        found.add(
-          day === null ? undefined : dayOf(Number(day[1]), Number(day[2]), Number(day[3])),
-          element,
-          si,
-          index + 2,
-        );
-      }
+      const attributes = cell(row, `${name}_ATTRIBUTES`);
+      if ((attributes.split(",")[1] ?? "").trim() !== "") found.flagged += 1;
+      else found.add(station, day, element, toSi(Number(value), element), index + 2);
     }
   });
   return found.finish("ghcn access");
 }
 
+/** Search services hand out values already converted; tenths are whole numbers, converted ones are not. */
+function convertedFrom(
+  body: readonly (readonly string[])[],
+  cell: (row: readonly string[], name: string) => string,
+  found: WeatherCollector,
+): (value: number, element: WeatherElement) => number {
+  const names = Object.keys(elements);
+  if (!body.some((row) => names.some((name) => cell(row, name).includes(".")))) return (value) => value / 10;
+  const fahrenheit = body.some((row) => Number(cell(row, "TMAX")) > 57);
+  found.problem(
+    "weather/units-converted",
+    1,
+    `Values here have been converted from tenths already; they are taken as ${fahrenheit ? "°F and inches" : "°C and mm"}.`,
+    "If that is wrong, fetch the file again in the archive's own units.",
+  );
+  if (!fahrenheit) return (value) => value;
+  return (value, element) => (element === "rain" ? value * 25.4 : (value - 32) / 1.8);
+}
+
+function positionOf(latitude: string, longitude: string, elevation: string): Position | undefined {
+  const [north, east] = [Number(latitude), Number(longitude)];
+  if (latitude === "" || longitude === "" || !(Math.abs(north) <= 90) || !(Math.abs(east) <= 180)) return undefined;
+  const height = Number(elevation);
+  const known = elevation !== "" && Number.isFinite(height) && height > -500;
+  return { latitude: north, longitude: east, elevation: known ? height : undefined };
+}
+
 interface PlainColumn {
   readonly index: number;
-  readonly element: Element;
+  readonly element: WeatherElement;
   readonly toSi: (value: number) => number;
 }
 
 /** A header names the columns and their units: `date,tmin_c,tmax_c,rain_mm`, `Date;Min (°F);Max (°F);Rain (in)`. */
 function readPlain(file: string, text: string): WeatherFile {
-  const found = new Collector(file);
-  const [header = [], ...body] = rows(text);
+  const found = new WeatherCollector(file);
+  const [header = [], ...body] = rowsOf(text);
   const names = header.map((name) => name.trim().toLowerCase());
   const date = names.findIndex((name) => /^(date|day)$/.test(name));
   const columns = names.map(plainColumn).filter((column) => column !== undefined);
@@ -228,25 +126,35 @@ function readPlain(file: string, text: string): WeatherFile {
   }
   let badDates = 0;
   body.forEach((row, index) => {
-    const parts = /^(\d{4})-?(\d\d)-?(\d\d)$/.exec((row[date] ?? "").trim());
-    const day = parts === null ? undefined : dayOf(Number(parts[1]), Number(parts[2]), Number(parts[3]));
+    const day = plainDay((row[date] ?? "").trim());
     if (day === undefined) {
       badDates += 1;
-      if (badDates === 1)
-        found.problem(
-          "weather/no-date",
-          index + 2,
-          `"${row[date] ?? ""}" is not a day.`,
-          "Write days as year-month-day: 2026-06-14.",
-        );
+      if (badDates > 1) return;
+      const written = row[date] ?? "";
+      found.problem(
+        "weather/no-date",
+        index + 2,
+        `"${written}" is not a day.`,
+        "Write days as year-month-day: 2026-06-14.",
+      );
       return;
     }
     for (const { index: at, element, toSi } of columns) {
       const value = (row[at] ?? "").trim().replace(/^(-?\d+),(\d+)$/, "$1.$2");
-      if (value !== "" && !/^(-9999|na|n\/a|-)$/i.test(value)) found.add(day, element, toSi(Number(value)), index + 2);
+      if (value !== "" && !/^(-9999|na|n\/a|-)$/i.test(value))
+        found.add("", day, element, toSi(Number(value)), index + 2);
     }
   });
   return found.finish("plain");
+}
+
+function plainDay(written: string): Day | undefined {
+  const parts = /^(\d{4})-?(\d\d)-?(\d\d)$/.exec(written);
+  return parts === null ? undefined : dayOf(Number(parts[1]), Number(parts[2]), Number(parts[3]));
+}
+
+function compactDay(written: string): Day | undefined {
+  return dayOf(Number(written.slice(0, 4)), Number(written.slice(4, 6)), Number(written.slice(6, 8)));
 }
 
 function plainColumn(name: string, index: number): PlainColumn | undefined {
@@ -258,13 +166,4 @@ function plainColumn(name: string, index: number): PlainColumn | undefined {
   if (/rain|precip|prcp/.test(name))
     return { index, element: "rain", toSi: inches ? (value) => value * 25.4 : (value) => value };
   return undefined;
-}
-
-function rows(text: string): string[][] {
-  return parse(text, {
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: true,
-    delimiter: [",", ";", "\t"],
-  }) as string[][];
 }

@@ -1,8 +1,9 @@
 /** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
 import path from "node:path";
+import { gardenWeather, type Weather } from "../almanac/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
-import { readRecords, readSettings } from "../records/index.ts";
+import { readRecords, readSettings, readTexts } from "../records/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
 import { openNoteCache } from "./note-cache.ts";
@@ -19,6 +20,7 @@ export interface LoadOptions {
 
 export interface Loaded {
   readonly garden: Garden;
+  readonly weather: Weather;
   readonly today: Day;
   /** Absolute. */
   readonly recordsDir: string;
@@ -44,6 +46,9 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   if (options.verbose === true) {
     effects.err(`${cache.readAgain} files read again, ${cache.known} unchanged since the last run.`);
   }
-  const garden = growGarden({ ...records, problems: [...records.problems, ...photos.problems] }, photos.photos);
-  return { garden, today, recordsDir, cacheDir, report };
+  const { texts, problems: unreadTexts } = await readTexts(folder, records.weatherFiles);
+  const weather = gardenWeather(texts, records.settings.position, today);
+  const problems = [...records.problems, ...photos.problems, ...unreadTexts, ...weather.problems];
+  const garden = growGarden({ ...records, problems }, photos.photos);
+  return { garden, weather, today, recordsDir, cacheDir, report };
 }

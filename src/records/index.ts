@@ -6,6 +6,7 @@ export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestN
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
+export { type PlainText, readTexts } from "./plain-texts.ts";
 export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";

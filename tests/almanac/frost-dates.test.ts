@@ -58,6 +58,10 @@ describe("frost of a year", () => {
     // 25 April to 24 October is 182 days in any year (calendar arithmetic).
     expect(frostFreeDaysLeft("10-24", "2026-04-25")).toBe(182);
     expect(frostFreeDaysLeft("10-24", "2026-11-02")).toBe(0);
+    // In the south the growing year goes over New Year: 20 September to 10 May.
+    expect(frostFreeDaysLeft("05-10", "2026-11-01", "09-20")).toBe(190);
+    expect(frostFreeDaysLeft("05-10", "2027-03-01", "09-20")).toBe(70);
+    expect(frostFreeDaysLeft("05-10", "2027-07-01", "09-20")).toBe(0);
     expect(nextYearly("02-29", "2026-03-01")).toBe("2027-02-28");
     expect(nextYearly("04-20", "2026-04-20")).toBe("2026-04-20");
   });

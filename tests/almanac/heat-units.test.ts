@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { CAPPED_86_50, heatOfDay, heatSum } from "../../src/almanac/index.ts";
+import { CAPPED_86_50, heatOfDay, heatTable } from "../../src/almanac/index.ts";
+import { weatherOf } from "./weather-of.ts";
 
 const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
 
@@ -20,12 +21,12 @@ describe("growing degree days", () => {
 
   // University of Wisconsin Extension column, 2018: three days sum to 43.
   it("adds up three days", () => {
-    const weather = new Map([
-      ["2018-06-01", { tmax: celsius(90), tmin: celsius(65) }],
-      ["2018-06-02", { tmax: celsius(72), tmin: celsius(46) }],
-      ["2018-06-03", { tmax: celsius(63), tmin: celsius(42) }],
-    ]);
-    const sum = heatSum(weather, weather.keys(), CAPPED_86_50);
+    const weather = weatherOf({
+      "2018-06-01": { tmax: celsius(90), tmin: celsius(65) },
+      "2018-06-02": { tmax: celsius(72), tmin: celsius(46) },
+      "2018-06-03": { tmax: celsius(63), tmin: celsius(42) },
+    });
+    const sum = heatTable(weather, CAPPED_86_50).between("2018-05-31", "2018-06-03");
     expect(sum.degreeDays * 1.8).toBeCloseTo(43, 9);
     expect(sum).toMatchObject({ days: 3, missing: 0, scale: CAPPED_86_50 });
   });
@@ -49,11 +50,8 @@ describe("growing degree days", () => {
   });
 
   it("counts the days it knows nothing of", () => {
-    const weather = new Map([
-      ["2026-05-01", { tmax: 20, tmin: 10 }],
-      ["2026-05-02", { tmax: 20 }],
-    ]);
-    const sum = heatSum(weather, ["2026-05-01", "2026-05-02", "2026-05-03"], { method: "mean first", base: 5 });
+    const weather = weatherOf({ "2026-05-01": { tmax: 20, tmin: 10 }, "2026-05-02": { tmax: 20 } });
+    const sum = heatTable(weather, { method: "mean first", base: 5 }).between("2026-04-30", "2026-05-03");
     expect(sum).toMatchObject({ degreeDays: 10, days: 1, missing: 2 });
   });
 });

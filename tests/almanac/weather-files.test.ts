@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { readWeather } from "../../src/almanac/index.ts";
+import { readWeather, type WeatherFile } from "../../src/almanac/index.ts";
+
+/** The days of a file of one station. */
+const daysOf = (weather: WeatherFile) => weather.stations[0]?.days ?? new Map();
+const stationsOf = (weather: WeatherFile) => weather.stations.map(({ station }) => station);
 
 /** One .dly row: values of the month's first days; the rest is missing, as the archive writes it. */
 function dly(element: string, values: readonly string[]): string {
@@ -18,8 +22,9 @@ describe("GHCN-Daily", () => {
     ].join("\n");
     expect(text.split("\n")[0]).toHaveLength(269);
     const weather = readWeather("weather/a.dly", text);
-    expect(weather).toMatchObject({ layout: "ghcn dly", stations: ["USW00014739"], flagged: 1, problems: [] });
-    expect([...weather.days]).toEqual([
+    expect(weather).toMatchObject({ layout: "ghcn dly", flagged: 1, problems: [] });
+    expect(stationsOf(weather)).toEqual(["USW00014739"]);
+    expect([...daysOf(weather)]).toEqual([
       ["2024-07-01", { tmax: 28.9, tmin: 17.8, rain: 25.4 }],
       ["2024-07-02", { tmax: 30, tmin: -1.1, rain: 0 }],
     ]);
@@ -30,7 +35,7 @@ describe("GHCN-Daily", () => {
       "TMAX",
       Array.from({ length: 31 }, () => "  200  W"),
     ).replace("202407", "202406");
-    const days = [...readWeather("a.dly", row).days.keys()];
+    const days = [...daysOf(readWeather("a.dly", row)).keys()];
     expect(days).toHaveLength(30);
     expect(days.at(-1)).toBe("2024-06-30");
   });
@@ -40,30 +45,30 @@ describe("GHCN-Daily", () => {
       "USW00014739,20240701,TMAX,289,,,W,2400\nUSW00014739,20240701,TMIN,178,,I,W,2400\nUSW00014739,20240701,PRCP,254,T,,W,\n";
     const weather = readWeather("2024.csv", text);
     expect(weather).toMatchObject({ layout: "ghcn by year", flagged: 1 });
-    expect([...weather.days]).toEqual([["2024-07-01", { tmax: 28.9, rain: 25.4 }]]);
+    expect([...daysOf(weather)]).toEqual([["2024-07-01", { tmax: 28.9, rain: 25.4 }]]);
   });
 
   it("is read from access rows, in tenths or already converted", () => {
     const tenths =
       '"STATION","DATE","TMAX","TMAX_ATTRIBUTES","TMIN","TMIN_ATTRIBUTES","PRCP","PRCP_ATTRIBUTES"\n"USW00014739","2024-07-01","289",",,W","178",",S,W","254",",,W"\n';
-    expect([...readWeather("a.csv", tenths).days]).toEqual([["2024-07-01", { tmax: 28.9, rain: 25.4 }]]);
+    expect([...daysOf(readWeather("a.csv", tenths))]).toEqual([["2024-07-01", { tmax: 28.9, rain: 25.4 }]]);
     const converted = '"STATION","DATE","TMAX","TMIN","PRCP"\n"USW00014739","2024-07-01","84.02","64.0","1.00"\n';
     const weather = readWeather("a.csv", converted);
     expect(weather.problems.map(({ rule }) => rule)).toEqual(["weather/units-converted"]);
-    expect(weather.days.get("2024-07-01")?.tmax).toBeCloseTo(28.9, 6);
-    expect(weather.days.get("2024-07-01")?.rain).toBeCloseTo(25.4, 6);
+    expect(daysOf(weather).get("2024-07-01")?.tmax).toBeCloseTo(28.9, 6);
+    expect(daysOf(weather).get("2024-07-01")?.rain).toBeCloseTo(25.4, 6);
   });
 });
 
 describe("a plain CSV", () => {
   it("is read by its column names and units", () => {
     expect([
-      ...readWeather("w.csv", "date,tmin_c,tmax_c,rain_mm\n2026-05-01,4.5,13,0\n2026-05-02,,12.5,3.2\n").days,
+      ...daysOf(readWeather("w.csv", "date,tmin_c,tmax_c,rain_mm\n2026-05-01,4.5,13,0\n2026-05-02,,12.5,3.2\n")),
     ]).toEqual([
       ["2026-05-01", { tmin: 4.5, tmax: 13, rain: 0 }],
       ["2026-05-02", { tmax: 12.5, rain: 3.2 }],
     ]);
-    expect([...readWeather("w.csv", "Date;Min (°F);Max (°F);Rain (in)\n2026-05-01;50;86;1\n").days]).toEqual([
+    expect([...daysOf(readWeather("w.csv", "Date;Min (°F);Max (°F);Rain (in)\n2026-05-01;50;86;1\n"))]).toEqual([
       ["2026-05-01", { tmin: 10, tmax: 30, rain: 25.4 }],
     ]);
   });
@@ -73,7 +78,7 @@ describe("a plain CSV", () => {
       "w.csv",
       "date,tmin_c,tmax_c\n2026-07-01,61,84\n2026-07-02,10,20\n2026-07-02,11,21\nyesterday,1,2\n",
     );
-    expect([...weather.days]).toEqual([["2026-07-02", { tmin: 10, tmax: 20 }]]);
+    expect([...daysOf(weather)]).toEqual([["2026-07-02", { tmin: 10, tmax: 20 }]]);
     expect(weather.problems.map(({ rule, line }) => [rule, line])).toEqual([
       ["weather/no-date", 5],
       ["weather/impossible-value", 2],

@@ -1,0 +1,182 @@
+/**
+ * How much produce fills how many jars. Estimates for planning only: what is put into jars follows a tested recipe.
+ *
+ * USDA Complete Guide to Home Canning, Agriculture Information Bulletin 539 (2015). The pint column is not half of the
+ * quart column; each is used for its own jars.
+ */
+import type { FactSource } from "./crop-facts.ts";
+
+export type JarSize = "quart" | "pint";
+
+export interface CanningFact {
+  readonly product: string;
+  readonly plural: string;
+  /** Words in a goal that mean it, in lower case. */
+  readonly words: RegExp;
+  /** Crop ids it is made of. */
+  readonly crops: readonly string[];
+  /** Pounds for a canner load: seven quarts, nine pints. */
+  readonly poundsPerSevenQuarts: number;
+  readonly poundsPerNinePints: number;
+  /** Sour enough for boiling water, sour enough only with acid added, or only for a pressure canner. */
+  readonly acid: "acid" | "acidify" | "low";
+  readonly source: FactSource;
+}
+
+const guide = (fromMemory: boolean): FactSource => ({
+  title: "USDA Complete Guide to Home Canning, AIB 539 (2015)",
+  fromMemory,
+});
+
+/** More exact words first: "tomato sauce" before "tomatoes". */
+export const canningFacts: readonly CanningFact[] = [
+  {
+    product: "thick tomato sauce",
+    plural: "thick tomato sauce",
+    words: /thick (?:tomato )?sauce|passata/,
+    crops: ["tomato"],
+    poundsPerSevenQuarts: 46,
+    poundsPerNinePints: 28,
+    acid: "acidify",
+    source: guide(true),
+  },
+  {
+    product: "tomato sauce",
+    plural: "thin tomato sauce",
+    words: /sauce/,
+    crops: ["tomato"],
+    poundsPerSevenQuarts: 35,
+    poundsPerNinePints: 21,
+    acid: "acidify",
+    source: guide(true),
+  },
+  {
+    product: "tomato juice",
+    plural: "tomato juice",
+    words: /tomato juice/,
+    crops: ["tomato"],
+    poundsPerSevenQuarts: 23,
+    poundsPerNinePints: 14,
+    acid: "acidify",
+    source: guide(true),
+  },
+  {
+    product: "crushed tomatoes",
+    plural: "crushed tomatoes",
+    words: /crushed tomato|chopped tomato/,
+    crops: ["tomato"],
+    poundsPerSevenQuarts: 22,
+    poundsPerNinePints: 14,
+    acid: "acidify",
+    source: guide(true),
+  },
+  {
+    product: "tomatoes",
+    plural: "whole or halved tomatoes",
+    words: /tomato/,
+    crops: ["tomato"],
+    poundsPerSevenQuarts: 21,
+    poundsPerNinePints: 13,
+    acid: "acidify",
+    source: guide(false),
+  },
+  {
+    product: "green beans",
+    plural: "green beans",
+    words: /bean/,
+    crops: ["french-bean"],
+    poundsPerSevenQuarts: 14,
+    poundsPerNinePints: 9,
+    acid: "low",
+    source: guide(false),
+  },
+  {
+    product: "beetroot",
+    plural: "beetroot without tops",
+    words: /beet/,
+    crops: ["beetroot"],
+    poundsPerSevenQuarts: 21,
+    poundsPerNinePints: 13.5,
+    acid: "low",
+    source: guide(true),
+  },
+  {
+    product: "carrots",
+    plural: "carrots without tops",
+    words: /carrot/,
+    crops: ["carrot"],
+    poundsPerSevenQuarts: 17.5,
+    poundsPerNinePints: 11,
+    acid: "low",
+    source: guide(true),
+  },
+  {
+    product: "sweetcorn",
+    plural: "sweetcorn, whole kernels, weighed in the husk",
+    words: /corn/,
+    crops: ["sweetcorn"],
+    poundsPerSevenQuarts: 31.5,
+    poundsPerNinePints: 20,
+    acid: "low",
+    source: guide(true),
+  },
+  {
+    product: "peas",
+    plural: "green peas, weighed in the pod",
+    words: /\bpeas?\b/,
+    crops: ["pea"],
+    poundsPerSevenQuarts: 31.5,
+    poundsPerNinePints: 20,
+    acid: "low",
+    source: guide(true),
+  },
+  {
+    product: "peaches",
+    plural: "peaches",
+    words: /peach/,
+    crops: ["peach"],
+    poundsPerSevenQuarts: 17.5,
+    poundsPerNinePints: 11,
+    acid: "acid",
+    source: guide(true),
+  },
+  {
+    product: "apple sauce",
+    plural: "apple sauce",
+    words: /apple/,
+    crops: ["apple"],
+    poundsPerSevenQuarts: 21,
+    poundsPerNinePints: 13.5,
+    acid: "acid",
+    source: guide(true),
+  },
+];
+
+const gramsPerPound = 453.59237;
+
+/** Grams of fresh produce for a number of jars. */
+export function gramsForJars(fact: CanningFact, jars: number, size: JarSize): number {
+  const pounds = size === "quart" ? fact.poundsPerSevenQuarts / 7 : fact.poundsPerNinePints / 9;
+  return jars * pounds * gramsPerPound;
+}
+
+/** Jars that fill a canner load: seven quarts or nine pints. */
+export function cannerLoads(jars: number, size: JarSize): { readonly full: number; readonly over: number } {
+  const load = size === "quart" ? 7 : 9;
+  return { full: Math.floor(jars / load), over: jars % load };
+}
+
+/** What must stand beside every figure, most important first. */
+export function canningCautions({ acid }: CanningFact): readonly string[] {
+  return [
+    "This is an estimate for planning: when you fill jars, follow a tested recipe from the official guide for your altitude, and never shorten its times.",
+    ...(acid === "low"
+      ? ["Low-acid vegetables need a pressure canner: boiling water doesn't make them safe."]
+      : acid === "acidify"
+        ? [
+            "Tomatoes need acid in every jar, in a pressure canner too: as the tested recipe says, bottled lemon juice rather than fresh, or citric acid. Leave out fruit from dead or frosted vines.",
+          ]
+        : []),
+    "Guidance differs from country to country: look up your own.",
+  ];
+}
