@@ -2,6 +2,7 @@
 // Gives: the records, checked and linked, with every problem found; the tables of verbs, units, crops and rules.
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { crops, pieceOf } from "./crops.ts";
+export { type DueDay, dueDay } from "./due-day.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
