@@ -58,6 +58,7 @@ const proofs: Readonly<Record<Proof, string>> = {
   question: "with a colon or a question",
   trouble: "when a colon or a pest or disease follows",
   number: "when a colon or a number follows",
+  gear: "when gear you know or a thing such as a net follows",
 };
 
 function verbSections(): string {

@@ -5,7 +5,7 @@
 import type { Event, EventKind, Problem } from "../model.ts";
 import { pieceOf } from "./crops.ts";
 import type { Line } from "./line.ts";
-import { readGear, readTrouble } from "./other-lines.ts";
+import { readGear, readSoil, readTrouble } from "./other-lines.ts";
 import { countsPieces } from "./plant-items.ts";
 import { readPlants } from "./plant-line.ts";
 import type { PlantItem, PlantLine } from "./plant-scan.ts";
@@ -14,7 +14,7 @@ import { readTask, type SaidLine } from "./said-line.ts";
 import type { FoundVerb } from "./verb-forms.ts";
 
 /** What a line says of one event; the line itself says the rest. */
-export type Facts = Partial<Omit<Event, "id" | "kind" | "verb" | "text" | "place" | "private" | "more">>;
+export type Facts = Partial<Omit<Event, "id" | "verb" | "text" | "place" | "private" | "more">>;
 
 /** The facts of a line, and the kind of event they are: mostly the verb's own. */
 export interface ReadFacts {
@@ -144,7 +144,7 @@ function whichBed(line: Line, kind: EventKind): Problem {
   );
 }
 
-export function inBeds(beds: readonly string[]): readonly { readonly bed?: string | undefined }[] {
+function inBeds(beds: readonly string[]): readonly { readonly bed?: string | undefined }[] {
   return beds.length === 0 ? [{}] : beds.map((bed) => ({ bed }));
 }
 
@@ -177,7 +177,8 @@ export function troubleFacts(line: Line, from: number, kind: "trouble" | "cured"
   const read = readTrouble(line, from, kind);
   if (read === undefined) return undefined;
   const { items, places } = read.plants;
-  const facts = { cause: read.cause, detail: line.rest(from) };
+  const cause = read.cause?.replace(/[\s.!,;:]+$/, "") ?? (kind === "trouble" ? "trouble" : undefined);
+  const facts = { cause, detail: line.rest(from) };
   const bed = places[0]?.bed;
   if (items.length === 0) {
     return inBeds(bed === undefined ? line.context.beds : [bed]).map((where) => ({
@@ -201,4 +202,26 @@ export function gearFacts(line: Line, from: number, kind: "put up" | "took down"
   return [
     { gear: read.gear, what: read.what, spot: read.spot, bed: read.bed ?? onlyBed(line), detail: line.rest(from) },
   ];
+}
+
+/** "moved the arch to Squash Bed": it is taken down in one bed and put up in the other. */
+export function movedGear(line: Line, from: number): Facts[] | undefined {
+  const start = /^(?:the|my|our)$/.test(line.lower(from)) ? from + 1 : from;
+  const gear = line.names.at("gear", line.words, start);
+  if (gear === undefined) return undefined;
+  line.claim(from, gear.end);
+  const [place] = readPlants(line, gear.end, "moved").places;
+  const facts = { gear: gear.id, detail: line.rest(from) };
+  return [
+    { ...facts, kind: "took down", bed: place?.bed ?? onlyBed(line) },
+    { ...facts, kind: "put up", bed: place?.toBed, spot: place?.spot },
+  ];
+}
+
+export function soilFacts(line: Line, from: number): Facts[] {
+  const tests = readSoil(line, from);
+  const detail = line.rest(from);
+  return tests.flatMap(({ bed, ...soil }) =>
+    inBeds(bed === undefined ? line.context.beds : [bed]).map((where) => ({ ...soil, ...where, detail })),
+  );
 }

@@ -1,6 +1,6 @@
 /** The unit of measure behind a number, where it is one: "6 in apart" is a length and "6 in Long Bed" is not. */
 import { isCapital, type Word } from "./line-words.ts";
-import { type Unit, unitCalled } from "./units.ts";
+import { type Unit, type UnitSystem, unitCalled } from "./units.ts";
 
 /** After an inch written "in", which is also a preposition. */
 const afterInches = new Set(
@@ -12,14 +12,15 @@ export interface UnitRead {
   readonly end: number;
 }
 
-export function measureUnitAt(words: readonly Word[], at: number): UnitRead | undefined {
+/** `system` decides what degrees are meant where no scale is named. */
+export function measureUnitAt(words: readonly Word[], at: number, system: UnitSystem = "metric"): UnitRead | undefined {
   const word = words[at];
   if (word === undefined) return undefined;
   if (word.text === "°" || word.lower === "degree" || word.lower === "degrees" || word.lower === "deg") {
     const scale = words[at + 1];
     const unit = scale === undefined ? undefined : unitCalled(scale.lower);
     if (unit?.dimension === "temperature") return { unit, end: at + 2 };
-    return word.text === "°" ? { unit: unitCalled("c") as Unit, end: at + 1 } : undefined;
+    return { unit: unitCalled(system === "us" ? "f" : "c") as Unit, end: at + 1 };
   }
   const unit = unitCalled(word.lower);
   if (unit === undefined) return undefined;

@@ -32,11 +32,11 @@ export interface NameRecords {
   readonly sites: Iterable<Site>;
 }
 
-/** After a crop word these make the name of a pest or disease: "carrot fly", "leek moth", "tomato blight". */
+/** After a crop word these make the name of something else: "carrot fly", "tomato blight", "bean poles", "tomato feed". */
 const pestWords = new Set(
   (
     "fly flies moth beetle bug blight weevil aphid worm hornworm looper borer sawfly scab mite midge miner maggot virus " +
-    "mosaic canker rust white root thrip psyllid eelworm"
+    "mosaic canker rust white root thrip psyllid eelworm feed food cage pole net netting trellis support"
   )
     .split(" ")
     .flatMap((word) => [word, `${word}s`]),

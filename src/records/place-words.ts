@@ -72,6 +72,9 @@ const nurseryPrepositions = new Set(["in", "into", "on", "under"]);
 /** Kinds whose plants may be in the nursery. */
 const nurseryKinds = new Set<EventKind>(["sowed", "up", "potted on"]);
 
+/** Kinds whose plants come from where they were raised. */
+export const raised: ReadonlySet<EventKind> = new Set<EventKind>(["sowed", "planted", "potted on"]);
+
 const spotNouns = new Set(
   "row rows end side corner edge middle centre center half back front top bottom third quarter strip square left right gap ends sides edges station bay".split(
     " ",
@@ -131,7 +134,8 @@ function known(line: Line, at: number, lower: string, kind: EventKind): FoundPla
   const noun = afterArticle(line, outOf ? at + 2 : at + 1);
   if (isBed && !(lower === "to" && (kind === "lost" || kind === "gave away"))) {
     const bed = line.names.at("bed", line.words, noun);
-    if (bed !== undefined) {
+    // Plants come "from the cold frame" out of the nursery: where they went is another bed.
+    if (bed !== undefined && !(roleOf(lower, outOf) === "from" && raised.has(kind))) {
       warnNearBed(line, line.names.title("bed", bed.id), bed.id);
       return { is: "bed", bed: bed.id, role: roleOf(lower, outOf), end: bed.end };
     }

@@ -19,7 +19,7 @@ export function strayAmount(scan: Scan, amount: Amount): boolean {
   const joined = scan.afterItem || read.items.length === 0 || /^(?:[,;:(x×]|all)$/.test(line.lower(at - 1));
   const article = /^an?$/.test(line.lower(at)) && amount.count !== undefined && amount.unit === undefined;
   const free = item === undefined ? read.loose === undefined : takes(item.amount, amount) && kind !== "thinned";
-  if (!free || !joined || article || !standsAlone(line, end, amount)) {
+  if (!free || !joined || article || !standsAlone(scan, end, amount)) {
     scan.at = amount.end;
     scan.afterItem = false;
     scan.listOpen = read.items.length === 0;
@@ -51,11 +51,14 @@ function afterStray(line: Line, amount: Amount): number {
 }
 
 /** Whether nothing follows that makes the amount another's: "1.2 kg podded" is the crop's, "300 g each" is not. */
-function standsAlone(line: Line, end: number, amount: Amount): boolean {
+function standsAlone({ line, kind }: Scan, end: number, amount: Amount): boolean {
   const next = line.words[end];
   if (end >= line.end || next === undefined) return true;
   if (next.kind === "mark") return next.text !== "-" && next.text !== "/";
-  if (/^(?:and|in|from|into|on|at|to|indoors|out)$/.test(next.lower)) return true;
+  // "5 in Long Bed", but not "two to a pot" and "one in each corner".
+  if (/^(?:and|from|into|indoors)$/.test(next.lower)) return true;
+  if (next.lower === "to") return kind === "lost" || kind === "moved" || kind === "gave away";
+  if (next.lower === "in" || next.lower === "on") return !/^(?:each|every|a|an)$/.test(line.lower(end + 1));
   const weighed = amount.grams !== undefined || amount.litres !== undefined;
   return weighed && /^(?:podded|shelled|trimmed|cleaned|dried|fresh|untrimmed|topped|of)$/.test(next.lower);
 }
@@ -91,7 +94,8 @@ export function readMeasure(scan: Scan, amount: Amount): boolean {
   const inWhat = what === "in" ? line.lower(amount.end + 1) : what;
   if (notHeight.has(inWhat)) return true;
   const item = read.items.at(-1);
-  if (item === undefined ? read.heightCm !== undefined : item.amount?.cm !== undefined) return true;
+  // "measured rain 12 mm" tells of no plant's height.
+  if (item === undefined ? read.heightCm !== undefined || scan.passedOver : item.amount?.cm !== undefined) return true;
   if (item === undefined) read.heightCm = amount.cm;
   else item.amount = { ...item.amount, ...amount };
   const said = /^(?:tall|high|long)$/.test(what) ? 1 : what === "in" && /^(?:height|length)$/.test(inWhat) ? 2 : 0;

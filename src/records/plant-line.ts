@@ -8,7 +8,7 @@ import type { EventKind } from "../model.ts";
 import { leaveRest } from "./crop-heads.ts";
 import type { Line } from "./line.ts";
 import { readCause } from "./loss-causes.ts";
-import { bareBedAt, type FoundPlace, placeAt } from "./place-words.ts";
+import { bareBedAt, type FoundPlace, placeAt, raised } from "./place-words.ts";
 import { readAmount, readName } from "./plant-items.ts";
 import { plantNouns } from "./plant-names.ts";
 import { currentPlace, type PlantLine, type Scan } from "./plant-scan.ts";
@@ -93,9 +93,11 @@ function mayBeSpot(line: Line, at: number): boolean {
 
 /** A bed without preposition counts where no plant of that name can be meant. */
 function bareBed(scan: Scan): FoundPlace | undefined {
-  const { line, at } = scan;
+  const { line, at, kind } = scan;
   const bed = bareBedAt(line, at);
   if (bed === undefined || (currentPlace(scan.read).bed !== undefined && !followsBed(scan))) return undefined;
+  // Of plants that came "from Cold Frame" the bed is where they went.
+  if (raised.has(kind) && line.lower(line.lower(at - 1) === "the" ? at - 2 : at - 1) === "from") return undefined;
   const plant = line.names.plantAt(line.words, at);
   return plant !== undefined && plant.end >= bed.end ? undefined : bed;
 }

@@ -225,6 +225,7 @@ function isQuoteAt(line: Line, at: number): boolean {
 function looksLikeName(line: Line, from: number, end: number, kind: EventKind, counted: boolean): boolean {
   const first = line.words[from];
   if (first === undefined) return false;
+  if (isCapital(first) && end - from > 1) return first.text !== "I";
   if (isCapital(first))
     return monthNumber(first.lower) === undefined && weekdayNumber(first.lower) === undefined && first.text !== "I";
   if (!(kind === "sowed" || kind === "planted" || kind === "potted on") && !counted) return false;

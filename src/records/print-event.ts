@@ -59,7 +59,13 @@ function saidOf(event: Event, names: Names): (string | undefined)[] {
         inBed === undefined ? undefined : `, ${inBed}`,
       ];
     case "trouble":
-      return [event.cause, plant === undefined ? undefined : `on ${plant}`, inBed, spot, detail];
+      return [
+        event.cause,
+        plant === undefined || event.cause === undefined ? plant : `on ${plant}`,
+        inBed,
+        spot,
+        detail,
+      ];
     case "gear":
       return [event.gear === undefined ? event.what : nameOf(names, "gear", event.gear), inBed, spot, detail];
     case "soil":

@@ -78,7 +78,7 @@ export function amountAt(words: readonly Word[], from: number, system: UnitSyste
   if (low === undefined) return undefined;
   const high = rangeEnd(words, low);
   const last = high ?? low;
-  const unit = measureUnitAt(words, last.end);
+  const unit = measureUnitAt(words, last.end, system);
   if (unit !== undefined) return measured(words, low, high, unit, approx, system);
   const pick = words[last.end];
   if (pick?.text === "%") return undefined;

@@ -9,7 +9,7 @@ import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
-import { beginsVerb, verbAt, verbForms } from "./verb-forms.ts";
+import { beginsVerb, verbForms, verbsAt } from "./verb-forms.ts";
 import { verbTable } from "./verb-table.ts";
 
 /** Common first words of prose that are one slip away from a verb. */
@@ -42,7 +42,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
       `Begin with the verb: "${verbAfterName.form}: ${verbAfterName.name}". (verbs: docs/notes.md)`,
     );
   }
-  if (isAdverb(first.lower) && verbAt(words.slice(1)) !== undefined) {
+  if (isAdverb(first.lower) && verbsAt(words.slice(1)).length > 0) {
     return problem(
       "note/unknown-verb",
       place,
@@ -69,7 +69,7 @@ function verbAfter(words: readonly Word[], names: Names): { readonly form: strin
   const plant = names.plantAt(words, 0);
   if (plant === undefined) return undefined;
   const at = /^[:–—-]$/.test(words[plant.end]?.text ?? "") ? plant.end + 1 : plant.end;
-  const verb = verbAt(words.slice(at));
+  const [verb] = verbsAt(words.slice(at));
   if (verb === undefined) return undefined;
   return {
     form: verb.form,

@@ -55,7 +55,11 @@ function indexForms(): ReadonlyMap<string, readonly Form[]> {
     const first = form.words[0] ?? "";
     byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
   }
-  for (const list of byFirst.values()) list.sort((a, b) => b.words.length - a.words.length);
+  for (const list of byFirst.values()) {
+    list.sort(
+      (a, b) => b.words.length - a.words.length || Number(a.proof === undefined) - Number(b.proof === undefined),
+    );
+  }
   return byFirst;
 }
 
@@ -65,17 +69,21 @@ export const verbForms: readonly string[] = verbTable.flatMap((verb) => [
   ...Object.values(verb.guarded ?? {}).flat(),
 ]);
 
-/** The verb a line begins with; undefined when it begins with none, or with ordinary English that only looks like one. */
-export function verbAt(words: readonly Word[]): FoundVerb | undefined {
+/**
+ * The verbs a line may begin with, the longest form first, and of the same form first the one that has to be proven;
+ * none when it begins with ordinary English that only looks like a verb.
+ */
+export function verbsAt(words: readonly Word[]): readonly FoundVerb[] {
   const first = words[0];
-  if (first === undefined) return undefined;
+  const verbs: FoundVerb[] = [];
+  if (first === undefined) return verbs;
   for (const form of formsByFirstWord.get(first.lower) ?? []) {
     const end = endOfForm(words, form.words);
     if (end === undefined) continue;
-    if (form.verb === undefined) return undefined;
-    return { verb: form.verb, form: form.form, proof: form.proof, end };
+    if (form.verb === undefined) break;
+    verbs.push({ verb: form.verb, form: form.form, proof: form.proof, end });
   }
-  return undefined;
+  return verbs;
 }
 
 /** "took the arch down", "put the mesh up": gear between the two halves of a verb. */

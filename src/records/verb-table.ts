@@ -23,8 +23,9 @@ export type LineShape = "plants" | "work" | "trouble" | "gear" | "soil" | "words
  * - question: a colon, a question mark, or a word that asks
  * - trouble: a colon, or a known pest or disease
  * - number: a colon or a number
+ * - gear: gear the garden knows, or a thing such as a net
  */
-export type Proof = "plant" | "name" | "colon" | "question" | "trouble" | "number";
+export type Proof = "plant" | "name" | "colon" | "question" | "trouble" | "number" | "gear";
 
 export interface Verb {
   readonly kind: EventKind;
@@ -59,7 +60,7 @@ const work = list(
     "top dressed, topped up, filled, spread, hardened off, shaded, ventilated, vented, aired, " +
     "supported, propped, propped up, strung, hand pollinated, pollinated, divided, " +
     "grafted, budded, blanched, firmed in, heeled in, labelled, labeled, picked off, squashed, " +
-    "rubbed off, washed down, scrubbed, cleaned, tidied, swept, solarised, chopped and dropped, " +
+    "rubbed off, washed down, scrubbed, cleaned, tidied, swept, solarised, chopped and dropped, put out, put down, laid, added, applied, removed, took off, " +
     "chitted, soaked, disinfected, repaired, mended, painted, drained, flooded, swapped",
 );
 
@@ -156,6 +157,7 @@ export const verbTable: readonly Verb[] = [
         "fruited, first pod, first pods, setting fruit, fruit setting, podding, first truss set, " +
         "in fruit, first cob, first cobs, hearting up",
     ),
+    guarded: { plant: list("first ripe") },
     says: "The first fruit or pod has set.",
     takes: "variety, BED",
     examples: ["first fruit: Black Beauty", "set fruit: Crown Prince in Squash Bed"],
@@ -193,7 +195,7 @@ export const verbTable: readonly Verb[] = [
     kind: "soil test",
     shape: "soil",
     forms: list("soil test, soil tested, tested soil, tested the soil, soil ph, tested ph"),
-    guarded: { number: list("ph, tested") },
+    guarded: { number: list("ph, tested, soil") },
     says: "The soil was tested.",
     takes: "BED, pH",
     examples: ["soil test Long Bed pH 6.4", "soil pH 6.4 in Long Bed"],
@@ -219,7 +221,7 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "lost",
     shape: "plants",
-    forms: list("died, lost everything, lost all, lost every"),
+    forms: list("died, lost everything, lost all, lost every, lost the lot"),
     guarded: { name: list("lost, killed, eaten, dead") },
     says: "Plants died or were destroyed.",
     takes: "count, variety, to cause, BED",
@@ -264,7 +266,8 @@ export const verbTable: readonly Verb[] = [
   {
     kind: "took down",
     shape: "gear",
-    forms: list("took down, taken down, took off, dismantled, removed, took away"),
+    forms: list("took down, taken down, dismantled"),
+    guarded: { gear: list("removed, took off, took away") },
     says: "Gear was taken down.",
     takes: "gear, from BED",
     examples: ["took down the mesh tunnel from Brassica Bed"],

@@ -279,6 +279,89 @@ export const sowing: readonly Case[] = [
       { kind: "sowed", variety: "salad-bowl", nursery: true, detail: "a few" },
     ],
   },
+  { line: "sowed broad beans", says: [{ kind: "sowed", crop: "broad-bean", nursery: true }] },
+  {
+    line: "sowed 40 Aquadulce in Long Bed, second sowing",
+    says: [{ kind: "sowed", variety: "aquadulce-claudia", count: 40, bed: "long-bed", detail: "second sowing" }],
+  },
+  {
+    line: "sowed second batch of Little Gem indoors",
+    says: [{ kind: "sowed", variety: "little-gem", nursery: true, detail: "second batch" }],
+  },
+  {
+    line: "sowed Boltardy again in Long Bed",
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "again" }],
+  },
+  {
+    line: "sowed Little Gem every two weeks in Long Bed",
+    says: [{ kind: "sowed", variety: "little-gem", bed: "long-bed", detail: "every two weeks" }],
+  },
+  {
+    line: "sowed Aquadulce 5 cm deep in Long Bed",
+    says: [{ kind: "sowed", variety: "aquadulce-claudia", bed: "long-bed", detail: "5 cm deep" }],
+  },
+  {
+    line: "sowed Aquadulce, 2 in deep, 8 in apart, double row in Long Bed",
+    says: [
+      {
+        kind: "sowed",
+        variety: "aquadulce-claudia",
+        bed: "long-bed",
+        spacingCm: 20.32,
+        detail: "2 in deep, double row",
+      },
+    ],
+  },
+  {
+    line: "sowed 2 Crown Prince per pot, 8 pots, on the windowsill",
+    says: [
+      { kind: "sowed", variety: "crown-prince", count: 2, nursery: true, detail: "per pot, 8 pots, on the windowsill" },
+    ],
+  },
+  {
+    line: "sowed 8 pots of Crown Prince, two to a pot",
+    says: [{ kind: "sowed", variety: "crown-prince", nursery: true, detail: "8 pots, two to a pot" }],
+  },
+  {
+    line: "sowed Sungold on the heat mat at 70 °F",
+    says: [{ kind: "sowed", variety: "sungold", nursery: true, detail: "on the heat mat at 70 °F" }],
+  },
+  {
+    line: "sowed kale 'Nero di Toscana' in seed tray",
+    says: [{ kind: "sowed", variety: "nero-di-toscana", nursery: true, detail: "in seed tray" }],
+  },
+  {
+    line: "sowed Nero di Toscana kale and January King cabbage in modules",
+    says: [
+      { kind: "sowed", variety: "nero-di-toscana", nursery: true, detail: "in modules" },
+      { kind: "sowed", variety: "january-king", nursery: true, detail: "in modules" },
+    ],
+  },
+  { line: "sowed salad mix in Herb Trough", says: [{ kind: "sowed", variety: "salad-mix", bed: "herb-trough" }] },
+  {
+    line: "sowed wildflowers along the path in Long Bed",
+    says: [{ kind: "sowed", variety: "wildflowers", bed: "long-bed", spot: "along the path" }],
+  },
+  {
+    line: "sowed a packet of Boltardy in Long Bed",
+    says: [{ kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "a packet" }],
+  },
+  {
+    line: "sowed half a packet of Little Gem in Cold Frame",
+    says: [{ kind: "sowed", variety: "little-gem", bed: "cold-frame", detail: "half a packet" }],
+  },
+  {
+    line: "sowed parsnips in Long Bed, radish between as markers",
+    says: [{ kind: "sowed", crop: "parsnip", bed: "long-bed", detail: "radish between as markers" }],
+  },
+  {
+    line: "sowed lettuce under glass in Cold Frame",
+    says: [{ kind: "sowed", crop: "lettuce", bed: "cold-frame", nursery: true, detail: "under glass" }],
+  },
+  {
+    line: "sowed sweet pea seeds in toilet roll tubes",
+    says: [{ kind: "sowed", crop: "sweet-pea", nursery: true, detail: "in toilet roll tubes" }],
+  },
 ];
 
 /** Planting and moving. */
@@ -814,6 +897,94 @@ export const planting: readonly Case[] = [
     line: "planted some Musselburgh in Long Bed",
     says: [{ kind: "planted", variety: "musselburgh", bed: "long-bed" }],
   },
+  {
+    line: "planted sweet peas at the foot of the arch in Long Bed",
+    says: [{ kind: "planted", crop: "sweet-pea", bed: "long-bed", detail: "at the foot of the arch" }],
+  },
+  {
+    line: "planted up Herb Trough with thyme, sage and 2 rosemary",
+    says: [
+      { kind: "planted", crop: "thyme", bed: "herb-trough" },
+      { kind: "planted", crop: "sage", bed: "herb-trough" },
+      { kind: "planted", crop: "rosemary", count: 2, bed: "herb-trough" },
+    ],
+  },
+  {
+    line: "planted Herb Trough: thyme, sage, rosemary",
+    says: [
+      { kind: "planted", crop: "thyme", bed: "herb-trough" },
+      { kind: "planted", crop: "sage", bed: "herb-trough" },
+      { kind: "planted", crop: "rosemary", bed: "herb-trough" },
+    ],
+  },
+  {
+    line: "planted thyme and sage in Herb Trough, one at each end",
+    says: [
+      { kind: "planted", crop: "thyme", bed: "herb-trough", detail: "one at each end" },
+      { kind: "planted", crop: "sage", bed: "herb-trough", detail: "one at each end" },
+    ],
+  },
+  {
+    line: "planted strawberry runners in Step Pots, 5 of them",
+    says: [{ kind: "planted", crop: "strawberry", count: 5, bed: "step-pots", detail: "runners" }],
+  },
+  {
+    line: "planted 3 blueberries in ericaceous compost in Step Pots",
+    says: [{ kind: "planted", crop: "blueberry", count: 3, bed: "step-pots", detail: "in ericaceous compost" }],
+  },
+  {
+    line: "planted dahlia tubers: 3 Café au Lait, 2 Bishop of Llandaff in Long Bed",
+    says: [
+      { kind: "planted", variety: "cafe-au-lait", count: 3, bed: "long-bed", detail: "tubers" },
+      { kind: "planted", variety: "bishop-of-llandaff", count: 2, bed: "long-bed", detail: "tubers" },
+    ],
+  },
+  { line: "planted out dahlias", says: [{ kind: "planted", crop: "dahlia" }] },
+  {
+    line: "planted seed potatoes, Charlotte, 10 tubers in Long Bed",
+    says: [{ kind: "planted", variety: "charlotte", count: 10, bed: "long-bed", detail: "tubers" }],
+  },
+  {
+    line: "planted garlic cloves 6 inches apart in Long Bed",
+    says: [{ kind: "planted", crop: "garlic", bed: "long-bed", spacingCm: 15.24, detail: "cloves" }],
+  },
+  {
+    line: "planted onion sets",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", crop: "onion", bed: "long-bed", detail: "sets" }],
+  },
+  {
+    line: "planted apple tree in Long Bed",
+    says: [{ kind: "planted", crop: "apple", bed: "long-bed", detail: "tree" }],
+  },
+  {
+    line: "planted a Victoria plum against the wall",
+    beds: ["long-bed"],
+    says: [{ kind: "planted", variety: "victoria", count: 1, bed: "long-bed", spot: "against the wall" }],
+  },
+  {
+    line: "transplanted Little Gem from Cold Frame to Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", bed: "long-bed", detail: "from Cold Frame" }],
+  },
+  {
+    line: "transplanted 12 Little Gem from the cold frame into Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 12, bed: "long-bed", detail: "from the cold frame" }],
+  },
+  {
+    line: "replanted 3 Musselburgh that had been pulled up by birds",
+    beds: ["long-bed"],
+    says: [
+      {
+        kind: "planted",
+        variety: "musselburgh",
+        count: 3,
+        bed: "long-bed",
+        detail: "that had been pulled up by birds",
+      },
+    ],
+  },
+  { line: "moved 3 Black Beauty", says: [{ kind: "moved", variety: "black-beauty", count: 3 }] },
+  { line: "moved pots of Sungold outside", says: [{ kind: "moved", variety: "sungold", detail: "pots, outside" }] },
 ];
 
 /** Thinning, flowering, fruiting, measuring, testing soil. */
@@ -943,6 +1114,36 @@ export const growing: readonly Case[] = [
     line: "thinned Boltardy from 40 to 20",
     says: [{ kind: "thinned", variety: "boltardy", count: 20, detail: "from 40" }],
   },
+  { line: "first ripe Sungold", says: [{ kind: "fruited", variety: "sungold" }] },
+  {
+    line: "first flowers: Sungold, Black Beauty, Crown Prince",
+    says: [
+      { kind: "flowered", variety: "sungold" },
+      { kind: "flowered", variety: "black-beauty" },
+      { kind: "flowered", variety: "crown-prince" },
+    ],
+  },
+  { line: "flowering: everything in Long Bed", says: [{ kind: "flowered", bed: "long-bed", detail: "everything" }] },
+  { line: "measured Crown Prince", says: [{ kind: "measured", variety: "crown-prince" }] },
+  {
+    line: "measured Sungold at 1.8 m, still growing",
+    says: [{ kind: "measured", variety: "sungold", heightCm: 180, detail: "still growing" }],
+  },
+  { line: "measured Sungold 6 feet", says: [{ kind: "measured", variety: "sungold", heightCm: 182.88 }] },
+  {
+    line: "measured the tallest Sungold: 2.1 m",
+    says: [{ kind: "measured", variety: "sungold", heightCm: 210, detail: "the tallest" }],
+  },
+  { line: "soil test Long Bed", says: [{ kind: "soil test", bed: "long-bed" }] },
+  {
+    line: "soil test Long Bed 6.4, Cold Frame 7.0",
+    says: [
+      { kind: "soil test", ph: 6.4, bed: "long-bed" },
+      { kind: "soil test", ph: 7, bed: "cold-frame" },
+    ],
+  },
+  { line: "soil: pH 6.4", says: [{ kind: "soil test", ph: 6.4 }] },
+  { line: "soil temperature 8 degrees in Long Bed", says: [{ kind: "measured", celsius: 8, bed: "long-bed" }] },
 ];
 
 /** Picking, cutting, digging, saving seed. */
@@ -1215,6 +1416,30 @@ export const picking: readonly Case[] = [
     line: "lifted garlic and hung it in the shed",
     says: [{ kind: "picked", crop: "garlic", detail: "hung it in the shed" }],
   },
+  { line: "picked rhubarb 1.2 kg", says: [{ kind: "picked", crop: "rhubarb", grams: 1200 }] },
+  { line: "picked 12 sticks rhubarb", says: [{ kind: "picked", crop: "rhubarb", count: 12, unit: "stem" }] },
+  { line: "pulled 1 kg rhubarb", says: [{ kind: "picked", crop: "rhubarb", grams: 1000 }] },
+  { line: "pulled rhubarb", says: [{ kind: "picked", crop: "rhubarb" }] },
+  { line: "pulled carrots", says: [{ kind: "picked", crop: "carrot" }] },
+  { line: "cut a bunch of mint", says: [{ kind: "picked", crop: "mint", count: 1, unit: "bunch" }] },
+  { line: "cut basil tops", says: [{ kind: "picked", crop: "basil", detail: "tops" }] },
+  {
+    line: "cut flowers: 10 Café au Lait, 12 sweet peas",
+    says: [
+      { kind: "picked", variety: "cafe-au-lait", count: 10, unit: "stem", detail: "flowers" },
+      { kind: "picked", crop: "sweet-pea", count: 12, unit: "stem", detail: "flowers" },
+    ],
+  },
+  {
+    line: "picked over the raspberries, 300 g",
+    says: [{ kind: "picked", crop: "raspberry", grams: 300, detail: "over" }],
+  },
+  {
+    line: "saved seed from the best Crown Prince",
+    says: [{ kind: "saved seed", variety: "crown-prince", detail: "the best" }],
+  },
+  { line: "saved seed: Aquadulce", says: [{ kind: "saved seed", variety: "aquadulce-claudia" }] },
+  { line: "saved seed 20 g", says: [{ kind: "saved seed", grams: 20 }] },
 ];
 
 /** Troubles, losses, giving away, clearing. */
@@ -1434,6 +1659,56 @@ export const losing: readonly Case[] = [
   { line: "cleared the squash, frosted", says: [{ kind: "cleared", crop: "squash", detail: "frosted" }] },
   { line: "lost another 3 Musselburgh", says: [{ kind: "lost", variety: "musselburgh", count: 3, detail: "another" }] },
   { line: "trouble: slugs, slugs, slugs", says: [{ kind: "trouble", cause: "slugs", detail: "slugs, slugs" }] },
+  { line: "took out Aquadulce", says: [{ kind: "cleared", variety: "aquadulce-claudia" }] },
+  { line: "trouble - slugs on Little Gem", says: [{ kind: "trouble", variety: "little-gem", cause: "slugs" }] },
+  {
+    line: "trouble: frost last night, Crown Prince and Uchiki Kuri",
+    says: [
+      { kind: "trouble", day: "2026-05-19", variety: "crown-prince", cause: "frost" },
+      { kind: "trouble", day: "2026-05-19", variety: "uchiki-kuri", cause: "frost" },
+    ],
+  },
+  {
+    line: "trouble: Crown Prince - powdery mildew",
+    says: [{ kind: "trouble", variety: "crown-prince", cause: "powdery mildew" }],
+  },
+  {
+    line: "trouble: 3 Sungold with blossom end rot",
+    says: [{ kind: "trouble", variety: "sungold", cause: "blossom end rot" }],
+  },
+  { line: "trouble: blight!", says: [{ kind: "trouble", cause: "blight" }] },
+  {
+    line: "trouble: cabbage whites laying on kale and cabbages in Brassica Bed",
+    says: [
+      { kind: "trouble", crop: "kale", bed: "brassica-bed", cause: "cabbage whites laying" },
+      { kind: "trouble", crop: "cabbage", bed: "brassica-bed", cause: "cabbage whites laying" },
+    ],
+  },
+  {
+    line: "trouble on Aquadulce: blackfly",
+    says: [{ kind: "trouble", variety: "aquadulce-claudia", cause: "blackfly" }],
+  },
+  { line: "trouble in Long Bed: slugs", says: [{ kind: "trouble", bed: "long-bed", cause: "slugs" }] },
+  { line: "trouble: wind damage", says: [{ kind: "trouble", cause: "wind damage" }] },
+  {
+    line: "trouble: deer ate the tops of Aquadulce in Long Bed",
+    says: [{ kind: "trouble", variety: "aquadulce-claudia", bed: "long-bed", cause: "deer ate the tops of Aquadulce" }],
+  },
+  { line: "cured: mildew", says: [{ kind: "cured", cause: "mildew" }] },
+  { line: "cured: Crown Prince", says: [{ kind: "cured", variety: "crown-prince" }] },
+  { line: "over: frost", says: [{ kind: "cured", cause: "frost" }] },
+  {
+    line: "lost: 3 Crown Prince, slugs overnight",
+    says: [{ kind: "lost", variety: "crown-prince", count: 3, cause: "slugs overnight" }],
+  },
+  { line: "lost a Black Beauty", says: [{ kind: "lost", variety: "black-beauty", count: 1 }] },
+  { line: "lost the lot to blight in Tunnel North", says: [{ kind: "lost", bed: "tunnel-north", cause: "blight" }] },
+  { line: "lost 5 plants", says: [{ kind: "lost", count: 5 }] },
+  { line: "lost Aquadulce", says: [{ kind: "lost", variety: "aquadulce-claudia" }] },
+  { line: "dead: Sungold", says: [{ kind: "lost", variety: "sungold" }] },
+  { line: "gave away surplus Sungold", says: [{ kind: "gave away", variety: "sungold", detail: "surplus" }] },
+  { line: "gave away 2 kg Black Beauty", says: [{ kind: "gave away", variety: "black-beauty", grams: 2000 }] },
+  { line: "gave away 6", says: [{ kind: "gave away", count: 6 }] },
 ];
 
 /** Work done, gear put up and taken down. */
@@ -1588,6 +1863,44 @@ export const working: readonly Case[] = [
     says: [{ kind: "did", crop: "sage", bed: "herb-trough", what: "cut back and fed the sage in Herb Trough" }],
   },
   { line: "put up fleece over Musselburgh", says: [{ kind: "put up", what: "fleece", detail: "over Musselburgh" }] },
+  { line: "lifted and divided rhubarb", says: [{ kind: "did", crop: "rhubarb", what: "lifted and divided rhubarb" }] },
+  { line: "lifted 5 rhubarb crowns", says: [{ kind: "did", crop: "rhubarb", what: "lifted 5 rhubarb crowns" }] },
+  {
+    line: "picked slugs off Little Gem",
+    says: [{ kind: "did", variety: "little-gem", what: "picked slugs off Little Gem" }],
+  },
+  { line: "picked off caterpillars", says: [{ kind: "did", what: "picked off caterpillars" }] },
+  {
+    line: "dug in green manure",
+    beds: ["long-bed"],
+    says: [{ kind: "did", bed: "long-bed", what: "dug in green manure" }],
+  },
+  {
+    line: "moved the arch to Squash Bed",
+    says: [
+      { kind: "took down", gear: "arch" },
+      { kind: "put up", bed: "squash-bed", gear: "arch" },
+    ],
+  },
+  { line: "put up bean poles in Long Bed", says: [{ kind: "put up", bed: "long-bed", what: "bean poles" }] },
+  {
+    line: "put out slug traps in Long Bed",
+    says: [{ kind: "did", bed: "long-bed", what: "put out slug traps in Long Bed" }],
+  },
+  { line: "took down bean poles", says: [{ kind: "took down", what: "bean poles" }] },
+  {
+    line: "removed side shoots from Sungold",
+    says: [{ kind: "did", variety: "sungold", what: "removed side shoots from Sungold" }],
+  },
+  { line: "removed lower leaves", says: [{ kind: "did", what: "removed lower leaves" }] },
+  { line: "removed fleece from Long Bed", says: [{ kind: "took down", bed: "long-bed", what: "fleece" }] },
+  {
+    line: "covered Little Gem with fleece",
+    says: [{ kind: "did", variety: "little-gem", what: "covered Little Gem with fleece" }],
+  },
+  { line: "watered in seedlings", says: [{ kind: "did", what: "watered in seedlings" }] },
+  { line: "watered 20 l on Long Bed", says: [{ kind: "did", bed: "long-bed", what: "watered 20 l on Long Bed" }] },
+  { line: "fed: Sungold, tomato feed", says: [{ kind: "did", variety: "sungold", what: "fed: Sungold, tomato feed" }] },
 ];
 
 /** Things to do, promises, questions. */
@@ -1753,4 +2066,23 @@ export const story: readonly Case[] = [
   { line: "frost forecast for Long Bed", says: "story" },
   { line: "picked salad", says: "story" },
   { line: "picked flowers for the house", says: "story" },
+  { line: "pulled bindweed in Long Bed", says: "story" },
+  { line: "pulled weeds", says: "story" },
+  { line: "cut herbs", says: "story" },
+  { line: "cut 3 bouquets", says: "story" },
+  { line: "harvested honey", says: "story" },
+  { line: "gathered windfalls", says: "story" },
+  { line: "collected leaves for leafmould", says: "story" },
+  { line: "dug out the compost bay", says: "story" },
+  { line: "dug 2 trenches", says: "story" },
+  { line: "moved seedlings to Cold Frame", says: "story" },
+  { line: "put fleece over the potatoes", says: "story" },
+  { line: "put straw under the strawberries", says: "story" },
+  { line: "took cuttings of rosemary", says: "story" },
+  { line: "gave away produce", says: "story" },
+  { line: "first tomato: Sungold", says: "story" },
+  { line: "first courgette", says: "story" },
+  { line: "first flower", says: "story" },
+  { line: "in flower", says: "story" },
+  { line: "measured rain 12 mm", says: "story" },
 ];

@@ -28,7 +28,8 @@ test("every kind of event has its row", () => {
 test("no form stands in two rows", () => {
   const forms = verbTable.flatMap((verb) => [...verb.forms, ...Object.values(verb.guarded ?? {}).flat()]);
   expect(forms.length).toBeGreaterThan(250);
-  expect(forms.filter((form, at) => forms.indexOf(form) !== at)).toEqual([]);
+  // Taking off a net is one thing and taking off leaves another.
+  expect(forms.filter((form, at) => forms.indexOf(form) !== at)).toEqual(["removed", "took off"]);
   expect(forms.filter((form) => form !== form.toLowerCase().trim())).toEqual([]);
 });
 
