@@ -81,11 +81,46 @@ export interface GardenSettings {
   readonly filmBetween?: { readonly from: string; readonly to: string } | undefined;
   /** Sun altitudes between which the light counts as low, degrees; undefined for the usual bounds. */
   readonly lowSun?: { readonly from: number; readonly to: number } | undefined;
+  readonly goals?: readonly Goal[] | undefined;
+  readonly pins?: readonly Pin[] | undefined;
+  readonly prices?: readonly Price[] | undefined;
   /** Path below which the public site is served, for example "/garden/". */
   readonly base: string;
   /** Address of the public site without path, for example "https://example.org". */
   readonly address?: string | undefined;
   readonly body: string;
+}
+
+/** What the person wants to have next year, from garden.md. One of the four measures stands. */
+export interface Goal {
+  /** As written: "28 quarts of tomato sauce". */
+  readonly text: string;
+  /** "tomato sauce", "leeks" */
+  readonly what: string;
+  readonly grams?: number | undefined;
+  readonly litres?: number | undefined;
+  readonly jars?: { readonly count: number; readonly size: "quart" | "pint" } | undefined;
+  /** Without a unit, pieces of the crop's own kind: "60 leeks". */
+  readonly pieces?: { readonly count: number; readonly unit?: PickUnit | undefined } | undefined;
+}
+
+/** A crop that the person will have in one bed next year whatever a plan says. */
+export interface Pin {
+  /** As written: "tomatoes in Tomato Pots". */
+  readonly text: string;
+  readonly crop: string;
+  readonly bed: string;
+}
+
+/** What produce is worth to the person. Private always. */
+export interface Price {
+  /** Crop or variety, as written. */
+  readonly of: string;
+  /** "£", "EUR"; may be empty. */
+  readonly sign: string;
+  readonly signAfter: boolean;
+  readonly perGram?: number | undefined;
+  readonly perPiece?: { readonly amount: number; readonly unit: PickUnit } | undefined;
 }
 
 export interface Site extends RecordFile {

@@ -2,9 +2,14 @@
 // Gives: photos with their day and place, what is wrong with them, measures, and copies for the pages without a trace of where they were taken.
 // Never: changes or moves a photo that lies in the records, or lets a position out.
 export { type Burst, findBursts } from "./bursts.ts";
+export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
+export { sameDay, sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
 export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
 export { creditXmp, onlyCredit } from "./credit-line.ts";
+export { coverSeries, heightSeries } from "./garden-series.ts";
+export { type AlignedViewpoint, type MeasuredGarden, type MeasureOptions, measureGrowth } from "./growth-of-garden.ts";
+export { type GrowthStep, growthBetween, weeklyGrowth } from "./growth-series.ts";
 export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,

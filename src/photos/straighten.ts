@@ -8,9 +8,14 @@ import { type Alignment, atWidth, toPhoto } from "./similarity.ts";
  * The crop of the reference frame as the photo shows it, `width` pixels wide, by linear interpolation between the four
  * nearest pixels. Places the photo does not show take its nearest edge.
  */
-export function straightened(photo: RgbImage, alignment: Alignment, crop: Crop, width: number): RgbImage {
+export function straightened(
+  photo: RgbImage,
+  alignment: Alignment,
+  crop: Crop,
+  width: number,
+  height = Math.round((width * crop.height * photo.height) / (crop.width * photo.width)),
+): RgbImage {
   const here = atWidth(alignment, photo.width);
-  const height = Math.round((width * crop.height * photo.height) / (crop.width * photo.width));
   const data = new Uint8Array(width * height * 3);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {

@@ -1,0 +1,130 @@
+/**
+ * Comparison copies: photos of a viewpoint laid into one frame, cut to what all of them show, with the light evened out, so
+ * that what differs between two of them is what grew. The photo's own copies stay as they are.
+ */
+import { availableParallelism } from "node:os";
+import pLimit from "p-limit";
+import sharp from "sharp";
+import type { Day } from "../model.ts";
+import { framesToCompare } from "./comparison-frames.ts";
+import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
+import { recipeKey, usualFormats } from "./copy-recipe.ts";
+import type { AlignedViewpoint } from "./growth-of-garden.ts";
+import { makeCopies } from "./make-copies.ts";
+import { MeasureThreads } from "./measure-threads.ts";
+import { PhotoPixels } from "./photo-pixels.ts";
+import type { RgbImage } from "./raw-image.ts";
+import type { AlignedPhoto } from "./shared-view.ts";
+import type { Alignment } from "./similarity.ts";
+import { unopened } from "./viewpoint-series.ts";
+
+export interface ComparisonOptions {
+  /** Absolute. */
+  readonly recordsDir: string;
+  /** Absolute; made when it is not there. */
+  readonly cacheDir: string;
+  /** The day from which the pages look back. */
+  readonly today: Day;
+  readonly onProgress?: ((done: number, total: number) => void) | undefined;
+}
+
+/** Raise it when comparison copies are made in another way. */
+const comparisonVersion = 1;
+
+/** Pixels: a phone's strip, and as wide as a page shows one. Two sizes, since every photo of a viewpoint gets them. */
+const recipe = { widths: [480, 1280], formats: usualFormats };
+
+/** By photo path. All copies of a viewpoint have the same proportions; none is wider than what its photo shows of the crop. */
+export async function publishComparisons(
+  viewpoints: readonly AlignedViewpoint[],
+  { recordsDir, cacheDir, today, onProgress }: ComparisonOptions,
+): Promise<ReadonlyMap<string, PublishedPhoto>> {
+  const pixels = await PhotoPixels.open(recordsDir, cacheDir);
+  const cache = new CopyCache(cacheDir);
+  await cache.open();
+  const threads = new MeasureThreads();
+  const wanted = viewpoints.flatMap((view) => {
+    const light = lightOf(view, pixels, threads);
+    return framesToCompare(view.photos, today).map((frame) => ({ view, frame, light }));
+  });
+  let done = 0;
+  const limit = pLimit(availableParallelism());
+  try {
+    const made = await limit.map(wanted, async ({ view, frame, light }) => {
+      const copies = await copiesOf(frame, view, light).catch(unopened);
+      done += 1;
+      onProgress?.(done, wanted.length);
+      return copies && ([frame.photo.path, copies] as const);
+    });
+    return new Map(made.filter((one) => one !== undefined));
+  } finally {
+    await threads.close();
+    await pixels.close({ keepHashes: true });
+  }
+
+  async function copiesOf(
+    { photo, alignment }: AlignedPhoto,
+    { reference, photos, crop }: AlignedViewpoint,
+    light: Light,
+  ): Promise<PublishedPhoto | undefined> {
+    const shape = await pixels.shape(photo.path);
+    if (!shape) return undefined;
+    const frame = await pixels.shape(reference.path);
+    if (!frame) return undefined;
+    const [own, held] = await Promise.all([pixels.hash(photo.path), pixels.hash(reference.path)]);
+    const heldAs = photos.find((one) => one.photo.path === reference.path)?.alignment;
+    const made = JSON.stringify([
+      "comparison",
+      comparisonVersion,
+      alignment,
+      crop,
+      held,
+      heldAs,
+      recipeKey(recipe, undefined),
+    ]);
+    const key = copyKey(own, made);
+    const known = await cache.find(key);
+    if (known) return known;
+    const width = Math.min(Math.max(...recipe.widths), Math.floor(shape.width * crop.width * alignment.scale));
+    const height = Math.round((width * frame.height) / frame.width);
+    const straight = await threads.run("straighten", {
+      photo: await pixels.rgb(photo.path, decodeWidth(width, crop.width, alignment)),
+      alignment,
+      crop,
+      width,
+      height,
+      light: photo.path === reference.path ? undefined : await light(width, height),
+    });
+    return cache.keep(key, await makeCopies(await asPng(straight), recipe));
+  }
+}
+
+/** A picture of that size whose light the others are to have. */
+type Light = (width: number, height: number) => Promise<RgbImage | undefined>;
+
+/** The reference's own picture in the common frame: the others get its light. One width is kept, since nearly all ask for the same. */
+function lightOf({ reference, photos, crop }: AlignedViewpoint, pixels: PhotoPixels, threads: MeasureThreads): Light {
+  let kept: { readonly width: number; readonly picture: Promise<RgbImage | undefined> } | undefined;
+  const alignment = photos.find(({ photo }) => photo.path === reference.path)?.alignment;
+  return (width, height) => {
+    if (kept?.width === width) return kept.picture;
+    const picture = (async () => {
+      if (!alignment) return undefined;
+      const photo = await pixels.rgb(reference.path, decodeWidth(width, crop.width, alignment));
+      return threads.run("straighten", { photo, alignment, crop, width, height, light: undefined });
+    })().catch(unopened);
+    kept = { width, picture };
+    return picture;
+  };
+}
+
+/** Opened as large as it is shown, so that laying it over neither blurs nor coarsens it. */
+function decodeWidth(width: number, cropWidth: number, { scale }: Alignment): number {
+  return Math.ceil(width / (cropWidth * scale));
+}
+
+function asPng({ data, width, height }: RgbImage): Promise<Buffer> {
+  return sharp(data, { raw: { width, height, channels: 3 } })
+    .png({ compressionLevel: 0 })
+    .toBuffer();
+}
