@@ -82,7 +82,15 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   return {
     photos,
     records: {
-      settings: { ...garden.settings, position: undefined, kit: [], weights: {} },
+      settings: {
+        ...garden.settings,
+        position: undefined,
+        kit: [],
+        weights: {},
+        goals: undefined,
+        pins: undefined,
+        prices: undefined,
+      },
       sites,
       beds,
       varieties,

@@ -3,6 +3,7 @@ import * as z from "zod";
 import type { GardenSettings } from "../../model.ts";
 import { didYouMean } from "../nearest-spelling.ts";
 import { clockSpan, link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
+import { makePrices, nextYearKeys } from "./next-year.ts";
 import { recordKeys } from "./record.ts";
 
 /** An IANA name, kept as written: other names for one zone differ from system to system. */
@@ -69,6 +70,7 @@ export const gardenSchema = z.strictObject({
   weights: z.record(z.string(), number({ from: 0, to: 100 })).optional(),
   "film between": clockSpan.optional(),
   "low sun": lowSun.optional(),
+  ...nextYearKeys,
   address: link.optional(),
   base: base.optional(),
 });
@@ -104,6 +106,9 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     weights: front.weights ?? usualSettings.weights,
     filmBetween: front["film between"],
     lowSun: front["low sun"],
+    goals: front.goals,
+    pins: front.pins,
+    prices: front.prices === undefined ? undefined : makePrices(front.prices),
     address: front.address?.replace(/\/+$/, ""),
     base: front.base ?? usualSettings.base,
     body,
