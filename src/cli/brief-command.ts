@@ -3,16 +3,20 @@ import path from "node:path";
 import { isDay } from "../calendar.ts";
 import type { Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
-import { briefPage } from "../site/index.ts";
+import { briefPage, fieldListPage } from "../site/index.ts";
 import { type Brief, briefMarkdown, makeBrief } from "../tour/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
+import { printBrief } from "./print-brief.ts";
 
 export interface BriefOptions {
   /** An episode's folder name, or a day. */
   readonly tour: string;
   readonly json?: boolean | undefined;
+  /** Also a PDF on A4, or on Letter where the garden measures in US units. */
+  readonly pdf?: boolean | undefined;
   /** Relative to the current folder, or absolute. */
   readonly out: string;
 }
@@ -26,8 +30,11 @@ export async function brief(loaded: Loaded, options: BriefOptions, effects: Effe
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
   await effects.writeText(`${stem}.html`, briefPage(made, garden));
+  await effects.writeText(`${stem}-field-list.html`, fieldListPage(await fieldListOf(loaded, made)));
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
+  effects.err(`Field list for the phone: ${stem}-field-list.html`);
+  if (options.pdf === true) await printBrief(loaded, made, stem, effects);
   return EXIT.done;
 }
 

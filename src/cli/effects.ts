@@ -3,11 +3,13 @@
  */
 import { createHash, randomBytes } from "node:crypto";
 import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
+import { networkInterfaces } from "node:os";
 import path from "node:path";
 import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
+import { type Printing, printPage } from "./chromium.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -29,6 +31,12 @@ export interface Effects {
   writeText(file: string, text: string): Promise<void>;
   /** Like writeText, but gives false and changes nothing when the file exists. */
   createText(file: string, text: string): Promise<boolean>;
+  /** As writeText. */
+  writeBytes(file: string, bytes: Uint8Array): Promise<void>;
+  /** A page of HTML as the bytes of a PDF, where a program for it is installed. Works in `folder` and clears up. */
+  printPage(html: string, folder: string): Promise<Printing>;
+  /** Addresses of this machine in its networks, without its loopback. */
+  ownAddresses(): readonly string[];
   /** Waits until the person ends the command. */
   untilStopped(): Promise<void>;
   /** Where derived things of one records folder may be kept, absolute. */
@@ -46,8 +54,14 @@ export function realEffects(): Effects {
     today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
     openRecords: openRecordsFolder,
     readText,
-    writeText,
+    writeText: writeWhole,
     createText,
+    writeBytes: writeWhole,
+    printPage,
+    ownAddresses: () =>
+      Object.values(networkInterfaces()).flatMap((cards) =>
+        (cards ?? []).filter(({ internal }) => !internal).map(({ address }) => address),
+      ),
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
@@ -65,13 +79,13 @@ async function readText(file: string): Promise<string | undefined> {
   }
 }
 
-async function writeText(file: string, text: string): Promise<void> {
+async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
   await mkdir(path.dirname(file), { recursive: true });
   const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
   try {
     const handle = await open(beside, "wx");
     try {
-      await handle.writeFile(text, "utf8");
+      await handle.writeFile(content);
       await handle.sync();
     } finally {
       await handle.close();
@@ -88,7 +102,7 @@ async function createText(file: string, text: string): Promise<boolean> {
     await stat(file);
     return false;
   } catch {
-    await writeText(file, text);
+    await writeWhole(file, text);
     return true;
   }
 }

@@ -68,14 +68,16 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description("the brief of a tour: Markdown here, and beside it data and a page to print")
     .argument("<tour-or-date>", "an episode's folder name, or a day such as 2026-06-14")
     .option("--json", "print the data instead of the Markdown")
-    .action(async (tour: string, options: LoadOptions & { json?: boolean; out: string }) =>
+    .option("--pdf", "also as a PDF, printed by the Chromium of this machine")
+    .action(async (tour: string, options: LoadOptions & { json?: boolean; pdf?: boolean; out: string }) =>
       finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
     );
 
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
     .option("--serve", "then show both on this machine until stopped")
-    .action(async (options: LoadOptions & { out: string; serve?: boolean }) =>
+    .option("--address <address>", "with --serve: let a phone in at this address of your own network, by a code")
+    .action(async (options: LoadOptions & { out: string; serve?: boolean; address?: string }) =>
       finish(await publish(await loadGarden(options, effects), options, effects)),
     );
 

@@ -3,8 +3,6 @@
  * hash. Private: it carries promises, private notes and what is missing.
  */
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Garden } from "../model.ts";
 import { capital, sayDay, sayNumber } from "../timeline/index.ts";
 import {
@@ -20,13 +18,15 @@ import {
   type VarietyRow,
 } from "../tour/index.ts";
 import { briefStyle } from "./brief-page-style.ts";
+import { carriedFonts } from "./carried-fonts.ts";
 
 /** Older changes than these are read in the timeline. */
 const mostChanges = 40;
 
-/** A whole HTML document. */
-export function briefPage(brief: Brief, garden: Garden): string {
-  const style = `${fontFaces()}${briefStyle}`;
+/** A whole HTML document. With a `paper` it prints on that and no other; without, on whatever lies in the printer. */
+export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter"): string {
+  const sheet = paper === undefined ? "" : `@page { size: ${paper}; }`;
+  const style = `${carriedFonts("Brief")}${briefStyle}${sheet}`;
   const hash = createHash("sha256").update(style).digest("base64");
   const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:; base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
@@ -212,17 +212,4 @@ function sentence(line: Sentence): string {
 
 function text(words: string): string {
   return words.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
-}
-
-/** The lettering of the other pages, carried inside: there may be no network in the garden. */
-function fontFaces(): string {
-  const weights = [400, 500];
-  const require = createRequire(import.meta.url);
-  return weights
-    .map((weight) => {
-      const file = require.resolve(`@fontsource/alegreya-sans/files/alegreya-sans-latin-${weight}-normal.woff2`);
-      const data = readFileSync(file).toString("base64");
-      return `@font-face{font-family:"Brief";font-weight:${weight};src:url(data:font/woff2;base64,${data}) format("woff2")}`;
-    })
-    .join("");
 }

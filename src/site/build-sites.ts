@@ -8,6 +8,8 @@ import pLimit from "p-limit";
 import type { Day, Garden } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
 import { buildRoot } from "./astro-build.ts";
+import type { FieldList } from "./field-list/field-list-data.ts";
+import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
@@ -25,6 +27,8 @@ export interface BuildOptions {
   readonly photos: ReadonlyMap<string, PublishedPhoto>;
   /** Finished brief pages for the field pages; the name is the episode's id or a day. */
   readonly briefs: readonly { readonly name: string; readonly html: string }[];
+  /** Lists to tick off while filming, one for each brief that has one. */
+  readonly fieldLists?: readonly FieldList[] | undefined;
   readonly report?: { step(text: string): void } | undefined;
 }
 
@@ -83,12 +87,14 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
           options.today,
           options.photos,
           options.briefs.map(({ name }) => name),
+          (options.fieldLists ?? []).map(({ tour }) => tour),
         ),
       });
     });
     await placePhotos(nextFolder(publicDir), open, options.photos);
     await placePhotos(nextFolder(privateDir), garden, options.photos);
     await placeBriefs(nextFolder(privateDir), options.briefs);
+    await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);
     options.report?.step("Reading every public page for anything private");
     const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
     if (breaches.length > 0) throw new PrivacyBreach(breaches);

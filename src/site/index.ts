@@ -3,6 +3,9 @@
 // Never does: let anything private into a public page, or put a half-made site in place of a whole one.
 export { briefPage } from "./brief-page.ts";
 export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach } from "./build-sites.ts";
+export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";
+export { fieldListPage } from "./field-list/field-list-page.ts";
+export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { publicGarden } from "./public-garden.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";

@@ -32,6 +32,7 @@ export function fieldSite(
   today: Day,
   photos: ReadonlyMap<string, PublishedPhoto>,
   briefs: readonly string[],
+  fieldLists: readonly string[],
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
   const view = viewGarden(garden, today, "/", photos);
@@ -43,16 +44,20 @@ export function fieldSite(
       navigation: [],
       asOf: sayDay(today, garden.settings),
     },
-    home: fieldHome(view, briefs),
+    home: fieldHome(view, briefs, new Set(fieldLists)),
     bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),
   };
 }
 
-function fieldHome(view: View, briefs: readonly string[]): FieldHomePage {
+function fieldHome(view: View, briefs: readonly string[], fieldLists: ReadonlySet<string>): FieldHomePage {
   const { garden, today, links } = view;
   const tasks = [...openTasks(garden, today), ...bedsInOrder(view).flatMap((bed) => tasksOf(view, bed))];
   return {
-    briefs: briefs.map((name): Link => ({ href: links.brief(name), text: garden.episodes.get(name)?.title ?? name })),
+    briefs: briefs.map((name) => ({
+      href: links.brief(name),
+      text: garden.episodes.get(name)?.title ?? name,
+      fieldList: fieldLists.has(name) ? links.fieldList(name) : undefined,
+    })),
     tasks: [...tasks].sort(byDue).map((task) => fieldTask(view, task)),
     followUps: openFollowUps(garden, today).map((followUp) => fieldFollowUp(view, followUp)),
     beds: bedsInOrder(view).map((bed) => ({

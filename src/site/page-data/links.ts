@@ -12,6 +12,7 @@ export interface Links {
   bed(id: string): string;
   episode(id: string): string;
   brief(name: string): string;
+  fieldList(name: string): string;
   photo(name: string): string;
 }
 
@@ -29,6 +30,7 @@ export function linksBelow(base: string): Links {
     bed: (id) => `${below("beds", id)}/`,
     episode: (id) => `${below("episodes", id)}/`,
     brief: (name) => below("briefs", `${name}.html`),
+    fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),
   };
 }

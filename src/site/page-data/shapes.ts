@@ -322,7 +322,8 @@ export interface FieldTask {
 }
 
 export interface FieldHomePage {
-  readonly briefs: readonly Link[];
+  /** Each with the address of its field list, when it has one. */
+  readonly briefs: readonly (Link & { readonly fieldList?: string | undefined })[];
   readonly tasks: readonly FieldTask[];
   readonly followUps: readonly FieldTask[];
   readonly beds: readonly {

@@ -1,0 +1,224 @@
+/**
+ * The field list as one page for a phone in a garden: everything inside it, one script and one style allowed by their
+ * hashes, no request to anywhere. Private, like the brief it is made from.
+ */
+import { createHash } from "node:crypto";
+import { carriedFonts } from "../carried-fonts.ts";
+import type { FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
+import { fieldListStyle } from "./field-list-style.ts";
+import type { ListData } from "./phone/shapes.ts";
+import { phoneScript } from "./phone-script.ts";
+
+export interface FieldListPageOptions {
+  /** Address of the worker that keeps the private pages offline; a list that is a file of its own has none. */
+  readonly worker?: string | undefined;
+  /** Address of the same list as a file of its own. */
+  readonly file?: string | undefined;
+}
+
+/** A whole HTML document. */
+export function fieldListPage(list: FieldList, options: FieldListPageOptions = {}): string {
+  const style = `${carriedFonts("Field list")}${fieldListStyle}`;
+  const script = phoneScript();
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hashOf(script)}`,
+    `style-src ${hashOf(style)}`,
+    "font-src data:",
+    "img-src data:",
+    ...(options.worker === undefined ? [] : ["worker-src 'self'"]),
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover">
+<title>Private · Field list · ${text(list.title)}</title>
+<meta name="robots" content="noindex, nofollow">
+<meta name="referrer" content="no-referrer">
+<meta name="color-scheme" content="light dark">
+<meta name="format-detection" content="telephone=no">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<style>${style}</style>
+</head>
+<body>
+<header>
+<div class="mark"><strong>Private</strong> <h1>${text(list.title)}</h1> <span id="offline" role="status"></span></div>
+<div class="clock">
+<button type="button" id="start">Start the clock</button>
+<p id="running" hidden><span id="elapsed"></span> <span id="against"></span></p>
+<p id="where" tabindex="-1">${list.stops.length === 1 ? "One stop" : `${list.stops.length} stops`}</p>
+</div>
+</header>
+<main>
+<noscript><p class="care">Nothing can be ticked here, because this is only a preview of the list. Open the file in a browser.</p></noscript>
+${list.stops.length === 0 ? "<p>This tour has no stops yet.</p>" : list.stops.map(stopHtml).join("\n")}
+</main>
+<nav class="bar" aria-label="Filming">
+<button type="button" id="back">Back</button>
+<button type="button" id="stops">Stops</button>
+<button type="button" id="write">Note</button>
+<button type="button" id="talk">Talk</button>
+<button type="button" id="next">Next</button>
+</nav>
+<p id="said" class="unseen" role="status"></p>
+${shotSheet()}
+${noteSheet()}
+${stopsSheet(list, options)}
+<dialog id="talk-sheet" aria-labelledby="talk-name">
+<h2 id="talk-name"></h2>
+<div id="talk-text" tabindex="0" role="region" aria-label="What to say"></div>
+<div class="bar"><button type="button" data-close>Close</button><button type="button" id="talk-go" class="strong">Start</button></div>
+</dialog>
+<dialog id="picture-sheet" aria-label="The view to match">
+<img id="large" alt="">
+<button type="button" data-close>Close</button>
+</dialog>
+<svg class="unseen" aria-hidden="true"><defs>
+<symbol id="box" viewBox="0 0 32 32"><rect class="frame" x="2" y="2" width="28" height="28" rx="2"/><path class="filmed" d="M8 17l6 6 11-14"/><path class="retake" d="M24 12a9 9 0 1 0 1 7M25 5v8h-8"/><path class="skipped" d="M8 16h16"/></symbol>
+</defs></svg>
+<script type="application/json" id="list">${json(dataOf(list, options.worker))}</script>
+<script type="module">${script}</script>
+</body>
+</html>
+`;
+}
+
+function stopHtml(stop: FieldStop): string {
+  const when = [
+    stop.site,
+    sayLength(stop.seconds),
+    stop.from === undefined ? undefined : `from ${stop.from}`,
+    stop.light,
+  ];
+  return `<section class="stop" id="${stop.id}" aria-labelledby="${stop.id}-name">
+<div>${picture(stop)}
+<h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${text(stop.title)}</h2>
+<p class="when">${when
+    .filter((part) => part !== undefined && part !== "")
+    .map((part) => text(part as string))
+    .join(" · ")}</p>
+${stop.spot === undefined ? "" : `<p class="spot">${text(stop.spot)}.</p>`}
+${stop.link === undefined ? "" : `<p class="link">${text(stop.link)}</p>`}</div>
+${stop.cautions.map((caution) => `<p class="care">${text(caution)}</p>`).join("\n")}
+${names(stop)}
+${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${text(line)}</p>`).join("")}</details>`}
+<p class="noted" data-note-of="${text(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
+<ol class="shots">
+${stop.shots.map(shotHtml).join("\n")}
+</ol>
+</section>`;
+}
+
+function shotHtml(shot: FieldShot): string {
+  const label = [shot.id, shot.level, shot.kind].filter((part) => part !== undefined).join(" · ");
+  return `<li id="shot-${text(shot.id)}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${text(label)}</span> <span class="what">${text(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${text(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
+}
+
+function picture({ picture: found, title }: FieldStop): string {
+  if (found === undefined) return "";
+  const { src, width, height, alt } = found;
+  return `<button type="button" class="picture" aria-label="Show the view of ${text(title)} to match"><img src="${src}" width="${width}" height="${height}" alt="${text(alt)}"></button>`;
+}
+
+function names(stop: FieldStop): string {
+  if (stop.names.length === 0) return "";
+  const rows = stop.names.map(
+    ({ name, say, about }) =>
+      `<li><strong>${text(name)}</strong>${say === undefined ? "" : ` <span class="say">say ${text(say)}</span>`}<br><span class="quiet">${text(about)}</span></li>`,
+  );
+  return `<details><summary>Names and where they are from</summary><ul class="names">${rows.join("")}</ul></details>`;
+}
+
+/** Why a shot is left out, in the words of a filming day. */
+const REASONS = ["light", "wind", "rain", "noise", "not ready", "no time"] as const;
+
+function shotSheet(): string {
+  return `<dialog id="shot-sheet" aria-labelledby="shot-name">
+<h2 id="shot-name"></h2>
+<p id="shot-text"></p>
+<p id="shot-state" class="state"></p>
+<p class="row"><span id="takes-name">Takes</span> <button type="button" id="fewer-takes" aria-label="One take fewer">−</button> <output id="takes" aria-labelledby="takes-name">0</output> <button type="button" id="more-takes" aria-label="One take more">+</button></p>
+<h3>Skip, because of</h3>
+<p class="chips">${REASONS.map((reason) => `<button type="button" data-reason="${reason}">${reason}</button>`).join("")}</p>
+<p class="row"><label class="grow"><span class="unseen">Another reason</span><input id="reason" type="text" placeholder="another reason" autocomplete="off" enterkeyhint="done"></label><button type="button" id="shot-skip">Skip</button></p>
+<div class="bar"><button type="button" data-close>Close</button><button type="button" id="shot-clear">Untick</button><button type="button" id="shot-again">Again</button><button type="button" id="shot-filmed" class="strong">Filmed</button></div>
+</dialog>`;
+}
+
+function noteSheet(): string {
+  return `<dialog id="note-sheet" aria-labelledby="note-name">
+<h2 id="note-name">Note for <span id="note-bed"></span></h2>
+<label><span class="quiet">A line for each thing, as in your notes: picked 1.4 kg Boltardy</span><textarea id="note" rows="6" autocapitalize="none"></textarea></label>
+<div class="bar"><button type="button" data-close class="strong">Done</button></div>
+</dialog>`;
+}
+
+function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
+  const rows = list.stops.map(
+    ({ number, title }, index) =>
+      `<li><button type="button" data-stop="${index}"><span class="number">${number}</span> <span class="grow">${text(title)}<br><span class="so-far quiet"></span></span></button></li>`,
+  );
+  const save =
+    options.file === undefined
+      ? ""
+      : `<p id="save-page" hidden>By this address the list opens only with the network. <a href="${text(options.file)}" download="${text(list.tour)}-field-list.html">Save it as a file</a> and open that one in the garden.</p>`;
+  return `<dialog id="stops-sheet" aria-labelledby="stops-name">
+<h2 id="stops-name">${text(list.title)}</h2>
+<p class="quiet">${text(list.dayText)}</p>
+${save}
+<p id="keeps-nothing" class="care" hidden>This browser keeps nothing. Take the list home before you close the page.</p>
+<ol class="overview">${rows.join("")}</ol>
+<div class="pair"><button type="button" id="stop-clock" hidden>Stop the clock</button><button type="button" id="go-on" hidden>Let the clock go on</button></div>
+<h3>Take it home</h3>
+<p id="counts"></p>
+<div class="pair"><button type="button" id="save-list">Save the ticks</button><button type="button" id="copy-list">Copy the ticks</button><button type="button" id="save-note">Save the note</button><button type="button" id="copy-note">Copy the note</button></div>
+<p id="copied" role="status"></p>
+<p id="by-hand" hidden><label>Text to copy<textarea id="copy-field" rows="5" readonly></textarea></label></p>
+<p class="quiet">The ticks belong beside the episode, as episodes/${text(list.tour)}/field-list.json, and the note among your notes.</p>
+<h3>Begin again</h3>
+<p><button type="button" id="forget">Begin this list again</button></p>
+<p id="forget-sure" hidden>All ticks and notes of this list will be gone from this phone. <button type="button" id="forget-all">Forget them</button></p>
+<div class="bar"><button type="button" data-close class="strong">Back to the stop</button></div>
+</dialog>`;
+}
+
+function dataOf(list: FieldList, worker: string | undefined): ListData {
+  return {
+    tour: list.tour,
+    title: list.title,
+    garden: list.garden,
+    rate: list.rate,
+    stops: list.stops.map(({ bed, title, begins, seconds, shots, outline }) => ({
+      bed,
+      title,
+      begins,
+      seconds,
+      shots: shots.map(({ id, key, text }) => ({ id, key, text })),
+      outline,
+    })),
+    ...(worker === undefined ? {} : { worker }),
+  };
+}
+
+/** "2 min 10", "45 s" */
+function sayLength(seconds: number): string {
+  const [minutes, rest] = [Math.floor(seconds / 60), Math.round(seconds % 60)];
+  if (minutes === 0) return `${rest} s`;
+  return rest === 0 ? `${minutes} min` : `${minutes} min ${String(rest).padStart(2, "0")}`;
+}
+
+/** JSON that can stand in a script element: nothing in it ends the element. */
+function json(data: ListData): string {
+  return JSON.stringify(data).replaceAll("<", "\\u003c");
+}
+
+function hashOf(content: string): string {
+  return `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
+}
+
+function text(words: string): string {
+  return words.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}

@@ -1,0 +1,130 @@
+/**
+ * The look of the field list: the field pages' band and lettering, but black on white, because it is read in full sun.
+ * One screen: band and clock above, the stop between, what the thumb needs below.
+ */
+export const fieldListStyle = `
+:root {
+  color-scheme: light dark;
+  --paper: #fff; --pencil: #000; --quiet: #33383b; --line: #767d81; --wash: #f0e2ba; --mark: #ffd23f; --on-mark: #16191b;
+}
+@media (prefers-color-scheme: dark) {
+  :root { --paper: #0c0e0f; --pencil: #fff; --quiet: #d3d9dc; --line: #828b90; --wash: #33290f; }
+}
+*, *::before, *::after { box-sizing: border-box; }
+[hidden] { display: none !important; }
+html {
+  background: var(--paper); color: var(--pencil);
+  font: 400 100%/1.3 "Field list", "Gill Sans", "Trebuchet MS", sans-serif;
+  font-variant-numeric: lining-nums tabular-nums; -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
+}
+body { margin: 0; font-size: 1.3125rem; overflow-wrap: break-word; }
+h1, h2, h3, p, ol, ul { margin: 0; padding: 0; }
+h1, h2, h3, strong { font-weight: 500; }
+h2 { font-size: 2.125rem; line-height: 1.05; text-wrap: balance; }
+h3 { margin-top: 1.25rem; font-size: 1.375rem; }
+ol, ul { list-style: none; }
+button, input, textarea { font: inherit; color: inherit; }
+button, summary, .download { min-height: 3.25rem; touch-action: manipulation; cursor: pointer; }
+button { padding: .35rem .8rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
+button:disabled { border-color: var(--line); color: var(--line); cursor: default; }
+button.strong { background: var(--pencil); color: var(--paper); }
+:focus-visible { outline: 4px solid var(--pencil); outline-offset: 2px; }
+h2:focus, #where:focus { outline: none; }
+.unseen { position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.quiet { color: var(--quiet); font-size: 1.0625rem; }
+.number { color: var(--quiet); }
+.grow { flex: 1; min-width: 0; }
+
+.mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--mark); color: var(--on-mark); font-size: 1.0625rem; }
+.mark strong { letter-spacing: .08em; text-transform: uppercase; }
+.mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+.clock { display: flex; align-items: center; justify-content: space-between; gap: 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
+#elapsed { font-size: 1.625rem; font-weight: 500; margin-right: .4rem; }
+.clock p { white-space: nowrap; }
+
+main { padding: .75rem 1rem 1rem; }
+.stop > div { display: flow-root; }
+.stop + .stop { margin-top: 3rem; }
+.picture { float: right; width: 7.5rem; margin: .15rem 0 .5rem .75rem; padding: 0; overflow: hidden; line-height: 0; }
+.picture img { width: 100%; height: auto; }
+.when { margin-top: .2rem; font-size: 1.1875rem; color: var(--quiet); }
+.link { margin-top: .35rem; font-style: italic; }
+.spot { margin-top: .35rem; color: var(--quiet); }
+.shots { margin-top: auto; padding-top: .75rem; }
+.shots li { display: flex; align-items: stretch; border-top: 2px solid var(--line); }
+.shots li:last-child { border-bottom: 2px solid var(--line); }
+.tick {
+  flex: 1; display: flex; align-items: flex-start; gap: .75rem; min-height: 4rem; padding: .6rem .25rem .6rem 0; border: 0; border-radius: 0;
+  background: none; text-align: left; -webkit-user-select: none; user-select: none; -webkit-touch-callout: none;
+}
+.tick svg { flex: none; width: 2.25rem; height: 2.25rem; margin-top: .1rem; }
+.tick span { display: block; }
+.label { color: var(--quiet); font-size: 1rem; }
+.state { font-weight: 500; }
+.state:empty { display: none !important; }
+.more { flex: none; width: 3.5rem; border: 0; background: none; padding: 0; }
+.more svg { width: 1.75rem; height: 1.75rem; fill: currentcolor; }
+.frame { fill: var(--frame, var(--paper)); stroke: var(--pencil); stroke-width: 3; }
+.filmed, .retake, .skipped { fill: none; stroke-width: 4; }
+.filmed { stroke: var(--tick, transparent); }
+.retake { stroke: var(--again, transparent); stroke-width: 3; }
+.skipped { stroke: var(--skip, transparent); }
+[data-state=filmed] { --tick: var(--paper); --frame: var(--pencil); }
+[data-state=filmed] .what { color: var(--quiet); }
+[data-state=retake] { --again: #16191b; --frame: var(--mark); background: var(--wash); }
+[data-state=skipped] { --skip: var(--pencil); }
+[data-state=skipped] .what { color: var(--quiet); text-decoration: line-through; }
+.care { margin-top: .5rem; padding: .3rem .6rem; font-size: 1.1875rem; border-left: .5rem solid var(--mark); background: var(--wash); }
+.noted { margin-top: .75rem; white-space: pre-line; }
+details { margin-top: .5rem; }
+summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: .2em; }
+.names li, .outline p { padding: .35rem 0; }
+.say { font-style: italic; }
+.bar { display: none; }
+
+[data-live] body { display: grid; grid-template-rows: auto 1fr auto; height: 100vh; height: 100dvh; }
+[data-live] main { overflow-y: auto; overscroll-behavior: contain; display: flex; flex-direction: column; }
+[data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
+[data-live] .stop[hidden] { display: none; }
+[data-live] .outline { display: none; }
+[data-live] .bar { display: flex; gap: .4rem; padding: .5rem .5rem max(.5rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
+.bar button { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .1rem; }
+
+dialog {
+  width: 100%; max-width: 40rem; max-height: 100dvh; margin: auto auto 0; padding: 1rem 1rem 0; border: 0; border-top: 4px solid var(--pencil);
+  background: var(--paper); color: var(--pencil); overflow-y: auto;
+}
+dialog::backdrop { background: rgb(0 0 0 / .5); }
+dialog > * + * { margin-top: .6rem; }
+dialog .bar { position: sticky; bottom: 0; margin: 1rem -1rem 0; }
+.row { display: flex; align-items: center; gap: .6rem; }
+.row button { min-width: 3.5rem; }
+#takes { min-width: 2ch; text-align: center; font-size: 1.625rem; font-weight: 500; }
+.chips, .pair { display: grid; grid-template-columns: repeat(2, 1fr); gap: .5rem; }
+.chips { grid-template-columns: repeat(3, 1fr); }
+input, textarea { width: 100%; min-height: 3.25rem; padding: .5rem .6rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
+::placeholder { color: var(--quiet); opacity: 1; }
+label textarea { display: block; margin-top: .5rem; }
+#copy-field { font: 1rem/1.3 ui-monospace, monospace; }
+.overview li + li { margin-top: -2px; }
+.overview button { display: flex; gap: .6rem; width: 100%; text-align: left; border-width: 2px 0; border-radius: 0; border-color: var(--line); padding: .5rem 0; }
+.overview [aria-current] { background: var(--wash); }
+
+#talk-sheet { max-width: none; height: 100dvh; padding: 0; border: 0; }
+#talk-sheet[open] { display: grid; grid-template-rows: auto 1fr auto; }
+#talk-name { padding: .5rem 1rem; font-size: 1.375rem; }
+#talk-text { position: relative; margin: 0; padding: 0 1rem; overflow-y: auto; font-size: clamp(2.75rem, 12vw, 7rem); line-height: 1.2; border-top: 2px solid var(--line); cursor: pointer; }
+#talk-text::before { content: ""; display: block; height: 12vh; }
+#talk-text::after { content: ""; display: block; height: 75vh; }
+#talk-text p + p { margin-top: .6em; }
+#talk-sheet .bar { margin: 0; }
+#picture-sheet img { width: 100%; height: auto; }
+#picture-sheet button { width: 100%; margin: 0 0 1rem; }
+
+@media (min-width: 48rem) {
+  main > *, .clock, .mark { padding-left: max(1rem, calc(50vw - 20rem)); padding-right: max(1rem, calc(50vw - 20rem)); }
+}
+@media print {
+  .bar, .more, #start, details:not(.outline) summary { display: none; }
+}
+`;
