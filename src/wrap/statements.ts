@@ -1,0 +1,134 @@
+/**
+ * The speech in statements: sentences where the captions have marks. Automatic captions have none, so there a statement
+ * ends where the speaker is silent, or begins anew ("it's", "there's", "they went") without a word before it on which the
+ * new clause hangs ("and", "when", "which").
+ */
+import type { Speech, Word } from "./spoken-words.ts";
+
+export interface Statement {
+  /** First word, and after the last, in the speech. */
+  readonly from: number;
+  readonly to: number;
+  /** Milliseconds. */
+  readonly at: number;
+  /** Small letters, straight apostrophes, single spaces. */
+  readonly text: string;
+  /** Ends in a question mark. */
+  readonly asks: boolean;
+}
+
+/** Milliseconds from one word to the next that end a statement. */
+const SILENCE = 1800;
+/** Fewest words of a statement before another begins, and most. */
+const SHORTEST = 3;
+const LONGEST = 40;
+/** Words for which "when", "next time" and the like, at the beginning, keep a statement together with what follows. */
+const OPENED = 10;
+
+/** Words that begin a main clause by themselves. */
+const anew = new Set(
+  (
+    "i'll i've i'm i'd it's that's there's here's he's she's they're they've they'll you've you'll you're we're we've we'll we'd what's now " +
+    "right well anyway um uh"
+  ).split(" "),
+);
+/** Words that begin one with what follows them. */
+const anewWith: Readonly<Record<string, RegExp>> = {
+  i: /^(?:was|had|have|want|know|can|can't|do|don't|did|didn't|think|picked|put|said|cut|kept|never|took|got|grew|sowed|planted|weighed|looked|saw|still|always|lost|dug|need|will|shall)$/,
+  we: /^(?:had|have|can|could|were|are|got|lost|put|will|shall|still|never)$/,
+  you: /^(?:can|can't|could|grow|sow|know|leave|move|have|want|don't|won't|will|need|eat|see)$/,
+  they: /^(?:were|are|went|go|had|have|want|came|come|don't|didn't|can|stay|sulk|get|got)$/,
+  it: /^(?:was|is|had|has|took|went|came|doesn't|didn't|won't|can|had)$/,
+  this: /^(?:is|was|one)$/,
+  these: /^(?:are|were|ones)$/,
+  those: /^(?:are|were|went)$/,
+  so: /^(?:i|i'll|i've|it's|that's|there's|they|this|we|we'll)$/,
+  come: /^(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)$/,
+  next: /^time$/,
+};
+/** Beginnings that carry over to the clause after them: "come july i'll", "when i cut the first spear i'll". */
+const opensTime = /^(?:and |so |but )?(?:in|come|next|by|when|if|once)$/;
+/** Words on which the next clause hangs. */
+const hangsOn = new Set(
+  (
+    "and or when if which whether that because how what while until till as than where why who but so then before after once said think " +
+    "thought know see tell you like though although believe say says hope the a in is was me since for now right well um uh there of"
+  ).split(" "),
+);
+
+export function statementsOf({ words, punctuated }: Speech): readonly Statement[] {
+  const texts = words.map(lower);
+  const found: Statement[] = [];
+  let from = 0;
+  for (let at = 1; at <= words.length; at += 1) {
+    const [before, word] = [words[at - 1] as Word, words[at]];
+    const ends =
+      word === undefined ||
+      /[.?!]/.test(before.mark) ||
+      (!punctuated && (isSilent(before, word) || at - from >= LONGEST || isNew(texts, from, at)));
+    if (!ends) continue;
+    found.push(statement(words, texts, from, at));
+    from = at;
+  }
+  return found;
+}
+
+/** Nobody stops after "in" or "and", whatever the times of automatic captions say. */
+function isSilent(before: Word, word: Word): boolean {
+  return word.at - before.at > SILENCE && !hangsOn.has(lower(before));
+}
+
+function isNew(texts: readonly string[], from: number, at: number): boolean {
+  const [before = "", word = "", next = ""] = texts.slice(at - 1, at + 2);
+  if (at - from < SHORTEST || hangsOn.has(before)) return false;
+  if (!anew.has(word) && anewWith[word]?.test(next) !== true) return false;
+  const opening = texts.slice(from, from + 2);
+  const carried = opensTime.test(opening[0] ?? "") || opensTime.test(opening.join(" "));
+  return !(carried && at - from < OPENED);
+}
+
+/** Words of commitment: "i'll", "we will", "you'll", "i'm going to". */
+const commits = /^(?:i'll|we'll|you'll)$/;
+const commitsWith: Readonly<Record<string, RegExp>> = { i: /^(?:will|shall)$/, we: /^(?:will|shall)$/, you: /^(?:will|shall)$/ };
+
+/** Words after a commitment within which it must have said what and when, and words before it that may open it. */
+const SAID_WITHIN = 18;
+const OPENS = 12;
+
+/**
+ * A run-on statement of automatic captions, cut around each commitment in it: two that are joined by "and" are one, and
+ * nothing said long after one belongs to it.
+ */
+export function commitmentsIn(one: Statement, words: readonly Word[]): readonly Statement[] {
+  if (one.to - one.from <= SAID_WITHIN) return [one];
+  const texts = words.slice(one.from, one.to).map(lower);
+  const at = texts.flatMap((text, index) =>
+    commits.test(text) || commitsWith[text]?.test(texts[index + 1] ?? "") === true ? [index] : [],
+  );
+  const first = at.filter((index, nth) => nth === 0 || !(texts[index - 1] === "and" && index - (at[nth - 1] as number) < 12));
+  if (first.length === 0) return [one];
+  return first.map((index, nth) => {
+    const next = first[nth + 1];
+    const from = Math.max(index - OPENS, nth === 0 ? 0 : (first[nth - 1] as number) + SHORTEST);
+    const begins = nth === 0 && index <= OPENS ? 0 : opening(texts, from, index);
+    const to = Math.min(next === undefined ? texts.length : opening(texts, index + SHORTEST, next), index + SAID_WITHIN);
+    const text = texts.slice(begins, to).join(" ");
+    return { ...one, from: one.from + begins, to: one.from + to, at: (words[one.from + begins] as Word).at, text };
+  });
+}
+
+/** Where the clause that ends in a commitment begins: at "when", "if", "next time", "come July", else at the commitment. */
+function opening(texts: readonly string[], from: number, index: number): number {
+  const found = texts.slice(from, index).findLastIndex((text) => /^(?:when|if|once|next|come)$/.test(text));
+  return found < 0 ? index : from + found;
+}
+
+export function statement(words: readonly Word[], texts: readonly string[], from: number, to: number): Statement {
+  const text = texts.slice(from, to).join(" ");
+  return { from, to, at: (words[from] as Word).at, text, asks: words[to - 1]?.mark === "?" };
+}
+
+/** A word as rules look at it. */
+export function lower({ text }: Word): string {
+  return text.toLowerCase().replaceAll("’", "'");
+}
