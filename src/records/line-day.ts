@@ -51,9 +51,13 @@ export function lineDay(words: readonly Word[], first: number, stop: number, not
   );
 }
 
+/** The words such a day ends in, or goes on from. */
+const nearWords = new Set(["today", "tonight", "yesterday", "night", "ago", ...partsOfDay]);
+
 /** "today", "yesterday evening" within the first words of a line, up to `stop`: where they begin and end. */
 export function nearDayWithin(words: readonly Word[], first: number, stop: number, noteDay: Day) {
   for (let at = first; at < stop; at++) {
+    if (!nearWords.has(words[at]?.lower ?? "")) continue;
     const found = nearDay(words, first, at + 1, noteDay);
     // "yesterday" may go on: "yesterday evening".
     const longer = nearDay(words, first, at + 2, noteDay);

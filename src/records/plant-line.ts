@@ -96,8 +96,10 @@ function bareBed(scan: Scan): FoundPlace | undefined {
   const { line, at, kind } = scan;
   const bed = bareBedAt(line, at);
   if (bed === undefined || (currentPlace(scan.read).bed !== undefined && !followsBed(scan))) return undefined;
-  // Of plants that came "from Cold Frame" the bed is where they went.
-  if (raised.has(kind) && line.lower(line.lower(at - 1) === "the" ? at - 2 : at - 1) === "from") return undefined;
+  // Of plants that came "from Cold Frame" the bed is where they went, and seed sown "for Long Bed" is not there yet.
+  if (raised.has(kind) && /^(?:from|for)$/.test(line.lower(line.lower(at - 1) === "the" ? at - 2 : at - 1))) {
+    return undefined;
+  }
   const plant = line.names.plantAt(line.words, at);
   return plant !== undefined && plant.end >= bed.end ? undefined : bed;
 }

@@ -158,7 +158,9 @@ export function takePlant(line: Line, plant: NamedPlant): { variety?: string | u
     return variety === undefined ? { crop: plant.crop } : { variety };
   }
   if (plant.variety === undefined) return { crop: plant.crop };
-  warnNearVariety(line, line.names.title("variety", plant.variety), plant.variety);
+  if (!line.names.isDescribed("variety", plant.variety)) {
+    warnNearVariety(line, line.names.title("variety", plant.variety), plant.variety);
+  }
   if (plant.others !== undefined && plant.others.length > 0) {
     const ids = [plant.variety, ...plant.others];
     line.problems.push(twoVarieties(ids, line.slice(plant.from, plant.end), line.names, line.place));

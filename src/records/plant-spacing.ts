@@ -1,6 +1,6 @@
 /** Distances between plants, and how many are left after thinning. */
 import type { Line } from "./line.ts";
-import { numberAt } from "./numbers.ts";
+import { mayBeginNumber, numberAt } from "./numbers.ts";
 import { plainNouns } from "./plant-names.ts";
 import type { PlantLine, Scan } from "./plant-scan.ts";
 import { amountAt } from "./quantities.ts";
@@ -48,6 +48,8 @@ function setSpacing(read: PlantLine, cm: number): void {
 }
 
 function spacingAt(line: Line, at: number): { readonly cm: number; readonly end: number } | undefined {
+  const word = line.words[at];
+  if (word === undefined || !mayBeginNumber(word)) return undefined;
   const amount = amountAt(line.words, at, line.system);
   if (amount?.cm !== undefined) return { cm: amount.cm, end: amount.end };
   const first = numberAt(line.words, at);
