@@ -2,37 +2,58 @@
 import path from "node:path";
 import { publishPhotos } from "../photos/index.ts";
 import { problemText } from "../records/index.ts";
-import { type BuiltSites, briefPage, buildSites, PrivacyBreach, serveFolder } from "../site/index.ts";
+import { briefPage, buildSites, type FieldList, PrivacyBreach } from "../site/index.ts";
 import { briefFor } from "./brief-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
+import { addressToServe } from "./serve-address.ts";
+import { serveSites } from "./serve-sites.ts";
 
 export interface PublishOptions {
   /** Relative to the current folder, or absolute. */
   readonly out: string;
   /** Show both sites on this machine until the command is stopped. */
   readonly serve?: boolean | undefined;
+  /** With `serve`: an address of this machine by which other devices are let in to the field pages. */
+  readonly address?: string | undefined;
 }
 
 export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
   const { garden, recordsDir, cacheDir, today, report } = loaded;
+  // Said before the long work, not after it.
+  if (options.address !== undefined && options.serve !== true) {
+    throw new CommandError("--address says where to serve, so it goes with --serve.");
+  }
+  const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
   const photos = await publishPhotos(garden.photos, {
     recordsDir,
     cacheDir: path.join(cacheDir, "photos"),
     onProgress: (done, total) => report.progress("Making photo copies", done, total),
   });
-  const briefs = [...garden.episodes.values()]
+  const planned = [...garden.episodes.values()]
     .filter(({ status }) => status === "planned")
-    .map(({ id }) => ({ name: id, html: briefPage(briefFor(loaded, id), garden) }));
+    .map(({ id }) => briefFor(loaded, id));
+  const briefs = planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) }));
+  const fieldLists: FieldList[] = [];
+  for (const brief of planned) fieldLists.push(await fieldListOf(loaded, brief));
   const outDir = path.resolve(effects.cwd, options.out);
   try {
-    const sites = await buildSites(garden, { outDir, cacheDir, today, photos: photos.copies, briefs, report });
+    const sites = await buildSites(garden, {
+      outDir,
+      cacheDir,
+      today,
+      photos: photos.copies,
+      briefs,
+      fieldLists,
+      report,
+    });
     report.end();
     for (const problem of photos.problems) effects.err(problemText(problem));
     effects.out(`Public site: ${sites.publicDir} (${sites.publicPages} pages)`);
     effects.out(`Private field pages: ${sites.privateDir} (${sites.privatePages} pages)`);
-    if (options.serve === true) await show(sites, garden.settings.base, effects);
+    if (options.serve === true) await serveSites(sites, { base: garden.settings.base, address }, effects);
     return EXIT.done;
   } catch (error) {
     if (!(error instanceof PrivacyBreach)) throw error;
@@ -43,13 +64,4 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       EXIT.couldNot,
     );
   }
-}
-
-/** Both sites by loopback address, which nothing but this machine can reach. */
-async function show(sites: BuiltSites, base: string, effects: Effects): Promise<void> {
-  const servers = [await serveFolder(sites.publicDir, { base }), await serveFolder(sites.privateDir)];
-  effects.out(`Look at the public site at ${servers[0]?.url} and at your field pages at ${servers[1]?.url}`);
-  effects.out("Both are served on this machine only. Ctrl-C ends it.");
-  await effects.untilStopped();
-  for (const server of servers) await server.close();
 }

@@ -1,7 +1,10 @@
-/** Serves a finished site on this machine only, the way a static host would: for a look before it goes out, and for tests. */
+/**
+ * Serves a finished site the way a static host would: for a look before it goes out, for a phone in the same house, and for
+ * tests. On this machine only, unless another address of it is asked for.
+ */
 import { createReadStream } from "node:fs";
 import { realpath, stat } from "node:fs/promises";
-import { createServer } from "node:http";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
 
@@ -27,16 +30,33 @@ export interface StaticServer {
   close(): Promise<void>;
 }
 
-/** Serves `folder` below `base` on the loopback address; port 0 takes any free one. */
-export async function serveFolder(
-  folder: string,
-  options: { base?: string; port?: number } = {},
-): Promise<StaticServer> {
+export interface ServeOptions {
+  /** Path below which the site is served. */
+  readonly base?: string | undefined;
+  /** Taken when it is free, so that what a browser keeps by address is found again; else, and when left out, any free one. */
+  readonly port?: number | undefined;
+  /** One address of this machine; its loopback when left out. */
+  readonly address?: string | undefined;
+  /** Asked before anything is served. One that gives false has answered the request itself. */
+  readonly admit?: ((request: IncomingMessage, response: ServerResponse) => boolean) | undefined;
+}
+
+const LOOPBACK = "127.0.0.1";
+
+export async function serveFolder(folder: string, options: ServeOptions = {}): Promise<StaticServer> {
   const root = await realpath(folder);
   const base = options.base ?? "/";
+  const address = options.address ?? LOOPBACK;
+  const host = address.includes(":") ? `[${address}]` : address;
   const server = createServer(async (request, response) => {
     const answer = (status: number, headers: Record<string, string | number>) =>
       response.writeHead(status, { "x-content-type-options": "nosniff", ...headers });
+    // A page elsewhere can make its own name lead here; under that name nothing is given.
+    if (!isCalled(request.headers.host, address === LOOPBACK ? [host, "localhost"] : [host])) {
+      answer(421, { "content-type": "text/plain; charset=utf-8" }).end("Not served under this name.\n");
+      return;
+    }
+    if (options.admit?.(request, response) === false) return;
     if (request.method !== "GET" && request.method !== "HEAD") {
       answer(405, { allow: "GET, HEAD" }).end();
       return;
@@ -65,18 +85,34 @@ export async function serveFolder(
         .on("error", () => response.destroy())
         .pipe(response);
   });
-  await new Promise<void>((resolve, reject) =>
-    server.once("error", reject).listen(options.port ?? 0, "127.0.0.1", resolve),
-  );
+  await listen(server, address, options.port ?? 0);
   const { port } = server.address() as AddressInfo;
   return {
-    url: `http://127.0.0.1:${port}${base}`,
+    url: `http://${host}:${port}${base}`,
     close: () =>
       new Promise((resolve, reject) => {
         server.close((error) => (error === undefined ? resolve() : reject(error)));
         server.closeAllConnections();
       }),
   };
+}
+
+async function listen(server: Server, address: string, port: number): Promise<void> {
+  const attempt = (on: number) =>
+    new Promise<void>((resolve, reject) => {
+      server.once("error", reject).listen(on, address, () => resolve(void server.off("error", reject)));
+    });
+  try {
+    await attempt(port);
+  } catch (error) {
+    if (port === 0 || (error as NodeJS.ErrnoException).code !== "EADDRINUSE") throw error;
+    server.removeAllListeners("error");
+    await attempt(0);
+  }
+}
+
+function isCalled(name: string | undefined, names: readonly string[]): boolean {
+  return names.some((each) => name?.replace(/:\d+$/, "").toLowerCase() === each.toLowerCase());
 }
 
 function decodedPath(url: string): string | undefined {
