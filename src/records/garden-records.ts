@@ -171,7 +171,10 @@ export function cropsInUse(
 
 /** One hint for each bed and variety that notes name and no file describes. */
 export function takenHints(names: Names): Problem[] {
-  const { beds, varieties } = names.taken();
+  const taken = names.taken();
+  // What is spelled nearly like a record has its own warning at every line that says it.
+  const beds = taken.beds.filter(({ title }) => names.slipFor("bed", title) === undefined);
+  const varieties = taken.varieties.filter(({ title }) => names.slipFor("variety", title) === undefined);
   return [
     ...beds.map(({ title, id, place }) =>
       problem(

@@ -244,6 +244,12 @@ export class Names {
     return this.#taken.all();
   }
 
+  /** The described name that a name nobody described is a slip for; the same name for another crop is none. */
+  slipFor(kind: NameKind, name: string): string | undefined {
+    const near = this.nearest(kind, name);
+    return near === undefined || normaliseName(near) === normaliseName(name) ? undefined : near;
+  }
+
   #spellings(kind: NameKind): ReadonlyMap<string, string> {
     let spelled = this.#spelled.get(kind);
     if (spelled === undefined) {

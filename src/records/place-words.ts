@@ -152,7 +152,7 @@ function knownBedWithin(line: Line, from: number, end: number): boolean {
 
 function warnNearBed(line: Line, title: string, bed: string): void {
   if (line.names.isDescribed("bed", bed)) return;
-  const near = line.names.nearest("bed", title);
+  const near = line.names.slipFor("bed", title);
   if (near === undefined) return;
   line.problems.push(
     problem(

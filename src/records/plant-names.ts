@@ -5,7 +5,7 @@ import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
 import type { Line } from "./line.ts";
 import { isCapital, type Word } from "./line-words.ts";
-import { normaliseName, twoVarieties } from "./names.ts";
+import { twoVarieties } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { problem } from "./problem-rules.ts";
 import { pickUnitCalled } from "./quantities.ts";
@@ -240,9 +240,8 @@ function looksLikeName(line: Line, from: number, end: number, kind: EventKind, c
 
 function warnNearVariety(line: Line, title: string, variety: string): void {
   if (line.names.isDescribed("variety", variety)) return;
-  const near = line.names.nearest("variety", title);
-  // "Black Beauty aubergine" is no slip for the courgette of the same name.
-  if (near === undefined || normaliseName(near) === normaliseName(title)) return;
+  const near = line.names.slipFor("variety", title);
+  if (near === undefined) return;
   line.problems.push(
     problem(
       "note/unknown-variety",

@@ -96,7 +96,7 @@ export const problemRules = {
     severity: "warning",
     meaning: "A line says that something was done with a plant and does not say which.",
   },
-  "note/which-bed": { severity: "warning", meaning: "A line names no bed, and its note speaks of several." },
+  "note/which-bed": { severity: "warning", meaning: "A line that sows or plants does not say in which one bed." },
   "note/sown-where": {
     severity: "hint",
     meaning: "A sowing says neither a bed nor that it is indoors, so it is taken as indoors.",

@@ -86,7 +86,7 @@ function lastComma(line: Line, from: number, end: number): number | undefined {
 }
 
 /** Every plant in a stretch of words, each once. */
-export function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
+function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
   const plants: SaidPlant[] = [];
   let bedBefore = false;
   for (let at = from; at < end; at++) {

@@ -80,6 +80,6 @@ export function inBaseUnit(value: number, unit: Unit, system: UnitSystem): numbe
   return value * (system === "us" ? (unit.usFactor ?? unit.factor) : unit.factor);
 }
 
-export function celsiusOfFahrenheit(degrees: number): number {
+function celsiusOfFahrenheit(degrees: number): number {
   return ((degrees - 32) * 5) / 9;
 }
