@@ -53,7 +53,7 @@ export function fieldListPage(list: FieldList, options: FieldListPageOptions = {
 </div>
 </header>
 <main>
-<noscript><p class="care">Nothing can be ticked here, because this is only a preview of the list. Open the file in a browser.</p></noscript>
+<p class="care unscripted">Nothing can be ticked here, because this is only a preview of the list. Open the file in a browser.</p>
 ${list.stops.length === 0 ? "<p>This tour has no stops yet.</p>" : list.stops.map(stopHtml).join("\n")}
 </main>
 <nav class="bar" aria-label="Filming">

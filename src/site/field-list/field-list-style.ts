@@ -15,7 +15,7 @@ export const fieldListStyle = `
 html {
   background: var(--paper); color: var(--pencil);
   font: 400 100%/1.3 "Field list", "Gill Sans", "Trebuchet MS", sans-serif;
-  font-variant-numeric: lining-nums tabular-nums; -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
+  font-variant-numeric: lining-nums tabular-nums; overscroll-behavior: none; -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
 }
 body { margin: 0; font-size: 1.3125rem; overflow-wrap: break-word; }
 h1, h2, h3, p, ol, ul { margin: 0; padding: 0; }
@@ -83,10 +83,10 @@ summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: 
 .bar { display: none; }
 
 [data-live] body { display: grid; grid-template-rows: auto 1fr auto; height: 100vh; height: 100dvh; }
-[data-live] main { overflow-y: auto; overscroll-behavior: contain; display: flex; flex-direction: column; }
+[data-live] main { overflow-y: auto; overscroll-behavior: none; touch-action: pan-y pinch-zoom; display: flex; flex-direction: column; }
 [data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
 [data-live] .stop[hidden] { display: none; }
-[data-live] .outline { display: none; }
+[data-live] :is(.outline, .unscripted) { display: none; }
 [data-live] .bar { display: flex; gap: .4rem; padding: .5rem .5rem max(.5rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
 .bar button { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .1rem; }
 

@@ -51,9 +51,10 @@ export function sayTick({ state, takes, reason }: Tick): string {
   return "";
 }
 
-/** "3 of 5 filmed, one to film again" */
+/** "3 of 5 filmed, 1 to film again" */
 export function saySoFar(kept: Kept, stop: ListedStop): string {
   const states = stop.shots.map((shot) => tickOf(kept, stop, shot).state);
+  if (states.length === 0) return "No shots listed";
   const count = (state: string) => states.filter((each) => each === state).length;
   const parts = [
     `${count("filmed")} of ${states.length} filmed`,
