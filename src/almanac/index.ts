@@ -4,6 +4,7 @@
 export * from "./bed-fit.ts";
 export * from "./canning-facts.ts";
 export * from "./crop-facts.ts";
+export * from "./day-length.ts";
 export * from "./frost-dates.ts";
 export * from "./heat-table.ts";
 export * from "./heat-units.ts";

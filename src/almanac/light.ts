@@ -4,10 +4,30 @@ import type { Bed, Day, Position } from "../model.ts";
 import { isLeafless, type Obstacle, readObstacle, takesSun, turn } from "./obstacles.ts";
 import { type SunPosition, sunAtMilliseconds } from "./sun.ts";
 
-/** Light on the bed as the camera sees it; "dark" when the sun is down. */
-export type Light = "front" | "side" | "back" | "shade" | "dark";
+/**
+ * Light on the bed as the camera sees it: the sun before, beside or behind the camera's back, shade of what stands around,
+ * soft under a tunnel's skin or a glass roof, even under cloud, "dark" when the sun is down.
+ */
+export type Light = "front" | "side" | "back" | "shade" | "soft" | "even" | "dark";
 
-/** A stretch of the day with one kind of light; minutes of the local clock, `until` not included. */
+/**
+ * What a minute of each light is worth to the picture, 0 to 1. Common practice: colours need the sun behind the camera or
+ * beside it, soft light flatters everything, shade is usable but dull beside sunlit ground, the sun in the lens washes out.
+ */
+export const lightWorth: Readonly<Record<Light, number>> = {
+  front: 1,
+  side: 1,
+  soft: 1,
+  even: 1,
+  shade: 0.5,
+  back: 0.25,
+  dark: 0,
+};
+
+/** Between these altitudes the sun counts as low where the person sets no bounds of their own; no standard has them. */
+export const usualLowSun = { from: -4, to: 6 } as const;
+
+/** A stretch of the day with one kind of light; minutes of the local clock, past midnight above 1440, `until` not included. */
 export interface LightSpan {
   readonly light: Light;
   readonly from: number;
@@ -23,6 +43,8 @@ export interface LightQuestion {
   readonly day: Day;
   readonly timeZone: string;
   readonly place: Position;
+  /** Cloud takes the sun's direction: the light is even from every side. */
+  readonly overcast?: boolean | undefined;
 }
 
 /** Direction the camera looks when it films the bed, degrees from north: its first viewpoint's, else towards the side it faces away from. */
@@ -32,35 +54,40 @@ export function cameraLooks(bed: Bed): number | undefined {
   return bed.facing === undefined ? undefined : (bed.facing + 180) % 360;
 }
 
-export function lightOf(sun: SunPosition, looks: number): Exclude<Light, "shade"> {
+export function lightOf(sun: SunPosition, looks: number): "front" | "side" | "back" | "dark" {
   if (sun.altitude <= 0) return "dark";
   const fromAhead = Math.abs(turn(sun.azimuth, looks));
   if (fromAhead <= SECTOR) return "back";
   return fromAhead >= 180 - SECTOR ? "front" : "side";
 }
 
-/** The sun for each minute of the local clock, midnight to midnight; one table serves every bed of a site. */
-export function sunByMinute({ day, timeZone, place }: LightQuestion): readonly SunPosition[] {
+/** The sun for each minute of the local clock from midnight on; one table serves every bed of a site. */
+export function sunByMinute({ day, timeZone, place }: LightQuestion, minutes = 1440): readonly SunPosition[] {
   const midnight = Temporal.PlainDate.from(day).toZonedDateTime({ timeZone });
   // Minutes are counted on the clock: on a day of 23 or 25 hours the table still has 1,440 rows, the clock's change falls in the night.
   const offsetAtNoon = midnight.add({ hours: 12 }).offsetNanoseconds - midnight.offsetNanoseconds;
   const start = midnight.epochMilliseconds - offsetAtNoon / 1e6;
-  return Array.from({ length: 1440 }, (_, minute) => sunAtMilliseconds(start + minute * 60_000, place));
+  return Array.from({ length: minutes }, (_, minute) => sunAtMilliseconds(start + minute * 60_000, place));
 }
 
-/** Spans of the whole day for one bed; undefined when neither its viewpoint nor its facing is known. */
+/**
+ * Spans of the whole day for one bed; undefined when neither its viewpoint nor its facing is known, unless cloud makes
+ * that all one.
+ */
 export function lightSpans(
   bed: Bed,
   suns: readonly SunPosition[],
   question: LightQuestion,
 ): readonly LightSpan[] | undefined {
-  const looks = cameraLooks(bed);
+  const overcast = question.overcast === true;
+  const looks = cameraLooks(bed) ?? (overcast ? 0 : undefined);
   if (looks === undefined) return undefined;
+  const roof = bed.shade.some((text) => roofs.test(text));
   const leafless = isLeafless(Number(question.day.slice(5, 7)), question.place.latitude);
   const obstacles = bed.shade.map(readObstacle).filter((obstacle) => obstacle !== undefined);
   const spans: LightSpan[] = [];
   suns.forEach((sun, minute) => {
-    const found = at(sun, looks, obstacles, leafless);
+    const found = overcast ? underCloud(sun) : at(sun, looks, obstacles, leafless, roof);
     const last = spans.at(-1);
     if (last !== undefined && last.light === found.light && last.shadedBy === found.shadedBy) {
       spans[spans.length - 1] = { ...last, until: minute + 1 };
@@ -72,6 +99,9 @@ export function lightSpans(
 export function spanAt(spans: readonly LightSpan[], minute: number): LightSpan | undefined {
   return spans.find((span) => span.from <= minute && minute < span.until);
 }
+
+/** What lets light through and takes its edges: "tunnel skin", "glass roof". */
+const roofs = /\b(?:tunnel|polytunnel|skin|glass|polycarbonate|perspex|fleece)\b/i;
 
 /** "sun behind you until 10:40", "in the wall's shade before 11:15", for a stop at that minute of the day. */
 export function sayLight(spans: readonly LightSpan[], minute: number): string {
@@ -90,6 +120,10 @@ export function sayLight(spans: readonly LightSpan[], minute: number): string {
           ? "the sun is down"
           : `the sun is not up before ${clock(span.until)}`
         : "the sun is down";
+    case "even":
+      return "even light under cloud";
+    case "soft":
+      return `soft light${end === "" ? "" : ` until ${end}`}`;
     default: {
       const since =
         before?.light === "shade" && minute - span.from <= 90
@@ -102,8 +136,9 @@ export function sayLight(spans: readonly LightSpan[], minute: number): string {
 
 const SUN_WORDS = { front: "sun behind you", side: "sun from the side", back: "sun in the lens" } as const;
 
+/** "9:05" of minutes since midnight; "0:20" of the next day's. */
 export function clock(minute: number): string {
-  return `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, "0")}`;
+  return `${Math.floor(minute / 60) % 24}:${String(minute % 60).padStart(2, "0")}`;
 }
 
 function at(
@@ -111,11 +146,17 @@ function at(
   looks: number,
   obstacles: readonly Obstacle[],
   leafless: boolean,
+  roof: boolean,
 ): Pick<LightSpan, "light" | "shadedBy"> {
   const light = lightOf(sun, looks);
   if (light === "dark") return { light };
   const shadedBy = obstacles.find((obstacle) => takesSun(obstacle, sun, leafless))?.what;
-  return shadedBy === undefined ? { light } : { light: "shade", shadedBy };
+  if (shadedBy !== undefined) return { light: "shade", shadedBy };
+  return { light: roof ? "soft" : light };
+}
+
+function underCloud(sun: SunPosition): Pick<LightSpan, "light" | "shadedBy"> {
+  return { light: sun.altitude > 0 ? "even" : "dark" };
 }
 
 function possessive(what: string): string {

@@ -31,7 +31,10 @@ const TREE_WIDTH_M = 5;
 
 /** Undefined when the words give no direction or no height. */
 export function readObstacle(text: string): Obstacle | undefined {
-  const words = text.toLowerCase();
+  const words = text
+    .toLowerCase()
+    .replace(/\bhalf a\b/g, "0.5")
+    .replace(/\b(?:a|one) (?=m\b|metre|foot)/g, "1 ");
   const direction = /\b(north|south|east|west)(?:[ -]?(east|west))?\b/.exec(words);
   const heightM = measure(words, "(?:high|tall)");
   if (direction === null || heightM === undefined) return undefined;

@@ -35,6 +35,8 @@ export interface WeatherSource {
 }
 
 export interface Weather {
+  /** Of the garden, for the length of its days and its half of the Earth. Private: never to be shown. */
+  readonly latitude?: number | undefined;
   /** In order of day. */
   readonly days: ReadonlyMap<Day, SeriesDay>;
   readonly first?: Day | undefined;
@@ -82,6 +84,7 @@ export function gardenWeather(texts: readonly PlainText[], garden: Position | un
   const { gaps, bridgedDays } = bridge(merged.days, days);
   const series = bridgedDays === 0 ? merged.days : new Map([...merged.days].sort(([a], [b]) => (a < b ? -1 : 1)));
   return {
+    latitude: garden?.latitude,
     days: series,
     first: days[0],
     last: days.at(-1),

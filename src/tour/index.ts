@@ -1,6 +1,9 @@
 // Takes: the garden, and an episode or a day.
 // Gives: the brief of that tour as plain data (what to show at each stop, why, and where each sentence rests), and its Markdown.
 // Never does: touch the disk, ask a clock, invent anything no record tells.
+
+// The words and measures that recaps share with briefs, so that one fact reads the same in both.
+export { bedVerb, inBed, isGround, theBed } from "./bed-names.ts";
 export type {
   Brief,
   ChangeLine,
@@ -22,6 +25,22 @@ export type {
   VarietyRow,
 } from "./brief.ts";
 export { briefMarkdown, targetWords } from "./brief-markdown.ts";
+export { cautionsFor } from "./cautions.ts";
+export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
+export {
+  comparable,
+  type HarvestSum,
+  harvestSize,
+  sayHarvest,
+  sayHarvestOf,
+  sayPickings,
+  sumOf,
+} from "./harvest-sums.ts";
 export { type BriefRequest, makeBrief } from "./make-brief.ts";
+export { inTurn, oneOf } from "./phrasing.ts";
+export { type Fit, type Fitting, fitToTarget } from "./plan/fit.ts";
+export { cultivar, isSingular, label, type Named, plantName, theCrop, thePlants } from "./plant-names.ts";
+export { type Ground, say, secondsToSay, together } from "./sentence.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
+export { fromWords } from "./source-words.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { heatTable } from "../../src/almanac/index.ts";
+import { dayLength, heatTable } from "../../src/almanac/index.ts";
 import { addDays } from "../../src/calendar.ts";
 import { weatherOf } from "./weather-of.ts";
 
@@ -42,5 +42,23 @@ describe("a heat table", () => {
     });
     expect(heatTable(warm, scale).usual("2026-01-01")).toBeGreaterThan(10);
     expect(heatTable(warm, scale, "2025-12-31").usual("2026-01-01")).toBe(10);
+  });
+});
+
+describe("day length", () => {
+  // astronomy-engine, sea level, standard refraction (computed): sunrise to sunset in hours.
+  it.each([
+    [51.4779, "2024-12-21", 7.8333],
+    [51.4779, "2024-06-20", 16.6342],
+    [40, "2010-06-21", 15.0156],
+    [-33.87, "2024-12-21", 14.4139],
+    [0, "2024-03-20", 12.1083],
+  ])("at %d on %s is %d hours", (latitude, day, hours) => {
+    expect(Math.abs(dayLength(day, latitude) - hours)).toBeLessThan(0.06);
+  });
+
+  it("ends at the polar circles", () => {
+    expect(dayLength("2024-06-21", 69.65)).toBe(24);
+    expect(dayLength("2024-12-21", 69.65)).toBe(0);
   });
 });

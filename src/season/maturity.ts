@@ -1,0 +1,86 @@
+/** How long plantings really took against what their variety promises: what forecasts learn from. */
+import { dayLength } from "../almanac/index.ts";
+import { addDays, daysBetween } from "../calendar.ts";
+import type { Day } from "../model.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
+
+/** One planting whose variety says how many days it takes. */
+export interface Timed {
+  readonly lot: Lot;
+  /** What ends the wait: the first flower of what is grown for flowers, else the first picking. */
+  readonly goal: "flower" | "picking";
+  readonly counted: "sowing" | "planting";
+  /** The day from which the variety's days count. */
+  readonly begun: Day;
+  /** By the variety's record. */
+  readonly catalogueDays: number;
+  readonly reached?: Day | undefined;
+}
+
+/**
+ * Crops that wait in the ground until somebody wants them: the day of their first picking tells of an appetite and not of a
+ * crop. Common practice.
+ */
+const waiting: ReadonlySet<string> = new Set(
+  "kale leek parsnip swede celeriac chard perpetual-spinach collard brussels-sprout salsify scorzonera jerusalem-artichoke oca".split(
+    " ",
+  ),
+);
+
+export function waits(crop: string | undefined): boolean {
+  return crop !== undefined && waiting.has(crop);
+}
+
+/** Undefined when the variety gives no days, they count from a day nobody wrote down, or it stands from year to year. */
+export function timed(lot: Lot): Timed | undefined {
+  const { planting, variety, crop } = lot;
+  const maturity = variety?.maturity;
+  if (maturity === undefined || maturity.days <= 0 || planting.perennial || planting.implied) return undefined;
+  const begun = maturity.from === "planting" ? planting.planted : planting.sown;
+  if (begun === undefined) return undefined;
+  const flower = crop?.use === "flower";
+  const reached = flower ? (lot.firstFlower ?? lot.firstPicked) : lot.firstPicked;
+  return {
+    lot,
+    goal: flower ? "flower" : "picking",
+    counted: maturity.from,
+    begun,
+    catalogueDays: maturity.days,
+    reached: reached !== undefined && reached > begun ? reached : undefined,
+  };
+}
+
+const known = new WeakMap<SeasonBook, readonly Timed[]>();
+
+/** Every planting that can be timed, in order of beginning. */
+export function allTimed(book: SeasonBook): readonly Timed[] {
+  const made = known.get(book) ?? book.lots.flatMap((lot) => timed(lot) ?? []);
+  known.set(book, made);
+  return made;
+}
+
+/** Days between two days of the year, whatever their years: at most half a year. */
+export function daysOfYearApart(a: Day, b: Day): number {
+  const apart = Math.abs(daysBetween(`2000${a.slice(4)}`, `2000${b.slice(4)}`));
+  return Math.min(apart, 366 - apart);
+}
+
+/**
+ * Growers say that plants all but stop while the day is shorter than ten hours; here they go on at a third of their pace
+ * (common practice). A variety's days are growing days unless they are so many that its winter is reckoned in.
+ */
+const shortDay = 10;
+const shortDayPace = 1 / 3;
+const winterReckonedIn = 150;
+
+/** The day by which a variety's days have passed, in short days at their slower pace. */
+export function promisedDay({ begun, catalogueDays }: Timed, latitude: number | undefined): Day {
+  if (latitude === undefined || catalogueDays > winterReckonedIn) return addDays(begun, catalogueDays);
+  let grown = 0;
+  let day = begun;
+  while (grown < catalogueDays) {
+    day = addDays(day, 1);
+    grown += dayLength(day, latitude) < shortDay ? shortDayPace : 1;
+  }
+  return day;
+}

@@ -1,0 +1,232 @@
+/**
+ * A garden read once for its results: every planting with what it went through, every picking, every season. Recaps,
+ * forecasts and plans look things up here and never go through the changes themselves.
+ */
+import type { Weather } from "../almanac/index.ts";
+import type {
+  Bed,
+  Change,
+  Crop,
+  Day,
+  Event,
+  Garden,
+  Harvest,
+  Place,
+  Planting,
+  Site,
+  Trouble,
+  Variety,
+} from "../model.ts";
+import { type Season, seasonBeginning, seasonOf } from "./seasons.ts";
+
+/** One planting as it stands on the book's day, with its history. */
+export interface Lot {
+  readonly planting: Planting;
+  readonly variety?: Variety | undefined;
+  readonly crop?: Crop | undefined;
+  readonly bed?: Bed | undefined;
+  /** Lines that spoke of it, oldest first. */
+  readonly events: readonly Event[];
+  readonly pickings: readonly Picking[];
+  /** Plants that were there to bear: begun with, less those given away, moved or thinned out. Undefined when nobody counted plants. */
+  readonly plants?: number | undefined;
+  readonly firstFlower?: Day | undefined;
+  readonly firstPicked?: Day | undefined;
+  /** The season it counts for: of its first picking; while nothing was picked, of its end or else of the day of the book. */
+  readonly season: number;
+}
+
+export interface Picking {
+  readonly day: Day;
+  readonly bed: string;
+  /** Planting id; undefined when the line does not tell which of several was picked. */
+  readonly planting?: string | undefined;
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+  readonly harvest: Harvest;
+  readonly event?: Event | undefined;
+  readonly note: Place;
+  readonly private: boolean;
+}
+
+export interface BedTrouble {
+  readonly trouble: Trouble;
+  readonly bed: string;
+}
+
+export interface SeasonBook {
+  readonly garden: Garden;
+  readonly weather: Weather;
+  /** The last day of which anything is known. */
+  readonly until: Day;
+  /** From the first note to `until`, oldest first, without holes. */
+  readonly seasons: readonly Season[];
+  /** In order of beginning. */
+  readonly lots: readonly Lot[];
+  /** In order of day. */
+  readonly pickings: readonly Picking[];
+  /** In order of opening, with the bed each was seen in. */
+  readonly troubles: readonly BedTrouble[];
+  /** Up to `until`, in order of day. */
+  readonly events: readonly Event[];
+  lotsOf(variety: string): readonly Lot[];
+  lotsOfCrop(crop: string): readonly Lot[];
+  lotsIn(bed: string): readonly Lot[];
+  siteOf(bed: string): Site | undefined;
+}
+
+export function seasonBook(garden: Garden, weather: Weather, until: Day): SeasonBook {
+  const { seasonStarts } = garden.settings;
+  const eventById = new Map(garden.events.map((event) => [event.id, event]));
+  const read = readChanges(garden, until, eventById);
+  const current = seasonOf(until, seasonStarts).year;
+  const lots = [...read.plantings.values()]
+    .map((planting) => lotOf(garden, planting, read, (day) => seasonOf(day, seasonStarts).year, current))
+    .sort((a, b) => compare(a.planting.since, b.planting.since) || compare(a.planting.id, b.planting.id));
+  const events = garden.events.filter(({ day }) => day <= until);
+  const firstDay = [events[0]?.day, lots[0]?.planting.since].filter((day) => day !== undefined).sort()[0] ?? until;
+  const firstYear = Math.min(current, seasonOf(firstDay, seasonStarts).year);
+  const seasons = Array.from({ length: current - firstYear + 1 }, (_, i) =>
+    seasonBeginning(firstYear + i, seasonStarts),
+  );
+  const byVariety = Map.groupBy(lots, ({ planting }) => planting.variety ?? "");
+  const byCrop = Map.groupBy(lots, ({ crop }) => crop?.id ?? "");
+  const byBed = Map.groupBy(lots, ({ planting }) => planting.bed);
+  return {
+    garden,
+    weather,
+    until,
+    seasons,
+    lots,
+    pickings: read.pickings,
+    troubles: [...read.troubles.values()].sort((a, b) => compare(a.trouble.opened, b.trouble.opened)),
+    events,
+    lotsOf: (variety) => byVariety.get(variety) ?? [],
+    lotsOfCrop: (crop) => byCrop.get(crop) ?? [],
+    lotsIn: (bed) => byBed.get(bed) ?? [],
+    siteOf(bed) {
+      const site = garden.beds.get(bed)?.site;
+      return site === undefined ? undefined : garden.sites.get(site);
+    },
+  };
+}
+
+interface ReadChanges {
+  readonly plantings: ReadonlyMap<string, Planting>;
+  readonly eventsOf: ReadonlyMap<string, Event[]>;
+  readonly pickings: readonly Picking[];
+  readonly pickingsOf: ReadonlyMap<string, Picking[]>;
+  readonly troubles: ReadonlyMap<string, BedTrouble>;
+}
+
+/** Once through everything that changed. What the calendar brings after the day (a season's end) is not known yet. */
+function readChanges(garden: Garden, until: Day, eventById: ReadonlyMap<string, Event>): ReadChanges {
+  const plantings = new Map<string, Planting>();
+  const eventsOf = new Map<string, Event[]>();
+  const troubles = new Map<string, BedTrouble>();
+  const pickings: Picking[] = [];
+  const pickingsOf = new Map<string, Picking[]>();
+  for (const [bed, changes] of garden.changes) {
+    for (const change of changes) {
+      if (change.day > until) break;
+      const event = change.event === undefined ? undefined : eventById.get(change.event);
+      const touched = change.effect.plantings ?? [];
+      for (const planting of touched) plantings.set(planting.id, planting);
+      for (const trouble of change.effect.troubles ?? []) troubles.set(`${bed} ${trouble.id}`, { trouble, bed });
+      if (event !== undefined && event.day === change.day) {
+        for (const id of touchedIds(change)) noteEvent(eventsOf, id, event);
+      }
+      if (change.kind !== "picked" || change.harvest === undefined) continue;
+      const picking = pickingOf(garden, bed, change, event, touched[0]);
+      pickings.push(picking);
+      if (picking.planting !== undefined) listIn(pickingsOf, picking.planting).push(picking);
+    }
+  }
+  pickings.sort((a, b) => compare(a.day, b.day) || compare(a.note.file, b.note.file) || a.note.line - b.note.line);
+  return { plantings, eventsOf, pickings, pickingsOf, troubles };
+}
+
+function touchedIds({ planting, effect }: Change): readonly string[] {
+  const ids = new Set(effect.plantings?.map(({ id }) => id));
+  if (planting !== undefined) ids.add(planting);
+  for (const trouble of effect.troubles ?? []) for (const id of trouble.plantings) ids.add(id);
+  return [...ids];
+}
+
+function noteEvent(eventsOf: Map<string, Event[]>, planting: string, event: Event): void {
+  const known = listIn(eventsOf, planting);
+  if (known.at(-1) !== event) known.push(event);
+}
+
+function pickingOf(
+  garden: Garden,
+  bed: string,
+  change: Change,
+  event: Event | undefined,
+  touched: Planting | undefined,
+): Picking {
+  const planting = change.effect.unassigned === undefined ? (touched?.id ?? change.planting) : undefined;
+  const variety = touched?.variety ?? change.effect.unassigned?.variety ?? event?.variety;
+  const crop = touched?.crop ?? change.effect.unassigned?.crop ?? event?.crop;
+  return {
+    day: change.day,
+    bed,
+    planting,
+    variety,
+    crop: crop ?? (variety === undefined ? undefined : garden.varieties.get(variety)?.crop),
+    harvest: change.harvest ?? {},
+    event,
+    note: change.note,
+    private: change.private,
+  };
+}
+
+function lotOf(
+  garden: Garden,
+  planting: Planting,
+  { eventsOf, pickingsOf }: ReadChanges,
+  yearIn: (day: Day) => number,
+  current: number,
+): Lot {
+  const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
+  const crop = planting.crop ?? variety?.crop;
+  const events = eventsOf.get(planting.id) ?? [];
+  const pickings = pickingsOf.get(planting.id) ?? [];
+  const firstPicked = pickings[0]?.day;
+  const counts = firstPicked ?? planting.ended;
+  return {
+    planting,
+    variety,
+    crop: crop === undefined ? undefined : garden.crops.get(crop),
+    bed: garden.beds.get(planting.bed),
+    events,
+    pickings,
+    plants: plantsOf(planting, events),
+    firstFlower: events.find(({ kind }) => kind === "flowered")?.day,
+    firstPicked,
+    season: counts === undefined ? current : yearIn(counts),
+  };
+}
+
+/** Of a direct sowing that was never thinned, the count is seeds and says nothing of plants. */
+function plantsOf(
+  { began, planted, implied, sown, givenAway, movedOut, thinnedOut }: Planting,
+  events: readonly Event[],
+) {
+  const thinned = events.some(({ kind }) => kind === "thinned");
+  if (began === undefined || (planted === undefined && sown !== undefined && !implied && !thinned)) return undefined;
+  const plants = began.value - givenAway - movedOut - thinnedOut;
+  return plants > 0 ? plants : undefined;
+}
+
+function listIn<T>(lists: Map<string, T[]>, key: string): T[] {
+  const known = lists.get(key);
+  if (known !== undefined) return known;
+  const made: T[] = [];
+  lists.set(key, made);
+  return made;
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}
