@@ -49,7 +49,8 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
   let done = 0;
-  const limit = pLimit(options.concurrency ?? availableParallelism());
+  // One more than cores: while a photo is read, hashed or written, another keeps the core busy.
+  const limit = pLimit(options.concurrency ?? availableParallelism() + 1);
   try {
     await limit.map(photos, async ({ path: photo, credit: maker }) => {
       const onDisk = path.join(options.recordsDir, ...photo.split("/"));
