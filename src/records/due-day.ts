@@ -43,7 +43,7 @@ const phrase = new RegExp(
   [
     `(?:\\b(?<lead>${lead})\\s+)?(?<iso>\\d{4}-\\d{2}-\\d{2})\\b`,
     `(?:\\b(?<lead2>${lead})\\s+)?(?:the\\s+)?(?<date>\\b\\d{1,2}(?:st|nd|rd|th)?(?:\\s+of)?\\s+(?:${month})\\b(?:,?\\s+\\d{4}\\b)?|\\b(?:${month})\\s+\\d{1,2}(?:st|nd|rd|th)?\\b(?:,?\\s+\\d{4}\\b)?)`,
-    `\\b(?<monthLead>${lead})\\s+(?:(?<monthPart>${part})[\\s-]*)?(?:(?<which>this|next)\\s+)?(?<month>${month})\\b(?:\\s+(?<year>\\d{4})\\b)?`,
+    `(?:\\b(?<monthLead>${lead})\\s+)?(?:\\b(?<monthPart>${part})[\\s-]*)?(?:\\b(?<which>this|next)\\s+)?\\b(?<month>${month})\\b(?:\\s+(?<year>\\d{4})\\b)?`,
     `\\b(?:(?<dayLead>by|before|until|till|on|for|come)\\s+)?(?:(?<dayWhich>this|next|coming)\\s+)?(?<weekday>${named})\\b`,
     `\\b(?:(?<spanLead>${lead})\\s+)?(?:(?<spanPart>${part})\\s+)?(?<spanWhich>this|next|the)?\\s*\\b(?<span>week|weekend|month|season|year|spring|summer|autumn|fall|winter)\\b`,
     "\\b(?:in|within)\\s+(?<number>(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+(?:couple\\s+of|dozen))?)\\s+(?<unit>days?|weeks?|fortnights?|months?)\\b",
@@ -107,7 +107,9 @@ function comingWeekday(found: Groups, noteDay: Day): Day | undefined {
 
 function inMonth(found: Groups, noteDay: Day): Day | undefined {
   const number = monthNumber((found.month ?? "").toLowerCase());
-  if (number === undefined) return undefined;
+  // "the march of the slugs" and "this may be late" name no month.
+  const said = found.monthLead ?? found.monthPart ?? (found.month === "may" ? undefined : found.which);
+  if (number === undefined || said === undefined) return undefined;
   const now = monthOf(noteDay);
   const coming = number < now || (number === now && found.which?.toLowerCase() === "next") ? 1 : 0;
   const year = found.year === undefined ? yearOf(noteDay) + coming : Number(found.year);

@@ -4,7 +4,7 @@ import { plainNouns, plantNouns } from "./plant-names.ts";
 import type { Scan } from "./plant-scan.ts";
 import type { Amount } from "./quantities.ts";
 
-const notHeight = new Set("wide across diameter girth round circumference spread deep".split(" "));
+const notHeight = new Set("wide across diameter girth round circumference spread deep thick".split(" "));
 
 /** An amount with no name behind it belongs to the item before it, when the clause says nothing else. */
 export function strayAmount(scan: Scan, amount: Amount): boolean {

@@ -114,10 +114,35 @@ function plantIsDetail(scan: Scan, plant: NamedPlant, amount: Amount | undefined
   const first = line.words[plant.from];
   const inLowerCase = plant.crop === undefined && first?.kind === "word" && !isCapital(first);
   if (read.items.length === 0) return inLowerCase && scan.passedOver;
-  if (amount === undefined && !scan.listOpen) return true;
+  if (amount === undefined && !(scan.listOpen && goesOnList(scan, plant))) return true;
   return (
     inLowerCase &&
     read.items.some((item) => item.variety === undefined || line.names.isDescribed("variety", item.variety))
+  );
+}
+
+/**
+ * "sowed Nantes, Autumn King and Boltardy" is a list; "picked 12 Café au Lait, Mum's birthday" and "24 Musselburgh, Row Two"
+ * are none: every word of the name has its capital, and the names before have no numbers.
+ */
+function goesOnList({ line, at, read }: Scan, plant: NamedPlant): boolean {
+  const afterComma = /^[,;]$/.test(line.lower(Math.min(at, plant.from) - 1));
+  if (afterComma && read.items.at(-1)?.amount !== undefined && read.items.at(-1)?.variety !== undefined) return false;
+  for (let word = plant.from; word < plant.end; word++) {
+    const text = line.words[word];
+    if (text?.kind === "word" && !isCapital(text) && !nameJoints.test(text.lower) && !isNoun(line, word)) return false;
+  }
+  return true;
+}
+
+const nameJoints = /^(?:di|de|da|du|des|d|of|the|and|von|van|le|la|a|au|aux|in)$/;
+
+/** A crop word or a noun such as "seedlings" may follow a name in small letters. */
+function isNoun(line: Line, at: number): boolean {
+  return (
+    plantNouns.has(line.lower(at)) ||
+    plainNouns.has(line.lower(at)) ||
+    line.names.at("crop", line.words, at) !== undefined
   );
 }
 

@@ -107,6 +107,8 @@ test.each([
   ["in early July", "2026-07-10"],
   ["by mid July", "2026-07-20"],
   ["in late September", "2026-09-30"],
+  ["mid June", "2026-06-20"],
+  ["next June", "2026-06-30"],
   ["by the end of August", "2026-08-31"],
   ["in March", "2027-03-31"],
   ["in May", "2026-05-31"],
@@ -135,6 +137,8 @@ test.each([
   "plant next to the leeks",
   "the week was cold",
   "the march of the slugs",
+  "this may be late",
+  "they may march on",
   "second sowing",
   "the sun on the bed",
 ])("%s names no day", (text) => {

@@ -362,6 +362,33 @@ export const sowing: readonly Case[] = [
     line: "sowed sweet pea seeds in toilet roll tubes",
     says: [{ kind: "sowed", crop: "sweet-pea", nursery: true, detail: "in toilet roll tubes" }],
   },
+  {
+    line: "sowed 12 Nantes from Drift Lane Seeds in Long Bed",
+    says: [{ kind: "sowed", variety: "nantes", count: 12, bed: "long-bed", detail: "from Drift Lane Seeds" }],
+  },
+  {
+    line: "sowed 10 Crown Prince, own seed 2025",
+    says: [{ kind: "sowed", variety: "crown-prince", count: 10, nursery: true, detail: "own seed 2025" }],
+  },
+  {
+    line: "sowed 10 Crown Prince 2025 seed",
+    says: [{ kind: "sowed", variety: "crown-prince", count: 10, nursery: true, detail: "2025 seed" }],
+  },
+  {
+    line: "sowed 10 Crown Prince, 2024 and 2025 seed",
+    says: [{ kind: "sowed", variety: "crown-prince", count: 10, nursery: true, detail: "2024 and 2025 seed" }],
+  },
+  { line: "up: Boltardy after 9 days", says: [{ kind: "up", variety: "boltardy", detail: "after 9 days" }] },
+  { line: "up: Boltardy 80%", says: [{ kind: "up", variety: "boltardy", detail: "80%" }] },
+  { line: "germinated: 22/24 Musselburgh", says: [{ kind: "up", variety: "musselburgh", count: 22, detail: "22/24" }] },
+  {
+    line: "potted on 12 Sungold to 1 litre pots",
+    says: [{ kind: "potted on", variety: "sungold", count: 12, detail: "to 1 litre pots" }],
+  },
+  {
+    line: "pricked out 24 Little Gem, 3 left over",
+    says: [{ kind: "potted on", variety: "little-gem", count: 24, detail: "3 left over" }],
+  },
 ];
 
 /** Planting and moving. */
@@ -985,6 +1012,25 @@ export const planting: readonly Case[] = [
   },
   { line: "moved 3 Black Beauty", says: [{ kind: "moved", variety: "black-beauty", count: 3 }] },
   { line: "moved pots of Sungold outside", says: [{ kind: "moved", variety: "sungold", detail: "pots, outside" }] },
+  {
+    line: "planted 3 Black Beauty from seed sown in March in Cold Frame",
+    says: [
+      { kind: "planted", variety: "black-beauty", count: 3, bed: "cold-frame", detail: "from seed sown in March" },
+    ],
+  },
+  {
+    line: "planted 6 Little Gem in Long Bed, Monday's batch",
+    says: [{ kind: "planted", variety: "little-gem", count: 6, bed: "long-bed", detail: "Monday's batch" }],
+  },
+  {
+    line: "planted 6 Little Gem (Wilma's) in Long Bed",
+    says: [{ kind: "planted", variety: "little-gem", count: 6, bed: "long-bed", detail: "(Wilma's)" }],
+  },
+  {
+    line: "planted 2 of Wilma's Red in Long Bed",
+    says: [{ kind: "planted", variety: "wilmas-red", count: 2, bed: "long-bed" }],
+  },
+  { line: "planted 2 Wilma's Red", says: [{ kind: "planted", variety: "wilmas-red", count: 2 }] },
 ];
 
 /** Thinning, flowering, fruiting, measuring, testing soil. */
@@ -1144,6 +1190,45 @@ export const growing: readonly Case[] = [
   },
   { line: "soil: pH 6.4", says: [{ kind: "soil test", ph: 6.4 }] },
   { line: "soil temperature 8 degrees in Long Bed", says: [{ kind: "measured", celsius: 8, bed: "long-bed" }] },
+  {
+    line: "measured Crown Prince again: 3.4 m",
+    says: [{ kind: "measured", variety: "crown-prince", heightCm: 340, detail: "again" }],
+  },
+  {
+    line: "measured Crown Prince 3.4 m, up from 2.1 m",
+    says: [{ kind: "measured", variety: "crown-prince", heightCm: 340, detail: "up from 2.1 m" }],
+  },
+  {
+    line: "measured Crown Prince fruit 24 cm across, 3.1 kg",
+    says: [{ kind: "measured", variety: "crown-prince", grams: 3100, detail: "fruit 24 cm across" }],
+  },
+  {
+    line: "measured 3 Musselburgh, 22-28 mm thick",
+    says: [{ kind: "measured", variety: "musselburgh", count: 3, detail: "22-28 mm thick" }],
+  },
+  { line: "measured leeks: 2.5 cm", says: [{ kind: "measured", crop: "leek", heightCm: 2.5 }] },
+  {
+    line: "first flower: Crown Prince 3 days early",
+    says: [{ kind: "flowered", variety: "crown-prince", detail: "3 days early" }],
+  },
+  {
+    line: "first flower - Crown Prince, Uchiki Kuri",
+    says: [
+      { kind: "flowered", variety: "crown-prince" },
+      { kind: "flowered", variety: "uchiki-kuri" },
+    ],
+  },
+  {
+    line: "first pod: Aquadulce in Long Bed",
+    says: [{ kind: "fruited", variety: "aquadulce-claudia", bed: "long-bed" }],
+  },
+  {
+    line: "set fruit: Crown Prince (2), Uchiki Kuri (4)",
+    says: [
+      { kind: "fruited", variety: "crown-prince", count: 2 },
+      { kind: "fruited", variety: "uchiki-kuri", count: 4 },
+    ],
+  },
 ];
 
 /** Picking, cutting, digging, saving seed. */
@@ -1440,6 +1525,62 @@ export const picking: readonly Case[] = [
   },
   { line: "saved seed: Aquadulce", says: [{ kind: "saved seed", variety: "aquadulce-claudia" }] },
   { line: "saved seed 20 g", says: [{ kind: "saved seed", grams: 20 }] },
+  {
+    line: "picked 2 kg Black Beauty with Tom",
+    says: [{ kind: "picked", variety: "black-beauty", grams: 2000, detail: "with Tom" }],
+  },
+  {
+    line: "picked 2 kg Black Beauty for Mum's birthday",
+    says: [{ kind: "picked", variety: "black-beauty", grams: 2000, detail: "for Mum's birthday" }],
+  },
+  {
+    line: "picked 12 Café au Lait, Mum's birthday",
+    says: [{ kind: "picked", variety: "cafe-au-lait", count: 12, unit: "stem", detail: "Mum's birthday" }],
+  },
+  {
+    line: "picked 1.2 kg Sungold, total 8.4 kg",
+    says: [{ kind: "picked", variety: "sungold", grams: 1200, detail: "total 8.4 kg" }],
+  },
+  {
+    line: "picked 1.2 kg Sungold (8.4 kg so far)",
+    says: [{ kind: "picked", variety: "sungold", grams: 1200, detail: "(8.4 kg so far)" }],
+  },
+  {
+    line: "picked 300 g Sungold and the first 2 Black Beauty",
+    says: [
+      { kind: "picked", variety: "sungold", grams: 300, detail: "the first" },
+      { kind: "picked", variety: "black-beauty", count: 2, unit: "fruit", detail: "the first" },
+    ],
+  },
+  {
+    line: "picked Sungold, Black Beauty and 2 Little Gem",
+    says: [
+      { kind: "picked", variety: "sungold" },
+      { kind: "picked", variety: "black-beauty" },
+      { kind: "picked", variety: "little-gem", count: 2, unit: "head" },
+    ],
+  },
+  {
+    line: "picked beans daily, about 200 g",
+    says: [{ kind: "picked", crop: "bean", grams: 200, detail: "daily, about 200 g" }],
+  },
+  {
+    line: "picked: beans 1 kg, froze half",
+    says: [{ kind: "picked", crop: "bean", grams: 1000, detail: "froze half" }],
+  },
+  {
+    line: "picked 6 courgettes, far too many",
+    says: [{ kind: "picked", crop: "courgette", count: 6, unit: "fruit", detail: "far too many" }],
+  },
+  {
+    line: "picked 6 courgettes, 2 of them marrows",
+    says: [{ kind: "picked", crop: "courgette", count: 6, unit: "fruit", detail: "2 of them marrows" }],
+  },
+  {
+    line: "cut 8 Café au Lait and 4 stems of greenery",
+    says: [{ kind: "picked", variety: "cafe-au-lait", count: 8, unit: "stem", detail: "4 stems of greenery" }],
+  },
+  { line: "cut 2 buckets of dahlias", says: [{ kind: "picked", crop: "dahlia", detail: "2 buckets" }] },
 ];
 
 /** Troubles, losses, giving away, clearing. */
@@ -1709,6 +1850,45 @@ export const losing: readonly Case[] = [
   { line: "gave away surplus Sungold", says: [{ kind: "gave away", variety: "sungold", detail: "surplus" }] },
   { line: "gave away 2 kg Black Beauty", says: [{ kind: "gave away", variety: "black-beauty", grams: 2000 }] },
   { line: "gave away 6", says: [{ kind: "gave away", count: 6 }] },
+  {
+    line: "gave away 2 Sungold to Wilma and 3 to the school",
+    says: [{ kind: "gave away", variety: "sungold", count: 2, detail: "to Wilma and 3 to the school" }],
+  },
+  { line: "lost 2 Sungold, Wilma's cat", says: [{ kind: "lost", variety: "sungold", count: 2, cause: "Wilma's cat" }] },
+  {
+    line: "cleared Aquadulce from Long Bed, Wilma helped",
+    says: [{ kind: "cleared", variety: "aquadulce-claudia", bed: "long-bed", detail: "Wilma helped" }],
+  },
+  { line: "trouble: leaf miner on chard", says: [{ kind: "trouble", crop: "chard", cause: "leaf miner" }] },
+  {
+    line: "trouble: rust on Musselburgh and garlic in Long Bed",
+    says: [
+      { kind: "trouble", variety: "musselburgh", bed: "long-bed", cause: "rust" },
+      { kind: "trouble", crop: "garlic", bed: "long-bed", cause: "rust" },
+    ],
+  },
+  {
+    line: "trouble: split fruit on Sungold, too much rain",
+    says: [{ kind: "trouble", variety: "sungold", cause: "split fruit", detail: "too much rain" }],
+  },
+  {
+    line: "trouble: birds pulled 4 Little Gem in Cold Frame",
+    says: [{ kind: "trouble", variety: "little-gem", bed: "cold-frame", cause: "birds pulled 4 Little Gem" }],
+  },
+  { line: "trouble: hot and dry", says: [{ kind: "trouble", cause: "hot and dry" }] },
+  {
+    line: "trouble: no fruit set on Crown Prince",
+    says: [{ kind: "trouble", variety: "crown-prince", cause: "no fruit set" }],
+  },
+  { line: "trouble: Long Bed waterlogged", says: [{ kind: "trouble", bed: "long-bed", cause: "waterlogged" }] },
+  {
+    line: "trouble: bolting Little Gem",
+    says: [{ kind: "trouble", variety: "little-gem", cause: "bolting Little Gem" }],
+  },
+  {
+    line: "cured: slugs in Long Bed, beer traps",
+    says: [{ kind: "cured", bed: "long-bed", cause: "slugs", detail: "beer traps" }],
+  },
 ];
 
 /** Work done, gear put up and taken down. */
@@ -2024,6 +2204,49 @@ export const telling: readonly Case[] = [
     line: "viewer asked: what is the pink dahlia",
     says: [{ kind: "asked", crop: "dahlia", what: "what is the pink dahlia" }],
   },
+  { line: "done: watered Tunnel North", says: [{ kind: "done", bed: "tunnel-north", what: "watered Tunnel North" }] },
+  { line: "to do: feed tomatoes weekly", says: [{ kind: "to do", crop: "tomato", what: "feed tomatoes weekly" }] },
+  {
+    line: "to do: by the weekend, earth up Charlotte in Long Bed",
+    says: [{ kind: "to do", bed: "long-bed", what: "earth up Charlotte in Long Bed", due: "2026-05-24" }],
+  },
+  {
+    line: "to do - order onion sets (Sturon) before September",
+    says: [{ kind: "to do", crop: "onion", what: "order onion sets (Sturon) before September", due: "2026-08-31" }],
+  },
+  {
+    line: "to do: sow Little Gem, Long Bed, mid June",
+    says: [
+      {
+        kind: "to do",
+        variety: "little-gem",
+        bed: "long-bed",
+        what: "sow Little Gem, Long Bed, mid June",
+        due: "2026-06-20",
+      },
+    ],
+  },
+  { line: "to do urgent: net", says: [{ kind: "to do", what: "urgent: net" }] },
+  { line: "promised: a slug update", says: [{ kind: "promised", what: "a slug update" }] },
+  {
+    line: "promised: taste test of Sungold vs Gardener's Delight in August",
+    says: [
+      {
+        kind: "promised",
+        variety: "sungold",
+        what: "taste test of Sungold vs Gardener's Delight in August",
+        due: "2026-08-31",
+      },
+    ],
+  },
+  {
+    line: "promised for July: the leeks",
+    says: [{ kind: "promised", crop: "leek", what: "the leeks", due: "2026-07-31" }],
+  },
+  {
+    line: "asked: can you grow Crown Prince up an arch?",
+    says: [{ kind: "asked", variety: "crown-prince", what: "can you grow Crown Prince up an arch?" }],
+  },
 ];
 
 /** What only begins like a log line, or has a slip in its verb. */
@@ -2085,4 +2308,5 @@ export const story: readonly Case[] = [
   { line: "first flower", says: "story" },
   { line: "in flower", says: "story" },
   { line: "measured rain 12 mm", says: "story" },
+  { line: "up: nothing yet", says: "story" },
 ];
