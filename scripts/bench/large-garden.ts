@@ -69,13 +69,25 @@ export function writeLargeGarden(dir: string, size: GardenSize): void {
     );
   }
   const perSeason = size.notes / size.seasons;
+  const perBed = perSeason / size.beds;
   let left = size.logLines;
   for (let note = 0; note < size.notes; note += 1) {
     const lines = Math.ceil(left / (size.notes - note));
     left -= lines;
-    const day = dayOf(2017 + Math.floor(note / perSeason), (note % perSeason) / perSeason);
+    const season = Math.floor(note / perSeason);
     const bed = note % size.beds;
-    const text = Array.from({ length: lines }, (_, i) => logLine(note * 4 + i, bed, size));
+    // The first half of a bed's notes sows and raises, the second half picks and clears.
+    const visit = Math.floor((note % perSeason) / size.beds);
+    const spring = visit < perBed / 2;
+    const day = dayOf(2017 + season, (note % perSeason) / perSeason);
+    const variety = (bed * 7 + season * 13) % size.varieties;
+    const said = {
+      variety: `${varietyName(variety)} ${crop(variety)}`,
+      bed: bedName(bed),
+      n: note,
+      year: 2017 + season,
+    };
+    const text = (spring ? SPRING : AUTUMN).slice(0, lines).map((line) => `- ${line(said)}`);
     write(
       `notes/${day.slice(0, 4)}/${day}-${note}.md`,
       `---\nbed: ${bedName(bed)}\n---\n\n${STORY[note % STORY.length]}\n\n${text.join("\n")}\n\n${STORY[(note + 1) % STORY.length]}\n`,
@@ -83,36 +95,27 @@ export function writeLargeGarden(dir: string, size: GardenSize): void {
   }
 }
 
-/** Lines follow one another as a season does: sown, planted, picked, cleared, with the work between. */
-function logLine(n: number, bed: number, size: GardenSize): string {
-  const variety = `${varietyName((bed * 7 + Math.floor(n / 24)) % size.varieties)} ${crop((bed * 7 + Math.floor(n / 24)) % size.varieties)}`;
-  switch (n % 12) {
-    case 0:
-      return `- sowed ${12 + (n % 20)} ${variety} in ${bedName(bed)}, 2 rows`;
-    case 1:
-      return `- up: ${variety}, patchy at the far end`;
-    case 2:
-      return `- did: watered and hoed between the rows`;
-    case 3:
-      return `- measured ${variety} ${10 + (n % 60)} cm tall`;
-    case 4:
-      return `- first flower: ${variety}`;
-    case 5:
-      return `- trouble: aphids on ${variety}, growing tips`;
-    case 6:
-      return `- cured: aphids on ${variety}`;
-    case 7:
-      return `- picked 1.${n % 10} kg ${variety} from ${bedName(bed)}`;
-    case 8:
-      return `- picked ${1 + (n % 9)} bunches ${variety}`;
-    case 9:
-      return `- to do by ${dayOf(2027, 0.5)}: net the row in ${bedName(bed)}`;
-    case 10:
-      return `- lost 2 ${variety} to slugs`;
-    default:
-      return `- cleared ${variety} from ${bedName(bed)}`;
-  }
+interface Said {
+  readonly variety: string;
+  readonly bed: string;
+  readonly n: number;
+  readonly year: number;
 }
+
+/** Lines follow one another as a bed's season does; the longer a note, the further down the list it goes. */
+const SPRING: readonly ((said: Said) => string)[] = [
+  ({ variety, bed, n }) => `sowed ${12 + (n % 20)} ${variety} in ${bed}, 2 rows`,
+  ({ n, year }) => `to do by ${dayOf(year, 0.5 + (n % 9) / 20)}: net the row`,
+  ({ variety }) => `up: ${variety}, patchy at the far end`,
+  () => "did: watered and hoed between the rows",
+];
+
+const AUTUMN: readonly ((said: Said) => string)[] = [
+  ({ variety, n, bed }) => `picked 1.${n % 10} kg ${variety} from ${bed}`,
+  ({ variety, n }) => `measured ${variety} ${10 + (n % 60)} cm tall`,
+  ({ variety, bed }) => `cleared ${variety} from ${bed}`,
+  ({ variety }) => `done: net the row of ${variety}`,
+];
 
 function bedName(i: number): string {
   return `${SECOND[i % 10]} Bed ${FIRST[Math.floor(i / 10) % 10]} ${1 + Math.floor(i / 100)}`;

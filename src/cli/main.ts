@@ -6,6 +6,7 @@ import { brief } from "./brief-command.ts";
 import { check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
+import { ingest } from "./ingest-command.ts";
 import { type LoadOptions, loadGarden } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { publish } from "./publish-command.ts";
@@ -79,6 +80,15 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--address <address>", "with --serve: let a phone in at this address of your own network, by a code")
     .action(async (options: LoadOptions & { out: string; serve?: boolean; address?: string }) =>
       finish(await publish(await loadGarden(options, effects), options, effects)),
+    );
+
+  withRecords(program.command("ingest"))
+    .description("bring photos in by bed and viewpoint, or by day; copies, never overwrites, never deletes")
+    .argument("<folder>", "where the photos are: a phone's or a card's folder")
+    .option("--dry-run", "say what would be done, and do nothing")
+    .option("--json", "as data")
+    .action(async (folder: string, options: LoadOptions & { dryRun?: boolean; json?: boolean }) =>
+      finish(await ingest(await loadGarden(options, effects), { ...options, folder }, effects)),
     );
 
   withRecords(program.command("new"))

@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
+import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { emptyFolder, folderWith, run } from "./run.ts";
 
@@ -159,5 +160,28 @@ describe("the cache", () => {
     writeFileSync(path.join(cwd, ".cache/parsed-files-1.json"), "not what it was");
     const broken = await run(["brief", "2026-07-18", "--json"], { cwd: folderWith("two-beds") });
     expect(broken.out).toBe(cold.out);
+  });
+});
+
+describe("bringing photos in", () => {
+  it("copies by day, leaves what is there, and says what it did", async () => {
+    const cwd = folderWith("two-beds");
+    const card = path.join(cwd, "card");
+    mkdirSync(card);
+    const picture = await sharp({ create: { width: 8, height: 8, channels: 3, background: "#486" } })
+      .jpeg()
+      .toBuffer();
+    writeFileSync(path.join(card, "IMG_20260516_181503.jpg"), picture);
+    writeFileSync(path.join(card, "notes.txt"), "not a photo");
+    const dry = await run(["ingest", "card", "--dry-run"], { cwd });
+    expect(dry.out).toContain("1 photo would be brought in, 1 file that is no photo left alone.");
+    const first = await run(["ingest", "card"], { cwd });
+    expect(first.out).toContain("IMG_20260516_181503.jpg -> photos/2026-05-16/IMG_20260516_181503.jpg");
+    expect(readFileSync(path.join(cwd, "content/photos/2026-05-16/IMG_20260516_181503.jpg"))).toEqual(picture);
+    const again = await run(["ingest", "card"], { cwd });
+    expect(again.out).toContain("0 photos brought in, 1 photo there already");
+    const missing = await run(["ingest", "crad"], { cwd });
+    expect(missing.exitCode).toBe(2);
+    expect(missing.err).toContain("Give the folder your photos are in.");
   });
 });
