@@ -1,8 +1,10 @@
 /** The generated pages of docs/ by file name. A test fails when one of them is stale. */
+import { commandsPage } from "./commands-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
 
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
+  "commands.md": commandsPage,
   "messages.md": messagesPage,
   "notes.md": notesPage,
 };
