@@ -18,8 +18,8 @@ export interface Cover {
   /** Excess Green above which a pixel counts as plant. */
   readonly threshold: number;
   /**
-   * Where the threshold comes from: the photo itself, a limit that the photo's own lay beyond, or fixed because the
-   * frame shows (nearly) only soil or only plants and so has none of its own.
+   * Where the threshold comes from: the photo itself; a limit, because the photo's own lay beyond it, as it does among nothing
+   * but leaves; or fixed, because the frame shows nothing but soil or one even colour.
    */
   readonly basis: "otsu" | "limit" | "fixed";
 }
@@ -71,8 +71,7 @@ export function canopyCover(image: RgbImage, outline?: Outline): Cover | undefin
 function thresholdOf(histogram: Float64Array): Pick<Cover, "threshold" | "basis"> {
   const [low, high] = thresholdLimits;
   const split = otsu(histogram);
-  if (!split || greenAt(split.upperMean) < low || greenAt(split.lowerMean) > high)
-    return { threshold: fixedThreshold, basis: "fixed" };
+  if (!split || greenAt(split.upperMean) < low) return { threshold: fixedThreshold, basis: "fixed" };
   const own = greenAt(split.threshold);
   const threshold = Math.min(high, Math.max(low, own));
   return { threshold, basis: threshold === own ? "otsu" : "limit" };

@@ -1,5 +1,5 @@
 /** Which of a viewpoint's photos are worth a comparison copy: a year of weeks, and a photo a month of the years before. */
-import { addDays, daysBetween, monthDayOf, yearOf } from "../calendar.ts";
+import { addDays, daysBetween, inYear, monthDayOf, yearOf } from "../calendar.ts";
 import type { Day } from "../model.ts";
 
 interface Dated {
@@ -23,15 +23,9 @@ export function framesToCompare<Frame extends Dated>(frames: readonly Frame[], t
     const { day } = frame.photo;
     if (day > today) continue;
     const week = `week ${Math.floor(daysBetween(someMonday, day) / 7)}`;
-    const isNear = Math.abs(daysBetween(sameDay(today, yearOf(day)), day)) <= sameWeekDays;
+    const isNear = Math.abs(daysBetween(inYear(monthDayOf(today), yearOf(day)), day)) <= sameWeekDays;
     last.set(day > yearAgo || isNear ? week : day.slice(0, 7), frame);
   }
   const kept = new Set(last.values());
   return frames.filter((frame) => kept.has(frame));
-}
-
-/** The same day of another year; the last day of February stands for one that a year does not have. */
-export function sameDay(day: Day, year: number): Day {
-  const monthDay = monthDayOf(day) === "02-29" ? "02-28" : monthDayOf(day);
-  return `${year}-${monthDay}`;
 }

@@ -3,7 +3,7 @@
 // Never: changes or moves a photo that lies in the records, or lets a position out.
 export { type Burst, findBursts } from "./bursts.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
-export { sameDay, sameWeekDays } from "./comparison-frames.ts";
+export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
 export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
 export { creditXmp, onlyCredit } from "./credit-line.ts";

@@ -15,6 +15,7 @@ import { publicSite } from "./page-data/public-site.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { publicGarden } from "./public-garden.ts";
 import { clearNext, dropNext, nextFolder, putLive } from "./swap-folders.ts";
+import { placeViewpointPhotos } from "./viewpoint-photos.ts";
 import { inWorkFolder } from "./work-folder.ts";
 
 export interface BuildOptions {
@@ -25,6 +26,8 @@ export interface BuildOptions {
   readonly today: Day;
   /** Copies by photo path, from the photos room; a photo without copies is not shown. */
   readonly photos: ReadonlyMap<string, PublishedPhoto>;
+  /** Comparison copies by photo path; without them no two photos are shown as a pair. */
+  readonly comparisons?: ReadonlyMap<string, PublishedPhoto> | undefined;
   /** Finished brief pages for the field pages; the name is the episode's id or a day. */
   readonly briefs: readonly { readonly name: string; readonly html: string }[];
   /** Lists to tick off while filming, one for each brief that has one. */
@@ -64,6 +67,15 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
   const cacheDir = path.resolve(options.cacheDir);
   const live = [publicDir, privateDir];
   const open = publicGarden(garden);
+  const comparisons = options.comparisons ?? new Map();
+  const field = fieldSite(
+    garden,
+    options.today,
+    options.photos,
+    options.briefs.map(({ name }) => name),
+    (options.fieldLists ?? []).map(({ tour }) => tour),
+    comparisons,
+  );
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {
@@ -74,7 +86,7 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
         base: garden.settings.base,
         address: garden.settings.address,
         module: "public-site",
-        data: publicSite(open, options.today, options.photos),
+        data: publicSite(open, options.today, options.photos, comparisons),
       });
       options.report?.step("Making the field pages");
       await buildRoot({
@@ -82,17 +94,14 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
         outDir: nextFolder(privateDir),
         base: "/",
         module: "field-site",
-        data: fieldSite(
-          garden,
-          options.today,
-          options.photos,
-          options.briefs.map(({ name }) => name),
-          (options.fieldLists ?? []).map(({ tour }) => tour),
-        ),
+        data: field,
       });
     });
-    await placePhotos(nextFolder(publicDir), open, options.photos);
-    await placePhotos(nextFolder(privateDir), garden, options.photos);
+    for (const copies of [options.photos, comparisons]) {
+      await placePhotos(nextFolder(publicDir), open, copies);
+      await placePhotos(nextFolder(privateDir), garden, copies);
+    }
+    await placeViewpointPhotos(nextFolder(privateDir), field.viewpoints, options.photos);
     await placeBriefs(nextFolder(privateDir), options.briefs);
     await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);
     options.report?.step("Reading every public page for anything private");

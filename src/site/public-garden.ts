@@ -13,6 +13,7 @@ import type {
   Event,
   EventKind,
   Garden,
+  GardenGrowth,
   Note,
   Photo,
   Records,
@@ -33,12 +34,20 @@ export function publicGarden(garden: Garden): Garden {
     beds: records.beds,
     problems: [],
     tasks: [],
+    growth: publicGrowth(garden.growth, photos),
     changes: new Map(
       [...grown.changes]
         .filter(([bed]) => bed !== UNSHOWN.id)
         .map(([bed, changes]) => [bed, changes.filter(({ kind }) => !OWN_CHANGES.has(kind))]),
     ),
   };
+}
+
+/** What was measured in a public photo is as public as the photo. */
+function publicGrowth(growth: GardenGrowth | undefined, photos: readonly Photo[]): GardenGrowth | undefined {
+  if (growth === undefined) return undefined;
+  const open = new Set(photos.map(({ path }) => path));
+  return { photos: growth.photos.filter(({ photo }) => open.has(photo)) };
 }
 
 type IsPublic = (id: string | undefined) => boolean;

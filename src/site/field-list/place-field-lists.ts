@@ -9,14 +9,13 @@ import { offlineWorker } from "./phone-script.ts";
 const FOLDER = "field-lists";
 const WORKER = "service-worker.js";
 
-/** Bytes a phone is asked to keep; beyond them only the field lists and briefs are kept. */
+/** Bytes a phone is asked to keep; beyond them only what filming needs is kept. */
 const ROOM = 25_000_000;
 
 /** The site must be whole but for these: the worker keeps what it finds in `siteDir`. */
 export async function placeFieldLists(siteDir: string, lists: readonly FieldList[]): Promise<void> {
-  if (lists.length === 0) return;
   const folder = path.join(siteDir, FOLDER);
-  await mkdir(folder, { recursive: true });
+  if (lists.length > 0) await mkdir(folder, { recursive: true });
   for (const list of lists) {
     const file = `${list.tour}-file.html`;
     await writeFile(path.join(folder, file), fieldListPage(list));
@@ -47,5 +46,5 @@ async function pagesToKeep(siteDir: string): Promise<Readonly<Record<string, str
 }
 
 function isForFilming(file: string): boolean {
-  return file.startsWith(`${FOLDER}/`) || file.startsWith("briefs/");
+  return [`${FOLDER}/`, "briefs/", "viewpoints/", "_astro/"].some((folder) => file.startsWith(folder));
 }

@@ -14,11 +14,13 @@ import {
   varietyName,
 } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
-import { pairOf } from "./pictures.ts";
+import type { ShownPhoto } from "./pictures.ts";
 import { planOf } from "./plan.ts";
+import { plantAges } from "./plant-ages.ts";
 import { sayPlanting } from "./planting-words.ts";
-import type { BedListPage, BedPage, GrowingNow } from "./shapes.ts";
+import type { BedListPage, BedPage, GrowingNow, Picture } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sayGear } from "./sources.ts";
 import { bedsInOrder, cropOf, livingIn, seasonYear, type View } from "./view.ts";
@@ -82,10 +84,10 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
     placeName: site.placeName,
     facts: bedFacts(view, bed),
     about: storyHtml(bed.body),
-    picture: photos[0] === undefined ? undefined : book.picture(photos[0]),
+    picture: photos[0] === undefined ? undefined : leadPicture(view, photos[0]),
     plan: planOf(site.name, site.beds, bed.id),
     now: livingIn(view, bed.id).map((planting) => growing(view, planting)),
-    pair: pairOf(garden, book, photos, view.links),
+    growth: bedGrowth(view, bed),
     timeline: bedTimeline(
       view,
       all.filter(({ day }) => yearOf(day) >= season),
@@ -105,6 +107,13 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
     })),
     seenIn: shown.byBed.get(bed.id) ?? [],
   };
+}
+
+/** The newest photo, under it the age of the plants unless the person wrote a caption. */
+export function leadPicture({ garden, book }: View, photo: ShownPhoto): Picture {
+  const picture = book.picture(photo);
+  const ages = photo.bed === undefined ? "" : plantAges(garden, photo.bed, photo.day);
+  return picture.caption === undefined && ages !== "" ? { ...picture, caption: ages } : picture;
 }
 
 export function growing(view: View, planting: Planting): GrowingNow {

@@ -1,13 +1,10 @@
-/** A bed's changes day by day, newest first, with a photo here and there. */
-import { daysBetween } from "../../calendar.ts";
+/** A bed's changes and photos day by day, newest first; under each photo how old the plants were. */
 import type { Change, Day } from "../../model.ts";
 import { sayDay } from "../../timeline/index.ts";
 import type { ShownPhoto } from "./pictures.ts";
+import { plantAges } from "./plant-ages.ts";
 import type { DayOfChanges } from "./shapes.ts";
 import type { View } from "./view.ts";
-
-/** Days between two photos of one timeline: enough for a difference to be seen. */
-const PHOTO_EVERY = 21;
 
 /** `photos` newest first. */
 export function bedTimeline(
@@ -15,24 +12,23 @@ export function bedTimeline(
   all: readonly Change[],
   photos: readonly ShownPhoto[],
 ): readonly DayOfChanges[] {
-  const days = new Map<Day, { lines: Set<string>; photo?: ShownPhoto }>();
-  for (const change of all) {
-    const day = days.get(change.day) ?? { lines: new Set() };
-    day.lines.add(change.text);
-    days.set(change.day, day);
-  }
-  let last: Day | undefined;
-  for (const photo of photos) {
-    if (last !== undefined && daysBetween(photo.day, last) < PHOTO_EVERY) continue;
-    last = photo.day;
-    days.set(photo.day, { ...(days.get(photo.day) ?? { lines: new Set() }), photo });
-  }
+  const days = new Map<Day, { lines: Set<string>; photos: ShownPhoto[] }>();
+  const on = (day: Day) => {
+    const known = days.get(day) ?? { lines: new Set(), photos: [] };
+    days.set(day, known);
+    return known;
+  };
+  for (const change of all) on(change.day).lines.add(change.text);
+  for (const photo of photos) on(photo.day).photos.push(photo);
   return [...days]
     .sort(([a], [b]) => (a < b ? 1 : -1))
-    .map(([iso, { lines, photo }]) => ({
+    .map(([iso, { lines, photos: taken }]) => ({
       iso,
       day: sayDay(iso, { language: view.garden.settings.language, near: iso }),
       lines: [...lines],
-      picture: photo === undefined ? undefined : view.book.picture(photo),
+      pictures: taken.map((photo) => ({
+        picture: view.book.picture(photo),
+        age: photo.bed === undefined ? "" : plantAges(view.garden, photo.bed, photo.day),
+      })),
     }));
 }

@@ -1,5 +1,5 @@
 /** The private field pages: everything, also what viewers never see. */
-import { addDays, daysBetween } from "../../calendar.ts";
+import { addDays } from "../../calendar.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import {
@@ -8,18 +8,20 @@ import {
   fullStop,
   openFollowUps,
   openTasks,
-  sayAge,
   sayDay,
   sayList,
   sayPlural,
   sayWeekday,
 } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
 import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
 import { saySource } from "./sources.ts";
+import { thenAndNowPages } from "./then-and-now.ts";
 import { bedsInOrder, livingIn, type View, viewGarden } from "./view.ts";
+import { viewpointPages, viewpointsOf } from "./viewpoint-pages.ts";
 
 /** Days of changes on a bed's field page. */
 const RECENT = 60;
@@ -33,9 +35,10 @@ export function fieldSite(
   photos: ReadonlyMap<string, PublishedPhoto>,
   briefs: readonly string[],
   fieldLists: readonly string[],
+  comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
-  const view = viewGarden(garden, today, "/", photos);
+  const view = viewGarden(garden, today, "/", photos, comparisons);
   return {
     frame: {
       garden: garden.settings.name,
@@ -46,6 +49,8 @@ export function fieldSite(
     },
     home: fieldHome(view, briefs, new Set(fieldLists)),
     bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),
+    thenAndNow: thenAndNowPages(view),
+    viewpoints: viewpointPages(view, (bed) => isPrivate(view, bed)),
   };
 }
 
@@ -66,6 +71,7 @@ function fieldHome(view: View, briefs: readonly string[], fieldLists: ReadonlySe
       growing: sayGrowing(view, bed),
       isPrivate: isPrivate(view, bed),
     })),
+    viewpoints: { href: links.viewpoints, text: "Photos from the same spots" },
     problems: problems(garden.problems),
   };
 }
@@ -97,21 +103,8 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
     followUps: openFollowUps(garden, today)
       .filter((followUp) => followUp.bed === bed.id)
       .map((followUp) => fieldFollowUp(view, followUp)),
-    viewpoints: bed.viewpoints.map(({ name, spot }) => {
-      const last = photos.find((photo) => photo.viewpoint === name);
-      const gap =
-        last === undefined
-          ? "No photo yet."
-          : last.day === today
-            ? "Photographed today."
-            : `Last photo ${sayAge(daysBetween(last.day, today))} ago.`;
-      return {
-        name: capital(name.replaceAll("-", " ")),
-        text: [spot === undefined ? undefined : fullStop(capital(spot)), gap]
-          .filter((part) => part !== undefined)
-          .join(" "),
-      };
-    }),
+    viewpoints: viewpointsOf(view, bed).map(({ href, title, text }) => ({ href, name: title, text })),
+    growth: bedGrowth(view, bed),
     timeline: bedTimeline(view, changes(garden, bed.id, addDays(today, -RECENT), today), []),
     notes: garden.notes
       .filter((note) => note.beds.includes(bed.id) && note.story.length > 0 && note.day <= today)

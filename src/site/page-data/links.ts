@@ -10,6 +10,10 @@ export interface Links {
   variety(id: string): string;
   crop(id: string): string;
   bed(id: string): string;
+  thenAndNow(bed: string): string;
+  readonly viewpoints: string;
+  viewpoint(bed: string, name: string): string;
+  viewpointPhoto(bed: string, name: string): string;
   episode(id: string): string;
   brief(name: string): string;
   fieldList(name: string): string;
@@ -28,6 +32,10 @@ export function linksBelow(base: string): Links {
     variety: (id) => `${below("varieties", id)}/`,
     crop: (id) => `${base}varieties/#${encodeURIComponent(cropAnchor(id))}`,
     bed: (id) => `${below("beds", id)}/`,
+    thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
+    viewpoints: `${base}viewpoints/`,
+    viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.jpg"),
+    viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),

@@ -1,11 +1,10 @@
 /** Photos as pages show them: with their sizes, their day, and words for those who do not see them. */
 
-import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { capital, sayAge, sayDay, varietyName } from "../../timeline/index.ts";
+import { sayDay, varietyName } from "../../timeline/index.ts";
 import type { Links } from "./links.ts";
-import type { Link, Picture, PicturePair } from "./shapes.ts";
+import type { Link, Picture } from "./shapes.ts";
 
 /** A photo that has a day and copies to show. */
 export interface ShownPhoto extends Photo {
@@ -65,35 +64,6 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     },
   };
 }
-
-/** The newest photo of a spot and the one that shows best how far it has come: the season's first, else the last of an earlier year. */
-export function pairOf(
-  garden: Garden,
-  book: PictureBook,
-  photos: readonly ShownPhoto[],
-  links: Links,
-): PicturePair | undefined {
-  for (const after of photos) {
-    const bed = after.bed === undefined ? undefined : garden.beds.get(after.bed);
-    if (bed === undefined || after.viewpoint === undefined) continue;
-    const earlier = photos.filter(
-      (photo) =>
-        photo.bed === after.bed && photo.viewpoint === after.viewpoint && daysBetween(photo.day, after.day) >= APART,
-    );
-    const before = earlier.findLast((photo) => yearOf(photo.day) === yearOf(after.day)) ?? earlier[0];
-    if (before === undefined) continue;
-    return {
-      bed: { href: links.bed(bed.id), text: bed.title },
-      before: book.picture(before),
-      after: book.picture(after),
-      between: `${capital(sayAge(daysBetween(before.day, after.day)))} between the two.`,
-    };
-  }
-  return undefined;
-}
-
-/** Days that must lie between two photos before they are worth comparing. */
-const APART = 10;
 
 function bedLink(garden: Garden, id: string | undefined, links: Links): Link | undefined {
   const bed = id === undefined ? undefined : garden.beds.get(id);

@@ -3,8 +3,8 @@ import { addDays } from "../../calendar.ts";
 import type { Stage } from "../../model.ts";
 import { capital, changes, sayDay } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
-import { pairOf } from "./pictures.ts";
 import type { BedChanges, CropNames, HomePage } from "./shapes.ts";
 import { bedsInOrder, cropOf, episodesInOrder, type View } from "./view.ts";
 
@@ -22,7 +22,7 @@ export function publicHome(view: View): HomePage {
     latest: latest === undefined ? undefined : episodeCard(view, latest),
     flowering: varietiesAt(view, "flowering"),
     picking: varietiesAt(view, "picking"),
-    pair: pairOf(garden, book, book.all, links),
+    pair: newestPair(garden, view.comparisons, links),
     changed: changedThisWeek(view),
   };
 }

@@ -8,13 +8,19 @@ import { harvestsByYear } from "./harvests.ts";
 import { publicHome } from "./public-home.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
+import { thenAndNowPages } from "./then-and-now.ts";
 import { varietyCsv } from "./variety-csv.ts";
 import { varietyList } from "./variety-list.ts";
 import { varietyPages } from "./variety-pages.ts";
 import { viewGarden } from "./view.ts";
 
-export function publicSite(garden: Garden, today: Day, photos: ReadonlyMap<string, PublishedPhoto>): PublicSite {
-  const view = viewGarden(garden, today, garden.settings.base, photos);
+export function publicSite(
+  garden: Garden,
+  today: Day,
+  photos: ReadonlyMap<string, PublishedPhoto>,
+  comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
+): PublicSite {
+  const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
   const { links } = view;
   const shown = shownIn(view);
   const harvests = harvestsByYear(view);
@@ -36,6 +42,7 @@ export function publicSite(garden: Garden, today: Day, photos: ReadonlyMap<strin
     varietyPages: varietyPages(view, shown, harvests),
     beds: bedList(view, sites),
     bedPages: bedPages(view, sites, shown),
+    thenAndNow: thenAndNowPages(view),
     episodes: episodeList(view),
     episodePages: episodePages(view, shown),
     csv: varietyCsv(view, harvests),

@@ -3,6 +3,15 @@
  * Pages and components import types from here and from nowhere else.
  */
 
+import type {
+  AgedPicture,
+  Comparison,
+  GrowthChart,
+  PicturePair,
+  ThenAndNowPage,
+  WeekStrip,
+} from "./comparison-shapes.ts";
+
 export interface Link {
   readonly href: string;
   readonly text: string;
@@ -23,14 +32,16 @@ export interface Picture {
   readonly credit?: string | undefined;
 }
 
-/** The same spot on two days. */
-export interface PicturePair {
-  readonly bed: Link;
-  readonly before: Picture;
-  readonly after: Picture;
-  /** "Five weeks between the two." */
-  readonly between: string;
-}
+export type {
+  AgedPicture,
+  ChartLine,
+  Comparison,
+  GrowthChart,
+  PicturePair,
+  SpotPicture,
+  ThenAndNowPage,
+  WeekStrip,
+} from "./comparison-shapes.ts";
 
 /** What stands around every page. */
 export interface SiteFrame {
@@ -51,6 +62,7 @@ export interface PublicSite {
   readonly varietyPages: readonly VarietyPage[];
   readonly beds: BedListPage;
   readonly bedPages: readonly BedPage[];
+  readonly thenAndNow: readonly ThenAndNowPage[];
   readonly episodes: EpisodeListPage;
   readonly episodePages: readonly EpisodePage[];
   /** The variety list as CSV. */
@@ -191,7 +203,11 @@ export interface VarietyPage {
   readonly seenIn: readonly SeenIn[];
   readonly about: string;
   readonly notes: readonly NotebookDay[];
-  readonly pictures: readonly Picture[];
+  /** One spot while it grew there. */
+  readonly comparison?: Comparison | undefined;
+  readonly heights?: GrowthChart | undefined;
+  /** Newest first. */
+  readonly photos: readonly AgedPicture[];
 }
 
 export interface PlanDrawing {
@@ -243,7 +259,15 @@ export interface DayOfChanges {
   readonly iso: string;
   readonly day: string;
   readonly lines: readonly string[];
-  readonly picture?: Picture | undefined;
+  readonly pictures: readonly AgedPicture[];
+}
+
+/** How a bed came on, as its photos show and measure it. */
+export interface BedGrowth {
+  readonly comparisons: readonly Comparison[];
+  readonly strips: readonly WeekStrip[];
+  readonly charts: readonly GrowthChart[];
+  readonly thenAndNow?: Link | undefined;
 }
 
 export interface BedPage {
@@ -256,7 +280,7 @@ export interface BedPage {
   readonly picture?: Picture | undefined;
   readonly plan?: PlanDrawing | undefined;
   readonly now: readonly GrowingNow[];
-  readonly pair?: PicturePair | undefined;
+  readonly growth: BedGrowth;
   readonly timeline: readonly DayOfChanges[];
   readonly timelineYear: number;
   readonly seasons: readonly {
@@ -309,6 +333,8 @@ export interface FieldSite {
   readonly frame: SiteFrame;
   readonly home: FieldHomePage;
   readonly bedPages: readonly FieldBedPage[];
+  readonly thenAndNow: readonly ThenAndNowPage[];
+  readonly viewpoints: readonly ViewpointPage[];
 }
 
 export interface FieldTask {
@@ -332,6 +358,7 @@ export interface FieldHomePage {
     readonly growing: string;
     readonly isPrivate: boolean;
   }[];
+  readonly viewpoints: Link;
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
 }
 
@@ -354,7 +381,8 @@ export interface FieldBedPage {
   readonly troubles: readonly { readonly text: string; readonly tried: readonly string[] }[];
   readonly tasks: readonly FieldTask[];
   readonly followUps: readonly FieldTask[];
-  readonly viewpoints: readonly { readonly name: string; readonly text: string }[];
+  readonly viewpoints: readonly { readonly href: string; readonly name: string; readonly text: string }[];
+  readonly growth: BedGrowth;
   readonly timeline: readonly DayOfChanges[];
   /** Stories of the notes about this bed, newest first. */
   readonly notes: readonly {
@@ -365,4 +393,22 @@ export interface FieldBedPage {
     readonly html: string;
     readonly file: string;
   }[];
+}
+
+/** The camera page of one viewpoint. */
+export interface ViewpointPage {
+  /** Parts of its address. */
+  readonly bedId: string;
+  readonly name: string;
+  readonly href: string;
+  readonly bed: Link;
+  /** "Gate" */
+  readonly title: string;
+  /** Where to stand, and how long ago the last photo was taken. */
+  readonly text: string;
+  /** The photo to match, with its own small copy at `src`; undefined when none was taken yet. */
+  readonly last?: { readonly picture: Picture; readonly src: string; readonly path: string } | undefined;
+  /** Name of a photo's file with places for "{day}" and "{time}". */
+  readonly fileName: string;
+  readonly isPrivate: boolean;
 }

@@ -3,16 +3,15 @@ import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Planting, Stage, Variety } from "../../model.ts";
 import { capital, sayAge, sayDay, sayList, sayNumber } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { heightsIn } from "./bed-growth.ts";
 import type { YearPicked } from "./harvests.ts";
 import { notebooks } from "./notebook.ts";
 import { sayPicked, sayPlanting } from "./planting-words.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
+import { varietyComparison, varietyPhotos } from "./variety-photos.ts";
 import { cropOf, seasonYear, type View } from "./view.ts";
-
-/** Photos shown small below the first. */
-const MORE_PHOTOS = 6;
 
 export type Harvests = ReadonlyMap<string, ReadonlyMap<number, YearPicked>>;
 
@@ -62,7 +61,9 @@ function varietyPage(
       })),
     seenIn: shown.byVariety.get(variety.id) ?? [],
     about: storyHtml(variety.body),
-    pictures: own.slice(1, 1 + MORE_PHOTOS).map((photo) => book.picture(photo)),
+    comparison: varietyComparison(view, plantings),
+    heights: heightsIn(view, (planting) => planting.variety === variety.id)[0],
+    photos: varietyPhotos(view, variety, plantings, first),
   };
 
   function grownHere(of: View, planting: Planting): GrownHere {

@@ -1,8 +1,20 @@
 /** What all pages of a site are made from: the garden on a day, looked at once from every side the pages need. */
 import { seasonStart, yearOf } from "../../calendar.ts";
-import type { Bed, BedState, Crop, Day, Episode, Garden, NurseryLot, Planting, Variety } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import type {
+  Bed,
+  BedState,
+  Crop,
+  Day,
+  Episode,
+  Garden,
+  GrowthSeries,
+  NurseryLot,
+  Planting,
+  Variety,
+} from "../../model.ts";
+import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { living, state } from "../../timeline/index.ts";
+import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
 import { type PictureBook, pictureBook } from "./pictures.ts";
 
@@ -13,6 +25,10 @@ export interface View {
   readonly seasonStart: Day;
   readonly links: Links;
   readonly book: PictureBook;
+  /** Photos that lie over one another. */
+  readonly comparisons: ComparisonBook;
+  readonly covers: readonly GrowthSeries[];
+  readonly heights: readonly GrowthSeries[];
   readonly states: ReadonlyMap<string, BedState>;
   /** Every planting of a variety, oldest first. */
   readonly plantings: ReadonlyMap<string, readonly Planting[]>;
@@ -29,6 +45,7 @@ export function viewGarden(
   today: Day,
   base: string,
   copies: ReadonlyMap<string, PublishedPhoto>,
+  comparisons: ReadonlyMap<string, PublishedPhoto>,
 ): View {
   const links = linksBelow(base);
   const states = new Map([...garden.beds.keys()].map((bed) => [bed, state(garden, bed, today)]));
@@ -49,6 +66,9 @@ export function viewGarden(
     seasonStart: season,
     links,
     book: pictureBook(garden, copies, links),
+    comparisons: comparisonBook(garden, comparisons, links),
+    covers: coverSeries(garden),
+    heights: heightSeries(garden),
     states,
     plantings,
     waitingLots: new Map(

@@ -1,0 +1,57 @@
+/** How a bed came on: sliders, a strip of weeks and charts, spot by spot. */
+import type { Bed, Planting } from "../../model.ts";
+import { varietyName } from "../../timeline/index.ts";
+import { comparisonOf } from "./comparison-book.ts";
+import { coverChart, heightChart } from "./growth-of-bed.ts";
+import type { BedGrowth, GrowthChart } from "./shapes.ts";
+import { cropOf, type View } from "./view.ts";
+import { weekStrip } from "./week-strip.ts";
+
+export function bedGrowth(view: View, bed: Bed): BedGrowth {
+  const { garden, links, comparisons } = view;
+  const spots = comparisons.byBed.get(bed.id) ?? [];
+  const sliders = spots.flatMap((spot) => comparisonOf(garden, comparisons, links, spot) ?? []);
+  return {
+    comparisons: sliders,
+    strips: spots.flatMap((spot) => weekStrip(view, spot) ?? []),
+    charts: chartsOf(view, bed),
+    thenAndNow:
+      sliders.length === 0 ? undefined : { href: links.thenAndNow(bed.id), text: `${bed.title}, then and now` },
+  };
+}
+
+function chartsOf(view: View, bed: Bed): readonly GrowthChart[] {
+  const { garden } = view;
+  const own = view.covers.filter((series) => series.bed === bed.id);
+  const covers = own.flatMap((series) => {
+    const of = garden.growth?.photos.findLast(
+      (photo) => photo.bed === bed.id && photo.viewpoint === series.viewpoint,
+    )?.coverOf;
+    const from = own.length > 1 ? `, from the ${series.viewpoint?.replaceAll("-", " ")}` : "";
+    const title = of === "photo" ? `How green ${bed.title} looks${from}` : `How much of ${bed.title} is green${from}`;
+    return coverChart(view, series, of ?? "photo", title) ?? [];
+  });
+  return [...covers, ...heightsIn(view, ({ bed: of }) => of === bed.id)];
+}
+
+/** Heights measured this season in the plantings asked for, in one chart. */
+export function heightsIn(view: View, asked: (planting: Planting) => boolean): readonly GrowthChart[] {
+  const plantings = new Map(
+    [...view.states.values()].flatMap(({ plantings: all }) => all.map((planting) => [planting.id, planting])),
+  );
+  const measured = view.heights.flatMap((series) => {
+    const planting = plantings.get(series.planting ?? "");
+    if (planting === undefined || !asked(planting)) return [];
+    const stretches = series.stretches
+      .map((points) => points.filter(({ day }) => day >= view.seasonStart && day <= view.today))
+      .filter((points) => points.length > 0);
+    return stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches }, name: nameOf(view, planting) }];
+  });
+  const chart = heightChart(view, measured);
+  return chart === undefined ? [] : [chart];
+}
+
+function nameOf({ garden }: View, planting: Planting): string {
+  const variety = garden.varieties.get(planting.variety ?? "");
+  return variety?.title ?? varietyName(variety, cropOf(garden, planting));
+}

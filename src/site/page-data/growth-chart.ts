@@ -1,0 +1,148 @@
+/**
+ * Charts of cover and height: every place worked out here, the component only draws. Points are shown where they were
+ * measured and joined by straight lines; where nobody measured for weeks the line breaks off.
+ */
+import { addDays, daysBetween, inYear, monthDayOf, seasonStart, yearOf } from "../../calendar.ts";
+import type { Day, GrowthPoint, GrowthSeries } from "../../model.ts";
+import type { ChartLine, GrowthChart } from "./shapes.ts";
+
+/** Units of the drawing; its letters are 16 high, so that a phone shows them as large as its text. */
+const WIDTH = 380;
+const HEIGHT = 270;
+const FIELD = { left: 52, right: 366, top: 14, bottom: 236 } as const;
+
+/** Room that two labels need, one above the other. */
+const LABEL_HEIGHT = 18;
+
+export interface ChartedSeries {
+  readonly name: string;
+  readonly isMain: boolean;
+  readonly series: GrowthSeries;
+  /** Days by which the series is moved, so that earlier years lie over this one. */
+  readonly move: number;
+}
+
+export interface ChartWords {
+  readonly id: string;
+  readonly title: string;
+  readonly summary: string;
+  readonly method: string;
+  readonly table: GrowthChart["table"];
+  readonly language: string;
+  /** "35 %", "1.2 m" */
+  say(value: number): string;
+}
+
+/** `top` is the value at the upper edge, `steps` the marks between it and nothing. */
+export function growthChart(
+  all: readonly ChartedSeries[],
+  words: ChartWords,
+  { top, step }: { readonly top: number; readonly step: number },
+): GrowthChart | undefined {
+  const days = all.flatMap(({ series, move }) => series.stretches.flat().map(({ day }) => addDays(day, move))).sort();
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return undefined;
+  const months = monthStarts(first, last);
+  const start = months[0] ?? first;
+  const end = months.at(-1) ?? last;
+  const x = (day: Day) =>
+    short(FIELD.left + (daysBetween(start, day) / Math.max(1, daysBetween(start, end))) * (FIELD.right - FIELD.left));
+  const y = (value: number) => short(FIELD.bottom - (Math.min(value, top) / top) * (FIELD.bottom - FIELD.top));
+  const { language, say, ...told } = words;
+  const month = new Intl.DateTimeFormat(language, { month: "short", timeZone: "UTC" });
+  // A year of months is too many names for a phone.
+  const every = Math.ceil((months.length - 1) / 6);
+  return {
+    ...told,
+    width: WIDTH,
+    height: HEIGHT,
+    field: FIELD,
+    across: months.slice(0, -1).map((day, index) => ({
+      at: x(day),
+      text: index % every === 0 ? month.format(Date.parse(day)) : "",
+    })),
+    up: Array.from({ length: Math.round(top / step) + 1 }, (_, mark) => ({
+      at: y(mark * step),
+      text: say(mark * step),
+    })),
+    lines: apart(all.map((one) => lineOf(one, x, y))),
+  };
+}
+
+function lineOf(
+  { name, isMain, series, move }: ChartedSeries,
+  x: (day: Day) => number,
+  y: (value: number) => number,
+): ChartLine {
+  const at = (point: GrowthPoint) => ({ x: x(addDays(point.day, move)), y: y(point.value) });
+  const points = series.stretches.flat();
+  const last = points.at(-1);
+  const end = last === undefined ? { x: 0, y: 0 } : at(last);
+  // Near the right edge the name stands before the point and above the line.
+  const isLeft = end.x > FIELD.right - 70;
+  return {
+    name,
+    isMain,
+    paths: series.stretches
+      .filter((stretch) => stretch.length > 1)
+      .map((stretch) =>
+        stretch.map((point, index) => `${index === 0 ? "M" : "L"}${at(point).x} ${at(point).y}`).join(""),
+      ),
+    points: points.map((point) => ({
+      ...at(point),
+      low: point.uncertainty === undefined ? undefined : y(Math.max(0, point.value - point.uncertainty)),
+      high: point.uncertainty === undefined ? undefined : y(point.value + point.uncertainty),
+      isOpen: series.what === "height" && point.origin === "photo",
+    })),
+    label: { x: isLeft ? end.x : end.x + 10, y: isLeft ? Math.max(FIELD.top + 12, end.y - 12) : end.y + 5, isLeft },
+  };
+}
+
+/** Names that would stand on one another are moved down one by one. */
+function apart(lines: readonly ChartLine[]): readonly ChartLine[] {
+  const placed: ChartLine[] = [];
+  for (const line of [...lines].sort((a, b) => a.label.y - b.label.y)) {
+    const near = placed.filter(({ label }) => Math.abs(label.x - line.label.x) < 90);
+    const lowest = Math.max(...near.map(({ label }) => label.y + LABEL_HEIGHT), line.label.y);
+    placed.push({ ...line, label: { ...line.label, y: short(lowest) } });
+  }
+  // Drawn last, the main line lies on top.
+  return placed.sort((a, b) => Number(a.isMain) - Number(b.isMain));
+}
+
+/** First days of months from the one in which the first day lies to the one after the last day. */
+function monthStarts(first: Day, last: Day): readonly Day[] {
+  const starts = [`${first.slice(0, 7)}-01`];
+  while ((starts.at(-1) ?? last) < last) starts.push(`${addDays(starts.at(-1) ?? first, 32).slice(0, 7)}-01`);
+  if (starts.length === 1) starts.push(`${addDays(first, 32).slice(0, 7)}-01`);
+  return starts;
+}
+
+/** A series cut at the season's borders, with the days by which each season is moved onto that of `today`. */
+export function bySeason(
+  series: GrowthSeries,
+  today: Day,
+  seasonStarts: string,
+): readonly { readonly year: number; readonly move: number; readonly series: GrowthSeries }[] {
+  const now = seasonStart(today, seasonStarts);
+  const seasons = new Map<Day, GrowthPoint[][]>();
+  for (const stretch of series.stretches) {
+    for (const [start, points] of Map.groupBy(stretch, ({ day }) => seasonStart(day, seasonStarts)))
+      seasons.set(start, [...(seasons.get(start) ?? []), points]);
+  }
+  return [...seasons].map(([start, stretches]) => ({
+    year: yearOf(start),
+    move: daysBetween(start, inYear(monthDayOf(now), yearOf(now))),
+    series: { ...series, stretches },
+  }));
+}
+
+/** A round top and step for heights up to `most`, in centimetres: never more than six marks. */
+export function heightScale(most: number): { readonly top: number; readonly step: number } {
+  const step = [5, 10, 20, 25, 50, 100, 200].find((each) => Math.ceil(most / each) <= 5) ?? 500;
+  return { top: Math.max(1, Math.ceil(most / step)) * step, step };
+}
+
+function short(value: number): number {
+  return Math.round(value * 10) / 10;
+}
