@@ -1,13 +1,14 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
-import { publishPhotos } from "../photos/index.ts";
+import { publishComparisons, publishPhotos } from "../photos/index.ts";
 import { problemText } from "../records/index.ts";
-import { briefPage, buildSites, type FieldList, PrivacyBreach } from "../site/index.ts";
+import { briefPage, buildSites, type FieldList, PrivacyBreach, PublishRunning } from "../site/index.ts";
 import { briefFor } from "./brief-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
+import { measured } from "./measured-garden.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveSites } from "./serve-sites.ts";
 
@@ -21,20 +22,28 @@ export interface PublishOptions {
 }
 
 export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
-  const { garden, recordsDir, cacheDir, today, report } = loaded;
+  const { recordsDir, cacheDir, today, report } = loaded;
   // Said before the long work, not after it.
   if (options.address !== undefined && options.serve !== true) {
     throw new CommandError("--address says where to serve, so it goes with --serve.");
   }
   const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
-  const photos = await publishPhotos(garden.photos, {
+  const photos = await publishPhotos(loaded.garden.photos, {
     recordsDir,
     cacheDir: path.join(cacheDir, "photos"),
     onProgress: (done, total) => report.progress("Making photo copies", done, total),
   });
+  const grown = await measured(loaded);
+  const { garden } = grown;
+  const comparisons = await publishComparisons(grown.viewpoints, {
+    recordsDir,
+    cacheDir: path.join(cacheDir, "comparisons"),
+    today,
+    onProgress: (done, total) => report.progress("Laying photos over one another", done, total),
+  });
   const planned = [...garden.episodes.values()]
     .filter(({ status }) => status === "planned")
-    .map(({ id }) => briefFor(loaded, id));
+    .map(({ id }) => briefFor(grown, id));
   const briefs = planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) }));
   const fieldLists: FieldList[] = [];
   for (const brief of planned) fieldLists.push(await fieldListOf(loaded, brief));
@@ -45,6 +54,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       cacheDir,
       today,
       photos: photos.copies,
+      comparisons,
       briefs,
       fieldLists,
       report,
@@ -56,6 +66,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
     if (options.serve === true) await serveSites(sites, { base: garden.settings.base, address }, effects);
     return EXIT.done;
   } catch (error) {
+    if (error instanceof PublishRunning) throw new CommandError(error.message, EXIT.couldNot);
     if (!(error instanceof PrivacyBreach)) throw error;
     report.end();
     for (const { file, what } of error.breaches) effects.err(`${file}: ${what}`);
