@@ -32,6 +32,8 @@ const KNOWN_NAME = 0.2;
 const OTHER_WORD = 0.015;
 const FILLER = 0.06;
 const DIGITS = 0.6;
+/** Milliseconds a letter is spoken at most. */
+const LETTER = 110;
 
 export function automaticWords(
   words: readonly Word[],
@@ -47,7 +49,12 @@ export function automaticWords(
     const name = said.get(at);
     const span = words.slice(at, at + (name?.words ?? 1));
     const from = (span[0] as Word).at;
-    const to = Math.max(from + 120, words[at + span.length]?.at ?? from + 400);
+    // A word before a silence is not drawn out until the next one.
+    const length = span.reduce((sum, { plain }) => sum + plain.length, 0);
+    const to = Math.max(
+      from + 120,
+      Math.min(words[at + span.length]?.at ?? Number.POSITIVE_INFINITY, from + LETTER * length),
+    );
     const texts =
       name === undefined ? ordinary(span[0] as Word, words[at - 1], ear, random) : nameHeard(name, ear, random);
     if (name !== undefined) {
@@ -93,9 +100,9 @@ function bare(text: string): string {
   return plain(text).replace(/[^a-z0-9' -]/g, "");
 }
 
-/** Letters and the spaces between words: an apostrophe more or less is no mis-hearing. */
+/** Letters and the spaces between words: an apostrophe or an owner's s more or less is no mis-hearing of a name. */
 function letters(text: string): string {
-  return text.replaceAll("'", "").replaceAll("-", " ");
+  return text.replace(/'s$/, "").replaceAll("'", "").replaceAll("-", " ");
 }
 
 const tens = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];

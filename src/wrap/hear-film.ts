@@ -3,7 +3,7 @@
  * with the whole film's varieties in mind and the speech is cut into stops; the second time with those of the bed at hand.
  */
 import type { FilmingDay } from "./filming-day.ts";
-import { type GlossaryWord, type KnownName, knownNames } from "./known-names.ts";
+import { type GlossaryWord, type KnownName, knownNames, ownWords } from "./known-names.ts";
 import { maybeNames, type NameHeard, namesHeard } from "./names-heard.ts";
 import { type Phrase, phrasesOf } from "./phrases.ts";
 import { type PlaceHeard, PlaceWords } from "./places-heard.ts";
@@ -35,7 +35,7 @@ export function hearFilm({ speech, day, plan, glossary }: FilmRequest): FilmHear
     const places = placeWords.heard(speech.words, phrases, names);
     return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan }) };
   };
-  const maybe = maybeNames(speech, known);
+  const maybe = maybeNames(speech, known, ownWords(day, known));
   const first = cut(namesHeard(maybe));
   const bedOf = bedByWord(first.stretches, speech.words.length);
   return { speech, phrases, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };

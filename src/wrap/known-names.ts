@@ -189,3 +189,21 @@ function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string
     [crop.name, crop.plural, ...crop.alsoCalled].flatMap((name) => plainWord(name.split(" ").at(-1) ?? "")),
   );
 }
+
+/** Times a word must stand in the notes to be one the person uses. */
+const USED = 2;
+
+/** Words that stand in the person's own notes, apart from names: what they are likely to say. */
+export function ownWords({ garden }: FilmingDay, names: readonly KnownName[]): ReadonlySet<string> {
+  const ofNames = new Set(names.flatMap(({ name }) => nameWords(name)));
+  const counts = new Map<string, number>();
+  const count = (text: string) => {
+    for (const [found] of text.matchAll(/[\p{L}]+(?:['’][\p{L}]+)?/gu)) {
+      const word = plainWord(found);
+      if (!ofNames.has(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
+    }
+  };
+  for (const { story } of garden.notes) for (const { text } of story) count(text);
+  for (const { text } of garden.events) count(text);
+  return new Set([...counts].flatMap(([word, times]) => (times >= USED ? [word] : [])));
+}

@@ -24,10 +24,11 @@ export interface NameHeard {
 /** Runs heard with less confidence are not even proposed. */
 export const PROPOSE_FROM = 0.8;
 /** Corrections from this confidence on are made in the corrected copy; the rest is left to the person. */
-export const APPLY_FROM = 0.86;
+export const APPLY_FROM = 0.88;
 
-/** Words before and after within which the name itself, said right, shows that the first try was no name at all. */
-const SAID_RIGHT_NEAR = 5;
+/** Words between two tries at one name, and between a name and its saying spelled out. */
+const SAID_TWICE_NEAR = 5;
+const SPELLED_OUT_NEAR = 12;
 /** The most that the first of two tries at a name is worth. */
 const FIRST_TRY = 0.8;
 /** A name in its own letters, only with the spaces elsewhere: "long or". */
@@ -45,6 +46,8 @@ export type BedAt = (word: number) => string | undefined;
 /** What in the speech may be a name, whatever bed it is said at: found once, weighed as often as more is known. */
 export interface MaybeNames {
   readonly speech: Speech;
+  /** Words this person writes and everybody says. */
+  readonly everyday: ReadonlySet<string>;
   readonly written: readonly Written[];
   readonly alike: readonly SoundsLike[];
 }
@@ -57,29 +60,52 @@ interface Written {
   readonly ending: string;
 }
 
-export function maybeNames(speech: Speech, names: readonly KnownName[]): MaybeNames {
-  return { speech, written: inOwnLetters(speech, names), alike: soundsLike(speech.words, names) };
+export function maybeNames(
+  speech: Speech,
+  names: readonly KnownName[],
+  ownWords: ReadonlySet<string> = new Set(),
+): MaybeNames {
+  const written = inOwnLetters(speech, names);
+  const alike = soundsLike(speech.words, names);
+  const everyday = new Set([...ownWords, ...commonWords]);
+  return { speech, everyday, written, alike: alike.filter(notOnlyMore(written, speech.words.length)) };
 }
 
-export function namesHeard({ speech, written, alike }: MaybeNames, bedAt?: BedAt): readonly NameHeard[] {
+/**
+ * "Kg greyhound" sounds like Greyhound because it holds the name as it is written. A run that holds its name right is that
+ * name and some other words, unless it is a longer form of it: "bishop off lamb deaf".
+ */
+function notOnlyMore(written: readonly Written[], words: number): (one: SoundsLike) => boolean {
+  const at: (Written[] | undefined)[] = new Array(words);
+  for (const one of written) for (let word = one.from; word < one.to; word += 1) (at[word] ??= []).push(one);
+  return ({ from, to, name }) => {
+    for (let word = from; word < to; word += 1) {
+      for (const { names } of at[word] ?? []) {
+        if (names.some((own) => own.record === name.record && own.key.length + LONGER > name.key.length)) return false;
+      }
+    }
+    return true;
+  };
+}
+
+/** Letters by which a form of a name must be longer than another to hold more of it. */
+const LONGER = 3;
+
+export function namesHeard(maybe: MaybeNames, bedAt?: BedAt): readonly NameHeard[] {
+  const { speech, written, alike, everyday } = maybe;
   const { words } = speech;
   const found: NameHeard[] = [];
   for (const one of written) {
-    const heard = weighWritten(one, speech, bedAt);
+    const heard = weighWritten(one, maybe, bedAt);
     if (heard !== undefined) found.push(heard);
   }
   for (const { from, to, name, likeness, sounds, ending } of alike) {
-    const confidence = likeness + evidence(words, from, to, name, bedAt);
+    const confidence = likeness + evidence(words, from, to, name, bedAt, everyday);
     if (confidence < PROPOSE_FROM) continue;
     const worth = (confidence - NOTHING) * sounds;
     found.push({ from, to, name, confidence: Math.min(0.99, confidence), right: false, ending, worth });
   }
-  const best = mostSaid(found);
-  return best
-    .filter((one) => one.right || !(isSlipOrJoke(one, best) || isSaidAsWritten(one, words)))
-    .map((one, index, all) =>
-      isFirstTry(one, all[index + 1]) ? { ...one, confidence: Math.min(one.confidence, FIRST_TRY) } : one,
-    );
+  return settled(mostSaid(found), words);
 }
 
 // ----------------------------------------------------------------------------------------------------- in own letters
@@ -111,7 +137,7 @@ function inOwnLetters({ words }: Speech, names: readonly KnownName[]): readonly 
 
 function weighWritten(
   { from, to, names, ending }: Written,
-  { words, cased }: Speech,
+  { speech: { words, cased }, everyday }: MaybeNames,
   bedAt: BedAt | undefined,
 ): NameHeard | undefined {
   const here = bedAt?.(from);
@@ -119,7 +145,7 @@ function weighWritten(
   const window = words.slice(from, to);
   if (!isMeant(name, window, cased)) return undefined;
   const right = isWrittenSo(name, window);
-  const confidence = right ? 1 : OWN_LETTERS + evidence(words, from, to, name, bedAt);
+  const confidence = right ? 1 : OWN_LETTERS + evidence(words, from, to, name, bedAt, everyday);
   if (confidence < PROPOSE_FROM) return undefined;
   const worth = (confidence - NOTHING + (right ? (name.short ? SHORT : RIGHT) : 0)) * name.key.length;
   return { from, to, name, confidence: right ? 1 : Math.min(0.99, confidence), right, ending, worth };
@@ -145,22 +171,33 @@ function isWrittenSo({ name }: KnownName, window: readonly Word[]): boolean {
 
 /** What speaks for a name, or against it, besides its sound. Set on half of the demo's films: scripts/bench-wrap.ts. */
 const speaksFor = {
-  bedAtHand: 0.08,
+  bedAtHand: 0.1,
   "in the film": 0.03,
   "in the garden": 0,
   "in the records": -0.05,
   cropNear: 0.04,
   counted: 0.03,
   allCommon: -0.12,
+  /** Words that all occur in the person's own notes. */
+  allOwn: -0.06,
   smallWordAtEdge: -0.04,
-  oneWord: -0.06,
+  oneWord: -0.08,
   bedOrGear: -0.1,
+  short: -0.06,
+  ordinaryName: -0.06,
 } as const;
 
 /** Words around a name among which its crop may be said. */
 const NEAR = 5;
 
-function evidence(words: readonly Word[], from: number, to: number, name: KnownName, bedAt: BedAt | undefined): number {
+function evidence(
+  words: readonly Word[],
+  from: number,
+  to: number,
+  name: KnownName,
+  bedAt: BedAt | undefined,
+  everyday: ReadonlySet<string>,
+): number {
   const here = bedAt?.(from);
   const [first, last] = [words[from] as Word, words[to - 1] as Word];
   let sum: number = here !== undefined && name.beds.has(here) ? speaksFor.bedAtHand : speaksFor[name.standing];
@@ -171,16 +208,19 @@ function evidence(words: readonly Word[], from: number, to: number, name: KnownN
     }
   }
   if (isNumberWord(words[from - 1]?.plain ?? "")) sum += speaksFor.counted;
-  if (isAllCommon(words, from, to)) sum += speaksFor.allCommon;
+  if (areAll(commonWords, words, from, to)) sum += speaksFor.allCommon;
+  else if (areAll(everyday, words, from, to)) sum += speaksFor.allOwn;
   if (smallWords.has(first.plain)) sum += speaksFor.smallWordAtEdge;
   if (smallWords.has(last.plain)) sum += speaksFor.smallWordAtEdge;
   if (to - from === 1) sum += speaksFor.oneWord;
   if (name.kind === "bed" || name.kind === "gear") sum += speaksFor.bedOrGear;
+  if (name.short) sum += speaksFor.short;
+  if (name.ordinary) sum += speaksFor.ordinaryName;
   return sum;
 }
 
-function isAllCommon(words: readonly Word[], from: number, to: number): boolean {
-  for (let at = from; at < to; at += 1) if (!commonWords.has((words[at] as Word).plain)) return false;
+function areAll(known: ReadonlySet<string>, words: readonly Word[], from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) if (!known.has((words[at] as Word).plain)) return false;
   return true;
 }
 
@@ -215,28 +255,34 @@ function mostSaid(found: readonly NameHeard[]): readonly NameHeard[] {
   return best.reverse();
 }
 
-/** "Red Barn, Red Baron, sorry" and "the Cheeky Curry, I call it. Uchiki Kuri": what is said right at once was no mis-hearing before. */
-function isSlipOrJoke(one: NameHeard, all: readonly NameHeard[]): boolean {
-  return all.some(
-    (other) =>
-      other.right &&
-      other.name.record === one.name.record &&
-      other.from < one.to + SAID_RIGHT_NEAR &&
-      other.to > one.from - SAID_RIGHT_NEAR,
-  );
+/**
+ * A name said twice in a few words. "Rose de Lautrec. Rose duh lo-TREK": how to say it, spelled out, is no mis-hearing.
+ * "Red Barn, Red Baron, sorry", "the Cheeky Curry, I call it. Uchiki Kuri": beside the name said right the other was a slip
+ * or a joke and stays. Of two tries of which neither is right only the person knows: the
+ * first is left to them, and of "Lucullus, or Luculus" both.
+ */
+function settled(all: readonly NameHeard[], words: readonly Word[]): readonly NameHeard[] {
+  const spelledOut = (one: NameHeard) => one.name.spelledOut.includes(lettersOf(words, one.from, one.to));
+  return all.flatMap((one, index) => {
+    if (one.right) return [one];
+    const [before, after] = [all[index - 1], all[index + 1]];
+    const twin = (other: NameHeard | undefined, near: number) =>
+      other !== undefined && other.name.key === one.name.key && gap(one, other) < near;
+    if (spelledOut(one) && twin(before, SPELLED_OUT_NEAR)) return [];
+    if (twin(before, SAID_TWICE_NEAR) && before?.right === true) return [];
+    if (twin(after, SAID_TWICE_NEAR) && after?.right === true) return [];
+    const firstTry = twin(after, SAID_TWICE_NEAR) && !spelledOut(after as NameHeard);
+    const either = twin(before, SAID_TWICE_NEAR) && words[one.from - 1]?.plain === "or";
+    return [firstTry || either ? { ...one, confidence: Math.min(one.confidence, FIRST_TRY) } : one];
+  });
 }
 
-/** "Rose duh lo-TREK": how to say a name, as the records spell it out, is no mis-hearing of it. */
-function isSaidAsWritten({ name, from, to }: NameHeard, words: readonly Word[]): boolean {
-  const heard = words
-    .slice(from, to)
-    .map(({ plain }) => plain)
-    .join("");
-  return name.spelledOut.includes(heard);
+function gap(a: NameHeard, b: NameHeard): number {
+  return a.from < b.from ? b.from - a.to : a.from - b.to;
 }
 
-/** A name tried twice in a row was a slip the first time, or a name and how it is said: only the person knows. */
-function isFirstTry(one: NameHeard, next: NameHeard | undefined): boolean {
-  if (next === undefined || one.right || next.right) return false;
-  return next.name.key === one.name.key && next.from - one.to < SAID_RIGHT_NEAR;
+function lettersOf(words: readonly Word[], from: number, to: number): string {
+  let letters = "";
+  for (let at = from; at < to; at += 1) letters += (words[at] as Word).plain;
+  return letters;
 }

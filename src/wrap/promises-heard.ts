@@ -3,8 +3,8 @@ import type { Day } from "../model.ts";
 import { dueDay } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
-import type { Word } from "./spoken-words.ts";
 import { afterwards, conditionWords, laterWords, type SpokenRule, spokenRules } from "./spoken-rules.ts";
+import type { Word } from "./spoken-words.ts";
 import { commitmentsIn, lower, type Statement, statement, statementsOf } from "./statements.ts";
 
 export interface PromiseHeard {
@@ -109,7 +109,10 @@ function withOpening(words: readonly Word[], before: Statement | undefined, one:
     const text = texts.slice(from).join(" ");
     return { ...one, from: before.from + from, at: (words[before.from + from] as Word).at, text };
   };
-  if (/^(?:and |so |but )?(?:i|we)(?:'ll| will) (?:let you know|report back)\b/.test(one.text) && /\bwe(?:'ll| will) see\b/.test(before.text)) {
+  if (
+    /^(?:and |so |but )?(?:i|we)(?:'ll| will) (?:let you know|report back)\b/.test(one.text) &&
+    /\bwe(?:'ll| will) see\b/.test(before.text)
+  ) {
     return join(texts.findIndex((text) => text === "we'll" || text === "we"));
   }
   if (words[one.from - 1]?.mark === "." || !/^(?:i|we|you)(?:'ll| will| shall)\b/.test(one.text)) return one;
@@ -129,7 +132,9 @@ export function whatIsPromised(text: string): string {
   const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/.exec(text);
   const rest = done?.[1] ?? (seen === null ? text : `show ${seen[1]}`);
   return rest
-    .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/, (_, verb: string) => (verb === "tell" ? "say " : `${verb} `))
+    .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/, (_, verb: string) =>
+      verb === "tell" ? "say " : `${verb} `,
+    )
     .replace(/^let you (?:all )?know\b/, "say")
     .replace(/ (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/, "")
     .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/, "")

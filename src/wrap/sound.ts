@@ -39,12 +39,12 @@ const respellings: readonly (readonly [RegExp, string])[] = [
   [/ph/, "f"],
   [/qu?e$/, "k"],
   [/eaux?$/, "o"],
-  [/(?<=[^dt])ed$/, "d"],
+  [/(?<=[aeiou].*[^dt])ed$/, "d"],
 ];
 
 /** Spelling to the letters of the full code. Groups: p (p b), t (t d th), k (k g), f (f v), s (s z), x (sh ch j). */
 const sounds: readonly (readonly [RegExp, string])[] = [
-  [/ch|sh|zh|j|g(?=[eiy])/g, "x"],
+  [/ch|sh|zh|j|(?<=.)g(?=[eiy])|^g(?=e[mnor]|i[an]|y)/g, "x"],
   [/ck|c(?![eiy])|q|g(?!h)/g, "k"],
   [/c(?=[eiy])|z/g, "s"],
   [/x(?=$)/g, "x"],

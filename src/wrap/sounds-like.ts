@@ -30,6 +30,8 @@ const SLIPS = 0.3;
 const FEW = 4;
 /** Likeness below which nothing else could make it a name. */
 const UNLIKE = 0.64;
+/** What each syllable costs by which two differ: people swallow sounds, seldom whole beats. */
+const SYLLABLE = 0.04;
 /** Milliseconds of silence that no name goes on over. */
 const SILENCE = 1500;
 
@@ -49,7 +51,9 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
   const candidates = candidatesOf(names);
   const sounds = words.map(({ plain }) => soundOfWord(plain));
   const codes = sounds.map(({ consonants }) => unary(consonants));
-  const silent = words.map(({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain));
+  const silent = words.map(
+    ({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain) || /^[b-hj-np-z]$/.test(plain),
+  );
   const found: SoundsLike[] = [];
   for (let from = 0; from < words.length; from += 1) {
     if (silent[from] === true) continue;
@@ -95,9 +99,11 @@ function compare(
     full ??= joined(sounds.slice(from, to).map((one) => one.full));
     if (allowed === 0 && consonants !== sound.consonants && withoutVowels(full) !== withoutVowels(sound.full)) continue;
     const one = likeness(words, to, full, sound.full, weights[at] as number);
-    if (one.likeness < UNLIKE) continue;
+    const beats = Math.abs(syllables(full) - syllables(sound.full));
+    if (one.likeness - SYLLABLE * beats < UNLIKE) continue;
     const name = names[at] as KnownName;
     if (isItself(words, from, to, name)) continue;
+    one.likeness -= SYLLABLE * beats;
     found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
   }
 }
@@ -108,7 +114,7 @@ function likeness(
   full: string,
   name: string,
   weight: number,
-): { readonly likeness: number; readonly ending: string } {
+): { likeness: number; readonly ending: string } {
   const whole = soundLikeness(name, full, weight);
   if (!full.endsWith("s") || name.endsWith("s")) return { likeness: whole, ending: "" };
   const without = soundLikeness(name, full.slice(0, -1), weight);
@@ -134,6 +140,17 @@ function isItself(words: readonly Word[], from: number, to: number, { key }: Kno
     at += plain.length;
   }
   return at === key.length;
+}
+
+function syllables(full: string): number {
+  let count = 0;
+  let inVowel = false;
+  for (let at = 0; at < full.length; at += 1) {
+    const isVowel = "aeiou".includes(full[at] as string);
+    if (isVowel && !inVowel) count += 1;
+    inVowel = isVowel;
+  }
+  return count;
 }
 
 function withoutVowels(full: string): string {

@@ -79,7 +79,8 @@ export const spokenRules: readonly SpokenRule[] = [
     hears: "promise",
     meaning: "Viewers will see, hear or have something, at a time or on a condition.",
     words: /\byou(?:'ll| will| shall) (?:all |both |be able to )?(?:see|have|hear|get|meet|find out)\b/,
-    unless: /\bas you(?:'ll| will)|\bthat you(?:'ll| will) see\b|\byou(?:'ll| will) see (?:here|that|how|why|what i mean)\b|\byou(?:'ll| will) have to\b/,
+    unless:
+      /\bas you(?:'ll| will)|\bthat you(?:'ll| will) see\b|\byou(?:'ll| will) see (?:here|that|how|why|what i mean)\b|\byou(?:'ll| will) have to\b/,
     needs: "a time or a condition",
     confidence: 0.9,
     example: "You'll see this bed again in August.",
@@ -145,8 +146,10 @@ export const spokenRules: readonly SpokenRule[] = [
 ];
 
 /** Beside a due date: words that put something later, or make it depend. */
-export const laterWords = /\bnext time\b|\bthe next (?:time|one|film|tour|episode)\b|\bone day\b|\bin (?:a|the) few (?:days|weeks|months)\b|\bsoon\b/;
-export const conditionWords = /\b(?:when|once|if|as soon as|the day|the minute|until|till|after) (?!you(?:'d| would)? (?:like|rather|want|look))/;
+export const laterWords =
+  /\bnext time\b|\bthe next (?:time|one|film|tour|episode)\b|\bone day\b|\bin (?:a|the) few (?:days|weeks|months)\b|\bsoon\b/;
+export const conditionWords =
+  /\b(?:when|once|if|as soon as|the day|the minute|until|till|after) (?!you(?:'d| would)? (?:like|rather|want|look))/;
 
 /** Said after a promise, these belong to it. */
 export const afterwards =

@@ -54,9 +54,11 @@ const WORDS_A_SENTENCE = 40;
 
 export function spokenWords(cues: readonly Cue[]): Speech {
   const sounds: { cue: number; text: string }[] = [];
+  const clocks: Clock[] = [];
   const shown = cues.map((cue, index) => {
-    const { words, sounds: heard } = wordsOfCue(cue, index);
+    const { words, sounds: heard, clock } = wordsOfCue(cue, index);
     for (const text of heard) sounds.push({ cue: index, text });
+    clocks.push(clock);
     return words;
   });
   const overlaps = shown.map((words, index) => {
@@ -66,7 +68,7 @@ export function spokenWords(cues: readonly Cue[]): Speech {
   });
   const repeating = overlaps.filter((count, index) => count > 1 || (count === 1 && shown[index]?.length === 1)).length;
   const rolling = shown.length > 3 && repeating / shown.length >= ROLLING_SHARE;
-  const words = rolling ? onceEach(shown, overlaps) : shown.flat();
+  const words = rolling ? onceEach(shown, overlaps, clocks) : shown.flat();
   const sentences = words.filter(({ mark }) => mark !== "" && mark !== ",").length;
   const capitals = words.filter(({ text }) => /^\p{Lu}/u.test(text) && text !== text.toUpperCase()).length;
   return {
@@ -80,19 +82,31 @@ export function spokenWords(cues: readonly Cue[]): Speech {
 }
 
 interface CueWord extends Word {
+  at: number;
   again: Shown[];
+  /** Where it begins in what is shown. */
+  readonly index: number;
   /** Whether it is the last word of its line. */
   readonly endsLine: boolean;
 }
 
-function wordsOfCue(cue: Cue, index: number): { readonly words: CueWord[]; readonly sounds: readonly string[] } {
+/** Milliseconds at which something shown is said; `begins` is where the caption's own words begin. */
+type Clock = (index: number, begins: number) => number;
+
+function wordsOfCue(
+  cue: Cue,
+  index: number,
+): { readonly words: CueWord[]; readonly sounds: readonly string[]; readonly clock: Clock } {
   const shown = shownText(cue.text);
   const { text, times, sounds } = shown;
   const found = [...text.matchAll(wordPattern)];
   const marks = times.flatMap(({ index: at, stamp }) => {
     const ms = readTime(stamp, "vtt")?.ms;
-    return ms === undefined || ms < cue.start || ms > cue.end ? [] : [{ at, ms }];
+    // A time stands before the space of its word.
+    const word = at + (/^\s*/.exec(text.slice(at))?.[0].length ?? 0);
+    return ms === undefined || ms < cue.start || ms > cue.end ? [] : [{ at: word, ms }];
   });
+  const clock: Clock = (at, begins) => timeOf(cue, text.length, [{ at: begins, ms: cue.start }, ...marks], at);
   const words = found.map((match, position): CueWord => {
     const start = match.index;
     const end = start + match[0].length;
@@ -100,7 +114,8 @@ function wordsOfCue(cue: Cue, index: number): { readonly words: CueWord[]; reado
     return {
       text: match[0],
       plain: plainWord(match[0]),
-      at: timeOf(cue, text.length, marks, start),
+      at: clock(start, 0),
+      index: start,
       cue: index,
       start: placeInFile(shown, start).start,
       end: placeInFile(shown, end - 1).end,
@@ -109,7 +124,7 @@ function wordsOfCue(cue: Cue, index: number): { readonly words: CueWord[]; reado
       endsLine: position === found.length - 1 || between.includes("\n"),
     };
   });
-  return { words, sounds };
+  return { words, sounds, clock };
 }
 
 function timeOf(
@@ -158,7 +173,7 @@ function repeatedWords(before: readonly CueWord[], words: readonly CueWord[]): n
   return 0;
 }
 
-function onceEach(shown: readonly CueWord[][], overlaps: readonly number[]): CueWord[] {
+function onceEach(shown: readonly CueWord[][], overlaps: readonly number[], clocks: readonly Clock[]): CueWord[] {
   const words: CueWord[] = [];
   /** The spoken words that the caption before shows, in its order. */
   let before: CueWord[] = [];
@@ -170,6 +185,8 @@ function onceEach(shown: readonly CueWord[][], overlaps: readonly number[]): Cue
       word.again.push({ cue, start, end });
     });
     const fresh = ofCue.slice(kept.length);
+    if (kept.length > 0)
+      for (const word of fresh) word.at = (clocks[index] as Clock)(word.index, (fresh[0] as CueWord).index);
     words.push(...fresh);
     before = [...kept, ...fresh];
   });

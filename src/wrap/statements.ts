@@ -89,7 +89,11 @@ function isNew(texts: readonly string[], from: number, at: number): boolean {
 
 /** Words of commitment: "i'll", "we will", "you'll", "i'm going to". */
 const commits = /^(?:i'll|we'll|you'll)$/;
-const commitsWith: Readonly<Record<string, RegExp>> = { i: /^(?:will|shall)$/, we: /^(?:will|shall)$/, you: /^(?:will|shall)$/ };
+const commitsWith: Readonly<Record<string, RegExp>> = {
+  i: /^(?:will|shall)$/,
+  we: /^(?:will|shall)$/,
+  you: /^(?:will|shall)$/,
+};
 
 /** Words after a commitment within which it must have said what and when, and words before it that may open it. */
 const SAID_WITHIN = 18;
@@ -105,13 +109,18 @@ export function commitmentsIn(one: Statement, words: readonly Word[]): readonly 
   const at = texts.flatMap((text, index) =>
     commits.test(text) || commitsWith[text]?.test(texts[index + 1] ?? "") === true ? [index] : [],
   );
-  const first = at.filter((index, nth) => nth === 0 || !(texts[index - 1] === "and" && index - (at[nth - 1] as number) < 12));
+  const first = at.filter(
+    (index, nth) => nth === 0 || !(texts[index - 1] === "and" && index - (at[nth - 1] as number) < 12),
+  );
   if (first.length === 0) return [one];
   return first.map((index, nth) => {
     const next = first[nth + 1];
     const from = Math.max(index - OPENS, nth === 0 ? 0 : (first[nth - 1] as number) + SHORTEST);
     const begins = nth === 0 && index <= OPENS ? 0 : opening(texts, from, index);
-    const to = Math.min(next === undefined ? texts.length : opening(texts, index + SHORTEST, next), index + SAID_WITHIN);
+    const to = Math.min(
+      next === undefined ? texts.length : opening(texts, index + SHORTEST, next),
+      index + SAID_WITHIN,
+    );
     const text = texts.slice(begins, to).join(" ");
     return { ...one, from: one.from + begins, to: one.from + to, at: (words[one.from + begins] as Word).at, text };
   });
