@@ -32,7 +32,8 @@ const formSet = new Set(oneWordForms);
 /** A warning for a list item whose first word is no verb; undefined when it is ordinary prose. */
 export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const first = words[0];
-  if (first === undefined || first.kind !== "word" || !namesSomething(words, names)) return undefined;
+  if (first === undefined || first.kind !== "word") return undefined;
+  if (!namesSomething(words, names)) return slipBeforeCrop(words, names, place);
   const verbAfterName = verbAfter(words, names);
   if (verbAfterName !== undefined) {
     return problem(
@@ -54,6 +55,10 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   const meant = meantVerbs(first.lower);
   const fact = first.lower.endsWith("ed") && factFollows(words, names);
   if (meant.length === 0 && !fact) return undefined;
+  return notAVerb(first, place, meant);
+}
+
+function notAVerb(first: Word, place: Place, meant: readonly string[]): Problem {
   return problem(
     "note/unknown-verb",
     place,
@@ -62,6 +67,16 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
       ? 'Begin with another verb, or with "did:". (verbs: docs/notes.md)'
       : `Did you mean ${meant.map((form) => `"${form}"`).join(" or ")}? (verbs: docs/notes.md)`,
   );
+}
+
+/** "picekd 3 lb peas": only a crop is named, which prose does too, so the slip must stand before an amount of it. */
+function slipBeforeCrop(words: readonly Word[], names: Names, place: Place): Problem | undefined {
+  const [first] = words;
+  const amount = amountAt(words, 1, "metric");
+  if (first === undefined || amount === undefined || names.at("crop", words, amount.end) === undefined) return undefined;
+  if (ordinary.has(first.lower) || beginsVerb(first.lower)) return undefined;
+  const [meant] = slipIn(first.lower, mainForms) ?? [];
+  return meant === undefined ? undefined : notAVerb(first, place, [meant]);
 }
 
 /** "Musselburgh up", "Black Beauty: picked 3": a verb right behind the variety's name. */

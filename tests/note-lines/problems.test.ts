@@ -8,6 +8,7 @@ const notAVerb = (word: string, meant: string) =>
 test.each([
   ["sowd 12 Musselburgh in Long Bed", notAVerb("sowd", '"sowed"')],
   ["plnated 4 Little Gem in Long Bed", notAVerb("plnated", '"planted"')],
+  ["picekd 3 lb peas", notAVerb("picekd", '"picked"')],
   ["Picekd 400 g Black Beauty", notAVerb("Picekd", '"picked"')],
   ["harvset 2 kg Black Beauty", notAVerb("harvset", '"harvested"')],
   ["sow 12 Musselburgh in Long Bed", notAVerb("sow", '"sowed"')],
