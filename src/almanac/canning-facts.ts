@@ -10,7 +10,8 @@ export type JarSize = "quart" | "pint";
 
 export interface CanningFact {
   readonly product: string;
-  readonly plural: string;
+  /** What is weighed: "tomatoes", "green peas in the pod". */
+  readonly fresh: string;
   /** Words in a goal that mean it, in lower case. */
   readonly words: RegExp;
   /** Crop ids it is made of. */
@@ -32,7 +33,7 @@ const guide = (fromMemory: boolean): FactSource => ({
 export const canningFacts: readonly CanningFact[] = [
   {
     product: "thick tomato sauce",
-    plural: "thick tomato sauce",
+    fresh: "tomatoes, for a thick sauce",
     words: /thick (?:tomato )?sauce|passata/,
     crops: ["tomato"],
     poundsPerSevenQuarts: 46,
@@ -42,7 +43,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "tomato sauce",
-    plural: "thin tomato sauce",
+    fresh: "tomatoes, for a thin sauce",
     words: /sauce/,
     crops: ["tomato"],
     poundsPerSevenQuarts: 35,
@@ -52,7 +53,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "tomato juice",
-    plural: "tomato juice",
+    fresh: "tomatoes",
     words: /tomato juice/,
     crops: ["tomato"],
     poundsPerSevenQuarts: 23,
@@ -62,7 +63,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "crushed tomatoes",
-    plural: "crushed tomatoes",
+    fresh: "tomatoes",
     words: /crushed tomato|chopped tomato/,
     crops: ["tomato"],
     poundsPerSevenQuarts: 22,
@@ -72,7 +73,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "tomatoes",
-    plural: "whole or halved tomatoes",
+    fresh: "tomatoes",
     words: /tomato/,
     crops: ["tomato"],
     poundsPerSevenQuarts: 21,
@@ -82,7 +83,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "green beans",
-    plural: "green beans",
+    fresh: "green beans",
     words: /bean/,
     crops: ["french-bean"],
     poundsPerSevenQuarts: 14,
@@ -92,7 +93,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "beetroot",
-    plural: "beetroot without tops",
+    fresh: "beetroot without tops",
     words: /beet/,
     crops: ["beetroot"],
     poundsPerSevenQuarts: 21,
@@ -102,7 +103,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "carrots",
-    plural: "carrots without tops",
+    fresh: "carrots without tops",
     words: /carrot/,
     crops: ["carrot"],
     poundsPerSevenQuarts: 17.5,
@@ -112,7 +113,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "sweetcorn",
-    plural: "sweetcorn, whole kernels, weighed in the husk",
+    fresh: "sweetcorn in the husk",
     words: /corn/,
     crops: ["sweetcorn"],
     poundsPerSevenQuarts: 31.5,
@@ -122,7 +123,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "peas",
-    plural: "green peas, weighed in the pod",
+    fresh: "peas in the pod",
     words: /\bpeas?\b/,
     crops: ["pea"],
     poundsPerSevenQuarts: 31.5,
@@ -132,7 +133,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "peaches",
-    plural: "peaches",
+    fresh: "peaches",
     words: /peach/,
     crops: ["peach"],
     poundsPerSevenQuarts: 17.5,
@@ -142,7 +143,7 @@ export const canningFacts: readonly CanningFact[] = [
   },
   {
     product: "apple sauce",
-    plural: "apple sauce",
+    fresh: "apples",
     words: /apple/,
     crops: ["apple"],
     poundsPerSevenQuarts: 21,

@@ -13,6 +13,7 @@ export * from "./obstacles.ts";
 export * from "./rotation-facts.ts";
 export * from "./soil-facts.ts";
 export * from "./sun.ts";
+export * from "./sun-hours.ts";
 export * from "./weather-collector.ts";
 export * from "./weather-files.ts";
 export * from "./weather-series.ts";

@@ -84,7 +84,10 @@ export function lightSpans(
   if (looks === undefined) return undefined;
   const roof = bed.shade.some((text) => roofs.test(text));
   const leafless = isLeafless(Number(question.day.slice(5, 7)), question.place.latitude);
-  const obstacles = bed.shade.map(readObstacle).filter((obstacle) => obstacle !== undefined);
+  const obstacles = bed.shade
+    .map(readObstacle)
+    .filter((obstacle) => obstacle !== undefined)
+    .map((obstacle) => ({ ...obstacle, awayM: obstacle.awayM + toTheMiddle(bed, obstacle.direction) }));
   const spans: LightSpan[] = [];
   suns.forEach((sun, minute) => {
     const found = overcast ? underCloud(sun) : at(sun, looks, obstacles, leafless, roof);
@@ -94,6 +97,18 @@ export function lightSpans(
     } else spans.push({ ...found, from: minute, until: minute + 1 });
   });
   return spans;
+}
+
+/**
+ * Metres from a bed's edge to its middle towards a direction: records say how far an obstacle is from the edge, and a long
+ * bed lies in the sun while its end is in shade. The long side is taken to face where the bed faces.
+ */
+function toTheMiddle({ size, facing }: Bed, direction: number): number {
+  if (size === undefined) return 0;
+  const [long, short] = [Math.max(size.length, size.width) / 2, Math.min(size.length, size.width) / 2];
+  if (facing === undefined) return short;
+  const along = Math.abs(Math.sin((turn(direction, facing) * Math.PI) / 180));
+  return along > Math.SQRT1_2 ? long : short;
 }
 
 export function spanAt(spans: readonly LightSpan[], minute: number): LightSpan | undefined {
@@ -127,9 +142,9 @@ export function sayLight(spans: readonly LightSpan[], minute: number): string {
     default: {
       const since =
         before?.light === "shade" && minute - span.from <= 90
-          ? `, ${possessive(before.shadedBy ?? "wall")} shade gone since ${clock(span.from)}`
+          ? `, ${before.shadedBy ?? "wall"} shade gone since ${clock(span.from)}`
           : "";
-      return `${SUN_WORDS[span.light]}${since}${end === "" ? "" : ` until ${end}`}`;
+      return `${SUN_WORDS[span.light]}${end === "" ? "" : ` until ${end}`}${since}`;
     }
   }
 }

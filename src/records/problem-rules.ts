@@ -194,6 +194,12 @@ export const problemRules = {
     meaning: "Something was sown or planted in a bed when it was not in use.",
   },
 
+  "trial/one-arm": { severity: "warning", meaning: "A trial has fewer than two arms, so nothing can be compared." },
+  "trial/arms-overlap": {
+    severity: "warning",
+    meaning: "Two arms of a trial have the same variety, bed and name, so no line can tell which is meant.",
+  },
+
   "weather/no-columns": {
     severity: "warning",
     meaning: "A weather file's first line names no date and no temperature or rain.",

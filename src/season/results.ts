@@ -3,7 +3,7 @@
  * turned into one another; a picking without an amount counts as a picking and nothing else, and that is said.
  */
 import { daysBetween } from "../calendar.ts";
-import type { Day, Price } from "../model.ts";
+import type { Day, PickUnit, Price } from "../model.ts";
 import { type HarvestSum, label, plantName, sumOf } from "../tour/index.ts";
 import { timed } from "./maturity.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";
@@ -23,6 +23,8 @@ export interface Result {
   /** Grams over all weighed grams of the season; undefined when nothing was weighed. */
   readonly share?: number | undefined;
   readonly perPlant?: PerPlant | undefined;
+  /** Grams of one head, bulb or root, where every weighed picking was counted too. */
+  readonly perPiece?: { readonly grams: number; readonly unit: PickUnit } | undefined;
   /** Grams from a metre of row, where lines tell the spacing. */
   readonly gramsPerRowMetre?: number | undefined;
   /** Grams from a square metre, of beds with a size. */
@@ -42,7 +44,7 @@ export interface PerPlant {
   readonly plants: number;
   readonly grams?: number | undefined;
   /** Pieces that were never weighed. */
-  readonly pieces?: { readonly count: number; readonly unit: string } | undefined;
+  readonly pieces?: { readonly count: number; readonly unit: PickUnit } | undefined;
 }
 
 export interface SeasonResults {
@@ -150,6 +152,7 @@ function makeResult(
     withoutAmount: pickings.filter(({ harvest }) => !hasAmount(harvest)).length,
     share: all.grams > 0 && sum.grams > 0 ? sum.grams / all.grams : undefined,
     perPlant: perPlant(lots),
+    perPiece: perPiece(pickings),
     gramsPerRowMetre: perRowMetre(lots),
     gramsPerSquareMetre: perSquareMetre(book, words.id, sum),
     firstAfter: firstAfter(lots),
@@ -158,10 +161,16 @@ function makeResult(
   };
 }
 
+/** Crops taken up whole, of which some still stand: what was picked was not all plants' doing. */
+function stillStanding(lots: readonly Lot[]): boolean {
+  return lots.some(({ planting }) => planting.ended === undefined && planting.pickedWhole > 0);
+}
+
 /** What each plant gave; undefined unless every planting that was picked had its plants counted. */
 export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
   const picked = lots.filter(({ pickings }) => pickings.length > 0);
-  if (picked.length === 0 || picked.some(({ plants }) => plants === undefined)) return undefined;
+  if (picked.length === 0 || stillStanding(picked) || picked.some(({ plants }) => plants === undefined))
+    return undefined;
   const plants = picked.reduce((sum, lot) => sum + (lot.plants ?? 0), 0);
   if (plants <= 0) return undefined;
   const pickings = picked.flatMap((lot) => lot.pickings);
@@ -171,6 +180,18 @@ export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
   const onlyCounted = sum.grams === 0 && sum.litres === 0 && unit !== undefined && other === undefined;
   const pieces = onlyCounted && !sum.weightAlone ? { unit: unit[0], count: unit[1] / plants } : undefined;
   return grams === undefined && pieces === undefined ? undefined : { plants, grams, pieces };
+}
+
+/** Pieces that are eaten one by one say nothing of a plant; a head, a bulb and a root are the plant. */
+export function perPiece(pickings: readonly Picking[]): Result["perPiece"] {
+  const units = new Set(pickings.map(({ harvest }) => harvest.unit));
+  const [unit] = units;
+  const whole = unit === "head" || unit === "bulb" || unit === "root";
+  if (!whole || units.size !== 1) return undefined;
+  if (pickings.some(({ harvest }) => harvest.grams === undefined || harvest.count === undefined)) return undefined;
+  const count = pickings.reduce((sum, { harvest }) => sum + (harvest.count?.value ?? 0), 0);
+  const grams = pickings.reduce((sum, { harvest }) => sum + (harvest.grams ?? 0), 0);
+  return count > 0 ? { grams: grams / count, unit } : undefined;
 }
 
 function perRowMetre(lots: readonly Lot[]): number | undefined {

@@ -1,0 +1,298 @@
+/**
+ * A draft of who goes where next season: what was grown this season, put into beds under rotation, room, light, and the
+ * person's own pins. A draft: it explains what it could not keep.
+ */
+import { areaPerPlant, cropFacts, fullSun, sunHours } from "../almanac/index.ts";
+import type { Bed, Crop } from "../model.ts";
+import { capital, sayList, sayNumber } from "../timeline/index.ts";
+import { inBed, isGround, type Sentence, say } from "../tour/index.ts";
+import { bedMeant, meantBy } from "./crop-words.ts";
+import type { Need } from "./needs.ts";
+import { type Assignment, assignBeds, type Place, type Wish } from "./plan-solver.ts";
+import { isStaging, type Rotation, rotated } from "./rotation.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
+
+export interface PlanRow {
+  readonly bed: string;
+  readonly crops: readonly {
+    readonly crop: string;
+    readonly name: string;
+    readonly plants?: number | undefined;
+    readonly pinned: boolean;
+  }[];
+  /** Square metres taken of those there are; undefined where the bed has no size. */
+  readonly room?: { readonly taken: number; readonly there: number } | undefined;
+}
+
+export interface PlanDraft {
+  /** The year of the season it is for. */
+  readonly year: number;
+  readonly rows: readonly PlanRow[];
+  /** Whether no better draft exists under the same weights, or only none was found. */
+  readonly exact: boolean;
+  /** What could not be kept, and why. */
+  readonly compromises: readonly Sentence[];
+  /** Pins that name no bed or crop there is. */
+  readonly unread: readonly Sentence[];
+}
+
+/** Costs of breaking what a plan should keep: common practice, in the order of what growers give up first. */
+const costs = { tooFull: 40, tooSoon: 30, disease: 60, shade: 12, outOfCover: 20, moved: 1 } as const;
+
+/** Share of a bed's ground that plants can have; the rest is the edge and the way between them. */
+const usable = 0.9;
+
+export function planDraft(book: SeasonBook, year: number, rotation: Rotation, needs: readonly Need[]): PlanDraft {
+  const season = book.seasons.find((one) => one.year === year);
+  const lots = season === undefined ? [] : book.lots.filter((lot) => isWished(lot, season.from, season.to));
+  const pins = readPins(book);
+  const wishes = wishesFrom(book, lots, needs, pins.beds);
+  const beds = [...book.garden.beds.values()].filter(
+    (bed) => bed.inUseUntil === undefined || bed.inUseUntil > book.until,
+  );
+  const places = beds.filter((bed) => !isStaging(bed)).map((bed) => placeOf(book, bed));
+  const cost = (wish: Wish, place: Place) => costOf(book, rotation, year + 1, wish, place);
+  const solved = assignBeds(wishes, places, cost, costs.tooFull);
+  return {
+    year: year + 1,
+    rows: rowsOf(book, wishes, places, solved, pins.beds),
+    exact: solved.exact,
+    compromises: compromises(book, rotation, year + 1, wishes, places, solved),
+    unread: pins.unread,
+  };
+}
+
+/** Annual crops that stood in the ground or in pots in the season; a nursery's trays are none. */
+function isWished({ planting, crop }: Lot, from: string, to: string): boolean {
+  const begun = planting.planted ?? planting.sown ?? planting.since;
+  return (
+    crop !== undefined &&
+    !planting.perennial &&
+    !crop.perennial &&
+    crop.use !== "cover" &&
+    begun >= from &&
+    begun <= to &&
+    planting.movedFrom === undefined
+  );
+}
+
+function readPins(book: SeasonBook) {
+  const beds = new Map<string, string>();
+  const unread: Sentence[] = [];
+  for (const pin of book.garden.settings.pins ?? []) {
+    const { crop } = meantBy(book, pin.crop);
+    const bed = bedMeant(book, pin.bed);
+    if (crop !== undefined && bed !== undefined) beds.set(crop.id, bed.id);
+    else {
+      const missing = crop === undefined ? `no crop is called "${pin.crop}"` : `no bed is called "${pin.bed}"`;
+      unread.push(
+        say(`The pin "${pin.text}" was left out: ${missing}.`, [{ place: { file: "garden.md", line: 1, column: 1 } }]),
+      );
+    }
+  }
+  return { beds, unread };
+}
+
+/** One wish per crop and bed it grew in, so that a crop of three beds may go into three again. */
+function wishesFrom(
+  book: SeasonBook,
+  lots: readonly Lot[],
+  needs: readonly Need[],
+  pins: ReadonlyMap<string, string>,
+): readonly Wish[] {
+  const wanted = new Map(
+    needs.flatMap((need) =>
+      need.crop !== undefined && need.plants !== undefined ? [[need.crop.id, need.plants.usual] as const] : [],
+    ),
+  );
+  const groups = Map.groupBy(
+    lots,
+    ({ crop, planting }) => `${crop?.id} ${pins.has(crop?.id ?? "") ? "" : planting.bed}`,
+  );
+  const grownOf = new Map<string, number>();
+  for (const { crop, plants } of lots)
+    if (crop !== undefined) grownOf.set(crop.id, (grownOf.get(crop.id) ?? 0) + (plants ?? 0));
+  return [...groups.values()].flatMap((group): Wish[] => {
+    const [first] = group;
+    const crop = first?.crop;
+    if (first === undefined || crop === undefined) return [];
+    const grown = group.reduce((sum, { plants }) => sum + (plants ?? 0), 0);
+    const all = grownOf.get(crop.id) ?? 0;
+    const goal = wanted.get(crop.id);
+    const plants = goal === undefined || all === 0 ? grown : Math.ceil((goal * grown) / all);
+    const area = group.reduce((sum, lot) => sum + areaOf(lot), 0) * (grown > 0 ? plants / grown : 1);
+    const where = first.bed;
+    return [
+      {
+        crop: crop.id,
+        family: rotated(first),
+        plants: plants > 0 ? plants : undefined,
+        area,
+        sun: needsSun(crop),
+        cover: where !== undefined && isCovered(book, where),
+        pinned: pins.get(crop.id),
+        from: first.planting.bed,
+      },
+    ];
+  });
+}
+
+/** Square metres; a row sown along a bed and never counted takes a seventh of it (rows a foot and more apart in a bed of four feet). */
+function areaOf({ crop, plants, planting, bed }: Lot): number {
+  const each = areaPerPlant(crop?.id, planting.spacingCm);
+  if (plants !== undefined && each !== undefined) return plants * each;
+  return bed?.size === undefined ? 0.5 : (bed.size.length * bed.size.width) / 7;
+}
+
+/** Leaves and roots make do with half a day's sun, fruit does not (common practice). */
+function needsSun(crop: Crop): boolean {
+  const hardiness = cropFacts(crop.id)?.hardiness?.value;
+  return hardiness === "tender" || hardiness === "very tender";
+}
+
+function isCovered(book: SeasonBook, bed: Bed): boolean {
+  const site = book.siteOf(bed.id);
+  return /\b(?:tunnel|polytunnel|greenhouse|glasshouse|conservatory|frame)\b/i.test(
+    `${bed.title} ${site?.title ?? ""}`,
+  );
+}
+
+/** Fewer hours of sun on the longest day than fruit wants. */
+function isShady(book: SeasonBook, bed: Bed): boolean {
+  const position = book.siteOf(bed.id)?.position ?? book.garden.settings.position;
+  if (position === undefined) return false;
+  const longest = `${book.until.slice(0, 4)}-${position.latitude >= 0 ? "06" : "12"}-21`;
+  const hours = sunHours(bed, position, longest);
+  return hours !== undefined && hours < fullSun;
+}
+
+function placeOf(book: SeasonBook, bed: Bed): Place {
+  const area = bed.size === undefined ? undefined : bed.size.length * bed.size.width * usable;
+  const standing = book
+    .lotsIn(bed.id)
+    .filter(({ planting }) => planting.perennial && planting.ended === undefined)
+    .reduce((sum, lot) => sum + areaOf(lot), 0);
+  return {
+    bed: bed.id,
+    area: area === undefined ? undefined : Math.max(0, area - standing),
+    shady: isShady(book, bed),
+    cover: isCovered(book, bed),
+    onlyPerennials: area !== undefined && standing >= area * 0.6,
+    pots: !isGround(bed),
+  };
+}
+
+function costOf(book: SeasonBook, rotation: Rotation, year: number, wish: Wish, place: Place): number {
+  if (wish.pinned !== undefined) return wish.pinned === place.bed ? 0 : Number.POSITIVE_INFINITY;
+  if (place.onlyPerennials) return Number.POSITIVE_INFINITY;
+  const soon = rotation.notYet.get(place.bed)?.find(({ family, from }) => family === wish.family && from > year);
+  const site = (bed: string) => book.garden.beds.get(bed)?.site;
+  return (
+    (soon === undefined ? 0 : soon.disease === undefined ? costs.tooSoon : costs.disease) +
+    (wish.sun && place.shady && !place.cover ? costs.shade : 0) +
+    (wish.cover && !place.cover ? costs.outOfCover : 0) +
+    (!wish.cover && place.cover ? costs.outOfCover : 0) +
+    (place.bed === wish.from ? 0 : site(place.bed) === site(wish.from) ? costs.moved : 3 * costs.moved) +
+    (place.pots && !isPotBed(book, wish.from) ? costs.outOfCover : 0)
+  );
+}
+
+function isPotBed(book: SeasonBook, bed: string): boolean {
+  const record = book.garden.beds.get(bed);
+  return record !== undefined && !isGround(record);
+}
+
+function rowsOf(
+  book: SeasonBook,
+  wishes: readonly Wish[],
+  places: readonly Place[],
+  solved: Assignment,
+  pins: ReadonlyMap<string, string>,
+): readonly PlanRow[] {
+  return places.flatMap((place, at): PlanRow[] => {
+    const here = wishes.filter((_, index) => solved.placeOf[index] === at);
+    if (here.length === 0) return [];
+    const crops = [...Map.groupBy(here, ({ crop }) => crop)].map(([crop, all]) => {
+      const plants = all.reduce((sum, one) => sum + (one.plants ?? 0), 0);
+      return {
+        crop,
+        name: book.garden.crops.get(crop)?.plural ?? crop,
+        plants: plants > 0 ? plants : undefined,
+        pinned: pins.get(crop) === place.bed,
+      };
+    });
+    const taken = here.reduce((sum, { area }) => sum + area, 0);
+    return [
+      {
+        bed: place.bed,
+        crops: crops.sort((a, b) => (a.name < b.name ? -1 : 1)),
+        room: place.area === undefined ? undefined : { taken, there: place.area },
+      },
+    ];
+  });
+}
+
+function compromises(
+  book: SeasonBook,
+  rotation: Rotation,
+  year: number,
+  wishes: readonly Wish[],
+  places: readonly Place[],
+  solved: Assignment,
+): readonly Sentence[] {
+  const told: Sentence[] = [];
+  const bedOf = (id: string) => book.garden.beds.get(id);
+  const cropName = (id: string) => book.garden.crops.get(id)?.plural ?? id;
+  for (const [at, place] of places.entries()) {
+    const bed = bedOf(place.bed);
+    const here = wishes.filter((_, index) => solved.placeOf[index] === at);
+    if (bed === undefined || here.length === 0) continue;
+    const early = Map.groupBy(
+      here.filter(({ family }) => family !== undefined),
+      ({ family }) => family ?? "",
+    );
+    for (const [family, all] of early) {
+      const soon = rotation.notYet.get(place.bed)?.find((one) => one.family === family && one.from > year);
+      if (soon === undefined) continue;
+      const crops = sayList([...new Set(all.map(({ crop }) => cropName(crop)))]);
+      const why = all.some(({ pinned }) => pinned !== undefined)
+        ? "because they are pinned there"
+        : "because no other bed has room for them at less cost";
+      told.push(
+        say(
+          `${capital(crops)} would be back ${inBed(bed)} before ${soon.from}: ${soon.disease === undefined ? soon.reason : `${soon.disease} was seen there`}. The draft does it ${why}.`,
+          [bed],
+        ),
+      );
+    }
+    const taken = here.reduce((sum, { area }) => sum + area, 0);
+    if (place.area !== undefined && place.area > 0 && taken > place.area * roughly) {
+      told.push(
+        say(
+          `What the draft puts ${inBed(bed)} needs ${moreRoom(taken / place.area)} there is: let one crop follow another, or leave some out.`,
+          [bed],
+        ),
+      );
+    }
+    if (place.shady && !place.cover) {
+      const sunny = [...new Set(here.filter(({ sun }) => sun).map(({ crop }) => cropName(crop)))];
+      if (sunny.length > 0)
+        told.push(say(`${capital(sayList(sunny))} ${inBed(bed)} would have shade for part of the day.`, [bed]));
+    }
+  }
+  const homeless = wishes.filter((_, index) => solved.placeOf[index] === undefined);
+  for (const crop of new Set(homeless.map((wish) => wish.crop)))
+    told.push(say(`No bed is left for the ${cropName(crop)}.`, [{ place: { file: "garden.md", line: 1, column: 1 } }]));
+  return told;
+}
+
+/** Room is reckoned by the handbook's distances, so a tenth over is none. */
+const roughly = 1.1;
+
+/** "about a quarter more room than", "about six times the room" */
+function moreRoom(times: number): string {
+  if (times < 1.2) return "a little more room than";
+  if (times < 1.4) return "about a quarter more room than";
+  if (times < 1.75) return "about half as much room again as";
+  return `about ${sayNumber(Math.round(times))} times the room`;
+}

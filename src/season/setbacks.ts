@@ -1,0 +1,127 @@
+/** What went wrong in a stretch of days: plants lost and troubles, by cause, with what was tried and whether last year was worse. */
+import type { Day, Place } from "../model.ts";
+import type { SeasonBook } from "./season-book.ts";
+
+export interface Setback {
+  /** "slugs", "leek moth"; "no cause noted" when no line says why. */
+  readonly cause: string;
+  readonly noted: boolean;
+  /** Plants counted as lost. */
+  readonly plants: number;
+  /** Lines that tell of a loss or a trouble. */
+  readonly times: number;
+  /** Variety ids, and bed ids where a line or its planting names one. */
+  readonly varieties: readonly string[];
+  readonly beds: readonly string[];
+  readonly first: Day;
+  readonly last: Day;
+  /** Seen as a trouble and not over by the last day. */
+  readonly open: boolean;
+  /** The day on which the last trouble of this cause was noted as over. */
+  readonly over?: Day | undefined;
+  /** Things done against it, as said. */
+  readonly tried: readonly string[];
+  readonly sources: readonly Place[];
+  readonly private: boolean;
+}
+
+const noCause = "no cause noted";
+
+interface Draft {
+  plants: number;
+  times: number;
+  varieties: Set<string>;
+  beds: Set<string>;
+  days: Day[];
+  open: boolean;
+  over?: Day;
+  tried: Set<string>;
+  sources: Place[];
+  private: boolean;
+}
+
+/** Most plants lost first, then the longest told. */
+export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback[] {
+  const drafts = new Map<string, Draft>();
+  const draft = (cause: string): Draft => {
+    const key = plainCause(cause);
+    const known = drafts.get(key);
+    if (known !== undefined) return known;
+    const made: Draft = {
+      plants: 0,
+      times: 0,
+      varieties: new Set(),
+      beds: new Set(),
+      days: [],
+      open: false,
+      tried: new Set(),
+      sources: [],
+      private: true,
+    };
+    drafts.set(key, made);
+    return made;
+  };
+  for (const event of book.events) {
+    if (event.kind !== "lost" || event.day < from || event.day > to) continue;
+    const found = draft(event.cause ?? noCause);
+    found.plants += event.count?.value ?? 0;
+    found.times += 1;
+    if (event.variety !== undefined) found.varieties.add(event.variety);
+    if (event.bed !== undefined) found.beds.add(event.bed);
+    found.days.push(event.day);
+    found.sources.push(event.place);
+    found.private &&= event.private;
+  }
+  for (const { trouble, bed } of book.troubles) {
+    if (trouble.opened > to || (trouble.ended ?? to) < from || trouble.opened < from) continue;
+    const found = draft(trouble.cause);
+    found.times += 1;
+    for (const variety of trouble.varieties) found.varieties.add(variety);
+    found.beds.add(bed);
+    found.days.push(trouble.opened);
+    found.open ||= trouble.ended === undefined || trouble.ended > to;
+    if (trouble.ended !== undefined && trouble.ended <= to && trouble.ended > (found.over ?? ""))
+      found.over = trouble.ended;
+    for (const what of trouble.tried) found.tried.add(what);
+    found.sources.push(trouble.place);
+    found.private &&= trouble.private;
+  }
+  return [...drafts]
+    .map(([cause, found]): Setback => {
+      const days = found.days.toSorted();
+      return {
+        cause,
+        noted: cause !== noCause,
+        plants: found.plants,
+        times: found.times,
+        varieties: [...found.varieties].sort(),
+        beds: [...found.beds].sort(),
+        first: days[0] ?? from,
+        last: days.at(-1) ?? from,
+        open: found.open,
+        over: found.open ? undefined : found.over,
+        tried: [...found.tried],
+        sources: found.sources,
+        private: found.private,
+      };
+    })
+    .sort((a, b) => b.plants - a.plants || b.times - a.times || (a.cause < b.cause ? -1 : 1));
+}
+
+/** "Mosaic" and "cucumber mosaic" stay two; only case, articles and the end of the line are levelled. */
+function plainCause(cause: string): string {
+  const words = cause
+    .trim()
+    .replace(/[.!,;]+$/, "")
+    .replace(/\s+/g, " ");
+  return words === "" ? noCause : words.charAt(0).toLowerCase() + words.slice(1);
+}
+
+/** Plants lost in the two stretches of days, and whether this one was better. */
+export function againstLosses(
+  now: readonly Setback[],
+  before: readonly Setback[],
+): { readonly now: number; readonly before: number } {
+  const sum = (all: readonly Setback[]) => all.reduce((plants, one) => plants + one.plants, 0);
+  return { now: sum(now), before: sum(before) };
+}
