@@ -3,6 +3,7 @@ import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Episode } from "../../model.ts";
 import { capital, cropName, sayDay, sayList, sayPlural } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { filmData } from "./film-data.ts";
 import { filmTime } from "./film-time.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
@@ -36,15 +37,19 @@ export function episodeCard(view: View, episode: Episode): EpisodeCard {
 }
 
 export function episodePages(view: View, shown: Shown): readonly EpisodePage[] {
-  return episodesInOrder(view.garden).map((episode) => ({
-    id: episode.id,
-    title: episode.title,
-    day: sayDay(episode.day, view.garden.settings),
-    link: webAddress(episode.link),
-    about: storyHtml(episode.body),
-    picture: pictureOf(view, episode),
-    stops: (shown.stops.get(episode.id) ?? []).map((stop) => stopShown(view, stop, episode)),
-  }));
+  return episodesInOrder(view.garden).map((episode) => {
+    const picture = pictureOf(view, episode);
+    return {
+      id: episode.id,
+      title: episode.title,
+      day: sayDay(episode.day, view.garden.settings),
+      link: webAddress(episode.link),
+      about: storyHtml(episode.body),
+      picture,
+      stops: (shown.stops.get(episode.id) ?? []).map((stop) => stopShown(view, stop, episode)),
+      data: filmData(view, episode, picture),
+    };
+  });
 }
 
 function stopShown(view: View, { stop, plantings }: ShownStop, episode: Episode): EpisodePage["stops"][number] {

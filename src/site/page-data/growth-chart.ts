@@ -9,10 +9,14 @@ import type { ChartLine, GrowthChart } from "./shapes.ts";
 /** Units of the drawing; its letters are 16 high, so that a phone shows them as large as its text. */
 const WIDTH = 380;
 const HEIGHT = 270;
-const FIELD = { left: 52, right: 366, top: 14, bottom: 236 } as const;
+const FIELD = { left: 52, right: 366, top: 14, bottom: 236 };
 
 /** Room that two labels need, one above the other. */
-const LABEL_HEIGHT = 18;
+const LABEL_HEIGHT = 17;
+
+/** Names no longer than this, such as years, stand beside the field; longer ones within it. */
+const SHORT_NAME = 5;
+const SHORT_ROOM = 44;
 
 export interface ChartedSeries {
   readonly name: string;
@@ -45,9 +49,11 @@ export function growthChart(
   const months = monthStarts(first, last);
   const start = months[0] ?? first;
   const end = months.at(-1) ?? last;
+  const areShort = all.every(({ name }) => name.length <= SHORT_NAME);
+  const field = areShort ? { ...FIELD, right: FIELD.right - SHORT_ROOM } : FIELD;
   const x = (day: Day) =>
-    short(FIELD.left + (daysBetween(start, day) / Math.max(1, daysBetween(start, end))) * (FIELD.right - FIELD.left));
-  const y = (value: number) => short(FIELD.bottom - (Math.min(value, top) / top) * (FIELD.bottom - FIELD.top));
+    short(field.left + (daysBetween(start, day) / Math.max(1, daysBetween(start, end))) * (field.right - field.left));
+  const y = (value: number) => short(field.bottom - (Math.min(value, top) / top) * (field.bottom - field.top));
   const { language, say, ...told } = words;
   const month = new Intl.DateTimeFormat(language, { month: "short", timeZone: "UTC" });
   // A year of months is too many names for a phone.
@@ -56,7 +62,7 @@ export function growthChart(
     ...told,
     width: WIDTH,
     height: HEIGHT,
-    field: FIELD,
+    field,
     across: months.slice(0, -1).map((day, index) => ({
       at: x(day),
       text: index % every === 0 ? month.format(Date.parse(day)) : "",
@@ -65,21 +71,22 @@ export function growthChart(
       at: y(mark * step),
       text: say(mark * step),
     })),
-    lines: apart(all.map((one) => lineOf(one, x, y))),
+    lines: apart(all.map((one) => lineOf(one, x, y, areShort ? field.right + 8 : undefined))),
   };
 }
 
+/** `beside` is the place of all names to the right of the field; without it a name stands above its line's last point. */
 function lineOf(
   { name, isMain, series, move }: ChartedSeries,
   x: (day: Day) => number,
   y: (value: number) => number,
+  beside: number | undefined,
 ): ChartLine {
   const at = (point: GrowthPoint) => ({ x: x(addDays(point.day, move)), y: y(point.value) });
   const points = series.stretches.flat();
   const last = points.at(-1);
   const end = last === undefined ? { x: 0, y: 0 } : at(last);
-  // Near the right edge the name stands before the point and above the line.
-  const isLeft = end.x > FIELD.right - 70;
+  const isLeft = beside === undefined && end.x > (FIELD.left + FIELD.right) / 2;
   return {
     name,
     isMain,
@@ -94,17 +101,20 @@ function lineOf(
       high: point.uncertainty === undefined ? undefined : y(point.value + point.uncertainty),
       isOpen: series.what === "height" && point.origin === "photo",
     })),
-    label: { x: isLeft ? end.x : end.x + 10, y: isLeft ? Math.max(FIELD.top + 12, end.y - 12) : end.y + 5, isLeft },
+    label:
+      beside === undefined && isLeft
+        ? { x: end.x, y: short(Math.max(FIELD.top + 10, end.y - 11)), isLeft }
+        : { x: beside ?? end.x + 9, y: short(end.y + 5), isLeft },
   };
 }
 
-/** Names that would stand on one another are moved down one by one. */
+/** Names that would stand on one another are moved up one by one, the lowest staying where it is. */
 function apart(lines: readonly ChartLine[]): readonly ChartLine[] {
   const placed: ChartLine[] = [];
-  for (const line of [...lines].sort((a, b) => a.label.y - b.label.y)) {
-    const near = placed.filter(({ label }) => Math.abs(label.x - line.label.x) < 90);
-    const lowest = Math.max(...near.map(({ label }) => label.y + LABEL_HEIGHT), line.label.y);
-    placed.push({ ...line, label: { ...line.label, y: short(lowest) } });
+  for (const line of [...lines].sort((a, b) => b.label.y - a.label.y)) {
+    const near = placed.filter(({ label }) => Math.abs(label.x - line.label.x) < 130);
+    const highest = Math.min(...near.map(({ label }) => label.y - LABEL_HEIGHT), line.label.y);
+    placed.push({ ...line, label: { ...line.label, y: short(highest) } });
   }
   // Drawn last, the main line lies on top.
   return placed.sort((a, b) => Number(a.isMain) - Number(b.isMain));

@@ -5,6 +5,9 @@ export interface Links {
   readonly varieties: string;
   readonly varietyFilters: string;
   readonly csv: string;
+  readonly json: string;
+  readonly rss: string;
+  readonly jsonFeed: string;
   readonly beds: string;
   readonly episodes: string;
   variety(id: string): string;
@@ -27,6 +30,9 @@ export function linksBelow(base: string): Links {
     varieties: `${base}varieties/`,
     varietyFilters: `${base}varieties/filters.css`,
     csv: `${base}varieties.csv`,
+    json: `${base}varieties.json`,
+    rss: `${base}feed.xml`,
+    jsonFeed: `${base}feed.json`,
     beds: `${base}beds/`,
     episodes: `${base}episodes/`,
     variety: (id) => `${below("varieties", id)}/`,

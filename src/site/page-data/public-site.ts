@@ -4,12 +4,14 @@ import type { PublishedPhoto } from "../../photos/index.ts";
 import { sayDay } from "../../timeline/index.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
+import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { publicHome } from "./public-home.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
 import { varietyCsv } from "./variety-csv.ts";
+import { varietyJson } from "./variety-json.ts";
 import { varietyList } from "./variety-list.ts";
 import { varietyPages } from "./variety-pages.ts";
 import { viewGarden } from "./view.ts";
@@ -35,6 +37,7 @@ export function publicSite(
         { href: links.beds, text: "Beds" },
         { href: links.episodes, text: "Episodes" },
       ],
+      feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
       asOf: sayDay(today, garden.settings),
     },
     home: publicHome(view),
@@ -46,5 +49,6 @@ export function publicSite(
     episodes: episodeList(view),
     episodePages: episodePages(view, shown),
     csv: varietyCsv(view, harvests),
+    files: [{ path: "varieties.json", text: varietyJson(view, harvests) }, ...feeds(view)],
   };
 }

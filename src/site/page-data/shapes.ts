@@ -49,6 +49,8 @@ export interface SiteFrame {
   readonly language: string;
   readonly home: string;
   readonly navigation: readonly Link[];
+  /** Addresses of the feeds; undefined when there are none. */
+  readonly feeds?: { readonly rss: string; readonly json: string } | undefined;
   /** "18 July 2026" */
   readonly asOf: string;
 }
@@ -67,6 +69,15 @@ export interface PublicSite {
   readonly episodePages: readonly EpisodePage[];
   /** The variety list as CSV. */
   readonly csv: string;
+  /** Made for programs: feeds, the variety list as JSON. */
+  readonly files: readonly SiteFile[];
+}
+
+/** A text file beside the pages. */
+export interface SiteFile {
+  /** Relative to the site, with forward slashes. */
+  readonly path: string;
+  readonly text: string;
 }
 
 export interface HomePage {
@@ -146,6 +157,7 @@ export interface FilterChoice {
 export interface VarietyListPage {
   readonly href: string;
   readonly csvHref: string;
+  readonly jsonHref: string;
   readonly filterHref: string;
   /** CSS that hides what the choices leave out. */
   readonly filterRules: string;
@@ -313,6 +325,8 @@ export interface EpisodePage {
   readonly about: string;
   readonly picture?: Picture | undefined;
   readonly stops: readonly EpisodeStopShown[];
+  /** JSON-LD. */
+  readonly data?: string | undefined;
 }
 
 export interface EpisodeStopShown {

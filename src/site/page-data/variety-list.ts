@@ -37,6 +37,7 @@ export function varietyList(view: View): VarietyListPage {
   return {
     href: links.varieties,
     csvHref: links.csv,
+    jsonHref: links.json,
     filterHref: links.varietyFilters,
     filterRules: filterRules(crops, beds, sources, someNew),
     count:

@@ -1,0 +1,113 @@
+/** Feeds of what came out, for readers' own programs: RSS 2.0 and JSON Feed 1.1, newest first. */
+import type { Day } from "../../model.ts";
+import { storyHtml } from "../story-html.ts";
+import { episodeCard } from "./episode-pages.ts";
+import type { SiteFile } from "./shapes.ts";
+import { webAddress } from "./sources.ts";
+import { episodesInOrder, type View } from "./view.ts";
+
+export interface FeedItem {
+  readonly title: string;
+  /** Complete address of its page. */
+  readonly page: string;
+  /** Where the film itself is. */
+  readonly film?: string | undefined;
+  readonly day: Day;
+  /** One sentence or two. */
+  readonly summary: string;
+  /** Safe HTML. */
+  readonly html: string;
+  /** Complete address. */
+  readonly picture?: string | undefined;
+}
+
+/** Both feeds; none without the garden's address, because a feed is read far from the site. */
+export function feeds(view: View, more: readonly FeedItem[] = []): readonly SiteFile[] {
+  const { settings } = view.garden;
+  if (settings.address === undefined) return [];
+  const items = [...films(view, settings.address), ...more].sort((a, b) =>
+    a.day > b.day ? -1 : a.day < b.day ? 1 : a.page < b.page ? -1 : 1,
+  );
+  const home = settings.address + view.links.home;
+  return [
+    { path: "feed.xml", text: rss(settings, home, items) },
+    { path: "feed.json", text: jsonFeed(settings, home, items) },
+  ];
+}
+
+function films(view: View, address: string): readonly FeedItem[] {
+  return episodesInOrder(view.garden).map((episode) => {
+    const { text, picture } = episodeCard(view, episode);
+    return {
+      title: episode.title,
+      page: address + view.links.episode(episode.id),
+      film: webAddress(episode.link),
+      day: episode.published ?? episode.day,
+      summary: text,
+      html: storyHtml(episode.body),
+      picture: picture === undefined ? undefined : address + picture.src,
+    };
+  });
+}
+
+interface Channel {
+  readonly name: string;
+  readonly language: string;
+}
+
+function rss({ name, language }: Channel, home: string, items: readonly FeedItem[]): string {
+  const entries = items.map(
+    (item) => `    <item>
+      <title>${xml(item.title)}</title>
+      <link>${xml(item.page)}</link>
+      <guid isPermaLink="true">${xml(item.page)}</guid>
+      <pubDate>${new Date(noon(item.day)).toUTCString().replace("GMT", "+0000")}</pubDate>
+      <description>${xml(`<p>${xml(item.summary)}</p>${item.html}`)}</description>
+    </item>
+`,
+  );
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<rss version="2.0" xmlns:atom="http://www.w3.org/2005/Atom">
+  <channel>
+    <title>${xml(name)}</title>
+    <link>${xml(home)}</link>
+    <atom:link href="${xml(`${home}feed.xml`)}" rel="self" type="application/rss+xml"/>
+    <description>${xml(`Films from ${name}.`)}</description>
+    <language>${xml(language)}</language>
+${entries.join("")}  </channel>
+</rss>
+`;
+}
+
+function jsonFeed({ name, language }: Channel, home: string, items: readonly FeedItem[]): string {
+  const feed = {
+    version: "https://jsonfeed.org/version/1.1",
+    title: name,
+    home_page_url: home,
+    feed_url: `${home}feed.json`,
+    language,
+    items: items.map((item) => ({
+      id: item.page,
+      url: item.page,
+      external_url: item.film,
+      title: item.title,
+      summary: item.summary,
+      content_html: `<p>${xml(item.summary)}</p>${item.html}`,
+      image: item.picture,
+      date_published: noon(item.day),
+    })),
+  };
+  return `${JSON.stringify(feed, null, 2)}\n`;
+}
+
+/** A day has no hour; at noon UTC it is the same day for nearly everybody. */
+function noon(day: Day): string {
+  return `${day}T12:00:00Z`;
+}
+
+/** Characters that XML 1.0 knows no way to write are left out. */
+function xml(text: string): string {
+  return text
+    .replace(/[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu, "")
+    .replace(/[<>&"']/gu, (character) => `&#${character.codePointAt(0)};`);
+}
