@@ -164,7 +164,7 @@ function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
   const save =
     options.file === undefined
       ? ""
-      : `<p id="save-page" hidden>By this address the list opens only with the network. <a href="${text(options.file)}" download="${text(list.tour)}-field-list.html">Save it as a file</a> and open that one in the garden.</p>`;
+      : `<p id="save-page" hidden>By this address the list opens only with the network. Save it, and open the saved file in the garden. <a class="download" href="${text(options.file)}" download="${text(list.tour)}-field-list.html">Save it as a file</a></p>`;
   return `<dialog id="stops-sheet" aria-labelledby="stops-name">
 <h2 id="stops-name">${text(list.title)}</h2>
 <p class="quiet">${text(list.dayText)}</p>

@@ -27,6 +27,7 @@ button, input, textarea { font: inherit; color: inherit; }
 button, summary, .download { min-height: 3.25rem; touch-action: manipulation; cursor: pointer; }
 button { padding: .35rem .8rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
 button:disabled { border-color: var(--line); color: var(--line); cursor: default; }
+.download { display: flex; align-items: center; width: fit-content; color: inherit; font-weight: 500; }
 button.strong { background: var(--pencil); color: var(--paper); }
 :focus-visible { outline: 4px solid var(--pencil); outline-offset: 2px; }
 h2:focus, #where:focus { outline: none; }

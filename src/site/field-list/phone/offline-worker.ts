@@ -31,7 +31,7 @@ const PATIENCE = 3000;
 worker.addEventListener("install", (event) => event.waitUntil(keepAll().then(() => worker.skipWaiting())));
 worker.addEventListener("activate", (event) => event.waitUntil(dropOlder().then(() => worker.clients.claim())));
 worker.addEventListener("message", (event) =>
-  event.waitUntil(isWhole().then((whole) => event.ports[0]?.postMessage(whole))),
+  event.waitUntil(keptAfterAll().then((kept) => event.ports[0]?.postMessage(kept))),
 );
 worker.addEventListener("fetch", (event) => {
   const path = pathOf(event.request);
@@ -73,6 +73,11 @@ async function isWhole(): Promise<boolean> {
   const cache = await caches.open(NAME);
   const kept = await Promise.all(Object.keys(pages).map((path) => cache.match(addressOf(path))));
   return kept.every((page) => page !== undefined);
+}
+
+/** A browser short of room may have dropped pages: what is missing is fetched again, if there is a network to do it. */
+async function keptAfterAll(): Promise<boolean> {
+  return (await isWhole()) || keepAll().then(isWhole, () => false);
 }
 
 async function dropOlder(): Promise<void> {
