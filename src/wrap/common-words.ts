@@ -4,7 +4,7 @@
  */
 export const commonWords: ReadonlySet<string> = new Set(
   (
-    "you i the to a it that and of in me is we this he on for my your have do be know was not can are all with just get here but " +
+    "come well yes oh okay ok let lets hello thanks thank hey hi bye maybe whats youre were im its ive ill thats you i the to a it that and of in me is we this he on for my your have do be know was not can are all with just get here but " +
     "there so they right like out go she up about if him got at now one her want think good see did who as his will going from " +
     "when back time look take an man them would been some tell or us had were say could something really down then little way our " +
     "make too never by over more need mean very off sorry give has love said am people please sure any thing only because two " +

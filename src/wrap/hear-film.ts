@@ -8,9 +8,10 @@ import { maybeNames, type NameHeard, namesHeard } from "./names-heard.ts";
 import { type Phrase, phrasesOf } from "./phrases.ts";
 import { type PlaceHeard, PlaceWords } from "./places-heard.ts";
 import type { Speech } from "./spoken-words.ts";
-import { type Stretch, stopsHeard } from "./stops-heard.ts";
+import { type Stretch, stopsHeard, type TimedStop } from "./stops-heard.ts";
 
 export interface FilmHeard {
+  readonly day: FilmingDay;
   readonly speech: Speech;
   readonly phrases: readonly Phrase[];
   readonly known: readonly KnownName[];
@@ -25,20 +26,22 @@ export interface FilmRequest {
   /** Beds in the order of the plan; empty when none is known. */
   readonly plan: readonly string[];
   readonly glossary?: readonly GlossaryWord[] | undefined;
+  /** When the person says a stop begins, milliseconds; what they say counts. */
+  readonly times?: readonly TimedStop[] | undefined;
 }
 
-export function hearFilm({ speech, day, plan, glossary }: FilmRequest): FilmHeard {
+export function hearFilm({ speech, day, plan, glossary, times = [] }: FilmRequest): FilmHeard {
   const phrases = phrasesOf(speech);
   const known = knownNames(day, new Set(plan), glossary);
   const placeWords = new PlaceWords(day);
   const cut = (names: readonly NameHeard[]) => {
     const places = placeWords.heard(speech.words, phrases, names);
-    return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan }) };
+    return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan, times }) };
   };
   const maybe = maybeNames(speech, known, ownWords(day, known));
   const first = cut(namesHeard(maybe));
   const bedOf = bedByWord(first.stretches, speech.words.length);
-  return { speech, phrases, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
+  return { day, speech, phrases, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
 }
 
 function bedByWord(stretches: readonly Stretch[], words: number): readonly (string | undefined)[] {

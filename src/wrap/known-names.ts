@@ -167,7 +167,8 @@ function shortForms(varieties: readonly Variety[]): ReadonlyMap<string, readonly
 const everyday = new Set(
   (
     "giant purple crimson golden royal scarlet common sugar autumn winter spring summer velvet silver crown painted dwarf moss indian " +
-    "crystal queen empress bishop miss tender pink"
+    "crystal queen empress bishop miss tender pink french italian chinese spanish english japanese black white blue yellow green double " +
+    "january february march april may june july august september october november december monday tuesday wednesday thursday friday saturday sunday"
   ).split(" "),
 );
 

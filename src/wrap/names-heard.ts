@@ -77,7 +77,9 @@ export function maybeNames(
  */
 function notOnlyMore(written: readonly Written[], words: number): (one: SoundsLike) => boolean {
   const at: (Written[] | undefined)[] = new Array(words);
-  for (const one of written) for (let word = one.from; word < one.to; word += 1) (at[word] ??= []).push(one);
+  for (const one of written) {
+    for (let word = one.from; word < one.to; word += 1) at[word] = [...(at[word] ?? []), one];
+  }
   return ({ from, to, name }) => {
     for (let word = from; word < to; word += 1) {
       for (const { names } of at[word] ?? []) {
@@ -182,7 +184,7 @@ const speaksFor = {
   allOwn: -0.06,
   smallWordAtEdge: -0.04,
   oneWord: -0.08,
-  bedOrGear: -0.1,
+  bedOrGear: -0.14,
   short: -0.06,
   ordinaryName: -0.06,
 } as const;

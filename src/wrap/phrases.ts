@@ -38,6 +38,7 @@ export function phrasesOf({ words, punctuated }: Speech): readonly Phrase[] {
 export function textOf(words: readonly Word[], from: number, to: number): string {
   return words
     .slice(from, to)
+    .filter(({ text }) => text !== "")
     .map(({ text, mark }, index, all) => (index === all.length - 1 && mark === "," ? text : `${text}${mark}`))
     .join(" ");
 }

@@ -61,7 +61,12 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       to,
       at,
       text: textOf(words, from, to),
-      what: whatIsPromised(text),
+      what: whatIsPromised(
+        words
+          .slice(from, to)
+          .map((word) => word.text.replaceAll("’", "'"))
+          .join(" "),
+      ),
       bed: bedOf(film, from, to),
       due: dueOf(text, spoken),
       rule: rule.id,
@@ -123,21 +128,27 @@ function withOpening(words: readonly Word[], before: Statement | undefined, one:
   return opener < 0 ? one : join(opener);
 }
 
-/** The promise as a thing to do: "I'll show you the leeks again in July, and then…" becomes "show the leeks again in July". */
+/**
+ * The promise as a thing to do: "I'll show you the leeks again in July, and then you can laugh" becomes "show the leeks
+ * again in July", "We'll see which is first. I'll let you know" becomes "say which is first". Takes words without marks.
+ */
 export function whatIsPromised(text: string): string {
+  const told = /\bwe(?:'ll| will) see (.+?) (?:and )?i(?:'ll| will) let you know/i.exec(text)?.[1];
+  if (told !== undefined) return `say ${told}`;
   const done =
-    /\b(?:i|we)(?:'ll| will| shall|'m going to| am going to|'re going to| are going to) (?:also |definitely |then |all )?(.+)$/.exec(
+    /\b(?:i|we)(?:'ll| will| shall|'m going to| am going to|'re going to| are going to) (?:also |definitely |then |all )?(.+)$/i.exec(
       text,
-    ) ?? /\b(?:yet to|still have to|still need to|still want to|still to|remind me to) (.+)$/.exec(text);
-  const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/.exec(text);
+    ) ?? /\b(?:yet to|still have to|still need to|still want to|still to|remind me to) (.+)$/i.exec(text);
+  const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/i.exec(text);
   const rest = done?.[1] ?? (seen === null ? text : `show ${seen[1]}`);
   return rest
-    .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/, (_, verb: string) =>
+    .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/i, (_, verb: string) =>
       verb === "tell" ? "say " : `${verb} `,
     )
-    .replace(/^let you (?:all )?know\b/, "say")
-    .replace(/ (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/, "")
-    .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/, "")
+    .replace(/^let you (?:all )?know\b/i, "say")
+    .replace(/ and (?:then )?(?:i|we)(?:'ll| will) (?=see|say|find|count|know|tell|weigh|show)/i, " and ")
+    .replace(/ (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/i, "")
+    .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/i, "")
     .trim();
 }
 

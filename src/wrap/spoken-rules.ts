@@ -114,7 +114,8 @@ export const spokenRules: readonly SpokenRule[] = [
     meaning: "Viewers are asked for something.",
     words:
       /\b(?:let me know|tell me (?:what|how|if|whether|which|why|where|below|in the comments)|what do you (?:think|do|grow|use|sow)|(?:does|do|has|have) any(?:one|body)(?: of you)?|if any(?:one|body) knows|any(?:one|body) know|(?:some|any)(?:one|body)(?:'ll| will) know|write and tell me|put it in the comments|ask (?:me )?(?:below|in the comments)|how do you|have you (?:ever )?(?:grown|tried|had)|do you know)\b/,
-    unless: /\b(?:let you know|people (?:ask|write)|was asked|been asked|i let you)\b/,
+    unless:
+      /\b(?:let you know|people (?:ask|write)|was asked|been asked|i let you|(?:didn't|don't|did|to|they|never) tell me)\b/,
     needs: "nothing",
     confidence: 0.85,
     example: "If anybody knows what this is, let me know.",

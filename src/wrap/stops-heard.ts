@@ -30,6 +30,14 @@ export interface StopsRequest {
   readonly places: readonly PlaceHeard[];
   /** Beds in the order of the plan. */
   readonly plan: readonly string[];
+  /** Stops the person has timed. */
+  readonly times?: readonly TimedStop[] | undefined;
+}
+
+/** `at` in milliseconds. */
+export interface TimedStop {
+  readonly bed: string;
+  readonly at: number;
 }
 
 /** Costs of going from bed to bed, in the same units as the words' weights. */
@@ -55,17 +63,29 @@ const MOST_STATES = 60;
 /** Share of what was said that goes on speaking for its bed, and milliseconds in which that fades to a third. */
 const LINGERS = 0.25;
 const FADES = 8000;
-/** A phrase at no bed at all scores so much. */
-const NOWHERE = 0.35;
+/** A phrase at no bed at all scores so much: more before the first bed has been heard of plainly than after it. */
+const NOWHERE_YET = 0.35;
+const NOWHERE = 0.05;
+const PLAINLY = 1.5;
 
 const turning =
   /^(?:right |so |and |now |ok |okay |well |then |but |um |uh )*(?:now|next|first|(?:ill|well|we) (?:begin|start)|here(?:s| is| are| we)|this is|these are|and this|and these|over here|down here|and down|down in|up here|in here|along here|beside|on to|onto|moving on|lets|come|the last|and the last|last of all|and the |in the |south |north |east |west )/;
 const closing =
   /^(?:right |so |and |well |now |but |um |uh )*(?:thats (?:it|us|the|all)|thank|thanks|see you|ill see you|mind the|have a|bye|goodbye|until next|till next)/;
 
-export function stopsHeard(request: StopsRequest): readonly Stretch[] {
-  const { words, phrases, places } = request;
-  if (phrases.length === 0) return [];
+/** What a time the person gave for a stop says for its bed. */
+const OWN_TIME = 12;
+
+export function stopsHeard(asked: StopsRequest): readonly Stretch[] {
+  const { words, phrases, times = [] } = asked;
+  if (words.length === 0) return [];
+  const anchors = times.flatMap(({ bed, at }): PlaceHeard[] => {
+    const word = words.findIndex((one) => one.at >= at);
+    return word < 0 ? [] : [{ word, to: word, text: "the time in the record", beds: new Map([[bed, OWN_TIME]]) }];
+  });
+  const request = { ...asked, places: [...asked.places, ...anchors].sort((a, b) => a.word - b.word) };
+  const { places } = request;
+  if (times.length > 0 && request.plan.every((bed) => times.some((one) => one.bed === bed))) return timed(asked, times);
   const states = statesOf(request);
   const scores = scoresOf(request, states);
   const moves = movesOf(request, states, scores.said);
@@ -78,21 +98,41 @@ export function stopsHeard(request: StopsRequest): readonly Stretch[] {
     const bed = states[path[first] as number];
     const from = (phrases[first] as Phrase).from;
     const to = at < path.length ? (phrases[at] as Phrase).from : words.length;
-    const restsOn = places
-      .filter((place) => place.word >= from && place.word < to && bed !== undefined && (place.beds.get(bed) ?? 0) > 0)
-      .slice(0, 4)
-      .map(({ text }) => text);
     stretches.push({
       bed,
       from,
       to,
       at: (phrases[first] as Phrase).at,
       confidence: first === 0 ? 1 : (sure[first] as number),
-      restsOn: [...new Set(restsOn)],
+      restsOn: bed === undefined ? [] : namedThere(places, bed, from, to),
     });
     first = at;
   }
   return stretches;
+}
+
+/** Every planned stop has the person's own time: there is nothing to find out. */
+function timed({ words, places }: StopsRequest, times: readonly TimedStop[]): readonly Stretch[] {
+  const inOrder = [...times].sort((a, b) => a.at - b.at);
+  const first = (ms: number) => {
+    const found = words.findIndex(({ at }) => at >= ms);
+    return found < 0 ? words.length : found;
+  };
+  const begins = [
+    ...((inOrder[0]?.at ?? 0) > 0 ? [{ bed: undefined, at: 0 }] : []),
+    ...inOrder.map(({ bed, at }) => ({ bed: bed as string | undefined, at })),
+  ];
+  return begins.map(({ bed, at }, index) => {
+    const [from, to] = [index === 0 ? 0 : first(at), first(begins[index + 1]?.at ?? Number.POSITIVE_INFINITY)];
+    const restsOn = bed === undefined ? [] : namedThere(places, bed, from, to);
+    return { bed, from, to, at, confidence: 1, restsOn };
+  });
+}
+
+/** The first words of a stretch that speak for its bed. */
+function namedThere(places: readonly PlaceHeard[], bed: string, from: number, to: number): readonly string[] {
+  const here = places.filter(({ word, beds }) => word >= from && word < to && (beds.get(bed) ?? 0) > 0);
+  return [...new Set(here.slice(0, 4).map(({ text }) => text))];
 }
 
 /** Nowhere first, then the planned beds in order, then others that much speaks for. */
@@ -126,13 +166,15 @@ function scoresOf({ phrases, places }: StopsRequest, states: readonly (string | 
     }
   }
   const lingering = new Float64Array(count);
+  const first = places.find(({ beds }) => [...beds.values()].some((weight) => weight >= PLAINLY));
+  const begins = first === undefined ? phrases.length : phraseOf(phrases, first.word);
   phrases.forEach(({ at }, phrase) => {
     const passed = at - (phrases[phrase - 1]?.at ?? at);
     const fade = Math.exp(-passed / FADES);
     for (let state = 0; state < count; state += 1) {
       const now = said[phrase * count + state] as number;
       const before = (lingering[state] as number) * fade;
-      scores[phrase * count + state] = state === 0 ? NOWHERE : now + before;
+      scores[phrase * count + state] = state === 0 ? (phrase < begins ? NOWHERE_YET : NOWHERE) : now + before;
       lingering[state] = before * 0.5 + LINGERS * now;
     }
   });

@@ -1,0 +1,191 @@
+/** `plotreel wrap EPISODE`: everything after filming, as files to use and a report to read; `--accept` takes promises into the record. */
+import path from "node:path";
+import { stringify } from "csv-stringify/sync";
+import type { Episode, Garden } from "../model.ts";
+import { nearestName, problemText } from "../records/index.ts";
+import { type Brief, makeBrief } from "../tour/index.ts";
+import {
+  acceptPromises,
+  chapterCues,
+  chapterLines,
+  editLog,
+  openTimeline,
+  readGlossary,
+  type Wrap,
+  type WrapMade,
+  wrapEpisode,
+  wrapReport,
+  writeCaptions,
+} from "../wrap/index.ts";
+import { CommandError, EXIT } from "./command-error.ts";
+import type { Effects } from "./effects.ts";
+import { writeKeepingEdits } from "./generated-files.ts";
+import type { Loaded } from "./load-garden.ts";
+
+export interface WrapOptions {
+  readonly episode: string;
+  /** Caption file: beside the episode's record unless it has a folder. */
+  readonly captions?: string | undefined;
+  /** Viewers' comments, one a line. */
+  readonly comments?: string | undefined;
+  /** Own words and how they are heard; glossary.txt in the records folder unless another is given. */
+  readonly glossary?: string | undefined;
+  /** Longest description. */
+  readonly limit?: number | undefined;
+  /** Seconds. */
+  readonly length?: number | undefined;
+  /** Numbers of promises. */
+  readonly accept?: readonly number[] | undefined;
+  readonly json?: boolean | undefined;
+  readonly out: string;
+}
+
+export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effects): Promise<number> {
+  const { garden, recordsDir } = loaded;
+  const episode = episodeNamed(garden, options.episode);
+  const outDir = path.resolve(effects.cwd, options.out);
+  const made = wrapEpisode({
+    garden,
+    episode,
+    captions: await readCaptionFile(recordsDir, episode, options, effects),
+    brief: await briefOf(loaded, episode, outDir, effects),
+    glossary: await glossaryOf(recordsDir, options, effects),
+    comments: await commentsOf(recordsDir, episode, options, effects),
+    limit: options.limit,
+    length: options.length,
+  });
+  if (options.accept !== undefined && options.accept.length > 0)
+    await accept(made.wrap, episode, recordsDir, options.accept, effects);
+  const dir = path.join(outDir, "wraps", episode.id);
+  const { kept } = await writeKeepingEdits(dir, filesOf(made, garden), effects);
+  effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
+  for (const found of made.wrap.problems) effects.err(problemText(found));
+  effects.err(`Written: ${dir}`);
+  for (const { name, beside } of kept) {
+    effects.err(
+      beside === undefined
+        ? `You have edited ${name}; it was left as it is, and there is nothing new for it.`
+        : `You have edited ${name}; it was left as it is, and the new version is ${beside}.`,
+    );
+  }
+  return EXIT.done;
+}
+
+function episodeNamed(garden: Garden, name: string): Episode {
+  const episode = garden.episodes.get(name);
+  if (episode !== undefined) return episode;
+  const ids = [...garden.episodes.keys()];
+  const nearest = nearestName(name, ids);
+  const known = ids.length === 0 ? " There are no episodes yet." : ` The episodes are: ${ids.join(", ")}.`;
+  throw new CommandError(
+    `No episode is called "${name}".${nearest === undefined ? known : ` Did you mean "${nearest}"?`}`,
+  );
+}
+
+async function readCaptionFile(recordsDir: string, episode: Episode, { captions }: WrapOptions, effects: Effects) {
+  if (captions !== undefined) {
+    const file = path.resolve(effects.cwd, captions);
+    const beside = path.join(recordsDir, "episodes", episode.id, captions);
+    const found = captions === path.basename(captions) && (await exists(beside, effects)) ? beside : file;
+    const folder = await effects.openRecords(path.dirname(found));
+    return { file: shown(found, recordsDir), bytes: await folder.read(path.basename(found)) };
+  }
+  // WebVTT keeps more than SubRip; of several files the first by name.
+  const [first] = [...episode.captions].sort(
+    (a, b) => Number(/\.srt$/i.test(a)) - Number(/\.srt$/i.test(b)) || (a < b ? -1 : 1),
+  );
+  if (first === undefined) {
+    effects.err(
+      `No captions lie beside ${episode.place?.file ?? episode.id} yet; this is what the records alone tell.`,
+    );
+    return undefined;
+  }
+  return { file: first, bytes: await (await effects.openRecords(recordsDir)).read(first) };
+}
+
+async function exists(file: string, effects: Effects): Promise<boolean> {
+  return (await effects.readText(file)) !== undefined;
+}
+
+function shown(file: string, recordsDir: string): string {
+  const relative = path.relative(recordsDir, file);
+  return relative.startsWith("..") ? file : relative.split(path.sep).join("/");
+}
+
+/** The brief that was taken along, where it still lies in the results; else made anew. */
+async function briefOf({ garden, today }: Loaded, episode: Episode, outDir: string, effects: Effects): Promise<Brief> {
+  const text = await effects.readText(path.join(outDir, "briefs", `${episode.id}.json`));
+  try {
+    const kept = JSON.parse(text ?? "null") as Brief | null;
+    if (kept?.tour === episode.id && kept.date === episode.day && Array.isArray(kept.stops)) return kept;
+  } catch {
+    effects.err(`The brief in ${path.join(outDir, "briefs")} cannot be read, so it was made anew.`);
+  }
+  return makeBrief(garden, { episode: episode.id, today });
+}
+
+async function glossaryOf(recordsDir: string, { glossary }: WrapOptions, effects: Effects) {
+  const file = glossary === undefined ? path.join(recordsDir, "glossary.txt") : path.resolve(effects.cwd, glossary);
+  const text = await effects.readText(file);
+  if (text === undefined && glossary !== undefined) throw new CommandError(`There is no file ${file}.`, EXIT.couldNot);
+  return text === undefined ? undefined : readGlossary(text);
+}
+
+async function commentsOf(recordsDir: string, episode: Episode, { comments }: WrapOptions, effects: Effects) {
+  const file =
+    comments === undefined
+      ? path.join(recordsDir, "episodes", episode.id, "comments.txt")
+      : path.resolve(effects.cwd, comments);
+  const text = await effects.readText(file);
+  if (text === undefined && comments !== undefined) throw new CommandError(`There is no file ${file}.`, EXIT.couldNot);
+  return text === undefined ? undefined : { file: shown(file, recordsDir), text };
+}
+
+async function accept(
+  wrapped: Wrap,
+  episode: Episode,
+  recordsDir: string,
+  numbers: readonly number[],
+  effects: Effects,
+): Promise<void> {
+  const chosen = [...new Set(numbers)].map((number) => {
+    const found = wrapped.followUps.find((one) => one.number === number);
+    if (found === undefined) {
+      const known =
+        wrapped.followUps.length === 0
+          ? "No promise was heard in these captions."
+          : `The promises are numbered 1 to ${wrapped.followUps.length}.`;
+      throw new CommandError(`There is no promise ${number}. ${known}`);
+    }
+    return found;
+  });
+  const fresh = chosen.filter(({ recorded }) => !recorded);
+  for (const { number } of chosen.filter(({ recorded }) => recorded))
+    effects.err(`Promise ${number} is in the record already.`);
+  if (fresh.length === 0) return;
+  const file = path.join(recordsDir, ...(episode.place?.file ?? `episodes/${episode.id}/index.md`).split("/"));
+  const accepted = acceptPromises((await effects.readText(file)) ?? "", fresh);
+  if ("refused" in accepted) throw new CommandError(`${file} was left as it is. ${accepted.refused}`, EXIT.couldNot);
+  await effects.writeText(file, accepted.text);
+  effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
+}
+
+function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
+  const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
+  const files = new Map([
+    ["wrap.md", wrapReport(made, garden)],
+    ["wrap.json", `${JSON.stringify(made, null, 2)}\n`],
+    ["description.txt", made.description.text],
+    ["edit-log.csv", stringify([...editLog(made, title)], { header: true, bom: true, escape_formulas: true })],
+    ["edit-log.otio", `${JSON.stringify(openTimeline(made, title), null, 2)}\n`],
+  ]);
+  if (made.chapters.length > 0) {
+    files.set("chapters.txt", `${chapterLines(made.chapters).join("\n")}\n`);
+    files.set("chapters.vtt", writeCaptions(chapterCues(made.chapters), "vtt"));
+  }
+  if (corrected !== undefined) {
+    const ending = format === "srt" ? "srt" : "vtt";
+    files.set(`captions.corrected.${ending}`, writeCaptions(corrected, ending));
+  }
+  return files;
+}

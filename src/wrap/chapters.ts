@@ -1,0 +1,163 @@
+/**
+ * Chapters from stops. Common practice of video sites: the first begins at 0:00, each lasts ten seconds or more, there are
+ * at least three, and names are short and specific.
+ */
+import { capital, sayList } from "../timeline/index.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { moment } from "./moments.ts";
+import type { Word } from "./spoken-words.ts";
+import type { Stretch } from "./stops-heard.ts";
+import type { Chapter } from "./wrap.ts";
+import type { CueToWrite } from "./write-captions.ts";
+
+/** Milliseconds. */
+const SHORTEST = 10_000;
+const FEWEST = 3;
+/** Letters of a name; longer ones are cut off by players. */
+const LONGEST_NAME = 60;
+
+export interface ChapterList {
+  readonly chapters: readonly Chapter[];
+  /** Why there are none. */
+  readonly none?: string | undefined;
+}
+
+export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): ChapterList {
+  const end = film.speech.end;
+  const parts = longEnough(joinSame(stretches, end), end);
+  if (parts.length < FEWEST) {
+    const found =
+      parts.length === 0 ? "nothing was heard in it" : `this film has ${parts.length === 1 ? "one part" : "two parts"}`;
+    return { chapters: [], none: `Video sites want at least three chapters of ten seconds or more, and ${found}.` };
+  }
+  const names = new Map<string, number>();
+  const chapters = parts.map((part, index): Chapter => {
+    const name = nameOf(part, index, parts.length, film);
+    const before = names.get(name) ?? 0;
+    names.set(name, before + 1);
+    return {
+      ...moment(index === 0 ? 0 : part.at),
+      title: before === 0 ? name : `${name}, again`,
+      until: moment(parts[index + 1]?.at ?? end).at,
+      bed: part.bed,
+    };
+  });
+  return { chapters };
+}
+
+interface Part {
+  readonly bed: string | undefined;
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Neighbours at one bed become one; what lies between beds belongs to the bed before it. */
+function joinSame(stretches: readonly Stretch[], end: number): Part[] {
+  const parts: Part[] = [];
+  stretches.forEach((stretch, index) => {
+    const before = parts.at(-1);
+    const length = (stretches[index + 1]?.at ?? end) - stretch.at;
+    const isEdge = index === 0 || index === stretches.length - 1;
+    const belongs = stretch.bed === undefined && !(isEdge && length >= SHORTEST);
+    if (before !== undefined && (before.bed === stretch.bed || belongs)) {
+      parts[parts.length - 1] = { ...before, to: stretch.to };
+    } else parts.push({ bed: stretch.bed, at: stretch.at, from: stretch.from, to: stretch.to });
+  });
+  return parts;
+}
+
+/** A part too short for a chapter goes to the one before it, the first to the one after. */
+function longEnough(parts: readonly Part[], end: number): Part[] {
+  const kept = [...parts];
+  for (let at = 0; at < kept.length; ) {
+    const part = kept[at] as Part;
+    const begins = at === 0 ? 0 : part.at;
+    const length = (kept[at + 1]?.at ?? end) - begins;
+    if (length >= SHORTEST || kept.length === 1) {
+      at += 1;
+      continue;
+    }
+    const other = at === 0 ? 1 : at - 1;
+    const into = kept[other] as Part;
+    kept[other] = {
+      ...into,
+      at: Math.min(into.at, part.at),
+      from: Math.min(into.from, part.from),
+      to: Math.max(into.to, part.to),
+    };
+    kept.splice(at, 1);
+    at = Math.max(0, at - 1);
+  }
+  return kept;
+}
+
+function nameOf(part: Part, index: number, count: number, film: FilmHeard): string {
+  if (part.bed === undefined) return index === 0 ? "Hello" : index === count - 1 ? "Last words" : "On the way";
+  const bed = film.day.garden.beds.get(part.bed);
+  if (bed?.private === true) return capital(sayList(subjects(part, film, "").slice(0, 2))) || "One more bed";
+  const title = bed?.title ?? part.bed;
+  for (const most of [2, 1]) {
+    const about = subjects(part, film, title).slice(0, most);
+    const name = about.length === 0 ? title : `${title}: ${sayList(about)}`;
+    if (name.length <= LONGEST_NAME) return name;
+  }
+  return title;
+}
+
+/** What is talked about most in a part: crops, single varieties of them, gear; not what the bed's name says already. */
+function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, title: string): readonly string[] {
+  const { garden } = day;
+  const inTitle = title.toLowerCase();
+  const counts = new Map<string, number>();
+  const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
+  for (const heard of names) {
+    if (heard.from < from || heard.from >= to) continue;
+    const { kind, record } = heard.name;
+    if (kind === "gear" && garden.gear.get(record)?.private !== true) {
+      const gear = garden.gear.get(record)?.title;
+      if (gear !== undefined) add(`the ${gear.toLowerCase()}`, 1.5);
+    }
+    const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
+    if (variety === undefined || variety.private) continue;
+    const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+    add(crop?.plural ?? variety.title, heard.name.beds.has(bed ?? "") ? 2 : 0.5);
+  }
+  const crops = new Map(
+    [...garden.crops.values()].flatMap((crop) =>
+      [crop.name, crop.plural].map((name) => [name.toLowerCase(), crop.plural]),
+    ),
+  );
+  for (let at = from; at < to; at += 1) {
+    const [word, next] = [(speech.words[at] as Word).plain, speech.words[at + 1]?.plain ?? ""];
+    const crop = crops.get(`${word} ${next}`) ?? crops.get(word);
+    if (crop !== undefined) add(crop, 1);
+  }
+  const told = [...counts]
+    .filter(([subject]) => !inTitle.includes(singular(subject)))
+    .sort((a, b) => b[1] - a[1])
+    .map(([subject]) => subject);
+  // "Tomato Pots" says tomatoes already; which ones it does not.
+  const varieties = names.filter(({ name, from: at }) => name.kind === "variety" && at >= from && at < to);
+  const titles = varieties.flatMap(({ name }) => garden.varieties.get(name.record)?.title ?? []);
+  return told.length > 0 ? told : [...new Set(titles)];
+}
+
+function singular(subject: string): string {
+  const last = subject.toLowerCase().split(" ").at(-1) as string;
+  return last.replace(/(?:ies|oes|es|s)$/, "");
+}
+
+/** As video sites read them in a description: one line each, "0:00 Hello". */
+export function chapterLines(chapters: readonly Chapter[]): readonly string[] {
+  return chapters.map(({ time, title }) => `${time} ${title}`);
+}
+
+/** As cues of a WebVTT chapters track: titles are plain text, so its own signs are written out. */
+export function chapterCues(chapters: readonly Chapter[]): readonly CueToWrite[] {
+  return chapters.map(({ at, until, title }) => ({
+    start: at * 1000,
+    end: until * 1000,
+    text: title.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;"),
+  }));
+}

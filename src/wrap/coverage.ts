@@ -1,0 +1,252 @@
+/**
+ * What of the plan was said or filmed, what was missed, what came unplanned; which varieties were named and which never.
+ * Without a brief only the last two can be told.
+ */
+import type { Filming, ShotState } from "../model.ts";
+import { fullStop, sayList } from "../timeline/index.ts";
+import type { Brief, ShowPoint, Stop } from "../tour/index.ts";
+import { commonWords } from "./common-words.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { moment } from "./moments.ts";
+import { plainWord, type Word } from "./spoken-words.ts";
+import type { Stretch } from "./stops-heard.ts";
+import type { Coverage, Covered, PlannedCovered, VarietyNamed } from "./wrap.ts";
+
+export interface CoverageRequest {
+  readonly film: FilmHeard;
+  readonly stretches: readonly Stretch[];
+  readonly plan: readonly string[];
+  readonly brief?: Brief | undefined;
+  readonly filming?: Filming | undefined;
+}
+
+export function coverageOf(request: CoverageRequest): Coverage {
+  const { film, stretches, plan, brief } = request;
+  const stops = brief?.stops ?? [];
+  const madeHere = (brief?.followUps ?? []).filter(({ promisedOn }) => promisedOn >= film.day.day);
+  const isOwn = ({ kind, text }: ShowPoint) => kind === "owed" && madeHere.some(({ what }) => text.includes(what));
+  const things = stops.flatMap((stop) =>
+    stop.show.filter((point) => !isOwn(point)).map((point) => thing(point, stop, request)),
+  );
+  const shots = stops.flatMap((stop) => shotsOf(stop, request));
+  const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
+  const bedsMissed = film.speech.words.length === 0 ? [] : plan.filter((bed) => !shown.has(bed));
+  return {
+    things,
+    shots,
+    bedsMissed,
+    unplanned: unplanned(request),
+    named: varietiesNamed(film, stretches),
+    neverNamed: neverNamed(film, shown.size === 0 ? new Set(plan) : shown),
+    toPickUp: toPickUp(things, shots, film, bedsMissed),
+  };
+}
+
+// ------------------------------------------------------------------------------------------------------------ planned
+
+function thing(point: ShowPoint, stop: Stop, { film, stretches, filming }: CoverageRequest): PlannedCovered {
+  const said = saidAt(point, stop.bed, film, stretches);
+  const tick = point.shot === undefined ? undefined : tickOf(filming, stop.bed, point.shot);
+  return {
+    id: point.id,
+    bed: stop.bed,
+    level: point.level,
+    text: point.text,
+    covered: covered(said !== undefined, tick?.state),
+    ...(said === undefined ? {} : moment(said)),
+    reason: tick?.reason,
+  };
+}
+
+function shotsOf({ bed, shots }: Stop, { filming }: CoverageRequest): readonly PlannedCovered[] {
+  if (filming === undefined) return [];
+  return shots.map((shot) => {
+    const tick = tickOf(filming, bed, shot.id);
+    return {
+      id: shot.id,
+      bed,
+      level: shot.level ?? "could",
+      text: shot.text,
+      covered: covered(false, tick?.state),
+      reason: tick?.reason,
+    };
+  });
+}
+
+function tickOf(filming: Filming | undefined, bed: string, shot: string) {
+  return filming?.stops.find((stop) => stop.bed === bed)?.ticks.find((tick) => tick.shot === shot);
+}
+
+/** A shot to be done again was not got. */
+function covered(said: boolean, state: ShotState | undefined): Covered {
+  if (state === "filmed") return said ? "said and filmed" : "filmed";
+  if (said) return "said";
+  return state === "skipped" ? "skipped" : "missed";
+}
+
+/** Words besides names that a thing must share with what was said, unless its kind is told by the name alone. */
+const nameIsEnough = new Set([
+  "new",
+  "standing",
+  "picking",
+  "up",
+  "going",
+  "ready",
+  "in flower",
+  "grew",
+  "side by side",
+]);
+
+/** Milliseconds at which a thing to show was said: its plants named at its bed, or its own words. */
+function saidAt(point: ShowPoint, bed: string, film: FilmHeard, stretches: readonly Stretch[]): number | undefined {
+  const { day, names, speech } = film;
+  const here = stretches.filter((stretch) => stretch.bed === bed);
+  const isHere = (word: number) => here.some(({ from, to }) => word >= from && word < to);
+  const lots = (day.beds.get(bed)?.state.plantings ?? []).filter(({ id }) => point.plantings.includes(id));
+  const varieties = new Set(lots.flatMap(({ variety }) => variety ?? []));
+  const crops = new Set(
+    lots.flatMap(
+      ({ variety, crop }) =>
+        (variety === undefined ? undefined : day.garden.varieties.get(variety)?.crop) ?? crop ?? [],
+    ),
+  );
+  const cropWords = new Set(
+    [...crops].flatMap((id) => {
+      const crop = day.garden.crops.get(id);
+      return crop === undefined ? [] : [crop.name, crop.plural].map((name) => plainWord(name.split(" ").at(-1) ?? ""));
+    }),
+  );
+  const named = names.find(({ name, from }) => name.kind === "variety" && varieties.has(name.record) && isHere(from));
+  const byCrop = speech.words.findIndex(({ plain }, word) => cropWords.has(plain) && isHere(word));
+  const first = named?.from ?? (byCrop >= 0 ? byCrop : undefined);
+  if (first !== undefined && nameIsEnough.has(point.kind)) return (speech.words[first] as Word).at;
+  const told = tellingWords(point.text, film);
+  if (told.size === 0) return first === undefined ? undefined : (speech.words[first] as Word).at;
+  const least = point.kind === "owed" ? Math.max(2, Math.ceil(told.size * OWED_SHARE)) : first === undefined ? 2 : 1;
+  return firstShared(told, speech.words, isHere, least);
+}
+
+/** Share of a promise's telling words that must be said for it to be kept. */
+const OWED_SHARE = 0.6;
+
+/** Words of a sentence that say what it is about: no names of plants, no numbers, nothing everybody says. */
+function tellingWords(text: string, { known }: FilmHeard): ReadonlySet<string> {
+  const ofNames = new Set(
+    known.flatMap(({ kind, name }) => (kind === "variety" ? name.split(/\s+/).map(plainWord) : [])),
+  );
+  const words = text.split(/[^\p{L}'’]+/u).map(plainWord);
+  return new Set(
+    words
+      .filter((word) => word.length > 3 && !commonWords.has(word) && !ofNames.has(word) && !briefWords.has(word))
+      .map(stem),
+  );
+}
+
+/** Words of briefs themselves. */
+const briefWords = new Set(
+  (
+    "promised owed since tour planted sown indoors outdoors viewers camera january february march april june july august september october " +
+    "november december monday tuesday wednesday thursday friday saturday sunday days weeks months ground expected picking"
+  ).split(" "),
+);
+
+function stem(word: string): string {
+  return word.replace(/(?:ing|ed|es|s)$/, "");
+}
+
+/** Words within which the telling words must be said. */
+const WITHIN = 40;
+
+function firstShared(
+  told: ReadonlySet<string>,
+  words: readonly Word[],
+  isHere: (word: number) => boolean,
+  least: number,
+): number | undefined {
+  const needed = Math.min(least, told.size);
+  const recent: { word: number; stem: string }[] = [];
+  for (let word = 0; word < words.length; word += 1) {
+    const said = stem((words[word] as Word).plain);
+    if (!told.has(said) || !isHere(word)) continue;
+    while (recent.length > 0 && word - (recent[0]?.word ?? 0) > WITHIN) recent.shift();
+    if (!recent.some((one) => one.stem === said)) recent.push({ word, stem: said });
+    if (recent.length >= needed) return (words[recent[0]?.word ?? word] as Word).at;
+  }
+  return undefined;
+}
+
+// ---------------------------------------------------------------------------------------------------------- unplanned
+
+function unplanned({ film, stretches, plan }: CoverageRequest): Coverage["unplanned"] {
+  const { day, names, speech } = film;
+  const planned = new Set(plan);
+  const beds = stretches.flatMap(({ bed, at }) =>
+    bed === undefined || planned.has(bed) || plan.length === 0
+      ? []
+      : [{ ...moment(at), what: day.garden.beds.get(bed)?.title ?? bed, bed }],
+  );
+  const seen = new Set<string>();
+  const varieties = names.flatMap(({ name, from, confidence }) => {
+    if (name.kind !== "variety" || seen.has(name.record) || confidence < SURE) return [];
+    seen.add(name.record);
+    if (plan.length === 0 || [...name.beds].some((bed) => planned.has(bed))) return [];
+    const variety = day.garden.varieties.get(name.record);
+    return [{ ...moment((speech.words[from] as Word).at), what: variety?.title ?? name.name, variety: name.record }];
+  });
+  return [...beds, ...varieties].sort((a, b) => a.at - b.at);
+}
+
+/** Names heard with less confidence are no naming. */
+const SURE = 0.88;
+
+function varietiesNamed({ day, names, speech }: FilmHeard, stretches: readonly Stretch[]): readonly VarietyNamed[] {
+  const named = new Map<string, VarietyNamed>();
+  for (const { name, from, confidence } of names) {
+    if (name.kind !== "variety" || confidence < SURE) continue;
+    const before = named.get(name.record);
+    if (before !== undefined) {
+      named.set(name.record, { ...before, times: before.times + 1 });
+      continue;
+    }
+    named.set(name.record, {
+      variety: name.record,
+      title: day.garden.varieties.get(name.record)?.title ?? name.name,
+      bed: stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed,
+      ...moment((speech.words[from] as Word).at),
+      times: 1,
+    });
+  }
+  return [...named.values()];
+}
+
+function neverNamed({ day, names }: FilmHeard, beds: ReadonlySet<string>): Coverage["neverNamed"] {
+  const named = new Set(names.filter(({ confidence }) => confidence >= SURE).map(({ name }) => name.record));
+  const silent = new Map<string, { variety: string; title: string; bed: string }>();
+  for (const bed of beds) {
+    for (const { variety } of day.beds.get(bed)?.living ?? []) {
+      const record = variety === undefined ? undefined : day.garden.varieties.get(variety);
+      if (record === undefined || named.has(record.id) || silent.has(record.id)) continue;
+      silent.set(record.id, { variety: record.id, title: record.title, bed });
+    }
+  }
+  return [...silent.values()];
+}
+
+function toPickUp(
+  things: readonly PlannedCovered[],
+  shots: readonly PlannedCovered[],
+  { day }: FilmHeard,
+  bedsMissed: readonly string[],
+): readonly string[] {
+  const title = (bed: string) => day.garden.beds.get(bed)?.title ?? bed;
+  const missedBeds = bedsMissed.length === 0 ? [] : [`Not shown at all: ${sayList(bedsMissed.map(title))}.`];
+  const missed = things.filter(
+    ({ covered: how, level, bed }) => how === "missed" && level !== "could" && !bedsMissed.includes(bed),
+  );
+  const again = shots.filter(({ covered: how, level }) => how === "missed" && level === "must");
+  return [
+    ...missedBeds,
+    ...missed.map(({ text, bed, id }) => fullStop(`${title(bed)}, ${id}: ${text}`)),
+    ...again.map(({ text, bed, id }) => fullStop(`${title(bed)}, shot ${id}: ${text}`)),
+  ];
+}

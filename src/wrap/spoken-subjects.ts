@@ -1,0 +1,86 @@
+/** What a number in the speech is about: the plants named beside it, as they stood that day at the bed the film is at. */
+import type { Planting } from "../model.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { plainWord } from "./spoken-words.ts";
+import type { Stretch } from "./stops-heard.ts";
+
+export interface Subject {
+  /** First word of its name, and after the last. */
+  readonly from: number;
+  readonly to: number;
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+  /** As it is said in a sentence about it. */
+  readonly title: string;
+  readonly bed: string | undefined;
+  /** How sure the name and the bed are. */
+  readonly confidence: number;
+  /** Its plantings at that bed, living and ended, and everywhere. */
+  readonly here: readonly Planting[];
+  readonly anywhere: readonly Planting[];
+}
+
+/** Every variety and crop named in the speech, in order. */
+export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): readonly Subject[] {
+  const { day, names, speech } = film;
+  const { garden } = day;
+  const taken = new Set<number>();
+  const found: Subject[] = [];
+  const at = (word: number) => stretches.find(({ from, to }) => word >= from && word < to);
+  const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
+  const add = (
+    from: number,
+    to: number,
+    title: string,
+    ids: { variety?: string; crop?: string },
+    confidence: number,
+  ) => {
+    const stretch = at(from);
+    const meant = lots.filter((lot) =>
+      ids.variety === undefined ? cropOf(film, lot) === ids.crop : lot.variety === ids.variety,
+    );
+    found.push({
+      from,
+      to,
+      ...ids,
+      title,
+      bed: stretch?.bed,
+      confidence: Math.min(confidence, stretch?.confidence ?? 0),
+      here: meant.filter(({ bed }) => bed === stretch?.bed),
+      anywhere: meant,
+    });
+  };
+  for (const { name, from, to, confidence } of names) {
+    if (name.kind !== "variety") continue;
+    for (let word = from; word < to; word += 1) taken.add(word);
+    add(from, to, garden.varieties.get(name.record)?.title ?? name.name, { variety: name.record }, confidence);
+  }
+  const crops = new Map(
+    [...garden.crops.values()].flatMap((crop) =>
+      [crop.name, crop.plural].map(
+        (name) =>
+          [
+            name
+              .split(/[\s-]+/)
+              .map(plainWord)
+              .join(" "),
+            crop,
+          ] as const,
+      ),
+    ),
+  );
+  speech.words.forEach(({ plain }, word) => {
+    if (taken.has(word)) return;
+    const next = speech.words[word + 1];
+    const pair = next === undefined ? undefined : crops.get(`${plain} ${next.plain}`);
+    const crop = pair ?? crops.get(plain);
+    if (crop === undefined) return;
+    if (pair !== undefined) taken.add(word + 1);
+    add(word, word + (pair === undefined ? 1 : 2), crop.plural, { crop: crop.id }, 1);
+  });
+  return found.sort((a, b) => a.from - b.from);
+}
+
+function cropOf({ day }: FilmHeard, { variety, crop }: Planting): string | undefined {
+  return (variety === undefined ? undefined : day.garden.varieties.get(variety)?.crop) ?? crop;
+}

@@ -1,0 +1,224 @@
+/** Makes the wrap of one episode from its captions, the garden and the brief; each of the last two may be missing parts. */
+import type { Episode, Garden, Problem } from "../model.ts";
+import { problem, sortProblems } from "../records/index.ts";
+import type { Brief } from "../tour/index.ts";
+import { answersOf, questionsFor } from "./answers.ts";
+import { chaptersOf } from "./chapters.ts";
+import { correctedCues, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
+import { coverageOf } from "./coverage.ts";
+import { descriptionOf, USUAL_LIMIT } from "./description.ts";
+import { disclosuresOf } from "./disclosures.ts";
+import { earlierMentioned } from "./earlier-mentioned.ts";
+import { factsChecked } from "./facts-checked.ts";
+import { type FilmingDay, filmingDay } from "./filming-day.ts";
+import { type FilmHeard, hearFilm } from "./hear-film.ts";
+import type { GlossaryWord } from "./known-names.ts";
+import { moment } from "./moments.ts";
+import { type CaptionFile, openCaptions } from "./open-captions.ts";
+import { phrasesOf, textOf } from "./phrases.ts";
+import { promisesHeard } from "./promises-heard.ts";
+import { questionsHeard } from "./questions-heard.ts";
+import type { Stretch } from "./stops-heard.ts";
+import { thumbnailsOf } from "./thumbnails.ts";
+import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
+import type { CueToWrite } from "./write-captions.ts";
+
+export interface WrapRequest {
+  readonly garden: Garden;
+  readonly episode: Episode;
+  /** The caption file's name and bytes; without it the wrap is what the records alone can give. */
+  readonly captions?: { readonly file: string; readonly bytes: Uint8Array } | undefined;
+  readonly brief?: Brief | undefined;
+  readonly glossary?: readonly GlossaryWord[] | undefined;
+  readonly comments?: { readonly file: string; readonly text: string } | undefined;
+  /** Longest description, in UTF-16 units. */
+  readonly limit?: number | undefined;
+  /** How long the film lasts, seconds, when it is known. */
+  readonly length?: number | undefined;
+}
+
+export interface WrapMade {
+  readonly wrap: Wrap;
+  /** Every caption with the names set right; undefined without captions. */
+  readonly corrected?: readonly CueToWrite[] | undefined;
+  /** Form in which captions were given, for writing the corrected copy in the same. */
+  readonly format?: CaptionFile["format"] | undefined;
+}
+
+export function wrapEpisode(request: WrapRequest): WrapMade {
+  const { garden, episode, brief, captions } = request;
+  const length = request.length === undefined ? undefined : request.length * 1000;
+  const file = captions === undefined ? undefined : openCaptions(captions.file, captions.bytes, length);
+  const day = filmingDay(garden, episode);
+  const plan = planOf(episode, brief);
+  const speech = file?.speech ?? openCaptions("", new Uint8Array()).speech;
+  const film = hearFilm({ speech, day, plan, glossary: request.glossary, times: timesOf(episode) });
+  const names = namesToSet(film, file?.cues ?? []);
+  const right: FilmHeard = { ...film, speech: { ...speech, words: wordsSetRight(speech.words, names) } };
+  const { stretches } = film;
+  const coverage = coverageOf({ film, stretches, plan, brief, filming: episode.filming });
+  const { chapters, none } = chaptersOf(film, stretches);
+  const shown = bedsShown(stretches, plan, day);
+  const disclosures = disclosuresOf(film, varietiesIn(coverage, shown, day), gearIn(film, shown));
+  const earlier = earlierMentioned(film);
+  const limit = request.limit ?? USUAL_LIMIT;
+  const description = descriptionOf({
+    film,
+    stretches: stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed })),
+    chapters,
+    coverage,
+    disclosures,
+    earlier: earlier.map((one) => one.episode),
+    brief,
+    limit,
+  });
+  const wrap: Wrap = {
+    episode: episode.id,
+    title: episode.title,
+    day: episode.day,
+    captions: captions?.file,
+    length: moment(length ?? speech.end).at,
+    chapters,
+    noChapters: none,
+    coverage,
+    corrections: names.map(({ correction }) => correction),
+    followUps: followUps(film, right, episode),
+    questions: questionsHeard(right, stretches),
+    disagreements: factsChecked(film, stretches).map((one) => one),
+    description,
+    disclosures,
+    stops: stopsOf(stretches, plan, speech.end),
+    answers: answersOf(day, questionsFor(day, request.comments)),
+    thumbnails: thumbnailsOf(
+      garden,
+      episode.day,
+      stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed })),
+    ),
+    transcript: transcriptOf(right, stretches),
+    earlier,
+    problems: sortProblems([...(file?.problems ?? []), ...anotherFilm(film, captions?.file, names)]),
+  };
+  return {
+    wrap,
+    corrected: file === undefined ? undefined : correctedCues(file.cues, speech.words, names),
+    format: file?.format,
+  };
+}
+
+const nowhere: Stretch = { bed: undefined, from: 0, to: 0, at: 0, confidence: 0, restsOn: [] };
+
+function planOf(episode: Episode, brief: Brief | undefined): readonly string[] {
+  const stops = brief?.stops.map(({ bed }) => bed) ?? [];
+  return [...new Set(episode.stops.length > 0 ? episode.stops.map(({ bed }) => bed) : stops)];
+}
+
+/** Stops that the person has timed in the record. */
+function timesOf({ stops }: Episode): readonly { readonly bed: string; readonly at: number }[] {
+  return stops.flatMap(({ bed, at }) => (at === undefined ? [] : [{ bed, at: at * 1000 }]));
+}
+
+function bedsShown(stretches: readonly Stretch[], plan: readonly string[], { beds }: FilmingDay): readonly string[] {
+  const shown = [...new Set(stretches.flatMap(({ bed }) => bed ?? []))];
+  return shown.length > 0 ? shown : plan.filter((bed) => beds.has(bed));
+}
+
+/** Named ones in order of time, then the silent ones by bed. */
+function varietiesIn(coverage: Wrap["coverage"], shown: readonly string[], { beds }: FilmingDay): readonly string[] {
+  const alive = shown.flatMap((bed) => (beds.get(bed)?.living ?? []).flatMap(({ variety }) => variety ?? []));
+  return [...new Set([...coverage.named.map(({ variety }) => variety), ...alive])];
+}
+
+function gearIn({ day, names }: FilmHeard, shown: readonly string[]): readonly string[] {
+  const standing = shown.flatMap((bed) => day.beds.get(bed)?.state.gear ?? []);
+  const named = names.flatMap(({ name, confidence }) =>
+    name.kind === "gear" && confidence >= 0.88 ? [name.record] : [],
+  );
+  return [...new Set([...standing, ...named])];
+}
+
+/** Seconds by which a promise in the record may be timed otherwise and still be the one heard. */
+const SAME_PROMISE = 12;
+
+function followUps(film: FilmHeard, right: FilmHeard, episode: Episode): readonly FollowUpProposed[] {
+  const { settings } = film.day.garden;
+  const spoken = { day: episode.day, southern: (settings.position?.latitude ?? 0) < 0 };
+  return promisesHeard(film, spoken).map((promise, index) => {
+    const { at, time } = moment(promise.at);
+    return {
+      number: index + 1,
+      at,
+      time,
+      said: textOf(right.speech.words, promise.from, promise.to),
+      what: promise.what,
+      bed: promise.bed,
+      due: promise.due,
+      rule: promise.rule,
+      confidence: promise.confidence,
+      recorded: episode.promised.some((one) => one.at !== undefined && Math.abs(one.at - at) <= SAME_PROMISE),
+    };
+  });
+}
+
+function stopsOf(stretches: readonly Stretch[], plan: readonly string[], end: number): readonly StopHeard[] {
+  return stretches.map(({ bed, at, confidence, restsOn }, index) => ({
+    ...moment(at),
+    bed,
+    until: moment(stretches[index + 1]?.at ?? end).at,
+    confidence: Math.round(confidence * 100) / 100,
+    restsOn,
+    planned: bed !== undefined && plan.includes(bed),
+  }));
+}
+
+/** Paragraphs at most this long, in words, so that a time stands near every word. */
+const PARAGRAPH = 60;
+
+function transcriptOf(film: FilmHeard, stretches: readonly Stretch[]): readonly Paragraph[] {
+  const { words } = film.speech;
+  const starts = new Set(stretches.map(({ from }) => from));
+  const paragraphs: Paragraph[] = [];
+  let from = 0;
+  let length = 0;
+  const close = (to: number) => {
+    const first = words[from];
+    const text = textOf(words, from, to);
+    if (first !== undefined && text !== "") {
+      const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+      paragraphs.push({ ...moment(first.at), text, bed });
+    }
+    from = to;
+    length = 0;
+  };
+  for (const phrase of phrasesOf(film.speech)) {
+    if (phrase.from > from && (starts.has(phrase.from) || length + phrase.to - phrase.from > PARAGRAPH))
+      close(phrase.from);
+    length += phrase.to - phrase.from;
+  }
+  close(words.length);
+  return paragraphs;
+}
+
+/** Words in which a film of these beds names at least one thing; longer silence about them all means another film. */
+const WORDS_A_NAME = 120;
+const ENOUGH_WORDS = 150;
+
+function anotherFilm(
+  { speech, places, names }: FilmHeard,
+  file: string | undefined,
+  set: readonly NameToSet[],
+): readonly Problem[] {
+  const heard = new Set([...places.map(({ text }) => text), ...names.map(({ name }) => name.name)]).size;
+  if (file === undefined || speech.words.length < ENOUGH_WORDS || heard * WORDS_A_NAME >= speech.words.length)
+    return [];
+  const times = heard === 0 ? "nothing" : heard === 1 ? "one thing" : `${heard} things`;
+  return [
+    problem(
+      "captions/another-film",
+      { file, line: 1, column: 1 },
+      `In ${speech.words.length} words these captions name ${times} of this episode's garden.`,
+      set.length > 0
+        ? "Check that they belong to this episode."
+        : "They may belong to another film: give the right file with --captions.",
+    ),
+  ];
+}

@@ -1,0 +1,118 @@
+/** The wrap as Markdown to read through after filming: what to decide first, what was made after. */
+import type { Garden } from "../model.ts";
+import { sayDay, sayPlural } from "../timeline/index.ts";
+import { disclosureCaution } from "./disclosures.ts";
+import { APPLY_FROM } from "./names-heard.ts";
+import type { Wrap } from "./wrap.ts";
+
+export function wrapReport(wrap: Wrap, garden: Garden): string {
+  const title = (bed: string | undefined) => (bed === undefined ? undefined : (garden.beds.get(bed)?.title ?? bed));
+  const sections: readonly (readonly [heading: string, lines: readonly string[]])[] = [
+    ["About the captions", wrap.problems.map(({ file, line, what, fix }) => `${what} ${fix} (${file}:${line})`)],
+    ["Promises heard", promises(wrap, garden, title)],
+    ["Questions and doubts", wrap.questions.map(({ time, said, kind }) => `${time} ${quote(said)} (${kind})`)],
+    [
+      "Said otherwise than recorded",
+      wrap.disagreements.map(({ time, said, records }) => `${time} ${quote(said)} ${records}`),
+    ],
+    ["Names to check", names(wrap, false)],
+    ["Names set right", names(wrap, true)],
+    ["Missed, and could be picked up", wrap.coverage.toPickUp],
+    ["Not planned, and shown", wrap.coverage.unplanned.map(({ time, what }) => `${time} ${what}`)],
+    ["Growing there, never named", neverNamed(wrap, title)],
+    ["To say about where things came from", provenance(wrap)],
+    ["Viewers asked", answers(wrap)],
+    [
+      "Chapters",
+      wrap.noChapters === undefined
+        ? wrap.chapters.map(({ time, title: name }) => `${time} ${name}`)
+        : [wrap.noChapters],
+    ],
+    ["How sure the stops are", stops(wrap, title)],
+    [
+      "Photos for a thumbnail",
+      wrap.thumbnails.map(({ bed, photo, why }) => `${title(bed)}: ${photo === undefined ? "" : `${photo}, `}${why}`),
+    ],
+    ["Left out of the description", wrap.description.cut],
+  ];
+  const head = `# After filming: ${wrap.title}\n\nFilmed on ${sayDay(wrap.day, { language: garden.settings.language })}.${summary(wrap)}\n`;
+  const body = sections
+    .filter(([, lines]) => lines.length > 0)
+    .map(([heading, lines]) => `## ${heading}\n\n${lines.map((line) => `- ${line}`).join("\n")}\n`);
+  return [head, ...body].join("\n");
+}
+
+function summary({ captions, coverage, corrections, followUps }: Wrap): string {
+  if (captions === undefined) return " There are no captions yet, so this is what the records tell.";
+  const applied = corrections.filter(({ sort, applied: done }) => sort === "spelling" && done).length;
+  const parts = [
+    `${sayPlural(coverage.named.length, "variety", "varieties")} named`,
+    `${sayPlural(applied, "name", "names")} set right`,
+    `${sayPlural(followUps.filter(({ recorded }) => !recorded).length, "promise", "promises")} to take or leave`,
+  ];
+  return ` ${parts.join(", ")}.`.replace(/^ (.)/, (_, first: string) => ` ${first.toUpperCase()}`);
+}
+
+function quote(said: string): string {
+  return `“${said}”`;
+}
+
+function promises(
+  wrap: Wrap,
+  garden: Garden,
+  title: (bed: string | undefined) => string | undefined,
+): readonly string[] {
+  const open = wrap.followUps.map(({ number, time, said, what, bed, due, recorded }) => {
+    const when =
+      due === undefined
+        ? "no day given"
+        : `due by ${sayDay(due, { language: garden.settings.language, near: wrap.day })}`;
+    const where = title(bed);
+    const about = [where, when].filter((part) => part !== undefined).join(", ");
+    return `${number}. ${time} ${quote(said)} → ${what} (${about}${recorded ? "; already in the record" : ""})`;
+  });
+  const numbers = wrap.followUps.filter(({ recorded }) => !recorded).map(({ number }) => number);
+  return numbers.length === 0
+    ? open
+    : [...open, `To take them into the record: \`plotreel wrap ${wrap.episode} --accept ${numbers.join(" ")}\``];
+}
+
+function names({ corrections }: Wrap, applied: boolean): readonly string[] {
+  return corrections
+    .filter((one) => one.sort === "spelling" && one.applied === applied)
+    .map(
+      ({ time, heard, name, confidence, why }) =>
+        `${time} ${quote(heard)} → ${name} (${confidence}; ${applied ? "set right" : `below ${APPLY_FROM}, so not applied`}). ${why}`,
+    );
+}
+
+function neverNamed({ coverage }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
+  const byBed = new Map<string, string[]>();
+  for (const { bed, title: name } of coverage.neverNamed) byBed.set(bed, [...(byBed.get(bed) ?? []), name]);
+  return [...byBed].map(([bed, all]) => `${title(bed)}: ${all.join(", ")}`);
+}
+
+function provenance({ disclosures }: Wrap): readonly string[] {
+  const lines = [
+    ...disclosures.filter(({ beside }) => beside !== undefined).map(({ thing, beside }) => `${thing}: ${beside}.`),
+    ...disclosures.flatMap(({ warning }) => warning ?? []),
+  ];
+  return lines.length === 0 ? [] : [...lines, disclosureCaution];
+}
+
+function answers(wrap: Wrap): readonly string[] {
+  return wrap.answers.map(({ question, answer, sources }) => {
+    const from = sources.map(({ file, line }) => `${file}:${line}`).join(", ");
+    return answer === undefined
+      ? `${quote(question)} The records do not tell.`
+      : `${quote(question)} ${answer} (${from})`;
+  });
+}
+
+function stops({ stops: all }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
+  return all.map(({ time, bed, confidence, restsOn, planned }) => {
+    const on = restsOn.length === 0 ? "" : `: ${restsOn.join(", ")}`;
+    const extra = bed !== undefined && !planned ? "; not planned" : "";
+    return `${time} ${title(bed) ?? "at no bed"} (${Math.round(confidence * 100)} %${extra})${on}`;
+  });
+}

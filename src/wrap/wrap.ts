@@ -1,0 +1,192 @@
+/**
+ * The wrap of one film as plain data: what `plotreel wrap --json` prints and what the files and pages are made from.
+ * Times are seconds into the film; `time` says the same as players show it ("6:40"). Days are ISO calendar days.
+ */
+import type { Day, Obtained, Place, Problem } from "../model.ts";
+
+export interface Moment {
+  readonly at: number;
+  readonly time: string;
+}
+
+/** A stretch of the film at one bed, as it was heard or as the episode record times it. */
+export interface StopHeard extends Moment {
+  /** Bed id; undefined before the first bed, after the last, and between. */
+  readonly bed?: string | undefined;
+  readonly until: number;
+  /** From 0 to 1, that the film turns here. */
+  readonly confidence: number;
+  /** Words it rests on. */
+  readonly restsOn: readonly string[];
+  readonly planned: boolean;
+}
+
+export interface Chapter extends Moment {
+  readonly title: string;
+  readonly until: number;
+  /** Bed id; undefined for opening and closing words. */
+  readonly bed?: string | undefined;
+}
+
+/** A name that was heard wrong, or written in small letters. */
+export interface Correction extends Moment {
+  /** "N3" */
+  readonly id: string;
+  readonly heard: string;
+  readonly name: string;
+  readonly kind: "variety" | "gear" | "bed" | "word";
+  /** Record id. */
+  readonly record: string;
+  /** "spelling": other words stood there; "letters": only capitals, accents or apostrophes. */
+  readonly sort: "spelling" | "letters";
+  /** From 0 to 1; from 0.88 on it is made in the corrected copy. */
+  readonly confidence: number;
+  readonly applied: boolean;
+  /** Why, as one sentence. */
+  readonly why: string;
+}
+
+export type Covered = "said" | "filmed" | "said and filmed" | "missed" | "skipped";
+
+/** A thing the brief asked to show, or one of its shots. */
+export interface PlannedCovered {
+  /** "S3b" of a thing to show, "S3.2" of a shot. */
+  readonly id: string;
+  readonly bed: string;
+  readonly level: "must" | "should" | "could";
+  readonly text: string;
+  readonly covered: Covered;
+  /** When it was first said. */
+  readonly at?: number | undefined;
+  readonly time?: string | undefined;
+  /** Why it was skipped, as ticked on the field list. */
+  readonly reason?: string | undefined;
+}
+
+export interface VarietyNamed extends Moment {
+  readonly variety: string;
+  readonly title: string;
+  /** Bed at which it was first named. */
+  readonly bed?: string | undefined;
+  readonly times: number;
+}
+
+export interface Coverage {
+  readonly things: readonly PlannedCovered[];
+  readonly shots: readonly PlannedCovered[];
+  /** Planned beds the speech never turns to. */
+  readonly bedsMissed: readonly string[];
+  /** Beds shown that were not planned, and varieties named that grow at no planned stop. */
+  readonly unplanned: readonly (Moment & { readonly what: string; readonly bed?: string; readonly variety?: string })[];
+  readonly named: readonly VarietyNamed[];
+  readonly neverNamed: readonly { readonly variety: string; readonly title: string; readonly bed: string }[];
+  /** What was missed and can still be filmed, as sentences. */
+  readonly toPickUp: readonly string[];
+}
+
+/** A promise heard, proposed as a follow-up. */
+export interface FollowUpProposed extends Moment {
+  /** Its number for `--accept`, stable while the captions are. */
+  readonly number: number;
+  readonly said: string;
+  readonly what: string;
+  readonly bed?: string | undefined;
+  readonly due?: Day | undefined;
+  readonly rule: string;
+  readonly confidence: number;
+  /** Already in the episode record. */
+  readonly recorded: boolean;
+}
+
+export interface QuestionHeard extends Moment {
+  readonly kind: "question to viewers" | "doubt";
+  readonly said: string;
+  readonly bed?: string | undefined;
+  readonly rule: string;
+}
+
+/** Something said that the records tell otherwise; nobody but the person knows which is right. */
+export interface Disagreement extends Moment {
+  readonly kind: "count" | "day" | "age" | "size" | "weight" | "first time" | "bed";
+  readonly said: string;
+  readonly records: string;
+  readonly bed?: string | undefined;
+  readonly sources: readonly Place[];
+}
+
+export interface Description {
+  readonly text: string;
+  /** UTF-16 units, as video sites count. */
+  readonly length: number;
+  readonly limit: number;
+  /** Parts left out to keep within the limit. */
+  readonly cut: readonly string[];
+}
+
+export interface Disclosure {
+  /** "Butterfly net" */
+  readonly thing: string;
+  readonly kind: "variety" | "gear";
+  readonly record: string;
+  readonly obtained?: Obtained | undefined;
+  readonly from?: string | undefined;
+  /** What to say beside the thing. */
+  readonly beside?: string | undefined;
+  /** Belongs at the top of the description too. */
+  readonly atTop: boolean;
+  /** What only the person can mend: provenance not recorded. */
+  readonly warning?: string | undefined;
+}
+
+export interface Answer {
+  readonly question: string;
+  /** Where it was asked: a note's line, or a line of the file of comments. */
+  readonly place: Place;
+  /** Undefined when the records do not tell. */
+  readonly answer?: string | undefined;
+  readonly sources: readonly Place[];
+}
+
+export interface Thumbnail {
+  readonly bed: string;
+  readonly at: number;
+  /** Photo path, the best first. */
+  readonly photo?: string | undefined;
+  readonly day?: Day | undefined;
+  readonly others: readonly string[];
+  readonly why: string;
+}
+
+/** One paragraph of the transcript, names set right. */
+export interface Paragraph extends Moment {
+  readonly text: string;
+  readonly bed?: string | undefined;
+}
+
+export interface Wrap {
+  readonly episode: string;
+  readonly title: string;
+  /** Filming day. */
+  readonly day: Day;
+  /** The caption file, relative to the records folder; undefined without one. */
+  readonly captions?: string | undefined;
+  /** Seconds. */
+  readonly length: number;
+  readonly chapters: readonly Chapter[];
+  /** Why there are none, when there are none. */
+  readonly noChapters?: string | undefined;
+  readonly coverage: Coverage;
+  readonly corrections: readonly Correction[];
+  readonly followUps: readonly FollowUpProposed[];
+  readonly questions: readonly QuestionHeard[];
+  readonly disagreements: readonly Disagreement[];
+  readonly description: Description;
+  readonly disclosures: readonly Disclosure[];
+  readonly stops: readonly StopHeard[];
+  readonly answers: readonly Answer[];
+  readonly thumbnails: readonly Thumbnail[];
+  readonly transcript: readonly Paragraph[];
+  /** Earlier films the speaker mentions. */
+  readonly earlier: readonly { readonly episode: string; readonly at: number; readonly time: string }[];
+  readonly problems: readonly Problem[];
+}
