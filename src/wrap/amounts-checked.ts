@@ -1,0 +1,113 @@
+/** Weights, sizes and first times said aloud against the records. */
+import { seasonStart } from "../calendar.ts";
+import { plantingsOf, sayDay, sayLength, sayWeight } from "../timeline/index.ts";
+import { type Check, disagreement, SUBJECT_NEAR, SURE } from "./fact-check.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { spokenNumber } from "./spoken-numbers.ts";
+import type { Subject } from "./spoken-subjects.ts";
+import type { Stretch } from "./stops-heard.ts";
+import type { Disagreement } from "./wrap.ts";
+
+const grams: Readonly<Record<string, number>> = {
+  kilo: 1000,
+  kilos: 1000,
+  kg: 1000,
+  gram: 1,
+  grams: 1,
+  g: 1,
+  pound: 453.6,
+  pounds: 453.6,
+  lb: 453.6,
+};
+/** Share by which a spoken weight may differ: people round. */
+const ROUNDED = 0.06;
+
+/** "One point eight kilos this morning": against every picking and every sum of pickings the records have of it. */
+export function weights(check: Check): Disagreement[] {
+  const { film, plain, subjects } = check;
+  const { garden, day } = film.day;
+  const found: Disagreement[] = [];
+  for (let at = 0; at < plain.length; at += 1) {
+    const number = spokenNumber(plain, at);
+    if (number === undefined) continue;
+    const unit = grams[plain[number.end] ?? ""];
+    const today = plain.slice(number.end + 1, number.end + 3).join(" ");
+    const subject = subjects.filter(({ from }) => from < at && from >= at - SUBJECT_NEAR).at(-1);
+    if (
+      unit !== undefined &&
+      /^(?:this morning|today)$/.test(today) &&
+      subject !== undefined &&
+      subject.confidence >= SURE
+    ) {
+      const said = number.value * unit;
+      const picked = garden.events.filter(
+        (event) =>
+          event.kind === "picked" && event.day === day && event.grams !== undefined && isOf(film, subject, event),
+      );
+      const known = [
+        ...picked.map((event) => event.grams ?? 0),
+        picked.reduce((sum, event) => sum + (event.grams ?? 0), 0),
+      ];
+      if (picked.length > 0 && !known.some((one) => Math.abs(one - said) <= one * ROUNDED)) {
+        const told = `The notes of that day have ${sayWeight(known.at(-1) as number, garden.settings.units)} of ${subject.title}.`;
+        found.push({
+          ...disagreement(check, "weight", at, number.end + 3, told, subject.bed, []),
+          sources: picked.map(({ place }) => place),
+        });
+      }
+    }
+    at = number.end - 1;
+  }
+  return found;
+}
+
+function isOf(
+  { day }: FilmHeard,
+  { variety, crop }: Subject,
+  event: { readonly variety?: string | undefined; readonly crop?: string | undefined },
+): boolean {
+  if (variety !== undefined) return event.variety === variety;
+  return (event.variety === undefined ? event.crop : day.garden.varieties.get(event.variety)?.crop) === crop;
+}
+
+const firstWords =
+  /\b(?:new to me|new this year|never grown|first time i|first year (?:i|of|for)|not grown (?:it|this|that|them) before)\b/;
+
+export function firstTimes(check: Check): Disagreement[] {
+  const { film, plain, subjects } = check;
+  const { garden, day } = film.day;
+  return subjects.flatMap((subject) => {
+    if (subject.variety === undefined || subject.confidence < SURE) return [];
+    const next = subjects.find(({ from }) => from >= subject.to)?.from ?? plain.length;
+    const to = Math.min(next, subject.to + 8);
+    if (!firstWords.test(plain.slice(subject.to, to).join(" "))) return [];
+    const starts = seasonStart(day, garden.settings.seasonStarts);
+    const before = plantingsOf(garden, subject.variety, day).filter(({ since }) => since < starts);
+    const [first] = before;
+    if (first === undefined) return [];
+    const told = `The records have ${subject.title} since ${sayDay(first.since, { language: garden.settings.language })}.`;
+    return [disagreement(check, "first time", subject.from, to, told, subject.bed, before)];
+  });
+}
+
+/** "The long bed. Eight metres": a length said where a bed is first named. */
+export function sizes(check: Check, stretches: readonly Stretch[]): Disagreement[] {
+  const { film, plain } = check;
+  const { garden } = film.day;
+  return stretches.flatMap(({ bed, from, to }) => {
+    const record = bed === undefined ? undefined : garden.beds.get(bed);
+    if (record?.size === undefined) return [];
+    for (let at = from; at < Math.min(to, from + 12); at += 1) {
+      const number = spokenNumber(plain, at);
+      if (number === undefined || !/^(?:metres?|meters?|feet|foot)$/.test(plain[number.end] ?? "")) continue;
+      const metres = number.value * (/^f/.test(plain[number.end] ?? "") ? 0.3048 : 1);
+      const { length, width } = record.size;
+      if ([length, width].some((side) => Math.abs(side - metres) <= 0.1 * side)) return [];
+      const units = garden.settings.units;
+      const told = `The records have ${record.title} as ${sayLength(length * 100, units)} by ${sayLength(width * 100, units)}.`;
+      const place = record.place === undefined ? [] : [record.place];
+      return [{ ...disagreement(check, "size", from, number.end + 1, told, bed, []), sources: place }];
+    }
+    return [];
+  });
+}

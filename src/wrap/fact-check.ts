@@ -1,0 +1,43 @@
+/** What every check of spoken facts starts from, and the shape of what it finds. */
+import type { Place, Planting } from "../model.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { moment } from "./moments.ts";
+import { textOf } from "./phrases.ts";
+import type { Subject } from "./spoken-subjects.ts";
+import type { Word } from "./spoken-words.ts";
+import type { Disagreement } from "./wrap.ts";
+
+/** Less sure than this which plants, or which bed, are meant: nothing is held against the speaker. */
+export const SURE = 0.6;
+/** Words back to what a number or a day is about. */
+export const SUBJECT_NEAR = 14;
+
+export interface Check {
+  readonly film: FilmHeard;
+  readonly plain: readonly string[];
+  readonly subjects: readonly Subject[];
+}
+
+export function disagreement(
+  { film }: Check,
+  kind: Disagreement["kind"],
+  from: number,
+  to: number,
+  records: string,
+  bed: string | undefined,
+  lots: readonly Planting[],
+): Disagreement {
+  const { words } = film.speech;
+  return {
+    kind,
+    ...moment((words[from] as Word).at),
+    said: textOf(words, Math.max(0, from), to),
+    records,
+    bed,
+    sources: lots.map(({ lastNote }) => lastNote).filter(once),
+  };
+}
+
+function once(place: Place, index: number, all: readonly Place[]): boolean {
+  return all.findIndex(({ file, line }) => file === place.file && line === place.line) === index;
+}

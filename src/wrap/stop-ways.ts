@@ -1,0 +1,128 @@
+/**
+ * The best way through phrases and states (Viterbi, IEEE Transactions on Information Theory 13:260-269, 1967), and from
+ * the forward-backward sums over all ways how sure each of its turns is.
+ */
+
+export interface Moves {
+  /** Score of going from state to state, row by row; 0 for staying. */
+  readonly between: Float64Array;
+  /** Added to the move to a state that is made at a phrase, row by row. */
+  readonly at: Float64Array;
+  /** Cost of beginning anywhere but in the first state. */
+  readonly start: number;
+}
+
+/** State of every phrase on the best of all ways; the first states given win ties. */
+export function bestWay(length: number, count: number, scores: Float64Array, moves: Moves): Int32Array {
+  let best = Float64Array.from(
+    { length: count },
+    (_, state) => (scores[state] as number) - (state === 0 ? 0 : moves.start),
+  );
+  const came = new Int32Array(length * count);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    const next = new Float64Array(count);
+    for (let to = 0; to < count; to += 1) {
+      let [value, from] = [best[to] as number, to];
+      for (let other = 0; other < count; other += 1) {
+        if (other === to) continue;
+        const move = (best[other] as number) + moveTo(moves, other, to, count, phrase);
+        if (move > value) [value, from] = [move, other];
+      }
+      next[to] = value + (scores[phrase * count + to] as number);
+      came[phrase * count + to] = from;
+    }
+    best = next;
+  }
+  const path = new Int32Array(length);
+  let state = best.reduce((top, value, at) => (value > (best[top] as number) ? at : top), 0);
+  for (let phrase = length - 1; phrase >= 0; phrase -= 1) {
+    path[phrase] = state;
+    state = came[phrase * count + state] as number;
+  }
+  return path;
+}
+
+function moveTo(moves: Moves, from: number, to: number, count: number, phrase: number): number {
+  return Math.min(-0.1, (moves.between[from * count + to] as number) + (moves.at[phrase * count + to] as number));
+}
+
+/**
+ * For each phrase at which the path turns, how much of the weight of all ways turns so within a phrase of it. Sums are
+ * scaled phrase by phrase so that long films neither vanish nor overflow.
+ */
+export function sureness(
+  length: number,
+  count: number,
+  scores: Float64Array,
+  moves: Moves,
+  path: Int32Array,
+): Float64Array {
+  const weight = new Float64Array(length * count);
+  const forward = new Float64Array(length * count);
+  const backward = new Float64Array(length * count);
+  for (let phrase = 0; phrase < length; phrase += 1) {
+    let top = 0;
+    for (let s = 0; s < count; s += 1) top = Math.max(top, scores[phrase * count + s] as number);
+    for (let s = 0; s < count; s += 1)
+      weight[phrase * count + s] = Math.exp((scores[phrase * count + s] as number) - top);
+  }
+  const odds = (from: number, to: number, phrase: number) =>
+    from === to ? 1 : Math.exp(moveTo(moves, from, to, count, phrase));
+  const scale = (sums: Float64Array, phrase: number) => {
+    let total = 0;
+    for (let s = 0; s < count; s += 1) total += sums[phrase * count + s] as number;
+    for (let s = 0; s < count; s += 1) sums[phrase * count + s] = (sums[phrase * count + s] as number) / total;
+  };
+  for (let s = 0; s < count; s += 1) forward[s] = (weight[s] as number) * (s === 0 ? 1 : Math.exp(-moves.start));
+  scale(forward, 0);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    for (let to = 0; to < count; to += 1) {
+      let sum = 0;
+      for (let from = 0; from < count; from += 1) {
+        sum += (forward[(phrase - 1) * count + from] as number) * odds(from, to, phrase);
+      }
+      forward[phrase * count + to] = sum * (weight[phrase * count + to] as number);
+    }
+    scale(forward, phrase);
+  }
+  backward.fill(1, (length - 1) * count);
+  scale(backward, length - 1);
+  for (let phrase = length - 2; phrase >= 0; phrase -= 1) {
+    for (let from = 0; from < count; from += 1) {
+      let sum = 0;
+      for (let to = 0; to < count; to += 1) {
+        const next = (phrase + 1) * count + to;
+        sum += odds(from, to, phrase + 1) * (weight[next] as number) * (backward[next] as number);
+      }
+      backward[phrase * count + from] = sum;
+    }
+    scale(backward, phrase);
+  }
+  const turns = (phrase: number, a: number, b: number): number => {
+    let total = 0;
+    let these = 0;
+    for (let from = 0; from < count; from += 1) {
+      for (let to = 0; to < count; to += 1) {
+        const here = phrase * count + to;
+        const way =
+          (forward[(phrase - 1) * count + from] as number) *
+          odds(from, to, phrase) *
+          (weight[here] as number) *
+          (backward[here] as number);
+        total += way;
+        if (from === a && to === b) these += way;
+      }
+    }
+    return total === 0 ? 0 : these / total;
+  };
+  const sure = new Float64Array(length);
+  for (let phrase = 1; phrase < length; phrase += 1) {
+    const [a, b] = [path[phrase - 1] as number, path[phrase] as number];
+    if (a === b) continue;
+    let sum = 0;
+    for (let near = Math.max(1, phrase - 1); near <= Math.min(length - 1, phrase + 1); near += 1)
+      sum += turns(near, a, b);
+    sure[phrase] = Math.min(1, sum);
+  }
+  return sure;
+}
