@@ -11,7 +11,7 @@
 import { corners, findPatch } from "./point-matching.ts";
 import type { GreyImage } from "./raw-image.ts";
 import { shrunk } from "./raw-image.ts";
-import type { Alignment, Match } from "./similarity.ts";
+import type { Alignment, Match, Point } from "./similarity.ts";
 import { atWidth, fitAlignment, toPhoto, unmoved } from "./similarity.ts";
 
 /** One round of looking: at which width, how far around, and how many pixels off a corner may be to agree. */
@@ -21,23 +21,42 @@ interface Round {
   readonly half: number;
   readonly reach: number;
   readonly tolerance: number;
+  /** Compares how strongly brightness changes instead of brightness: other light, same edges. */
+  readonly edges: boolean;
 }
 
-const rounds: readonly Round[] = [
-  { width: 160, cells: 22, half: 6, reach: 18, tolerance: 1.5 },
-  { width: 400, cells: 24, half: 8, reach: 5, tolerance: 1.5 },
-  { width: 1000, cells: 26, half: 10, reach: 4, tolerance: 1.5 },
+const wide = { half: 6, reach: 18, tolerance: 1.5 } as const;
+const wider = { half: 8, reach: 26, tolerance: 1.8 } as const;
+const close = { half: 8, reach: 5, tolerance: 1.5 } as const;
+const closest = { half: 10, reach: 4, tolerance: 1.5 } as const;
+
+/** Ways to look, cheapest first: the next is tried when one comes to nothing. */
+const ways: readonly (readonly Round[])[] = [
+  [
+    { width: 160, cells: 22, ...wide, edges: false },
+    { width: 400, cells: 24, ...close, edges: false },
+    { width: 1000, cells: 26, ...closest, edges: false },
+  ],
+  [
+    { width: 250, cells: 26, ...wider, edges: true },
+    { width: 500, cells: 30, ...close, edges: true },
+    { width: 1000, cells: 30, ...closest, edges: true },
+  ],
 ];
 
 /** Width in pixels at which photos should be loaded to be aligned; results are in pixels of this width. */
 export const alignmentWidth = 1000;
 
-/** Patches less alike than this are different things. */
+/** Patches less alike than this are different things: of brightness, and of edges. */
 const alike = 0.55;
+const alikeEdges = 0.42;
 
 /** Corners that must agree before a movement is believed, and how much of the frame they must span. */
 const leastAgreeing = 14;
 const leastSpan = 0.3;
+
+/** Of the corners found in the last round, the share that must agree: by then they were looked for in the right places. */
+const leastShare = 0.4;
 
 export interface Agreement extends Alignment {
   /** Corners that agree on this movement, and corners found at all. */
@@ -51,32 +70,64 @@ export interface Agreement extends Alignment {
  * movement of a camera (more than 15 degrees or a fifth in scale). Pictures should be `alignmentWidth` wide.
  */
 export function alignerTo(reference: GreyImage): (photo: GreyImage) => Agreement | undefined {
-  const sizes = rounds.map((round) => {
-    const width = Math.min(round.width, reference.width);
-    return { round, width, height: Math.round((reference.height * width) / reference.width) };
-  });
-  const levels = sizes.map(({ round, width, height }) => {
-    const small = shrunk(reference, width, height);
-    return { small, places: corners(small, round.cells, round.half + 1) };
-  });
+  const ready = new Map<Round, Ready>();
+  const readyFor = (round: Round): Ready => {
+    const known = ready.get(round) ?? prepared(reference, round);
+    ready.set(round, known);
+    return known;
+  };
+  const looked = (photo: GreyImage, round: Round, guess: Alignment): Agreement | undefined => {
+    const { picture, places } = readyFor(round);
+    const { width, height } = picture;
+    const other = reduced(photo, width, height, round.edges);
+    const here = atWidth(guess, width);
+    const matches = places.flatMap((from): Match[] => {
+      const found = findPatch(picture, from, other, toPhoto(here, from), round.half, round.reach);
+      return found && found.likeness >= (round.edges ? alikeEdges : alike) ? [{ from, to: found.at }] : [];
+    });
+    return agreed(matches, width, height, round.tolerance);
+  };
   return (photo) => {
     if (Math.abs(reference.height / reference.width - photo.height / photo.width) > 0.01) return undefined;
-    let guess: Alignment = unmoved(reference.width, reference.height);
-    let result: Agreement | undefined;
-    for (const [i, { round, width, height }] of sizes.entries()) {
-      const { small, places } = levels[i] as (typeof levels)[number];
-      const other = shrunk(photo, Math.min(width, photo.width), Math.min(height, photo.height));
-      const here = atWidth(guess, width);
-      const matches = places.flatMap((from): Match[] => {
-        const found = findPatch(small, from, other, toPhoto(here, from), round.half, round.reach);
-        return found && found.likeness >= alike ? [{ from, to: found.at }] : [];
-      });
-      result = agreed(matches, width, height, round.tolerance);
-      if (!result) return undefined;
-      guess = atWidth(result, reference.width);
+    for (const [beginning, ...refinements] of ways) {
+      let result = beginning && looked(photo, beginning, unmoved(reference.width, reference.height));
+      for (const round of refinements) result = result && looked(photo, round, result);
+      if (result && result.agreeing >= leastShare * result.found)
+        return { ...result, ...atWidth(result, reference.width) };
     }
-    return result && { ...guess, agreeing: result.agreeing, found: result.found };
+    return undefined;
   };
+}
+
+/** The reference at a round's size, and the corners to look for. */
+interface Ready {
+  readonly picture: GreyImage;
+  readonly places: readonly Point[];
+}
+
+function prepared(reference: GreyImage, round: Round): Ready {
+  const width = Math.min(round.width, reference.width);
+  const small = shrunk(reference, width, Math.round((reference.height * width) / reference.width));
+  const places = corners(small, round.cells, round.half + 1);
+  return { picture: round.edges ? edgesOf(small) : small, places };
+}
+
+function reduced(photo: GreyImage, width: number, height: number, edges: boolean): GreyImage {
+  const small = shrunk(photo, Math.min(width, photo.width), Math.min(height, photo.height));
+  return edges ? edgesOf(small) : small;
+}
+
+/** How strongly brightness changes at each pixel, as a root, so that sunlit edges do not outweigh shaded ones. */
+function edgesOf({ width, height, data }: GreyImage): GreyImage {
+  const edges = new Uint8Array(width * height);
+  for (let y = 1; y < height - 1; y++)
+    for (let x = 1; x < width - 1; x++) {
+      const at = y * width + x;
+      const across = (data[at + 1] as number) - (data[at - 1] as number);
+      const down = (data[at + width] as number) - (data[at - width] as number);
+      edges[at] = Math.min(255, 12 * Math.sqrt(Math.hypot(across, down)));
+    }
+  return { width, height, data: edges };
 }
 
 /** The movement most matches agree on, fitted to them all; undefined when too few do. */

@@ -1,11 +1,17 @@
-/** OpenCV's WebAssembly build, the yardstick for thresholds. It becomes usable some time after it is loaded. */
+/** OpenCV's WebAssembly build, the yardstick for thresholds. */
 
-import cvModule from "@techstark/opencv-js";
+import { createRequire } from "node:module";
 
-export type OpenCv = typeof cvModule;
+type OpenCv = typeof import("@techstark/opencv-js");
 
-export async function openCv(): Promise<OpenCv> {
-  const cv = await (cvModule as OpenCv | Promise<OpenCv>);
-  if (!("Mat" in cv)) await new Promise<void>((resolve) => Object.assign(cv, { onRuntimeInitialized: resolve }));
-  return cv;
+/**
+ * Required, not imported, and never awaited nor what a promise resolves to: the library has a `then` of its own that
+ * hands over itself, and whoever awaits it (an import in tests does) goes round for ever.
+ */
+export const cv = createRequire(import.meta.url)("@techstark/opencv-js") as OpenCv;
+
+/** Resolves when OpenCV can be used. */
+export function openCvReady(): Promise<void> {
+  if ("Mat" in cv) return Promise.resolve();
+  return new Promise((resolve) => Object.assign(cv, { onRuntimeInitialized: resolve }));
 }

@@ -5,7 +5,7 @@ import { excessGreenLevels } from "../../src/photos/excess-green.ts";
 import { otsu } from "../../src/photos/otsu.ts";
 import { loadGrey, loadRgb } from "../../src/photos/picture-loader.ts";
 import { demoPhotos, photosFolder } from "./demo-truth.ts";
-import { openCv } from "./opencv.ts";
+import { cv, openCvReady } from "./opencv.ts";
 
 function histogramOf(data: Uint8Array): Float64Array {
   const histogram = new Float64Array(256);
@@ -51,7 +51,7 @@ describe("Otsu's threshold", () => {
   });
 
   test("equals OpenCV's threshold on the demo photos, grey and Excess Green", async () => {
-    const cv = await openCv();
+    await openCvReady();
     const sample = demoPhotos().filter((_, i) => i % 6 === 0);
     let compared = 0;
     for (const { file } of sample) {
