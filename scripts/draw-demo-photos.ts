@@ -1,8 +1,8 @@
 /**
  * Draws the demo garden's photos, the same bytes every time.
  *
- *     node scripts/draw-demo-photos.ts                                  into demo-content/photos, with truth.json beside them
- *     node scripts/draw-demo-photos.ts --megapixels 12 --count 200 DIR  large photos for the bench, into DIR
+ * node scripts/draw-demo-photos.ts                                  into demo-content/photos, with truth.json beside
+ * them node scripts/draw-demo-photos.ts --megapixels 12 --count 200 DIR  large photos for the bench, into DIR
  */
 
 import { mkdir, readdir, rm, writeFile } from "node:fs/promises";

@@ -4,7 +4,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 
-const chromium = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+const chromium = process.env.CHROMIUM ?? "/usr/bin/chromium";
 
 if (!existsSync(chromium)) {
   const root = process.getuid?.() === 0;

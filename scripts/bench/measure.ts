@@ -17,7 +17,6 @@ const TODAY = "2026-11-20";
 process.env.PLOTREEL_CACHE = cache;
 
 const began = performance.now();
-const cpuBegan = process.cpuUsage();
 const figures = mode === "bare" ? await bare() : mode === "brief" ? await brief() : await load();
 console.log(
   JSON.stringify({ ms: performance.now() - began, ...figures, peakMiB: process.resourceUsage().maxRSS / 1024 }),

@@ -8,6 +8,7 @@ import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
 import { openNoteCache } from "./note-cache.ts";
 import { type Report, reportTo } from "./report.ts";
+import { readSpoken } from "./spoken-captions.ts";
 
 export interface LoadOptions {
   /** Relative to the current folder, or absolute. */
@@ -49,6 +50,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const { texts, problems: unreadTexts } = await readTexts(folder, records.weatherFiles);
   const weather = gardenWeather(texts, records.settings.position, today);
   const problems = [...records.problems, ...photos.problems, ...unreadTexts, ...weather.problems];
-  const garden = growGarden({ ...records, problems }, photos.photos);
+  const spoken = await readSpoken(folder, records.episodes.values());
+  const garden: Garden = { ...growGarden({ ...records, problems }, photos.photos), spoken };
   return { garden, weather, today, recordsDir, cacheDir, report };
 }

@@ -12,6 +12,7 @@ import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { publish } from "./publish-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { timeline } from "./timeline-command.ts";
+import { type WrapOptions, wrap } from "./wrap-command.ts";
 
 /** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
 export async function main(argv: readonly string[], effects: Effects = realEffects()): Promise<number> {
@@ -76,9 +77,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
+    .option("--base <path>", "serve the public site below this path of its address, such as /garden/", basePath)
     .option("--serve", "then show both on this machine until stopped")
     .option("--address <address>", "with --serve: let a phone in at this address of your own network, by a code")
-    .action(async (options: LoadOptions & { out: string; serve?: boolean; address?: string }) =>
+    .action(async (options: LoadOptions & { out: string; base?: string; serve?: boolean; address?: string }) =>
       finish(await publish(await loadGarden(options, effects), options, effects)),
     );
 
@@ -89,6 +91,25 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--json", "as data")
     .action(async (folder: string, options: LoadOptions & { dryRun?: boolean; json?: boolean }) =>
       finish(await ingest(await loadGarden(options, effects), { ...options, folder }, effects)),
+    );
+
+  withOut(withRecords(program.command("wrap")))
+    .description(
+      "after filming: chapters, captions with names set right, what was missed, promises, description, edit log",
+    )
+    .argument("<episode>", "an episode's folder name")
+    .option("--captions <file>", "captions or timed text, where they do not lie beside the episode's record")
+    .option("--comments <file>", "viewers' comments, one a line; comments.txt beside the record unless given")
+    .option(
+      "--glossary <file>",
+      "your own words and how they are heard; glossary.txt in the records folder unless given",
+    )
+    .option("--length <time>", "how long the film lasts, such as 12:05", filmLength)
+    .option("--limit <characters>", "longest description", wholeNumber)
+    .option("--accept <numbers...>", "take promises heard into the episode's record, by their numbers", promiseNumber)
+    .option("--json", "print the data instead of the report")
+    .action(async (episode: string, options: LoadOptions & Omit<WrapOptions, "episode">) =>
+      finish(await wrap(await loadGarden(options, effects), { ...options, episode }, effects)),
     );
 
   withRecords(program.command("new"))
@@ -126,7 +147,32 @@ function withOut(command: Command): Command {
   return command.option("--out <dir>", "where the results go", "out");
 }
 
+/** A path with a slash at both ends. */
+function basePath(text: string): string {
+  const path = `/${text}/`.replace(/\/{2,}/g, "/");
+  if (!/^[\w./~-]*$/.test(path) || path.includes("/../")) {
+    throw new InvalidArgumentError("Write the path below the address: /garden/.");
+  }
+  return path;
+}
+
 function day(text: string): string {
   if (!isDay(text)) throw new InvalidArgumentError("Write a day as year, month and day: 2026-06-14.");
   return text;
+}
+
+function wholeNumber(text: string): number {
+  if (!/^[1-9]\d{0,8}$/.test(text)) throw new InvalidArgumentError("Write a whole number from 1 on.");
+  return Number(text);
+}
+
+/** Each number of a list is read with those before it. */
+function promiseNumber(text: string, before: readonly number[] = []): readonly number[] {
+  return [...before, ...text.split(",").map(wholeNumber)];
+}
+
+/** "12:05" or "1:02:05" in seconds. */
+function filmLength(text: string): number {
+  if (!/^(?:\d+:)?\d{1,2}:[0-5]\d$/.test(text)) throw new InvalidArgumentError("Write minutes and seconds: 12:05.");
+  return text.split(":").reduce((seconds, part) => seconds * 60 + Number(part), 0);
 }

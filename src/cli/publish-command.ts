@@ -1,5 +1,6 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
+import type { Garden } from "../model.ts";
 import { publishComparisons, publishPhotos } from "../photos/index.ts";
 import { problemText } from "../records/index.ts";
 import { briefPage, buildSites, type FieldList, PrivacyBreach, PublishRunning } from "../site/index.ts";
@@ -15,10 +16,16 @@ import { serveSites } from "./serve-sites.ts";
 export interface PublishOptions {
   /** Relative to the current folder, or absolute. */
   readonly out: string;
+  /** Path below which the public site is served, with a slash at both ends; stands above what garden.md says. */
+  readonly base?: string | undefined;
   /** Show both sites on this machine until the command is stopped. */
   readonly serve?: boolean | undefined;
   /** With `serve`: an address of this machine by which other devices are let in to the field pages. */
   readonly address?: string | undefined;
+}
+
+function servedBelow(garden: Garden, base: string): Garden {
+  return { ...garden, settings: { ...garden.settings, base } };
 }
 
 export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
@@ -34,7 +41,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
     onProgress: (done, total) => report.progress("Making photo copies", done, total),
   });
   const grown = await measured(loaded);
-  const { garden } = grown;
+  const garden = options.base === undefined ? grown.garden : servedBelow(grown.garden, options.base);
   const comparisons = await publishComparisons(grown.viewpoints, {
     recordsDir,
     cacheDir: path.join(cacheDir, "comparisons"),

@@ -73,7 +73,8 @@ function notAVerb(first: Word, place: Place, meant: readonly string[]): Problem 
 function slipBeforeCrop(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const [first] = words;
   const amount = amountAt(words, 1, "metric");
-  if (first === undefined || amount === undefined || names.at("crop", words, amount.end) === undefined) return undefined;
+  if (first === undefined || amount === undefined || names.at("crop", words, amount.end) === undefined)
+    return undefined;
   if (ordinary.has(first.lower) || beginsVerb(first.lower)) return undefined;
   const [meant] = slipIn(first.lower, mainForms) ?? [];
   return meant === undefined ? undefined : notAVerb(first, place, [meant]);

@@ -4,6 +4,7 @@
  */
 import path from "node:path";
 import { type AstroInlineConfig, build, type ViteUserConfig } from "astro";
+import { withoutDirectionControls } from "./without-direction-controls.ts";
 
 type VitePlugin = Extract<NonNullable<NonNullable<ViteUserConfig["plugins"]>[number]>, { name: string }>;
 
@@ -68,7 +69,7 @@ export async function buildRoot(site: RootBuild): Promise<void> {
 function dataModule(name: string, data: unknown): VitePlugin {
   const id = `virtual:${name}`;
   const key = `plotreel:${name}`;
-  (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = data;
+  (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = withoutDirectionControls(data);
   return {
     name: `plotreel-${name}`,
     resolveId: (asked: string) => (asked === id ? `\0${id}` : undefined),

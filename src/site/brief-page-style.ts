@@ -30,6 +30,16 @@ p { text-wrap: pretty; }
 .mark strong { font-size: 1.5rem; letter-spacing: .12em; text-transform: uppercase; margin-right: .6rem; }
 main { max-width: 78rem; margin: 0 auto; padding: 1.5rem max(1.25rem, 4vw) 4rem; }
 .when { margin-top: .5rem; font-size: 1.375rem; }
+.plan, .left { max-width: 44rem; margin-top: .35rem; }
+code { font: inherit; font-weight: 500; }
+.light { margin: 1rem 0 0; }
+.light svg { max-width: 100%; height: auto; overflow: visible; }
+.light rect { fill: var(--line); }
+.light rect.best { fill: var(--quiet); }
+.light rect.chosen { fill: var(--flower); }
+.light text { fill: var(--quiet); font-size: 12px; }
+.clock { margin-top: .15rem; font-weight: 500; }
+.say { margin-top: .5rem; max-width: 44rem; padding-left: .75rem; border-left: 3px solid var(--line); }
 .quiet { color: var(--quiet); }
 section { margin-top: 2.25rem; }
 section > h2 { margin-bottom: .5rem; }
@@ -93,6 +103,16 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   h2 { font-size: 9pt; }
   h3 { font-size: 9.5pt; }
   .when, table, .notes { font-size: inherit; }
+  .plan { max-width: none; margin: 0; padding-right: 52mm; }
+  .light, .clock, .say { margin: 0; }
+  .light { position: absolute; top: 0; right: 0; }
+  .light svg { height: 7mm; width: auto; }
+  .light rect { fill: #aaa; }
+  .light rect.best { fill: #555; }
+  .light rect.chosen { fill: #000; }
+  main { position: relative; }
+  .say { padding: 0; border: 0; }
+  .left { max-width: none; }
   .when { display: inline; margin: 0 0 0 2mm; }
   .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid #aaa; margin-top: 1mm; }
   section { margin-top: 1.4mm; }
@@ -118,6 +138,6 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   h2, h3, header { break-after: avoid; }
   .show li, tr, .notes p { break-inside: avoid; }
   p, li { orphans: 2; widows: 2; }
-  .screen, .facts .screen, .kept, .tight .could, details, footer { display: none; }
+  .screen, .facts .screen, .kept, .tight .could, .tight .facts .should, details, footer { display: none; }
 }
 `;

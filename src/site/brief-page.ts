@@ -4,19 +4,24 @@
  */
 import { createHash } from "node:crypto";
 import type { Garden } from "../model.ts";
-import { capital, sayDay, sayNumber } from "../timeline/index.ts";
+import { capital, sayDay, sayNumber, sayPlural } from "../timeline/index.ts";
 import {
   type Brief,
   type FollowUpLine,
   factParagraphs,
+  headLine,
+  leftOutWords,
   levelWords,
+  lightWords,
+  planWords,
   quietChanges,
   type Sentence,
   type ShowPoint,
   type Stop,
-  targetWords,
+  stopLength,
   type VarietyRow,
 } from "../tour/index.ts";
+import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 
@@ -44,7 +49,7 @@ export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter")
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
 <main>
-${head(brief)}
+${head(brief, garden)}
 <div class="paper${wordsToPrint(brief) > fullPaper ? " tight" : ""}">
 ${opening(brief)}
 ${owed(brief)}
@@ -68,8 +73,9 @@ const fullPaper = 25_000;
 function wordsToPrint(brief: Brief): number {
   const ofStop = (stop: Stop) => [
     ...stop.show,
-    ...factParagraphs(stop),
+    ...factParagraphs(stop).filter(({ shown }) => shown !== undefined && shown !== "no"),
     ...stop.lastSeen,
+    ...stop.shots,
     ...stop.tasks,
     ...stop.troubles,
     ...stop.cautions,
@@ -80,15 +86,12 @@ function wordsToPrint(brief: Brief): number {
   return lines.reduce((sum, line) => sum + line.text.length, 0);
 }
 
-function head(brief: Brief): string {
-  const parts = [
-    brief.dateText,
-    brief.target === undefined ? undefined : targetWords(brief.target),
-    brief.start === undefined ? undefined : `start ${brief.start.replace(/^0/, "")}`,
-    brief.sinceText === undefined ? "the first tour" : `since ${brief.sinceText}`,
-  ].filter((part) => part !== undefined);
+function head(brief: Brief, garden: Garden): string {
+  const light = lightWords(brief);
   return `<h1>${text(brief.title)}</h1>
-<p class="when">${parts.map(text).join(" · ")}</p>`;
+<p class="when">${text(headLine(brief, garden.settings))}</p>
+<p class="plan">${text(planWords(brief))}${light === undefined ? "" : ` ${text(light)}`}</p>
+${lightChart(brief.plan)}`;
 }
 
 function opening(brief: Brief): string {
@@ -116,15 +119,21 @@ function siteHeading(stops: readonly Stop[], index: number): string {
 
 function stopHtml(stop: Stop, brief: Brief, language: string): string {
   const facts = factParagraphs(stop);
-  const said =
-    facts.length === 0
-      ? ""
-      : `<ul class="facts">${facts.map((fact) => `<li${fact.about === "bed" ? ' class="screen"' : ""}>${sentence(fact)}</li>`).join("")}</ul>`;
+  const factItem = (fact: (typeof facts)[number]) =>
+    `<li class="${fact.shown === undefined || fact.shown === "no" ? "screen" : fact.shown}">${sentence(fact)}</li>`;
+  const said = facts.length === 0 ? "" : `<ul class="facts">${facts.map(factItem).join("")}</ul>`;
+  const plan = [stopLength(stop.seconds), stop.from === undefined ? undefined : `from ${stop.from}`, stop.light].filter(
+    (part) => part !== undefined,
+  );
+  const stand = [stop.way, stop.spot.text === "" ? undefined : stop.spot.text].filter((part) => part !== undefined);
   return `<article class="stop" id="${stop.id.toLowerCase()}">
 <header><h3><span class="number">${stop.number}</span> ${text(stop.title)}</h3>
-${stop.spot.text === "" ? "" : `<p class="spot">${text(capital(stop.spot.text))}.</p>`}
+<p class="clock">${text(plan.join(" · "))}</p>
+${stand.length === 0 ? "" : `<p class="spot">${text(capital(stand.join("; ")))}.</p>`}
+${stop.link === undefined ? "" : `<p class="say">“${text(stop.link)}”</p>`}
 ${stop.lastSeen.length === 0 ? "" : `<p class="seen">${stop.lastSeen.map(sentence).join(" ")}</p>`}</header>
 <div class="told"><ul class="show">${stop.show.map(showItem).join("")}</ul>
+${stop.close === undefined ? "" : `<p class="say">“${text(stop.close)}”</p>`}
 ${said}
 ${notes(stop)}</div>
 <div class="listed">${varietyTable(stop.varieties)}
@@ -134,7 +143,7 @@ ${changes(stop, brief, language)}</div>
 
 function showItem(point: ShowPoint): string {
   const classes = [point.level, point.kind === "new" ? "is-new" : ""].filter((name) => name !== "").join(" ");
-  return `<li class="${classes}"><label><input type="checkbox" id="${point.id.toLowerCase().replace(".", "-")}"><span><span class="level">${levelWords(point)}.</span>${sentence(point)}</span></label></li>`;
+  return `<li class="${classes}"><label><input type="checkbox" id="${point.id.toLowerCase().replace(".", "-")}"><span><span class="level">${levelWords(point)}.</span>${sentence(point)}${point.shot === undefined ? "" : ` <span class="why">${point.shot}</span>`}</span></label></li>`;
 }
 
 /** The roles are said outright, because on a phone and on paper the rows are laid out as lines of text. */
@@ -168,8 +177,29 @@ function notes(stop: Stop): string {
     .map(([title, all]) => `<p><b>${title}:</b> ${all.map(sentence).join(" ")}</p>`);
   const gear =
     stop.gear.length === 0 ? [] : [`<p><b>Gear here:</b> ${stop.gear.map((row) => text(row.title)).join(", ")}.</p>`];
-  const all = [...gear, ...lines];
+  const all = [...gear, ...lines, ...pointTo(stop), shots(stop)];
   return all.length === 0 ? "" : `<div class="notes">${all.join("")}</div>`;
+}
+
+/** The links are words here: the page asks nothing of any network. */
+function pointTo({ pointTo: films }: Stop): readonly string[] {
+  if (films.length === 0) return [];
+  const said = films.map(
+    ({ title, text: words, about }) => `<i>${text(title)}</i>${text(words.slice(title.length))} (${text(about)})`,
+  );
+  return [`<p><b>Point to:</b> ${said.join(" · ")}.</p>`];
+}
+
+/** Shots beside those that stand at the things to show. */
+function shots({ shots: all, show }: Stop): string {
+  const atPoints = new Set(show.map(({ shot }) => shot));
+  const others = all.filter(({ id, kind }) => kind === "wide" || !atPoints.has(id));
+  const said = others.map((shot) => {
+    if (shot.kind === "walk-in") return `${shot.id} walk-in`;
+    if (shot.kind !== "wide") return `${shot.id} ${text(shot.text)}`;
+    return `${shot.id} wide${shot.match === undefined ? "" : ", match the photo"}`;
+  });
+  return `<p class="shots"><b>Shots:</b> ${said.join(" · ")}.</p>`;
 }
 
 function changes(stop: Stop, brief: Brief, language: string): string {
@@ -186,13 +216,11 @@ function changes(stop: Stop, brief: Brief, language: string): string {
 }
 
 function leftOut(brief: Brief): string {
-  if (brief.leftOut.length === 0) return "";
-  const lines = brief.leftOut.map((line) => {
-    const time =
-      line.seconds === undefined ? "" : ` <span class="why">(${sayNumber(line.seconds)} seconds to say)</span>`;
-    return `<li>${capital(sentence(line))}${line.miss === undefined ? "." : ""}${time}</li>`;
-  });
-  return `<section><h2>Not in this tour</h2><ul class="lines">${lines.join("")}</ul></section>`;
+  const words = leftOutWords(brief);
+  if (words === undefined) return "";
+  const line = (words: string) => text(words).replace(/`([^`]*)`/g, "<code>$1</code>");
+  const more = words.more === 0 ? [] : [`and ${sayPlural(words.more, "smaller thing", "smaller things")}`];
+  return `<section><h2>${text(words.title)}</h2><p class="left">${[...words.lines.map(line), ...more].join(" · ")}.</p></section>`;
 }
 
 function before(brief: Brief): string {

@@ -5,17 +5,21 @@
 import { copyFile, link, mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import pLimit from "p-limit";
-import type { Day, Garden } from "../model.ts";
+import type { Day, Garden, GardenSettings } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
 import { buildRoot } from "./astro-build.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
+import { headersFile, robots, siteMap } from "./host-files.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
+import type { SiteFile } from "./page-data/shapes.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { publicGarden } from "./public-garden.ts";
+import { whilePublishing } from "./publish-lock.ts";
 import { clearNext, dropNext, nextFolder, putLive } from "./swap-folders.ts";
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
+import { withoutDirectionControls } from "./without-direction-controls.ts";
 import { inWorkFolder } from "./work-folder.ts";
 
 export interface BuildOptions {
@@ -60,7 +64,12 @@ export class PrivacyBreach extends Error {
 /** Files written at the same time. */
 const AT_ONCE = 16;
 
+/** Throws `PrivacyBreach`, or `PublishRunning` when another run is at work in the same folder. */
 export async function buildSites(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
+  return whilePublishing(path.resolve(options.outDir), () => build(garden, options));
+}
+
+async function build(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
   // Astro needs the current folder for itself, so every path is made whole before.
   const publicDir = path.resolve(options.outDir, "public");
   const privateDir = path.resolve(options.outDir, "private");
@@ -76,6 +85,7 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
     (options.fieldLists ?? []).map(({ tour }) => tour),
     comparisons,
   );
+  const pages = publicSite(open, options.today, options.photos, comparisons);
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {
@@ -86,7 +96,7 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
         base: garden.settings.base,
         address: garden.settings.address,
         module: "public-site",
-        data: publicSite(open, options.today, options.photos, comparisons),
+        data: pages,
       });
       options.report?.step("Making the field pages");
       await buildRoot({
@@ -104,6 +114,7 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
     await placeViewpointPhotos(nextFolder(privateDir), field.viewpoints, options.photos);
     await placeBriefs(nextFolder(privateDir), options.briefs);
     await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);
+    await placeHostFiles(nextFolder(publicDir), garden.settings, pages.files);
     options.report?.step("Reading every public page for anything private");
     const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
     if (breaches.length > 0) throw new PrivacyBreach(breaches);
@@ -142,6 +153,27 @@ async function placeBriefs(siteDir: string, briefs: BuildOptions["briefs"]): Pro
   const folder = path.join(siteDir, "briefs");
   await mkdir(folder, { recursive: true });
   for (const { name, html } of briefs) await writeFile(path.join(folder, `${name}.html`), html);
+}
+
+/** What programs read, beside the pages people read. */
+async function placeHostFiles(
+  siteDir: string,
+  { base, address }: GardenSettings,
+  files: readonly SiteFile[],
+): Promise<void> {
+  const home = address === undefined ? undefined : address + base;
+  const built = (await readdir(siteDir, { recursive: true })).map((file) => file.split(path.sep).join("/"));
+  const all = [
+    ...files,
+    { path: "_headers", text: headersFile(base) },
+    ...(home === undefined
+      ? []
+      : [
+          { path: "sitemap.xml", text: siteMap(built, home) },
+          { path: "robots.txt", text: robots(home) },
+        ]),
+  ];
+  for (const file of all) await writeFile(path.join(siteDir, file.path), withoutDirectionControls(file.text));
 }
 
 async function countPages(siteDir: string): Promise<number> {

@@ -8,4 +8,5 @@ export { fieldListPage } from "./field-list/field-list-page.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { publicGarden } from "./public-garden.ts";
+export { PublishRunning } from "./publish-lock.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";

@@ -1,4 +1,5 @@
 /** Handing over finished folders: what is served is the last complete site until the new one stands beside it. */
+import { existsSync, renameSync } from "node:fs";
 import { mkdir, rename, rm, stat } from "node:fs/promises";
 
 /** Where a site is built before it goes live. */
@@ -18,11 +19,14 @@ export async function clearNext(live: string): Promise<void> {
   await mkdir(nextFolder(live), { recursive: true });
 }
 
-/** Puts the finished folders live together; only renames happen here, so that little time passes between them. */
+/**
+ * Puts the finished folders live together. No system swaps two folders for every program, so it takes two renames each;
+ * nothing else may run between them, and `clearNext` mends what a stop between the two leaves.
+ */
 export async function putLive(folders: readonly string[]): Promise<void> {
   for (const live of folders) {
-    if (await exists(live)) await rename(live, lastFolder(live));
-    await rename(nextFolder(live), live);
+    if (existsSync(live)) renameSync(live, lastFolder(live));
+    renameSync(nextFolder(live), live);
   }
   for (const live of folders) await rm(lastFolder(live), { recursive: true, force: true });
 }

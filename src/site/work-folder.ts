@@ -3,9 +3,10 @@
  * its sources and resolves packages from the current folder, and neither may happen in a person's records nor in an
  * installed, perhaps read-only, package.
  */
-import { cp, mkdir, mkdtemp, rm, symlink } from "node:fs/promises";
+import { cp, mkdir, mkdtemp, readdir, rm, symlink } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { isRunning } from "./publish-lock.ts";
 
 const SOURCES = path.dirname(fileURLToPath(import.meta.url));
 
@@ -15,7 +16,8 @@ const PAGE_FOLDERS = ["public", "field", "components", "styles"] as const;
 /** Runs `work` with a fresh work folder as the current folder, and clears up whatever happens. */
 export async function inWorkFolder<T>(cacheDir: string, work: (folder: string) => Promise<T>): Promise<T> {
   await mkdir(cacheDir, { recursive: true });
-  const folder = await mkdtemp(path.join(cacheDir, "work-"));
+  await sweepAbandoned(cacheDir);
+  const folder = await mkdtemp(path.join(cacheDir, `work-${process.pid}-`));
   const before = process.cwd();
   try {
     for (const name of PAGE_FOLDERS) {
@@ -30,6 +32,14 @@ export async function inWorkFolder<T>(cacheDir: string, work: (folder: string) =
   } finally {
     process.chdir(before);
     await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** Removes the folders of runs that were killed; a process number in use may be somebody else's by now, and waits. */
+async function sweepAbandoned(cacheDir: string): Promise<void> {
+  for (const name of await readdir(cacheDir)) {
+    const pid = Number(/^work-(\d+)-/u.exec(name)?.[1]);
+    if (pid > 0 && !isRunning(pid)) await rm(path.join(cacheDir, name), { recursive: true, force: true });
   }
 }
 

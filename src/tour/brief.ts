@@ -6,6 +6,9 @@
  * the garden's own language, and every sentence tells where it rests.
  */
 import type { Day, Obtained, Place, Source } from "../model.ts";
+import type { PointTo } from "./earlier-films.ts";
+import type { Plan } from "./plan/plan.ts";
+import type { Shot } from "./shots.ts";
 
 /** Words to be said or read, with the lines of the records they rest on. */
 export interface Sentence {
@@ -22,19 +25,25 @@ export type Level = "must" | "should" | "could";
 /** What makes a thing worth showing. One row each in show-values.ts, whose keys the garden's `weights` may name. */
 export type ShowKind =
   | "owed"
-  | "asked for"
   | "new"
   | "lost"
+  | "going"
   | "trouble"
   | "trouble over"
   | "first flower"
   | "first fruit"
   | "first picking"
+  | "first time"
+  | "ready"
   | "picking"
+  | "in flower"
   | "up"
   | "finished"
   | "trial"
   | "question"
+  | "side by side"
+  | "last year"
+  | "a year ago"
   | "due soon"
   | "grew"
   | "built"
@@ -43,7 +52,7 @@ export type ShowKind =
 
 /** One thing to show at a stop. */
 export interface ShowPoint extends Sentence {
-  /** "S3.2": the second thing at the third stop. */
+  /** "S3b": the second thing at the third stop. */
   readonly id: string;
   readonly level: Level;
   readonly kind: ShowKind;
@@ -53,9 +62,14 @@ export interface ShowPoint extends Sentence {
   readonly value: number;
   /** Planting ids it speaks of. */
   readonly plantings: readonly string[];
-  /** Time to say it at the garden's narration rate, seconds. */
+  /** Time it takes on film: the words at the garden's narration rate, and the handling. Seconds. */
   readonly seconds: number;
+  /** Id of the shot that shows it. */
+  readonly shot?: string | undefined;
 }
+
+/** Words to be said on camera, with the lines of the records they rest on. */
+export type OutlineLine = Pick<Sentence, "text" | "sources">;
 
 /** Something ready to be said of one or more plantings. */
 export interface Fact extends Sentence {
@@ -111,9 +125,13 @@ export interface ChangeLine extends Sentence {
 }
 
 export interface TroubleLine extends Sentence {
+  /** "clubroot on the Greyhound cabbages" */
+  readonly what: string;
   readonly cause: string;
   readonly opened: Day;
   readonly tried: readonly string[];
+  /** Planting ids it troubles; empty when it troubles the bed as a whole. */
+  readonly plantings: readonly string[];
 }
 
 export interface TaskLine extends Sentence {
@@ -171,8 +189,25 @@ export interface Stop {
   readonly cautions: readonly Sentence[];
   /** What must be said of things given, lent, paid for or linked. */
   readonly disclosures: readonly Sentence[];
-  /** Time to say all that is to be shown, seconds, at the garden's narration rate. */
+  /** Planned length on film, walking there included, seconds. */
   readonly seconds: number;
+  /** Seconds into the film at which the stop begins. */
+  readonly begins: number;
+  /** Clock at which it begins, "9:21"; undefined without a start. Setting up and going from site to site are in it. */
+  readonly from?: string | undefined;
+  /** How to get there from the stop before: "ten steps north-east from the bean row". */
+  readonly way?: string | undefined;
+  /** The line that leads here from the stop before, said on the way; the outline begins with it and tells where it rests. */
+  readonly link?: string | undefined;
+  /** Light at that clock time in a film-maker's words: "sun behind you until 10:40"; undefined when nothing tells. */
+  readonly light?: string | undefined;
+  /** What to say, in order: the link line first, what is owed or coming last. */
+  readonly outline: readonly OutlineLine[];
+  /** The outline's last line, when something is owed or coming. */
+  readonly close?: string | undefined;
+  readonly shots: readonly Shot[];
+  /** Earlier films to point to, the most specific and newest first. */
+  readonly pointTo: readonly PointTo[];
 }
 
 export interface FollowUpLine extends Sentence {
@@ -185,6 +220,8 @@ export interface FollowUpLine extends Sentence {
   readonly standing: "overdue" | "due" | "open";
   /** How the thing stands now, from the records; undefined when nothing tells. */
   readonly now?: Sentence | undefined;
+  /** The same as said to viewers: "In June I promised to show the leeks again." */
+  readonly said: Sentence;
   /** Stop id at which to keep it; undefined when no stop of this tour can. */
   readonly stop?: string | undefined;
 }
@@ -193,15 +230,25 @@ export interface OpeningLine extends Sentence {
   readonly kind: "newest" | "owed" | "biggest change";
 }
 
-/** A bed the tour passes by. The text names it, the reason, and the strongest thing viewers miss. */
+/** A bed the tour passes by, or a thing at one of its stops that the film has no room for. */
 export interface LeftOut extends Sentence {
+  readonly what: "bed" | "thing";
   readonly bed: string;
   readonly title: string;
+  /** As it is named in the list: "the Chioggia beetroot in the long bed". */
+  readonly about: string;
+  /** Why it is out: "no room", "you said skip", "nothing new since May". */
   readonly why: string;
+  /** What stands behind its name in the list: "up since Thursday"; of a bed, why it is out and what is missed. */
+  readonly reason: string;
   /** The strongest thing to show there; undefined when there is nothing new. */
   readonly miss?: string | undefined;
-  /** Time to say that, seconds. */
+  /** Time it would take on film, seconds. */
   readonly seconds?: number | undefined;
+  /** What to write behind `keep:` to have it. */
+  readonly keepBy?: string | undefined;
+  /** What could go to make room for it: the weakest thing in the plan that is long enough. */
+  readonly couldGo?: string | undefined;
 }
 
 export interface Check extends Sentence {
@@ -216,6 +263,8 @@ export interface Check extends Sentence {
     | "trial"
     | "must"
     | "stop"
+    | "wish"
+    | "weight"
     | "target";
   readonly bed?: string | undefined;
 }
@@ -233,8 +282,9 @@ export interface Brief {
   readonly sinceText?: string | undefined;
   /** Seconds the film should last. */
   readonly target?: number | undefined;
-  /** Wall clock "09:15". */
+  /** Wall clock "09:15" at which filming begins: the person's own, else the best by the light. */
   readonly start?: string | undefined;
+  readonly plan: Plan;
   readonly opening: readonly OpeningLine[];
   readonly followUps: readonly FollowUpLine[];
   readonly stops: readonly Stop[];

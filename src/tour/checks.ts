@@ -1,15 +1,13 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
 import { daysBetween } from "../calendar.ts";
-import type { Episode } from "../model.ts";
 import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
 import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Check, Sentence, Stop } from "./brief.ts";
+import type { Check, Sentence } from "./brief.ts";
 import { onDay, type Speech } from "./days-said.ts";
 import { doubtsNoted } from "./doubts.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { looksHardToSay } from "./hard-names.ts";
-import { mentions } from "./mentions.ts";
 import { withPreposition } from "./place-in-bed.ts";
 import { cultivar, isUnnamed, thePlants } from "./plant-names.ts";
 import { type Ground, say } from "./sentence.ts";
@@ -37,7 +35,7 @@ export function checksBefore(
   ];
 }
 
-function check(kind: Check["kind"], sentence: Sentence, bed?: string): Check {
+export function check(kind: Check["kind"], sentence: Sentence, bed?: string): Check {
   return { ...sentence, kind, bed };
 }
 
@@ -154,50 +152,6 @@ function trialChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Ch
       say(`${trial.title}: the verdict was due ${onDay(trial.verdictDue ?? speech.day, speech)}.`, [trial]),
     ),
   );
-}
-
-/** What the episode asks for that this tour does not have, and a target that the musts alone fill. */
-export function planChecks(
-  episode: Episode | undefined,
-  stops: readonly Stop[],
-  unknown: readonly string[],
-  mustSeconds: number,
-): readonly Check[] {
-  const checks: Check[] = [];
-  if (stops.length === 0)
-    checks.push(
-      check("stop", say("No bed of this tour is in use on that day: there is nothing to stop at.", [episode])),
-    );
-  for (const name of unknown)
-    checks.push(check("stop", say(`The episode stops at “${name}”, which no record describes.`, [episode])));
-  for (const name of episode?.must ?? []) {
-    const found = stops.some(
-      (stop) =>
-        stop.bed === name ||
-        mentions(stop.title, [name]) ||
-        stop.show.some(
-          (point) =>
-            point.why.startsWith("you asked for it") &&
-            (mentions(point.text, [name]) || point.plantings.some((id) => id.includes(name))),
-        ),
-    );
-    if (!found) checks.push(check("must", say(`You marked “${name}” as a must, and no stop shows it.`, [episode])));
-  }
-  const both = (episode?.keep ?? []).filter((name) => episode?.skip.includes(name));
-  for (const name of both)
-    checks.push(check("stop", say(`The episode both keeps and skips “${name}”; it was skipped.`, [episode])));
-  if (episode?.target !== undefined && mustSeconds > episode.target) {
-    const over = Math.ceil((mustSeconds - episode.target) / 60);
-    checks.push(
-      check(
-        "target",
-        say(`Saying the musts alone takes ${sayPlural(over, "minute", "minutes")} more than the film should last.`, [
-          episode,
-        ]),
-      ),
-    );
-  }
-  return checks;
 }
 
 /** One lot for each variety of the tour, in walking order. */

@@ -2,7 +2,7 @@
 import { batchesOf, bySowing, byVariety } from "./batches.ts";
 import { bedFacts, placeFacts } from "./bed-facts.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Fact, Sentence, Stop } from "./brief.ts";
+import type { Fact, Level, Sentence, Stop } from "./brief.ts";
 import { expectedFact } from "./expected-picking.ts";
 import { thisDayLastYear } from "./last-seen.ts";
 import { pickedFact, pickedUnassigned } from "./picked-sentences.ts";
@@ -32,6 +32,8 @@ export function factsOf(here: BedOnTheDay): readonly Fact[] {
 export interface FactParagraph extends Sentence {
   /** What it tells of: plants, or the bed itself. */
   readonly about: "plants" | "bed";
+  /** How strongly what it speaks of is shown: "no" when it is not; undefined of the bed as a whole. */
+  readonly shown?: Level | "no" | undefined;
 }
 
 /**
@@ -60,10 +62,21 @@ export function factParagraphs(stop: Stop): readonly FactParagraph[] {
     if (follows || bedToo) paragraphs.at(-1)?.push(line);
     else paragraphs.push([line]);
   }
+  const levelOf = (plantings: readonly string[]): Level | "no" =>
+    levels.find((level) =>
+      stop.show.some((point) => point.level === level && point.plantings.some((id) => plantings.includes(id))),
+    ) ?? "no";
   return paragraphs.map((lines) => ({
     text: lines.map(({ text }) => text).join(" "),
     sources: lines.flatMap(({ fact }) => fact.sources),
     private: false,
     about: lines[0]?.fact.kind === "bed" ? "bed" : "plants",
+    shown: plantless(lines) ? undefined : levelOf(lines.flatMap(({ fact }) => fact.plantings)),
   }));
+}
+
+const levels: readonly Level[] = ["must", "should", "could"];
+
+function plantless(lines: readonly { readonly fact: Fact }[]): boolean {
+  return lines.every(({ fact }) => fact.plantings.length === 0);
 }

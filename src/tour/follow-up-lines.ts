@@ -2,7 +2,7 @@
 import { daysBetween } from "../calendar.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps, sayMonth } from "../timeline/index.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine } from "./brief.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
@@ -14,23 +14,27 @@ import { say } from "./sentence.ts";
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
 const dueSoon = 31;
 
+/** A follow-up with the bed id of the stop that can keep it, before the stops are numbered. */
+export interface OwedLine extends Omit<FollowUpLine, "stop"> {
+  readonly keptAt?: string | undefined;
+  /** The plants it speaks of at that stop. */
+  readonly lots: readonly Lot[];
+}
+
 /** Open follow-ups of the whole garden, each with the stop that can keep it: overdue, due, then the others. */
-export function followUpLines(
-  index: GardenIndex,
-  stops: readonly BedOnTheDay[],
-  speech: Speech,
-): readonly FollowUpLine[] {
+export function followUpLines(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly OwedLine[] {
   const lines = openFollowUps(index.garden, speech.day).map((followUp) => followUpLine(followUp, stops, speech));
   const rank = { overdue: 0, due: 1, open: 2 };
   return lines.toSorted((a, b) => rank[a.standing] - rank[b.standing]);
 }
 
-function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech: Speech): FollowUpLine {
+function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech: Speech): OwedLine {
   const here = stopFor(followUp, stops);
   const days = followUp.due === undefined ? undefined : daysBetween(speech.day, followUp.due);
   const standing = days === undefined ? "open" : days < 0 ? "overdue" : days <= dueSoon ? "due" : "open";
   return {
     ...say(owedText(followUp, speech), [followUp]),
+    said: say(saidText(followUp, speech), [followUp]),
     id: followUp.id,
     what: followUp.what,
     bed: followUp.bed,
@@ -39,7 +43,8 @@ function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech:
     due: followUp.due,
     standing,
     now: here === undefined ? undefined : answerTo(followUp, here),
-    stop: here === undefined ? undefined : `S${stops.indexOf(here) + 1}`,
+    keptAt: here?.bed.id,
+    lots: here === undefined ? [] : lotsSpokenOf(followUp, here),
   };
 }
 
@@ -68,6 +73,18 @@ function owedText(followUp: FollowUp, speech: Speech): string {
   return oneOf(followUp.id, [promised, `Owed since ${since}: you said you would ${toYou(said)}.${due}`]);
 }
 
+/** "In June I promised to show the leeks again in July." What cannot follow "to" is said as it was. */
+function saidText(followUp: FollowUp, speech: Speech): string {
+  const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
+  const month = sayMonth(followUp.promisedOn, { language: speech.settings.language, near: speech.day });
+  const said = lowerFirst(what.replace(/^to\s+/i, ""));
+  if (!promiseVerbs.test(said)) return `Since ${month} I have owed you this: ${said}${/[!?…]$/.test(what) ? "" : "."}`;
+  const promised = `In ${month} I promised to ${said}.`;
+  return /^(?:say|tell)\b/i.test(said)
+    ? promised
+    : oneOf(followUp.id, [promised, `I said in ${month} that I would ${said}.`]);
+}
+
 /** Said only when it is past: until then the promise itself says when ("show the leeks again in July"). */
 function dueText({ due }: FollowUp, speech: Speech): string {
   return due === undefined || due >= speech.day ? "" : ` It was due by ${dayOnly(due, speech)}.`;
@@ -78,7 +95,7 @@ const promiseVerbs =
   /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|try|update|visit|walk|weigh)\b/i;
 
 /** The person's "I" is "you" in a brief that speaks to them. */
-function toYou(said: string): string {
+export function toYou(said: string): string {
   const words: Readonly<Record<string, string>> = {
     "i am": "you are",
     "i was": "you were",

@@ -1,5 +1,6 @@
 // Takes: the garden, and an episode or a day.
-// Gives: the brief of that tour as plain data (what to show at each stop, why, and where each sentence rests), and its Markdown.
+// Gives: the brief of that tour as plain data (what to show and say at each stop, the plan by length, walk, clock and light,
+// and where each sentence rests), and its Markdown.
 // Never does: touch the disk, ask a clock, invent anything no record tells.
 
 // The words and measures that recaps share with briefs, so that one fact reads the same in both.
@@ -14,6 +15,7 @@ export type {
   LeftOut,
   Level,
   OpeningLine,
+  OutlineLine,
   Sentence,
   ShowKind,
   ShowPoint,
@@ -24,9 +26,10 @@ export type {
   TroubleLine,
   VarietyRow,
 } from "./brief.ts";
-export { briefMarkdown, targetWords } from "./brief-markdown.ts";
+export { briefMarkdown, type MarkdownOptions } from "./brief-markdown.ts";
 export { cautionsFor } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
+export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
 export {
   comparable,
@@ -40,7 +43,18 @@ export {
 export { type BriefRequest, makeBrief } from "./make-brief.ts";
 export { inTurn, oneOf } from "./phrasing.ts";
 export { type Fit, type Fitting, fitToTarget } from "./plan/fit.ts";
+export type { Plan, Reorder, StartScore } from "./plan/plan.ts";
+export {
+  headLine,
+  type LeftOutWords,
+  leftOutWords,
+  lightWords,
+  planWords,
+  stopLength,
+  targetWords,
+} from "./plan-words.ts";
 export { cultivar, isSingular, label, type Named, plantName, theCrop, thePlants } from "./plant-names.ts";
 export { type Ground, say, secondsToSay, together } from "./sentence.ts";
+export type { Shot } from "./shots.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
 export { fromWords } from "./source-words.ts";

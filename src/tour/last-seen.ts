@@ -12,8 +12,8 @@ import { say } from "./sentence.ts";
 /** More crops than this are told by the rest of their number. */
 const mostNamed = 5;
 
-/** "When viewers last saw the long bed, on 13 June, it was bare." */
-export function lastSeen(here: BedOnTheDay): readonly Sentence[] {
+/** "When viewers last saw the long bed, on 13 June, it was bare." To viewers themselves it is "when you last saw". */
+export function lastSeen(here: BedOnTheDay, viewers: "viewers" | "you" = "viewers"): readonly Sentence[] {
   const { episode, day } = here.since;
   if (episode === undefined) {
     return [say(`No published tour has stopped at ${theBed(here.bed)} yet.`, [here.bed])];
@@ -24,10 +24,10 @@ export function lastSeen(here: BedOnTheDay): readonly Sentence[] {
   const bed = theBed(here.bed);
   const text =
     held === undefined
-      ? `When viewers last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it was", "they were")} bare.`
+      ? `When ${viewers} last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it was", "they were")} bare.`
       : oneOf(here.bed.id, [
-          `When viewers last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it", "they")} held ${held}.`,
-          `On ${date} viewers saw ${bed} with ${held}.`,
+          `When ${viewers} last saw ${bed}, on ${date}, ${bedVerb(here.bed, "it", "they")} held ${held}.`,
+          `On ${date} ${viewers} saw ${bed} with ${held}.`,
         ]);
   return [say(text, [record, ...groundsOf(here.past, here)])];
 }

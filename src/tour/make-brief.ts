@@ -1,32 +1,39 @@
-/** Makes the brief of one tour from the garden: beds in order, each with what it asks to be shown, and all that goes before. */
-import type { Day, Episode, Garden } from "../model.ts";
+/**
+ * Makes the brief of one tour from the garden: what every bed offers, what of it the film has room for, the walk, the clock,
+ * the light, and the words for all of it.
+ */
+import type { Day, Garden } from "../model.ts";
 import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
-import type { Brief, FollowUpLine, Stop } from "./brief.ts";
-import { cautionsFor } from "./cautions.ts";
-import { checksBefore, planChecks } from "./checks.ts";
-import { dayOnly, type Speech, speechOf } from "./days-said.ts";
-import { factsOf } from "./facts.ts";
-import { followUpLines } from "./follow-up-lines.ts";
+import type { Brief, FollowUpLine } from "./brief.ts";
+import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
+import { questionsByBed } from "./candidates/owed-and-asked.ts";
+import { checksBefore } from "./checks.ts";
+import { dayOnly, type Speech } from "./days-said.ts";
+import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
 import { indexGarden } from "./garden-index.ts";
-import { lastSeen } from "./last-seen.ts";
-import { leftOutLines } from "./left-out.ts";
-import { endedSentence, lostSentences } from "./news-sentences.ts";
+import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
-import { showPoints } from "./show-points.ts";
+import { chooseWhatFits, type Offer } from "./plan/choose.ts";
+import { planTour } from "./plan/plan-tour.ts";
+import { planChecks } from "./plan-checks.ts";
+import { shownBefore } from "./shown-before.ts";
 import { publishedTours, sinceFor } from "./since.ts";
-import { disclosureLines, gearRow } from "./source-words.ts";
-import { type PhotosByBed, photosByBed, spotOf } from "./spot.ts";
+import { photosByBed } from "./spot.ts";
 import { orderStops } from "./stop-order.ts";
+import { tellStops } from "./stops.ts";
 import { openTaskLines } from "./task-lines.ts";
-import { openTroubles } from "./trouble-lines.ts";
-import { varietyRows } from "./variety-rows.ts";
+import { wishesOf } from "./wishes.ts";
 
 export interface BriefRequest {
   /** Episode id. */
   readonly episode?: string | undefined;
   /** Filming day of a tour that no episode record plans. */
   readonly day?: Day | undefined;
+  /** Wall clock "09:30" at which filming begins, whatever the episode's record says. */
+  readonly start?: string | undefined;
+  /** Cloud is expected: the light has no direction. */
+  readonly overcast?: boolean | undefined;
   readonly today: Day;
 }
 
@@ -34,47 +41,67 @@ export interface BriefRequest {
  * The brief of an episode on its filming day, or of a tour on a day. An episode id that no record has is treated as a
  * day's tour, today's unless `day` is given; the command that asks says so before.
  */
-export function makeBrief(garden: Garden, { episode: id, day: asked, today }: BriefRequest): Brief {
-  const episode = id === undefined ? undefined : garden.episodes.get(id);
-  const day = episode?.day ?? asked ?? today;
+export function makeBrief(garden: Garden, request: BriefRequest): Brief {
+  const episode = request.episode === undefined ? undefined : garden.episodes.get(request.episode);
+  const day = episode?.day ?? request.day ?? request.today;
   const index = indexGarden(garden);
   const speech: Speech = { settings: garden.settings, day };
   const tours = publishedTours(garden, day, episode?.id);
-  const order = orderStops(garden, episode, day);
+  const wishes = wishesOf(garden, episode);
+  const order = orderStops(garden, episode, day, wishes);
   const found = order.beds.map((bed) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours)));
   // A tour whose stops nobody chose passes by what is bare and was bare before.
-  const chosen = episode !== undefined && episode.stops.length > 0;
   const owedBeds = new Set(openFollowUps(garden, day).map((followUp) => followUp.bed));
-  const beds = found.filter((here) => chosen || !isBare(here) || owedBeds.has(here.bed.id));
+  const kept = (here: BedOnTheDay) => order.listed || wishes.keptBeds.has(here.bed.id);
+  const beds = found.filter((here) => kept(here) || !isBare(here) || owedBeds.has(here.bed.id));
   const bare = found.filter((here) => !beds.includes(here)).map(({ bed }) => ({ bed, why: "not listed" as const }));
-  const photos = photosByBed(garden.photos);
-  const followUps = followUpLines(index, beds, speech);
-  const stops = beds.map((here, at) => stopOf(here, at + 1, followUps, photos, episode));
+  const owed = followUpLines(index, beds, speech);
+  const findings: Findings = {
+    owed: byBed(owed),
+    questions: questionsByBed(garden.events, beds),
+    photos: photosByBed(garden.photos),
+    shown: shownBefore(garden, day, episode?.id),
+    wishes,
+  };
+  const offers = beds.map((here): Offer => ({ here, candidates: candidatesAt(here, findings), fixed: kept(here) }));
+  const target = episode?.target;
+  const choice = chooseWhatFits(offers, target);
+  const { stops: planned, plan } = planTour({
+    garden,
+    day,
+    choice,
+    episode,
+    listed: order.listed,
+    target,
+    start: request.start ?? episode?.start,
+    overcast: request.overcast === true,
+  });
+  const tour = episode?.id ?? day;
+  const here = planned.map((stop) => stop.here);
+  const followUps = owed.map((line) => withStop(line, here));
+  const stops = tellStops(planned, choice, findings, tour);
   const lastTour = tours.at(-1);
-  const seconds = (levels: readonly string[]) =>
-    stops.reduce(
-      (sum, stop) =>
-        sum + stop.show.reduce((all, point) => all + (levels.includes(point.level) ? point.seconds : 0), 0),
-      0,
-    );
-  const must = seconds(["must"]);
   return {
-    tour: episode?.id ?? day,
+    tour,
     title: episode?.title ?? `Tour of ${dayOnly(day, speech)}`,
     date: day,
     dateText: wholeDate(day, garden),
     since: lastTour?.day,
     sinceText: lastTour === undefined ? undefined : `the tour of ${dayOnly(lastTour.day, speech)}`,
-    target: episode?.target,
-    start: episode?.start,
-    opening: openingLines(beds, followUps),
+    target,
+    start: plan.start,
+    plan,
+    opening: openingLines(here, followUps),
     followUps,
     stops,
-    leftOut: leftOutLines(index, [...order.passed, ...bare], tours, speech),
+    leftOut: [...fallenToLength(choice), ...passedBeds(index, [...order.passed, ...bare], tours, speech, findings)],
     tasks: openTaskLines(openTasks(garden, day), speech),
-    checks: [...planChecks(episode, stops, order.unknown, must), ...checksBefore(index, beds, photos, speech)],
+    checks: [
+      ...planChecks({ garden, episode, order, offers, choice, plan, wishes, speech }),
+      ...checksBefore(index, here, findings.photos, speech),
+    ],
     kit: garden.settings.kit,
-    seconds: { must, should: seconds(["must", "should"]) },
+    seconds: secondsByLevel(stops),
   };
 }
 
@@ -82,55 +109,25 @@ function isBare({ growing, ended, news }: BedOnTheDay): boolean {
   return growing.length === 0 && ended.length === 0 && news.length === 0;
 }
 
-function stopOf(
-  here: BedOnTheDay,
-  number: number,
-  followUps: readonly FollowUpLine[],
-  photos: PhotosByBed,
-  episode: Episode | undefined,
-): Stop {
-  const id = `S${number}`;
-  const speech = speechOf(here);
-  const { garden } = here.index;
-  const gear = here.now.gear.flatMap((one) => garden.gear.get(one) ?? []);
-  const varieties = here.growing.flatMap((lot) => (lot.variety === undefined ? [] : [lot.variety]));
-  const show = showPoints(
-    here,
-    id,
-    followUps.filter((line) => line.stop === id),
-    episode,
+/** Follow-ups by the bed whose stop can keep them. */
+function byBed(lines: readonly OwedLine[]): ReadonlyMap<string, readonly OwedLine[]> {
+  return Map.groupBy(
+    lines.filter(({ keptAt }) => keptAt !== undefined),
+    ({ keptAt }) => keptAt ?? "",
   );
-  return {
-    id,
-    number,
-    bed: here.bed.id,
-    title: here.bed.title,
-    site: here.site?.id,
-    siteTitle: here.site?.title,
-    since: here.since,
-    spot: spotOf(here, photos),
-    show,
-    varieties: varietyRows(here),
-    gear: gear.map(gearRow),
-    facts: factsOf(here),
-    changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
-      text,
-      sources: [note],
-      private: isPrivate,
-      kind,
-      day,
-    })),
-    finishedSince: [
-      ...here.ended.map((lot) => endedSentence(lot, here)),
-      ...lostSentences(here).map(({ sentence }) => sentence),
-    ],
-    lastSeen: lastSeen(here),
-    troubles: openTroubles(here),
-    tasks: openTaskLines(here.now.tasks, speech),
-    cautions: cautionsFor(here),
-    disclosures: disclosureLines([...new Set(varieties)], gear),
-    seconds: show.reduce((sum, point) => sum + point.seconds, 0),
-  };
+}
+
+function withStop({ keptAt, lots: _, ...line }: OwedLine, stops: readonly BedOnTheDay[]): FollowUpLine {
+  const at = stops.findIndex(({ bed }) => bed.id === keptAt);
+  return { ...line, stop: at < 0 ? undefined : `S${at + 1}` };
+}
+
+function secondsByLevel(stops: Brief["stops"]): Brief["seconds"] {
+  const of = (levels: readonly string[]) =>
+    stops
+      .flatMap(({ show }) => show)
+      .reduce((sum, { level, seconds }) => sum + (levels.includes(level) ? seconds : 0), 0);
+  return { must: of(["must"]), should: of(["must", "should"]) };
 }
 
 /** "Saturday 18 July 2026", in the garden's language. */

@@ -1,30 +1,37 @@
 /** Which beds a tour stops at and in what order: the person's own list when there is one, else the plan. */
 import type { Bed, Day, Episode, Garden, Site } from "../model.ts";
+import type { Wishes } from "./wishes.ts";
 
 /** The beds to stop at, in walking order, and those passed by with the reason. */
 export interface StopOrder {
   readonly beds: readonly Bed[];
+  /** The person listed the stops, so their order stays. */
+  readonly listed: boolean;
   readonly passed: readonly { readonly bed: Bed; readonly why: "not in use" | "private" | "skip" | "not listed" }[];
   /** Ids in the episode's stops that no record and no note knows. */
   readonly unknown: readonly string[];
 }
 
-export function orderStops(garden: Garden, episode: Episode | undefined, day: Day): StopOrder {
-  const skip = episode?.skip ?? [];
+export function orderStops(
+  garden: Garden,
+  episode: Episode | undefined,
+  day: Day,
+  { keptBeds, skippedBeds }: Pick<Wishes, "keptBeds" | "skippedBeds">,
+): StopOrder {
   const listed =
     episode === undefined || episode.stops.length === 0 ? undefined : episode.stops.map((stop) => stop.bed);
-  const keep = (episode?.keep ?? []).filter((name) => listed !== undefined && bedNamed(garden, name) !== undefined);
   const beds: Bed[] = [];
   const passed: { bed: Bed; why: StopOrder["passed"][number]["why"] }[] = [];
   const unknown: string[] = [];
   const wanted =
-    listed === undefined ? inPlanOrder(garden) : [...listed, ...keep].map((name) => bedNamed(garden, name) ?? name);
+    listed === undefined ? inPlanOrder(garden) : [...listed, ...keptBeds].map((name) => bedNamed(garden, name) ?? name);
   for (const bed of wanted) {
     if (typeof bed === "string") unknown.push(bed);
     else if (beds.includes(bed) || passed.some((other) => other.bed === bed)) continue;
-    else if (skip.some((name) => bedNamed(garden, name) === bed)) passed.push({ bed, why: "skip" });
+    else if (skippedBeds.has(bed.id)) passed.push({ bed, why: "skip" });
     else if (!inUse(bed, day)) passed.push({ bed, why: "not in use" });
-    else if (listed === undefined && isPrivate(garden, bed)) passed.push({ bed, why: "private" });
+    else if (listed === undefined && !keptBeds.has(bed.id) && isPrivate(garden, bed))
+      passed.push({ bed, why: "private" });
     else beds.push(bed);
   }
   if (listed !== undefined) {
@@ -33,7 +40,7 @@ export function orderStops(garden: Garden, episode: Episode | undefined, day: Da
       if (!known && inUse(bed, day)) passed.push({ bed, why: isPrivate(garden, bed) ? "private" : "not listed" });
     }
   }
-  return { beds, passed, unknown };
+  return { beds, passed, unknown, listed: listed !== undefined };
 }
 
 /**

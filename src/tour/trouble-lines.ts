@@ -15,9 +15,11 @@ export function openTroubles(here: BedOnTheDay): readonly TroubleLine[] {
     .toSorted((a, b) => (a.opened < b.opened ? 1 : -1))
     .map((trouble) => ({
       ...troubleSentence(trouble, here),
+      what: `${trouble.cause}${onPlants(trouble, here)}`,
       cause: trouble.cause,
       opened: trouble.opened,
       tried: trouble.tried,
+      plantings: trouble.plantings,
     }));
 }
 
@@ -28,10 +30,17 @@ function stillThere(trouble: Trouble, here: BedOnTheDay): boolean {
 }
 
 /** Troubles that ended since viewers last saw the bed. */
-export function endedTroubles(here: BedOnTheDay): readonly Sentence[] {
+export function endedTroubles(
+  here: BedOnTheDay,
+): readonly (Sentence & { readonly what: string; readonly cause: string; readonly plantings: readonly string[] })[] {
   return here.now.troubles
     .filter(({ ended }) => ended !== undefined && ended > here.newsAfter)
-    .map((trouble) => endedSentence(trouble, here));
+    .map((trouble) => ({
+      ...endedSentence(trouble, here),
+      what: `${trouble.cause}${onPlants(trouble, here)}`,
+      cause: trouble.cause,
+      plantings: trouble.plantings,
+    }));
 }
 
 function troubleSentence(trouble: Trouble, here: BedOnTheDay): Sentence {

@@ -43,8 +43,11 @@ interface Candidates {
   readonly lengths: Uint8Array;
   readonly letters: Int32Array;
   readonly slips: Uint8Array;
-  /** First candidate with at least so many consonants. */
-  readonly firstOf: Uint16Array;
+  /** All sounds but the vowels. */
+  readonly bones: readonly string[];
+  /** By the number of a run's consonants: the first candidate that allows as many slips, and after the last. */
+  readonly first: Uint16Array;
+  readonly end: Uint16Array;
 }
 
 export function soundsLike(words: readonly Word[], names: readonly KnownName[]): readonly SoundsLike[] {
@@ -82,28 +85,32 @@ function compare(
   to: number,
   consonants: string,
   letters: number,
-  { names, sounds: of, weights, lengths, letters: theirs, slips, firstOf }: Candidates,
+  { names, sounds: of, weights, lengths, letters: theirs, slips, bones, first, end }: Candidates,
   found: SoundsLike[],
 ): void {
   const length = consonants.length;
+  const last = end[length] as number;
   let full: string | undefined;
-  const end = lengths.length;
-  for (let at = firstOf[Math.max(0, length - MOST_SLIPS)] as number; at < end; at += 1) {
-    const longer = (lengths[at] as number) - length;
-    if (longer > MOST_SLIPS) break;
+  let ownBones: string | undefined;
+  for (let at = first[length] as number; at < last; at += 1) {
     const allowed = slips[at] as number;
-    const apart = longer < 0 ? -longer : longer;
-    if (apart > allowed || (allowed > 0 && bits(letters ^ (theirs[at] as number)) + apart > 2 * allowed)) continue;
+    const apart = Math.abs((lengths[at] as number) - length);
+    if (apart > allowed) continue;
     const sound = of[at] as Sound;
-    if (allowed > 0 && distance(consonants, sound.consonants) > allowed) continue;
+    if (allowed === 0) {
+      full ??= joined(sounds.slice(from, to).map((one) => one.full));
+      ownBones ??= withoutVowels(full);
+      if (consonants !== sound.consonants && ownBones !== bones[at]) continue;
+    } else {
+      if (bits(letters ^ (theirs[at] as number)) + apart > 2 * allowed) continue;
+      if (distance(consonants, sound.consonants) > allowed) continue;
+    }
     full ??= joined(sounds.slice(from, to).map((one) => one.full));
-    if (allowed === 0 && consonants !== sound.consonants && withoutVowels(full) !== withoutVowels(sound.full)) continue;
     const one = likeness(words, to, full, sound.full, weights[at] as number);
     const beats = Math.abs(syllables(full) - syllables(sound.full));
-    if (one.likeness - SYLLABLE * beats < UNLIKE) continue;
-    const name = names[at] as KnownName;
-    if (isItself(words, from, to, name)) continue;
     one.likeness -= SYLLABLE * beats;
+    const name = names[at] as KnownName;
+    if (one.likeness < UNLIKE || isItself(words, from, to, name)) continue;
     found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
   }
 }
@@ -159,27 +166,26 @@ function withoutVowels(full: string): string {
 
 // ------------------------------------------------------------------------------------------------------ the rough look
 
-/** Most consonants that may differ, of the longest name. */
-const MOST_SLIPS = Math.ceil(MOST_CONSONANTS * SLIPS);
-
 function candidatesOf(names: readonly KnownName[]): Candidates {
   const rows = names
     .filter(({ name, sounds }) => sounds.some(({ full }) => full.length >= SHORTEST) && !/\d/.test(name))
     .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
     .filter(({ length }) => length <= MOST_CONSONANTS)
     .sort((a, b) => a.length - b.length);
-  const firstOf = Uint16Array.from({ length: MOST_CONSONANTS + 2 }, (_, length) => {
-    const first = rows.findIndex((row) => row.length >= length);
-    return first < 0 ? rows.length : first;
-  });
+  const slips = rows.map(({ length }) => (length < FEW ? 0 : Math.ceil(length * SLIPS)));
+  const fits = (run: number) => (row: { readonly length: number }, at: number) =>
+    Math.abs(row.length - run) <= (slips[at] as number);
+  const runs = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run) => run);
   return {
     names: rows.map(({ name }) => name),
     sounds: rows.map(({ sound }) => sound),
     weights: Float64Array.from(rows, ({ sound }) => soundWeight(sound.full)),
     lengths: Uint8Array.from(rows, ({ length }) => length),
     letters: Int32Array.from(rows, ({ sound }) => unary(sound.consonants)),
-    slips: Uint8Array.from(rows, ({ length }) => (length < FEW ? 0 : Math.ceil(length * SLIPS))),
-    firstOf,
+    slips: Uint8Array.from(slips),
+    bones: rows.map(({ sound }) => withoutVowels(sound.full)),
+    first: Uint16Array.from(runs, (run) => Math.max(0, rows.findIndex(fits(run)))),
+    end: Uint16Array.from(runs, (run) => rows.findLastIndex(fits(run)) + 1),
   };
 }
 

@@ -29,12 +29,12 @@ export function planned(brief: Brief): Brief {
     from: ["9:15", "9:21"][index],
     light: "sun behind you until 10:40",
     link: index === 0 ? undefined : "From the gate, ten steps left.",
-    shots: [
+    shots: shots([
       { id: `S${stop.number}.1`, kind: "wide", level: "must", text: "Wide from the gate", match: photo.path },
       { id: `S${stop.number}.2`, kind: "close-up", level: "should", text: "Female flower, close" },
       { id: `S${stop.number}.3`, kind: "insert", text: "Hand's width between leaves" },
       { id: `S${stop.number}.4`, kind: "cutaway", text: "Mesh edge, low" },
-    ],
+    ]),
     outline: [
       { text: "And straight out of the gate, the bed that was bare in May.", sources: [] },
       {
@@ -45,6 +45,11 @@ export function planned(brief: Brief): Brief {
     ],
   }));
   return { ...brief, stops };
+}
+
+/** Says of a list of shots that it is one, where it stands inside a wider object. */
+function shots(list: Brief["stops"][number]["shots"]): Brief["stops"][number]["shots"] {
+  return list;
 }
 
 export async function pictures(): Promise<ReadonlyMap<string, FieldPicture>> {

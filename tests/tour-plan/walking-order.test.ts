@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { EXACT_STOPS, routeLength, shortestRoute } from "../../src/tour/route.ts";
+import { EXACT_STOPS, routeLength, shortestRoute } from "../../src/tour/plan/route.ts";
 
 // TSPLIB95 (Reinelt, ORSA Journal on Computing 3:376-384, 1991): coordinates DDD.MM, latitude first, and the optimum of the closed walk.
 // burma14's best open path from its first town, 2880, was computed by exhaustive dynamic programming outside the project.

@@ -1,0 +1,148 @@
+/** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
+
+import { capital, sayList } from "../../timeline/index.ts";
+import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
+import { bedVerb, theBed } from "../bed-names.ts";
+import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
+import { onDay, sinceDay, speechOf } from "../days-said.ts";
+import { endedSentence, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { cultivar } from "../plant-names.ts";
+import { firstDayOf, standsNow } from "../planting-sentences.ts";
+import { say } from "../sentence.ts";
+import type { ShownBefore } from "../shown-before.ts";
+import { endedTroubles, openTroubles } from "../trouble-lines.ts";
+import { isNewThisYear } from "../variety-rows.ts";
+import type { Candidate } from "./candidate.ts";
+
+export function newCandidates(here: BedOnTheDay): Candidate[] {
+  const speech = speechOf(here);
+  return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
+    const [lot] = batch.lots;
+    const { planted, sown, since } = lot.planting;
+    const up = firstDayOf(lot, "up");
+    const gist =
+      planted !== undefined
+        ? `planted ${onDay(planted, speech)}`
+        : up !== undefined
+          ? `up ${sinceDay(up, speech)}`
+          : `sown ${onDay(sown ?? since, speech)}`;
+    return {
+      kind: "new",
+      sentence: newSentence(batch, here),
+      why: here.since.episode === undefined ? "this bed has never been shown" : `it came ${here.since.text}`,
+      about: theBatch(batch),
+      gist,
+      keepBy: cultivar(lot),
+      lots: batch.lots,
+    };
+  });
+}
+
+/** "First time in this garden: Chioggia beetroot and Lucullus chard." For what viewers saw unnamed; what is new says so itself. */
+export function firstTimeCandidates(here: BedOnTheDay, shown: ShownBefore): Candidate[] {
+  const lots = here.growing.filter(
+    (lot) =>
+      !isNews(lot, here) &&
+      isNewThisYear(lot.planting.variety, here) &&
+      lot.variety !== undefined &&
+      shown.lastNamed(lot.variety) === undefined,
+  );
+  const [first, ...more] = [...new Map(lots.map((lot) => [lot.planting.variety, lot])).values()];
+  if (first === undefined) return [];
+  const names = [...new Set([first, ...more].map((lot) => named(batchOf([lot]))))];
+  return [
+    {
+      kind: "first time",
+      sentence: say(
+        `First time in this garden: ${sayList(names)}.`,
+        [first, ...more].flatMap((lot) => lot.grounds),
+      ),
+      why: "it was never grown here before this year",
+      about: sayList(names),
+      gist: "first time in this garden",
+      keepBy: cultivar(first),
+      lots: [first, ...more],
+    },
+  ];
+}
+
+export function goneCandidates(here: BedOnTheDay): Candidate[] {
+  const speech = speechOf(here);
+  const lost = lostSentences(here).map(({ sentence, batch }) => ({
+    kind: "lost" as const,
+    sentence,
+    why: "viewers saw more of them last time",
+    about: theBatch(batch),
+    gist: "some were lost",
+    keepBy: cultivar(batch.lots[0]),
+    lots: batch.lots,
+  }));
+  const ended = here.ended
+    .filter(({ planting }) => (planting.ended ?? "") >= here.season)
+    .map((lot) => ({
+      kind: lot.planting.stage === "lost" ? ("lost" as const) : ("finished" as const),
+      sentence: endedSentence(lot, here),
+      why: lot.before === undefined ? "it came and went between two tours" : "viewers will look for it",
+      about: theBatch(batchOf([lot])),
+      gist: `${lot.planting.stage === "lost" ? "lost" : "out"} ${onDay(lot.planting.ended ?? here.day, speech)}`,
+      keepBy: cultivar(lot),
+      lots: [lot],
+    }));
+  return [...lost, ...ended];
+}
+
+export function troubleCandidates(here: BedOnTheDay): Candidate[] {
+  const speech = speechOf(here);
+  const open = openTroubles(here).map((line) => ({
+    kind: "trouble" as const,
+    sentence: line,
+    why: line.opened > here.newsAfter ? "it is new" : "it is not over",
+    about: `the ${line.what}`,
+    gist: sinceDay(line.opened, speech),
+    keepBy: line.cause,
+    lots: lotsOf(here, line.plantings),
+  }));
+  const over = endedTroubles(here).map((line) => ({
+    kind: "trouble over" as const,
+    sentence: line,
+    why: "it ended well",
+    about: `the ${line.what}`,
+    gist: "over",
+    keepBy: line.cause,
+    lots: lotsOf(here, line.plantings),
+  }));
+  return [...open, ...over];
+}
+
+function lotsOf(here: BedOnTheDay, plantings: readonly string[]): readonly Lot[] {
+  return here.growing.filter((lot) => plantings.includes(lot.planting.id));
+}
+
+/** Nothing happened: what stands is still worth a look, and an empty bed is told as such. */
+export function standingCandidates(here: BedOnTheDay): Candidate[] {
+  if (here.growing.length === 0) {
+    const text = `${capital(theBed(here.bed))} ${bedVerb(here.bed, "is", "are")} empty at the moment.`;
+    return [
+      {
+        kind: "standing",
+        sentence: say(text, [here.bed]),
+        why: "nothing grows in it",
+        about: theBed(here.bed),
+        gist: "empty",
+        keepBy: here.bed.title,
+        lots: [],
+      },
+    ];
+  }
+  return batchesOf(here.growing)
+    .slice(0, 2)
+    .map((batch) => ({
+      kind: "standing",
+      sentence: standsNow(batch, here),
+      why: here.since.episode === undefined ? "this bed has never been shown" : `nothing is noted ${here.since.text}`,
+      about: theBatch(batch),
+      gist: "as it stood",
+      keepBy: cultivar(batch.lots[0]),
+      lots: batch.lots,
+    }));
+}

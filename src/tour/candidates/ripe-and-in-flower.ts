@@ -1,0 +1,118 @@
+/** Plants at their moment: first flower and first picking, in flower, ripe, ready soon. */
+import { daysBetween } from "../../calendar.ts";
+import { capital } from "../../timeline/index.ts";
+import { agree, batchesOf, bySowing, byVariety, groundsOf, theBatch } from "../batches.ts";
+import type { BedOnTheDay } from "../bed-on-the-day.ts";
+import { dayOnly, onDay, sinceDay, speechOf } from "../days-said.ts";
+import { expectedFact, readyFrom } from "../expected-picking.ts";
+import { milestonesSince } from "../milestones.ts";
+import { isNews } from "../news-sentences.ts";
+import { pickedSinceSentence } from "../picked-sentences.ts";
+import { cultivar, thePlants } from "../plant-names.ts";
+import { say } from "../sentence.ts";
+import type { Candidate } from "./candidate.ts";
+
+/** Days within which "ready soon" is worth saying. */
+const soon = 14;
+
+/** Days for which vegetables in flower are worth a look; flowers are grown for it and always are. */
+const freshlyInFlower = 14;
+
+export function firstCandidates(here: BedOnTheDay): Candidate[] {
+  const speech = speechOf(here);
+  const gists = {
+    up: (day: string) => `up ${sinceDay(day, speech)}`,
+    "first flower": (day: string) => `in flower ${sinceDay(day, speech)}`,
+    "first fruit": (day: string) => `in fruit ${sinceDay(day, speech)}`,
+    "first picking": (day: string) => `first picked ${onDay(day, speech)}`,
+  };
+  return milestonesSince(here).map((milestone) => ({
+    kind: milestone.kind,
+    sentence: milestone,
+    why: `first time ${here.since.episode === undefined ? "this season" : here.since.text}`,
+    about: thePlants(milestone.lot),
+    gist: gists[milestone.kind](milestone.day),
+    keepBy: cultivar(milestone.lot),
+    lots: [milestone.lot],
+  }));
+}
+
+export function pickingCandidates(here: BedOnTheDay): Candidate[] {
+  const begun = new Set(
+    milestonesSince(here)
+      .filter(({ kind }) => kind === "first picking")
+      .map(({ lot }) => lot.planting.id),
+  );
+  return byVariety(here.growing)
+    .filter((batch) => !batch.lots.some((lot) => begun.has(lot.planting.id)))
+    .flatMap((batch) => {
+      const sentence = pickedSinceSentence(batch, here);
+      return sentence === undefined
+        ? []
+        : [
+            {
+              kind: "picking" as const,
+              sentence,
+              why: "it is being picked",
+              about: theBatch(batch),
+              gist: "being picked",
+              keepBy: cultivar(batch.lots[0]),
+              lots: batch.lots,
+            },
+          ];
+    });
+}
+
+/** What should be ready by now and is not picked, and what will be before the next tour. */
+export function readyCandidates(here: BedOnTheDay): Candidate[] {
+  return bySowing(here.growing).flatMap((batch) => {
+    const day = readyFrom(batch.lots[0]);
+    if (day === undefined) return [];
+    const away = daysBetween(here.day, day);
+    const fact = Math.abs(away) <= soon ? expectedFact(batch, here) : undefined;
+    if (fact === undefined) return [];
+    const due = away > 0;
+    return [
+      {
+        kind: due ? ("due soon" as const) : ("ready" as const),
+        sentence: fact,
+        why: due ? "it will be ready before the next tour" : "it should be ready by now",
+        about: theBatch(batch),
+        gist: due
+          ? `ready from about ${dayOnly(day, speechOf(here))}`
+          : `due since about ${dayOnly(day, speechOf(here))}`,
+        keepBy: cultivar(batch.lots[0]),
+        lots: batch.lots,
+      },
+    ];
+  });
+}
+
+/** "The Velvet Queen sunflowers are in flower, since Thursday." One for each story, first flowers apart. */
+export function flowerCandidates(here: BedOnTheDay): Candidate[] {
+  const told = new Set(milestonesSince(here).map(({ lot }) => lot.planting.id));
+  const speech = speechOf(here);
+  const open = here.growing.filter(
+    (lot) =>
+      lot.planting.stage === "flowering" &&
+      !told.has(lot.planting.id) &&
+      !isNews(lot, here) &&
+      (lot.crop?.use === "flower" || daysBetween(lot.planting.stageSince, here.day) <= freshlyInFlower),
+  );
+  return batchesOf(open).map((batch) => {
+    const since = sinceDay(batch.lots[0].planting.stageSince, speech);
+    const flowered = batch.lots.flatMap(({ events }) => events.filter(({ kind }) => kind === "flowered").slice(-1));
+    return {
+      kind: "in flower",
+      sentence: say(
+        `${capital(theBatch(batch))} ${agree(batch, "has", "have")} been in flower ${since}.`,
+        flowered.length > 0 ? flowered : groundsOf(batch),
+      ),
+      why: "it is in flower today",
+      about: theBatch(batch),
+      gist: `in flower ${since}`,
+      keepBy: cultivar(batch.lots[0]),
+      lots: batch.lots,
+    };
+  });
+}

@@ -1,0 +1,66 @@
+/** The two photos that show side by side what a bed did since viewers last saw it, and how far it came between them. */
+import { daysBetween } from "../calendar.ts";
+import type { Bed, Day, Garden, Photo } from "../model.ts";
+import type { Since } from "./brief.ts";
+import type { BriefRequest } from "./make-brief.ts";
+import { publishedTours, sinceFor } from "./since.ts";
+import { type PhotosByBed, photosByBed } from "./spot.ts";
+
+export interface SideBySide {
+  readonly viewpoint: string;
+  readonly before: { readonly path: string; readonly day: Day };
+  readonly after: { readonly path: string; readonly day: Day };
+  /** Shares 0 to 1 of the bed that are green, when both were measured. */
+  readonly cover?: { readonly from: number; readonly to: number } | undefined;
+}
+
+/** A photo stands for a day when it was taken within this many days of it. */
+const sameDays = 10;
+
+interface Seen {
+  readonly bed: Bed;
+  readonly since: Since;
+  readonly day: Day;
+}
+
+/**
+ * From the bed's main viewpoint: the last photo up to the day viewers saw it, and the newest since. Undefined when one of
+ * them is missing, or they were measured and do not lie over one another.
+ */
+export function sideBySide(garden: Garden, { bed, since, day }: Seen, photos: PhotosByBed): SideBySide | undefined {
+  const viewpoint = bed.viewpoints[0]?.name;
+  if (since.episode === undefined || viewpoint === undefined) return undefined;
+  const own = (photos.get(bed.id) ?? []).filter((photo) => photo.viewpoint === viewpoint && !photo.private);
+  const near = (photo: Photo, other: Day) => photo.day !== undefined && daysBetween(photo.day, other) <= sameDays;
+  const before = own.findLast((photo) => (photo.day ?? "9999") <= since.day && near(photo, since.day));
+  const after = own.findLast(
+    (photo) => (photo.day ?? "") > since.day && (photo.day ?? "9999") <= day && near(photo, day),
+  );
+  if (before?.day === undefined || after?.day === undefined) return undefined;
+  const pair = {
+    viewpoint,
+    before: { path: before.path, day: before.day },
+    after: { path: after.path, day: after.day },
+  };
+  const measure = (path: string) => garden.growth?.photos.find(({ photo }) => photo === path);
+  const [then, now] = [measure(before.path), measure(after.path)];
+  if (then === undefined || now === undefined) return pair;
+  if (!then.aligned || !now.aligned) return undefined;
+  return then.cover === undefined || now.cover === undefined
+    ? pair
+    : { ...pair, cover: { from: then.cover, to: now.cover } };
+}
+
+/** Paths of the photos that a brief holds against one another: to be measured before it is made. */
+export function photosCompared(garden: Garden, { episode: id, day: asked, today }: BriefRequest): ReadonlySet<string> {
+  const episode = id === undefined ? undefined : garden.episodes.get(id);
+  const day = episode?.day ?? asked ?? today;
+  const tours = publishedTours(garden, day, episode?.id);
+  const photos = photosByBed(garden.photos);
+  return new Set(
+    [...garden.beds.values()].flatMap((bed) => {
+      const pair = sideBySide(garden, { bed, since: sinceFor(garden, bed, day, tours), day }, photos);
+      return pair === undefined ? [] : [pair.before.path, pair.after.path];
+    }),
+  );
+}

@@ -1,0 +1,169 @@
+/** The planned stops in full: where to stand, what to show and say, the names, what changed, what to film. */
+
+import { theBed } from "./bed-names.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { ShowPoint, Stop } from "./brief.ts";
+import type { Findings, Weighed } from "./candidates/find-candidates.ts";
+import { cautionsFor } from "./cautions.ts";
+import { speechOf } from "./days-said.ts";
+import { pointersAt } from "./earlier-films.ts";
+import { factsOf } from "./facts.ts";
+import { lastSeen } from "./last-seen.ts";
+import { linkLine, wayWords } from "./links.ts";
+import { endedSentence, lostSentences } from "./news-sentences.ts";
+import { closingLine, outlineOf } from "./outline.ts";
+import type { Choice } from "./plan/choose.ts";
+import type { PlannedStop } from "./plan/plan-tour.ts";
+import { shotsOf } from "./shots.ts";
+import { disclosureLines, gearRow } from "./source-words.ts";
+import { spotOf } from "./spot.ts";
+import { openTaskLines } from "./task-lines.ts";
+import { openTroubles } from "./trouble-lines.ts";
+import { varietyRows } from "./variety-rows.ts";
+
+export function tellStops(
+  planned: readonly PlannedStop[],
+  choice: Choice,
+  findings: Findings,
+  tour: string,
+): readonly Stop[] {
+  const cutaways = cutawaysBy(planned, choice);
+  return planned.map((stop, turn) =>
+    tellStop(stop, {
+      before: planned[turn - 1]?.here,
+      turn,
+      last: turn > 0 && turn === planned.length - 1,
+      findings,
+      tour,
+      leftOut: cutaways.get(stop.here) ?? [],
+    }),
+  );
+}
+
+interface Telling {
+  readonly before: BedOnTheDay | undefined;
+  readonly turn: number;
+  readonly last: boolean;
+  readonly findings: Findings;
+  readonly tour: string;
+  /** What to pick up in passing though the film leaves it out. */
+  readonly leftOut: readonly string[];
+}
+
+function tellStop(
+  { here, show, seconds, leg, begins, from, light }: PlannedStop,
+  { before, turn, last, findings, tour, leftOut }: Telling,
+): Stop {
+  const id = `S${turn + 1}`;
+  const { garden } = here.index;
+  const gear = here.now.gear.flatMap((one) => garden.gear.get(one) ?? []);
+  const varieties = here.growing.flatMap((lot) => (lot.variety === undefined ? [] : [lot.variety]));
+  const rows = varietyRows(here);
+  const spot = spotOf(here, findings.photos);
+  const way = { here, before, leg, turn, last, tour, show };
+  const link = linkLine(way);
+  const close = closingLine(here, show, tour, turn);
+  const { shots, shotOf } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
+  return {
+    id,
+    number: turn + 1,
+    bed: here.bed.id,
+    title: here.bed.title,
+    site: here.site?.id,
+    siteTitle: here.site?.title,
+    since: here.since,
+    spot,
+    show: show.map((weighed, at) => pointOf(weighed, `${id}${letters(at)}`, shotOf[at])),
+    varieties: rows,
+    gear: gear.map(gearRow),
+    facts: factsOf(here),
+    changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
+      text,
+      sources: [note],
+      private: isPrivate,
+      kind,
+      day,
+    })),
+    finishedSince: [
+      ...here.ended.map((lot) => endedSentence(lot, here)),
+      ...lostSentences(here).map(({ sentence }) => sentence),
+    ],
+    lastSeen: lastSeen(here),
+    troubles: openTroubles(here),
+    tasks: openTaskLines(here.now.tasks, speechOf(here)),
+    cautions: cautionsFor(here),
+    disclosures: disclosureLines([...new Set(varieties)], gear),
+    seconds,
+    begins,
+    from,
+    way: wayWords(way),
+    link: link.text,
+    light,
+    outline: outlineOf(here, link, show, close),
+    close: close?.text,
+    shots,
+    pointTo: pointersAt(here, show, findings.shown),
+  };
+}
+
+function pointOf(
+  { sentence, kind, level, why, value, lots, seconds }: Weighed,
+  id: string,
+  shot: string | undefined,
+): ShowPoint {
+  const { text, sources, private: isPrivate } = sentence;
+  return {
+    id,
+    text,
+    sources,
+    private: isPrivate,
+    kind,
+    level,
+    why,
+    value,
+    plantings: lots.map((lot) => lot.planting.id),
+    seconds,
+    shot,
+  };
+}
+
+/** "a" to "z", then "aa". */
+function letters(at: number): string {
+  const letter = String.fromCharCode(97 + (at % 26));
+  return at < 26 ? letter : `${letters(Math.floor(at / 26) - 1)}${letter}`;
+}
+
+/**
+ * Pictures to pick up of what the film leaves out: of things at a stop there, of whole beds at the stop nearest to them in
+ * the same site, else at the last.
+ */
+function cutawaysBy(
+  planned: readonly PlannedStop[],
+  { passed, unvisited }: Choice,
+): ReadonlyMap<BedOnTheDay, readonly string[]> {
+  const cutaways = new Map<BedOnTheDay, string[]>();
+  const seen = new Set(planned.flatMap(({ show }) => show.flatMap(({ lots }) => lots)));
+  const put = (here: BedOnTheDay | undefined, text: string) => {
+    if (here !== undefined) cutaways.set(here, [...(cutaways.get(here) ?? []), text]);
+  };
+  for (const { here, candidate, why } of passed) {
+    if (why !== "no room" || candidate.lots.every((lot) => seen.has(lot))) continue;
+    for (const lot of candidate.lots) seen.add(lot);
+    put(here, candidate.about);
+  }
+  for (const { here } of unvisited) put(nearestStop(here, planned), theBed(here.bed));
+  return cutaways;
+}
+
+function nearestStop({ bed }: BedOnTheDay, planned: readonly PlannedStop[]): BedOnTheDay | undefined {
+  const near = planned.filter(({ here }) => here.bed.site === bed.site);
+  const away = (stop: PlannedStop) => {
+    const [a, b] = [stop.here.bed.plan, bed.plan];
+    return a === undefined || b === undefined ? Number.MAX_VALUE : Math.hypot(a.x - b.x, a.y - b.y);
+  };
+  const nearest = near.reduce<PlannedStop | undefined>(
+    (best, one) => (best === undefined || away(one) < away(best) ? one : best),
+    undefined,
+  );
+  return (nearest ?? planned.at(-1))?.here;
+}
