@@ -12,11 +12,8 @@ import path from "node:path";
 import { openRecordsFolder, readRecords } from "../src/records/index.ts";
 import { openCaptions } from "../src/wrap/index.ts";
 import { automaticWords } from "./mis-hearing/automatic-words.ts";
-import { earOf } from "./mis-hearing/mis-hear.ts";
+import { earOf, KNOWN_WORDS } from "./mis-hearing/mis-hear.ts";
 import { rollingCaptions } from "./mis-hearing/rolling-captions.ts";
-
-/** How many words the captioner knows, those that people say most often. */
-export const KNOWN_WORDS = 30_000;
 
 const SEED = "first hearing";
 const content = path.join(import.meta.dirname, "../demo-content");

@@ -17,6 +17,9 @@ export interface Ear {
   readonly words: Node;
 }
 
+/** How many words the captioner knows, those that people say most often. */
+export const KNOWN_WORDS = 30_000;
+
 /** Weight of a word's rareness beside the fit of its sounds, and what every further word costs. */
 const RARENESS = 0.04;
 const EACH_WORD = 0.28;

@@ -172,7 +172,7 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
     .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
     .filter(({ length }) => length <= MOST_CONSONANTS)
     .sort((a, b) => a.length - b.length);
-  const slips = rows.map(({ length }) => (length < FEW ? 0 : Math.ceil(length * SLIPS)));
+  const slips = rows.map(({ length }) => (length < FEW ? 0 : Math.round(length * SLIPS)));
   const fits = (run: number) => (row: { readonly length: number }, at: number) =>
     Math.abs(row.length - run) <= (slips[at] as number);
   const runs = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run) => run);
