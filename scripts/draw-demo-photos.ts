@@ -13,8 +13,8 @@ import { isMainThread, parentPort, Worker } from "node:worker_threads";
 import { drawBenchPhotos } from "./demo-photos/bench-photos.ts";
 import type { PhotoTruth } from "./demo-photos/draw.ts";
 import { drawPhoto, frameOutline } from "./demo-photos/draw.ts";
-import { fine } from "./demo-photos/render.ts";
 import { photoPlans, series } from "./demo-photos/schedule.ts";
+import { fine } from "./demo-photos/shade.ts";
 
 const photosFolder = join(import.meta.dirname, "../demo-content/photos");
 

@@ -11,10 +11,11 @@ import { daylight, sunDirection } from "./light.ts";
 import type { Vec } from "./mesh.ts";
 import { Mesh } from "./mesh.ts";
 import { hashText } from "./random.ts";
-import type { Fineness, Rendered } from "./render.ts";
+import type { Rendered } from "./render.ts";
 import { render } from "./render.ts";
 import type { SceneDesign } from "./scenes/scene-design.ts";
 import { dayOfYear, yearAhead } from "./scenes/scene-design.ts";
+import type { Fineness } from "./shade.ts";
 
 export interface PhotoPlan {
   /** Below photos/. */

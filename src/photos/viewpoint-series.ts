@@ -24,7 +24,7 @@ export interface MeasuringTools {
 }
 
 /** Raise it when photos are laid over one another in another way. */
-const alignVersion = 1;
+const alignVersion = 2;
 
 /** Photos after a candidate that must agree with it before it serves as reference: one of so many. */
 const askedAhead = 3;

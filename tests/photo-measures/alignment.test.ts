@@ -3,7 +3,6 @@ import path from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { alignerTo, alignmentWidth } from "../../src/photos/align.ts";
-import { alignSeries } from "../../src/photos/align-series.ts";
 import { loadGrey } from "../../src/photos/picture-loader.ts";
 import type { GreyImage } from "../../src/photos/raw-image.ts";
 import {
@@ -151,26 +150,6 @@ describe("aligning made pictures", () => {
   test("a tiny picture is not aligned, and does not fail", () => {
     const tiny = { width: 1, height: 1, data: Uint8Array.of(3) };
     expect(alignerTo(tiny)(tiny)).toBeUndefined();
-  });
-});
-
-describe("a series", () => {
-  const step = (shiftX: number): Alignment => ({ ...unmoved(1000, 750), shiftX });
-
-  test("goes by way of a neighbour where the direct way fails", async () => {
-    const asked: string[] = [];
-    const aligned = await alignSeries(4, 0, async (from, to) => {
-      asked.push(`${from}-${to}`);
-      if (from === 0 && to === 3) return undefined;
-      return step(to - from);
-    });
-    expect(aligned.map((alignment) => alignment?.shiftX)).toEqual([undefined, 1, 2, 3]);
-    expect(asked).toEqual(["0-1", "0-2", "0-3", "2-3"]);
-  });
-
-  test("what fits nowhere stays not aligned", async () => {
-    const aligned = await alignSeries(3, 0, async (_, to) => (to === 2 ? undefined : step(5)));
-    expect(aligned[2]).toBeUndefined();
   });
 });
 

@@ -1,10 +1,11 @@
 /** The brassica bed, seen from the path: one row of cabbages under a net, one in the open, kale at the far end. */
 
+import { chipPath, farGround, grass, hedge, soilBed } from "../ground.ts";
 import { cabbage, grown, kale } from "../kitchen-plants.ts";
 import type { Mesh, Vec } from "../mesh.ts";
 import { box, brighter, colour, rod, sheet } from "../mesh.ts";
 import { hashGrid, randomFrom, spread } from "../random.ts";
-import { boards, chipPath, farGround, grass, hedge, label, soilBed } from "../surroundings.ts";
+import { boards, label } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [-1.75, -1.5, 1.5];

@@ -4,11 +4,12 @@
  */
 
 import { bishop, cafeAuLait, cornflower, dahlia, davidHoward, sweetPeas, tulip } from "../flowers.ts";
+import { farGround, grass, hedge, soilBed } from "../ground.ts";
 import type { Mesh, Vec } from "../mesh.ts";
 import { box, brighter, colour } from "../mesh.ts";
 import { between, hashGrid, randomFrom, spread } from "../random.ts";
 import { cosmos, marigold, sunflower } from "../summer-flowers.ts";
-import { cane, farGround, grass, hedge, label, soilBed } from "../surroundings.ts";
+import { cane, label } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [-0.35, -1.45, 1.6];

@@ -3,25 +3,15 @@
  * the corner.
  */
 
-import { crownPrince, squash, uchikiKuri } from "../fruiting-plants.ts";
+import { chipPath, farGround, grass, hedge, soilBed } from "../ground.ts";
 import { broadBean, grown, kale, rosette, seedling } from "../kitchen-plants.ts";
 import type { Mesh, Vec } from "../mesh.ts";
 import { box, brighter, colour, rod, sheet } from "../mesh.ts";
 import type { Random } from "../random.ts";
 import { cloudNoise, randomFrom, spread } from "../random.ts";
 import { carrot, parsnip } from "../row-crops.ts";
-import {
-  boards,
-  chipPath,
-  farGround,
-  grass,
-  hedge,
-  label,
-  shed,
-  soilBed,
-  stake,
-  wateringCan,
-} from "../surroundings.ts";
+import { crownPrince, squash, uchikiKuri } from "../squash.ts";
+import { boards, label, shed, stake, wateringCan } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [-0.95, -1.75, 1.62];

@@ -3,13 +3,14 @@
  * in 2025.
  */
 
-import { crownPrince, marina, squash, uchikiKuri } from "../fruiting-plants.ts";
+import { chipPath, farGround, grass, soilBed } from "../ground.ts";
 import { grown, rosette } from "../kitchen-plants.ts";
 import type { Mesh, Vec } from "../mesh.ts";
 import { box, brighter, colour, quad, rod } from "../mesh.ts";
 import { cloudNoise, hashGrid, randomFrom, spread } from "../random.ts";
-import { carrot, climber, courgette, potato } from "../row-crops.ts";
-import { boards, chipPath, farGround, grass, label, soilBed, wateringCan } from "../surroundings.ts";
+import { carrot, climber, potato } from "../row-crops.ts";
+import { courgette, crownPrince, marina, squash, uchikiKuri } from "../squash.ts";
+import { boards, label, wateringCan } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [-0.3, -1.95, 2.25];

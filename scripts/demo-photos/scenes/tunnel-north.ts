@@ -4,12 +4,13 @@
  */
 
 import { costoluto, cucumber, saintPierre, tomato } from "../fruiting-plants.ts";
+import { chipPath, soilBed } from "../ground.ts";
 import { grown, rosette } from "../kitchen-plants.ts";
 import type { Mesh, Vec } from "../mesh.ts";
 import { box, brighter, colour, quad, rod, sheet } from "../mesh.ts";
 import { hashGrid, randomFrom, spread } from "../random.ts";
 import { bush, climber } from "../row-crops.ts";
-import { chipPath, label, soilBed, timberBoard } from "../surroundings.ts";
+import { label, timberBoard } from "../surroundings.ts";
 import type { Moment, SceneDesign } from "./scene-design.ts";
 
 const eye: Vec = [0.25, -1.15, 1.62];
