@@ -6,6 +6,7 @@ import type { FilmHeard } from "./hear-film.ts";
 import { spokenNumber } from "./spoken-numbers.ts";
 import type { Subject } from "./spoken-subjects.ts";
 import type { Stretch } from "./stops-heard.ts";
+import { firstFrom, inWords } from "./word-ranges.ts";
 import type { Disagreement } from "./wrap.ts";
 
 const grams: Readonly<Record<string, number>> = {
@@ -32,7 +33,7 @@ export function weights(check: Check): Disagreement[] {
     if (number === undefined) continue;
     const unit = grams[plain[number.end] ?? ""];
     const today = plain.slice(number.end + 1, number.end + 3).join(" ");
-    const subject = subjects.filter(({ from }) => from < at && from >= at - SUBJECT_NEAR).at(-1);
+    const subject = inWords(subjects, ({ from }) => from, at - SUBJECT_NEAR, at).at(-1);
     if (
       unit !== undefined &&
       /^(?:this morning|today)$/.test(today) &&
@@ -78,7 +79,7 @@ export function firstTimes(check: Check): Disagreement[] {
   const { garden, day } = film.day;
   return subjects.flatMap((subject) => {
     if (subject.variety === undefined || subject.confidence < SURE) return [];
-    const next = subjects.find(({ from }) => from >= subject.to)?.from ?? plain.length;
+    const next = subjects[firstFrom(subjects, ({ from }) => from, subject.to)]?.from ?? plain.length;
     const to = Math.min(next, subject.to + 8);
     if (!firstWords.test(plain.slice(subject.to, to).join(" "))) return [];
     const starts = seasonStart(day, garden.settings.seasonStarts);

@@ -2,11 +2,13 @@
  * Chapters from stops. Common practice of video sites: the first begins at 0:00, each lasts ten seconds or more, there are
  * at least three, and names are short and specific.
  */
+import type { Garden } from "../model.ts";
 import { capital, sayList } from "../timeline/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import type { Word } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
+import { inWords } from "./word-ranges.ts";
 import type { Chapter } from "./wrap.ts";
 import type { CueToWrite } from "./write-captions.ts";
 
@@ -111,8 +113,8 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
   const inTitle = title.toLowerCase();
   const counts = new Map<string, number>();
   const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
-  for (const heard of names) {
-    if (heard.from < from || heard.from >= to) continue;
+  const heardHere = inWords(names, (heard) => heard.from, from, to);
+  for (const heard of heardHere) {
     const { kind, record } = heard.name;
     if (kind === "gear" && garden.gear.get(record)?.private !== true) {
       const gear = garden.gear.get(record)?.title;
@@ -123,11 +125,7 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
     const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
     add(crop?.plural ?? variety.title, heard.name.beds.has(bed ?? "") ? 2 : 0.5);
   }
-  const crops = new Map(
-    [...garden.crops.values()].flatMap((crop) =>
-      [crop.name, crop.plural].map((name) => [name.toLowerCase(), crop.plural]),
-    ),
-  );
+  const crops = cropNames(garden.crops);
   for (let at = from; at < to; at += 1) {
     const [word, next] = [(speech.words[at] as Word).plain, speech.words[at + 1]?.plain ?? ""];
     const crop = crops.get(`${word} ${next}`) ?? crops.get(word);
@@ -138,9 +136,25 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
     .sort((a, b) => b[1] - a[1])
     .map(([subject]) => subject);
   // "Tomato Pots" says tomatoes already; which ones it does not.
-  const varieties = names.filter(({ name, from: at }) => name.kind === "variety" && at >= from && at < to);
-  const titles = varieties.flatMap(({ name }) => garden.varieties.get(name.record)?.title ?? []);
+  const titles = heardHere.flatMap(({ name: { kind, record } }) => {
+    const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
+    return variety === undefined || variety.private ? [] : [variety.title];
+  });
   return told.length > 0 ? told : [...new Set(titles)];
+}
+
+const cropNamesOf = new WeakMap<Garden["crops"], ReadonlyMap<string, string>>();
+
+/** Plural by every name of a crop; made once for all chapters. */
+function cropNames(crops: Garden["crops"]): ReadonlyMap<string, string> {
+  let known = cropNamesOf.get(crops);
+  if (known === undefined) {
+    known = new Map(
+      [...crops.values()].flatMap(({ name, plural }) => [name, plural].map((one) => [one.toLowerCase(), plural])),
+    );
+    cropNamesOf.set(crops, known);
+  }
+  return known;
 }
 
 function singular(subject: string): string {

@@ -3,8 +3,10 @@ import { daysBetween } from "../calendar.ts";
 import type { Count, Planting } from "../model.ts";
 import { sayList, sayNumber } from "../timeline/index.ts";
 import { type Check, disagreement, SURE } from "./fact-check.ts";
+import { LONGEST_RUN } from "./sounds-like.ts";
 import { spokenNumber } from "./spoken-numbers.ts";
 import type { Subject } from "./spoken-subjects.ts";
+import { inWords } from "./word-ranges.ts";
 import type { Disagreement } from "./wrap.ts";
 
 /** Words between a number and the name it counts. */
@@ -54,7 +56,7 @@ function mayBeFruit({ film: { day } }: Check, { here }: Subject): boolean {
 
 /** "Gardener's Delight, four, Harbinger, three": a number after a name that has none before it counts that one. */
 function belongsBefore({ plain, subjects }: Check, at: number): boolean {
-  const before = subjects.find(({ to }) => to === at);
+  const before = inWords(subjects, ({ from }) => from, at - LONGEST_RUN, at).find(({ to }) => to === at);
   return before !== undefined && numberBefore(plain, before.from) === undefined;
 }
 

@@ -5,6 +5,7 @@ import { sayAge, sayDay, sayList } from "../timeline/index.ts";
 import { type Check, disagreement, SUBJECT_NEAR, SURE } from "./fact-check.ts";
 import { spokenDay, spokenNumber } from "./spoken-numbers.ts";
 import type { Subject } from "./spoken-subjects.ts";
+import { inWords } from "./word-ranges.ts";
 import type { Disagreement } from "./wrap.ts";
 
 /** Words of beginning, by what day of a planting they tell. */
@@ -60,7 +61,7 @@ function begunBefore(
 }
 
 function subjectNear({ subjects }: Check, begun: number, to: number): Subject | undefined {
-  const near = subjects.filter(({ from }) => from >= begun - SUBJECT_NEAR && from < to);
+  const near = inWords(subjects, ({ from }) => from, begun - SUBJECT_NEAR, to);
   const last = near.filter(({ from }) => from < begun).at(-1) ?? near[0];
   return last === undefined || last.confidence < SURE || last.here.length === 0 ? undefined : last;
 }
@@ -87,10 +88,10 @@ const daysIn: Readonly<Record<string, readonly [days: number, slack: number]>> =
 /** "That's three weeks today", "seven weeks in the ground", "six days ago": since sowing, coming up or planting. */
 export function ages(check: Check): Disagreement[] {
   const { film, plain, subjects } = check;
-  return subjects.flatMap((subject) => {
+  return subjects.flatMap((subject, index) => {
     if (subject.confidence < SURE || subject.here.length === 0) return [];
     for (let at = subject.to; at < Math.min(plain.length, subject.to + 10); at += 1) {
-      if (at > subject.to && subjects.some(({ from }) => from === at)) return [];
+      if (at === subjects[index + 1]?.from) return [];
       const number =
         plain[at] === "a" && plain[at + 1] === "fortnight" ? { value: 1, end: at + 1 } : spokenNumber(plain, at);
       const unit = number === undefined ? undefined : daysIn[plain[number.end] ?? ""];

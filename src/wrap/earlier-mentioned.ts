@@ -3,7 +3,6 @@ import { monthNumber } from "../calendar.ts";
 import type { Episode } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
-import { statementsOf } from "./statements.ts";
 import type { Wrap } from "./wrap.ts";
 
 const saidBefore =
@@ -17,7 +16,7 @@ export function earlierMentioned(film: FilmHeard): Wrap["earlier"] {
     .filter((one) => one.id !== episode.id && one.day < day && one.status === "published")
     .sort((a, b) => (a.day < b.day ? 1 : -1));
   const found = new Map<string, Wrap["earlier"][number]>();
-  for (const { text, at, from, to } of statementsOf(film.speech)) {
+  for (const { text, at, from, to } of film.statements) {
     if (!saidBefore.test(text)) continue;
     const bed = film.stretches.find((stretch) => from >= stretch.from && to <= stretch.to)?.bed;
     const meant = episodeMeant(text, bed, before);

@@ -8,12 +8,14 @@ import { maybeNames, type NameHeard, namesHeard } from "./names-heard.ts";
 import { type Phrase, phrasesOf } from "./phrases.ts";
 import { type PlaceHeard, PlaceWords } from "./places-heard.ts";
 import type { Speech } from "./spoken-words.ts";
+import { type Statement, statementsOf } from "./statements.ts";
 import { type Stretch, stopsHeard, type TimedStop } from "./stops-heard.ts";
 
 export interface FilmHeard {
   readonly day: FilmingDay;
   readonly speech: Speech;
   readonly phrases: readonly Phrase[];
+  readonly statements: readonly Statement[];
   readonly known: readonly KnownName[];
   readonly names: readonly NameHeard[];
   readonly places: readonly PlaceHeard[];
@@ -41,7 +43,8 @@ export function hearFilm({ speech, day, plan, glossary, times = [] }: FilmReques
   const maybe = maybeNames(speech, known, ownWords(day, known));
   const first = cut(namesHeard(maybe));
   const bedOf = bedByWord(first.stretches, speech.words.length);
-  return { day, speech, phrases, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
+  const statements = statementsOf(speech);
+  return { day, speech, phrases, statements, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
 }
 
 function bedByWord(stretches: readonly Stretch[], words: number): readonly (string | undefined)[] {

@@ -5,7 +5,8 @@ import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
 import { afterwards, conditionWords, laterWords, type SpokenRule, spokenRules } from "./spoken-rules.ts";
 import type { Word } from "./spoken-words.ts";
-import { commitmentsIn, lower, type Statement, statement, statementsOf } from "./statements.ts";
+import { commitmentsIn, lower, type Statement, statement } from "./statements.ts";
+import { inWords } from "./word-ranges.ts";
 
 export interface PromiseHeard {
   /** First word, and after the last. */
@@ -39,7 +40,7 @@ const rules = spokenRules.filter(({ hears }) => hears === "promise");
 
 export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
   const { words } = film.speech;
-  const whole = statementsOf(film.speech);
+  const whole = film.statements;
   const statements = film.speech.punctuated ? whole : whole.flatMap((one) => commitmentsIn(one, words));
   const found: { rule: SpokenRule; from: number; to: number; last: number }[] = [];
   statements.forEach((one, at) => {
@@ -163,8 +164,7 @@ function bedOf({ places, stretches }: FilmHeard, from: number, to: number): stri
   const here = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
   const elsewhere = new Map<string, number>();
   let plainly = NAMED_BEFORE;
-  for (const { beds, word } of places) {
-    if (word < from - BEFORE || word >= to) continue;
+  for (const { beds, word } of inWords(places, (place) => place.word, from - BEFORE, to)) {
     if (here !== undefined && beds.has(here)) return here;
     if (word >= from) plainly = NAMED;
     for (const [bed, weight] of beds) elsewhere.set(bed, (elsewhere.get(bed) ?? 0) + weight);

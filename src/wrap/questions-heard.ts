@@ -4,7 +4,7 @@ import { moment } from "./moments.ts";
 import { textOf } from "./phrases.ts";
 import { spokenRules } from "./spoken-rules.ts";
 import type { Word } from "./spoken-words.ts";
-import { type Statement, statementsOf } from "./statements.ts";
+import type { Statement } from "./statements.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { QuestionHeard } from "./wrap.ts";
 
@@ -22,7 +22,7 @@ const QUOTED_AFTER = 12;
 
 export function questionsHeard(film: FilmHeard, stretches: readonly Stretch[]): readonly QuestionHeard[] {
   const { words, punctuated } = film.speech;
-  return statementsOf(film.speech).flatMap((statement) => {
+  return film.statements.flatMap((statement) => {
     const rule = ruleOf(statement);
     if (rule === undefined) return [];
     const before = statement.text.slice(0, rule.index).split(" ").length - 1;

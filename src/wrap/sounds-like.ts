@@ -28,6 +28,8 @@ const MOST_CONSONANTS = 20;
 /** Consonants that may differ for each that a name has; a name of few must have them all. */
 const SLIPS = 0.3;
 const FEW = 4;
+/** What grew nowhere that day must be said more plainly. */
+const SLIPS_ELSEWHERE = 0.2;
 /** Likeness below which nothing else could make it a name. */
 const UNLIKE = 0.64;
 /** What each syllable costs by which two differ: people swallow sounds, seldom whole beats. */
@@ -172,7 +174,9 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
     .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
     .filter(({ length }) => length <= MOST_CONSONANTS)
     .sort((a, b) => a.length - b.length);
-  const slips = rows.map(({ length }) => (length < FEW ? 0 : Math.round(length * SLIPS)));
+  const slips = rows.map(({ length, name }) =>
+    length < FEW ? 0 : Math.round(length * (name.standing === "in the records" ? SLIPS_ELSEWHERE : SLIPS)),
+  );
   const fits = (run: number) => (row: { readonly length: number }, at: number) =>
     Math.abs(row.length - run) <= (slips[at] as number);
   const runs = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run) => run);

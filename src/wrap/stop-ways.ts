@@ -42,8 +42,12 @@ export function bestWay(length: number, count: number, scores: Float64Array, mov
   return path;
 }
 
+/** A move never pays for itself. */
+const LEAST = 0.1;
+const DEAREST = Math.exp(-LEAST);
+
 function moveTo(moves: Moves, from: number, to: number, count: number, phrase: number): number {
-  return Math.min(-0.1, (moves.between[from * count + to] as number) + (moves.at[phrase * count + to] as number));
+  return Math.min(-LEAST, (moves.between[from * count + to] as number) + (moves.at[phrase * count + to] as number));
 }
 
 /**
@@ -66,8 +70,11 @@ export function sureness(
     for (let s = 0; s < count; s += 1)
       weight[phrase * count + s] = Math.exp((scores[phrase * count + s] as number) - top);
   }
+  // exp(a + b) is exp(a) times exp(b): made once for every pair and every phrase, not for every pair at every phrase.
+  const between = moves.between.map(Math.exp);
+  const at = moves.at.map(Math.exp);
   const odds = (from: number, to: number, phrase: number) =>
-    from === to ? 1 : Math.exp(moveTo(moves, from, to, count, phrase));
+    from === to ? 1 : Math.min(DEAREST, (between[from * count + to] as number) * (at[phrase * count + to] as number));
   const scale = (sums: Float64Array, phrase: number) => {
     let total = 0;
     for (let s = 0; s < count; s += 1) total += sums[phrase * count + s] as number;

@@ -9,6 +9,7 @@ import type { Phrase } from "./phrases.ts";
 import { type PlaceHeard, phraseOf } from "./places-heard.ts";
 import type { Word } from "./spoken-words.ts";
 import { bestWay, type Moves, sureness } from "./stop-ways.ts";
+import { inWords } from "./word-ranges.ts";
 
 export interface Stretch {
   /** Bed id; undefined before the first bed, after the last, and between. */
@@ -131,7 +132,7 @@ function timed({ words, places }: StopsRequest, times: readonly TimedStop[]): re
 
 /** The first words of a stretch that speak for its bed. */
 function namedThere(places: readonly PlaceHeard[], bed: string, from: number, to: number): readonly string[] {
-  const here = places.filter(({ word, beds }) => word >= from && word < to && (beds.get(bed) ?? 0) > 0);
+  const here = inWords(places, ({ word }) => word, from, to).filter(({ beds }) => (beds.get(bed) ?? 0) > 0);
   return [...new Set(here.slice(0, 4).map(({ text }) => text))];
 }
 
