@@ -15,6 +15,12 @@ export interface BriefOptions {
   /** An episode's folder name, or a day. */
   readonly tour: string;
   readonly json?: boolean | undefined;
+  /** Wall clock "09:30" at which filming begins, whatever the episode's record says. */
+  readonly start?: string | undefined;
+  /** Cloud is expected. */
+  readonly overcast?: boolean | undefined;
+  /** File and line under each sentence of the Markdown. */
+  readonly sources?: boolean | undefined;
   /** Also a PDF on A4, or on Letter where the garden measures in US units. */
   readonly pdf?: boolean | undefined;
   /** Relative to the current folder, or absolute. */
@@ -23,9 +29,9 @@ export interface BriefOptions {
 
 export async function brief(loaded: Loaded, options: BriefOptions, effects: Effects): Promise<number> {
   const { garden } = loaded;
-  const made = briefFor(loaded, options.tour);
+  const made = briefFor(loaded, options.tour, options);
   const stem = path.resolve(effects.cwd, options.out, "briefs", made.tour);
-  const markdown = briefMarkdown(made, garden.settings);
+  const markdown = briefMarkdown(made, garden.settings, { sources: options.sources });
   const data = JSON.stringify(made, null, 2);
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
@@ -39,11 +45,16 @@ export async function brief(loaded: Loaded, options: BriefOptions, effects: Effe
 }
 
 /** The brief of an episode or of a day. */
-export function briefFor({ garden, today }: Pick<Loaded, "garden" | "today">, tour: string): Brief {
-  if (garden.episodes.has(tour)) return makeBrief(garden, { episode: tour, today });
+export function briefFor(
+  { garden, today }: Pick<Loaded, "garden" | "today">,
+  tour: string,
+  { start, overcast }: Pick<BriefOptions, "start" | "overcast"> = {},
+): Brief {
+  const asked = { start, overcast, today };
+  if (garden.episodes.has(tour)) return makeBrief(garden, { ...asked, episode: tour });
   if (isDay(tour)) {
     const planned = episodeOn(garden, tour);
-    return makeBrief(garden, planned === undefined ? { day: tour, today } : { episode: planned, today });
+    return makeBrief(garden, planned === undefined ? { ...asked, day: tour } : { ...asked, episode: planned });
   }
   const episodes = [...garden.episodes.keys()];
   const nearest = nearestName(tour, episodes);

@@ -2,7 +2,7 @@
 import path from "node:path";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
-import { brief } from "./brief-command.ts";
+import { type BriefOptions, brief } from "./brief-command.ts";
 import { check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
@@ -70,8 +70,11 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description("the brief of a tour: Markdown here, and beside it data and a page to print")
     .argument("<tour-or-date>", "an episode's folder name, or a day such as 2026-06-14")
     .option("--json", "print the data instead of the Markdown")
+    .option("--start <time>", "begin filming at this time of day, such as 09:30", timeOfDay)
+    .option("--overcast", "cloud is expected: the light has no direction")
+    .option("--sources", "under each sentence, the file and line it rests on")
     .option("--pdf", "also as a PDF, printed by the Chromium of this machine")
-    .action(async (tour: string, options: LoadOptions & { json?: boolean; pdf?: boolean; out: string }) =>
+    .action(async (tour: string, options: LoadOptions & Omit<BriefOptions, "tour">) =>
       finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
     );
 
@@ -175,4 +178,11 @@ function promiseNumber(text: string, before: readonly number[] = []): readonly n
 function filmLength(text: string): number {
   if (!/^(?:\d+:)?\d{1,2}:[0-5]\d$/.test(text)) throw new InvalidArgumentError("Write minutes and seconds: 12:05.");
   return text.split(":").reduce((seconds, part) => seconds * 60 + Number(part), 0);
+}
+
+/** "9:30", "09.30" */
+function timeOfDay(text: string): string {
+  const [, hours, minutes] = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(text) ?? [];
+  if (hours === undefined) throw new InvalidArgumentError("Write a time of day as hours and minutes: 09:30.");
+  return `${hours.padStart(2, "0")}:${minutes}`;
 }

@@ -94,7 +94,7 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
 @media print {
   :root { color-scheme: light; --paper: #fff; --pencil: #000; --quiet: #333; --line: #aaa; --wash: #fff; --flower: #000; --mark: #fff; --on-mark: #000; }
   @page { margin: 8mm 9mm; }
-  html { font-size: 7.1pt; line-height: 1.13; }
+  html { font-size: 7.3pt; line-height: 1.14; }
   body { print-color-adjust: economy; }
   main { max-width: none; padding: 0; }
   .mark { padding: 0; border-bottom: 1pt solid #000; background: none; }
@@ -131,13 +131,13 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid #000; border-radius: 0; }
   .facts { padding: 0; }
   .facts li { display: inline; }
-  .facts li + li::before { content: "\\2022\\00a0"; }
+  .facts li::before { content: " \\2022\\00a0"; }
   tr { padding: 0 0 0 2mm; border-top: .25pt solid #ccc; text-indent: -2mm; }
   thead { display: none; }
   .new { font-style: italic; white-space: normal; }
   h2, h3, header { break-after: avoid; }
   .show li, tr, .notes p { break-inside: avoid; }
   p, li { orphans: 2; widows: 2; }
-  .screen, .facts .screen, .kept, .tight .could, .tight .facts .should, details, footer { display: none; }
+  .screen, .facts .screen, .kept, .tight .could, .tight .of-should, .tight .of-could, details, footer { display: none; }
 }
 `;

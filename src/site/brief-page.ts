@@ -18,6 +18,7 @@ import {
   type Sentence,
   type ShowPoint,
   type Stop,
+  seenBefore,
   stopLength,
   type VarietyRow,
 } from "../tour/index.ts";
@@ -68,13 +69,13 @@ ${before(brief)}
  * Letters that two sheets of A4 or Letter hold beside the lists at the end. A fuller brief leaves out on paper what could
  * be shown, so that ten stops stay on two sheets; measured on the demo garden's tours.
  */
-const fullPaper = 25_000;
+const fullPaper = 18_500;
 
 function wordsToPrint(brief: Brief): number {
   const ofStop = (stop: Stop) => [
     ...stop.show,
     ...factParagraphs(stop).filter(({ shown }) => shown !== undefined && shown !== "no"),
-    ...stop.lastSeen,
+    ...seenBefore(stop),
     ...stop.shots,
     ...stop.tasks,
     ...stop.troubles,
@@ -120,18 +121,19 @@ function siteHeading(stops: readonly Stop[], index: number): string {
 function stopHtml(stop: Stop, brief: Brief, language: string): string {
   const facts = factParagraphs(stop);
   const factItem = (fact: (typeof facts)[number]) =>
-    `<li class="${fact.shown === undefined || fact.shown === "no" ? "screen" : fact.shown}">${sentence(fact)}</li>`;
+    `<li class="${fact.shown === undefined || fact.shown === "no" ? "screen" : `of-${fact.shown}`}">${sentence(fact)}</li>`;
   const said = facts.length === 0 ? "" : `<ul class="facts">${facts.map(factItem).join("")}</ul>`;
   const plan = [stopLength(stop.seconds), stop.from === undefined ? undefined : `from ${stop.from}`, stop.light].filter(
     (part) => part !== undefined,
   );
+  const seen = seenBefore(stop);
   const stand = [stop.way, stop.spot.text === "" ? undefined : stop.spot.text].filter((part) => part !== undefined);
   return `<article class="stop" id="${stop.id.toLowerCase()}">
 <header><h3><span class="number">${stop.number}</span> ${text(stop.title)}</h3>
 <p class="clock">${text(plan.join(" · "))}</p>
 ${stand.length === 0 ? "" : `<p class="spot">${text(capital(stand.join("; ")))}.</p>`}
 ${stop.link === undefined ? "" : `<p class="say">“${text(stop.link)}”</p>`}
-${stop.lastSeen.length === 0 ? "" : `<p class="seen">${stop.lastSeen.map(sentence).join(" ")}</p>`}</header>
+${seen.length === 0 ? "" : `<p class="seen">${seen.map(sentence).join(" ")}</p>`}</header>
 <div class="told"><ul class="show">${stop.show.map(showItem).join("")}</ul>
 ${stop.close === undefined ? "" : `<p class="say">“${text(stop.close)}”</p>`}
 ${said}

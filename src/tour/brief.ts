@@ -73,7 +73,7 @@ export type OutlineLine = Pick<Sentence, "text" | "sources">;
 
 /** Something ready to be said of one or more plantings. */
 export interface Fact extends Sentence {
-  readonly kind: "life" | "place" | "height" | "picked" | "expected" | "bed" | "last year";
+  readonly kind: "life" | "place" | "height" | "picked" | "expected" | "bed" | "last year" | "growth";
   /** The same with a pronoun, for when the plants have just been named: "They have given 4.2 kg so far." */
   readonly follow?: string | undefined;
   readonly plantings: readonly string[];
@@ -153,6 +153,15 @@ export interface Spot {
   readonly text: string;
 }
 
+/** Two photos from one spot to be shown beside each other: from the day viewers last saw the bed, and now. */
+export interface SideBySide {
+  readonly viewpoint: string;
+  readonly before: { readonly path: string; readonly day: Day };
+  readonly after: { readonly path: string; readonly day: Day };
+  /** Shares of the bed that are green, 0 to 1, when both were measured. */
+  readonly cover?: { readonly from: number; readonly to: number } | undefined;
+}
+
 /** When viewers last saw a bed, and what "new" therefore means at its stop. */
 export interface Since {
   readonly day: Day;
@@ -174,6 +183,8 @@ export interface Stop {
   readonly siteTitle?: string | undefined;
   readonly since: Since;
   readonly spot: Spot;
+  /** Undefined when there are no two such photos, or they do not lie over one another. */
+  readonly sideBySide?: SideBySide | undefined;
   readonly show: readonly ShowPoint[];
   readonly varieties: readonly VarietyRow[];
   readonly gear: readonly GearRow[];

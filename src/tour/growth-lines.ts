@@ -1,18 +1,14 @@
 /** The two photos that show side by side what a bed did since viewers last saw it, and how far it came between them. */
 import { daysBetween } from "../calendar.ts";
 import type { Bed, Day, Garden, Photo } from "../model.ts";
-import type { Since } from "./brief.ts";
+import { sayPlural } from "../timeline/index.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { Fact, SideBySide, Since } from "./brief.ts";
+import { dayOnly, speechOf } from "./days-said.ts";
 import type { BriefRequest } from "./make-brief.ts";
+import { say } from "./sentence.ts";
 import { publishedTours, sinceFor } from "./since.ts";
 import { type PhotosByBed, photosByBed } from "./spot.ts";
-
-export interface SideBySide {
-  readonly viewpoint: string;
-  readonly before: { readonly path: string; readonly day: Day };
-  readonly after: { readonly path: string; readonly day: Day };
-  /** Shares 0 to 1 of the bed that are green, when both were measured. */
-  readonly cover?: { readonly from: number; readonly to: number } | undefined;
-}
 
 /** A photo stands for a day when it was taken within this many days of it. */
 const sameDays = 10;
@@ -49,6 +45,31 @@ export function sideBySide(garden: Garden, { bed, since, day }: Seen, photos: Ph
   return then.cover === undefined || now.cover === undefined
     ? pair
     : { ...pair, cover: { from: then.cover, to: now.cover } };
+}
+
+/** Cover has changed when it went up or down by this share of the bed; less is light and wind. */
+const coverChanged = 0.1;
+
+/** Undefined when nothing was measured, or what was measured is no change worth telling. */
+export function coverChange(pair: SideBySide): { readonly from: number; readonly to: number } | undefined {
+  return pair.cover !== undefined && Math.abs(pair.cover.to - pair.cover.from) >= coverChanged ? pair.cover : undefined;
+}
+
+/** "35 %", of a share 0 to 1. */
+export function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+/** The two photos by their days, and how the cover went between them unless what is shown tells it. */
+export function sideBySideFact(here: BedOnTheDay, pair: SideBySide, coverTold: boolean): Fact {
+  const { before, after, viewpoint } = pair;
+  const speech = speechOf(here);
+  const photos = `Side by side: the photos of ${dayOnly(before.day, speech)} and ${dayOnly(after.day, speech)} from the ${viewpoint}.`;
+  const cover = coverTold ? undefined : coverChange(pair);
+  const days = sayPlural(daysBetween(before.day, after.day), "day", "days");
+  const grown = cover && `Cover went from ${percent(cover.from)} to ${percent(cover.to)} in ${days}.`;
+  const grounds = [before, after].map(({ path }) => ({ place: { file: path, line: 1, column: 1 } }));
+  return { ...say([photos, grown].filter(Boolean).join(" "), grounds), kind: "growth", plantings: [] };
 }
 
 /** Paths of the photos that a brief holds against one another: to be measured before it is made. */

@@ -19,6 +19,7 @@ export type {
   Sentence,
   ShowKind,
   ShowPoint,
+  SideBySide,
   Since,
   Spot,
   Stop,
@@ -31,6 +32,7 @@ export { cautionsFor } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
+export { photosCompared } from "./growth-lines.ts";
 export {
   comparable,
   type HarvestSum,
@@ -50,6 +52,7 @@ export {
   leftOutWords,
   lightWords,
   planWords,
+  seenBefore,
   stopLength,
   targetWords,
 } from "./plan-words.ts";

@@ -89,7 +89,7 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
     since: lastTour?.day,
     sinceText: lastTour === undefined ? undefined : `the tour of ${dayOnly(lastTour.day, speech)}`,
     target,
-    start: plan.start,
+    start: plan.start?.padStart(5, "0"),
     plan,
     opening: openingLines(here, followUps),
     followUps,

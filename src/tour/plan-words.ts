@@ -57,6 +57,11 @@ export function planWords({ dateText, sinceText, stops, plan }: Brief): string {
   return `${day} ${film}${fits}${end}`;
 }
 
+/** What viewers saw last time, where the link has not said it already. */
+export function seenBefore({ link, lastSeen }: Stop): Stop["lastSeen"] {
+  return link?.includes("bare when you last saw") === true ? [] : lastSeen;
+}
+
 function siteChanges(stops: readonly Stop[]): boolean {
   return new Set(stops.map(({ site }) => site)).size > 1;
 }

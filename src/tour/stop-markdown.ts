@@ -4,7 +4,7 @@ import type { Sentence, Stop, VarietyRow } from "./brief.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import { factParagraphs } from "./facts.ts";
 import type { Markdown } from "./markdown-text.ts";
-import { stopLength } from "./plan-words.ts";
+import { seenBefore, stopLength } from "./plan-words.ts";
 import { levelWords, quietChanges } from "./show-values.ts";
 
 /** Older changes than these are in the timeline and not worth a page. */
@@ -51,9 +51,9 @@ function standAndLink(stop: Stop, write: Markdown): string {
   const parts = [
     ...(way.length === 0 ? [] : [`*${md(capital(way.join("; ")))}.*`]),
     ...(link === undefined ? [] : [`“${md(link.text)}”`]),
-    ...stop.lastSeen.map(sentence),
+    ...seenBefore(stop).map(sentence),
   ];
-  return `${parts.join(" ")}${below([...(link === undefined ? [] : [link]), ...stop.lastSeen])}`;
+  return `${parts.join(" ")}${below([...(link === undefined ? [] : [link]), ...seenBefore(stop)])}`;
 }
 
 /** What the outline ends on, when that is more than the last thing shown. */

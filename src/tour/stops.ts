@@ -8,6 +8,7 @@ import { cautionsFor } from "./cautions.ts";
 import { speechOf } from "./days-said.ts";
 import { pointersAt } from "./earlier-films.ts";
 import { factsOf } from "./facts.ts";
+import { sideBySide, sideBySideFact } from "./growth-lines.ts";
 import { lastSeen } from "./last-seen.ts";
 import { linkLine, wayWords } from "./links.ts";
 import { endedSentence, lostSentences } from "./news-sentences.ts";
@@ -61,6 +62,7 @@ function tellStop(
   const rows = varietyRows(here);
   const spot = spotOf(here, findings.photos);
   const way = { here, before, leg, turn, last, tour, show };
+  const pair = sideBySide(garden, here, findings.photos);
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
   const { shots, shotOf } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
@@ -73,10 +75,22 @@ function tellStop(
     siteTitle: here.site?.title,
     since: here.since,
     spot,
+    sideBySide: pair,
     show: show.map((weighed, at) => pointOf(weighed, `${id}${letters(at)}`, shotOf[at])),
     varieties: rows,
     gear: gear.map(gearRow),
-    facts: factsOf(here),
+    facts: [
+      ...factsOf(here),
+      ...(pair === undefined
+        ? []
+        : [
+            sideBySideFact(
+              here,
+              pair,
+              show.some(({ kind }) => kind === "side by side"),
+            ),
+          ]),
+    ],
     changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
       text,
       sources: [note],

@@ -71,26 +71,27 @@ describe("a stop", () => {
   test("says what to show, the strongest first", () => {
     expect(long.show.map(({ id, level, kind, text }) => [id, level, kind, text])).toEqual([
       [
-        "S1.1",
+        "S1a",
         "must",
         "owed",
         "Owed since 20 May: you said you would show how close you dared to plant the squash. On record: 90 cm apart for the Crown Prince and Uchiki Kuri squash.",
       ],
       [
-        "S1.2",
+        "S1b",
         "must",
         "new",
         "The squash are all new: 6 Crown Prince and 5 Uchiki Kuri (say oo-CHEE-kee KOO-ree), sown indoors on 21 April, planted out on 24 May, so 26 days in the ground.",
       ],
       [
-        "S1.3",
+        "S1c",
         "must",
         "new",
         "Not seen before: 21 Musselburgh leeks (say MUSSEL-bruh), sown indoors on 10 March, planted out on 24 May, so 26 days in the ground. They are in row 2, next to the squash.",
       ],
-      ["S1.4", "should", "trouble", "Leek moth on the Musselburgh leeks, since 2 June."],
-      ["S1.5", "should", "lost", "Three of the Musselburgh leeks were lost to leek moth on 2 June; 21 are left."],
-      ["S1.6", "should", "first flower", "The Crown Prince squash came into flower on Sunday."],
+      ["S1d", "should", "trouble", "Leek moth on the Musselburgh leeks, since 2 June."],
+      ["S1e", "should", "lost", "Three of the Musselburgh leeks were lost to leek moth on 2 June; 21 are left."],
+      ["S1f", "should", "first flower", "The Crown Prince squash came into flower on Sunday."],
+      ["S1g", "could", "a year ago", "This day last year the long bed held squash."],
     ]);
     expect(long.show.map(({ why }) => why)).toEqual([
       "viewers were told they would see it",
@@ -99,6 +100,7 @@ describe("a stop", () => {
       "it is new",
       "viewers saw more of them last time",
       "first time since the last tour",
+      "last year's bed is on record",
     ]);
   });
 
@@ -150,22 +152,44 @@ test("the same records and the same day give the same bytes", () => {
   expect(briefMarkdown(again, garden.settings)).toBe(briefMarkdown(brief, garden.settings));
 });
 
+test("asked for, each sentence of the Markdown has its file and line below it", () => {
+  const markdown = briefMarkdown(brief, garden.settings, { sources: true });
+  expect(
+    markdown,
+  ).toContain(`- **Should, lost.** Three of the Musselburgh leeks were lost to leek moth on 2 June; 21 are left.\\
+  \`notes/2026-06-02.md:5\``);
+  const items = markdown
+    .split("\n")
+    .filter((line) => /^(?:-|\d\.) /.test(line) && !line.startsWith("- There is no photo"));
+  expect(items.length).toBeGreaterThan(15);
+  expect(items.filter((line) => !line.endsWith("\\"))).toEqual([]);
+});
+
 test("the Markdown reads as it is", () => {
-  const [, stop = ""] = briefMarkdown(brief, garden.settings).split("### 2 · Pea Row\n\n");
-  expect(stop).toBe(`When viewers last saw the pea row, on 17 May, it held sweet peas.
+  const markdown = briefMarkdown(brief, garden.settings);
+  const [head = ""] = markdown.split("\n\nOpen with");
+  expect(head).toBe(`# June tour
+
+**Tour of 19 June · 12 minutes · start 9:15**
+
+Friday, 19 June 2026, since the tour of 17 May. Two stops, 2 min 37 of film, nine and a half minutes short of 12 minutes. Filming ends at about 9:19.`);
+  const [, stop = ""] = markdown.split("### 2 · ");
+  expect(stop).toBe(`Pea Row · 26 s · from 9:18
+
+*Four steps west from the long bed.* “Last stop: the pea row, where the first sweet peas are in flower.” When viewers last saw the pea row, on 17 May, it held sweet peas.
 
 - **Should, first flower.** The Matucana sweet peas opened on Tuesday, nine days earlier than last year.
+- **Could, a year ago.** This day last year the pea row held sweet peas.
 
 | | how many | say | from |
 |---|---|---|---|
 | Matucana, sweet pea | sown here | as written | own saved seed |
 
 - The Matucana sweet peas were sown here on 1 March: nearly 16 weeks from seed to today.
-- This day last year the pea row held sweet peas.
 
-Since the last tour:
+Point to: *May tour*, 17 May (Pea Row).
 
-- 16 June: The Matucana sweet peas showed their first flower.
+Shots: S2.1 wide · S2.2 walk-in · S2.3 first flower of the Matucana sweet peas.
 
 Care: Sweet pea seeds are poisonous and not to be taken for garden peas. Common practice; check a poisons reference.
 

@@ -49,6 +49,10 @@ const [frame] = brief.stops;
 
 test("checks, each with its place", () => {
   expect(brief.checks.map(({ kind, text }) => [kind, text])).toEqual([
+    [
+      "target",
+      "What must be shown, six things, takes 62 seconds more than the film should last. All of it was kept; lengthen the film or skip something.",
+    ],
     ["must", "You marked “Golden Ball” as a must, and no stop shows it."],
     ["source", "One variety has no source: the White Volunteer courgettes by the door in the cold frame."],
     ["say it as", "How is Nero di Toscana said? No “say it as” is written down."],
@@ -80,7 +84,8 @@ test("care and disclosure are short and defer", () => {
 });
 
 test("a viewer's question is shown where it was asked", () => {
-  expect(brief.stops.flatMap(({ show }) => show).map(({ text }) => text)).toContain(
+  const whole = makeBrief(garden, { day: "2026-06-19", today: "2026-06-19" });
+  expect(whole.stops.flatMap(({ show }) => show).map(({ text }) => text)).toContain(
     "A viewer asks: “which variety is the red lettuce?”",
   );
 });

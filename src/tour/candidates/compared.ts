@@ -1,11 +1,11 @@
 /** Things that ask to be seen beside each other: then and now, this year and last, one arm of a trial and the other. */
-import { daysBetween } from "../../calendar.ts";
 import type { Place } from "../../model.ts";
 
 import { batchOf, byVariety, theBatch } from "../batches.ts";
 import { theBed } from "../bed-names.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
 import { dayOnly, onDay, speechOf } from "../days-said.ts";
+import { coverChange, percent, sideBySide } from "../growth-lines.ts";
 import { thisDayLastYear } from "../last-seen.ts";
 import { pickedFact } from "../picked-sentences.ts";
 import { cultivar } from "../plant-names.ts";
@@ -14,12 +14,6 @@ import { say } from "../sentence.ts";
 import type { PhotosByBed } from "../spot.ts";
 import { trialSentence, trialsIn } from "../trial-lines.ts";
 import type { Candidate } from "./candidate.ts";
-
-/** A photo stands for a day when it was taken within this many days of it. */
-const sameDays = 10;
-
-/** Cover has changed when it went up or down by this share of the frame; less is light and wind. */
-const coverChanged = 0.1;
 
 export function trialCandidates(here: BedOnTheDay): Candidate[] {
   const speech = speechOf(here);
@@ -71,18 +65,12 @@ export function lastYearCandidates(here: BedOnTheDay): Candidate[] {
 
 /** "Cover went from 12 % to 61 % since the last tour: the two photos from the gate show it." */
 export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Candidate[] {
-  const { episode, day: then } = here.since;
-  const viewpoint = here.bed.viewpoints[0]?.name;
-  if (episode === undefined || viewpoint === undefined) return [];
-  const all = (photos.get(here.bed.id) ?? []).filter(
-    (photo) => photo.viewpoint === viewpoint && !photo.private && (photo.day ?? "9999") <= here.day,
-  );
-  const before = all.findLast(({ day }) => day !== undefined && day <= then && daysBetween(day, then) <= sameDays);
-  const now = all.findLast(({ day }) => day !== undefined && day > then && daysBetween(day, here.day) <= sameDays);
-  if (before?.day === undefined || now?.day === undefined) return [];
+  const pair = sideBySide(here.index.garden, here, photos);
+  if (pair === undefined) return [];
+  const { before, after, viewpoint } = pair;
   const speech = speechOf(here);
-  const days = `${dayOnly(before.day, speech)} and ${dayOnly(now.day, speech)}`;
-  const cover = coverChange(here, before.path, now.path);
+  const days = `${dayOnly(before.day, speech)} and ${dayOnly(after.day, speech)}`;
+  const cover = coverChange(pair);
   const place = (path: string): { readonly place: Place } => ({ place: { file: path, line: 1, column: 1 } });
   const text =
     cover === undefined
@@ -91,7 +79,7 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
   return [
     {
       kind: "side by side",
-      sentence: say(text, [place(before.path), place(now.path)]),
+      sentence: say(text, [place(before.path), place(after.path)]),
       why: "two photos from one spot show it",
       about: `${theBed(here.bed)} then and now`,
       gist: `photos of ${days}`,
@@ -99,17 +87,6 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
       lots: [],
     },
   ];
-}
-
-function coverChange(here: BedOnTheDay, before: string, now: string) {
-  const measured = here.index.garden.growth?.photos ?? [];
-  const coverOf = (path: string) => measured.find(({ photo }) => photo === path)?.cover;
-  const [from, to] = [coverOf(before), coverOf(now)];
-  return from === undefined || to === undefined || Math.abs(to - from) < coverChanged ? undefined : { from, to };
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }
 
 export function grownCandidates(here: BedOnTheDay): Candidate[] {

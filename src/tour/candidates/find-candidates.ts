@@ -59,13 +59,13 @@ export function candidatesAt(here: BedOnTheDay, findings: Findings): readonly We
   return inOrder(asWished(inOrder(onceEach(inOrder(weighed))), findings.wishes));
 }
 
-/** Of the things that speak of the same plants only the strongest has its full worth. */
+/** Of the things that speak of the same plants only the strongest has its full worth; what must be shown keeps its own. */
 function onceEach(weighed: readonly Weighed[]): readonly Weighed[] {
   const told = new Set<Lot>();
   return weighed.map((one) => {
     const again = one.lots.length > 0 && one.lots.every((lot) => told.has(lot));
     for (const lot of one.lots) told.add(lot);
-    return again ? { ...one, value: rounded(one.value * toldAgain) } : one;
+    return again && one.level !== "must" ? { ...one, value: rounded(one.value * toldAgain) } : one;
   });
 }
 

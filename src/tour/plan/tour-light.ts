@@ -134,6 +134,7 @@ export function lightAhead(
     if (dark) return `no daylight at the start${better}`;
     return better === "" ? "hard light for most stops" : `hard light${better}`;
   }
+  if (lit.every(({ spans = [] }) => spanAt(spans, start)?.light === "even")) return "even light under cloud";
   let until = start;
   while (until < minutesKnown && goodAt(until)) until += 1;
   const all = until >= minutesKnown ? "light good throughout" : `light good to ${clock(until)}`;
