@@ -160,6 +160,14 @@ export interface Viewpoint {
   readonly looking?: number | undefined;
   /** The bed's outline in the frame, as fractions of width and height. */
   readonly outline?: readonly (readonly [number, number])[] | undefined;
+  /** A stake of known length that stands in the frame: foot and top as fractions of width and height. */
+  readonly stake?: Stake | undefined;
+}
+
+export interface Stake {
+  readonly foot: readonly [number, number];
+  readonly top: readonly [number, number];
+  readonly lengthCm: number;
 }
 
 export interface Bed extends RecordFile {
@@ -509,6 +517,8 @@ export interface PhotoSidecar {
   readonly caption?: string | undefined;
   readonly credit?: string | undefined;
   readonly private: boolean;
+  /** Tops of plants that stand beside the viewpoint's stake, by variety id, as fractions of this photo's width and height. */
+  readonly plantTops?: readonly { readonly variety: string; readonly top: readonly [number, number] }[] | undefined;
 }
 
 // ---------------------------------------------------------------------------------------------------------- timeline

@@ -1,6 +1,6 @@
 /**
- * Measures a garden's photos: which ones of a viewpoint lie over one another, and how much of the bed is green in each. Done
- * once for each photo and then remembered by its content.
+ * Measures a garden's photos: which ones of a viewpoint lie over one another, and how much of the bed is green in each.
+ * Done once for each photo and then remembered by its content.
  */
 import { availableParallelism } from "node:os";
 import pLimit from "p-limit";
@@ -12,6 +12,7 @@ import { PhotoPixels } from "./photo-pixels.ts";
 import type { Outline } from "./raw-image.ts";
 import { type AlignedPhoto, type SharedView, sharedView } from "./shared-view.ts";
 import { type Alignment, toPhoto } from "./similarity.ts";
+import { heightByStake } from "./stake-height.ts";
 import { type MeasuringTools, type SeriesPhoto, unopened, ViewpointSeries } from "./viewpoint-series.ts";
 
 export interface MeasureOptions {
@@ -57,9 +58,10 @@ export async function measureGrowth(garden: Garden, options: MeasureOptions): Pr
     const measured = await limit.map(wanted, async ({ series, photo, index }) => {
       const alignment = await series.alignment(index);
       const cover = await coverOf(photo, alignment, garden, tools);
+      const heights = heightsIn(photo, alignment, garden);
       done += 1;
       onProgress?.(done, wanted.length);
-      return { series, photo, alignment, cover };
+      return { series, photo, alignment, cover, heights };
     });
     const viewpoints: AlignedViewpoint[] = [];
     const shown = new Set<string>();
@@ -72,14 +74,14 @@ export async function measureGrowth(garden: Garden, options: MeasureOptions): Pr
       viewpoints.push({ bed: reference.bed, viewpoint: reference.viewpoint, reference, ...view });
     }
     const photos = measured.map(
-      ({ photo, cover }): PhotoMeasure => ({
+      ({ photo, cover, heights }): PhotoMeasure => ({
         photo: photo.path,
         bed: photo.bed,
         viewpoint: photo.viewpoint,
         day: photo.day,
         ...cover,
         aligned: shown.has(photo.path),
-        heights: [],
+        heights,
       }),
     );
     return { growth: { photos }, viewpoints };
@@ -121,6 +123,23 @@ async function coverOf(
   } catch (error) {
     return { cover: unopened(error), coverOf: "photo" };
   }
+}
+
+/**
+ * Heights of plants whose tops are marked in the photo's sidecar, by the viewpoint's stake, carried to where this photo
+ * shows it.
+ */
+function heightsIn(photo: SeriesPhoto, alignment: Alignment | undefined, garden: Garden): PhotoMeasure["heights"] {
+  const stake = garden.beds.get(photo.bed)?.viewpoints.find(({ name }) => name === photo.viewpoint)?.stake;
+  const marked = garden.photoSidecars.get(photo.path)?.plantTops ?? [];
+  if (!stake || !alignment) return [];
+  const pixel = ([x, y]: readonly [number, number]) => [x * alignment.width, y * alignment.height] as const;
+  const foot = toPhoto(alignment, pixel(stake.foot));
+  const top = toPhoto(alignment, pixel(stake.top));
+  return marked.flatMap(({ variety, top: plantTop }) => {
+    const height = heightByStake({ foot, top, lengthCm: stake.lengthCm }, pixel(plantTop));
+    return height ? [{ variety, ...height }] : [];
+  });
 }
 
 /** An outline of the reference frame as the photo shows it, to the ten-thousandth of the frame. */

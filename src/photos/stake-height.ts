@@ -3,28 +3,16 @@
  * length.
  */
 
+import type { PhotoHeight, Stake } from "../model.ts";
 import type { Point } from "./similarity.ts";
-
-export interface Stake {
-  /** Pixels; all points in one frame. */
-  readonly foot: Point;
-  readonly top: Point;
-  readonly lengthCm: number;
-}
-
-export interface PhotoHeight {
-  readonly heightCm: number;
-  /** One standard deviation, centimetres. */
-  readonly uncertaintyCm: number;
-}
 
 /** How well a person (or a program) marks a point. */
 export const markingErrorPx = 3;
 
 /**
- * Height above the stake's foot of a point that stands beside the stake. The point is carried level (square to the
- * stake) to it, and the picture is taken as evenly scaled along the stake: for a camera held about level that is true
- * to a few per cent.
+ * Height above the stake's foot of a point that stands beside the stake, all points in pixels of one frame. The point
+ * is carried level (square to the stake) to it, and the picture is taken as evenly scaled along the stake: for a camera
+ * held about level that is true to a few per cent.
  *
  * Uncertainty, by propagation of independent errors: marking of foot, top and point by `markingErrorPx` each, and the
  * plant's distance from the camera, which may differ from the stake's by the share `depthShare` (0.05: five centimetres

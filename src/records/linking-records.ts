@@ -106,12 +106,17 @@ export function readSidecars(
     const varieties = (checked.front.varieties ?? []).flatMap(
       (name, index) => link("variety", name, ["varieties", index]) ?? [],
     );
+    const plantTops = checked.front.heights?.flatMap(({ variety, top }, index) => {
+      const id = link("variety", variety, ["heights", index, "variety"]);
+      return id === undefined ? [] : [{ variety: id, top }];
+    });
     sidecars.set(
       photo,
       makeSidecar(checked.front, {
         photo,
         bed: link("bed", checked.front.bed, ["bed"]),
         varieties,
+        plantTops,
         private: checked.private,
         body: bodyOf(parsed),
       }),

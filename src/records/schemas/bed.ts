@@ -1,8 +1,8 @@
 /** beds/*.md: a place in a site where things grow. */
 import * as z from "zod";
-import type { Bed, DatedWork, RecordFile } from "../../model.ts";
+import type { Bed, DatedWork, RecordFile, Stake } from "../../model.ts";
 import { unitCalled } from "../units.ts";
-import { compass, names, number, planPoint, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
+import { compass, framePoint, names, planPoint, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 /** "4 x 1.2 m", "12 x 4 ft", "4 m x 120 cm". */
@@ -34,13 +34,24 @@ const work = z.preprocess(
 /** What a bed is built of or filled with: one text, or a list of texts and dated texts. */
 const works = z.preprocess((value) => (Array.isArray(value) ? value : [value]), z.array(work));
 
-const fraction = number({ from: 0, to: 1 });
+/** "1.2 m", "90 cm", "4 ft"; in centimetres. */
+const lengthCm = readAs((written) => {
+  const [, value, unitName] = /^(\d+(?:\.\d+)?)\s*([a-z]+|['"])$/i.exec(written) ?? [];
+  const long = metres(value, unitName);
+  if (long !== undefined && long > 0) return { value: long * 100 };
+  return wrongValue(`"${written}" is not a length.`, 'Write number and unit, for example "1.2 m" or "4 ft".');
+});
+
+const stake = z
+  .strictObject({ foot: framePoint, top: framePoint, length: lengthCm })
+  .transform(({ foot, top, length }): Stake => ({ foot, top, lengthCm: length }));
 
 const viewpoint = z.strictObject({
   name: text,
   spot: text.optional(),
   looking: compass.optional(),
-  outline: z.array(z.tuple([fraction, fraction])).optional(),
+  outline: z.array(framePoint).optional(),
+  stake: stake.optional(),
 });
 
 export const bedSchema = z.strictObject({

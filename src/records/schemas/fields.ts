@@ -155,6 +155,9 @@ export const clockSpan = readAs((written): Reading<{ readonly from: string; read
   );
 });
 
+/** A place in a photo: fractions of its width and height, from the upper left corner. */
+export const framePoint = z.tuple([number({ from: 0, to: 1 }), number({ from: 0, to: 1 })]);
+
 /** A point of a site's plan, metres. */
 export const planPoint = z.strictObject({
   x: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),

@@ -1,7 +1,7 @@
 /** gate.md beside gate.jpg: words and corrections for one photo. */
 import * as z from "zod";
 import type { PhotoSidecar } from "../../model.ts";
-import { day, names, text } from "./fields.ts";
+import { day, framePoint, names, text } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 export const sidecarSchema = z.strictObject({
@@ -12,19 +12,21 @@ export const sidecarSchema = z.strictObject({
   varieties: names.optional(),
   caption: text.optional(),
   credit: text.optional(),
+  heights: z.array(z.strictObject({ variety: text, top: framePoint })).optional(),
 });
 
 export interface SidecarLinks {
   readonly photo: string;
   readonly bed: string | undefined;
   readonly varieties: readonly string[];
+  readonly plantTops: PhotoSidecar["plantTops"];
   readonly private: boolean;
   /** Text below the front matter: the caption when no key gives one. */
   readonly body: string;
 }
 
 export function makeSidecar(front: z.output<typeof sidecarSchema>, links: SidecarLinks): PhotoSidecar {
-  const { photo, bed, varieties, body } = links;
+  const { photo, bed, varieties, plantTops, body } = links;
   const caption = front.caption ?? front.title ?? (body.trim() === "" ? undefined : body.trim());
   return {
     photo,
@@ -34,6 +36,7 @@ export function makeSidecar(front: z.output<typeof sidecarSchema>, links: Sideca
     varieties,
     caption,
     credit: front.credit,
+    plantTops,
     private: links.private,
   };
 }
