@@ -4,11 +4,12 @@ import { isDay } from "../calendar.ts";
 import type { Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
 import { briefPage, fieldListPage } from "../site/index.ts";
-import { type Brief, briefMarkdown, makeBrief } from "../tour/index.ts";
+import { type Brief, type BriefRequest, briefMarkdown, makeBrief, photosCompared } from "../tour/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
+import { measured } from "./measured-garden.ts";
 import { printBrief } from "./print-brief.ts";
 
 export interface BriefOptions {
@@ -27,7 +28,9 @@ export interface BriefOptions {
   readonly out: string;
 }
 
-export async function brief(loaded: Loaded, options: BriefOptions, effects: Effects): Promise<number> {
+export async function brief(read: Loaded, options: BriefOptions, effects: Effects): Promise<number> {
+  // Only photos that the brief holds against one another are measured: a few, however many there are.
+  const loaded = await measured(read, photosCompared(read.garden, requestFor(read, options.tour, options)));
   const { garden } = loaded;
   const made = briefFor(loaded, options.tour, options);
   const stem = path.resolve(effects.cwd, options.out, "briefs", made.tour);
@@ -45,16 +48,19 @@ export async function brief(loaded: Loaded, options: BriefOptions, effects: Effe
 }
 
 /** The brief of an episode or of a day. */
-export function briefFor(
-  { garden, today }: Pick<Loaded, "garden" | "today">,
-  tour: string,
-  { start, overcast }: Pick<BriefOptions, "start" | "overcast"> = {},
-): Brief {
+export function briefFor(loaded: InTime, tour: string, how: HowToFilm = {}): Brief {
+  return makeBrief(loaded.garden, requestFor(loaded, tour, how));
+}
+
+type InTime = Pick<Loaded, "garden" | "today">;
+type HowToFilm = Pick<BriefOptions, "start" | "overcast">;
+
+function requestFor({ garden, today }: InTime, tour: string, { start, overcast }: HowToFilm): BriefRequest {
   const asked = { start, overcast, today };
-  if (garden.episodes.has(tour)) return makeBrief(garden, { ...asked, episode: tour });
+  if (garden.episodes.has(tour)) return { ...asked, episode: tour };
   if (isDay(tour)) {
     const planned = episodeOn(garden, tour);
-    return makeBrief(garden, planned === undefined ? { ...asked, day: tour } : { ...asked, episode: planned });
+    return planned === undefined ? { ...asked, day: tour } : { ...asked, episode: planned };
   }
   const episodes = [...garden.episodes.keys()];
   const nearest = nearestName(tour, episodes);
