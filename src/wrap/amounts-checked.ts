@@ -9,17 +9,19 @@ import type { Stretch } from "./stops-heard.ts";
 import { firstFrom, inWords } from "./word-ranges.ts";
 import type { Disagreement } from "./wrap.ts";
 
-const grams: Readonly<Record<string, number>> = {
-  kilo: 1000,
-  kilos: 1000,
-  kg: 1000,
-  gram: 1,
-  grams: 1,
-  g: 1,
-  pound: 453.6,
-  pounds: 453.6,
-  lb: 453.6,
-};
+const grams: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    kilo: 1000,
+    kilos: 1000,
+    kg: 1000,
+    gram: 1,
+    grams: 1,
+    g: 1,
+    pound: 453.6,
+    pounds: 453.6,
+    lb: 453.6,
+  }),
+);
 /** Share by which a spoken weight may differ: people round. */
 const ROUNDED = 0.06;
 
@@ -31,7 +33,7 @@ export function weights(check: Check): Disagreement[] {
   for (let at = 0; at < plain.length; at += 1) {
     const number = spokenNumber(plain, at);
     if (number === undefined) continue;
-    const unit = grams[plain[number.end] ?? ""];
+    const unit = grams.get(plain[number.end] ?? "");
     const today = plain.slice(number.end + 1, number.end + 3).join(" ");
     const subject = inWords(subjects, ({ from }) => from, at - SUBJECT_NEAR, at).at(-1);
     if (

@@ -40,38 +40,42 @@ const soundWords =
   /^(?:\s*(?:loud|soft|quiet|distant|upbeat|gentle|the|a|of|and)\b)*\s*(?:laugh\w*|music|applause|cheer\w*|chuckl\w*|sigh\w*|cough\w*|sneez\w*|snif\w*|inaudible|indistinct|unintelligible|silence|wind|rain|thunder|birds?|birdsong|gulls?|dogs?|barking|footsteps|creak\w*|engine|traffic|phone|whistl\w*|hum\w*|sing\w*|gasps?|groans?|clears|clap\w*|bang\w*|crow\w*|cock)\b/i;
 
 /** Named characters that captions use; the rest of HTML's long list stays as it is written. */
-const entities: Readonly<Record<string, string>> = {
-  amp: "&",
-  lt: "<",
-  gt: ">",
-  quot: '"',
-  apos: "'",
-  nbsp: " ",
-  lrm: "",
-  rlm: "",
-  hellip: "…",
-  ndash: "–",
-  mdash: "—",
-  lsquo: "‘",
-  rsquo: "’",
-  ldquo: "“",
-  rdquo: "”",
-};
+const entities: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    amp: "&",
+    lt: "<",
+    gt: ">",
+    quot: '"',
+    apos: "'",
+    nbsp: " ",
+    lrm: "",
+    rlm: "",
+    hellip: "…",
+    ndash: "–",
+    mdash: "—",
+    lsquo: "‘",
+    rsquo: "’",
+    ldquo: "“",
+    rdquo: "”",
+  }),
+);
 
 /** Accents as HTML names them after their letter: "eacute". */
-const accents: Readonly<Record<string, string>> = {
-  acute: "\u0301",
-  grave: "\u0300",
-  circ: "\u0302",
-  uml: "\u0308",
-  tilde: "\u0303",
-  cedil: "\u0327",
-  ring: "\u030a",
-};
+const accents: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    acute: "\u0301",
+    grave: "\u0300",
+    circ: "\u0302",
+    uml: "\u0308",
+    tilde: "\u0303",
+    cedil: "\u0327",
+    ring: "\u030a",
+  }),
+);
 
 function namedSign(name: string): string | undefined {
-  const accent = accents[name.slice(1)];
-  return accent === undefined ? entities[name.toLowerCase()] : `${name[0]}${accent}`.normalize("NFC");
+  const accent = accents.get(name.slice(1));
+  return accent === undefined ? entities.get(name.toLowerCase()) : `${name[0]}${accent}`.normalize("NFC");
 }
 
 /** One construct that is not plain text. Unclosed tags run to the end, as the specification's tokenizer has it. */

@@ -125,9 +125,10 @@ export function correctedCues(
 function edited(text: string, edits: readonly Edit[]): string {
   let result = text;
   for (const { start, end, text: name } of [...edits].sort((a, b) => b.start - a.start)) {
-    // A word that goes takes the blank before it along.
+    // A word that goes takes the blank before it along; at the beginning, the one after it.
     const from = name === "" && result[start - 1] === " " ? start - 1 : start;
-    result = result.slice(0, from) + escaped(name, text) + result.slice(end);
+    const to = name === "" && start === 0 && result[end] === " " ? end + 1 : end;
+    result = result.slice(0, from) + escaped(name, text) + result.slice(to);
   }
   return result;
 }

@@ -75,15 +75,17 @@ function beginningsOf({ here }: Subject, kind: "sown" | "planted" | "either"): r
   });
 }
 
-const daysIn: Readonly<Record<string, readonly [days: number, slack: number]>> = {
-  day: [1, 1],
-  days: [1, 1],
-  week: [7, 4],
-  weeks: [7, 4],
-  fortnight: [14, 4],
-  month: [30.4, 12],
-  months: [30.4, 15],
-};
+const daysIn: ReadonlyMap<string, readonly [days: number, slack: number]> = new Map(
+  Object.entries({
+    day: [1, 1],
+    days: [1, 1],
+    week: [7, 4],
+    weeks: [7, 4],
+    fortnight: [14, 4],
+    month: [30.4, 12],
+    months: [30.4, 15],
+  }),
+);
 
 /** "That's three weeks today", "seven weeks in the ground", "six days ago": since sowing, coming up or planting. */
 export function ages(check: Check): Disagreement[] {
@@ -94,7 +96,7 @@ export function ages(check: Check): Disagreement[] {
       if (at === subjects[index + 1]?.from) return [];
       const number =
         plain[at] === "a" && plain[at + 1] === "fortnight" ? { value: 1, end: at + 1 } : spokenNumber(plain, at);
-      const unit = number === undefined ? undefined : daysIn[plain[number.end] ?? ""];
+      const unit = number === undefined ? undefined : daysIn.get(plain[number.end] ?? "");
       if (number === undefined || unit === undefined) continue;
       const after = plain.slice(number.end + 1, number.end + 4).join(" ");
       if (!/^(?:today|ago|in the|to the day|old)/.test(after)) continue;

@@ -186,8 +186,16 @@ const speaksFor = {
   oneWord: -0.08,
   bedOrGear: -0.14,
   short: -0.06,
+  /** After "to", "i", "would" comes what somebody does, seldom a name. */
+  verbDue: -0.08,
   ordinaryName: -0.06,
 } as const;
+
+const beforeVerbs = new Set(
+  "to i we you they it he she would could can will should might must dont didnt cant wont ill youll theyll itll well".split(
+    " ",
+  ),
+);
 
 /** Words around a name among which its crop may be said. */
 const NEAR = 5;
@@ -209,7 +217,9 @@ function evidence(
       break;
     }
   }
-  if (isNumberWord(words[from - 1]?.plain ?? "")) sum += speaksFor.counted;
+  const before = words[from - 1]?.plain ?? "";
+  if (isNumberWord(before)) sum += speaksFor.counted;
+  if (beforeVerbs.has(before) && !(before === "to" && words[from - 2]?.plain === "next")) sum += speaksFor.verbDue;
   if (areAll(commonWords, words, from, to)) sum += speaksFor.allCommon;
   else if (areAll(everyday, words, from, to)) sum += speaksFor.allOwn;
   if (smallWords.has(first.plain)) sum += speaksFor.smallWordAtEdge;
@@ -270,7 +280,8 @@ function settled(all: readonly NameHeard[], words: readonly Word[]): readonly Na
     const [before, after] = [all[index - 1], all[index + 1]];
     const twin = (other: NameHeard | undefined, near: number) =>
       other !== undefined && other.name.key === one.name.key && gap(one, other) < near;
-    if (spelledOut(one) && twin(before, SPELLED_OUT_NEAR)) return [];
+    const sayingOf = before?.name.record === one.name.record && gap(one, before) < SPELLED_OUT_NEAR;
+    if (spelledOut(one) && sayingOf) return [];
     if (twin(before, SAID_TWICE_NEAR) && before?.right === true) return [];
     if (twin(after, SAID_TWICE_NEAR) && after?.right === true) return [];
     const firstTry = twin(after, SAID_TWICE_NEAR) && !spelledOut(after as NameHeard);

@@ -114,7 +114,7 @@ function wordsOfCue(
     return {
       text: match[0],
       plain: plainWord(match[0]),
-      at: clock(start, 0),
+      at: clock(start, found[0]?.index ?? 0),
       index: start,
       cue: index,
       start: placeInFile(shown, start).start,

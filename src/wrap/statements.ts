@@ -33,19 +33,21 @@ const anew = new Set(
   ).split(" "),
 );
 /** Words that begin one with what follows them. */
-const anewWith: Readonly<Record<string, RegExp>> = {
-  i: /^(?:was|had|have|want|know|can|can't|do|don't|did|didn't|think|picked|put|said|cut|kept|never|took|got|grew|sowed|planted|weighed|looked|saw|still|always|lost|dug|need|will|shall)$/,
-  we: /^(?:had|have|can|could|were|are|got|lost|put|will|shall|still|never)$/,
-  you: /^(?:can|can't|could|grow|sow|know|leave|move|have|want|don't|won't|will|need|eat|see)$/,
-  they: /^(?:were|are|went|go|had|have|want|came|come|don't|didn't|can|stay|sulk|get|got)$/,
-  it: /^(?:was|is|had|has|took|went|came|doesn't|didn't|won't|can|had)$/,
-  this: /^(?:is|was|one)$/,
-  these: /^(?:are|were|ones)$/,
-  those: /^(?:are|were|went)$/,
-  so: /^(?:i|i'll|i've|it's|that's|there's|they|this|we|we'll)$/,
-  come: /^(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)$/,
-  next: /^time$/,
-};
+const anewWith: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    i: /^(?:was|had|have|want|know|can|can't|do|don't|did|didn't|think|picked|put|said|cut|kept|never|took|got|grew|sowed|planted|weighed|looked|saw|still|always|lost|dug|need|will|shall)$/,
+    we: /^(?:had|have|can|could|were|are|got|lost|put|will|shall|still|never)$/,
+    you: /^(?:can|can't|could|grow|sow|know|leave|move|have|want|don't|won't|will|need|eat|see)$/,
+    they: /^(?:were|are|went|go|had|have|want|came|come|don't|didn't|can|stay|sulk|get|got)$/,
+    it: /^(?:was|is|had|has|took|went|came|doesn't|didn't|won't|can|had)$/,
+    this: /^(?:is|was|one)$/,
+    these: /^(?:are|were|ones)$/,
+    those: /^(?:are|were|went)$/,
+    so: /^(?:i|i'll|i've|it's|that's|there's|they|this|we|we'll)$/,
+    come: /^(?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)$/,
+    next: /^time$/,
+  }),
+);
 /** Beginnings that carry over to the clause after them: "come july i'll", "when i cut the first spear i'll". */
 const opensTime = /^(?:and |so |but )?(?:in|come|next|by|when|if|once)$/;
 /** Words on which the next clause hangs. */
@@ -81,7 +83,7 @@ function isSilent(before: Word, word: Word): boolean {
 function isNew(texts: readonly string[], from: number, at: number): boolean {
   const [before = "", word = "", next = ""] = texts.slice(at - 1, at + 2);
   if (at - from < SHORTEST || hangsOn.has(before)) return false;
-  if (!anew.has(word) && anewWith[word]?.test(next) !== true) return false;
+  if (!anew.has(word) && anewWith.get(word)?.test(next) !== true) return false;
   const opening = texts.slice(from, from + 2);
   const carried = opensTime.test(opening[0] ?? "") || opensTime.test(opening.join(" "));
   return !(carried && at - from < OPENED);
@@ -89,11 +91,13 @@ function isNew(texts: readonly string[], from: number, at: number): boolean {
 
 /** Words of commitment: "i'll", "we will", "you'll", "i'm going to". */
 const commits = /^(?:i'll|we'll|you'll)$/;
-const commitsWith: Readonly<Record<string, RegExp>> = {
-  i: /^(?:will|shall)$/,
-  we: /^(?:will|shall)$/,
-  you: /^(?:will|shall)$/,
-};
+const commitsWith: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    i: /^(?:will|shall)$/,
+    we: /^(?:will|shall)$/,
+    you: /^(?:will|shall)$/,
+  }),
+);
 
 /** Words after a commitment within which it must have said what and when, and words before it that may open it. */
 const SAID_WITHIN = 18;
@@ -107,7 +111,7 @@ export function commitmentsIn(one: Statement, words: readonly Word[]): readonly 
   if (one.to - one.from <= SAID_WITHIN) return [one];
   const texts = words.slice(one.from, one.to).map(lower);
   const at = texts.flatMap((text, index) =>
-    commits.test(text) || commitsWith[text]?.test(texts[index + 1] ?? "") === true ? [index] : [],
+    commits.test(text) || commitsWith.get(text)?.test(texts[index + 1] ?? "") === true ? [index] : [],
   );
   const first = at.filter(
     (index, nth) => nth === 0 || !(texts[index - 1] === "and" && index - (at[nth - 1] as number) < 12),
