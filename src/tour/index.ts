@@ -32,6 +32,7 @@ export { cautionsFor } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
+export { offFilm } from "./film-time.ts";
 export { photosCompared } from "./growth-lines.ts";
 export {
   comparable,

@@ -6,11 +6,10 @@ import { pictures, planned, settings, smallBrief, smallList } from "./tour-list.
 
 describe("a planned brief", () => {
   test("gives its shots, times, light and words", async () => {
-    const { stops, start } = await smallList();
-    expect(start).toBe("9:15");
-    expect(stops.map(({ begins, from }) => [begins, from])).toEqual([
-      [0, "9:15"],
-      [360, "9:21"],
+    const { stops } = await smallList();
+    expect(stops.map(({ begins, ends, from }) => [begins, ends, from])).toEqual([
+      [0, 190, "9:15"],
+      [360, 550, "9:21"],
     ]);
     expect(stops[0]).toMatchObject({
       id: "s1",
@@ -58,27 +57,27 @@ describe("a planned brief", () => {
   });
 });
 
-describe("a brief without a plan", () => {
-  test("lists what it says to show, one after the other", async () => {
-    const brief = await smallBrief();
-    const { stops } = fieldListData({ ...brief, stops: brief.stops.map(withoutPlan) }, settings, new Map());
-    expect(stops[0]?.shots.map(({ id }) => id)).toEqual(brief.stops[0]?.show.map(({ id }) => id));
-    expect(stops[0]?.shots[0]?.text).toBe(brief.stops[0]?.show[0]?.text);
-    expect(stops[1]?.begins).toBe(stops[0]?.seconds);
-    expect(stops[0]?.outline.length).toBeGreaterThan(0);
-    expect(stops[0]?.picture).toBeUndefined();
-  });
+test("a tour without a start counts along its film", async () => {
+  const { start: _, ...brief } = planned(await smallBrief());
+  const { stops } = fieldListData(brief, settings, new Map());
+  expect(stops.map(({ begins, ends }) => [begins, ends])).toEqual([
+    [0, 130],
+    [130, 260],
+  ]);
+  expect(stops[0]?.picture).toBeUndefined();
+});
 
-  test("never gives what is private to be said", async () => {
-    const brief = await smallBrief();
-    const [first] = brief.stops.map(withoutPlan);
-    const secret = {
-      ...(first as (typeof brief.stops)[number]),
-      facts: [{ text: "The key is under the pot.", private: true, sources: [], kind: "bed", plantings: [] }],
-    };
-    const { stops } = fieldListData({ ...brief, stops: [secret as never] }, settings, new Map());
-    expect(stops[0]?.outline.join(" ")).not.toContain("under the pot");
-  });
+test("a brief as it is made gives every stop shots and words", async () => {
+  const brief = await smallBrief();
+  const { stops } = fieldListData(brief, settings, new Map());
+  expect(stops.map(({ shots }) => shots.map(({ id }) => id))).toEqual(
+    brief.stops.map(({ shots }) => shots.map(({ id }) => id)),
+  );
+  for (const { shots, outline } of stops) {
+    expect(shots.length).toBeGreaterThan(0);
+    expect(shots[0]?.text).toMatch(/^\p{Lu}/u);
+    expect(outline.length).toBeGreaterThan(0);
+  }
 });
 
 describe("the page", () => {
@@ -115,14 +114,3 @@ test("the pictures wanted are those to match, each once", async () => {
   const wanted = picturesWanted(planned(brief));
   expect(wanted).toEqual([...(await pictures()).keys()]);
 });
-
-/** As it comes from a brief that has no plan. */
-function withoutPlan<Stop extends object>(stop: Stop): Stop {
-  const {
-    shots: _,
-    outline: __,
-    from: ___,
-    ...rest
-  } = stop as Stop & { shots?: unknown; outline?: unknown; from?: unknown };
-  return rest as unknown as Stop;
-}

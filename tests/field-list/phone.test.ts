@@ -150,7 +150,7 @@ describe("the clock", () => {
     await page.getByRole("button", { name: "Start the clock" }).click();
     await page.clock.fastForward("06:00");
     expect(await page.locator("#elapsed").textContent()).toBe("6:00");
-    expect(await page.locator("#against").textContent()).toBe("4 min behind");
+    expect(await page.locator("#against").textContent()).toBe("3 min behind");
     await page.getByRole("button", { name: /^Next/ }).click();
     expect(await page.locator("#against").textContent()).toBe("on plan");
     await page.getByRole("button", { name: "Stops" }).click();

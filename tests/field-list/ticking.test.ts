@@ -33,7 +33,7 @@ const list: ListData = {
       bed: "long-bed",
       title: "Long Bed",
       begins: 0,
-      seconds: 130,
+      ends: 130,
       shots: [
         { id: "S1.1", key: "Wide", text: "Wide from the gate" },
         { id: "S1.2", key: "Flower", text: "Female flower, close." },
@@ -44,7 +44,7 @@ const list: ListData = {
       bed: "pea-row",
       title: "Pea Row",
       begins: 130,
-      seconds: 60,
+      ends: 190,
       shots: [{ id: "S2.1", key: "Pods", text: "Pods" }],
       outline: [],
     },
@@ -135,7 +135,7 @@ describe("the clock", () => {
     [290, "1 min behind"],
     [620, "6 min behind"],
   ])("after %d seconds at a stop planned from 120 to 260: %s", (elapsed, said) => {
-    expect(sayAgainstPlan(elapsed, { begins: 120, seconds: 140 })).toBe(said);
+    expect(sayAgainstPlan(elapsed, { begins: 120, ends: 260 })).toBe(said);
   });
 
   test("gives the phone's own day and offset", () => {

@@ -26,6 +26,7 @@ export function planned(brief: Brief): Brief {
   const stops = brief.stops.map((stop, index) => ({
     ...stop,
     seconds: 130,
+    begins: index * 130,
     from: ["9:15", "9:21"][index],
     light: "sun behind you until 10:40",
     link: index === 0 ? undefined : "From the gate, ten steps left.",
@@ -44,7 +45,7 @@ export function planned(brief: Brief): Brief {
       { text: "First female flower seen on Sunday.", sources: [] },
     ],
   }));
-  return { ...brief, stops };
+  return { ...brief, start: "09:15", stops };
 }
 
 /** Says of a list of shots that it is one, where it stands inside a wider object. */

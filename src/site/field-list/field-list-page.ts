@@ -89,20 +89,21 @@ ${stopsSheet(list, options)}
 function stopHtml(stop: FieldStop): string {
   const when = [
     stop.site,
-    sayLength(stop.seconds),
+    sayLength(stop.length),
     stop.from === undefined ? undefined : `from ${stop.from}`,
     stop.light,
+  ];
+  const lines = [
+    paragraph("way", stop.way === undefined ? undefined : `${stop.way}.`),
+    paragraph("link", stop.link),
+    ...stop.disclosures.map((line) => paragraph("care", `Say it: ${line}`)),
+    ...stop.cautions.map((line) => paragraph("care", line)),
   ];
   return `<section class="stop" id="${stop.id}" aria-labelledby="${stop.id}-name">
 <div>${picture(stop)}
 <h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${text(stop.title)}</h2>
-<p class="when">${when
-    .filter((part) => part !== undefined && part !== "")
-    .map((part) => text(part as string))
-    .join(" · ")}</p>
-${stop.spot === undefined ? "" : `<p class="spot">${text(stop.spot)}.</p>`}
-${stop.link === undefined ? "" : `<p class="link">${text(stop.link)}</p>`}</div>
-${stop.cautions.map((caution) => `<p class="care">${text(caution)}</p>`).join("\n")}
+${paragraph("when", when.filter((part) => part !== undefined).join(" · "))}
+${lines.join("")}</div>
 ${names(stop)}
 ${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${text(line)}</p>`).join("")}</details>`}
 <p class="noted" data-note-of="${text(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
@@ -113,8 +114,12 @@ ${stop.shots.map(shotHtml).join("\n")}
 }
 
 function shotHtml(shot: FieldShot): string {
-  const label = [shot.id, shot.level, shot.kind].filter((part) => part !== undefined).join(" · ");
+  const label = [shot.id, shot.kind, shot.level].filter((part) => part !== undefined).join(" · ");
   return `<li id="shot-${text(shot.id)}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${text(label)}</span> <span class="what">${text(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${text(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
+}
+
+function paragraph(name: string, words: string | undefined): string {
+  return words === undefined ? "" : `<p class="${name}">${text(words)}</p>`;
 }
 
 function picture({ picture: found, title }: FieldStop): string {
@@ -191,11 +196,11 @@ function dataOf(list: FieldList, worker: string | undefined): ListData {
     title: list.title,
     garden: list.garden,
     rate: list.rate,
-    stops: list.stops.map(({ bed, title, begins, seconds, shots, outline }) => ({
+    stops: list.stops.map(({ bed, title, begins, ends, shots, outline }) => ({
       bed,
       title,
       begins,
-      seconds,
+      ends,
       shots: shots.map(({ id, key, text }) => ({ id, key, text })),
       outline,
     })),

@@ -50,7 +50,7 @@ main { padding: .75rem 1rem 1rem; }
 .picture img { width: 100%; height: auto; }
 .when { margin-top: .2rem; font-size: 1.1875rem; color: var(--quiet); }
 .link { margin-top: .35rem; font-style: italic; }
-.spot { margin-top: .35rem; color: var(--quiet); }
+.way { margin-top: .2rem; color: var(--quiet); font-size: 1.1875rem; }
 .shots { margin-top: auto; padding-top: .75rem; }
 .shots li { display: flex; align-items: stretch; border-top: 2px solid var(--line); }
 .shots li:last-child { border-bottom: 2px solid var(--line); }

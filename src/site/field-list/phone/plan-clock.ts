@@ -9,8 +9,8 @@ export function sayElapsed(seconds: number): string {
 }
 
 /** At a stop nobody is early or late while its planned time runs, give or take half a minute. */
-export function sayAgainstPlan(elapsed: number, stop: { readonly begins: number; readonly seconds: number }): string {
-  const late = elapsed - (stop.begins + stop.seconds);
+export function sayAgainstPlan(elapsed: number, stop: { readonly begins: number; readonly ends: number }): string {
+  const late = elapsed - stop.ends;
   const early = stop.begins - elapsed;
   if (late >= 30) return `${Math.max(1, Math.round(late / 60))} min behind`;
   if (early >= 30) return `${Math.max(1, Math.round(early / 60))} min ahead`;

@@ -13,10 +13,9 @@ export interface ListedStop {
   /** Bed id. */
   readonly bed: string;
   readonly title: string;
-  /** Seconds from the start of the tour. */
+  /** When it is planned to begin and to be left, seconds from the start of filming. */
   readonly begins: number;
-  /** Planned length, seconds. */
-  readonly seconds: number;
+  readonly ends: number;
   readonly shots: readonly ListedShot[];
   /** What to say, in order. */
   readonly outline: readonly string[];
