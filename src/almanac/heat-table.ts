@@ -2,10 +2,11 @@
  * Heat of a garden's weather on one scale, added up once so that any stretch of days costs two look-ups; and what is usual
  * for each day of the year, for days that nobody measured or that are still to come.
  */
-import { addDays, daysBetween, isLeapYear, yearOf } from "../calendar.ts";
+import { addDays, daysBetween } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import { type HeatScale, type HeatSum, heatOfDay } from "./heat-units.ts";
 import type { Weather } from "./weather-series.ts";
+import { dayOfYear, daysAfter, YEAR_DAYS } from "./year-days.ts";
 
 export interface HeatTable {
   readonly scale: HeatScale;
@@ -50,10 +51,17 @@ export function heatTable(weather: Weather, scale: HeatScale, until?: Day): Heat
   const usualByDay = usualHeat(first, heats);
 
   const usual = (day: Day) => usualByDay?.[dayOfYear(day)];
-  const heatOn = (day: Day, known: Day) => {
-    const at = first === undefined || day > known ? -1 : daysBetween(first, day);
-    const heat = at >= 0 && at < length ? heats[at] : undefined;
-    return heat === undefined || Number.isNaN(heat) ? usual(day) : heat;
+  /** Heat of the days after `start`, one by one: measured up to `known`, usual where that is not. */
+  const heatAfter = (start: Day, known: Day) => {
+    const next = daysAfter(start);
+    let at = first === undefined ? -1 : daysBetween(first, start);
+    const lastKnown = first === undefined || known === "" ? -1 : daysBetween(first, known);
+    return () => {
+      const ofYear = next();
+      at += 1;
+      const heat = at >= 0 && at < length && at <= lastKnown ? heats[at] : undefined;
+      return heat === undefined || Number.isNaN(heat) ? usualByDay?.[ofYear] : heat;
+    };
   };
   return {
     scale,
@@ -67,21 +75,21 @@ export function heatTable(weather: Weather, scale: HeatScale, until?: Day): Heat
       return { degreeDays: (sums[to] ?? 0) - (sums[from] ?? 0), days, missing: total - days, scale };
     },
     expected(start, end, known) {
+      const next = heatAfter(start, known);
       let sum = 0;
-      for (let day = addDays(start, 1); day <= end; day = addDays(day, 1)) {
-        const heat = heatOn(day, known);
+      for (let days = daysBetween(start, end); days > 0; days -= 1) {
+        const heat = next();
         if (heat === undefined) return undefined;
         sum += heat;
       }
       return sum;
     },
     dayReaching(start, heat, known) {
+      const next = heatAfter(start, known);
       let sum = 0;
-      let day = start;
-      for (let step = 0; step < mostDays; step += 1) {
-        if (sum >= heat) return day;
-        day = addDays(day, 1);
-        const more = heatOn(day, known);
+      for (let days = 0; days < mostDays; days += 1) {
+        if (sum >= heat) return addDays(start, days);
+        const more = next();
         if (more === undefined) return undefined;
         sum += more;
       }
@@ -93,29 +101,21 @@ export function heatTable(weather: Weather, scale: HeatScale, until?: Day): Heat
 /** Mean heat of each day of the year over all years, smoothed round the turn of the year. */
 function usualHeat(first: Day | undefined, heats: Float64Array): Float64Array | undefined {
   if (first === undefined) return undefined;
-  const sum = new Float64Array(366);
-  const count = new Uint32Array(366);
-  let at = dayOfYear(first);
-  let year = yearOf(first);
+  const sum = new Float64Array(YEAR_DAYS);
+  const count = new Uint32Array(YEAR_DAYS);
+  const next = daysAfter(addDays(first, -1));
   for (const heat of heats) {
-    if (!Number.isNaN(heat)) {
-      sum[at] = (sum[at] ?? 0) + heat;
-      count[at] = (count[at] ?? 0) + 1;
-    }
-    at += 1;
-    // Days are numbered as in a leap year: 29 February is skipped in the others, and the year turns after 366.
-    if (at === 59 && !isLeapYear(year)) at = 60;
-    if (at === 366) {
-      at = 0;
-      year += 1;
-    }
+    const at = next();
+    if (Number.isNaN(heat)) continue;
+    sum[at] = (sum[at] ?? 0) + heat;
+    count[at] = (count[at] ?? 0) + 1;
   }
   if (count.reduce((covered, n) => covered + (n > 0 ? 1 : 0), 0) < leastCovered) return undefined;
-  const usual = new Float64Array(366);
-  for (let day = 0; day < 366; day += 1) {
+  const usual = new Float64Array(YEAR_DAYS);
+  for (let day = 0; day < YEAR_DAYS; day += 1) {
     let [total, days] = [0, 0];
     for (let near = -smoothing; near <= smoothing; near += 1) {
-      const other = (day + near + 366) % 366;
+      const other = (day + near + YEAR_DAYS) % YEAR_DAYS;
       total += sum[other] ?? 0;
       days += count[other] ?? 0;
     }
@@ -123,9 +123,4 @@ function usualHeat(first: Day | undefined, heats: Float64Array): Float64Array | 
     usual[day] = total / days;
   }
   return usual;
-}
-
-/** 0 for 1 January to 365 for 31 December, numbered as in a leap year. */
-function dayOfYear(day: Day): number {
-  return daysBetween("2000-01-01", `2000${day.slice(4)}`);
 }

@@ -18,3 +18,4 @@ export * from "./weather-collector.ts";
 export * from "./weather-files.ts";
 export * from "./weather-series.ts";
 export * from "./weather-span.ts";
+export * from "./year-days.ts";

@@ -8,7 +8,7 @@ import type { Day } from "../model.ts";
 import { comparable, type HarvestSum } from "../tour/index.ts";
 import { pickingsBetween, sumPickings } from "./results.ts";
 import type { Picking, SeasonBook } from "./season-book.ts";
-import { type Season, sameDayIn } from "./seasons.ts";
+import { earlier, type Season, sameDayIn } from "./seasons.ts";
 
 /** Growth from 40 °F (4.4 °C), the mean of the day less the base: the measure of the whole garden's heat. */
 export const gardenScale: HeatScale = { method: "mean first", base: 40 / 9 };
@@ -91,13 +91,13 @@ export function compareHarvest(
   which: (picking: Picking) => boolean = () => true,
 ): Compared {
   const upTo = (one: Season, day: Day) => sumPickings(pickingsBetween(book, one.from, day).filter(which));
-  const now = upTo(season, on < season.to ? on : season.to);
-  const earlier = book.seasons.filter(({ year }) => year < season.year);
-  const before = earlier.at(-1);
+  const now = upTo(season, earlier(on, season.to));
+  const former = book.seasons.filter(({ year }) => year < season.year);
+  const before = former.at(-1);
   const lastYear = before === undefined ? undefined : upTo(before, sameDayIn(before, on, season));
   const standing = before === undefined ? undefined : heatStanding(book, season, on);
   const day = standing === undefined || before === undefined ? undefined : dayOfHeat(book, before, standing.heat);
-  const sums = earlier.map((one) => upTo(one, sameDayIn(one, on, season))).filter(({ times }) => times > 0);
+  const sums = former.map((one) => upTo(one, sameDayIn(one, on, season))).filter(({ times }) => times > 0);
   const weighed = sums.filter(({ grams }) => grams > 0);
   return {
     now,

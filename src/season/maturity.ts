@@ -1,5 +1,5 @@
 /** How long plantings really took against what their variety promises: what forecasts learn from. */
-import { dayLength } from "../almanac/index.ts";
+import { dayLength, daysAfter, YEAR_DAYS } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
@@ -76,11 +76,22 @@ const winterReckonedIn = 150;
 /** The day by which a variety's days have passed, in short days at their slower pace. */
 export function promisedDay({ begun, catalogueDays }: Timed, latitude: number | undefined): Day {
   if (latitude === undefined || catalogueDays > winterReckonedIn) return addDays(begun, catalogueDays);
-  let grown = 0;
-  let day = begun;
-  while (grown < catalogueDays) {
-    day = addDays(day, 1);
-    grown += dayLength(day, latitude) < shortDay ? shortDayPace : 1;
-  }
-  return day;
+  const pace = paceAt(latitude);
+  const next = daysAfter(begun);
+  let days = 0;
+  for (let grown = 0; grown < catalogueDays; days += 1) grown += pace[next()] ?? 1;
+  return addDays(begun, days);
+}
+
+const paces = new Map<number, readonly number[]>();
+
+/** By day of the year. */
+function paceAt(latitude: number): readonly number[] {
+  const known = paces.get(latitude);
+  if (known !== undefined) return known;
+  const made = Array.from({ length: YEAR_DAYS }, (_, at) =>
+    dayLength(addDays("2000-01-01", at), latitude) < shortDay ? shortDayPace : 1,
+  );
+  paces.set(latitude, made);
+  return made;
 }

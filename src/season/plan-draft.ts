@@ -109,6 +109,7 @@ function wishesFrom(
     lots,
     ({ crop, planting }) => `${crop?.id} ${pins.has(crop?.id ?? "") ? "" : planting.bed}`,
   );
+  const fitted = fitting(lots);
   const grownOf = new Map<string, number>();
   for (const { crop, plants } of lots)
     if (crop !== undefined) grownOf.set(crop.id, (grownOf.get(crop.id) ?? 0) + (plants ?? 0));
@@ -120,7 +121,7 @@ function wishesFrom(
     const all = grownOf.get(crop.id) ?? 0;
     const goal = wanted.get(crop.id);
     const plants = goal === undefined || all === 0 ? grown : Math.ceil((goal * grown) / all);
-    const area = group.reduce((sum, lot) => sum + areaOf(lot), 0) * (grown > 0 ? plants / grown : 1);
+    const area = group.reduce((sum, lot) => sum + areaOf(lot) * fitted(lot), 0) * (grown > 0 ? plants / grown : 1);
     const where = first.bed;
     return [
       {
@@ -135,6 +136,17 @@ function wishesFrom(
       },
     ];
   });
+}
+
+/** What stood in a bed this season had room there, whatever the handbook's distances make of it: those are scaled down to the bed. */
+function fitting(lots: readonly Lot[]): (lot: Lot) => number {
+  const taken = new Map<string, number>();
+  for (const lot of lots) taken.set(lot.planting.bed, (taken.get(lot.planting.bed) ?? 0) + areaOf(lot));
+  return ({ planting, bed }) => {
+    const there = bed?.size === undefined ? undefined : bed.size.length * bed.size.width * usable;
+    const all = taken.get(planting.bed) ?? 0;
+    return there === undefined || all <= there || all <= 0 ? 1 : there / all;
+  };
 }
 
 /** Square metres; a row sown along a bed and never counted takes a seventh of it (rows a foot and more apart in a bed of four feet). */
@@ -193,7 +205,7 @@ function costOf(book: SeasonBook, rotation: Rotation, year: number, wish: Wish, 
     (wish.cover && !place.cover ? costs.outOfCover : 0) +
     (!wish.cover && place.cover ? costs.outOfCover : 0) +
     (place.bed === wish.from ? 0 : site(place.bed) === site(wish.from) ? costs.moved : 3 * costs.moved) +
-    (place.pots && !isPotBed(book, wish.from) ? costs.outOfCover : 0)
+    (place.pots === isPotBed(book, wish.from) ? 0 : costs.outOfCover)
   );
 }
 

@@ -37,7 +37,7 @@ export interface Assignment {
 
 /** A garden of more wishes or beds is searched only; and of a smaller one so many partial drafts are looked at before that. */
 const small = { wishes: 40, places: 24 } as const;
-const mostLooks = 25_000;
+const mostLooks = 10_000;
 const mostRounds = 60;
 
 /** `tooFull` is the cost of a bed filled to twice its size; it grows with what is over. */

@@ -7,7 +7,7 @@ import type { Day, PickUnit, Price } from "../model.ts";
 import { type HarvestSum, label, plantName, sumOf } from "../tour/index.ts";
 import { timed } from "./maturity.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";
-import type { Season } from "./seasons.ts";
+import { earlier, type Season } from "./seasons.ts";
 
 export interface Result {
   /** Variety, crop, bed or site id; "" for what no record names. */
@@ -62,7 +62,7 @@ export interface SeasonResults {
 
 /** What was picked in a season up to a day. `from` narrows it: a month, the days since the last recap. */
 export function seasonResults(book: SeasonBook, season: Season, on: Day, from = season.from): SeasonResults {
-  const pickings = pickingsBetween(book, from, on < season.to ? on : season.to);
+  const pickings = pickingsBetween(book, from, earlier(on, season.to));
   const all = sumPickings(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];

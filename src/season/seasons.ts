@@ -46,3 +46,8 @@ export function sameDayIn(season: Season, day: Day, from: Season): Day {
 export function weekOf(season: Season, day: Day): number {
   return Math.floor(daysBetween(season.from, day) / 7);
 }
+
+/** The earlier of two days. */
+export function earlier(a: Day, b: Day): Day {
+  return [a, b].sort()[0] as Day;
+}

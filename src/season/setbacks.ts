@@ -99,7 +99,8 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
         first: days[0] ?? from,
         last: days.at(-1) ?? from,
         open: found.open,
-        over: found.open ? undefined : found.over,
+        // What took plants after it was called over was not over.
+        over: found.open || (found.over ?? "") < (days.at(-1) ?? "") ? undefined : found.over,
         tried: [...found.tried],
         sources: found.sources,
         private: found.private,

@@ -4,7 +4,8 @@
  * Source of every row: common practice. They are short reminders for the person speaking and no advice of their own; they
  * defer to a poisons reference, the product's label, tested recipes and local rules.
  */
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { Event } from "../model.ts";
+import type { Lot } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
 import { type Ground, say } from "./sentence.ts";
 
@@ -67,12 +68,18 @@ const workCautions: readonly WorkCaution[] = [
   },
 ];
 
+/** Plants that are shown, and the lines that are told. */
+interface Shown {
+  readonly growing: readonly Pick<Lot, "variety" | "crop" | "events">[];
+  readonly news: readonly Event[];
+}
+
 /** Cautions for one stop, plants first, none twice. */
-export function cautionsFor(here: BedOnTheDay): readonly Sentence[] {
+export function cautionsFor(here: Shown): readonly Sentence[] {
   return [...plantLines(here), ...workLines(here)];
 }
 
-function plantLines(here: BedOnTheDay): Sentence[] {
+function plantLines(here: Shown): Sentence[] {
   const found = new Map<string, Ground | undefined>();
   const put = (text: string, ground: Ground | undefined) => {
     if (!found.has(text)) found.set(text, ground);
@@ -93,7 +100,7 @@ function plantLines(here: BedOnTheDay): Sentence[] {
   return [...found].map(([text, ground]) => say(text, [ground]));
 }
 
-function workLines(here: BedOnTheDay): Sentence[] {
+function workLines(here: Shown): Sentence[] {
   const lines: Sentence[] = [];
   for (const row of workCautions) {
     const event = here.news.find((candidate) => row.words.test(candidate.text));

@@ -1,6 +1,5 @@
 // Takes: the garden, and an episode or a day.
-// Gives: the brief of that tour as plain data (what to show and say at each stop, the plan by length, walk, clock and light,
-// and where each sentence rests), and its Markdown.
+// Gives: the brief of that tour as plain data (what to show and say, in which order, time and light, each with its source), and its Markdown.
 // Never does: touch the disk, ask a clock, invent anything no record tells.
 
 // The words and measures that recaps share with briefs, so that one fact reads the same in both.
@@ -61,4 +60,4 @@ export { cultivar, isSingular, label, type Named, plantName, theCrop, thePlants 
 export { type Ground, say, secondsToSay, together } from "./sentence.ts";
 export type { Shot } from "./shots.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
-export { fromWords } from "./source-words.ts";
+export { disclosureLines, fromWords } from "./source-words.ts";

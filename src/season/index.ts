@@ -1,0 +1,27 @@
+// Takes: the garden, its weather, and a season or a day.
+// Gives: the recap as plain data and Markdown; results, forecasts, trials, needs, plan and seed list for next year.
+// Never does: touch the disk, ask a clock, claim more than the numbers allow.
+export { type BackTest, backTest } from "./back-test.ts";
+export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
+export { type Forecast, forecaster } from "./forecast.ts";
+export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
+export { allTimed } from "./maturity.ts";
+export type {
+  ForecastRow,
+  LossRow,
+  NextYear,
+  PhotoSet,
+  PromiseRow,
+  Recap,
+  RecapPoint,
+  ResultRow,
+  Results,
+  Segment,
+} from "./recap.ts";
+export { levelNames, minutes, recapMarkdown } from "./recap-markdown.ts";
+export { type SeasonBook, seasonBook } from "./season-book.ts";
+export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
+export { seedListCsv } from "./seed-list.ts";
+export { trialProblems } from "./trial-arms.ts";
+export type { MeasureResult, TrialResult } from "./trial-results.ts";
+export { sayDegrees, sayHeat } from "./weather-story.ts";

@@ -1,0 +1,317 @@
+/** Makes the recap of a season, of a month of it, or of the days since the last recap, from the garden and its weather. */
+import { noWeather, type Weather } from "../almanac/index.ts";
+import { addDays, daysInMonth, yearOf } from "../calendar.ts";
+import type { Day, Episode, Garden } from "../model.ts";
+import { capital, sayDay, sayMonth } from "../timeline/index.ts";
+import { cautionsFor, type Fitting, fitToTarget, type Sentence, secondsToSay } from "../tour/index.ts";
+import { backTest } from "./back-test.ts";
+import { recapCharts } from "./chart-data.ts";
+import { photoSets } from "./growth-photos.ts";
+import { lossRows } from "./loss-rows.ts";
+import { needs } from "./needs.ts";
+import { planDraft } from "./plan-draft.ts";
+import { promiseRows } from "./promises.ts";
+import type { NextYear, Recap, RecapPoint, Segment } from "./recap.ts";
+import { resultTables } from "./result-rows.ts";
+import { diseaseAdvice, rotation } from "./rotation.ts";
+import { type SeasonBook, seasonBook } from "./season-book.ts";
+import { earlier, type Season, seasonOf } from "./seasons.ts";
+import { seedList, seedListSaid } from "./seed-list.ts";
+import { type DraftSegment, draftSegments, type Material, paragraphOf } from "./segments.ts";
+import { soilOf } from "./soil.ts";
+import { standings } from "./standings.ts";
+import { forecastRows, frostSentence, sowingLeft } from "./still-to-come.ts";
+import { credits } from "./thanks.ts";
+import { trialResult } from "./trial-results.ts";
+import { weatherStory } from "./weather-story.ts";
+
+export interface RecapRequest {
+  readonly season: Season;
+  /** First day of a month, for the recap of that month. */
+  readonly month?: Day | undefined;
+  /** Begins after the last recap that was published. */
+  readonly sinceLast?: boolean | undefined;
+  readonly today: Day;
+  /** Seconds the film should last. */
+  readonly target?: number | undefined;
+}
+
+/** Seconds that each part of the film takes beside its words: its title and the cut (common practice). */
+const segmentSeconds = 6;
+
+export function makeRecap(garden: Garden, weather: Weather | undefined, request: RecapRequest): Recap {
+  const { season, today } = request;
+  const span = spanOf(garden, request);
+  const book = seasonBook(garden, weather ?? noWeather, span.to);
+  const finished = season.to <= today && span.to === season.to;
+  const material = gather(book, season, span, finished);
+  const drafts = draftSegments(material);
+  const { segments, leftOut, seconds } = fitted(garden, drafts, request.target);
+  const charts = recapCharts(book, season, span.from, span.to);
+  return {
+    recap: span.name,
+    title: titleOf(garden, season, span, finished),
+    kind: span.kind,
+    season,
+    from: span.from,
+    to: span.to,
+    spanText: spanText(garden, span.from, span.to),
+    finished,
+    target: request.target,
+    opening: openings(material),
+    paragraph: material.paragraph,
+    segments,
+    leftOut,
+    seconds,
+    results: resultTables(book, season, span.from, span.to),
+    losses: material.losses,
+    trials: material.trials,
+    promises: material.promises,
+    forecasts: material.forecasts,
+    forecastsChecked: material.forecasts.length === 0 ? undefined : backTest(book),
+    nextYear: material.nextYear,
+    questions: material.credits.questions,
+    thanks: material.credits.thanks,
+    disclosures: material.credits.disclosures,
+    cautions: cautions(material),
+    methods: methods(material),
+    charts,
+  };
+}
+
+interface Span {
+  readonly kind: Recap["kind"];
+  readonly name: string;
+  readonly from: Day;
+  readonly to: Day;
+}
+
+function spanOf(garden: Garden, { season, month, sinceLast, today }: RecapRequest): Span {
+  const name = season.label.replace("/", "-");
+  const to = earlier(season.to, today < season.from ? season.from : today);
+  if (month !== undefined) {
+    const last = `${month.slice(0, 8)}${daysInMonth(yearOf(month), Number(month.slice(5, 7)))}`;
+    return { kind: "month", name: month.slice(0, 7), from: month, to: earlier(last, to) };
+  }
+  if (sinceLast === true) {
+    const last = lastRecap(garden, to);
+    const after = last === undefined ? season.from : addDays(last.day, 1);
+    const from = earlier(after, to);
+    if (last !== undefined) return { kind: "since the last recap", name: `${name}-since-${last.day}`, from, to };
+  }
+  return { kind: "season", name, from: season.from, to };
+}
+
+/** The last published film that calls itself a recap, by its folder's name or its title. */
+export function lastRecap(garden: Garden, before: Day): Episode | undefined {
+  return [...garden.episodes.values()]
+    .filter(
+      ({ id, title, status, day }) =>
+        status === "published" &&
+        day < before &&
+        /\b(?:recap|round.?up|review|look(?:ing)? back|the year)\b/i.test(`${id.replaceAll("-", " ")} ${title}`),
+    )
+    .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1))
+    .at(-1);
+}
+
+function gather(book: SeasonBook, season: Season, { from, to }: Span, finished: boolean): Material {
+  const { garden } = book;
+  const trials = [...garden.trials.values()]
+    .filter(({ started }) => (started ?? "") <= to)
+    .map((trial) => trialResult(book, trial))
+    .filter(
+      ({ trial, measures }) =>
+        trial.status === "running" || (trial.verdictDue ?? "") >= from || touched(measures, book, from),
+    );
+  const base = {
+    book,
+    season,
+    from,
+    to,
+    finished,
+    weather: weatherStory(book, season, from, to),
+    standings: standings(book, season, from, to),
+    losses: lossRows(book, season, from, to),
+    trials,
+    promises: promiseRows(book, from, to),
+    forecasts: finished ? [] : forecastRows(book, to),
+    sowing: finished ? [] : [frostSentence(book, to), sowingLeft(book, to)].filter((one) => one !== undefined),
+  };
+  return {
+    ...base,
+    paragraph: paragraphOf(base).filter(({ text }) => text !== ""),
+    photos: photoSets(book, from, to),
+    nextYear: nextYear(book, season),
+    credits: credits(book, from, to),
+  };
+}
+
+function touched(measures: Material["trials"][number]["measures"], book: SeasonBook, from: Day): boolean {
+  const lines = new Set(
+    measures.flatMap(({ arms }) =>
+      arms.flatMap(({ figures }) => figures.map(({ source }) => `${source.file}:${source.line}`)),
+    ),
+  );
+  return book.events.some(({ day, place }) => day >= from && lines.has(`${place.file}:${place.line}`));
+}
+
+function nextYear(book: SeasonBook, season: Season): NextYear {
+  const turned = rotation(book, season.year);
+  const wanted = needs(book);
+  const seeds = seedList(book, season.year);
+  return {
+    needs: wanted,
+    rotation: {
+      broken: turned.conflicts
+        .toSorted(
+          (a, b) =>
+            Number(b.disease !== undefined) - Number(a.disease !== undefined) || a.year - a.last - (b.year - b.last),
+        )
+        .map(({ sentence }) => sentence),
+      notYet: Object.fromEntries(turned.notYet),
+    },
+    advice: [...diseaseAdvice(book, season.year), ...turned.noCure],
+    soil: soilOf(book, season.year).flatMap(({ sentences }) => sentences),
+    plan: planDraft(book, season.year, turned, wanted),
+    seeds,
+    seedsSaid: seedListSaid(seeds),
+  };
+}
+
+/** What the film may begin with: the best, the worst, what is owed; each only where there is one. */
+function openings({ standings: { best, worst }, promises, weather, paragraph }: Material): readonly Sentence[] {
+  const owed = promises.find(({ standing }) => standing === "broken");
+  const lines: readonly (Sentence | undefined)[] = [best[0], worst[0], owed, weather?.short, paragraph[0]];
+  return lines
+    .filter((one): one is Sentence => one !== undefined && !one.private && one.text !== "")
+    .slice(0, 3)
+    .map(({ text, sources, private: isPrivate }) => ({ text, sources, private: isPrivate }));
+}
+
+function fitted(garden: Garden, drafts: readonly DraftSegment[], target: number | undefined) {
+  const rate = garden.settings.narrationRate;
+  const rows = drafts.map((draft, at) => ({
+    id: `R${at + 1}`,
+    draft,
+    points: draft.points.map((one, index) => ({
+      ...one,
+      id: `R${at + 1}.${index + 1}`,
+      seconds: Math.max(1, secondsToSay(one.sentence.text, rate)),
+    })),
+  }));
+  const candidates = rows.flatMap(({ id: stop, points }): Fitting[] =>
+    points.map(({ id, seconds, value, level }) => ({ id, stop, seconds, value, must: level === "must" })),
+  );
+  const chosen = new Set(
+    target === undefined
+      ? candidates.map(({ id }) => id)
+      : fitToTarget(candidates, target, () => segmentSeconds).chosen,
+  );
+  const segments = rows.map(({ id, draft, points }, at): Segment => {
+    const show = points.map(
+      ({ id: own, sentence, level, why, value, seconds }): RecapPoint => ({
+        text: sentence.text,
+        sources: sentence.sources,
+        private: sentence.private,
+        id: own,
+        level,
+        why,
+        value,
+        seconds,
+        chosen: chosen.has(own),
+      }),
+    );
+    const said = show.filter((one) => one.chosen);
+    return {
+      id,
+      number: at + 1,
+      kind: draft.kind,
+      title: draft.title,
+      show,
+      photos: draft.photos,
+      seconds: said.length === 0 ? 0 : segmentSeconds + total(said.map(({ seconds }) => seconds)),
+    };
+  });
+  const all = segments.flatMap(({ show }) => show);
+  const upTo = (levels: readonly string[]) => {
+    const told = segments.map(({ show }) => show.filter(({ level }) => levels.includes(level)));
+    return (
+      total(told.flat().map(({ seconds }) => seconds)) + segmentSeconds * told.filter((show) => show.length > 0).length
+    );
+  };
+  return {
+    segments,
+    leftOut: all.filter((one) => !one.chosen),
+    seconds: {
+      must: upTo(["must"]),
+      should: upTo(["must", "should"]),
+      all: upTo(["must", "should", "could"]),
+      chosen: total(segments.map(({ seconds }) => seconds)),
+    },
+  };
+}
+
+function total(numbers: readonly number[]): number {
+  return numbers.reduce((sum, one) => sum + one, 0);
+}
+
+/** Cautions for the plants that are told of, the work of the time, and jars when a goal wants them. */
+function cautions({
+  book,
+  standings: { best, worst },
+  from,
+  to,
+  nextYear: { needs: wanted },
+}: Material): readonly Sentence[] {
+  const told = new Set([...best, ...worst].map(({ variety }) => variety));
+  const lots = book.lots.filter(({ planting }) => told.has(planting.variety ?? ""));
+  const news = book.events.filter(({ day }) => day >= from && day <= to);
+  const jars = wanted.flatMap(({ cautions: own, sentence }) => own.map((text) => ({ ...sentence, text })));
+  const all = [...cautionsFor({ growing: lots, news }), ...jars];
+  return all.filter((one, index) => all.findIndex(({ text }) => text === one.text) === index);
+}
+
+function methods({ weather, forecasts, trials, nextYear: { needs: wanted, plan } }: Material): readonly string[] {
+  return [
+    "Picked: note lines of the days told, added up by weight, by volume and by piece, which are never turned into one another.",
+    "A plant's yield: all that its planting gave, over the plants set out less those given away, moved or thinned.",
+    ...(weather?.methods ?? []),
+    ...(forecasts.length === 0
+      ? []
+      : [
+          "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five.",
+        ]),
+    ...(trials.length === 0
+      ? []
+      : [
+          "Trials: exact permutation test of the difference of means, two-sided; the interval of the difference by Welch's method, 95 %.",
+        ]),
+    ...(wanted.length === 0
+      ? []
+      : [
+          "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
+        ]),
+    "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
+    `The draft for ${plan.year} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
+  ];
+}
+
+function titleOf(garden: Garden, season: Season, { kind, from, to }: Span, finished: boolean): string {
+  const { name } = garden.settings;
+  if (kind === "month") return `${name}: ${capital(sayMonth(from, { language: garden.settings.language }))}`;
+  if (kind === "since the last recap") return `${name}: since the last recap, to ${sayDay(to, garden.settings)}`;
+  return `${name}: the season of ${season.label}${finished ? "" : " so far"}`;
+}
+
+/** "1 January to 18 July 2026" */
+function spanText(garden: Garden, from: Day, to: Day): string {
+  const { language } = garden.settings;
+  if (from === to) return sayDay(to, { language });
+  return `${yearOf(from) === yearOf(to) ? sayDay(from, { language, near: to }) : sayDay(from, { language })} to ${sayDay(to, { language })}`;
+}
+
+/** The season that today lies in. */
+export function currentSeason(garden: Garden, today: Day): Season {
+  return seasonOf(today, garden.settings.seasonStarts);
+}

@@ -1,0 +1,107 @@
+/** Results as the tables and the data of a recap show them. */
+import type { Day, PickUnit } from "../model.ts";
+import { sayPlural } from "../timeline/index.ts";
+import { type HarvestSum, sayHarvest } from "../tour/index.ts";
+import type { ResultRow, Results } from "./recap.ts";
+import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";
+import type { Picking, SeasonBook } from "./season-book.ts";
+import { type Season, sameDayIn } from "./seasons.ts";
+
+export function resultTables(book: SeasonBook, season: Season, from: Day, to: Day): Results {
+  const results = seasonResults(book, season, to, from);
+  const before = book.seasons.find(({ year }) => year === season.year - 1);
+  const former =
+    before === undefined ? [] : pickingsBetween(book, sameDayIn(before, from, season), sameDayIn(before, to, season));
+  const rows = (all: readonly Result[], key: (picking: Picking) => string | undefined) => {
+    const groups = Map.groupBy(former, (picking) => key(picking) ?? "");
+    return all.map((one) => rowOf(book, one, groups.get(one.id)));
+  };
+  const siteId = ({ bed }: Picking) => book.garden.beds.get(bed)?.site;
+  const { total, withoutAmount, unassigned } = results;
+  const all: Result = {
+    id: "",
+    title: "All",
+    said: "everything",
+    beds: [],
+    sum: total,
+    withoutAmount,
+    private: false,
+    value: seasonValue(results.varieties),
+  };
+  return {
+    varieties: rows(results.varieties, ({ variety }) => variety),
+    crops: rows(results.crops, ({ crop }) => crop),
+    beds: rows(results.beds, ({ bed }) => bed),
+    sites: rows(results.sites, siteId),
+    total: rowOf(book, all, former.length === 0 ? undefined : former),
+    remarks: remarks(withoutAmount, unassigned, results.total),
+  };
+}
+
+/** Values of one currency add up; of several, none is told. */
+function seasonValue(varieties: readonly Result[]): Result["value"] {
+  const values = varieties.flatMap(({ value }) => value ?? []);
+  const [first] = values;
+  if (first === undefined || values.some(({ sign }) => sign !== first.sign)) return undefined;
+  return { ...first, amount: values.reduce((sum, { amount }) => sum + amount, 0) };
+}
+
+function remarks(withoutAmount: number, unassigned: number, total: HarvestSum): readonly string[] {
+  return [
+    ...(withoutAmount === 0
+      ? []
+      : [
+          `${counted(withoutAmount)} no amount: counted as ${withoutAmount === 1 ? "a picking" : "pickings"}, and missing in the weights.`,
+        ]),
+    ...(unassigned === 0
+      ? []
+      : [
+          `${counted(unassigned)} not which of several plantings was picked: in the totals of the bed and the crop, and in no planting's.`,
+        ]),
+    ...(total.grams > 0 && total.counted.size > 0
+      ? ["What was only counted, such as stems and heads, has no weight and no part in the shares."]
+      : []),
+  ];
+}
+
+function counted(pickings: number): string {
+  const said = sayPlural(pickings, "picking says", "pickings say");
+  return said.charAt(0).toUpperCase() + said.slice(1);
+}
+
+function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | undefined): ResultRow {
+  const { sum, perPlant, firstAfter, value } = result;
+  const { settings } = book.garden;
+  const pieces: Partial<Record<PickUnit, number>> = {};
+  for (const [unit, count] of [...sum.weighed, ...sum.counted]) pieces[unit] = (pieces[unit] ?? 0) + count;
+  const then = former === undefined ? undefined : sumPickings(former);
+  return {
+    id: result.id,
+    title: result.title,
+    picked: sayHarvest(sum, settings) ?? (sum.times === 0 ? "nothing" : "no amount noted"),
+    grams: sum.grams,
+    litres: sum.litres,
+    pieces,
+    pickings: sum.times,
+    withoutAmount: result.withoutAmount,
+    first: sum.first,
+    last: sum.last,
+    share: result.share,
+    plants: perPlant?.plants,
+    gramsPerPlant: perPlant?.grams,
+    piecesPerPlant: perPlant?.pieces?.count,
+    gramsPerPiece: result.perPiece?.grams,
+    gramsPerRowMetre: result.gramsPerRowMetre,
+    gramsPerSquareMetre: result.gramsPerSquareMetre,
+    daysToFirst: firstAfter?.days,
+    daysPromised: firstAfter?.promised,
+    value: value === undefined ? undefined : sayValue(value),
+    lastYear: then === undefined ? undefined : sayHarvest(then, settings),
+    private: result.private,
+  };
+}
+
+function sayValue({ sign, signAfter, amount }: NonNullable<Result["value"]>): string {
+  const figure = amount.toFixed(2);
+  return signAfter ? `${figure} ${sign}` : `${sign}${figure}`;
+}

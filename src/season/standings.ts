@@ -1,0 +1,291 @@
+/**
+ * What did best and what did worst in a season, each with its reasons from the records. Common practice of people who judge
+ * their own gardens: a variety is held against what it gave here before, else against the handbook, then come losses and
+ * troubles.
+ */
+import { yieldPerPlant } from "../almanac/index.ts";
+import { daysBetween } from "../calendar.ts";
+import type { Day } from "../model.ts";
+import { capital, sayList, sayNumber, sayWeight } from "../timeline/index.ts";
+import {
+  comparable,
+  dayOnly,
+  type HarvestSum,
+  isSingular,
+  plantName,
+  type Sentence,
+  type Speech,
+  say,
+  sayHarvest,
+  sayPickings,
+} from "../tour/index.ts";
+import { promisedDay, timed } from "./maturity.ts";
+import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
+import { earlier, type Season, sameDayIn } from "./seasons.ts";
+
+export interface Standing extends Sentence {
+  readonly variety: string;
+  readonly score: number;
+  /** What weighs most: "more than last year", "lost". */
+  readonly why: string;
+}
+
+export interface Standings {
+  readonly best: readonly Standing[];
+  readonly worst: readonly Standing[];
+}
+
+/** Told on each side at most. */
+const mostTold = 5;
+/** A score nearer to nothing than this is neither good nor bad. */
+const least = 0.2;
+
+interface Account {
+  readonly variety: string;
+  readonly lots: readonly Lot[];
+  readonly now: HarvestSum;
+  readonly before?: HarvestSum | undefined;
+  readonly lost: number;
+  readonly began?: number | undefined;
+  readonly losses: readonly { readonly plants: number; readonly cause?: string | undefined }[];
+  readonly troubles: readonly string[];
+}
+
+export function standings(book: SeasonBook, season: Season, from: Day, to: Day): Standings {
+  const all = accounts(book, season, from, to);
+  const grams = all.reduce((sum, { now }) => sum + now.grams, 0);
+  const scored = all.flatMap((account) => {
+    const judged = judge(book, account, season, to, grams > 0 ? account.now.grams / grams : 0);
+    return judged === undefined ? [] : [judged];
+  });
+  const order = (a: Standing, b: Standing) => b.score - a.score || (a.variety < b.variety ? -1 : 1);
+  return {
+    best: scored
+      .filter(({ score }) => score >= least)
+      .sort(order)
+      .slice(0, mostTold),
+    worst: scored
+      .filter(({ score }) => score <= -least)
+      .sort((a, b) => order(b, a))
+      .slice(0, mostTold),
+  };
+}
+
+function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonly Account[] {
+  const before = book.seasons.find(({ year }) => year === season.year - 1);
+  const picked = Map.groupBy(pickingsBetween(book, from, earlier(to, season.to)), ({ variety }) => variety ?? "");
+  const former =
+    before === undefined
+      ? new Map()
+      : Map.groupBy(
+          pickingsBetween(book, sameDayIn(before, from, season), sameDayIn(before, to, season)),
+          ({ variety }) => variety ?? "",
+        );
+  const lost = Map.groupBy(
+    book.events.filter(({ kind, day }) => kind === "lost" && day >= from && day <= to),
+    ({ variety }) => variety ?? "",
+  );
+  const troubled = new Map<string, string[]>();
+  for (const { trouble } of book.troubles) {
+    if (trouble.opened < from || trouble.opened > to) continue;
+    for (const variety of trouble.varieties) troubled.set(variety, [...(troubled.get(variety) ?? []), trouble.cause]);
+  }
+  const ids = new Set([...picked.keys(), ...lost.keys(), ...troubled.keys()]);
+  ids.delete("");
+  return [...ids].sort().map((variety): Account => {
+    const lots = book.lotsOf(variety).filter(({ planting }) => planting.since <= to && (planting.ended ?? to) >= from);
+    const losses = (lost.get(variety) ?? []).map(({ count, cause }) => ({ plants: count?.value ?? 1, cause }));
+    return {
+      variety,
+      lots,
+      now: sumPickings(picked.get(variety) ?? []),
+      before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
+      lost: losses.reduce((sum, { plants }) => sum + plants, 0),
+      began: begunWith(book, variety, lots, from, to),
+      losses,
+      troubles: [...new Set(troubled.get(variety) ?? [])],
+    };
+  });
+}
+
+/** Plants a variety began with: those planted, or those sown indoors where that is more, because seedlings are lost too. */
+function begunWith(book: SeasonBook, variety: string, lots: readonly Lot[], from: Day, to: Day): number | undefined {
+  const planted = lots.map(({ planting }) => (planting.planted === undefined ? undefined : planting.began?.value));
+  const inBeds = planted.includes(undefined) ? undefined : planted.reduce((sum: number, n) => sum + (n ?? 0), 0);
+  const sown = book.garden.nurseryLots
+    .filter(
+      (lot) =>
+        lot.variety === variety &&
+        lot.sown <= to &&
+        (lot.sown >= from || lots.some(({ planting }) => planting.sown === lot.sown)),
+    )
+    .reduce((sum, lot) => sum + (lot.count?.value ?? 0), 0);
+  const most = Math.max(inBeds ?? 0, sown);
+  return most > 0 ? most : undefined;
+}
+
+function judge(book: SeasonBook, account: Account, season: Season, to: Day, part: number): Standing | undefined {
+  const { now, before, lots, lost, began, troubles } = account;
+  const change = yieldChange(book, account, season);
+  const against = before !== undefined && comparable(now, before) ? amountRatio(now, before) : undefined;
+  const handbook = change === undefined ? handbookChange(lots) : undefined;
+  const share =
+    began !== undefined && began > 0 ? Math.min(1, lost / began) : lost > 0 && now.times === 0 ? 1 : lost > 0 ? 0.3 : 0;
+  // Two years of different numbers of plants say less than what each plant gave.
+  const grown =
+    change ?? (against === undefined ? undefined : against * 0.6) ?? (handbook === undefined ? 0 : handbook * 0.4);
+  const soon = againstPromise(book, lots, to);
+  const score =
+    (now.times > 0 ? grown + soon + Math.min(0.3, now.times * 0.04) + Math.min(0.8, 4 * part) : 0) -
+    share -
+    0.08 * Math.min(8, lost) -
+    0.2 * troubles.length;
+  const text = sentenceOf(book, account, season, to);
+  if (text === undefined) return undefined;
+  const why =
+    score < 0
+      ? lost > 0
+        ? "plants were lost"
+        : troubles.length > 0
+          ? "it had trouble"
+          : "it gave less than before"
+      : before === undefined
+        ? "it did well in its first year"
+        : "it gave more than before";
+  const grounds = lots.flatMap((lot) => [
+    ...lot.pickings.slice(0, 1),
+    ...lot.events.filter(({ kind }) => kind === "lost" || kind === "trouble"),
+  ]);
+  const lostLines = book.events.filter(
+    ({ kind, variety, day }) => kind === "lost" && variety === account.variety && day >= season.from && day <= to,
+  );
+  return {
+    ...say(text, [...grounds, ...lostLines]),
+    variety: account.variety,
+    score: Number.isFinite(score) ? score : 0,
+    why,
+  };
+}
+
+const clip = (value: number) => Math.max(-1, Math.min(1, value));
+
+/** log of what a plant gave now over what it gave in earlier seasons, of finished plantings only. */
+function yieldChange(book: SeasonBook, { lots, variety }: Account, season: Season): number | undefined {
+  const own = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
+
+  const earlierLots = book
+    .lotsOf(variety)
+    .filter((lot) => lot.season < season.year && lot.planting.ended !== undefined);
+  const then = perPlant(earlierLots);
+  return own?.grams === undefined || then?.grams === undefined || own.grams <= 0 || then.grams <= 0
+    ? undefined
+    : clip(Math.log(own.grams / then.grams));
+}
+
+function handbookChange(lots: readonly Lot[]): number | undefined {
+  const own = perPlant(lots.filter(({ planting }) => planting.ended !== undefined));
+  const usual = yieldPerPlant(lots[0]?.crop?.id)?.value.grams;
+  return own?.grams === undefined || usual === undefined || own.grams <= 0 || usual <= 0
+    ? undefined
+    : clip(Math.log(own.grams / usual));
+}
+
+function amountRatio(now: HarvestSum, before: HarvestSum): number {
+  const size = ({ grams, litres, counted, weighed }: HarvestSum) => {
+    if (grams > 0) return grams;
+    if (litres > 0) return litres;
+    return [...counted.values(), ...weighed.values()].reduce((sum, n) => sum + n, 0);
+  };
+  const [a, b] = [size(now), size(before)];
+  return a > 0 && b > 0 ? clip(Math.log(a / b)) : 0;
+}
+
+/** A little for coming early and off for coming late, by what the variety promises. */
+function againstPromise(book: SeasonBook, lots: readonly Lot[], to: Day): number {
+  const apart = lots.flatMap((lot) => {
+    const one = timed(lot);
+    if (one?.reached === undefined || one.reached > to) return [];
+    return [daysBetween(one.reached, promisedDay(one, book.weather.latitude)) / one.catalogueDays];
+  });
+  const mean = apart.reduce((sum, one) => sum + one, 0) / Math.max(1, apart.length);
+  return Math.max(-0.15, Math.min(0.15, mean));
+}
+
+// ------------------------------------------------------------------------------------------------------------- in words
+
+/** "The Crown Prince squash gave 26.1 kg in one picking, 5.22 kg a plant, against 13.2 kg last year." */
+function sentenceOf(book: SeasonBook, account: Account, season: Season, to: Day): string | undefined {
+  const { settings } = book.garden;
+  const { now, before, lots, losses, troubles, lost } = account;
+  const variety = book.garden.varieties.get(account.variety);
+  const crop = book.garden.crops.get(variety?.crop ?? "");
+  if (variety === undefined) return undefined;
+  const named = { variety, crop };
+  const name = `The ${plantName(named)}`;
+  const amount = sayHarvest(now, settings);
+  const speech: Speech = { settings, day: to };
+  const year = season.to > to ? " by the same day last year" : " last year";
+  const each = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
+  const parts: string[] = [];
+  if (now.times > 0) {
+    const gave =
+      amount === undefined
+        ? `${isSingular(named) ? "was" : "were"} picked ${sayPickings(now.times)}, no amount noted`
+        : `gave ${amount} ${sayPickings(now.times)}`;
+    // Of a planting that lost plants, the mean of all that were set out says little.
+    const plant =
+      each?.grams === undefined || each.plants < 2 || now.grams <= 0 || lost > 0
+        ? ""
+        : `, ${sayWeight(each.grams, settings.units)} from each of ${sayNumber(each.plants)} plants`;
+    const former = perPlant(lotsBefore(book, account.variety, season))?.grams;
+    const then =
+      plant !== "" && former !== undefined
+        ? `, against ${sayWeight(former, settings.units)} last year`
+        : before !== undefined && amount !== undefined && comparable(now, before)
+          ? `, against ${sayHarvest(before, settings)}${year}`
+          : "";
+    parts.push(`${name} ${gave}${plant}${then}`);
+  }
+  if (lost > 0) {
+    const of = account.began !== undefined && account.began > lost ? ` of ${sayNumber(account.began)}` : "";
+    const plants = `${sayNumber(lost)}${of} ${lost === 1 && of === "" ? "plant" : "plants"}`;
+    const end = now.times === 0 ? neverPicked(lots, to, speech) : "";
+    parts.push(
+      parts.length === 0
+        ? `${name} lost ${plants}${causesSaid(losses)}${end}`
+        : `${plants} ${lost === 1 ? "was" : "were"} lost${causesSaid(losses)}`,
+    );
+  }
+  const other = troubles.filter((cause) => !losses.some((loss) => loss.cause?.toLowerCase() === cause.toLowerCase()));
+  if (other.length > 0) {
+    const were = other.length > 1 || /[^s]s$/.test(other[0] ?? "") ? "were" : "was";
+    parts.push(
+      parts.length === 0
+        ? `${name} had ${sayList(other)}`
+        : `${sayList(other)} ${were} on ${isSingular(named) ? "it" : "them"}`,
+    );
+  }
+  if (parts.length === 0) return undefined;
+  return `${capital(parts.join("; "))}.`;
+}
+
+/** Finished plantings of the season before. */
+function lotsBefore(book: SeasonBook, variety: string, season: Season): readonly Lot[] {
+  return book.lotsOf(variety).filter((lot) => lot.season === season.year - 1 && lot.planting.ended !== undefined);
+}
+
+function causesSaid(losses: Account["losses"]): string {
+  const causes = [...new Set(losses.flatMap(({ cause }) => cause ?? []))];
+  return causes.length === 0 ? "" : ` to ${sayList(causes)}`;
+}
+
+/** Plants that are past their time and gave nothing; while they may still come, nothing is said. */
+function neverPicked(lots: readonly Lot[], to: Day, speech: Speech): string {
+  if (lots.length === 0) return " before a bed was ready for them";
+  const ended = lots.filter(({ planting }) => planting.ended !== undefined && planting.ended <= to);
+  const last = ended.at(-1)?.planting.ended;
+  return ended.length === lots.length && last !== undefined
+    ? ` and gave nothing before ${dayOnly(last, speech)}, when the last were gone`
+    : "";
+}

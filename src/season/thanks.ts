@@ -1,0 +1,91 @@
+/** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
+import type { Day, Gear, Obtained, Variety } from "../model.ts";
+import { capital, sayList, sayPlural } from "../timeline/index.ts";
+import { disclosureLines, plantName, type Sentence, say } from "../tour/index.ts";
+import type { SeasonBook } from "./season-book.ts";
+
+export interface Credits {
+  readonly thanks: readonly Sentence[];
+  readonly disclosures: readonly Sentence[];
+  readonly questions: readonly Sentence[];
+}
+
+/** Kinds named before the rest is counted. */
+const mostNamed = 3;
+
+export function credits(book: SeasonBook, from: Day, to: Day): Credits {
+  const grown = new Map<string, Variety>();
+  for (const { planting, variety } of book.lots) {
+    if (variety !== undefined && planting.since <= to && (planting.ended ?? to) >= from) grown.set(variety.id, variety);
+  }
+  const gear = gearUsed(book, from, to);
+  return {
+    thanks: thanksTo(book, [...grown.values()], gear),
+    disclosures: disclosureLines([...grown.values()], gear),
+    questions: book.events
+      .filter(({ kind, day }) => kind === "asked" && day >= from && day <= to)
+      .map((event) => say(question(event.what ?? event.text), [event])),
+  };
+}
+
+/** Gear that lines put up or plants grew on in the stretch of days. */
+function gearUsed(book: SeasonBook, from: Day, to: Day): readonly Gear[] {
+  const used = new Set<string>();
+  for (const { kind, gear, day } of book.events) {
+    if (gear !== undefined && day >= from && day <= to && kind !== "took down") used.add(gear);
+  }
+  return [...used].sort().flatMap((id) => book.garden.gear.get(id) ?? []);
+}
+
+interface Given {
+  readonly what: string;
+  readonly obtained: Obtained;
+  readonly record: Variety | Gear;
+}
+
+function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
+  const from = new Map<string, Given[]>();
+  const put = (name: string | undefined, given: Given) => {
+    if (name !== undefined && name.trim() !== "") from.set(name, [...(from.get(name) ?? []), given]);
+  };
+  for (const variety of varieties) {
+    const { source } = variety;
+    if (source?.obtained === "swapped" || source?.obtained === "gifted" || source?.obtained === "lent")
+      put(source.name, {
+        what: plantName({ variety, crop: garden.crops.get(variety.crop ?? "") }),
+        obtained: source.obtained,
+        record: variety,
+      });
+  }
+  for (const one of gear) {
+    if (one.obtained === "lent" || one.obtained === "gifted")
+      put(one.from, {
+        what: `the ${one.title.charAt(0).toLowerCase()}${one.title.slice(1)}`,
+        obtained: one.obtained,
+        record: one,
+      });
+  }
+  return [...from]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, given]) => {
+      const shown = given.slice(0, mostNamed).map(({ what }) => what);
+      const rest = given.length - shown.length;
+      const what = sayList(rest > 0 ? [...shown, sayPlural(rest, "more", "more")] : shown);
+      const how = [...new Set(given.map(({ obtained }) => howGiven[obtained] ?? ""))].filter((words) => words !== "");
+      return say(
+        `Thanks to ${name} for ${what}${how.length === 1 ? `, ${how[0]}` : ""}.`,
+        given.map(({ record }) => record),
+      );
+    });
+}
+
+const howGiven: Partial<Readonly<Record<Obtained, string>>> = {
+  lent: "lent",
+  gifted: "given free",
+  swapped: "swapped",
+};
+
+function question(asked: string): string {
+  const words = asked.trim();
+  return `${capital(words)}${/[.?!…]$/.test(words) ? "" : "?"}`;
+}
