@@ -71,7 +71,12 @@ export class PlaceWords {
   heard(words: readonly Word[], phrases: readonly Phrase[], names: readonly NameHeard[]): readonly PlaceHeard[] {
     const found: PlaceHeard[] = [];
     const taken = new Uint8Array(words.length);
-    const atOnce = (word: number) => word - (phrases[phraseOf(phrases, word)]?.from ?? 0) <= AT_ONCE;
+    const atOnce = (word: number) => {
+      const from = phrases[phraseOf(phrases, word)]?.from ?? 0;
+      const begins = words.slice(from, from + 3).map((one) => one.text.toLowerCase().replaceAll("’", "'"));
+      // "I'll show you the tomato pots in July" goes nowhere yet.
+      return word - from <= AT_ONCE && !begins.some((text) => /^(?:i'll|we'll|you'll)$/.test(text));
+    };
     for (const { from, to, name, confidence } of names) {
       if (confidence < SURE) continue;
       const beds =

@@ -81,7 +81,9 @@ function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefi
   const fitting = rules.filter(({ words, unless }) => words.test(text) && unless?.test(text) !== true);
   if (fitting.length === 0) return undefined;
   const due = dueOf(text, spoken);
-  const isTime = (due !== undefined && due > spoken.day) || laterWords.test(text);
+  // "This week", said on a Sunday, is due that day and still a promise; "today" is none.
+  const isTime =
+    (due !== undefined && due >= spoken.day && !/\b(?:today|tonight)\b/.test(text)) || laterWords.test(text);
   return fitting.find(
     ({ needs }) => needs === "nothing" || isTime || (needs === "a time or a condition" && conditionWords.test(text)),
   );
@@ -159,16 +161,17 @@ const BEFORE = 10;
 const NAMED = 1.5;
 const NAMED_BEFORE = 2.5;
 
-/** The bed the sentence is said at, unless it, or what was just said, turns to another. */
+/** The bed the sentence names; else the one it is said at, unless what was just said turns to another. */
 function bedOf({ places, stretches }: FilmHeard, from: number, to: number): string | undefined {
   const here = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
-  const elsewhere = new Map<string, number>();
-  let plainly = NAMED_BEFORE;
-  for (const { beds, word } of inWords(places, (place) => place.word, from - BEFORE, to)) {
-    if (here !== undefined && beds.has(here)) return here;
-    if (word >= from) plainly = NAMED;
-    for (const [bed, weight] of beds) elsewhere.set(bed, (elsewhere.get(bed) ?? 0) + weight);
-  }
-  const [best] = [...elsewhere].sort((a, b) => b[1] - a[1]);
-  return best !== undefined && best[1] >= plainly ? best[0] : here;
+  const named = (begins: number, ends: number, plainly: number): string | undefined => {
+    const elsewhere = new Map<string, number>();
+    for (const { beds } of inWords(places, (place) => place.word, begins, ends)) {
+      if (here !== undefined && beds.has(here)) return here;
+      for (const [bed, weight] of beds) elsewhere.set(bed, (elsewhere.get(bed) ?? 0) + weight);
+    }
+    const [best] = [...elsewhere].sort((a, b) => b[1] - a[1]);
+    return best !== undefined && best[1] >= plainly ? best[0] : undefined;
+  };
+  return named(from, to, NAMED) ?? named(from - BEFORE, from, NAMED_BEFORE) ?? here;
 }

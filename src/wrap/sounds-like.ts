@@ -1,9 +1,11 @@
 /**
  * Runs of words that sound like a known name. Every run of up to eight words is compared with every name, first roughly
- * (how many consonants, and which) and what is left by all its sounds. The rough look is what makes a film of four hours
+ * (how many consonants, and which) and what is left by all its sounds; a run of nothing but the commonest words is what it
+ * seems. The rough look is what makes a film of four hours
  * a matter of a second, so it works on numbers only.
  */
 import { distance } from "fastest-levenshtein";
+import { commonWords } from "./common-words.ts";
 import type { KnownName } from "./known-names.ts";
 import { joined, type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
 import { isNumberWord, type Word } from "./spoken-words.ts";
@@ -59,9 +61,11 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
   const silent = words.map(
     ({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain) || /^[b-hj-np-z]$/.test(plain),
   );
+  const common = words.map(({ plain }) => commonWords.has(plain));
   const found: SoundsLike[] = [];
   for (let from = 0; from < words.length; from += 1) {
     if (silent[from] === true) continue;
+    let onlyCommon = true;
     let consonants = "";
     let letters = 0;
     for (let to = from + 1; to <= Math.min(words.length, from + LONGEST_RUN); to += 1) {
@@ -69,7 +73,8 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
       consonants += (sounds[to - 1] as Sound).consonants;
       if (consonants.length > MOST_CONSONANTS) break;
       letters = added(letters, codes[to - 1] as number, consonants);
-      if (consonants.length < 2 || silent[to - 1] === true) continue;
+      onlyCommon &&= common[to - 1] === true;
+      if (onlyCommon || consonants.length < 2 || silent[to - 1] === true) continue;
       compare(words, sounds, from, to, consonants, letters, candidates, found);
     }
   }

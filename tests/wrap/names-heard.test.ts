@@ -5,7 +5,15 @@
 import { describe, expect, it } from "vitest";
 import { nothing, precision, recall, scoreNames, sum } from "../../scripts/mis-hearing/hearing-scores.ts";
 import { demoGarden, heldBack, labelledFilm, tuned } from "../../scripts/mis-hearing/labelled-films.ts";
-import { APPLY_FROM, filmingDay, hearFilm, openCaptions, readGlossary, wrapEpisode, writeCaptions } from "../../src/wrap/index.ts";
+import {
+  APPLY_FROM,
+  filmingDay,
+  hearFilm,
+  openCaptions,
+  readGlossary,
+  wrapEpisode,
+  writeCaptions,
+} from "../../src/wrap/index.ts";
 import { soundLikeness, soundOf } from "../../src/wrap/sound.ts";
 import { ordinarySpeech } from "./ordinary-speech.ts";
 import { smallGarden, speechOf, vtt, wrapOf } from "./small-film.ts";
@@ -38,12 +46,19 @@ describe("sounds", () => {
 });
 
 const corrections = async (...lines: string[]) =>
-  (await wrapOf(lines)).wrap.corrections.filter(({ sort }) => sort === "spelling").map(({ heard, name, applied }) => [heard, name, applied]);
+  (await wrapOf(lines)).wrap.corrections
+    .filter(({ sort }) => sort === "spelling")
+    .map(({ heard, name, applied }) => [heard, name, applied]);
 
 describe("a name heard as other words", () => {
   it("is set right where it grows", async () => {
     expect(
-      await corrections("this is the long bed", "twelve muscle bra leeks here", "and the squash bed", "five ooh cheeky curry"),
+      await corrections(
+        "this is the long bed",
+        "twelve muscle bra leeks here",
+        "and the squash bed",
+        "five ooh cheeky curry",
+      ),
     ).toEqual([
       ["muscle bra", "Musselburgh", true],
       ["ooh cheeky curry", "Uchiki Kuri", true],
@@ -86,10 +101,9 @@ describe("the corrected copy", () => {
   const corrected = async (...lines: string[]) => (await wrapOf(lines)).corrected?.map(({ text }) => text);
 
   it("keeps tags and everything else", async () => {
-    expect(await corrected("the <i>long</i> bed", "twelve <c>muscle</c><00:00:04.500><c> bra</c> leeks &amp; more")).toEqual([
-      "the <i>long</i> bed",
-      "twelve <c>Musselburgh</c><00:00:04.500><c></c> leeks &amp; more",
-    ]);
+    expect(
+      await corrected("the <i>long</i> bed", "twelve <c>muscle</c><00:00:04.500><c> bra</c> leeks &amp; more"),
+    ).toEqual(["the <i>long</i> bed", "twelve <c>Musselburgh</c><00:00:04.500><c></c> leeks &amp; more"]);
   });
 
   it("spreads a name over two captions, and leaves none empty", async () => {
@@ -98,7 +112,11 @@ describe("the corrected copy", () => {
       "up the arch",
     ]);
     const emptied = await wrapOf(["the long bed twelve muscle", "bra", "leeks in the long bed"]);
-    expect(emptied.corrected?.map(({ text }) => text)).toEqual(["the long bed twelve muscle", "bra", "leeks in the long bed"]);
+    expect(emptied.corrected?.map(({ text }) => text)).toEqual([
+      "the long bed twelve muscle",
+      "bra",
+      "leeks in the long bed",
+    ]);
     expect(emptied.wrap.corrections[0]?.why).toContain("a caption would be left empty");
   });
 
@@ -113,7 +131,11 @@ describe("the corrected copy", () => {
       const outside = (text: string) => text.toLowerCase().replace(/[^a-z]/g, "");
       const changed = cues.filter((one, at) => outside(one.text) !== outside(automatic.cues[at]?.text ?? "")).length;
       expect(changed).toBeLessThan(cues.length / 3);
-      const again = wrapEpisode({ garden, episode, captions: { file: "a.vtt", bytes: Buffer.from(writeCaptions(cues, "vtt")) } });
+      const again = wrapEpisode({
+        garden,
+        episode,
+        captions: { file: "a.vtt", bytes: Buffer.from(writeCaptions(cues, "vtt")) },
+      });
       expect(again.wrap.corrections.filter(({ applied, sort }) => applied && sort === "spelling")).toEqual([]);
     }
   });
@@ -122,7 +144,9 @@ describe("the corrected copy", () => {
 describe("ordinary speech", () => {
   it("stays untouched, at every bed of the demo garden", async () => {
     const garden = await demoGarden();
-    const speech = speechOf(`WEBVTT\n\n${ordinarySpeech.map((text, at) => `00:${String(at).padStart(2, "0")}:00.000 --> 00:${String(at).padStart(2, "0")}:09.000\n${text}\n`).join("\n")}`);
+    const speech = speechOf(
+      `WEBVTT\n\n${ordinarySpeech.map((text, at) => `00:${String(at).padStart(2, "0")}:00.000 --> 00:${String(at).padStart(2, "0")}:09.000\n${text}\n`).join("\n")}`,
+    );
     const touched: string[] = [];
     for (const day of ["2024-08-20", "2025-06-20", "2025-09-10", "2026-07-01"]) {
       const record = labelledFilm(garden, "2025-06-tour").episode;
@@ -130,7 +154,12 @@ describe("ordinary speech", () => {
       const film = hearFilm({ speech, day: filmingDay(garden, episode), plan: [...garden.beds.keys()] });
       for (const { from, to, name, right, confidence } of film.names) {
         if (right || confidence < APPLY_FROM) continue;
-        touched.push(`${speech.words.slice(from, to).map(({ text }) => text).join(" ")} → ${name.name}`);
+        touched.push(
+          `${speech.words
+            .slice(from, to)
+            .map(({ text }) => text)
+            .join(" ")} → ${name.name}`,
+        );
       }
     }
     expect(ordinarySpeech.length).toBeGreaterThanOrEqual(50);
@@ -139,7 +168,10 @@ describe("ordinary speech", () => {
 
   it("in the notes' own prose stays untouched as good as always", async () => {
     const garden = await demoGarden();
-    const texts = [...garden.notes.flatMap(({ story }) => story.map(({ text }) => text)), ...garden.events.map(({ text }) => text)];
+    const texts = [
+      ...garden.notes.flatMap(({ story }) => story.map(({ text }) => text)),
+      ...garden.events.map(({ text }) => text),
+    ];
     const lines = texts.map((text) => text.toLowerCase().replace(/[^\p{L}\p{N}' ]/gu, " "));
     const { speech } = openCaptions("notes.vtt", vtt(lines.slice(0, 1150)));
     const { episode } = labelledFilm(garden, "2025-08-tour");
@@ -169,5 +201,6 @@ describe("the demo's labelled films", () => {
 it("every correction names a record there is", async () => {
   const { garden } = await smallGarden();
   const { wrap } = await wrapOf(["the long bed", "twelve muscle bra leeks", "harping jer tomatoes in the pots"]);
-  for (const { kind, record } of wrap.corrections) if (kind === "variety") expect(garden.varieties.has(record)).toBe(true);
+  for (const { kind, record } of wrap.corrections)
+    if (kind === "variety") expect(garden.varieties.has(record)).toBe(true);
 });

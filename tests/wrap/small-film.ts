@@ -18,7 +18,7 @@ export const gardenFiles: Readonly<Record<string, string>> = {
     "---\ntitle: Uchiki Kuri\ncrop: squash\nsay it as: oo-CHEE-kee KOO-ree\nsource: {name: Saltmarsh Hall seed swap, obtained: swapped}\n---\n",
   "varieties/crown-prince.md": "---\ntitle: Crown Prince\ncrop: squash\n---\n",
   "varieties/harbinger.md":
-    "---\ntitle: Harbinger\ncrop: tomato\nsource: {name: Pebble & Pod, obtained: commission link, link: \"https://pod.example/h\"}\n---\n",
+    '---\ntitle: Harbinger\ncrop: tomato\nsource: {name: Pebble & Pod, obtained: commission link, link: "https://pod.example/h"}\n---\n',
   "varieties/velvet-queen.md": "---\ntitle: Velvet Queen\ncrop: sunflower\nprivate: true\n---\n",
   "gear/butterfly-net.md": "---\ntitle: Butterfly net\nobtained: gifted\nfrom: Skerry Netting\n---\n",
   "gear/warm-mat.md": "---\ntitle: Warm mat\nobtained: paid promotion\nfrom: Ember & Tray\n---\n",
@@ -42,7 +42,9 @@ export const gardenFiles: Readonly<Record<string, string>> = {
     "---\ntitle: June walk\ndate: 2026-06-14\npublished: 2026-06-20\nlink: https://films.example/june\nstops: [long-bed, squash-bed, tomato-pots]\n---\n",
 };
 
-export async function smallGarden(more: Readonly<Record<string, string>> = {}): Promise<{ garden: Garden; episode: Episode }> {
+export async function smallGarden(
+  more: Readonly<Record<string, string>> = {},
+): Promise<{ garden: Garden; episode: Episode }> {
   const records = await readRecords(folderOf({ ...gardenFiles, ...more }), { today: "2026-07-18" });
   const garden = growGarden(records, []);
   return { garden, episode: garden.episodes.get("june") as Episode };
@@ -50,12 +52,17 @@ export async function smallGarden(more: Readonly<Record<string, string>> = {}): 
 
 /** Captions of three seconds each, one after the other. */
 export function vtt(lines: readonly string[], seconds = 3): Uint8Array {
-  const time = (at: number) => `00:${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}.000`;
+  const time = (at: number) =>
+    `00:${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}.000`;
   const cues = lines.map((text, at) => `${time(at * seconds)} --> ${time((at + 1) * seconds)}\n${text}\n`);
   return Buffer.from(`WEBVTT\n\n${cues.join("\n")}`);
 }
 
-export async function wrapOf(lines: readonly string[], request: Partial<WrapRequest> = {}, more: Readonly<Record<string, string>> = {}): Promise<WrapMade> {
+export async function wrapOf(
+  lines: readonly string[],
+  request: Partial<WrapRequest> = {},
+  more: Readonly<Record<string, string>> = {},
+): Promise<WrapMade> {
   const { garden, episode } = await smallGarden(more);
   return wrapEpisode({ garden, episode, captions: { file: "june.vtt", bytes: vtt(lines) }, ...request });
 }

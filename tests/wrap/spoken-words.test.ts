@@ -2,12 +2,15 @@
 import fc from "fast-check";
 import { parseText } from "media-captions";
 import { describe, expect, it } from "vitest";
+import { demoGarden, heldBack, labelledFilm, tuned } from "../../scripts/mis-hearing/labelled-films.ts";
 import { openCaptions, writeCaptions } from "../../src/wrap/index.ts";
-import { heldBack, labelledFilm, demoGarden, tuned } from "../../scripts/mis-hearing/labelled-films.ts";
 import { speechOf } from "./small-film.ts";
 
 const cue = (text: string) => speechOf(`WEBVTT\n\n00:01.000 --> 00:05.000\n${text}\n`);
-const said = (text: string) => cue(text).words.map((word) => word.text).join(" ");
+const said = (text: string) =>
+  cue(text)
+    .words.map((word) => word.text)
+    .join(" ");
 
 describe("what is spoken", () => {
   it.each([
@@ -71,11 +74,16 @@ describe("rolling captions", () => {
   it("that grow word by word are spoken once too", () => {
     const growing = ["right", "right the", "right the leeks", "right the leeks are", "right the leeks are in"];
     const file = growing.map((text, at) => `00:0${at}.000 --> 00:0${at + 1}.000\n${text}\n`).join("\n");
-    expect(speechOf(`WEBVTT\n\n${file}`).words.map((word) => word.text).join(" ")).toBe("right the leeks are in");
+    expect(
+      speechOf(`WEBVTT\n\n${file}`)
+        .words.map((word) => word.text)
+        .join(" "),
+    ).toBe("right the leeks are in");
   });
 
   it("are no reason to drop what somebody says twice", () => {
-    const file = "WEBVTT\n\n00:00.000 --> 00:02.000\nand one Rouge Vif. One.\n\n00:02.000 --> 00:04.000\nOne. It put everything in.\n";
+    const file =
+      "WEBVTT\n\n00:00.000 --> 00:02.000\nand one Rouge Vif. One.\n\n00:02.000 --> 00:04.000\nOne. It put everything in.\n";
     expect(speechOf(file).words).toHaveLength(10);
   });
 });
@@ -90,9 +98,14 @@ describe("no word is lost", () => {
     fc.assert(
       fc.property(film, (cues) => {
         const texts = cues.map((parts) => parts.map(([one, after]) => one + after).join(" "));
-        const file = writeCaptions(texts.map((one, at) => ({ start: at * 2000, end: at * 2000 + 2000, text: one })), "vtt");
+        const file = writeCaptions(
+          texts.map((one, at) => ({ start: at * 2000, end: at * 2000 + 2000, text: one })),
+          "vtt",
+        );
         const { speech, cues: read } = openCaptions("a.vtt", Buffer.from(file));
-        const places = speech.words.flatMap((one) => [one, ...one.again]).map(({ cue: at, start, end }) => `${at} ${start} ${end}`);
+        const places = speech.words
+          .flatMap((one) => [one, ...one.again])
+          .map(({ cue: at, start, end }) => `${at} ${start} ${end}`);
         expect(new Set(places).size).toBe(places.length);
         expect(places).toHaveLength(cues.flat().length);
         for (const one of speech.words) expect(read[one.cue]?.text.slice(one.start, one.end)).toBe(one.text);
