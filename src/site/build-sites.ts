@@ -17,6 +17,7 @@ import type { SiteFile } from "./page-data/shapes.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { publicGarden } from "./public-garden.ts";
 import { whilePublishing } from "./publish-lock.ts";
+import { indexForSearch } from "./search-index.ts";
 import { clearNext, dropNext, nextFolder, putLive } from "./swap-folders.ts";
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
@@ -118,6 +119,8 @@ async function build(garden: Garden, options: BuildOptions): Promise<BuiltSites>
     options.report?.step("Reading every public page for anything private");
     const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
     if (breaches.length > 0) throw new PrivacyBreach(breaches);
+    options.report?.step("Making the search");
+    await indexForSearch(nextFolder(publicDir));
     const publicPages = await countPages(nextFolder(publicDir));
     const privatePages = await countPages(nextFolder(privateDir));
     await putLive(live);

@@ -6,6 +6,9 @@ export interface Links {
   readonly varietyFilters: string;
   readonly csv: string;
   readonly json: string;
+  readonly search: string;
+  readonly searchIndex: string;
+  readonly names: string;
   readonly rss: string;
   readonly jsonFeed: string;
   readonly beds: string;
@@ -31,6 +34,9 @@ export function linksBelow(base: string): Links {
     varietyFilters: `${base}varieties/filters.css`,
     csv: `${base}varieties.csv`,
     json: `${base}varieties.json`,
+    search: `${base}search/`,
+    searchIndex: `${base}pagefind/pagefind.js`,
+    names: `${base}names.json`,
     rss: `${base}feed.xml`,
     jsonFeed: `${base}feed.json`,
     beds: `${base}beds/`,

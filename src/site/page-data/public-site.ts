@@ -6,6 +6,7 @@ import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
 import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
+import { namesToJumpTo } from "./names-to-jump-to.ts";
 import { publicHome } from "./public-home.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
@@ -36,6 +37,7 @@ export function publicSite(
         { href: links.varieties, text: "Varieties" },
         { href: links.beds, text: "Beds" },
         { href: links.episodes, text: "Episodes" },
+        { href: links.search, text: "Search" },
       ],
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
       asOf: sayDay(today, garden.settings),
@@ -48,7 +50,12 @@ export function publicSite(
     thenAndNow: thenAndNowPages(view),
     episodes: episodeList(view),
     episodePages: episodePages(view, shown),
+    search: { href: links.search, indexHref: links.searchIndex, namesHref: links.names },
     csv: varietyCsv(view, harvests),
-    files: [{ path: "varieties.json", text: varietyJson(view, harvests) }, ...feeds(view)],
+    files: [
+      { path: "varieties.json", text: varietyJson(view, harvests) },
+      { path: "names.json", text: namesToJumpTo(view) },
+      ...feeds(view),
+    ],
   };
 }

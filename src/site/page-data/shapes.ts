@@ -67,10 +67,18 @@ export interface PublicSite {
   readonly thenAndNow: readonly ThenAndNowPage[];
   readonly episodes: EpisodeListPage;
   readonly episodePages: readonly EpisodePage[];
+  readonly search: SearchPage;
   /** The variety list as CSV. */
   readonly csv: string;
   /** Made for programs: feeds, the variety list as JSON. */
   readonly files: readonly SiteFile[];
+}
+
+export interface SearchPage {
+  readonly href: string;
+  /** The script that looks into the index. */
+  readonly indexHref: string;
+  readonly namesHref: string;
 }
 
 /** A text file beside the pages. */

@@ -1,0 +1,75 @@
+/** Names close to what somebody typed, for a jump to a variety whose name was only heard. */
+
+export interface Named {
+  readonly name: string;
+  readonly href: string;
+  /** How else it is written, and how it is said. */
+  readonly also: readonly string[];
+}
+
+/** Offered at once; more would be a list to read. */
+const AT_MOST = 6;
+
+/** Closest first: names that begin so, then names with a word that begins so, then names a few slips away. */
+export function closeNames(typed: string, names: readonly Named[]): readonly Named[] {
+  const asked = plain(typed);
+  if (asked.length < 2) return [];
+  const ranked = names.flatMap((named) => {
+    const ranks = [named.name, ...named.also].map((spelling) => rank(asked, plain(spelling)));
+    const best = Math.min(...ranks);
+    return Number.isFinite(best) ? [{ named, best }] : [];
+  });
+  // Sorting keeps the list's own order among equals.
+  return ranked
+    .sort((a, b) => a.best - b.best)
+    .slice(0, AT_MOST)
+    .map(({ named }) => named);
+}
+
+function rank(asked: string, name: string): number {
+  if (name === asked) return 0;
+  if (name.startsWith(asked)) return 1;
+  const words = name.split(" ");
+  if (words.some((_, index) => words.slice(index).join(" ").startsWith(asked))) return 2;
+  const allowed = Math.floor(asked.length / 3);
+  if (allowed === 0) return Number.POSITIVE_INFINITY;
+  // A few slips in the whole name, in its beginning while it is still being typed, or in one word of it.
+  const tries = [name, name.slice(0, asked.length), ...words.filter((word) => word.length > 3)];
+  const slips = Math.min(...tries.map((text) => slipsBetween(asked, text, allowed)));
+  return slips <= allowed ? 2 + slips : Number.POSITIVE_INFINITY;
+}
+
+/** Without case, accents, hyphens and apostrophes. */
+function plain(text: string): string {
+  return text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f'’]/gu, "")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim();
+}
+
+/** Letters left out, put in, changed or swapped with their neighbour (optimal string alignment); more than `most` is only more. */
+function slipsBetween(a: string, b: string, most: number): number {
+  if (Math.abs(a.length - b.length) > most) return most + 1;
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row += 1) {
+    const now = [row];
+    for (let column = 1; column <= b.length; column += 1) {
+      const isSame = a[row - 1] === b[column - 1];
+      let slips = Math.min(
+        (last[column] as number) + 1,
+        (now[column - 1] as number) + 1,
+        (last[column - 1] as number) + (isSame ? 0 : 1),
+      );
+      if (row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1])
+        slips = Math.min(slips, (before[column - 2] as number) + 1);
+      now.push(slips);
+    }
+    if (Math.min(...now) > most) return most + 1;
+    before = last;
+    last = now;
+  }
+  return last[b.length] as number;
+}

@@ -1,0 +1,138 @@
+/** Searching the public site: what is found, what never is, and what it costs a viewer. */
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { gunzipSync, gzipSync } from "node:zlib";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Garden } from "../../src/model.ts";
+import { closeNames, type Named } from "../../src/site/components/search/close-names.ts";
+import { type BuiltSites, buildSites, gatePublicFolder, type StaticServer, serveFolder } from "../../src/site/index.ts";
+import { filesOf, openBrowser, photoCopies, readGarden, today } from "./built-site.ts";
+
+const names: readonly Named[] = [
+  ["Black Beauty"],
+  ["Boothby's Blonde"],
+  ["Cavolo Nero", "kah-VOH-loh NAIR-oh"],
+  ["Costoluto Fiorentino"],
+  ["Crown Prince"],
+  ["Musselburgh", "MUSSEL-bruh"],
+  ["Rouge Vif d'Étampes"],
+  ["Uchiki Kuri", "oo-CHEE-kee KOO-ree"],
+].map(([name = "", ...also]) => ({ name, href: `/${name}/`, also }));
+
+describe("names close to what was typed", () => {
+  it.each([
+    ["musselburgh", "Musselburgh"],
+    ["muselburg", "Musselburgh"],
+    ["mussleburgh", "Musselburgh"],
+    ["beauty", "Black Beauty"],
+    ["blak beuty", "Black Beauty"],
+    ["boothbys", "Boothby's Blonde"],
+    ["cavalo", "Cavolo Nero"],
+    ["etampes", "Rouge Vif d'Étampes"],
+    ["rouge viv", "Rouge Vif d'Étampes"],
+    ["florentino", "Costoluto Fiorentino"],
+    ["uchikki", "Uchiki Kuri"],
+    ["oo chee kee", "Uchiki Kuri"],
+    ["crown p", "Crown Prince"],
+  ])("%s finds %s first", (typed, name) => {
+    expect(closeNames(typed, names)[0]?.name).toBe(name);
+  });
+
+  it.each(["", "x", "zzzzzz", "potato"])("%j finds nothing", (typed) => {
+    expect(closeNames(typed, names)).toEqual([]);
+  });
+
+  it("looks through two thousand names faster than a person types", () => {
+    const many = Array.from({ length: 2000 }, (_, n) => ({ name: `Amber Anchor Prize ${n}`, href: "/", also: [] }));
+    const began = performance.now();
+    closeNames("amebr anchro", many);
+    expect(performance.now() - began).toBeLessThan(500);
+  });
+});
+
+describe("the published search", () => {
+  let folder: string;
+  let garden: Garden;
+  let sites: BuiltSites;
+  let browser: Browser;
+  let server: StaticServer;
+
+  beforeAll(async () => {
+    folder = await mkdtemp(path.join(tmpdir(), "plotreel-search-"));
+    const recordsDir = path.resolve("tests/gardens/two-walls");
+    const read = await readGarden(recordsDir);
+    garden = { ...read, settings: { ...read.settings, base: "/garden/" } };
+    const cacheDir = path.join(folder, "cache");
+    sites = await buildSites(garden, {
+      outDir: path.join(folder, "out"),
+      cacheDir,
+      today,
+      photos: await photoCopies(garden, recordsDir, cacheDir),
+      briefs: [],
+    });
+    server = await serveFolder(sites.publicDir, { base: "/garden/" });
+    browser = await openBrowser();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server?.close();
+    await rm(folder, { recursive: true, force: true });
+  });
+
+  it("knows nothing that is private", async () => {
+    expect(await gatePublicFolder(sites.publicDir, garden)).toEqual([]);
+    const fragments = (await filesOf(sites.publicDir)).filter((file) => /^pagefind\/fragment\//u.test(file));
+    expect(fragments.length).toBeGreaterThan(3);
+    const said = await Promise.all(
+      fragments.map(async (file) => gunzipSync(await readFile(path.join(sites.publicDir, file))).toString("utf8")),
+    );
+    expect(said.join()).toMatch(/Uchiki Kuri/u);
+    for (const secret of [/grandfather/iu, /thief/iu, /quarrel/iu, /surprise/iu])
+      expect(said.join()).not.toMatch(secret);
+  });
+
+  it("belongs to the public site only, and brings no boxes and buttons of its own", async () => {
+    expect((await filesOf(sites.privateDir)).filter((file) => file.startsWith("pagefind"))).toEqual([]);
+    expect((await filesOf(sites.publicDir)).filter((file) => /^pagefind\/.*(?:ui|highlight)/u.test(file))).toEqual([]);
+  });
+
+  it("finds pages by their words and names by their sound, below a path, and keeps the question in the address", async () => {
+    const page = await browser.newPage();
+    const { refused, scripts } = listen(page);
+    await page.goto(new URL("search/", server.url).href);
+    const field = page.getByRole("searchbox");
+    const [variety] = [...garden.varieties.values()].filter((one) => !one.private && one.title.length > 6);
+    const title = variety?.title ?? "";
+    await field.fill(title.slice(0, 2) + title.slice(3));
+    await page.locator(".names-found a").first().waitFor();
+    expect(await page.locator(".names-found a").first().textContent()).toBe(title);
+    await field.fill(title);
+    await page.locator(".pages-found a").first().waitFor();
+    expect(await page.locator(".pages-found a").first().getAttribute("href")).toMatch(/^\/garden\//u);
+    expect(new URL(page.url()).searchParams.get("q")).toBe(title);
+    await page.reload();
+    await page.locator(".pages-found a").first().waitFor();
+    await field.fill("qqqqqqqq");
+    await expect.poll(() => page.getByRole("status").textContent()).toBe("Nothing was found.");
+    expect(refused).toEqual([]);
+    // All scripts of the heaviest page, compressed as every host sends them.
+    expect(scripts.size).toBeGreaterThan(1);
+    expect([...scripts.values()].reduce((sum, bytes) => sum + bytes, 0)).toBeLessThan(35 * 1024);
+    await page.close();
+  });
+
+  function listen(page: Page) {
+    const refused: string[] = [];
+    const scripts = new Map<string, number>();
+    page.on("console", (message) => {
+      if (message.type() === "error") refused.push(message.text());
+    });
+    page.on("response", async (answer) => {
+      if (answer.request().resourceType() === "script")
+        scripts.set(answer.url(), gzipSync(await answer.body().catch(() => Buffer.alloc(0))).length);
+    });
+    return { refused, scripts };
+  }
+});
