@@ -1,0 +1,159 @@
+/** The brief on paper: ten stops on two sheets of A4 or Letter, looked at as pictures where a program draws them. */
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtemp, readdir, readFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import sharp from "sharp";
+import { afterEach, beforeAll, describe, expect, test } from "vitest";
+import { realEffects } from "../../src/cli/effects.ts";
+import { printBrief } from "../../src/cli/print-brief.ts";
+import type { Garden } from "../../src/model.ts";
+import { briefPage } from "../../src/site/index.ts";
+import { type Brief, makeBrief } from "../../src/tour/index.ts";
+import { openBrowser, readGarden, today } from "../site/built-site.ts";
+
+const draws = spawnSync("pdftoppm", ["-v"]).error === undefined;
+const chromium = process.env.CHROMIUM;
+
+let garden: Garden;
+let brief: Brief;
+let folder: string;
+
+beforeAll(async () => {
+  process.env.CHROMIUM ??= "/usr/bin/chromium";
+  garden = await readGarden(path.resolve("demo-content"));
+  brief = makeBrief(garden, { episode: "2026-07-tour", today });
+  folder = await mkdtemp(path.join(tmpdir(), "plotreel-paper-"));
+});
+afterEach(() => {
+  if (chromium === undefined) process.env.CHROMIUM = "/usr/bin/chromium";
+  else process.env.CHROMIUM = chromium;
+});
+
+async function print(name: string, units: "metric" | "us"): Promise<{ pdf: Buffer; said: string }> {
+  const said: string[] = [];
+  const effects = { ...realEffects(), err: (line: string) => void said.push(line) };
+  const stem = path.join(folder, name);
+  await printBrief({ garden: { ...garden, settings: { ...garden.settings, units } } }, brief, stem, effects);
+  return { pdf: await readFile(`${stem}.pdf`), said: said.join("\n") };
+}
+
+/** Points, 72 to the inch. */
+const papers = {
+  A4: { units: "metric", width: 595, height: 842 },
+  Letter: { units: "us", width: 612, height: 792 },
+} as const;
+
+describe.each(Object.entries(papers))("on %s", (paper, { units, width, height }) => {
+  let pdf: Buffer;
+  let said: string;
+  beforeAll(async () => {
+    ({ pdf, said } = await print(paper, units));
+  });
+
+  test("ten stops take two pages", () => {
+    expect(brief.stops).toHaveLength(10);
+    expect(said).toBe(`Printed on ${paper}: ${path.join(folder, paper)}.pdf`);
+    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu)).toHaveLength(2);
+    const [, right, top] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString("latin1")) ?? [];
+    expect(Number(right)).toBeCloseTo(width, -0.5);
+    expect(Number(top)).toBeCloseTo(height, -0.5);
+  });
+
+  test.skipIf(!draws)("the pages are filled, whole, and cost little ink", async () => {
+    for (const page of await pictures(path.join(folder, `${paper}.pdf`))) {
+      const { ink, solid, edge } = page;
+      expect(ink, "share of the page that is ink").toBeGreaterThan(0.02);
+      expect(ink, "share of the page that is ink").toBeLessThan(0.14);
+      expect(solid, "square centimetres printed through").toBe(0);
+      expect(edge, "millimetres left free at the edge").toBeGreaterThanOrEqual(5);
+    }
+  });
+
+  test.skipIf(!draws)("every stop and everything that must be shown is there to read", () => {
+    const words = execFileSync("pdftotext", [path.join(folder, `${paper}.pdf`), "-"], { encoding: "utf8" });
+    const plain = words.replace(/\s+/g, " ");
+    for (const { title } of brief.stops) expect(plain).toContain(title);
+    const musts = brief.stops.flatMap(({ show }) => show).filter(({ level }) => level === "must");
+    expect(musts.length).toBeGreaterThan(5);
+    for (const { text } of musts) expect(plain).toContain(text.slice(0, 40));
+  });
+});
+
+test("the same brief is the same PDF, whenever it is printed", async () => {
+  const [first, second] = [await print("once", "metric"), await print("again", "metric")];
+  expect(first.pdf.equals(second.pdf)).toBe(true);
+  expect(first.pdf.toString("latin1")).toContain("(D:20260718000000+00'00')");
+});
+
+test("nothing is left beside the PDF", async () => {
+  await print("alone", "metric");
+  expect((await readdir(folder)).filter((file) => !/\.(?:pdf|png)$/.test(file))).toEqual([]);
+});
+
+test("without a Chromium it says so in one line, and where to print instead", async () => {
+  process.env.CHROMIUM = path.join(folder, "no-such-program");
+  const said: string[] = [];
+  await printBrief({ garden }, brief, path.join(folder, "none"), {
+    ...realEffects(),
+    err: (line) => void said.push(line),
+  });
+  expect(said).toEqual([
+    `No PDF. No Chromium was found on this machine (CHROMIUM may name one); print ${folder}/none.html from any browser instead.`,
+  ]);
+  expect(await readdir(folder)).not.toContain("none.pdf");
+});
+
+test("what is to be shown has a box to tick on paper", async () => {
+  const browser = await openBrowser();
+  const page = await browser.newPage();
+  await page.emulateMedia({ media: "print" });
+  await page.setContent(briefPage(brief, garden));
+  const stops = page.locator("article.stop");
+  expect(await stops.count()).toBe(10);
+  for (const stop of await stops.all()) {
+    const box = await stop.locator("input[type=checkbox]:visible").first().boundingBox();
+    expect(box?.width).toBeGreaterThan(5);
+    expect(box?.height).toBeCloseTo(box?.width ?? 0, 0);
+  }
+  await browser.close();
+});
+
+/** Each page drawn at 50 dots to the inch, in grey. */
+async function pictures(pdf: string): Promise<readonly { ink: number; solid: number; edge: number }[]> {
+  const dots = 50;
+  execFileSync("pdftoppm", ["-r", String(dots), "-gray", "-png", pdf, pdf.replace(/\.pdf$/, "-drawn")]);
+  const base = path.basename(pdf, ".pdf");
+  const files = (await readdir(folder)).filter((file) => file.startsWith(`${base}-drawn`)).sort();
+  expect(files).toHaveLength(2);
+  return Promise.all(
+    files.map(async (file) => {
+      const { data, info } = await sharp(path.join(folder, file)).raw().toBuffer({ resolveWithObject: true });
+      const dark = (x: number, y: number) => 1 - (data[(y * info.width + x) * info.channels] ?? 255) / 255;
+      let ink = 0;
+      let solid = 0;
+      const free = { left: info.width, right: info.width, top: info.height, bottom: info.height };
+      const square = Math.round(dots / 2.54);
+      for (let y = 0; y < info.height; y += 1) {
+        for (let x = 0; x < info.width; x += 1) {
+          const here = dark(x, y);
+          ink += here;
+          if (here < 0.1) continue;
+          free.left = Math.min(free.left, x);
+          free.right = Math.min(free.right, info.width - 1 - x);
+          free.top = Math.min(free.top, y);
+          free.bottom = Math.min(free.bottom, info.height - 1 - y);
+        }
+      }
+      for (let y = 0; y + square <= info.height; y += square) {
+        for (let x = 0; x + square <= info.width; x += square) {
+          let sum = 0;
+          for (let dy = 0; dy < square; dy += 1) for (let dx = 0; dx < square; dx += 1) sum += dark(x + dx, y + dy);
+          if (sum / square ** 2 > 0.6) solid += 1;
+        }
+      }
+      const edge = (Math.min(free.left, free.right, free.top, free.bottom) / dots) * 25.4;
+      return { ink: ink / (info.width * info.height), solid, edge };
+    }),
+  );
+}
