@@ -43,6 +43,9 @@ export {
   sumOf,
 } from "./harvest-sums.ts";
 export { type BriefRequest, makeBrief } from "./make-brief.ts";
+export { type ExpectedWindow, makeOutlook, type OutlookRequest } from "./outlook/make-outlook.ts";
+export type { Deadline, Expected, FilmingDay, Outlook } from "./outlook/outlook.ts";
+export { outlookMarkdown } from "./outlook/outlook-markdown.ts";
 export { inTurn, oneOf } from "./phrasing.ts";
 export { type Fit, type Fitting, fitToTarget } from "./plan/fit.ts";
 export type { Plan, Reorder, StartScore } from "./plan/plan.ts";

@@ -2,20 +2,24 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { globSync } from "tinyglobby";
 import { expect, it } from "vitest";
 
 const bin = path.resolve("bin/plotreel.js");
+/** Shared, because measuring the demo's photos takes most of a first run and knows of no zone; what was parsed is not kept. */
+const cache = mkdtempSync(path.join(tmpdir(), "plotreel-tz-cache-"));
 
 /** What a command prints, and what it writes beside that, when the machine stands in another time zone and speaks another language. */
 function printed(argv: readonly string[], written: string | undefined, TZ: string, LANG: string): string {
   const cwd = mkdtempSync(path.join(tmpdir(), "plotreel-tz-"));
+  for (const store of globSync("**/parsed-files-*.json", { cwd: cache, absolute: true })) rmSync(store);
   const out = execFileSync(
     process.execPath,
     [bin, ...argv, "--records", path.resolve("demo-content"), "--today", "2026-07-18"],
     {
       cwd,
       encoding: "utf8",
-      env: { ...process.env, TZ, LANG, LC_ALL: LANG, PLOTREEL_CACHE: path.join(cwd, "cache") },
+      env: { ...process.env, TZ, LANG, LC_ALL: LANG, PLOTREEL_CACHE: cache },
       stdio: ["ignore", "pipe", "ignore"],
     },
   );
