@@ -12,8 +12,8 @@ export function plantAges(garden: Garden, bed: string, on: Day): string {
   const crops = new Map<string, string>();
   for (const planting of living(state(garden, bed, on))) {
     const crop = cropOf(garden, planting);
-    const name = crop === undefined ? unnamed(garden, planting) : cropName(crop);
-    if (!crops.has(name)) crops.set(name, ageOf(garden, planting, on));
+    const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : cropName(crop);
+    if (name !== undefined && !crops.has(name)) crops.set(name, ageOf(garden, planting, on));
   }
   const told = [...crops].map(([name, age]) => `${name} ${age}`);
   if (told.length === 0) return "";
@@ -36,8 +36,4 @@ export function ageOf(garden: Garden, planting: Planting, on: Day): string {
 function passed(from: Day, on: Day): string {
   const days = daysBetween(from, on);
   return days === 0 ? "on the day of" : `${sayAge(days)} after`;
-}
-
-function unnamed(garden: Garden, planting: Planting): string {
-  return (planting.variety === undefined ? undefined : garden.varieties.get(planting.variety)?.title) ?? "plants";
 }
