@@ -73,6 +73,9 @@ function isOf(
   return (event.variety === undefined ? event.crop : day.garden.varieties.get(event.variety)?.crop) === crop;
 }
 
+/** Names after a variety among which the next variety stands. */
+const LOOKED_AT = 4;
+
 const firstWords =
   /\b(?:new to me|new this year|never grown|first time i|first year (?:i|of|for)|not grown (?:it|this|that|them) before)\b/;
 
@@ -81,7 +84,8 @@ export function firstTimes(check: Check): Disagreement[] {
   const { garden, day } = film.day;
   return subjects.flatMap((subject) => {
     if (subject.variety === undefined || subject.confidence < SURE) return [];
-    const next = subjects[firstFrom(subjects, ({ from }) => from, subject.to)]?.from ?? plain.length;
+    const after = subjects.slice(firstFrom(subjects, ({ from }) => from, subject.to)).slice(0, LOOKED_AT);
+    const next = after.find(({ variety }) => variety !== undefined)?.from ?? plain.length;
     const to = Math.min(next, subject.to + 8);
     if (!firstWords.test(plain.slice(subject.to, to).join(" "))) return [];
     const starts = seasonStart(day, garden.settings.seasonStarts);

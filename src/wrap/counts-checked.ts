@@ -55,7 +55,8 @@ function mayBeFruit({ film: { day } }: Check, { here }: Subject): boolean {
 }
 
 /** "Gardener's Delight, four, Harbinger, three": a number after a name that has none before it counts that one. */
-function belongsBefore({ plain, subjects }: Check, at: number): boolean {
+function belongsBefore({ film, plain, subjects }: Check, at: number): boolean {
+  if (/[.?!]/.test(film.speech.words[at - 1]?.mark ?? "")) return false;
   const before = inWords(subjects, ({ from }) => from, at - LONGEST_RUN, at).find(({ to }) => to === at);
   return before !== undefined && numberBefore(plain, before.from) === undefined;
 }

@@ -54,7 +54,8 @@ export function descriptionOf(request: DescriptionRequest): Description {
   }
   const text = written(parts);
   if (text.length <= limit) return { text, length: text.length, limit, cut };
-  const short = text.slice(0, text.lastIndexOf("\n", limit));
+  const line = text.lastIndexOf("\n", limit);
+  const short = text.slice(0, line > 0 ? line : limit);
   return { text: short, length: short.length, limit, cut: [...cut, "everything after that"] };
 }
 
