@@ -9,9 +9,11 @@ import { type Effects, realEffects } from "./effects.ts";
 import { ingest } from "./ingest-command.ts";
 import { type LoadOptions, loadGarden } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
+import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { publish } from "./publish-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { timeline } from "./timeline-command.ts";
+import { watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
 
 /** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
@@ -78,6 +80,15 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
     );
 
+  withOut(withRecords(program.command("outlook")))
+    .description("the coming weeks: what to film in time, days worth filming, what should be ready when")
+    .option("--weeks <number>", "how many weeks to look ahead", numberOfWeeks, 4)
+    .option("--ics", "also write a calendar file")
+    .option("--json", "as data")
+    .action(async (options: LoadOptions & OutlookOptions) =>
+      finish(await outlook(await loadGarden(options, effects), options, effects)),
+    );
+
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
     .option("--base <path>", "serve the public site below this path of its address, such as /garden/", basePath)
@@ -114,6 +125,11 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .action(async (episode: string, options: LoadOptions & Omit<WrapOptions, "episode">) =>
       finish(await wrap(await loadGarden(options, effects), { ...options, episode }, effects)),
     );
+
+  withRecords(program.command("watch"))
+    .description("both sites on this machine, following every change of the records")
+    .option("--base <path>", "serve the public site below this path, as publish does", basePath)
+    .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
 
   withRecords(program.command("new"))
     .description("write a record to fill in")
@@ -185,4 +201,12 @@ function timeOfDay(text: string): string {
   const [, hours, minutes] = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(text) ?? [];
   if (hours === undefined) throw new InvalidArgumentError("Write a time of day as hours and minutes: 09:30.");
   return `${hours.padStart(2, "0")}:${minutes}`;
+}
+
+function numberOfWeeks(text: string): number {
+  const weeks = Number(text);
+  if (!Number.isInteger(weeks) || weeks < 1 || weeks > 52) {
+    throw new InvalidArgumentError("Write a whole number of weeks from 1 to 52.");
+  }
+  return weeks;
 }

@@ -35,9 +35,10 @@ export function foldChanges(before: BedState, all: readonly Change[], on: Day): 
   const filled = [...before.filled];
   let { gear, soilPh } = before;
   for (const { effect } of all) {
-    for (const planting of effect.plantings ?? []) plantings.set(planting.id, planting);
-    for (const trouble of effect.troubles ?? []) troubles.set(trouble.id, trouble);
-    for (const task of effect.tasks ?? []) tasks.set(task.id, task);
+    // Most changes leave most of these alone, and an empty list made for each would cost more than the rest.
+    if (effect.plantings !== undefined) for (const planting of effect.plantings) plantings.set(planting.id, planting);
+    if (effect.troubles !== undefined) for (const trouble of effect.troubles) troubles.set(trouble.id, trouble);
+    if (effect.tasks !== undefined) for (const task of effect.tasks) tasks.set(task.id, task);
     if (effect.unassigned !== undefined) unassigned.set(nameKey(effect.unassigned), effect.unassigned);
     if (effect.built !== undefined) built.push(effect.built);
     if (effect.filled !== undefined) filled.push(effect.filled);

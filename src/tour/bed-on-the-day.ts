@@ -1,7 +1,7 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 import { addDays, seasonStart } from "../calendar.ts";
 import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
-import { changes, living, sayOrdinal, state } from "../timeline/index.ts";
+import { changes, living, sayOrdinal } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
 import { eventsBehind, type GardenIndex } from "./garden-index.ts";
 import type { Ground } from "./sentence.ts";
@@ -59,7 +59,7 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
   const { seasonStarts } = garden.settings;
   const from = changesAfter(since);
   const newsFrom = newsAfter(since, day, seasonStarts);
-  const now = state(garden, bed.id, day);
+  const now = index.stateOf(bed.id, day);
   const past = livingOn(index, now, from);
   const seen = new Map(past.map((planting) => [planting.id, planting]));
   const lot = (planting: Planting) => lotOf(index, planting, day, seen.get(planting.id));

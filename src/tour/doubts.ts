@@ -5,6 +5,7 @@ import type { Sentence } from "./brief.ts";
 import { onDay, type Speech } from "./days-said.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
+import { endOf, sentencesOf } from "./note-sentences.ts";
 import { type Ground, say } from "./sentence.ts";
 
 /** The latest of them; older ones were settled or forgotten. */
@@ -52,7 +53,8 @@ interface Doubt extends Ground {
 
 function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
   return note.story.flatMap(({ text, place }) =>
-    sentencesOf(text)
+    // Few paragraphs doubt anything, and only those are taken apart.
+    (doubtWords.test(text) ? sentencesOf(text) : [])
       .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
       .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
   );
@@ -64,21 +66,4 @@ function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly strin
     .filter((text) => text !== undefined)
     .filter((text) => doubtWords.test(text) && ofTour(event.text, beds))
     .map((text) => ({ day: event.day, text: endOf(text), place: event.place, private: event.private }));
-}
-
-/** Sentences of a Markdown paragraph, without the marks of emphasis and links. */
-function sentencesOf(markdown: string): readonly string[] {
-  const plain = markdown
-    .replace(/\[([^\]]*)\]\([^)]*\)/g, "$1")
-    .replace(/[*_`]/g, "")
-    .replace(/\s+/g, " ")
-    .trim();
-  return (plain.match(/[^.!?]+[.!?]*/g) ?? [])
-    .map((sentence) => endOf(sentence.trim()))
-    .filter((sentence) => sentence !== "");
-}
-
-function endOf(text: string): string {
-  const said = text.trim();
-  return said === "" || /[.!?…]$/.test(said) ? said : `${said}.`;
 }

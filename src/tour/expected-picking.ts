@@ -32,21 +32,14 @@ function goal({ crop }: Lot): "flowered" | "picked" {
 export function expectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const [lot] = batch.lots;
   const ready = readyFrom(lot);
-  const maturity = lot.variety?.maturity;
-  const reached = batch.lots.some(({ events }) => events.some(({ kind }) => kind === goal(lot) || kind === "picked"));
-  if (ready === undefined || maturity === undefined || reached) return undefined;
+  const reason = reasonToExpect(batch, here);
+  if (ready === undefined || reason === undefined) return undefined;
   const late = daysBetween(ready, here.day);
   if (late > longPast) return undefined;
   const speech = speechOf(here);
   const flower = goal(lot) === "flowered";
-  const count = `${sayPlural(maturity.days, "day", "days")} from ${maturity.from}`;
-  const taken = daysTakenBefore(lot, here);
-  const before = taken === undefined ? "" : `, and ${taken.text}`;
-  const grounds: Ground[] = [
-    ...lot.grounds,
-    ...(lot.variety === undefined ? [] : [lot.variety]),
-    ...(late > 0 ? [] : (taken?.grounds ?? [])),
-  ];
+  const { count, before } = reason;
+  const grounds: Ground[] = [...reason.counted, ...(late > 0 ? [] : reason.told)];
   return factOf(
     "expected",
     batch,
@@ -63,6 +56,31 @@ export function expectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined 
     },
     grounds,
   );
+}
+
+/** Why a batch is expected at all, in words with the lines they rest on. */
+export interface ReasonToExpect {
+  /** "95 days from planting" */
+  readonly count: string;
+  readonly counted: readonly Ground[];
+  /** ", and last year it took 101 here"; "" when it never got there before. */
+  readonly before: string;
+  readonly told: readonly Ground[];
+}
+
+/** Undefined when the batch is there already, or nothing says how long it takes. */
+export function reasonToExpect({ lots }: Batch, here: BedOnTheDay): ReasonToExpect | undefined {
+  const [lot] = lots;
+  const maturity = lot.variety?.maturity;
+  const reached = lots.some(({ events }) => events.some(({ kind }) => kind === goal(lot) || kind === "picked"));
+  if (maturity === undefined || reached) return undefined;
+  const taken = daysTakenBefore(lot, here);
+  return {
+    count: `${sayPlural(maturity.days, "day", "days")} from ${maturity.from}`,
+    counted: [...lot.grounds, ...(lot.variety === undefined ? [] : [lot.variety])],
+    before: taken === undefined ? "" : `, and ${taken.text}`,
+    told: taken?.grounds ?? [],
+  };
 }
 
 interface Taken {

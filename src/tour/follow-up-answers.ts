@@ -4,7 +4,7 @@
  */
 import { addDays } from "../calendar.ts";
 import type { Event, FollowUp } from "../model.ts";
-import { living, sayLength, sayList, state } from "../timeline/index.ts";
+import { living, sayLength, sayList } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
@@ -125,7 +125,7 @@ function whichWasFirst(what: string, lots: readonly Lot[], here: BedOnTheDay): S
 function lotsOfCrop(crop: string, here: BedOnTheDay): readonly Lot[] {
   const { garden } = here.index;
   return [...garden.beds.keys()].flatMap((bed) =>
-    living(state(garden, bed, here.day))
+    living(here.index.stateOf(bed, here.day))
       .filter((planting) => planting.crop === crop && planting.since >= addDays(here.season, -200))
       .map((planting) => lotOf(here.index, planting, here.day)),
   );

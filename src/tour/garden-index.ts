@@ -2,7 +2,8 @@
  * Look-ups over a whole garden, made once per garden, so that each stop of each brief reads only what belongs to it.
  */
 import { seasonStart } from "../calendar.ts";
-import type { Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
+import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
+import { state } from "../timeline/index.ts";
 
 /** A planting of any bed and season as it last stood, with all it went through. Compare days before use: it may reach past the tour. */
 export interface PastLot {
@@ -18,6 +19,8 @@ export interface GardenIndex {
   readonly event: (id: string) => Event | undefined;
   /** Every change of a planting, oldest first. */
   readonly historyOf: (planting: Planting) => readonly Change[];
+  /** A bed as it stands on a day. */
+  readonly stateOf: (bed: string, day: Day) => BedState;
   /** The nursery lot a planting was raised in, by its sowing day. */
   readonly nurseryLot: (planting: Planting) => NurseryLot | undefined;
   /** All plantings of a variety, over all beds and seasons, in order of beginning. */
@@ -59,6 +62,7 @@ function makeIndex(garden: Garden): GardenIndex {
   return {
     garden,
     event: (id) => byId.get(id),
+    stateOf: stateByDay(garden),
     historyOf: (planting) => histories.get(planting.id) ?? [],
     nurseryLot: (planting) => nurseries.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
     everyLotOf: pastLots,
@@ -68,6 +72,18 @@ function makeIndex(garden: Garden): GardenIndex {
       const earlier = days.filter((day) => day < season).length;
       return earlier > 0 && earlier >= leastKnown * days.filter((day) => day <= season).length;
     }),
+  };
+}
+
+/** The state of each bed as it was last asked for: briefs, their follow-ups and the days of an outlook ask again and again. */
+function stateByDay(garden: Garden): GardenIndex["stateOf"] {
+  const known = new Map<string, BedState>();
+  return (bed, day) => {
+    const last = known.get(bed);
+    if (last?.on === day) return last;
+    const found = state(garden, bed, day);
+    known.set(bed, found);
+    return found;
   };
 }
 

@@ -8,6 +8,7 @@ import type { Sentence, ShowKind } from "./brief.ts";
 import { againstLastYear, lastSeasonStart, onDay, speechOf, yearBefore } from "./days-said.ts";
 import { sayHarvest, sumOf } from "./harvest-sums.ts";
 import { isNews } from "./news-sentences.ts";
+import { oncePerStop } from "./once.ts";
 import { inTurn } from "./phrasing.ts";
 import { pickVerbs } from "./picked-sentences.ts";
 import { isSingular, plantName } from "./plant-names.ts";
@@ -34,14 +35,7 @@ const milestoneKinds: readonly (readonly [MilestoneEvent, MilestoneKind])[] = [
 const mostDaysApart = 40;
 
 /** First times since viewers last saw the bed, the latest stage of each sowing only. */
-export function milestonesSince(here: BedOnTheDay): readonly Milestone[] {
-  const known = told.get(here) ?? findMilestones(here);
-  told.set(here, known);
-  return known;
-}
-
-/** Asked for by the openings and by the stop. */
-const told = new WeakMap<BedOnTheDay, readonly Milestone[]>();
+export const milestonesSince = oncePerStop(findMilestones);
 
 function findMilestones(here: BedOnTheDay): readonly Milestone[] {
   const sowings = Map.groupBy(here.growing, ({ planting }) =>

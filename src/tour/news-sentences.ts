@@ -7,6 +7,7 @@ import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
 import { onDay, speechOf } from "./days-said.ts";
 import { sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { oncePerStop } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { pickedSince } from "./picked-sentences.ts";
 import { whereIn } from "./place-in-bed.ts";
@@ -57,7 +58,9 @@ function allOfItsCrop(batch: Batch, here: BedOnTheDay): boolean {
 }
 
 /** Plants lost since viewers last saw the bed, of varieties that still live: "Three of the leeks were lost to leek moth on 2 June; 21 are left." */
-export function lostSentences(here: BedOnTheDay): readonly { readonly sentence: Sentence; readonly batch: Batch }[] {
+export const lostSentences = oncePerStop(findLosses);
+
+function findLosses(here: BedOnTheDay): readonly { readonly sentence: Sentence; readonly batch: Batch }[] {
   return byVariety(here.growing).flatMap((batch) => {
     const losses = batch.lots.flatMap((lot) =>
       lot.changes.filter(
@@ -86,8 +89,13 @@ function lostSentence(batch: Batch, losses: readonly Change[], here: BedOnTheDay
   return say(`${capital(number)} of the ${plantName(batch.lots[0])} ${were} lost${to}${when}${left}.`, losses);
 }
 
+/** What ended since viewers last saw the bed, each with its sentence. */
+export const endedSentences = oncePerStop((here): readonly { readonly sentence: Sentence; readonly lot: Lot }[] =>
+  here.ended.map((lot) => ({ lot, sentence: endedSentence(lot, here) })),
+);
+
 /** "The broad beans are finished: cleared on 10 July after 5.4 kg in seven pickings." */
-export function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
+function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const { planting } = lot;
   const speech = speechOf(here);
   const batch = batchOf([lot]);

@@ -11,7 +11,7 @@ import { factsOf } from "./facts.ts";
 import { sideBySide, sideBySideFact } from "./growth-lines.ts";
 import { lastSeen } from "./last-seen.ts";
 import { linkLine, wayWords } from "./links.ts";
-import { endedSentence, lostSentences } from "./news-sentences.ts";
+import { endedSentences, lostSentences } from "./news-sentences.ts";
 import { closingLine, outlineOf } from "./outline.ts";
 import type { Choice } from "./plan/choose.ts";
 import type { PlannedStop } from "./plan/plan-tour.ts";
@@ -99,7 +99,7 @@ function tellStop(
       day,
     })),
     finishedSince: [
-      ...here.ended.map((lot) => endedSentence(lot, here)),
+      ...endedSentences(here).map(({ sentence }) => sentence),
       ...lostSentences(here).map(({ sentence }) => sentence),
     ],
     lastSeen: lastSeen(here),

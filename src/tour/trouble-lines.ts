@@ -4,12 +4,15 @@ import { capital, sayList } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, TroubleLine } from "./brief.ts";
 import { dayOnly, onDay, sinceDay, speechOf } from "./days-said.ts";
+import { oncePerStop } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { plantName } from "./plant-names.ts";
 import { say } from "./sentence.ts";
 
 /** Open troubles of a bed, the newest first. */
-export function openTroubles(here: BedOnTheDay): readonly TroubleLine[] {
+export const openTroubles = oncePerStop(findOpen);
+
+function findOpen(here: BedOnTheDay): readonly TroubleLine[] {
   return here.now.troubles
     .filter((trouble) => trouble.ended === undefined && stillThere(trouble, here))
     .toSorted((a, b) => (a.opened < b.opened ? 1 : -1))

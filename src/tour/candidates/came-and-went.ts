@@ -5,7 +5,7 @@ import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { bedVerb, theBed } from "../bed-names.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import { onDay, sinceDay, speechOf } from "../days-said.ts";
-import { endedSentence, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { cultivar } from "../plant-names.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import { say } from "../sentence.ts";
@@ -77,11 +77,11 @@ export function goneCandidates(here: BedOnTheDay): Candidate[] {
     keepBy: cultivar(batch.lots[0]),
     lots: batch.lots,
   }));
-  const ended = here.ended
-    .filter(({ planting }) => (planting.ended ?? "") >= here.season)
-    .map((lot) => ({
+  const ended = endedSentences(here)
+    .filter(({ lot: { planting } }) => (planting.ended ?? "") >= here.season)
+    .map(({ lot, sentence }) => ({
       kind: lot.planting.stage === "lost" ? ("lost" as const) : ("finished" as const),
-      sentence: endedSentence(lot, here),
+      sentence,
       why: lot.before === undefined ? "it came and went between two tours" : "viewers will look for it",
       about: theBatch(batchOf([lot])),
       gist: `${lot.planting.stage === "lost" ? "lost" : "out"} ${onDay(lot.planting.ended ?? here.day, speech)}`,

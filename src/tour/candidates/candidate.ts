@@ -1,4 +1,5 @@
 /** One thing that asks to be shown at a stop, before it is known whether the film has room for it. */
+import type { Day } from "../../model.ts";
 import type { Lot } from "../bed-on-the-day.ts";
 import type { Sentence, ShowKind } from "../brief.ts";
 
@@ -17,4 +18,6 @@ export interface Candidate {
   /** The word that keeps it in the film when written behind `keep:`; it is found by `speaksOf`. */
   readonly keepBy: string;
   readonly lots: readonly Lot[];
+  /** Of what will soon be gone: the last day on which it is likely to be there. */
+  readonly until?: Day | undefined;
 }

@@ -29,7 +29,9 @@ const leaving: readonly (readonly [verb: RegExp, doing: string])[] = [
 ];
 
 export function goingCandidates(here: BedOnTheDay): Candidate[] {
-  const asTasks = here.now.tasks.flatMap((task) => byTask(task, here));
+  const [from, to] = [addDays(here.day, -lastLook), addDays(here.day, lastLook)];
+  const near = here.now.tasks.filter(({ done, due = "" }) => done === undefined && due >= from && due <= to);
+  const asTasks = near.flatMap((task) => byTask(task, here));
   const told = new Set(asTasks.flatMap(({ lots }) => lots.map((lot) => lot.planting.id)));
   const others = byVariety(here.growing.filter((lot) => !told.has(lot.planting.id) && !lot.planting.perennial));
   return [...asTasks, ...others.flatMap((batch) => asLastYear(batch.lots, here)), ...byFrost(here)];
@@ -37,10 +39,8 @@ export function goingCandidates(here: BedOnTheDay): Candidate[] {
 
 /** "A last look at the Rose de Lautrec garlic: lifting was due yesterday." */
 function byTask(task: Task, here: BedOnTheDay): Candidate[] {
-  if (task.done !== undefined || task.due === undefined) return [];
-  const away = daysBetween(here.day, task.due);
   const doing = leaving.find(([verb]) => verb.test(task.what))?.[1];
-  if (doing === undefined || Math.abs(away) > lastLook) return [];
+  if (doing === undefined || task.due === undefined) return [];
   const named = here.growing.filter(({ variety }) => variety !== undefined && mentions(task.what, [variety.title]));
   const meant =
     named.length > 0
@@ -49,7 +49,7 @@ function byTask(task: Task, here: BedOnTheDay): Candidate[] {
   const [first, ...more] = meant;
   if (first === undefined) return [];
   const batch = batchOf([first, ...more]);
-  const due = `${doing} ${away < 0 ? "was" : "is"} due ${onDay(task.due, speechOf(here))}`;
+  const due = `${doing} ${task.due < here.day ? "was" : "is"} due ${onDay(task.due, speechOf(here))}`;
   return [
     {
       kind: "going",
@@ -59,6 +59,7 @@ function byTask(task: Task, here: BedOnTheDay): Candidate[] {
       gist: due,
       keepBy: cultivar(first),
       lots: batch.lots,
+      until: task.due,
     },
   ];
 }
@@ -91,6 +92,7 @@ function asLastYear(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): Candidat
       gist: `out on ${day} last year`,
       keepBy: cultivar(lot),
       lots,
+      until: addDays(ended, year),
     },
   ];
 }
@@ -126,6 +128,7 @@ function byFrost(here: BedOnTheDay): Candidate[] {
       gist: `until the frost, usually on ${day}`,
       keepBy: crops[0] ?? "frost",
       lots: tender,
+      until: frost,
     },
   ];
 }

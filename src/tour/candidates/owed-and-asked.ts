@@ -7,6 +7,7 @@ import { type OwedLine, toYou } from "../follow-up-lines.ts";
 import { mentions } from "../mentions.ts";
 import { cultivar } from "../plant-names.ts";
 import { say, together } from "../sentence.ts";
+import { answerInNotes } from "./answers-in-notes.ts";
 import type { Candidate } from "./candidate.ts";
 
 export function owedCandidates(owed: readonly OwedLine[]): Candidate[] {
@@ -39,9 +40,13 @@ export function questionCandidates(here: BedOnTheDay, questions: readonly Event[
     .filter(({ day }) => day >= here.since.day && daysBetween(day, here.day) <= stillAsked)
     .map((event) => {
       const question = (event.what ?? "").trim().replace(/\?*$/, "?");
+      const asked = say(`A viewer asks: “${question}”`, [event]);
+      const answer = answerInNotes(event, here.index.garden.notes, here.day);
+      const sentence = answer === undefined || answer.private ? asked : together([asked, answer]);
       return {
         kind: "question",
-        sentence: say(`A viewer asks: “${question}”`, [event]),
+        sentence,
+        said: toldByMe(sentence),
         why: "a viewer wants to know",
         about: `the question “${question}”`,
         gist: "viewers ask",

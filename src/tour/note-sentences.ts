@@ -1,0 +1,19 @@
+/** The story of a note, sentence by sentence. */
+
+/** Sentences of a Markdown paragraph, without the marks of emphasis and links. */
+export function sentencesOf(markdown: string): readonly string[] {
+  const plain = markdown
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, "$1")
+    .replace(/[*_`]/g, "")
+    .replace(/\s+/g, " ")
+    .trim();
+  return (plain.match(/[^.!?]+[.!?]*/g) ?? [])
+    .map((sentence) => endOf(sentence.trim()))
+    .filter((sentence) => sentence !== "");
+}
+
+/** With the mark that ends a sentence. */
+export function endOf(text: string): string {
+  const said = text.trim();
+  return said === "" || /[.!?…]$/.test(said) ? said : `${said}.`;
+}

@@ -1,0 +1,49 @@
+/** The outlook as Markdown: deadlines first, then the days worth filming, then what is expected. */
+import type { GardenSettings } from "../../model.ts";
+import { capital, sayNumber, sayPlural, sayWeekday } from "../../timeline/index.ts";
+import { dayOnly, type Speech } from "../days-said.ts";
+import { type Markdown, markdownWriter } from "../markdown-text.ts";
+import type { FilmingDay, Outlook } from "./outlook.ts";
+
+/** More news than this are not what makes the day. */
+const mostNews = 4;
+
+export function outlookMarkdown(outlook: Outlook, settings: GardenSettings): string {
+  const speech: Speech = { settings, day: outlook.from };
+  const write = markdownWriter(false);
+  const parts = [
+    `# The next ${outlook.weeks === 1 ? "week" : sayPlural(outlook.weeks, "week", "weeks")}`,
+    `**${dayOnly(outlook.from, speech)} to ${dayOnly(outlook.to, speech)}**`,
+    deadlines(outlook, speech, write),
+    filmingDays(outlook, speech, write),
+    expected(outlook, speech, write),
+  ];
+  return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
+}
+
+function deadlines({ deadlines: all }: Outlook, speech: Speech, { item }: Markdown): string {
+  if (all.length === 0) return "";
+  const lines = all.map((one) => item(one, { before: `**By ${dayOnly(one.day, speech)}.** ` }));
+  return `## Film it in time\n\n${lines.join("\n")}`;
+}
+
+function filmingDays({ best }: Outlook, speech: Speech, { md }: Markdown): string {
+  if (best.length === 0 || best.every(({ things }) => things === 0)) {
+    return "## Days worth filming\n\nNothing is on record yet that would make a film.";
+  }
+  const line = ({ day, things, value, news }: FilmingDay) => {
+    const told = news.slice(0, mostNews).map(md);
+    const more = news.length - told.length;
+    const rest = more > 0 ? [`${more} more`] : [];
+    const why = told.length === 0 ? "" : `: ${[...told, ...rest].join(", ")}`;
+    return `- **${sayWeekday(day, speech.settings)} ${dayOnly(day, speech)}**, ${sayPlural(things, "thing", "things")} to show, worth ${sayNumber(value)}${why}.`;
+  };
+  return `## Days worth filming\n\nThe richest day of each week, as the notes stand today:\n\n${best.map(line).join("\n")}`;
+}
+
+function expected({ expected: all }: Outlook, speech: Speech, { item }: Markdown): string {
+  if (all.length === 0)
+    return "## Expected\n\nNo variety that grows has days to maturity on record that end in this time.";
+  const lines = all.map((one) => item(one, { before: `**${capital(dayOnly(one.day, speech))}.** ` }));
+  return `## Expected\n\n${lines.join("\n")}`;
+}
