@@ -237,7 +237,7 @@ describe("the edit log", () => {
         source_range: { start_time: { value: number }; duration: { value: number } };
       }) => [start_time.value, start_time.value + duration.value],
     );
-    ranges.slice(1).forEach(([from]: number[], at: number) => expect(from).toBe(ranges[at][1]));
+    for (let at = 1; at < ranges.length; at += 1) expect(ranges[at][0]).toBe(ranges[at - 1][1]);
     expect([ranges[0][0], ranges.at(-1)[1]]).toEqual([0, wrap.length * 1000]);
   });
 });

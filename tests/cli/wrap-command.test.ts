@@ -1,0 +1,158 @@
+/** `plotreel wrap` as a person runs it: files, what is kept of their edits, promises taken into the record. */
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { parse } from "csv-parse/sync";
+import { describe, expect, it } from "vitest";
+import { gardenFiles, vtt } from "../wrap/small-film.ts";
+import { emptyFolder, run } from "./run.ts";
+
+const walk = [
+  "The long bed. Leeks, twelve of them.",
+  "I'll show you the leeks again in July.",
+  "Musselburgh, all of it.",
+  "It was wet, and they like it.",
+  "Now the squash bed. Five Uchiki Kuri.",
+  "They're up to my knee already.",
+  "Every one of the squash.",
+  "Not one is lost.",
+  "Last, the tomato pots. Four Harbinger.",
+  "I'll weigh the first tomato on camera.",
+  "And that's it.",
+  "Thanks for walking round. See you.",
+];
+
+function garden(): string {
+  const cwd = emptyFolder();
+  const files = { ...gardenFiles, "episodes/june/captions.vtt": Buffer.from(vtt(walk)).toString() };
+  for (const [file, text] of Object.entries(files)) {
+    mkdirSync(path.join(cwd, "content", path.dirname(file)), { recursive: true });
+    writeFileSync(path.join(cwd, "content", file), text);
+  }
+  return cwd;
+}
+
+const read = (cwd: string, ...parts: string[]) => readFileSync(path.join(cwd, ...parts), "utf8");
+
+describe("plotreel wrap", () => {
+  it("prints a report and writes every file beside it; the captions stay as they are", async () => {
+    const cwd = garden();
+    const captions = read(cwd, "content/episodes/june/captions.vtt");
+    const { exitCode, out, err } = await run(["wrap", "june"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(out).toContain("# After filming: June walk");
+    expect(out).toContain(
+      "1. 0:03 “I'll show you the leeks again in July.” → show the leeks again in July (Long Bed, due by 31 July)",
+    );
+    expect(out).toContain("`plotreel wrap june --accept 1 2`");
+    expect(err).toContain("out/wraps/june");
+    expect(read(cwd, "content/episodes/june/captions.vtt")).toBe(captions);
+    expect(read(cwd, "out/wraps/june/chapters.txt").split("\n")[0]).toBe("0:00 Long Bed: leeks");
+    expect(read(cwd, "out/wraps/june/chapters.vtt")).toMatch(
+      /^WEBVTT\n\n00:00:00\.000 --> 00:00:12\.000\nLong Bed: leeks\n/,
+    );
+    expect(read(cwd, "out/wraps/june/captions.corrected.vtt")).toContain("Five Uchiki Kuri.");
+    expect(read(cwd, "out/wraps/june/description.txt")).toContain("June walk\nFilmed on 14 June 2026");
+    const rows = parse(read(cwd, "out/wraps/june/edit-log.csv"), { bom: true, columns: true }) as Record<
+      string,
+      string
+    >[];
+    expect(Object.keys(rows[0] ?? {})).toEqual(["begin", "end", "kind", "what", "note"]);
+    expect(JSON.parse(read(cwd, "out/wraps/june/edit-log.otio"))).toHaveProperty("OTIO_SCHEMA", "Timeline.1");
+  });
+
+  it("gives data of the promised shape", async () => {
+    const { out } = await run(["wrap", "june", "--json"], { cwd: garden() });
+    const data = JSON.parse(out);
+    for (const key of [
+      "chapters",
+      "coverage",
+      "corrections",
+      "followUps",
+      "questions",
+      "disagreements",
+      "description",
+      "disclosures",
+    ]) {
+      expect(data).toHaveProperty(key);
+    }
+  });
+
+  it("takes promises into the record once, and nothing else in it changes", async () => {
+    const cwd = garden();
+    const before = read(cwd, "content/episodes/june/index.md");
+    const { exitCode, err } = await run(["wrap", "june", "--accept", "1"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(err).toContain("Taken into episodes/june/index.md: show the leeks again in July.");
+    const after = read(cwd, "content/episodes/june/index.md");
+    expect(
+      after.replace(
+        'promised:\n  - what: show the leeks again in July\n    bed: long-bed\n    due: 2026-07-31\n    at: "0:03"\n',
+        "",
+      ),
+    ).toBe(before);
+    const again = await run(["wrap", "june", "--accept", "1"], { cwd });
+    expect(again.err).toContain("Promise 1 is in the record already.");
+    expect(again.out).toContain("already in the record");
+    expect(read(cwd, "content/episodes/june/index.md")).toBe(after);
+    const check = await run(["check"], { cwd });
+    expect(check.exitCode).toBe(0);
+    const wrong = await run(["wrap", "june", "--accept", "9"], { cwd });
+    expect(wrong.exitCode).toBe(2);
+    expect(wrong.err).toContain("There is no promise 9. The promises are numbered 1 to 2.");
+  });
+
+  it("keeps what a person edited, writes the new version beside it, and says so", async () => {
+    const cwd = garden();
+    await run(["wrap", "june"], { cwd });
+    const file = path.join(cwd, "out/wraps/june/description.txt");
+    writeFileSync(file, "Mine now.\n");
+    const same = await run(["wrap", "june"], { cwd });
+    expect(same.err).toContain(
+      "You have edited description.txt; it was left as it is, and there is nothing new for it.",
+    );
+    writeFileSync(
+      path.join(cwd, "content/gear/butterfly-net.md"),
+      "---\ntitle: Butterfly net\nobtained: lent\nfrom: Wilma\n---\n",
+    );
+    const changed = await run(["wrap", "june"], { cwd });
+    expect(changed.err).toContain(
+      "You have edited description.txt; it was left as it is, and the new version is description.new.txt.",
+    );
+    expect(readFileSync(file, "utf8")).toBe("Mine now.\n");
+    expect(read(cwd, "out/wraps/june/description.new.txt")).toContain("On loan: Butterfly net (Wilma).");
+    const third = await run(["wrap", "june"], { cwd });
+    expect(third.err).not.toContain("wrap.md");
+  });
+
+  it("works from the records alone, and says that captions are missing", async () => {
+    const cwd = garden();
+    writeFileSync(path.join(cwd, "content/episodes/june/captions.vtt"), "");
+    const { exitCode, err } = await run(["wrap", "june"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(err).toContain("error captions/none");
+  });
+
+  it("reads other captions, SubRip or timed text, comments and own words", async () => {
+    const cwd = garden();
+    writeFileSync(
+      path.join(cwd, "said.txt"),
+      walk.map((text, at) => `0:${String(at * 3).padStart(2, "0")} ${text}`).join("\n\n"),
+    );
+    writeFileSync(path.join(cwd, "content/episodes/june/comments.txt"), "When did you plant the Musselburgh leeks?\n");
+    writeFileSync(path.join(cwd, "content/glossary.txt"), "Ines: eness\n");
+    const { exitCode, out } = await run(["wrap", "june", "--captions", "said.txt", "--length", "0:40"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(out).toContain("Musselburgh: sown on 10 April, planted out on 24 May.");
+    expect(read(cwd, "out/wraps/june/captions.corrected.vtt")).toContain("WEBVTT");
+  });
+
+  it("says what is wrong with how it was called", async () => {
+    const cwd = garden();
+    const near = await run(["wrap", "jun"], { cwd });
+    expect([near.exitCode, near.err]).toEqual([2, 'No episode is called "jun". The episodes are: june.']);
+    expect((await run(["wrap", "june", "--length", "12"], { cwd })).err).toContain("Write minutes and seconds: 12:05.");
+    expect((await run(["wrap", "june", "--limit", "none"], { cwd })).exitCode).toBe(2);
+    const missing = await run(["wrap", "june", "--captions", "nowhere.vtt"], { cwd });
+    expect(missing.exitCode).toBe(3);
+  });
+});
