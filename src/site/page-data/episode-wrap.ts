@@ -10,7 +10,7 @@ import type { View } from "./view.ts";
 export interface FilmMoment {
   readonly seconds: number;
   readonly time: string;
-  /** "t-400" */
+  /** "t=400", as a media fragment names it. */
   readonly anchor: string;
 }
 
@@ -69,7 +69,7 @@ export function episodeWrap(
 
 function moment(at: number, time: string): FilmMoment {
   const seconds = Math.floor(at);
-  return { seconds, time, anchor: `t-${seconds}` };
+  return { seconds, time, anchor: `t=${seconds}` };
 }
 
 function data(view: View, episode: Episode, wrap: Wrap, picture: Picture | undefined): string | undefined {
