@@ -26,7 +26,7 @@ describe("a planned brief", () => {
       text: "Wide from the gate",
     });
     expect(stops[0]?.picture?.width).toBe(480);
-    expect(stops[1]?.link).toBe("From the gate, ten steps left.");
+    expect(stops[1]?.site, "the same site is not named twice").toBeUndefined();
     expect(stops[0]?.outline).toHaveLength(3);
     expect(stops[0]?.names.find(({ name }) => name.startsWith("Uchiki"))).toEqual({
       name: "Uchiki Kuri, squash",

@@ -45,7 +45,7 @@ describe("the private site", () => {
     expect(await readFile(path.join(sites.privateDir, "index.html"), "utf8")).toContain(`href="/${list}"`);
     const broken = await brokenLinks(sites.privateDir, "/");
     expect(broken.filter((link) => !link.includes(": data:image/"))).toEqual([]);
-    expect((await filesOf(sites.publicDir)).filter((file) => /field|worker/.test(file))).toEqual([]);
+    expect((await filesOf(sites.publicDir)).filter((file) => /field-list|service-worker/.test(file))).toEqual([]);
   });
 
   test("keeps every page but photos, by their bytes", async () => {

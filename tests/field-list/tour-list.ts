@@ -29,7 +29,6 @@ export function planned(brief: Brief): Brief {
     begins: index * 130,
     from: ["9:15", "9:21"][index],
     light: "sun behind you until 10:40",
-    link: index === 0 ? undefined : "From the gate, ten steps left.",
     shots: shots([
       { id: `S${stop.number}.1`, kind: "wide", level: "must", text: "Wide from the gate", match: photo.path },
       { id: `S${stop.number}.2`, kind: "close-up", level: "should", text: "Female flower, close" },

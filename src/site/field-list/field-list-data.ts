@@ -18,6 +18,7 @@ export interface FieldStop extends ListedStop {
   /** Anchor in the page. */
   readonly id: string;
   readonly number: number;
+  /** Where the tour comes to a site, and where it begins. */
   readonly site?: string | undefined;
   readonly shots: readonly FieldShot[];
   /** Planned length on film, seconds. */
@@ -26,8 +27,6 @@ export interface FieldStop extends ListedStop {
   readonly from?: string | undefined;
   /** "Ten steps north from the bean row" */
   readonly way?: string | undefined;
-  /** Said on the way from the stop before. */
-  readonly link?: string | undefined;
   /** "sun behind you until 10:40" */
   readonly light?: string | undefined;
   readonly picture?: (FieldPicture & { readonly alt: string }) | undefined;
@@ -63,13 +62,12 @@ export function fieldListData(
       number: stop.number,
       bed: stop.bed,
       title: stop.title,
-      site: stop.siteTitle,
+      site: stop.site === brief.stops[index - 1]?.site ? undefined : stop.siteTitle,
       begins: starts[index] ?? 0,
       ends: endOf(stop, starts[index] ?? 0, starts[index + 1]),
       length: stop.seconds,
       from: stop.from,
       way: stop.way === undefined ? undefined : capital(stop.way),
-      link: stop.link,
       light: stop.light,
       shots: shotsOf(stop),
       outline: stop.outline.map(({ text }) => text),

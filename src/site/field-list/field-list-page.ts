@@ -93,23 +93,19 @@ function stopHtml(stop: FieldStop): string {
     stop.from === undefined ? undefined : `from ${stop.from}`,
     stop.light,
   ];
-  const lines = [
-    paragraph("way", stop.way === undefined ? undefined : `${stop.way}.`),
-    paragraph("link", stop.link),
-    ...stop.disclosures.map((line) => paragraph("care", `Say it: ${line}`)),
-    ...stop.cautions.map((line) => paragraph("care", line)),
-  ];
+  const care = [...stop.disclosures.map((line) => `Say it: ${line}`), ...stop.cautions];
   return `<section class="stop" id="${stop.id}" aria-labelledby="${stop.id}-name">
 <div>${picture(stop)}
 <h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${text(stop.title)}</h2>
 ${paragraph("when", when.filter((part) => part !== undefined).join(" · "))}
-${lines.join("")}</div>
-${names(stop)}
+${paragraph("way", stop.way === undefined ? undefined : `${stop.way}.`)}</div>
+${care.length === 0 ? "" : `<ul class="care">${care.map((line) => `<li>${text(line)}</li>`).join("")}</ul>`}
 ${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${text(line)}</p>`).join("")}</details>`}
 <p class="noted" data-note-of="${text(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
 <ol class="shots">
 ${stop.shots.map(shotHtml).join("\n")}
 </ol>
+${names(stop)}
 </section>`;
 }
 

@@ -49,7 +49,6 @@ main { padding: .75rem 1rem 1rem; }
 .picture { float: right; width: 7.5rem; margin: .15rem 0 .5rem .75rem; padding: 0; overflow: hidden; line-height: 0; }
 .picture img { width: 100%; height: auto; }
 .when { margin-top: .2rem; font-size: 1.1875rem; color: var(--quiet); }
-.link { margin-top: .35rem; font-style: italic; }
 .way { margin-top: .2rem; color: var(--quiet); font-size: 1.1875rem; }
 .shots { margin-top: auto; padding-top: .75rem; }
 .shots li { display: flex; align-items: stretch; border-top: 2px solid var(--line); }
@@ -75,7 +74,8 @@ main { padding: .75rem 1rem 1rem; }
 [data-state=retake] { --again: #16191b; --frame: var(--mark); background: var(--wash); }
 [data-state=skipped] { --skip: var(--pencil); }
 [data-state=skipped] .what { color: var(--quiet); text-decoration: line-through; }
-.care { margin-top: .5rem; padding: .3rem .6rem; font-size: 1.1875rem; border-left: .5rem solid var(--mark); background: var(--wash); }
+.care { margin-top: .4rem; padding: .25rem .6rem; font-size: 1.0625rem; border-left: .5rem solid var(--mark); background: var(--wash); }
+.care li + li { margin-top: .25rem; }
 .noted { margin-top: .75rem; white-space: pre-line; }
 details { margin-top: .5rem; }
 summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: .2em; }
@@ -106,6 +106,7 @@ dialog .bar { position: sticky; bottom: 0; margin: 1rem -1rem 0; }
 input, textarea { width: 100%; min-height: 3.25rem; padding: .5rem .6rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
 ::placeholder { color: var(--quiet); opacity: 1; }
 label textarea { display: block; margin-top: .5rem; }
+#forget-sure button { display: block; margin-top: .5rem; }
 #copy-field { font: 1rem/1.3 ui-monospace, monospace; }
 .overview li + li { margin-top: -2px; }
 .overview button { display: flex; gap: .6rem; width: 100%; text-align: left; border-width: 2px 0; border-radius: 0; border-color: var(--line); padding: .5rem 0; }
