@@ -12,6 +12,7 @@ for (const command of [["check"], ["brief", "2026-07-tour"], ["publish"]]) {
 
 console.log(`
 Brief:         out/briefs/2026-07-tour.html (also .md and .json)
+Field list:    out/briefs/2026-07-tour-field-list.html (one file for the phone)
 Public site:   out/public
 Private pages: out/private
 
