@@ -21,8 +21,10 @@ export interface CoverageRequest {
 }
 
 export function coverageOf(request: CoverageRequest): Coverage {
-  const { film, stretches, plan, brief } = request;
-  const stops = brief?.stops ?? [];
+  const { film, stretches, plan, brief, filming } = request;
+  // Without captions or ticks nobody knows what was shown, and nothing is called missed.
+  const isSilent = film.speech.words.length === 0;
+  const stops = isSilent && filming === undefined ? [] : (brief?.stops ?? []);
   const madeHere = (brief?.followUps ?? []).filter(({ promisedOn }) => promisedOn >= film.day.day);
   const isOwn = ({ kind, text }: ShowPoint) => kind === "owed" && madeHere.some(({ what }) => text.includes(what));
   const things = stops.flatMap((stop) =>
@@ -30,14 +32,14 @@ export function coverageOf(request: CoverageRequest): Coverage {
   );
   const shots = stops.flatMap((stop) => shotsOf(stop, request));
   const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
-  const bedsMissed = film.speech.words.length === 0 ? [] : plan.filter((bed) => !shown.has(bed));
+  const bedsMissed = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
   return {
     things,
     shots,
     bedsMissed,
     unplanned: unplanned(request),
     named: varietiesNamed(film, stretches),
-    neverNamed: neverNamed(film, shown.size === 0 ? new Set(plan) : shown),
+    neverNamed: isSilent ? [] : neverNamed(film, shown),
     toPickUp: toPickUp(things, shots, film, bedsMissed),
   };
 }

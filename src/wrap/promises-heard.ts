@@ -137,14 +137,14 @@ function withOpening(words: readonly Word[], before: Statement | undefined, one:
  */
 export function whatIsPromised(text: string): string {
   const told = /\bwe(?:'ll| will) see (.+?) (?:and )?i(?:'ll| will) let you know/i.exec(text)?.[1];
-  if (told !== undefined) return `say ${told}`;
+  if (told !== undefined) return withMonths(`say ${told}`);
   const done =
     /\b(?:i|we)(?:'ll| will| shall|'m going to| am going to|'re going to| are going to) (?:also |definitely |then |all )?(.+)$/i.exec(
       text,
     ) ?? /\b(?:yet to|still have to|still need to|still want to|still to|remind me to) (.+)$/i.exec(text);
   const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/i.exec(text);
   const rest = done?.[1] ?? (seen === null ? text : `show ${seen[1]}`);
-  return rest
+  const what = rest
     .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/i, (_, verb: string) =>
       verb === "tell" ? "say " : `${verb} `,
     )
@@ -153,6 +153,14 @@ export function whatIsPromised(text: string): string {
     .replace(/ (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/i, "")
     .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/i, "")
     .trim();
+  return withMonths(what);
+}
+
+/** Captions without capitals write "in july"; a record does not. */
+function withMonths(text: string): string {
+  const named =
+    /\b(in|by|until|till|before|come|next|last|of|early|late) (january|february|march|april|may|june|july|august|september|october|november|december)\b/g;
+  return text.replace(named, (_, lead: string, month: string) => `${lead} ${month[0]?.toUpperCase()}${month.slice(1)}`);
 }
 
 /** Words before a promise that may say what it is about. */

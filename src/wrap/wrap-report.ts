@@ -24,7 +24,7 @@ export function wrapReport(wrap: Wrap, garden: Garden): string {
     ["Viewers asked", answers(wrap)],
     [
       "Chapters",
-      wrap.noChapters === undefined
+      wrap.noChapters === undefined || wrap.captions === undefined
         ? wrap.chapters.map(({ time, title: name }) => `${time} ${name}`)
         : [wrap.noChapters],
     ],
@@ -82,8 +82,12 @@ function names({ corrections }: Wrap, applied: boolean): readonly string[] {
     .filter((one) => one.sort === "spelling" && one.applied === applied)
     .map(
       ({ time, heard, name, confidence, why }) =>
-        `${time} ${quote(heard)} → ${name} (${confidence}; ${applied ? "set right" : `below ${APPLY_FROM}, so not applied`}). ${why}`,
+        `${time} ${quote(heard)} → ${name}, ${percent(confidence)} sure${applied ? "" : `; less than ${percent(APPLY_FROM)}, so it is left to you`}. ${why}`,
     );
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
 }
 
 function neverNamed({ coverage }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
@@ -113,6 +117,6 @@ function stops({ stops: all }: Wrap, title: (bed: string | undefined) => string 
   return all.map(({ time, bed, confidence, restsOn, planned }) => {
     const on = restsOn.length === 0 ? "" : `: ${restsOn.join(", ")}`;
     const extra = bed !== undefined && !planned ? "; not planned" : "";
-    return `${time} ${title(bed) ?? "at no bed"} (${Math.round(confidence * 100)} %${extra})${on}`;
+    return `${time} ${title(bed) ?? "at no bed"} (${percent(confidence)}${extra})${on}`;
   });
 }
