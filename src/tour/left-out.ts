@@ -107,11 +107,11 @@ interface Spare {
   readonly room: number;
 }
 
-function spareThings({ stops, room }: Choice): Spare {
+function spareThings({ stops, room, held }: Choice): Spare {
   const things = stops
     .flatMap(({ here, show }) =>
       show
-        .filter(({ level, wish }) => level !== "must" && wish === undefined)
+        .filter(({ key }) => !held.has(key))
         .map(({ about, seconds, value }) => ({ about: aboutIn(about, here), seconds, value })),
     )
     .toSorted((a, b) => a.value - b.value);

@@ -74,21 +74,25 @@ function lengthCheck({ episode, choice }: Planned): readonly Check[] {
   const { over } = choice;
   if (over <= 0) return [];
   const musts = choice.stops.flatMap(({ show }) => show).length;
-  const by = over < 90 ? sayPlural(over, "second", "seconds") : lengthWords(over);
   const what =
     musts === 1 ? "What must be shown is one thing, and it" : `What must be shown, ${sayNumber(musts)} things,`;
   return [
     check(
       "target",
       say(
-        `${what} takes ${by} more than the film should last. All of it was kept; lengthen the film or skip something.`,
+        `${what} takes ${exactly(over)} more than the film should last. All of it was kept; lengthen the film or skip something.`,
         [episode],
       ),
     ),
   ];
 }
 
-/** "one minute 30", "two and a half minutes": near enough to decide by. */
+/** Short lengths are said to the second. */
+export function exactly(seconds: number): string {
+  return seconds < 90 ? sayPlural(seconds, "second", "seconds") : lengthWords(seconds);
+}
+
+/** "a minute and a half", "two and a half minutes": near enough to decide by. */
 export function lengthWords(seconds: number): string {
   const halves = Math.max(1, Math.round(seconds / 30));
   const whole = Math.floor(halves / 2);

@@ -5,7 +5,7 @@ import type { Brief, LeftOut, Stop } from "./brief.ts";
 import { dayOnly } from "./days-said.ts";
 import type { StartScore } from "./plan/plan.ts";
 import { bestStart } from "./plan/tour-light.ts";
-import { lengthWords } from "./plan-checks.ts";
+import { exactly, lengthWords } from "./plan-checks.ts";
 
 /** "Tour of 19 June · 12 minutes · start 9:15, light good to 10:40" */
 export function headLine({ date, plan, target }: Brief, settings: GardenSettings): string {
@@ -46,7 +46,7 @@ export function planWords({ dateText, sinceText, stops, plan }: Brief): string {
     target === undefined
       ? "."
       : plan.over > 0
-        ? `: what has to be in is ${lengthWords(plan.over)} too long for ${targetWords(target)}, and all of it was kept.`
+        ? `: what has to be in is ${exactly(plan.over)} too long for ${targetWords(target)}, and all of it was kept.`
         : target - plan.seconds >= 15
           ? `, ${lengthWords(target - plan.seconds)} short of ${targetWords(target)}.`
           : ".";
@@ -131,7 +131,12 @@ export function leftOutWords({ leftOut, target }: Brief): LeftOutWords | undefin
     return leftOutLine(one, advise);
   });
   return {
-    title: target === undefined ? "Not in this tour" : `Not in these ${targetWords(target)}`,
+    title:
+      target === undefined
+        ? "Not in this tour"
+        : targetWords(target) === "1 minute"
+          ? "Not in this minute"
+          : `Not in these ${targetWords(target)}`,
     lines,
     more: Math.max(0, things.length - mostTold),
   };

@@ -27,6 +27,8 @@ export interface Choice {
   readonly passed: readonly Passed[];
   /** Beds of which nothing fits, in the order given, with all they offer. */
   readonly unvisited: readonly Offer[];
+  /** Keys of what stays whatever the length. */
+  readonly held: ReadonlySet<string>;
   /** Seconds of the film that are left over. */
   readonly room: number;
   /** Seconds by which what must be in is longer than the target. */
@@ -64,6 +66,7 @@ export function chooseWhatFits(offers: readonly Offer[], target: number | undefi
     stops,
     passed: passed.toSorted((a, b) => b.candidate.value - a.candidate.value),
     unvisited: offers.filter(({ here }) => !visited.has(here)),
+    held: fixed,
     room: fit === undefined || target === undefined ? 0 : Math.max(0, target - frame - fit.seconds),
     over: fit?.over ?? 0,
   };

@@ -12,6 +12,7 @@ import {
   type LitStop,
   lightAhead,
   lightWords,
+  scoreAt,
   startScores,
   sunLine,
   type TourLight,
@@ -132,9 +133,10 @@ function inWalkingOrder({ garden, choice, episode, start }: PlanRequest, light: 
       ),
     );
     const lasts = minutesInTheGarden(times, stops.map(lengthOf));
-    const scores = startScores(litStops(stops, times, light), lasts, garden.settings);
-    const fixed = start === undefined ? undefined : scores.find((one) => minutesOf(one.start) === minutesOf(start));
-    return { stops, score: (fixed ?? bestStart(scores))?.score ?? 0 };
+    const lit = litStops(stops, times, light).filter(({ spans }) => spans !== undefined);
+    const best =
+      start === undefined ? bestStart(startScores(lit, lasts, garden.settings)) : scoreAt(lit, minutesOf(start));
+    return { stops, score: best?.score ?? 0 };
   });
   return scored.reduce((best, one) => (one.score > best.score + 1e-9 ? one : best)).stops;
 }

@@ -90,15 +90,18 @@ export function startScores(
   const first = Math.ceil(from / quarter) * quarter;
   const last = Math.max(first, to - minutes);
   const scores: StartScore[] = [];
-  for (let start = first; start <= last; start += quarter) {
-    const worths = lit.map((stop) => worthAt(stop, start + stop.after));
-    scores.push({
-      start: clock(start),
-      score: Math.round((worths.reduce((sum, worth) => sum + worth, 0) / lit.length) * 1000) / 1000,
-      good: worths.filter((worth) => worth >= good).length,
-    });
-  }
+  for (let start = first; start <= last; start += quarter) scores.push(scoreAt(lit, start));
   return scores;
+}
+
+/** The score of one start, minutes since midnight; `lit` are stops whose light is known. */
+export function scoreAt(lit: readonly LitStop[], start: number): StartScore {
+  const worths = lit.map((stop) => worthAt(stop, start + stop.after));
+  return {
+    start: clock(start),
+    score: Math.round((worths.reduce((sum, worth) => sum + worth, 0) / Math.max(1, lit.length)) * 1000) / 1000,
+    good: worths.filter((worth) => worth >= good).length,
+  };
 }
 
 function worthAt({ spans = [] }: Pick<LitStop, "spans">, minute: number): number {
@@ -127,8 +130,8 @@ export function lightAhead(
   if (lit.length === 0) return undefined;
   const goodAt = (minute: number) => lit.filter((stop) => worthAt(stop, minute) >= good).length * 2 >= lit.length;
   const best = bestStart(scores);
-  const own = lit.reduce((sum, stop) => sum + worthAt(stop, start + stop.after), 0) / lit.length;
-  const better = best !== undefined && best.score - own >= clearlyBetter ? `, better from ${best.start}` : "";
+  const own = scoreAt(lit, start);
+  const better = best !== undefined && best.score - own.score >= clearlyBetter ? `, better from ${best.start}` : "";
   if (!goodAt(start)) {
     const dark = lit.every((stop) => worthAt(stop, start) === 0);
     if (dark) return `no daylight at the start${better}`;

@@ -5,7 +5,7 @@ import { theBed } from "../bed-names.ts";
 import { offFilm } from "../film-time.ts";
 import { say } from "../sentence.ts";
 import type { Reorder } from "./plan.ts";
-import { type RouteQuestion, routeLength, shortestRoute } from "./route.ts";
+import { routeLength, shortestRoute } from "./route.ts";
 
 /** From one stop to the next; undefined parts are not known. */
 export interface Leg {
@@ -41,8 +41,9 @@ interface Walk {
 function walkOf(site: Site | undefined, beds: readonly Bed[], episode: Episode | undefined): Walk {
   const placed = beds.filter((bed) => bed.plan !== undefined);
   const unplaced = beds.filter((bed) => bed.plan === undefined);
-  const { question, bedAt } = questionFor(site, placed, episode);
-  const order = facingForward(shortestRoute(question), question);
+  const { question, bedAt, eitherWay } = questionFor(site, placed, episode);
+  const found = shortestRoute(question);
+  const order = eitherWay ? facingForward(found, placed.length) : found;
   return {
     beds: [...order.flatMap((index) => bedAt(index) ?? []), ...unplaced],
     metres: routeLength(order, question),
@@ -86,7 +87,7 @@ function questionFor(site: Site | undefined, placed: readonly Bed[], episode: Ep
   const bedAt = (index: number): Bed | undefined => placed[index];
   if (wayIn.length + wayOut.length === 0 || points.length === 0) {
     const distance = (a: number, b: number) => metresBetween(points[a] as PlanPoint, points[b] as PlanPoint);
-    return { question: { stops: points.length, distance }, bedAt, gates: [] };
+    return { question: { stops: points.length, distance }, bedAt, gates: [], eitherWay: true };
   }
   const [entrance, exit] = [points.length, points.length + 1];
   const toEnd = (ends: readonly PlanPoint[], point: PlanPoint | undefined) =>
@@ -101,13 +102,14 @@ function questionFor(site: Site | undefined, placed: readonly Bed[], episode: Ep
     question: { stops: points.length + 2, distance, start: entrance, end: exit },
     bedAt,
     gates: [entrance, exit],
+    eitherWay: wayIn === site?.gates && wayOut === site?.gates,
   };
 }
 
 /** A walk that may run either way runs the way the plan is read. */
-function facingForward(order: readonly number[], { start, end }: RouteQuestion): readonly number[] {
-  const free = start === undefined && end === undefined;
-  return free && (order[0] ?? 0) > (order.at(-1) ?? 0) ? order.toReversed() : order;
+function facingForward(order: readonly number[], beds: number): readonly number[] {
+  const stops = order.filter((index) => index < beds);
+  return (stops[0] ?? 0) > (stops.at(-1) ?? 0) ? order.toReversed() : order;
 }
 
 /** What the shortest walk would save against the person's own order, summed over sites; undefined when it is not worth a word. */
