@@ -68,6 +68,15 @@ describe("measures", () => {
     );
   });
 
+  it("find a height by the stake, which is carried along with the camera", () => {
+    const [height, ...more] = measureOf("2026-06-19")?.heights ?? [];
+    expect(more).toEqual([]);
+    expect(height?.variety).toBe("crown-prince");
+    expect(Math.abs((height?.heightCm ?? 0) - 75)).toBeLessThan(1);
+    expect(height?.uncertaintyCm).toBeGreaterThan(2);
+    expect(height?.uncertaintyCm).toBeLessThan(6);
+  });
+
   it("cut to what all of them show, and no more", () => {
     const [view] = measured.viewpoints;
     expect(view?.photos).toHaveLength(shots.length - 1);
@@ -131,13 +140,14 @@ describe("series", () => {
     ]);
   });
 
-  it("hold heights from notes by planting", () => {
+  it("hold heights from notes and photos by planting, each with its origin", () => {
     const [series] = heightSeries(garden);
     expect(series).toMatchObject({ what: "height", bed: "long-bed", planting: "long-bed/crown-prince/2026-05-01" });
     expect(series?.stretches.flat().map(({ day, value, origin }) => [day, value, origin])).toEqual([
       ["2026-05-16", 20, "note"],
       ["2026-05-30", 45, "note"],
       ["2026-06-13", 110, "note"],
+      ["2026-06-19", expect.closeTo(75, 0), "photo"],
     ]);
   });
 

@@ -29,6 +29,8 @@ export interface Shot {
   readonly turn?: number;
   /** Share by which all light is dimmed or raised. */
   readonly light?: number;
+  /** Top of the plants as somebody marked it, fractions of the photo. */
+  readonly top?: readonly [number, number];
   readonly isPrivate?: boolean;
   /** Shows something else: cannot be laid over the others. */
   readonly elsewhere?: boolean;
@@ -45,7 +47,8 @@ export const shots: readonly Shot[] = [
   { day: "2026-05-23", cover: 0.3, shift: [2, 2], isPrivate: true },
   { day: "2026-06-06", cover: 0.4, elsewhere: true },
   { day: "2026-06-13", cover: 0.6, shift: [6, -8], turn: -0.6, light: 1.15 },
-  { day: "2026-06-19", cover: 0.8, shift: [-5, -4] },
+  // Half the stake's length above its foot, a pixel higher since the picture lies a pixel above the earliest one.
+  { day: "2026-06-19", cover: 0.8, shift: [-5, -4], top: [0.7, 0.65 - 1 / 600] },
 ];
 
 export function pathOf({ day }: Shot): string {
@@ -93,7 +96,7 @@ export async function writePhotographedGarden(taken: readonly Shot[] = shots): P
   await write("garden.md", "---\nname: Gate Garden\ntime zone: Europe/London\nlanguage: en-GB\n---\n");
   await write(
     "beds/long-bed.md",
-    `---\ntitle: Long Bed\nviewpoints:\n  - name: gate\n    spot: from the gate post\n    outline: ${JSON.stringify(outline)}\n---\n`,
+    `---\ntitle: Long Bed\nviewpoints:\n  - name: gate\n    spot: from the gate post\n    outline: ${JSON.stringify(outline)}\n    stake: {foot: [0.85, 0.9], top: [0.85, 0.4], length: 1.5 m}\n---\n`,
   );
   await write("varieties/crown-prince.md", "---\ntitle: Crown Prince\ncrop: squash\n---\n");
   await write(
@@ -109,6 +112,11 @@ export async function writePhotographedGarden(taken: readonly Shot[] = shots): P
     await write(`notes/${day}-rule.md`, `- measured Crown Prince ${cm} cm tall in Long Bed\n`);
   for (const shot of taken) {
     await write(pathOf(shot), await drawShot(shot));
+    if (shot.top !== undefined)
+      await write(
+        pathOf(shot).replace(/jpg$/, "md"),
+        `---\nheights:\n  - {variety: Crown Prince, top: ${JSON.stringify(shot.top)}}\n---\n`,
+      );
     if (shot.isPrivate === true) await write(pathOf(shot).replace(/jpg$/, "md"), "---\nprivate: true\n---\n");
   }
   return dir;

@@ -94,7 +94,7 @@ export function heightChart(
         rows: newest.map(({ day, name, value, uncertainty }) => [
           sayDay(day, { language }),
           name,
-          `${sayLength(value, units)}${uncertainty === undefined ? "" : `, give or take ${sayLength(uncertainty, units)}`}`,
+          `${sayLength(value, units)}${uncertainty === undefined ? "" : `, give or take ${sayLength(Math.max(1, Math.round(uncertainty)), units)}`}`,
         ]),
       },
       language,
