@@ -5,6 +5,7 @@ import { createHash, randomBytes } from "node:crypto";
 import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
+import { watch as watchFiles } from "chokidar";
 import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
@@ -37,6 +38,8 @@ export interface Effects {
   printPage(html: string, folder: string): Promise<Printing>;
   /** Addresses of this machine in its networks, without its loopback. */
   ownAddresses(): readonly string[];
+  /** Calls with the path below the folder, once for each file that appears, changes or goes, until the answer is called. */
+  watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>>;
   /** Waits until the person ends the command. */
   untilStopped(): Promise<void>;
   /** Where derived things of one records folder may be kept, absolute. */
@@ -62,12 +65,22 @@ export function realEffects(): Effects {
       Object.values(networkInterfaces()).flatMap((cards) =>
         (cards ?? []).filter(({ internal }) => !internal).map(({ address }) => address),
       ),
+    watchFolder,
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
       return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
     },
   };
+}
+
+async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {
+  const watcher = watchFiles(dir, { ignoreInitial: true });
+  watcher.on("all", (event, file) => {
+    if (event !== "addDir" && event !== "unlinkDir") changed(path.relative(dir, file));
+  });
+  await new Promise((resolve) => watcher.once("ready", () => resolve(undefined)));
+  return () => watcher.close();
 }
 
 async function readText(file: string): Promise<string | undefined> {

@@ -14,6 +14,7 @@ import { publish } from "./publish-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { timeline } from "./timeline-command.ts";
 import { watch } from "./watch-command.ts";
+import { watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
 
 /** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
@@ -125,6 +126,11 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .action(async (episode: string, options: LoadOptions & Omit<WrapOptions, "episode">) =>
       finish(await wrap(await loadGarden(options, effects), { ...options, episode }, effects)),
     );
+
+  withRecords(program.command("watch"))
+    .description("both sites on this machine, following every change of the records")
+    .option("--base <path>", "serve the public site below this path, as publish does", basePath)
+    .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
 
   withRecords(program.command("watch"))
     .description("both sites on this machine, following every change of the records")

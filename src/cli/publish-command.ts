@@ -1,17 +1,13 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
-import type { Garden } from "../model.ts";
-import { publishComparisons, publishPhotos } from "../photos/index.ts";
 import { problemText } from "../records/index.ts";
-import { briefPage, buildSites, type FieldList, PrivacyBreach, PublishRunning } from "../site/index.ts";
-import { briefFor } from "./brief-command.ts";
+import { buildSites, PrivacyBreach, PublishRunning } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
-import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
-import { measured } from "./measured-garden.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveSites } from "./serve-sites.ts";
+import { siteMaterials } from "./site-materials.ts";
 
 export interface PublishOptions {
   /** Relative to the current folder, or absolute. */
@@ -24,50 +20,24 @@ export interface PublishOptions {
   readonly address?: string | undefined;
 }
 
-function servedBelow(garden: Garden, base: string): Garden {
-  return { ...garden, settings: { ...garden.settings, base } };
-}
-
 export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
-  const { recordsDir, cacheDir, today, report } = loaded;
+  const { cacheDir, report } = loaded;
   // Said before the long work, not after it.
   if (options.address !== undefined && options.serve !== true) {
     throw new CommandError("--address says where to serve, so it goes with --serve.");
   }
   const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
-  const photos = await publishPhotos(loaded.garden.photos, {
-    recordsDir,
-    cacheDir: path.join(cacheDir, "photos"),
-    onProgress: (done, total) => report.progress("Making photo copies", done, total),
-  });
-  const grown = await measured(loaded);
-  const garden = options.base === undefined ? grown.garden : servedBelow(grown.garden, options.base);
-  const comparisons = await publishComparisons(grown.viewpoints, {
-    recordsDir,
-    cacheDir: path.join(cacheDir, "comparisons"),
-    today,
-    onProgress: (done, total) => report.progress("Laying photos over one another", done, total),
-  });
-  const planned = [...garden.episodes.values()]
-    .filter(({ status }) => status === "planned")
-    .map(({ id }) => briefFor(grown, id));
-  const briefs = planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) }));
-  const fieldLists: FieldList[] = [];
-  for (const brief of planned) fieldLists.push(await fieldListOf(loaded, brief));
+  const { garden, materials, photoWork } = await siteMaterials(loaded, options);
   const outDir = path.resolve(effects.cwd, options.out);
   try {
     const sites = await buildSites(garden, {
       outDir,
       cacheDir,
-      today,
-      photos: photos.copies,
-      comparisons,
-      briefs,
-      fieldLists,
+      ...materials,
       report,
     });
     report.end();
-    for (const problem of photos.problems) effects.err(problemText(problem));
+    for (const problem of photoWork.problems) effects.err(problemText(problem));
     effects.out(`Public site: ${sites.publicDir} (${sites.publicPages} pages)`);
     effects.out(`Private field pages: ${sites.privateDir} (${sites.privatePages} pages)`);
     if (options.serve === true) await serveSites(sites, { base: garden.settings.base, address }, effects);

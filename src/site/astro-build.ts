@@ -2,17 +2,17 @@
  * The one place that calls Astro. Its `build` is marked experimental, so Astro is pinned exactly and everything we rely
  * on stands here.
  */
+import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
-import { type AstroInlineConfig, build, type ViteUserConfig } from "astro";
+import { type AstroInlineConfig, build, dev, type ViteUserConfig } from "astro";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
 
 type VitePlugin = Extract<NonNullable<NonNullable<ViteUserConfig["plugins"]>[number]>, { name: string }>;
 
-export interface RootBuild {
+/** One site's pages and what they show. */
+export interface SiteRoot {
   /** Folder of the Astro root within the work folder, absolute. */
   readonly root: string;
-  /** Absolute; emptied first. */
-  readonly outDir: string;
   /** Path below which the site is served: "/" or "/garden/". */
   readonly base: string;
   /** Address without path, for canonical links. */
@@ -22,15 +22,80 @@ export interface RootBuild {
   readonly data: unknown;
 }
 
+export interface RootBuild extends SiteRoot {
+  /** Absolute; emptied first. */
+  readonly outDir: string;
+}
+
 /** Builds one site. The current folder must be the work folder: Astro looks for packages from there. */
 export async function buildRoot(site: RootBuild): Promise<void> {
+  await build({ ...settingsFor(site, dataModule(site.module, site.data)), outDir: site.outDir });
+}
+
+export interface RootServe extends SiteRoot {
+  /** Sends what lies beside the pages; false when nothing does at that address. */
+  readonly beside: (request: IncomingMessage, response: ServerResponse) => boolean;
+}
+
+export interface RootServer {
+  /** Address of the site's first page. */
+  readonly url: string;
+  /** New data from now on; open pages reload. */
+  show(data: unknown): void;
+  close(): Promise<void>;
+}
+
+/** What we use of Vite's server. */
+interface ViteServer {
+  readonly middlewares: {
+    use(handle: (request: IncomingMessage, response: ServerResponse, next: () => void) => void): void;
+  };
+  readonly environments: Readonly<
+    Record<
+      string,
+      { moduleGraph: { getModuleById(id: string): object | undefined; invalidateModule(known: object): void } }
+    >
+  >;
+  readonly ws: { send(message: { type: "full-reload" }): void };
+}
+
+/** Serves one site on this machine, each page made when it is asked for. The current folder as for `buildRoot`. */
+export async function serveRoot(site: RootServe): Promise<RootServer> {
+  let vite: ViteServer | undefined;
+  const beside = {
+    name: "plotreel-beside",
+    configureServer(server: ViteServer) {
+      vite = server;
+      server.middlewares.use((request, response, next) => {
+        if (!site.beside(request, response)) next();
+      });
+    },
+  };
+  const server = await dev({
+    ...settingsFor(site, dataModule(site.module, site.data), beside),
+    server: { host: "127.0.0.1", port: 0 },
+  });
+  return {
+    url: `http://localhost:${server.address.port}${site.base}`,
+    show(data) {
+      handOver(site.module, data);
+      for (const { moduleGraph } of Object.values(vite?.environments ?? {})) {
+        const known = moduleGraph.getModuleById(`\0virtual:${site.module}`);
+        if (known !== undefined) moduleGraph.invalidateModule(known);
+      }
+      vite?.ws.send({ type: "full-reload" });
+    },
+    close: () => server.stop(),
+  };
+}
+
+function settingsFor(site: SiteRoot, ...plugins: readonly VitePlugin[]): AstroInlineConfig {
   process.env.ASTRO_TELEMETRY_DISABLED = "1";
-  const config: AstroInlineConfig = {
+  return {
     configFile: false,
     logLevel: "warn",
     root: site.root,
     srcDir: site.root,
-    outDir: site.outDir,
     // Nothing is copied unseen: this folder does not exist, and photos come in by their own list.
     publicDir: path.join(site.root, "no-public-folder"),
     cacheDir: path.join(site.root, ".cache"),
@@ -57,19 +122,24 @@ export async function buildRoot(site: RootBuild): Promise<void> {
     },
     vite: {
       cacheDir: path.join(site.root, ".vite"),
-      plugins: [dataModule(site.module, site.data)],
+      plugins: [...plugins],
       build: { assetsInlineLimit: (file: string) => (/\.(?:woff2|css|svg)$/u.test(file) ? false : undefined) },
       environments: { prerender: { resolve: { noExternal: true } } },
     },
   };
-  await build(config);
+}
+
+/** Puts the data where the module finds it, and gives the place's name. */
+function handOver(name: string, data: unknown): string {
+  const key = `plotreel:${name}`;
+  (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = withoutDirectionControls(data);
+  return key;
 }
 
 /** Hands data to the pages without serialising it: the module reads it from a symbol of the global object. */
 function dataModule(name: string, data: unknown): VitePlugin {
   const id = `virtual:${name}`;
-  const key = `plotreel:${name}`;
-  (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = withoutDirectionControls(data);
+  const key = handOver(name, data);
   return {
     name: `plotreel-${name}`,
     resolveId: (asked: string) => (asked === id ? `\0${id}` : undefined),

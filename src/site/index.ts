@@ -5,6 +5,7 @@ export { briefPage } from "./brief-page.ts";
 export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach } from "./build-sites.ts";
 export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";
 export { fieldListPage } from "./field-list/field-list-page.ts";
+export { type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { publicGarden } from "./public-garden.ts";

@@ -25,6 +25,11 @@ const TYPES: Readonly<Record<string, string>> = {
   ".woff2": "font/woff2",
 };
 
+/** What a file's name says it holds. */
+export function typeOf(file: string): string {
+  return TYPES[path.extname(file).toLowerCase()] ?? "application/octet-stream";
+}
+
 export interface StaticServer {
   /** Address of the site's first page. */
   readonly url: string;
@@ -78,7 +83,7 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
       return;
     }
     answer(found === undefined ? 404 : 200, {
-      "content-type": TYPES[path.extname(file).toLowerCase()] ?? "application/octet-stream",
+      "content-type": typeOf(file),
     });
     if (request.method === "HEAD") response.end();
     else

@@ -13,11 +13,16 @@ export async function placeViewpointPhotos(
   photos: ReadonlyMap<string, PublishedPhoto>,
 ): Promise<void> {
   for (const { last } of viewpoints) {
-    const copies = (last && photos.get(last.path)?.files)?.filter(({ format }) => format === "jpeg") ?? [];
-    const copy = copies.findLast(({ width }) => width <= ENOUGH) ?? copies[0];
+    const copy = last && copyToMatch(photos.get(last.path));
     if (last === undefined || copy === undefined) continue;
     const target = path.join(siteDir, ...last.src.split("/").map(decodeURIComponent));
     await mkdir(path.dirname(target), { recursive: true });
     await link(copy.cachePath, target).catch(() => copyFile(copy.cachePath, target));
   }
+}
+
+/** The largest copy that is not larger than a phone needs. */
+export function copyToMatch(photo: PublishedPhoto | undefined): PublishedPhoto["files"][number] | undefined {
+  const copies = photo?.files.filter(({ format }) => format === "jpeg") ?? [];
+  return copies.findLast(({ width }) => width <= ENOUGH) ?? copies[0];
 }

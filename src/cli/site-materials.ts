@@ -1,0 +1,75 @@
+/** Everything both sites are made from beside the records: photo copies, comparisons, briefs, field lists. */
+import path from "node:path";
+import type { Garden, Problem } from "../model.ts";
+import { type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
+import { briefPage, type FieldList, type LiveMaterials } from "../site/index.ts";
+import { briefFor } from "./brief-command.ts";
+import { fieldListOf } from "./field-list-of.ts";
+import type { Loaded } from "./load-garden.ts";
+import { measured } from "./measured-garden.ts";
+
+/** What the photos give, which lasts until a photo or the place of one changes. */
+export interface PhotoWork {
+  readonly growth: Garden["growth"];
+  readonly photos: ReadonlyMap<string, PublishedPhoto>;
+  readonly comparisons: ReadonlyMap<string, PublishedPhoto>;
+  readonly problems: readonly Problem[];
+}
+
+export interface SiteMaterials {
+  readonly garden: Garden;
+  readonly materials: LiveMaterials;
+  readonly photoWork: PhotoWork;
+}
+
+export interface MaterialsWanted {
+  /** Path below which the public site is served, with a slash at both ends; stands above what garden.md says. */
+  readonly base?: string | undefined;
+  /** Taken as it is instead of looking at the photos again. */
+  readonly photoWork?: PhotoWork | undefined;
+}
+
+export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}): Promise<SiteMaterials> {
+  const photoWork = wanted.photoWork ?? (await workOnPhotos(loaded));
+  const { settings } = loaded.garden;
+  const garden: Garden = {
+    ...loaded.garden,
+    growth: photoWork.growth,
+    settings: wanted.base === undefined ? settings : { ...settings, base: wanted.base },
+  };
+  const grown = { ...loaded, garden };
+  const planned = [...garden.episodes.values()]
+    .filter(({ status }) => status === "planned")
+    .map(({ id }) => briefFor(grown, id));
+  const fieldLists: FieldList[] = [];
+  for (const brief of planned) fieldLists.push(await fieldListOf(loaded, brief));
+  return {
+    garden,
+    photoWork,
+    materials: {
+      today: loaded.today,
+      photos: photoWork.photos,
+      comparisons: photoWork.comparisons,
+      briefs: planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) })),
+      fieldLists,
+      weather: loaded.weather,
+    },
+  };
+}
+
+async function workOnPhotos(loaded: Loaded): Promise<PhotoWork> {
+  const { recordsDir, cacheDir, today, report } = loaded;
+  const { copies, problems } = await publishPhotos(loaded.garden.photos, {
+    recordsDir,
+    cacheDir: path.join(cacheDir, "photos"),
+    onProgress: (done, total) => report.progress("Making photo copies", done, total),
+  });
+  const { garden, viewpoints } = await measured(loaded);
+  const comparisons = await publishComparisons(viewpoints, {
+    recordsDir,
+    cacheDir: path.join(cacheDir, "comparisons"),
+    today,
+    onProgress: (done, total) => report.progress("Laying photos over one another", done, total),
+  });
+  return { growth: garden.growth, photos: copies, comparisons, problems };
+}

@@ -1,0 +1,96 @@
+/** `plotreel watch`: both sites on this machine, showing every change of the records as soon as it is saved. */
+import path from "node:path";
+import { problemText } from "../records/index.ts";
+import { type LiveSites, serveLiveSites } from "../site/index.ts";
+import { EXIT } from "./command-error.ts";
+import type { Effects } from "./effects.ts";
+import { type LoadOptions, loadGarden } from "./load-garden.ts";
+import { type MaterialsWanted, type SiteMaterials, siteMaterials } from "./site-materials.ts";
+
+/** Milliseconds after a change in which more may follow: an editor writes beside and renames, a copy brings many files. */
+const TOGETHER = 40;
+
+/** Folders whose files say nothing of which photos there are nor where they belong. */
+const WITHOUT_PHOTOS: ReadonlySet<string> = new Set(["notes", "varieties", "gear", "trials", "episodes"]);
+
+export async function watch(options: LoadOptions & Pick<MaterialsWanted, "base">, effects: Effects): Promise<number> {
+  const loaded = await loadGarden(options, effects);
+  let last = await siteMaterials(loaded, options);
+  for (const problem of last.photoWork.problems) effects.err(problemText(problem));
+  await serveLiveSites(last.garden, { ...last.materials, cacheDir: loaded.cacheDir }, async (sites) => {
+    effects.out(`Public site, as viewers would see it: ${sites.publicUrl}`);
+    effects.out(`Your field pages: ${sites.privateUrl}`);
+    effects.out("Save a note and the open page follows. On this machine only; Ctrl-C ends it.");
+    const stop = await effects.watchFolder(
+      loaded.recordsDir,
+      oneAfterAnother(async (changed) => {
+        last = await showAgain(changed, last, options, sites, effects);
+      }),
+    );
+    try {
+      await effects.untilStopped();
+    } finally {
+      await stop();
+    }
+  });
+  return EXIT.done;
+}
+
+async function showAgain(
+  changed: ReadonlySet<string>,
+  before: SiteMaterials,
+  options: LoadOptions & Pick<MaterialsWanted, "base">,
+  sites: LiveSites,
+  effects: Effects,
+): Promise<SiteMaterials> {
+  try {
+    const photoWork = [...changed].every(isWithoutPhotos) ? before.photoWork : undefined;
+    const loaded = await loadGarden(options, effects);
+    const made = await siteMaterials(loaded, { base: options.base, photoWork });
+    sites.show(made.garden, made.materials);
+    const errors = made.garden.problems.filter(({ severity, file }) => severity === "error" && changed.has(file));
+    for (const problem of errors) effects.err(problemText(problem));
+    effects.err(`Shown again: ${sayChanged(changed)}`);
+    return made;
+  } catch (error) {
+    // A file may vanish while it is read. The next change tries again; until then the pages stay as they were.
+    effects.err(`Not shown: ${sayChanged(changed)} could not be read (${(error as Error).message}).`);
+    return before;
+  }
+}
+
+function isWithoutPhotos(file: string): boolean {
+  const [folder = ""] = file.split("/");
+  return WITHOUT_PHOTOS.has(folder) && /\.(?:md|vtt|srt|json)$/iu.test(file);
+}
+
+function sayChanged(changed: ReadonlySet<string>): string {
+  const [first = "", ...more] = [...changed].sort();
+  if (more.length === 0) return first;
+  return more.length === 1 ? `${first} and 1 more file` : `${first} and ${more.length} more files`;
+}
+
+/** Collects changes for a moment, and while one round of work is going on, for the next. */
+function oneAfterAnother(work: (changed: ReadonlySet<string>) => Promise<void>): (file: string) => void {
+  let waiting = new Set<string>();
+  let timer: NodeJS.Timeout | undefined;
+  let isBusy = false;
+  const begin = async () => {
+    timer = undefined;
+    if (isBusy || waiting.size === 0) return;
+    const changed = waiting;
+    waiting = new Set();
+    isBusy = true;
+    try {
+      await work(changed);
+    } finally {
+      isBusy = false;
+      if (waiting.size > 0) timer ??= setTimeout(begin, TOGETHER);
+    }
+  };
+  return (file) => {
+    waiting.add(file.split(path.sep).join("/"));
+    clearTimeout(timer);
+    timer = setTimeout(begin, TOGETHER);
+  };
+}

@@ -1,0 +1,111 @@
+/** Watching a garden in a browser: a saved note shows on the open page, in both sites, and photos come through. */
+import { type ChildProcess, spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdir, writeFile } from "node:fs/promises";
+import path from "node:path";
+import type { Browser } from "playwright-core";
+import sharp from "sharp";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { openBrowser } from "../site/built-site.ts";
+import { folderWith } from "./run.ts";
+
+let browser: Browser;
+let cwd: string;
+let watching: ChildProcess;
+let said = "";
+
+beforeAll(async () => {
+  cwd = folderWith("two-beds");
+  await drawPhoto("2026-06-13.jpg");
+  // A process of its own: Astro's server would take this one's for its own kind.
+  watching = spawn(process.execPath, [path.resolve("bin/plotreel.js"), "watch", "--today", "2026-07-18"], {
+    cwd,
+    env: { ...withoutTestRunner(), PLOTREEL_CACHE: path.join(cwd, ".cache") },
+  });
+  for (const stream of [watching.stdout, watching.stderr]) {
+    stream?.setEncoding("utf8").on("data", (text: string) => {
+      said += text;
+    });
+  }
+  browser = await openBrowser();
+  await vi.waitFor(() => expect(said).toContain("Ctrl-C ends it"), { timeout: 60_000, interval: 100 });
+});
+
+afterAll(async () => {
+  await browser?.close();
+  const ended = once(watching, "close");
+  watching.kill("SIGINT");
+  expect((await ended)[0]).toBe(0);
+});
+
+function withoutTestRunner(): NodeJS.ProcessEnv {
+  const { NODE_ENV: _mode, VITEST: _runner, ...rest } = process.env;
+  return rest;
+}
+
+async function drawPhoto(name: string): Promise<void> {
+  const folder = path.join(cwd, "content/photos/left-bed");
+  await mkdir(folder, { recursive: true });
+  const picture = sharp({ create: { width: 640, height: 480, channels: 3, background: { r: 60, g: 120, b: 40 } } });
+  await picture.jpeg().toFile(path.join(folder, name));
+}
+
+function address(words: string): string {
+  const line = said.split("\n").find((each) => each.startsWith(words));
+  return line?.split(" ").at(-1) ?? "";
+}
+
+describe("watching", () => {
+  it("shows a saved note on the open public page without anybody asking", async () => {
+    const page = await browser.newPage();
+    await page.goto(new URL("beds/left-bed/", address("Public site")).href);
+    const main = page.locator("main");
+    expect(await main.textContent()).not.toContain("Boltardy");
+    await writeFile(path.join(cwd, "content/notes/2026-07-17.md"), "- planted 12 Boltardy beetroot in Left Bed\n");
+    await expect.poll(() => main.textContent(), { timeout: 15_000 }).toContain("Boltardy");
+    // A page that did not exist before, and the list as data.
+    const answer = await page.goto(new URL("varieties/boltardy/", address("Public site")).href);
+    expect(answer?.status()).toBe(200);
+    const list = await page.goto(new URL("varieties.json", address("Public site")).href);
+    expect(await list?.text()).toContain("Boltardy");
+    await page.close();
+  });
+
+  it("shows a saved note on the open field page, private ones too, and keeps those from the public one", async () => {
+    const page = await browser.newPage();
+    await page.goto(new URL("beds/left-bed/", address("Your field")).href);
+    await writeFile(
+      path.join(cwd, "content/notes/2026-07-18-own.md"),
+      "---\nprivate: true\nbed: left-bed\n---\n\nThe neighbour asked about the fence.\n",
+    );
+    await expect.poll(() => page.locator("main").textContent(), { timeout: 15_000 }).toContain("about the fence");
+    await page.goto(new URL("beds/left-bed/", address("Public site")).href);
+    await expect.poll(() => page.locator("main").textContent()).toContain("Left bed");
+    expect(await page.locator("main").textContent()).not.toContain("about the fence");
+    await page.close();
+  });
+
+  it("brings a new photo in, and its picture loads", async () => {
+    await drawPhoto("2026-07-16.jpg");
+    await expect.poll(() => said, { timeout: 15_000 }).toContain("Shown again: photos/left-bed/2026-07-16.jpg");
+    const page = await browser.newPage();
+    await page.goto(new URL("beds/left-bed/", address("Public site")).href);
+    const loaded = await page.evaluate(async () => {
+      const pictures = [...document.querySelectorAll("img")];
+      for (const picture of pictures) picture.loading = "eager";
+      await Promise.all(pictures.map((picture) => picture.decode().catch(() => undefined)));
+      return pictures.map((picture) => picture.naturalWidth);
+    });
+    expect(loaded.length).toBeGreaterThan(0);
+    for (const width of loaded) expect(width).toBeGreaterThan(0);
+    await page.close();
+  });
+
+  it("tells of an error in what was saved, and goes on", async () => {
+    const file = path.join(cwd, "content/notes/2026-07-18-wrong.md");
+    await writeFile(file, "---\nbed: [left-bed\n---\n\n- watered\n");
+    await expect.poll(() => said, { timeout: 15_000 }).toContain("notes/2026-07-18-wrong.md:");
+    await writeFile(file, "---\nbed: left-bed\n---\n\n- watered everything\n");
+    await expect.poll(() => said.split("Shown again: notes/2026-07-18-wrong.md").length).toBe(3);
+  });
+});
