@@ -60,16 +60,21 @@ export function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
 
-/** The two photos by their days, and how the cover went between them unless what is shown tells it. */
-export function sideBySideFact(here: BedOnTheDay, pair: SideBySide, coverTold: boolean): Fact {
+/**
+ * The two photos by their days, and how the cover went between them. `shown`: a thing to show sets them side by side already;
+ * it tells the cover, or when that hardly changed the days. Undefined when nothing is left to say.
+ */
+export function sideBySideFact(here: BedOnTheDay, pair: SideBySide, shown: boolean): Fact | undefined {
   const { before, after, viewpoint } = pair;
+  const cover = coverChange(pair);
+  if (shown && cover === undefined) return undefined;
   const speech = speechOf(here);
   const photos = `Side by side: the photos of ${dayOnly(before.day, speech)} and ${dayOnly(after.day, speech)} from the ${viewpoint}.`;
-  const cover = coverTold ? undefined : coverChange(pair);
   const days = sayPlural(daysBetween(before.day, after.day), "day", "days");
-  const grown = cover && `Cover went from ${percent(cover.from)} to ${percent(cover.to)} in ${days}.`;
+  const grown =
+    shown || cover === undefined ? "" : ` Cover went from ${percent(cover.from)} to ${percent(cover.to)} in ${days}.`;
   const grounds = [before, after].map(({ path }) => ({ place: { file: path, line: 1, column: 1 } }));
-  return { ...say([photos, grown].filter(Boolean).join(" "), grounds), kind: "growth", plantings: [] };
+  return { ...say(`${photos}${grown}`, grounds), kind: "growth", plantings: [] };
 }
 
 /** Paths of the photos that a brief holds against one another: to be measured before it is made. */

@@ -63,6 +63,13 @@ function tellStop(
   const spot = spotOf(here, findings.photos);
   const way = { here, before, leg, turn, last, tour, show };
   const pair = sideBySide(garden, here, findings.photos);
+  const besides =
+    pair &&
+    sideBySideFact(
+      here,
+      pair,
+      show.some(({ kind }) => kind === "side by side"),
+    );
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
   const { shots, shotOf } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
@@ -79,18 +86,7 @@ function tellStop(
     show: show.map((weighed, at) => pointOf(weighed, `${id}${letters(at)}`, shotOf[at])),
     varieties: rows,
     gear: gear.map(gearRow),
-    facts: [
-      ...factsOf(here),
-      ...(pair === undefined
-        ? []
-        : [
-            sideBySideFact(
-              here,
-              pair,
-              show.some(({ kind }) => kind === "side by side"),
-            ),
-          ]),
-    ],
+    facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
     changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
       text,
       sources: [note],
