@@ -1,4 +1,5 @@
 /** From the brief to the list: with the shots of a plan, and without a plan from what the brief says to show. */
+import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
 import { fieldListData, picturesWanted } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
@@ -90,6 +91,25 @@ describe("the page", () => {
     expect(html).not.toContain("unsafe-inline");
     expect(html).not.toContain("worker-src");
     expect(fieldListPage(await smallList(), { worker: "../service-worker.js" })).toContain("worker-src 'self'");
+  });
+
+  test("is valid HTML", async () => {
+    const validator = new HtmlValidate({
+      extends: ["html-validate:recommended"],
+      rules: {
+        "doctype-style": "off",
+        "long-title": "off",
+        "no-trailing-whitespace": "off",
+        "void-style": "off",
+        "no-raw-characters": "off",
+      },
+    });
+    const { results } = await validator.validateString(
+      fieldListPage(await smallList(), { worker: "w.js", file: "f.html" }),
+    );
+    expect(
+      results.flatMap(({ messages }) => messages.map(({ line, ruleId, message }) => `${line} ${ruleId}: ${message}`)),
+    ).toEqual([]);
   });
 
   test("is the same for the same brief", async () => {

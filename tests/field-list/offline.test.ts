@@ -68,12 +68,12 @@ describe("in a browser on this machine", () => {
     await page.goto(server.url + list);
     await ready(page, "Ready offline");
     expect(await axeViolations(page)).toEqual([]);
-    await page.locator("[id='shot-S1.1'] .tick").click();
+    await page.locator("#shot-S1-1 .tick").click();
     expect(errors).toEqual([]);
     await server.close();
 
     await page.reload();
-    expect(await page.locator("[id='shot-S1.1'][data-state=filmed]").count()).toBe(1);
+    expect(await page.locator("#shot-S1-1[data-state=filmed]").count()).toBe(1);
     await ready(page, "Ready offline");
     await page.goto(`${server.url}beds/long-bed/`);
     expect(await page.locator("h1").textContent()).toContain("Long Bed");

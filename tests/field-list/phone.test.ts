@@ -36,7 +36,7 @@ async function open(
   return { page, context, errors };
 }
 
-const shot = (page: Page, id: string) => page.locator(`[id="shot-${id}"]`);
+const shot = (page: Page, id: string) => page.locator(`#shot-${id.replace(".", "-")}`);
 const stateOf = (page: Page, id: string) => shot(page, id).getAttribute("data-state");
 const saidOf = (page: Page, id: string) => shot(page, id).locator(".state").textContent();
 const hold = (page: Page, id: string) => shot(page, id).locator(".tick").click({ delay: 700 });
@@ -122,7 +122,7 @@ describe("a stop", () => {
 
   test("works by keyboard alone", async () => {
     const { page, context } = await open({ hasTouch: false, isMobile: false });
-    await page.locator("[id='shot-S1.2'] .tick").focus();
+    await page.locator("#shot-S1-2 .tick").focus();
     await page.keyboard.press("Enter");
     expect(await stateOf(page, "S1.2")).toBe("filmed");
     expect(await page.locator("#said").textContent()).toBe("S1.2: Filmed");
@@ -263,14 +263,26 @@ test("a list made anew keeps the ticks of shots it still has, wherever they now 
   await context.close();
 });
 
+test("a sheet closes by a tap beside it, not by one between its buttons", async () => {
+  const { page, context } = await open();
+  await shot(page, "S1.1").locator(".more").click();
+  const sheet = page.locator("#shot-sheet");
+  const box = await sheet.boundingBox();
+  await page.mouse.click((box?.x ?? 0) + 4, (box?.y ?? 0) + 200);
+  expect(await sheet.isVisible()).toBe(true);
+  await page.mouse.click(195, (box?.y ?? 0) - 40);
+  expect(await sheet.isVisible()).toBe(false);
+  await context.close();
+});
+
 test("two open pages of one list do not undo each other", async () => {
   const { page, context } = await open();
   const other = await context.newPage();
   await other.goto(address);
   await tap(page, "S1.1");
-  await other.locator("[id='shot-S1.1'][data-state=filmed]").waitFor();
+  await other.locator("#shot-S1-1[data-state=filmed]").waitFor();
   await tap(other, "S1.2");
-  await page.locator("[id='shot-S1.2'][data-state=filmed]").waitFor();
+  await page.locator("#shot-S1-2[data-state=filmed]").waitFor();
   await page.reload();
   expect([await stateOf(page, "S1.1"), await stateOf(page, "S1.2")]).toEqual(["filmed", "filmed"]);
   await context.close();
@@ -288,6 +300,7 @@ test("a browser that keeps nothing is told of, and the list works for as long as
   await page.reload();
   await tap(page, "S1.1");
   expect(await stateOf(page, "S1.1")).toBe("filmed");
+  expect(await page.locator("#offline").textContent()).toBe("Not kept: see Stops");
   await page.getByRole("button", { name: "Stops" }).click();
   expect(await page.getByText("This browser keeps nothing.").isVisible()).toBe(true);
   await context.close();

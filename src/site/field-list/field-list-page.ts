@@ -68,12 +68,12 @@ ${shotSheet()}
 ${noteSheet()}
 ${stopsSheet(list, options)}
 <dialog id="talk-sheet" aria-labelledby="talk-name">
-<h2 id="talk-name"></h2>
-<div id="talk-text" tabindex="0" role="region" aria-label="What to say"></div>
+<h2 id="talk-name">What to say</h2>
+<section id="talk-text" tabindex="0" aria-label="What to say"></section>
 <div class="bar"><button type="button" data-close>Close</button><button type="button" id="talk-go" class="strong">Start</button></div>
 </dialog>
 <dialog id="picture-sheet" aria-label="The view to match">
-<img id="large" alt="">
+<img id="large" alt="" src="data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAA=">
 <button type="button" data-close>Close</button>
 </dialog>
 <svg class="unseen" aria-hidden="true"><defs>
@@ -111,7 +111,7 @@ ${names(stop)}
 
 function shotHtml(shot: FieldShot): string {
   const label = [shot.id, shot.kind, shot.level].filter((part) => part !== undefined).join(" · ");
-  return `<li id="shot-${text(shot.id)}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${text(label)}</span> <span class="what">${text(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${text(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
+  return `<li id="shot-${text(shot.id.replace(".", "-"))}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${text(label)}</span> <span class="what">${text(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${text(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
 }
 
 function paragraph(name: string, words: string | undefined): string {
@@ -138,7 +138,7 @@ const REASONS = ["light", "wind", "rain", "noise", "not ready", "no time"] as co
 
 function shotSheet(): string {
   return `<dialog id="shot-sheet" aria-labelledby="shot-name">
-<h2 id="shot-name"></h2>
+<h2 id="shot-name">Shot</h2>
 <p id="shot-text"></p>
 <p id="shot-state" class="state"></p>
 <p class="row"><span id="takes-name">Takes</span> <button type="button" id="fewer-takes" aria-label="One take fewer">−</button> <output id="takes" aria-labelledby="takes-name">0</output> <button type="button" id="more-takes" aria-label="One take more">+</button></p>

@@ -17,6 +17,8 @@ export function openKeeping(list: ListData): Keeping {
   const draws: (() => void)[] = [];
   let lasting = true;
   let kept = read();
+  // Whether anything stays is known by trying, before there is anything to lose.
+  store(`${key} (try)`, "");
 
   function read(): Kept {
     try {
@@ -26,6 +28,15 @@ export function openKeeping(list: ListData): Keeping {
     } catch {
       lasting = false;
       return nothingKept;
+    }
+  }
+
+  function store(name: string, text: string): void {
+    try {
+      localStorage.setItem(name, text);
+      lasting = true;
+    } catch {
+      lasting = false;
     }
   }
 
@@ -41,12 +52,7 @@ export function openKeeping(list: ListData): Keeping {
     kept: () => kept,
     change(next) {
       kept = next;
-      try {
-        localStorage.setItem(key, JSON.stringify(next));
-        lasting = true;
-      } catch {
-        lasting = false;
-      }
+      store(key, JSON.stringify(next));
       for (const draw of draws) draw();
     },
     onChange: (draw) => void draws.push(draw),

@@ -20,7 +20,10 @@ export function announce(words: string): void {
 export function sheet(id: string): HTMLDialogElement {
   const dialog = at<HTMLDialogElement>(id);
   dialog.addEventListener("click", (event) => {
-    if (event.target === dialog) dialog.close();
+    // The gaps between its buttons are the sheet too: only what lies outside of it is beside it.
+    const { left, right, top, bottom } = dialog.getBoundingClientRect();
+    const inside = event.clientX >= left && event.clientX <= right && event.clientY >= top && event.clientY <= bottom;
+    if (event.target === dialog && !inside) dialog.close();
   });
   for (const button of dialog.querySelectorAll("[data-close]")) button.addEventListener("click", () => dialog.close());
   return dialog;

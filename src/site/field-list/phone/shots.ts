@@ -20,7 +20,7 @@ interface Row {
 
 export function showShots(keeping: Keeping): void {
   const rows: Row[] = keeping.list.stops.flatMap((stop) =>
-    stop.shots.map((shot) => ({ element: at(`shot-${shot.id}`), stop, shot })),
+    stop.shots.map((shot) => ({ element: at(`shot-${shot.id.replace(".", "-")}`), stop, shot })),
   );
   const tick = ({ stop, shot }: Row) => tickOf(keeping.kept(), stop, shot);
 

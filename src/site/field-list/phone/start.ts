@@ -21,7 +21,8 @@ showTalking(keeping);
 showPictures();
 stayAwake(keeping);
 keepForGood();
-if (list.worker !== undefined) void keepOffline(list.worker);
+if (!keeping.lasts()) at("offline").textContent = "Not kept: see Stops";
+else if (list.worker !== undefined) void keepOffline(list.worker);
 
 /** A picture to match, as large as the screen lets it be. */
 function showPictures(): void {
