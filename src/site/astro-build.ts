@@ -5,6 +5,7 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import { type AstroInlineConfig, build, dev, type ViteUserConfig } from "astro";
+import { countNewest, FOLLOW_PATH, newest } from "./components/follow.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
 
 type VitePlugin = Extract<NonNullable<NonNullable<ViteUserConfig["plugins"]>[number]>, { name: string }>;
@@ -56,7 +57,6 @@ interface ViteServer {
       { moduleGraph: { getModuleById(id: string): object | undefined; invalidateModule(known: object): void } }
     >
   >;
-  readonly ws: { send(message: { type: "full-reload" }): void };
 }
 
 /** Serves one site on this machine, each page made when it is asked for. The current folder as for `buildRoot`. */
@@ -67,13 +67,24 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
     configureServer(server: ViteServer) {
       vite = server;
       server.middlewares.use((request, response, next) => {
-        if (!site.beside(request, response)) next();
+        if (request.url === site.base + FOLLOW_PATH) follow(response);
+        else if (!site.beside(request, response)) next();
       });
     },
   };
+  const followers = new Set<ServerResponse>();
+  const follow = (response: ServerResponse) => {
+    response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+    response.write(`data: ${newest()}\n\n`);
+    followers.add(response);
+    response.on("close", () => followers.delete(response));
+  };
+  const settings = settingsFor(site, dataModule(site.module, site.data), beside);
   const server = await dev({
-    ...settingsFor(site, dataModule(site.module, site.data), beside),
+    ...settings,
     server: { host: "127.0.0.1", port: 0 },
+    // Pages follow the records, not the tool's sources, and nothing may reload them for any other reason.
+    vite: { ...settings.vite, server: { hmr: false }, optimizeDeps: { noDiscovery: true } },
   });
   return {
     url: `http://localhost:${server.address.port}${site.base}`,
@@ -83,9 +94,13 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
         const known = moduleGraph.getModuleById(`\0virtual:${site.module}`);
         if (known !== undefined) moduleGraph.invalidateModule(known);
       }
-      vite?.ws.send({ type: "full-reload" });
+      const number = countNewest();
+      for (const follower of followers) follower.write(`data: ${number}\n\n`);
     },
-    close: () => server.stop(),
+    close() {
+      for (const follower of followers) follower.end();
+      return server.stop();
+    },
   };
 }
 
