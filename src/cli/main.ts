@@ -11,9 +11,9 @@ import { type LoadOptions, loadGarden } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { publish } from "./publish-command.ts";
+import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { timeline } from "./timeline-command.ts";
-import { watch } from "./watch-command.ts";
 import { watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
 
@@ -137,6 +137,17 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
     .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
 
+  withOut(withRecords(program.command("recap")))
+    .description("look back on a season: an outline for the film, results, trials, next year, a seed order")
+    .argument("<year>", "the year in which the season begins, such as 2026, or 2025/26")
+    .option("--month <month>", "only this month of it, such as 6 or 2026-06")
+    .option("--since-last", "only what came after the last published recap")
+    .option("--length <minutes>", "fit the film into this many minutes", minutesLong)
+    .option("--json", "print the data instead of the Markdown")
+    .action(async (year: string, options: LoadOptions & Omit<RecapOptions, "year">) =>
+      finish(await recap(await loadGarden(options, effects), { ...options, year }, effects)),
+    );
+
   withRecords(program.command("new"))
     .description("write a record to fill in")
     .argument(
@@ -184,6 +195,12 @@ function basePath(text: string): string {
 function day(text: string): string {
   if (!isDay(text)) throw new InvalidArgumentError("Write a day as year, month and day: 2026-06-14.");
   return text;
+}
+
+function minutesLong(text: string): number {
+  const minutes = Number(text.replace(/\s*min(?:utes)?$/, ""));
+  if (!(minutes > 0 && minutes <= 600)) throw new InvalidArgumentError("Write a number of minutes, such as 12.");
+  return minutes;
 }
 
 function wholeNumber(text: string): number {

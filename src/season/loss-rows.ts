@@ -10,7 +10,8 @@ import { type Setback, setbacks } from "./setbacks.ts";
 /** Names said before the rest is counted. */
 const mostNamed = 3;
 
-export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day): readonly LossRow[] {
+/** `past`: the days told are over, so that what nobody noted as over is not called open still. */
+export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day, past: boolean): readonly LossRow[] {
   const before = book.seasons.find(({ year }) => year === season.year - 1);
   const then =
     before === undefined ? [] : setbacks(book, sameDayIn(before, from, season), sameDayIn(before, to, season));
@@ -21,11 +22,12 @@ export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day): 
       one,
       then.find(({ cause }) => cause === one.cause),
       speech,
+      past,
     ),
   );
 }
 
-function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech: Speech): LossRow {
+function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech: Speech, past: boolean): LossRow {
   const names = one.varieties.map((id) => {
     const variety = book.garden.varieties.get(id);
     return variety === undefined ? id : plantName({ variety, crop: book.garden.crops.get(variety.crop ?? "") });
@@ -38,10 +40,10 @@ function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech
     last: one.last,
     what: names,
     tried: one.tried,
-    standing: one.open ? "open" : one.over !== undefined ? "over" : "lost",
+    standing: one.open && !past ? "open" : one.over !== undefined ? "over" : "lost",
     sentence: {
       ...say(
-        sentenceOf(book, one, names, then, speech),
+        sentenceOf(book, one, names, then, speech, past),
         one.sources.map((place) => ({ place })),
       ),
       private: one.private,
@@ -55,6 +57,7 @@ function sentenceOf(
   names: readonly string[],
   then: Setback | undefined,
   speech: Speech,
+  past: boolean,
 ): string {
   const shown = names.slice(0, mostNamed);
   const rest = names.length - shown.length;
@@ -73,11 +76,17 @@ function sentenceOf(
         ? `${cause} took ${sayPlural(one.plants, "plant", "plants")}${what === "" ? "" : ` of the ${what}`}${where}, ${days}`
         : `${capital(sayPlural(one.plants, "plant", "plants"))}${what === "" ? "" : ` of the ${what}`}${where} ${one.plants === 1 ? "was" : "were"} lost, no cause noted, ${days}`;
   const seen = `${cause === "" ? "Plants were lost" : cause}${what === "" ? where : ` on the ${what}${where}`}, seen ${days}`;
-  const end = one.open ? "; it is not over" : one.over === undefined ? "" : `; over by ${dayOnly(one.over, speech)}`;
+  const end = one.open
+    ? past
+      ? "; no line says that it was over"
+      : "; it is not over"
+    : one.over === undefined
+      ? ""
+      : `; over by ${dayOnly(one.over, speech)}`;
   const worse =
     then === undefined || (then.plants === 0 && one.plants === 0)
       ? ""
-      : ` Last year it took ${then.plants === 0 ? "none" : sayNumber(then.plants)} by then.`;
+      : ` Last year by then it was ${then.plants === 0 ? "none" : sayNumber(then.plants)}.`;
   const tried =
     one.tried.length === 0 || one.plants + one.times === 0 ? "" : ` Tried: ${one.tried.slice(0, 2).join("; ")}.`;
   return `${lost ?? seen}${end}.${worse}${tried}`;

@@ -44,7 +44,8 @@ export function makeRecap(garden: Garden, weather: Weather | undefined, request:
   const span = spanOf(garden, request);
   const book = seasonBook(garden, weather ?? noWeather, span.to);
   const finished = season.to <= today && span.to === season.to;
-  const material = gather(book, season, span, finished);
+  const past = finished || span.to < today;
+  const material = gather(book, season, span, past);
   const drafts = draftSegments(material);
   const { segments, leftOut, seconds } = fitted(garden, drafts, request.target);
   const charts = recapCharts(book, season, span.from, span.to);
@@ -115,7 +116,7 @@ export function lastRecap(garden: Garden, before: Day): Episode | undefined {
     .at(-1);
 }
 
-function gather(book: SeasonBook, season: Season, { from, to }: Span, finished: boolean): Material {
+function gather(book: SeasonBook, season: Season, { kind, from, to }: Span, past: boolean): Material {
   const { garden } = book;
   const trials = [...garden.trials.values()]
     .filter(({ started }) => (started ?? "") <= to)
@@ -129,14 +130,16 @@ function gather(book: SeasonBook, season: Season, { from, to }: Span, finished: 
     season,
     from,
     to,
-    finished,
+    kind,
+    past,
+
     weather: weatherStory(book, season, from, to),
     standings: standings(book, season, from, to),
-    losses: lossRows(book, season, from, to),
+    losses: lossRows(book, season, from, to, past),
     trials,
     promises: promiseRows(book, from, to),
-    forecasts: finished ? [] : forecastRows(book, to),
-    sowing: finished ? [] : [frostSentence(book, to), sowingLeft(book, to)].filter((one) => one !== undefined),
+    forecasts: past ? [] : forecastRows(book, to),
+    sowing: past ? [] : [frostSentence(book, to), sowingLeft(book, to)].filter((one) => one !== undefined),
   };
   return {
     ...base,

@@ -12,7 +12,7 @@ import {
   theBed,
 } from "../tour/index.ts";
 import { compareHarvest } from "./comparisons.ts";
-import type { ForecastRow, LossRow, NextYear, PhotoSet, PromiseRow, SegmentKind } from "./recap.ts";
+import type { ForecastRow, LossRow, NextYear, PhotoSet, PromiseRow, Recap, SegmentKind } from "./recap.ts";
 import { pickingsBetween, seasonResults } from "./results.ts";
 import type { SeasonBook } from "./season-book.ts";
 import type { Season } from "./seasons.ts";
@@ -41,7 +41,9 @@ export interface Material {
   readonly season: Season;
   readonly from: Day;
   readonly to: Day;
-  readonly finished: boolean;
+  readonly kind: Recap["kind"];
+  /** The days told are over. */
+  readonly past: boolean;
   readonly paragraph: readonly Sentence[];
   readonly weather?: WeatherStory | undefined;
   readonly standings: Standings;
@@ -65,11 +67,17 @@ const point = (sentence: Sentence, level: Level, why: string, value: number): Dr
 /** A value that falls from the first to the last of a list, so that a short film keeps the first. */
 const falling = (start: number, index: number) => Math.max(1, start - index * 4);
 
+const seasonTitles = {
+  season: "The season",
+  month: "The month",
+  "since the last recap": "Since the last recap",
+} as const;
+
 export function draftSegments(material: Material): readonly DraftSegment[] {
   const segments: DraftSegment[] = [
     segment(
       "season",
-      "The season",
+      seasonTitles[material.kind],
       material.paragraph.map((one, index) => point(one, "must", "the season in short", 100 - index)),
     ),
     segment("weather", "The weather", weatherPoints(material)),
@@ -242,8 +250,8 @@ function promisePoint(row: PromiseRow, from: Day): DraftPoint {
 /** Forecasts told; the table has all. */
 const mostForecasts = 6;
 
-function comingPoints({ forecasts, sowing, finished, to }: Material): readonly DraftPoint[] {
-  if (finished) return [];
+function comingPoints({ forecasts, sowing, past, to }: Material): readonly DraftPoint[] {
+  if (past) return [];
   return [
     ...soonest(forecasts, to)
       .slice(0, mostForecasts)
@@ -261,7 +269,8 @@ function soonest(forecasts: readonly ForecastRow[], on: Day): readonly ForecastR
 /** Rotation broken is told for the beds where it matters most; the table has the others. */
 const mostBroken = 3;
 
-function nextYearPoints({ nextYear }: Material): readonly DraftPoint[] {
+function nextYearPoints({ nextYear, kind }: Material): readonly DraftPoint[] {
+  if (kind !== "season") return nextYear.advice.map((one) => point(one, "should", "it stays in the soil", 62));
   const { advice, rotation, needs, soil, plan, seedsSaid } = nextYear;
   const shown = rotation.broken.slice(0, mostBroken);
   const rest = rotation.broken.length - shown.length;
@@ -322,8 +331,8 @@ function totalSaid({
   season,
   from,
   to,
-  finished,
-}: Pick<Material, "book" | "season" | "from" | "to" | "finished">): Sentence {
+  past,
+}: Pick<Material, "book" | "season" | "from" | "to" | "past">): Sentence {
   const { settings } = book.garden;
   const speech: Speech = { settings, day: to };
   const pickings = pickingsBetween(book, from, to);
@@ -332,6 +341,7 @@ function totalSaid({
     note,
     private: isPrivate && pickings.every((one) => one.private),
   }));
+  const finished = whole && past;
   const head = whole
     ? finished
       ? `The season of ${season.label}`
@@ -339,7 +349,7 @@ function totalSaid({
     : `From ${dayOnly(from, speech)} to ${dayOnly(to, speech)} the garden`;
   if (pickings.length === 0) {
     const [event] = book.events.filter(({ day }) => day >= from && day <= to);
-    const told = `${head} ${whole && finished ? "brought no pickings" : "gave no pickings"} that were noted.`;
+    const told = `${head} ${finished ? "brought no pickings" : "gave no pickings"} that were noted.`;
     return say(told, [event ?? { place: { file: "notes", line: 1, column: 1 } }]);
   }
   const { now, lastYear, meanGrams } = compareHarvest(book, season, to);
@@ -352,7 +362,7 @@ function totalSaid({
     0,
   );
   const grams = pickings.reduce((sum, { harvest }) => sum + (harvest.grams ?? 0), 0);
-  const gave = whole && finished ? "brought in" : "has given";
+  const gave = finished ? "brought in" : past ? "gave" : "has given";
   const parts = [
     ...(grams > 0 ? [sayWeight(grams, settings.units)] : []),
     ...(stems > 0 ? [`${sayPlural(stems, "stem", "stems")} of flowers`] : []),

@@ -56,7 +56,7 @@ export function standings(book: SeasonBook, season: Season, from: Day, to: Day):
   const all = accounts(book, season, from, to);
   const grams = all.reduce((sum, { now }) => sum + now.grams, 0);
   const scored = all.flatMap((account) => {
-    const judged = judge(book, account, season, to, grams > 0 ? account.now.grams / grams : 0);
+    const judged = judge(book, account, season, { from, to }, grams > 0 ? account.now.grams / grams : 0);
     return judged === undefined ? [] : [judged];
   });
   const order = (a: Standing, b: Standing) => b.score - a.score || (a.variety < b.variety ? -1 : 1);
@@ -125,7 +125,13 @@ function begunWith(book: SeasonBook, variety: string, lots: readonly Lot[], from
   return most > 0 ? most : undefined;
 }
 
-function judge(book: SeasonBook, account: Account, season: Season, to: Day, part: number): Standing | undefined {
+function judge(
+  book: SeasonBook,
+  account: Account,
+  season: Season,
+  { from, to }: { readonly from: Day; readonly to: Day },
+  part: number,
+): Standing | undefined {
   const { now, before, lots, lost, began, troubles } = account;
   const change = yieldChange(book, account, season);
   const against = before !== undefined && comparable(now, before) ? amountRatio(now, before) : undefined;
@@ -141,7 +147,7 @@ function judge(book: SeasonBook, account: Account, season: Season, to: Day, part
     share -
     0.08 * Math.min(8, lost) -
     0.2 * troubles.length;
-  const text = sentenceOf(book, account, season, to);
+  const text = sentenceOf(book, account, season, from, to);
   if (text === undefined) return undefined;
   const why =
     score < 0
@@ -154,7 +160,7 @@ function judge(book: SeasonBook, account: Account, season: Season, to: Day, part
         ? "it did well in its first year"
         : "it gave more than before";
   const grounds = lots.flatMap((lot) => [
-    ...lot.pickings.slice(0, 1),
+    ...lot.pickings.filter(({ day }) => day >= from && day <= to).slice(0, 2),
     ...lot.events.filter(({ kind }) => kind === "lost" || kind === "trouble"),
   ]);
   const lostLines = book.events.filter(
@@ -215,7 +221,7 @@ function againstPromise(book: SeasonBook, lots: readonly Lot[], to: Day): number
 // ------------------------------------------------------------------------------------------------------------- in words
 
 /** "The Crown Prince squash gave 26.1 kg in one picking, 5.22 kg a plant, against 13.2 kg last year." */
-function sentenceOf(book: SeasonBook, account: Account, season: Season, to: Day): string | undefined {
+function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Day, to: Day): string | undefined {
   const { settings } = book.garden;
   const { now, before, lots, losses, troubles, lost } = account;
   const variety = book.garden.varieties.get(account.variety);
@@ -225,7 +231,8 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, to: Day)
   const name = `The ${plantName(named)}`;
   const amount = sayHarvest(now, settings);
   const speech: Speech = { settings, day: to };
-  const year = season.to > to ? " by the same day last year" : " last year";
+  const year =
+    from !== season.from ? " in the same days last year" : season.to > to ? " by the same day last year" : " last year";
   const each = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
   const parts: string[] = [];
   if (now.times > 0) {

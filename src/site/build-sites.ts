@@ -5,6 +5,7 @@
 import { copyFile, link, mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import pLimit from "p-limit";
+import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
 import { buildRoot } from "./astro-build.ts";
@@ -37,6 +38,8 @@ export interface BuildOptions {
   readonly briefs: readonly { readonly name: string; readonly html: string }[];
   /** Lists to tick off while filming, one for each brief that has one. */
   readonly fieldLists?: readonly FieldList[] | undefined;
+  /** The garden's weather; without it the recaps tell none. */
+  readonly weather?: Weather | undefined;
   readonly report?: { step(text: string): void } | undefined;
 }
 
@@ -85,8 +88,9 @@ async function build(garden: Garden, options: BuildOptions): Promise<BuiltSites>
     options.briefs.map(({ name }) => name),
     (options.fieldLists ?? []).map(({ tour }) => tour),
     comparisons,
+    options.weather,
   );
-  const pages = publicSite(open, options.today, options.photos, comparisons);
+  const pages = publicSite(open, options.today, options.photos, comparisons, options.weather);
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {

@@ -1,4 +1,5 @@
 /** The private field pages: everything, also what viewers never see. */
+import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
@@ -17,6 +18,8 @@ import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
+import { recapPages } from "./recap-pages.ts";
+import type { RecapPage } from "./recap-shapes.ts";
 import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
 import { saySource } from "./sources.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
@@ -36,9 +39,11 @@ export function fieldSite(
   briefs: readonly string[],
   fieldLists: readonly string[],
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
+  weather: Weather = noWeather,
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
   const view = viewGarden(garden, today, "/", photos, comparisons);
+  const recaps = recapPages(view, weather, true);
   return {
     frame: {
       garden: garden.settings.name,
@@ -47,14 +52,20 @@ export function fieldSite(
       navigation: [],
       asOf: sayDay(today, garden.settings),
     },
-    home: fieldHome(view, briefs, new Set(fieldLists)),
+    home: fieldHome(view, briefs, new Set(fieldLists), recaps),
     bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),
     thenAndNow: thenAndNowPages(view),
     viewpoints: viewpointPages(view, (bed) => isPrivate(view, bed)),
+    recaps,
   };
 }
 
-function fieldHome(view: View, briefs: readonly string[], fieldLists: ReadonlySet<string>): FieldHomePage {
+function fieldHome(
+  view: View,
+  briefs: readonly string[],
+  fieldLists: ReadonlySet<string>,
+  recaps: readonly RecapPage[],
+): FieldHomePage {
   const { garden, today, links } = view;
   const tasks = [...openTasks(garden, today), ...bedsInOrder(view).flatMap((bed) => tasksOf(view, bed))];
   return {
@@ -72,6 +83,7 @@ function fieldHome(view: View, briefs: readonly string[], fieldLists: ReadonlySe
       isPrivate: isPrivate(view, bed),
     })),
     viewpoints: { href: links.viewpoints, text: "Photos from the same spots" },
+    recaps: recaps.map(({ href, name }) => ({ href, text: name })),
     problems: problems(garden.problems),
   };
 }

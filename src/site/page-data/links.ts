@@ -21,6 +21,8 @@ export interface Links {
   viewpoint(bed: string, name: string): string;
   viewpointPhoto(bed: string, name: string): string;
   episode(id: string): string;
+  readonly recaps: string;
+  recap(id: string): string;
   brief(name: string): string;
   fieldList(name: string): string;
   photo(name: string): string;
@@ -41,6 +43,7 @@ export function linksBelow(base: string): Links {
     jsonFeed: `${base}feed.json`,
     beds: `${base}beds/`,
     episodes: `${base}episodes/`,
+    recaps: `${base}recaps/`,
     variety: (id) => `${below("varieties", id)}/`,
     crop: (id) => `${base}varieties/#${encodeURIComponent(cropAnchor(id))}`,
     bed: (id) => `${below("beds", id)}/`,
@@ -49,6 +52,7 @@ export function linksBelow(base: string): Links {
     viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.jpg"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
+    recap: (id) => `${below("recaps", id)}/`,
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),

@@ -1,4 +1,5 @@
 /** All public pages of a garden on a day. Give it only what `publicGarden` let through. */
+import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { sayDay } from "../../timeline/index.ts";
@@ -8,6 +9,7 @@ import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { namesToJumpTo } from "./names-to-jump-to.ts";
 import { publicHome } from "./public-home.ts";
+import { recapPages } from "./recap-pages.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
@@ -22,12 +24,15 @@ export function publicSite(
   today: Day,
   photos: ReadonlyMap<string, PublishedPhoto>,
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
+  weather: Weather = noWeather,
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
   const { links } = view;
   const shown = shownIn(view);
   const harvests = harvestsByYear(view);
   const sites = sitesWithBeds(view);
+  // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
+  const recaps = recapPages(view, { ...weather, sources: [] }, false);
   return {
     frame: {
       garden: garden.settings.name,
@@ -37,6 +42,7 @@ export function publicSite(
         { href: links.varieties, text: "Varieties" },
         { href: links.beds, text: "Beds" },
         { href: links.episodes, text: "Episodes" },
+        ...(recaps.length === 0 ? [] : [{ href: links.recaps, text: "Seasons" }]),
         { href: links.search, text: "Search" },
       ],
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
@@ -50,6 +56,7 @@ export function publicSite(
     thenAndNow: thenAndNowPages(view),
     episodes: episodeList(view),
     episodePages: episodePages(view, shown),
+    recaps,
     search: { href: links.search, indexHref: links.searchIndex, namesHref: links.names },
     csv: varietyCsv(view, harvests),
     files: [

@@ -11,6 +11,9 @@ import type {
   ThenAndNowPage,
   WeekStrip,
 } from "./comparison-shapes.ts";
+import type { RecapPage } from "./recap-shapes.ts";
+
+export type { RecapPage } from "./recap-shapes.ts";
 
 export interface Link {
   readonly href: string;
@@ -67,6 +70,9 @@ export interface PublicSite {
   readonly thenAndNow: readonly ThenAndNowPage[];
   readonly episodes: EpisodeListPage;
   readonly episodePages: readonly EpisodePage[];
+  /** Newest first. */
+  readonly recaps: readonly RecapPage[];
+
   readonly search: SearchPage;
   /** The variety list as CSV. */
   readonly csv: string;
@@ -357,6 +363,8 @@ export interface FieldSite {
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
   readonly viewpoints: readonly ViewpointPage[];
+  /** Newest first. */
+  readonly recaps: readonly RecapPage[];
 }
 
 export interface FieldTask {
@@ -381,6 +389,7 @@ export interface FieldHomePage {
     readonly isPrivate: boolean;
   }[];
   readonly viewpoints: Link;
+  readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
 }
 

@@ -1,0 +1,96 @@
+/** `plotreel recap YEAR`: the outline of the film that looks back, as Markdown, data, a page to print, and the seed order. */
+import path from "node:path";
+import { isDay } from "../calendar.ts";
+import type { Day } from "../model.ts";
+import {
+  lastRecap,
+  makeRecap,
+  type Recap,
+  recapMarkdown,
+  type Season,
+  seasonAsked,
+  seedListCsv,
+} from "../season/index.ts";
+import { recapDocument } from "../site/index.ts";
+import { CommandError, EXIT } from "./command-error.ts";
+import type { Effects } from "./effects.ts";
+import type { Loaded } from "./load-garden.ts";
+import { measured } from "./measured-garden.ts";
+
+export interface RecapOptions {
+  /** "2026", or "2025/26" where a season goes over New Year. */
+  readonly year: string;
+  /** "06" or "2026-06": only that month. */
+  readonly month?: string | undefined;
+  /** Only what came after the last published recap. */
+  readonly sinceLast?: boolean | undefined;
+  /** Minutes the film should last. */
+  readonly length?: number | undefined;
+  readonly json?: boolean | undefined;
+  /** Relative to the current folder, or absolute. */
+  readonly out: string;
+}
+
+export async function recap(read: Loaded, options: RecapOptions, effects: Effects): Promise<number> {
+  const { settings } = read.garden;
+  const season = seasonAsked(options.year, settings.seasonStarts);
+  if (season === undefined) {
+    throw new CommandError(
+      `"${options.year}" is no season. Write the year in which it begins, such as ${read.today.slice(0, 4)}.`,
+    );
+  }
+  if (season.from > read.today) throw new CommandError(`The season of ${season.label} has not begun yet.`);
+  if (options.month !== undefined && options.sinceLast === true) {
+    throw new CommandError("--month and --since-last each say from when to tell; give one of them.");
+  }
+  const month = options.month === undefined ? undefined : monthOf(options.month, season, read.today);
+  if (options.sinceLast === true && lastRecap(read.garden, read.today) === undefined) {
+    effects.err("No published episode is called a recap yet, so this one begins with the season.");
+  }
+  const { garden } = await measured(read);
+  const made = makeRecap(garden, read.weather, {
+    season,
+    month,
+    sinceLast: options.sinceLast,
+    today: read.today,
+    target: options.length === undefined ? undefined : Math.round(options.length * 60),
+  });
+  return write(made, garden.settings, options, effects);
+}
+
+async function write(
+  made: Recap,
+  settings: Loaded["garden"]["settings"],
+  options: RecapOptions,
+  effects: Effects,
+): Promise<number> {
+  const stem = path.resolve(effects.cwd, options.out, "recaps", made.recap);
+  const markdown = recapMarkdown(made, settings);
+  const data = JSON.stringify(made, null, 2);
+  await effects.writeText(`${stem}.md`, markdown);
+  await effects.writeText(`${stem}.json`, `${data}\n`);
+  await effects.writeText(`${stem}.html`, recapDocument(made, settings));
+  const seeds = made.kind === "season" && made.nextYear.seeds.length > 0;
+  if (seeds) await effects.writeText(`${stem}-seed-order.csv`, seedListCsv(made.nextYear.seeds));
+  effects.out(options.json === true ? data : markdown.trimEnd());
+  effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
+  if (seeds) effects.err(`Seed order for next year: ${stem}-seed-order.csv`);
+  return EXIT.done;
+}
+
+/** The first day of the month asked for, within the season. */
+function monthOf(asked: string, season: Season, today: Day): Day {
+  const [, year, month] = /^(?:(\d{4})-)?(\d{1,2})$/.exec(asked.trim()) ?? [];
+  const number = (month ?? "").padStart(2, "0");
+  const years = year === undefined ? [season.from.slice(0, 4), season.to.slice(0, 4)] : [year];
+  const first = years
+    .map((one) => `${one}-${number}-01`)
+    .find((day) => isDay(day) && day.slice(0, 7) >= season.from.slice(0, 7) && day <= season.to);
+  if (first === undefined) {
+    throw new CommandError(
+      `"${asked}" is no month of the season of ${season.label}. Write it as a number, such as 6, or as ${season.from.slice(0, 7)}.`,
+    );
+  }
+  if (first > today) throw new CommandError(`${first.slice(0, 7)} has not begun yet.`);
+  return first < season.from ? season.from : first;
+}
