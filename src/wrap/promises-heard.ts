@@ -54,9 +54,8 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       before.last = at;
     } else found.push({ rule, from: opened.from, to: one.to, last: at });
   });
-  const texts = words.map(lower);
   return found.map(({ rule, from, to }) => {
-    const { text, at } = statement(words, texts, from, to);
+    const { text, at } = statement(words, from, to);
     return {
       from,
       to,
@@ -76,8 +75,11 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
   });
 }
 
+/** Without one of these no rule holds; most statements have none. */
+const mayPromise = /(?:'ll| will| shall| going to| yet to| still | remind me| hold me)\b/;
+
 function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefined {
-  if (asks) return undefined;
+  if (asks || !mayPromise.test(` ${text}`)) return undefined;
   const fitting = rules.filter(({ words, unless }) => words.test(text) && unless?.test(text) !== true);
   if (fitting.length === 0) return undefined;
   const due = dueOf(text, spoken);

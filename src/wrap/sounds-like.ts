@@ -57,7 +57,6 @@ interface Candidates {
 export function soundsLike(words: readonly Word[], names: readonly KnownName[]): readonly SoundsLike[] {
   const candidates = candidatesOf(names);
   const sounds = words.map(({ plain }) => soundOfWord(plain));
-  const codes = sounds.map(({ consonants }) => unary(consonants));
   const silent = words.map(
     ({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain) || /^[b-hj-np-z]$/.test(plain),
   );
@@ -72,7 +71,7 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
       if (to > from + 1 && isBroken(words[to - 2] as Word, words[to - 1] as Word)) break;
       consonants += (sounds[to - 1] as Sound).consonants;
       if (consonants.length > MOST_CONSONANTS) break;
-      letters = added(letters, codes[to - 1] as number, consonants);
+      letters = unary((sounds[to - 1] as Sound).consonants, letters);
       onlyCommon &&= common[to - 1] === true;
       if (onlyCommon || consonants.length < 2 || silent[to - 1] === true) continue;
       compare(words, sounds, from, to, consonants, letters, candidates, found);
@@ -198,27 +197,21 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
   };
 }
 
-const alphabet = "0FHJKLMNPRSTX";
+/** Place of each consonant of Double Metaphone, by the last six bits of its letter. */
+const placeOf = new Int8Array(64).fill(-1);
+for (const [place, letter] of [..."0FHJKLMNPRSTX"].entries()) placeOf[letter.charCodeAt(0) & 63] = place;
 
 /**
  * How often each consonant occurs, counted to two in unary: 00, 01, 11. The bits in which two codes differ are then how
- * far their counts are apart, and no edit changes them by more than two.
+ * far their counts are apart, and no edit changes them by more than two. Counts on from the code of what came before.
  */
-function unary(consonants: string): number {
-  let code = 0;
-  for (let at = 0; at < consonants.length; at += 1) code = counted(code, consonants, at);
+function unary(consonants: string, before = 0): number {
+  let code = before;
+  for (let at = 0; at < consonants.length; at += 1) {
+    const shift = 2 * (placeOf[consonants.charCodeAt(at) & 63] as number);
+    if (shift >= 0) code |= (code >>> shift) & 1 ? 2 << shift : 1 << shift;
+  }
   return code;
-}
-
-function counted(code: number, consonants: string, at: number): number {
-  const shift = 2 * alphabet.indexOf(consonants[at] as string);
-  if (shift < 0) return code;
-  return code | ((code >>> shift) & 1 ? 2 << shift : 1 << shift);
-}
-
-/** The code of a run with one more word: that of the word where they share no consonant, else counted anew. */
-function added(code: number, word: number, consonants: string): number {
-  return (code & word) === 0 ? code | word : unary(consonants);
 }
 
 function bits(mask: number): number {

@@ -28,6 +28,8 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   const found: Subject[] = [];
   const at = (word: number) => stretches.find(({ from, to }) => word >= from && word < to);
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
+  const byVariety = Map.groupBy(lots, ({ variety }) => variety);
+  const byCrop = Map.groupBy(lots, (lot) => cropOf(film, lot));
   const add = (
     from: number,
     to: number,
@@ -36,9 +38,7 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
     confidence: number,
   ) => {
     const stretch = at(from);
-    const meant = lots.filter((lot) =>
-      ids.variety === undefined ? cropOf(film, lot) === ids.crop : lot.variety === ids.variety,
-    );
+    const meant = (ids.variety === undefined ? byCrop.get(ids.crop) : byVariety.get(ids.variety)) ?? [];
     found.push({
       from,
       to,

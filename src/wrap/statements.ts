@@ -69,7 +69,7 @@ export function statementsOf({ words, punctuated }: Speech): readonly Statement[
       /[.?!]/.test(before.mark) ||
       (!punctuated && (isSilent(before, word) || at - from >= LONGEST || isNew(texts, from, at)));
     if (!ends) continue;
-    found.push(statement(words, texts, from, at));
+    found.push(statementOf(words, from, at, texts.slice(from, at)));
     from = at;
   }
   return found;
@@ -136,9 +136,13 @@ function opening(texts: readonly string[], from: number, index: number): number 
   return found < 0 ? index : from + found;
 }
 
-export function statement(words: readonly Word[], texts: readonly string[], from: number, to: number): Statement {
-  const text = texts.slice(from, to).join(" ");
-  return { from, to, at: (words[from] as Word).at, text, asks: words[to - 1]?.mark === "?" };
+function statementOf(words: readonly Word[], from: number, to: number, texts: readonly string[]): Statement {
+  return { from, to, at: (words[from] as Word).at, text: texts.join(" "), asks: words[to - 1]?.mark === "?" };
+}
+
+/** Words of the speech as a statement. */
+export function statement(words: readonly Word[], from: number, to: number): Statement {
+  return statementOf(words, from, to, words.slice(from, to).map(lower));
 }
 
 /** A word as rules look at it. */
