@@ -72,6 +72,7 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
       });
     },
   };
+  countNewest();
   const followers = new Set<ServerResponse>();
   const follow = (response: ServerResponse) => {
     response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
