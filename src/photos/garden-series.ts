@@ -36,7 +36,8 @@ export function heightSeries(garden: Garden): readonly GrowthSeries[] {
   }
   for (const { photo, bed, day, heights } of garden.growth?.photos ?? []) {
     for (const { variety, heightCm, uncertaintyCm } of heights) {
-      const planting = [...lives.values()].findLast(
+      // Of two sowings the older one stands up to the stake.
+      const planting = [...lives.values()].find(
         (one) => one.bed === bed && one.variety === variety && one.since <= day && (one.ended ?? "9999") >= day,
       );
       if (planting)

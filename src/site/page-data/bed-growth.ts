@@ -1,6 +1,6 @@
 /** How a bed came on: sliders, a strip of weeks and charts, spot by spot. */
 import type { Bed, Planting } from "../../model.ts";
-import { varietyName } from "../../timeline/index.ts";
+import { sayDay, varietyName } from "../../timeline/index.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
 import type { BedGrowth, GrowthChart } from "./shapes.ts";
@@ -47,8 +47,26 @@ export function heightsIn(view: View, asked: (planting: Planting) => boolean): r
       .filter((points) => points.length > 0);
     return stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches }, name: nameOf(view, planting) }];
   });
-  const chart = heightChart(view, measured);
+  const names = measured.map(({ name }) => name);
+  const chart = heightChart(
+    view,
+    measured.map((one) =>
+      names.filter((name) => name === one.name).length > 1
+        ? { ...one, name: `${one.name}, ${begun(view, one.planting)}` }
+        : one,
+    ),
+  );
   return chart === undefined ? [] : [chart];
+}
+
+/** "sown 28 March", where two lots of one variety stand in one chart. */
+function begun({ garden, today }: View, { planted, sown, since }: Planting): string {
+  const day = (of: string) => sayDay(of, { language: garden.settings.language, near: today });
+  return planted !== undefined
+    ? `planted ${day(planted)}`
+    : sown !== undefined
+      ? `sown ${day(sown)}`
+      : `noted ${day(since)}`;
 }
 
 function nameOf({ garden }: View, planting: Planting): string {
