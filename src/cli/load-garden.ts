@@ -3,7 +3,8 @@ import path from "node:path";
 import { gardenWeather, type Weather } from "../almanac/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
-import { readRecords, readSettings, readTexts } from "../records/index.ts";
+import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
+import { seasonProblems } from "../season/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
 import { openNoteCache } from "./note-cache.ts";
@@ -51,6 +52,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const weather = gardenWeather(texts, records.settings.position, today);
   const problems = [...records.problems, ...photos.problems, ...unreadTexts, ...weather.problems];
   const spoken = await readSpoken(folder, records.episodes.values());
-  const garden: Garden = { ...growGarden({ ...records, problems }, photos.photos), spoken };
+  const grown = growGarden({ ...records, problems }, photos.photos);
+  const garden: Garden = { ...grown, spoken, problems: sortProblems([...grown.problems, ...seasonProblems(grown)]) };
   return { garden, weather, today, recordsDir, cacheDir, report };
 }

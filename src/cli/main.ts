@@ -132,11 +132,6 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
     .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
 
-  withRecords(program.command("watch"))
-    .description("both sites on this machine, following every change of the records")
-    .option("--base <path>", "serve the public site below this path, as publish does", basePath)
-    .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
-
   withOut(withRecords(program.command("recap")))
     .description("look back on a season: an outline for the film, results, trials, next year, a seed order")
     .argument("<year>", "the year in which the season begins, such as 2026, or 2025/26")

@@ -200,6 +200,9 @@ export const problemRules = {
     meaning: "Two arms of a trial have the same variety, bed and name, so no line can tell which is meant.",
   },
 
+  "goal/unknown-crop": { severity: "warning", meaning: "A goal in garden.md names no crop that is known." },
+  "goal/unknown-pin": { severity: "warning", meaning: "A pin in garden.md names no crop or no bed there is." },
+
   "weather/no-columns": {
     severity: "warning",
     meaning: "A weather file's first line names no date and no temperature or rain.",

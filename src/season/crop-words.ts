@@ -9,7 +9,7 @@ export interface Meant {
 }
 
 /** A variety by its title, else a crop by any of its names; the longest name in the words wins. */
-export function meantBy({ garden }: SeasonBook, words: string): Meant {
+export function meantBy({ garden }: Pick<SeasonBook, "garden">, words: string): Meant {
   const said = ` ${normaliseName(words)} `;
   const holds = (name: string) => {
     const plain = normaliseName(name);
@@ -37,7 +37,7 @@ function cropIn(crops: Iterable<Crop>, holds: (name: string) => number): Crop | 
 }
 
 /** A bed by its title, id or another name. */
-export function bedMeant({ garden }: SeasonBook, words: string): Bed | undefined {
+export function bedMeant({ garden }: Pick<SeasonBook, "garden">, words: string): Bed | undefined {
   const said = normaliseName(words);
   return [...garden.beds.values()].find((bed) =>
     [bed.title, bed.id, ...bed.alsoCalled].some((name) => normaliseName(name) === said),

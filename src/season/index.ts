@@ -20,8 +20,8 @@ export type {
 } from "./recap.ts";
 export { levelNames, minutes, recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
+export { seasonProblems } from "./season-problems.ts";
 export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
 export { seedListCsv } from "./seed-list.ts";
-export { trialProblems } from "./trial-arms.ts";
 export type { MeasureResult, TrialResult } from "./trial-results.ts";
 export { sayDegrees, sayHeat } from "./weather-story.ts";

@@ -73,7 +73,7 @@ export function bedFamilies(book: SeasonBook): readonly BedFamily[] {
     rows.set(key, row);
     row.crops.add(lot.crop?.id ?? "");
     const begun = lot.events.find(({ kind }) => kind === "planted" || kind === "sowed");
-    if (begun !== undefined) row.sources.push(begun.place);
+    row.sources.push(begun?.place ?? lot.planting.lastNote);
   }
   return [...rows.values()]
     .map((row) => ({ ...row, crops: [...row.crops].sort() }))

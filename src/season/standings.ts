@@ -159,15 +159,16 @@ function judge(
       : before === undefined
         ? "it did well in its first year"
         : "it gave more than before";
-  const grounds = lots.flatMap((lot) => [
-    ...lot.pickings.filter(({ day }) => day >= from && day <= to).slice(0, 2),
-    ...lot.events.filter(({ kind }) => kind === "lost" || kind === "trouble"),
-  ]);
+  const within = (day: Day) => day >= from && day <= to;
+  const picked = book.pickings.filter(({ variety, day }) => variety === account.variety && within(day)).slice(0, 2);
   const lostLines = book.events.filter(
-    ({ kind, variety, day }) => kind === "lost" && variety === account.variety && day >= season.from && day <= to,
+    ({ kind, variety, day }) => kind === "lost" && variety === account.variety && within(day),
   );
+  const troubled = book.troubles
+    .filter(({ trouble }) => trouble.varieties.includes(account.variety) && within(trouble.opened))
+    .map(({ trouble }) => trouble);
   return {
-    ...say(text, [...grounds, ...lostLines]),
+    ...say(text, [...picked, ...lostLines, ...troubled]),
     variety: account.variety,
     score: Number.isFinite(score) ? score : 0,
     why,
@@ -179,7 +180,6 @@ const clip = (value: number) => Math.max(-1, Math.min(1, value));
 /** log of what a plant gave now over what it gave in earlier seasons, of finished plantings only. */
 function yieldChange(book: SeasonBook, { lots, variety }: Account, season: Season): number | undefined {
   const own = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
-
   const earlierLots = book
     .lotsOf(variety)
     .filter((lot) => lot.season < season.year && lot.planting.ended !== undefined);

@@ -1,6 +1,5 @@
 /** Which notes and plantings belong to which arm of a trial. */
-import type { Day, Event, Problem, Trial, TrialArm } from "../model.ts";
-import { problem } from "../records/index.ts";
+import type { Day, Event, Trial, TrialArm } from "../model.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";
 
 export interface Arm {
@@ -27,13 +26,7 @@ export interface TrialArms {
  */
 export function trialArms(book: SeasonBook, trial: Trial): TrialArms {
   const named = trial.arms.map((arm) => ({ arm, words: nameWords(arm.name) }));
-  const overlapping = named.flatMap((one, at) =>
-    named
-      .slice(at + 1)
-      .filter((other) => sameGround(one.arm, other.arm) && one.words.join(" ") === other.words.join(" "))
-      .map((other) => [one.arm.name, other.arm.name] as const),
-  );
-  return { arms: named.map((one) => readArm(book, trial, one, named)), overlapping };
+  return { arms: named.map((one) => readArm(book, trial, one, named)), overlapping: overlappingArms(trial) };
 }
 
 interface NamedArm {
@@ -79,29 +72,15 @@ function readArm(book: SeasonBook, trial: Trial, { arm, words }: NamedArm, named
   };
 }
 
-/** What is wrong with a trial as it is set up. */
-export function trialProblems(book: SeasonBook): readonly Problem[] {
-  return [...book.garden.trials.values()].flatMap((trial) => {
-    const place = trial.place ?? { file: "trials", line: 1, column: 1 };
-    if (trial.arms.length < 2) {
-      return [
-        problem(
-          "trial/one-arm",
-          place,
-          `The trial "${trial.title}" has ${trial.arms.length === 0 ? "no arms" : "one arm"}, so there is nothing to compare.`,
-          "Give it two arms or more, also one where everything was as usual.",
-        ),
-      ];
-    }
-    return trialArms(book, trial).overlapping.map(([one, other]) =>
-      problem(
-        "trial/arms-overlap",
-        place,
-        `Nothing tells the arms "${one}" and "${other}" of "${trial.title}" apart: they have the same variety, bed and name.`,
-        "Give each arm a variety, a bed or a name of its own, and write that name in the note lines.",
-      ),
-    );
-  });
+/** Arms that no line can tell apart: the same variety, bed and name. */
+export function overlappingArms({ arms }: Trial): readonly (readonly [string, string])[] {
+  const key = (arm: TrialArm) => nameWords(arm.name).join(" ");
+  return arms.flatMap((one, at) =>
+    arms
+      .slice(at + 1)
+      .filter((other) => sameGround(one, other) && key(one) === key(other))
+      .map((other) => [one.name, other.name] as const),
+  );
 }
 
 function sameGround(a: TrialArm, b: TrialArm): boolean {

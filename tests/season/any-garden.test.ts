@@ -1,0 +1,207 @@
+/** Whatever a person writes, no output has a number that is none, a word of the machine, or an empty sentence. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { gardenWeather, type Weather } from "../../src/almanac/index.ts";
+import { addDays } from "../../src/calendar.ts";
+import type { Garden } from "../../src/model.ts";
+import { makeRecap, recapMarkdown, seasonOf, seedListCsv } from "../../src/season/index.ts";
+import { recapDocument } from "../../src/site/index.ts";
+import { type Files, gardenOf } from "../tour/garden-of.ts";
+
+const beds = ["Long Bed", "Tomato Pots", "Tunnel", "Blueberry Tubs"];
+const varieties: readonly (readonly [title: string, crop: string, days: string])[] = [
+  ["Crown Prince", "squash", "95 from planting"],
+  ["Musselburgh", "leek", "150 from planting"],
+  ["Boltardy", "beetroot", "90 from sowing"],
+  ["Greyhound", "cabbage", "65 from planting"],
+  ["Gardener's Delight", "tomato", "68 from planting"],
+  ["Matucana", "sweet pea", "65 from planting"],
+  ["Bluecrop", "blueberry", ""],
+  ["Germidour", "garlic", "265 from planting"],
+  ["Oddity", "moonfruit", "1 from sowing"],
+];
+
+const name = fc.constantFrom(...varieties.map(([title]) => title));
+const bed = fc.constantFrom(...beds);
+const count = fc.constantFrom("", "0 ", "1 ", "2 ", "12 ", "about 10 ", "8-10 ", "a row of ");
+const amount = fc.constantFrom(
+  "",
+  "0 kg ",
+  "1.4 kg ",
+  "900 g ",
+  "3 ",
+  "12 stems ",
+  "2 bunches ",
+  "1 pint ",
+  "38 1/2 lb ",
+  "5 heads ",
+);
+const cause = fc.constantFrom("slugs", "clubroot", "blight", "the cat", "powdery mildew");
+
+const line = fc.oneof(
+  fc.tuple(count, name).map(([n, what]) => `sowed ${n}${what} indoors`),
+  fc.tuple(count, name, bed).map(([n, what, where]) => `direct sowed ${n}${what} in ${where}`),
+  fc.tuple(count, name, bed).map(([n, what, where]) => `planted ${n}${what} in ${where}, 30 cm apart, netted row`),
+  fc.tuple(count, name, bed).map(([n, what, where]) => `planted ${n}bought ${what} in ${where}, bare row`),
+  fc.tuple(amount, name, bed).map(([n, what, where]) => `picked ${n}${what} from ${where}`),
+  fc
+    .tuple(amount, name, bed)
+    .map(([n, what, where]) => `picked ${n}${what} from ${where}, 3 heads, 2 clean, netted row`),
+  fc.tuple(name, bed).map(([what, where]) => `first flower: ${what} in ${where}`),
+  fc.tuple(name, bed).map(([what, where]) => `cleared ${what} from ${where}`),
+  fc.tuple(fc.nat(40), name, cause).map(([n, what, why]) => `lost ${n} ${what} to ${why}`),
+  fc.tuple(cause, name, bed).map(([why, what, where]) => `trouble: ${why} on ${what} in ${where}`),
+  fc.tuple(cause, name).map(([why, what]) => `cured: ${why} on ${what}`),
+  fc.tuple(fc.nat(12), bed).map(([n, where]) => `soil test ${where} pH ${n + 1}.${n % 10}`),
+  name.map((what) => `saved seed: ${what}, 30 g`),
+  name.map((what) => `promised: show the ${what} again in July`),
+  fc.tuple(name, fc.nat(900)).map(([what, cm]) => `measured ${what} ${cm} cm tall`),
+  fc.constant("asked: what is that?"),
+);
+
+interface Scene {
+  readonly files: Files;
+  readonly weather: string;
+  readonly latitude: number | undefined;
+  readonly today: string;
+}
+
+const scene: fc.Arbitrary<Scene> = fc
+  .record({
+    notes: fc.array(fc.tuple(fc.integer({ min: 0, max: 1200 }), fc.array(line, { minLength: 1, maxLength: 5 })), {
+      maxLength: 40,
+    }),
+    units: fc.constantFrom("metric", "us"),
+    starts: fc.constantFrom("1 January", "1 July", "29 February", "1 November"),
+    latitude: fc.constantFrom(54.3, -36, 0, 71, undefined),
+    weatherDays: fc.nat(900),
+    weatherKind: fc.constantFrom("usual", "fahrenheit", "gaps", "empty", "flat"),
+    frost: fc.boolean(),
+    goals: fc.subarray([
+      "28 quarts of tomato sauce",
+      "10 kg of leeks",
+      "9 pints of okra",
+      "60 Crown Prince",
+      "5 kg of nothing known",
+      "300 stems of sweet peas",
+      "0.001 g of beetroot",
+    ]),
+    measure: fc.constantFrom(
+      "kilograms a head at picking",
+      "clean roots in every twenty dug",
+      "kilograms picked",
+      "days to first picking",
+      "height",
+      "how it looks",
+    ),
+    arms: fc.integer({ min: 0, max: 3 }),
+    seed: fc.nat(1000),
+  })
+  .map(({ notes, units, starts, latitude, weatherDays, weatherKind, frost, goals, measure, arms, seed }) => {
+    const files: Record<string, string> = {
+      "garden.md": [
+        "---",
+        "name: Any Garden",
+        "time zone: Europe/London",
+        "language: en-GB",
+        `units: ${units}`,
+        `season starts: ${starts}`,
+        ...(frost ? ["last frost: 20 April", "first frost: 5 November"] : []),
+        ...(goals.length === 0 ? [] : ["goals:", ...goals.map((goal) => `  - ${goal}`)]),
+        "pins: [tomatoes in Tomato Pots, dragons in Long Bed]",
+        "prices: {tomato: £4 a kg, lettuce: 0.50 a head}",
+        "---",
+        "",
+      ].join("\n"),
+      "trials/net.md": [
+        "---",
+        "title: Net",
+        "question: Does a net help",
+        `arms: [${["{name: netted row, variety: greyhound, bed: long-bed}", "{name: bare row, variety: greyhound, bed: long-bed}", "{name: bare row, variety: greyhound, bed: long-bed}"].slice(0, arms).join(", ")}]`,
+        `measure: ${measure}`,
+        "started: 2023-03-01",
+        "---",
+        "",
+      ].join("\n"),
+    };
+    for (const [index, title] of beds.entries()) {
+      const size = index === 3 ? "" : `size: ${index === 2 ? "0.1 x 0.1 m" : "4 x 1.2 m"}\n`;
+      files[`beds/${title.toLowerCase().replaceAll(" ", "-")}.md`] = `---\ntitle: ${title}\n${size}---\n`;
+    }
+    for (const [title, crop, days] of varieties) {
+      const maturity = days === "" ? "perennial: true" : `days to maturity: ${days}`;
+      files[`varieties/${title.toLowerCase().replaceAll("'", "").replaceAll(" ", "-")}.md`] =
+        `---\ntitle: "${title}"\ncrop: ${crop}\n${maturity}\nsource: {name: Drift Lane Seeds, obtained: ${seed % 2 === 0 ? "bought" : "saved"}, year: 2019}\n---\n`;
+    }
+    for (const [index, [offset, lines]] of notes.entries()) {
+      files[`notes/${addDays("2023-02-01", offset)}-${index}.md`] = `${lines.map((one) => `- ${one}`).join("\n")}\n`;
+    }
+    return { files, weather: weatherText(weatherDays, weatherKind), latitude, today: addDays("2024-01-10", seed) };
+  });
+
+function weatherText(days: number, kind: string): string {
+  if (kind === "empty") return "";
+  const rows = Array.from({ length: days }, (_, index) => {
+    const warm = kind === "flat" ? 0 : Math.round(100 * Math.sin((index / 365) * 2 * Math.PI)) / 10;
+    const [low, high] = kind === "fahrenheit" ? [50 + warm, 70 + warm] : [4 + warm, kind === "flat" ? 4 : 13 + warm];
+    return kind === "gaps" && index % 40 > 20 ? "" : `${addDays("2023-01-01", index)},${low},${high},${index % 3}`;
+  });
+  return ["date,tmin_c,tmax_c,rain_mm", ...rows.filter((row) => row !== "")].join("\n");
+}
+
+/** Words of a machine, numbers that are none, plurals that jar. */
+const wrong =
+  /\bNaN\b|\bInfinity\b|\bundefined\b|\[object|\bnull\b|\b1 (?:days|plants|kg of nothing)\b|\bone (?:days|plants|pickings|seasons|varieties|plantings|roots|heads|nights)\b|\(s\)|(?<![\w-])-0(?![\d.])/;
+const emptyWords = / [,.;:]|\(\)|\.\.(?!\.)|: \.|,,|^\W*$/;
+
+function sentencesOf(value: unknown, found: string[] = []): string[] {
+  if (Array.isArray(value)) for (const one of value) sentencesOf(one, found);
+  else if (value !== null && typeof value === "object") {
+    const record = value as Record<string, unknown>;
+    if (typeof record.text === "string" && Array.isArray(record.sources)) found.push(record.text);
+    for (const one of Object.values(record)) sentencesOf(one, found);
+  }
+  return found;
+}
+
+describe("any garden", () => {
+  it("gives recaps that can be read aloud", { timeout: 300_000 }, async () => {
+    await fc.assert(
+      fc.asyncProperty(scene, fc.nat(2), async (one, which) => {
+        const garden = await gardenOf(one.files, one.today);
+        const place = one.latitude === undefined ? undefined : { latitude: one.latitude, longitude: 10 };
+        const weather = gardenWeather([{ file: "weather/w.csv", text: one.weather }], place, one.today);
+        checkAll(garden, weather, one.today, which);
+      }),
+      { numRuns: Number(process.env.RUNS ?? 60) },
+    );
+  });
+});
+
+function checkAll(garden: Garden, weather: Weather, today: string, which: number): void {
+  const season = seasonOf(today, garden.settings.seasonStarts);
+  const month = which === 1 ? `${today.slice(0, 7)}-01` : undefined;
+  const recap = makeRecap(garden, weather, {
+    season,
+    today,
+    month: month !== undefined && month >= season.from ? month : undefined,
+    target: which === 2 ? 240 : undefined,
+  });
+  for (const sentence of sentencesOf(recap)) {
+    expect(sentence).not.toMatch(wrong);
+    expect(sentence).not.toMatch(emptyWords);
+    expect(sentence).toMatch(/[.!?…]["”’)]?$/);
+  }
+  for (const point of recap.segments.flatMap(({ show }) => show)) {
+    expect(point.seconds).toBeGreaterThan(0);
+    expect(point.sources.length, point.text).toBeGreaterThan(0);
+  }
+  const markdown = recapMarkdown(recap, garden.settings);
+  const data = JSON.stringify(recap, (key, value: unknown) => {
+    if (typeof value === "number" && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
+    return value;
+  });
+  const page = recapDocument(recap, garden.settings).replace(/<style>.*?<\/style>/s, "");
+  for (const output of [markdown, data, page, seedListCsv(recap.nextYear.seeds)])
+    expect(output.match(wrong)?.[0]).toBeUndefined();
+}
