@@ -826,9 +826,19 @@ export interface PhotoMeasure {
   readonly heights: readonly (PhotoHeight & { readonly variety: string })[];
 }
 
+/** Photos taken in one go that show nearly the same. */
+export interface Burst {
+  /** Path of the photo that stands for the burst: the sharpest of those that are exposed best. */
+  readonly best: string;
+  /** Paths of all of them, the best too, in order of time. */
+  readonly photos: readonly string[];
+}
+
 export interface GardenGrowth {
   /** By bed, viewpoint and time. */
   readonly photos: readonly PhotoMeasure[];
+  /** In order of time; undefined until a command that shows photos has looked for them. */
+  readonly bursts?: readonly Burst[] | undefined;
 }
 
 export interface GrowthPoint {

@@ -1,7 +1,7 @@
 /** Everything both sites are made from beside the records: photo copies, comparisons, briefs, field lists. */
 import path from "node:path";
 import type { Garden, Problem } from "../model.ts";
-import { type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
+import { findBursts, type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
 import { briefPage, type FieldList, type LiveMaterials } from "../site/index.ts";
 import { briefFor } from "./brief-command.ts";
 import { fieldListOf } from "./field-list-of.ts";
@@ -71,5 +71,6 @@ async function workOnPhotos(loaded: Loaded): Promise<PhotoWork> {
     today,
     onProgress: (done, total) => report.progress("Laying photos over one another", done, total),
   });
-  return { growth: garden.growth, photos: copies, comparisons, problems };
+  const growth = garden.growth && { ...garden.growth, bursts: await findBursts(garden.photos, copies) };
+  return { growth, photos: copies, comparisons, problems };
 }

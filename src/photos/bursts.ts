@@ -3,18 +3,11 @@
  * the others stay available.
  */
 import sharp from "sharp";
-import type { Photo } from "../model.ts";
+import type { Burst, Photo } from "../model.ts";
 import type { PublishedPhoto } from "./copy-cache.ts";
 import { differenceHash, hashDistance } from "./perceptual-hash.ts";
 import { type GreyImage, greyOf } from "./raw-image.ts";
 import { clippedShare, varianceOfLaplacian } from "./sharpness.ts";
-
-export interface Burst {
-  /** Path of the photo that stands for the burst: the sharpest of those that are exposed best. */
-  readonly best: string;
-  /** Paths of all of them, the best too, in order of time. */
-  readonly photos: readonly string[];
-}
 
 /** What is measured of one frame. */
 export interface Frame {

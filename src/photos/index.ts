@@ -1,7 +1,7 @@
 // Takes: the records and a folder of photo files.
 // Gives: photos with their day and place, what is wrong with them, measures, and copies for the pages without a trace of where they were taken.
 // Never: changes or moves a photo that lies in the records, or lets a position out.
-export { type Burst, findBursts } from "./bursts.ts";
+export { findBursts } from "./bursts.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
 export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";

@@ -47,7 +47,14 @@ export function publicGarden(garden: Garden): Garden {
 function publicGrowth(growth: GardenGrowth | undefined, photos: readonly Photo[]): GardenGrowth | undefined {
   if (growth === undefined) return undefined;
   const open = new Set(photos.map(({ path }) => path));
-  return { photos: growth.photos.filter(({ photo }) => open.has(photo)) };
+  return {
+    photos: growth.photos.filter(({ photo }) => open.has(photo)),
+    bursts: growth.bursts?.flatMap((burst) => {
+      const shown = burst.photos.filter((photo) => open.has(photo));
+      const [first] = shown;
+      return first === undefined ? [] : [{ best: open.has(burst.best) ? burst.best : first, photos: shown }];
+    }),
+  };
 }
 
 type IsPublic = (id: string | undefined) => boolean;

@@ -28,6 +28,7 @@ export function bedTimeline(
       lines: [...lines],
       pictures: taken.map((photo) => ({
         picture: view.book.picture(photo),
+        others: view.book.others(photo),
         age: photo.bed === undefined ? "" : plantAges(view.garden, photo.bed, photo.day),
       })),
     }));

@@ -37,7 +37,8 @@ export function comparisonBook(
   copies: ReadonlyMap<string, PublishedPhoto>,
   links: Links,
 ): ComparisonBook {
-  const pictures = pictureBook(garden, copies, links);
+  // One photo of each week has a copy, and need not be the one that stands for its burst.
+  const pictures = pictureBook({ ...garden, growth: undefined }, copies, links);
   const measures = new Map((garden.growth?.photos ?? []).map((measure) => [measure.photo, measure]));
   const groups = Map.groupBy(
     pictures.all.flatMap((photo) => {

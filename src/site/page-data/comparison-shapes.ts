@@ -52,6 +52,8 @@ export interface WeekStrip {
 export interface AgedPicture {
   readonly picture: Picture;
   readonly age: string;
+  /** Other photos of the same moment. */
+  readonly others: readonly Link[];
 }
 
 export interface ChartLine {

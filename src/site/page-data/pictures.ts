@@ -2,7 +2,7 @@
 
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { sayDay, varietyName } from "../../timeline/index.ts";
+import { sayDay, sayOrdinal, varietyName } from "../../timeline/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
 
@@ -17,13 +17,18 @@ export interface PictureBook {
   /** Newest first, by bed. */
   readonly byBed: ReadonlyMap<string, readonly ShownPhoto[]>;
   readonly byVariety: ReadonlyMap<string, readonly ShownPhoto[]>;
+  /** The other photos of the moment that a photo stands for. */
+  others(photo: ShownPhoto): readonly Link[];
   picture(photo: ShownPhoto): Picture;
   isWide(photo: ShownPhoto): boolean;
 }
 
 export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
+  const bursts = new Map((garden.growth?.bursts ?? []).map((burst) => [burst.best, burst]));
+  const spokenFor = new Set([...bursts].flatMap(([best, { photos }]) => photos.filter((path) => path !== best)));
   const all = garden.photos
     .filter((photo): photo is ShownPhoto => photo.day !== undefined && (copies.get(photo.path)?.files.length ?? 0) > 0)
+    .filter(({ path }) => !spokenFor.has(path))
     .sort(newestFirst);
   const byBed = new Map<string, ShownPhoto[]>();
   const byVariety = new Map<string, ShownPhoto[]>();
@@ -35,6 +40,13 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     all,
     byBed,
     byVariety,
+    others({ path: best }) {
+      const paths = bursts.get(best)?.photos.filter((path) => path !== best) ?? [];
+      return paths.flatMap((path, index): Link[] => {
+        const file = copies.get(path)?.files.findLast(({ format }) => format === "jpeg");
+        return file === undefined ? [] : [{ href: links.photo(file.name), text: `${sayOrdinal(index + 2)} photo` }];
+      });
+    },
     isWide(photo) {
       const size = copies.get(photo.path);
       return size !== undefined && size.width >= size.height;

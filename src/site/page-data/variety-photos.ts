@@ -44,7 +44,7 @@ export function varietyPhotos(
       a.photo.day < b.photo.day ? 1 : a.photo.day > b.photo.day ? -1 : a.photo.path < b.photo.path ? -1 : 1,
     )
     .slice(0, MOST)
-    .map(({ photo, age }) => ({ picture: view.book.picture(photo), age }));
+    .map(({ photo, age }) => ({ picture: view.book.picture(photo), age, others: view.book.others(photo) }));
 }
 
 /** Its newest lot that was photographed from one spot for long enough. */
