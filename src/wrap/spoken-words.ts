@@ -42,6 +42,9 @@ export interface Speech {
 }
 
 const wordPattern = /[\p{L}\p{N}]+(?:['’.,\-‐‑/][\p{L}\p{N}]+)*%?/gu;
+/** The same for plain English letters, which take a third of the time. */
+const plainPattern = /[A-Za-z0-9]+(?:['.,\-/][A-Za-z0-9]+)*%?/g;
+const isPlain = /^[\x20-\x7e\n]*$/;
 
 /** Milliseconds between two captions within which the second may still show the first one's words. */
 const ROLLS_ON = 1500;
@@ -99,7 +102,7 @@ function wordsOfCue(
 ): { readonly words: CueWord[]; readonly sounds: readonly string[]; readonly clock: Clock } {
   const shown = shownText(cue.text);
   const { text, times, sounds } = shown;
-  const found = [...text.matchAll(wordPattern)];
+  const found = [...text.matchAll(isPlain.test(text) ? plainPattern : wordPattern)];
   const marks = times.flatMap(({ index: at, stamp }) => {
     const ms = readTime(stamp, "vtt")?.ms;
     // A time stands before the space of its word.
