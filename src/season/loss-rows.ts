@@ -79,7 +79,7 @@ function sentenceOf(
   const end = one.open
     ? past
       ? "; no line says that it was over"
-      : "; it is not over"
+      : "; not over yet"
     : one.over === undefined
       ? ""
       : `; over by ${dayOnly(one.over, speech)}`;

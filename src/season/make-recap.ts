@@ -8,16 +8,19 @@ import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
 import { lossRows } from "./loss-rows.ts";
+import type { DraftSegment, Material } from "./material.ts";
 import { needs } from "./needs.ts";
+import { paragraphOf } from "./paragraph.ts";
 import { planDraft } from "./plan-draft.ts";
 import { promiseRows } from "./promises.ts";
 import type { NextYear, Recap, RecapPoint, Segment } from "./recap.ts";
+import { methods } from "./recap-methods.ts";
 import { resultTables } from "./result-rows.ts";
 import { diseaseAdvice, rotation } from "./rotation.ts";
 import { type SeasonBook, seasonBook } from "./season-book.ts";
 import { earlier, type Season, seasonOf } from "./seasons.ts";
 import { seedList, seedListSaid } from "./seed-list.ts";
-import { type DraftSegment, draftSegments, type Material, paragraphOf } from "./segments.ts";
+import { draftSegments } from "./segments.ts";
 import { soilOf } from "./soil.ts";
 import { standings } from "./standings.ts";
 import { forecastRows, frostSentence, sowingLeft } from "./still-to-come.ts";
@@ -273,31 +276,6 @@ function cautions({
   const jars = wanted.flatMap(({ cautions: own, sentence }) => own.map((text) => ({ ...sentence, text })));
   const all = [...cautionsFor({ growing: lots, news }), ...jars];
   return all.filter((one, index) => all.findIndex(({ text }) => text === one.text) === index);
-}
-
-function methods({ weather, forecasts, trials, nextYear: { needs: wanted, plan } }: Material): readonly string[] {
-  return [
-    "Picked: note lines of the days told, added up by weight, by volume and by piece, which are never turned into one another.",
-    "A plant's yield: all that its planting gave, over the plants set out less those given away, moved or thinned.",
-    ...(weather?.methods ?? []),
-    ...(forecasts.length === 0
-      ? []
-      : [
-          "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five.",
-        ]),
-    ...(trials.length === 0
-      ? []
-      : [
-          "Trials: exact permutation test of the difference of means, two-sided; the interval of the difference by Welch's method, 95 %.",
-        ]),
-    ...(wanted.length === 0
-      ? []
-      : [
-          "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
-        ]),
-    "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
-    `The draft for ${plan.year} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
-  ];
 }
 
 function titleOf(garden: Garden, season: Season, { kind, from, to }: Span, finished: boolean): string {

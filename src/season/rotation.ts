@@ -2,7 +2,7 @@
 import { airborne, rotationRule, soilDiseases } from "../almanac/index.ts";
 import type { Bed, Place } from "../model.ts";
 import { capital, sayList, sayNumber } from "../timeline/index.ts";
-import { isGround, type Sentence, say, theBed } from "../tour/index.ts";
+import { bedVerb, isGround, type Sentence, say, theBed } from "../tour/index.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 /** One family in one bed in one season. */
@@ -124,7 +124,7 @@ function conflictOf(book: SeasonBook, history: readonly BedFamily[], now: BedFam
     years,
     disease: disease?.name,
     sentence: say(
-      `${capital(theBed(bed))} held ${cropNames(book, now.crops)}, ${after} its last of ${rule.name}: ${rule.reason}, and ${wait}.`,
+      `${capital(theBed(bed))} held ${cropNames(book, now.crops)}, ${after} ${bedVerb(bed, "its", "their")} last of ${rule.name}: ${rule.reason}, and ${wait}.`,
       [...now.sources, ...before.sources].map((place) => ({ place })),
     ),
   };

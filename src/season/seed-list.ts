@@ -153,7 +153,11 @@ export function seedListSaid(rows: readonly SeedRow[]): string | undefined {
   const unknown = rows.filter(({ how }) => how === "look up").length;
   const parts = [
     named.length === 0 ? "" : `To buy again: ${sayList(named)}`,
-    own === 0 ? "" : `own seed or stock of ${own === rows.length ? "all" : sayPlural(own, "variety", "varieties")}`,
+    own === 0
+      ? ""
+      : own === rows.length
+        ? "there is own seed or stock of every variety"
+        : `own seed or stock of ${sayPlural(own, "variety", "varieties")}`,
     unknown === 0 ? "" : `no source noted for ${sayPlural(unknown, "variety", "varieties")}`,
   ].filter((part) => part !== "");
   return `${capital(parts.join("; "))}.`;

@@ -102,7 +102,7 @@ function quarrels(book: SeasonBook, bed: Bed, crops: readonly string[], year: nu
     .filter((lot) => standsIn(book, lot, year) && [...acid, ...limy].includes(lot.crop?.id ?? ""));
   return [
     say(
-      `${capital(sayList(acid.map(name)))} and ${sayList(limy.map(name))} stand together ${inBed(bed)}, and no soil suits both: look that each has its own.`,
+      `${capital(sayList(acid.map(name)))} stand together with ${sayList(limy.map(name))} ${inBed(bed)}, and no soil suits both: look that each has its own.`,
       lots.flatMap(({ events }) => events.slice(0, 1)),
     ),
   ];

@@ -289,7 +289,7 @@ function causesSaid(losses: Account["losses"]): string {
 
 /** Plants that are past their time and gave nothing; while they may still come, nothing is said. */
 function neverPicked(lots: readonly Lot[], to: Day, speech: Speech): string {
-  if (lots.length === 0) return " before a bed was ready for them";
+  if (lots.length === 0) return " before they were planted out";
   const ended = lots.filter(({ planting }) => planting.ended !== undefined && planting.ended <= to);
   const last = ended.at(-1)?.planting.ended;
   return ended.length === lots.length && last !== undefined

@@ -126,6 +126,8 @@ interface HeatTold {
   readonly short?: string | undefined;
 }
 
+/** Degree days below which two years are not compared. */
+const leastHeat = 50;
 /** Days apart below which two years are called alike: a warm afternoon makes more. */
 const alike = 2;
 
@@ -135,7 +137,9 @@ function heatSaid(book: SeasonBook, season: Season, to: Day, speech: Speech): He
   const { settings } = speech;
   const now = `${sayHeat(standing.heat, settings)} above ${sayDegrees(standing.scale.base, settings)}`;
   const begun = `Since ${dayOnly(season.from, speech)} there were ${now}`;
-  if (standing.lastYear === undefined) return { text: `${begun}.` };
+  // A few degree days of midwinter are no head start.
+  if (standing.lastYear === undefined || Math.max(standing.heat, standing.lastYear) < leastHeat)
+    return { text: `${begun}.` };
   const then = `${sayHeat(standing.lastYear, settings, false)} by the same day last year`;
   const ahead = standing.daysAhead;
   const apart =
