@@ -65,12 +65,25 @@ export function isDay(text: string): boolean {
 
 /** The day `n` days later, or earlier when `n` is negative. */
 export function addDays(day: Day, n: number): Day {
-  return new Date(Date.parse(day) + n * msPerDay).toISOString().slice(0, 10);
+  return new Date(instantOf(day) + n * msPerDay).toISOString().slice(0, 10);
 }
 
 /** Days from `a` to `b`: 1 from a day to the next, negative when `b` comes first. */
 export function daysBetween(a: Day, b: Day): number {
-  return (Date.parse(b) - Date.parse(a)) / msPerDay;
+  return (instantOf(b) - instantOf(a)) / msPerDay;
+}
+
+/** A garden of ten years has fewer days than this; whatever asks for more has no need of speed. */
+const mostKept = 20_000;
+const instants = new Map<Day, number>();
+
+/** Milliseconds of a day's beginning, UTC. Kept, because sentences compare the same few hundred days again and again. */
+function instantOf(day: Day): number {
+  const known = instants.get(day);
+  if (known !== undefined) return known;
+  const instant = Date.parse(day);
+  if (instants.size < mostKept) instants.set(day, instant);
+  return instant;
 }
 
 /** ISO 8601 weekday: 1 is Monday, 7 is Sunday. */

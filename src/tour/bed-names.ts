@@ -14,9 +14,18 @@ const groundWords = new Set(
   tubs tunnel two upper vegetable vine wall walled west wet wide wild window windowsill winter wood yard`.split(/\s+/),
 );
 
+/** A brief names the same few beds in every other sentence. */
+const said = new Map<string, string>();
+
 /** "the long bed"; "Tunnel North" is "the tunnel's north side"; names keep their capitals: "Nan's corner". */
-export function theBed(bed: Pick<Bed, "title">): string {
-  const title = bed.title.trim().replace(/^the\s+/i, "");
+export function theBed({ title }: Pick<Bed, "title">): string {
+  const known = said.get(title) ?? bedName(title);
+  said.set(title, known);
+  return known;
+}
+
+function bedName(written: string): string {
+  const title = written.trim().replace(/^the\s+/i, "");
   const words = title.split(/[\s,]+/).filter((word) => word !== "");
   const side = /^(.+?),? (north|south|east|west)$/i.exec(title);
   if (side?.[1] !== undefined && side[2] !== undefined)

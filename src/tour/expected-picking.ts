@@ -7,6 +7,7 @@ import { inBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
 import { dayOnly, onDay, speechOf } from "./days-said.ts";
+import { oncePerPlants } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { firstDayOf } from "./planting-sentences.ts";
 import type { Ground } from "./sentence.ts";
@@ -29,7 +30,9 @@ function goal({ crop }: Lot): "flowered" | "picked" {
 }
 
 /** "Picking expected from about 2 September: 95 days from planting, and last year it took 101 here." */
-export function expectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
+export const expectedFact = oncePerPlants(findExpectedFact);
+
+function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const [lot] = batch.lots;
   const ready = readyFrom(lot);
   const reason = reasonToExpect(batch, here);

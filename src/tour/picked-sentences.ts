@@ -8,6 +8,7 @@ import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { lastSeasonStart, onDay, sinceDay, speechOf, yearBefore } from "./days-said.ts";
 import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { oncePerPlants } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { thePlants } from "./plant-names.ts";
 import { type Ground, say } from "./sentence.ts";
@@ -29,7 +30,9 @@ export function pickedSince(batch: Batch, here: BedOnTheDay, after: Day = here.n
 }
 
 /** "So far the Black Beauty aubergines have given 4.2 kg in five pickings since 3 July; by this day last year it was 3.1 kg." */
-export function pickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
+export const pickedFact = oncePerPlants(findPickedFact);
+
+function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const picked = pickedThisSeason(batch, here);
   const { first } = picked;
   if (first === undefined) return undefined;

@@ -25,6 +25,7 @@ export function theCrop(crop: Crop, count?: number): string {
 
 /** Names are said thousands of times in a brief; each is put together once. */
 const names = new WeakMap<Variety, Map<string, string>>();
+const cultivars = new WeakMap<Variety, { readonly crop: Crop | undefined; readonly name: string }>();
 const wordsOfCrops = new WeakMap<Crop, readonly string[]>();
 
 /** "Musselburgh leeks", "Musselburgh leek" for one plant, "lettuces" when nobody wrote down which. */
@@ -52,8 +53,16 @@ export function thePlants(named: Named, count?: number): string {
 /** The cultivar alone: "Musselburgh" of "Musselburgh leek"; the crop when nobody wrote down which. */
 export function cultivar(named: Named): string {
   const { variety, crop } = named;
-  if (variety === undefined || isUnnamed(named)) return plantName(named);
-  return crop === undefined ? variety.title : withoutCropWord(variety.title, crop);
+  if (variety === undefined) return plantName(named);
+  const known = cultivars.get(variety);
+  if (known?.crop === crop && known !== undefined) return known.name;
+  const name = isUnnamed(named)
+    ? plantName(named)
+    : crop === undefined
+      ? variety.title
+      : withoutCropWord(variety.title, crop);
+  cultivars.set(variety, { crop, name });
+  return name;
 }
 
 /** Title and crop as printed in a list: "Crown Prince, squash"; a title that names its crop stays as written. */

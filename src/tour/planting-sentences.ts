@@ -7,6 +7,7 @@ import { isGround, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { onDay, roughly, type Speech, sinceDay, speechOf } from "./days-said.ts";
+import { oncePerPlants } from "./once.ts";
 import { inTurn } from "./phrasing.ts";
 import { say } from "./sentence.ts";
 import { factOf, type Subject } from "./subjects.ts";
@@ -165,7 +166,9 @@ function stageNow({ lots }: Batch, speech: Speech): string | undefined {
 }
 
 /** "The Musselburgh leeks were 42 cm tall on 10 July, up from 12 cm on 10 June." */
-export function heightFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
+export const heightFact = oncePerPlants(findHeightFact);
+
+function findHeightFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
   const { heightCm, heightOn } = lot.planting;
   if (heightCm === undefined || heightOn === undefined || heightOn < here.season) return undefined;
   const speech = speechOf(here);

@@ -53,7 +53,7 @@ type Stop = Choice["stops"][number];
 
 export function planTour(request: PlanRequest): PlannedTour {
   const { garden, day, choice, episode, listed, target } = request;
-  const light = tourLight(garden, day, request.overcast);
+  const light = tourLight(garden, day, request.start, request.overcast);
   const stops = listed ? choice.stops : inWalkingOrder(request, light);
   const beds = stops.map(({ here }) => here.bed);
   const legs = legsOf(garden, beds);

@@ -8,7 +8,7 @@
 const NEIGHBOURS = 8;
 
 /** Kicks are spent by size: many points leave no time for them, and few need none. */
-const kicksFor = (size: number) => Math.min(400, Math.floor(1_000_000 / size ** 2));
+const kicksFor = (size: number) => Math.min(150, Math.floor(300_000 / size ** 2));
 
 /** Order of the points 0 to size - 1; `metres` is a square matrix, row by row, the same both ways. */
 export function shortRing(metres: Float64Array, size: number): number[] {

@@ -21,8 +21,8 @@ import type { StartScore } from "./plan.ts";
 /** Hours in which filming may begin and end where garden.md says nothing. */
 const usualHours = { from: "08:00", to: "18:00" } as const;
 
-/** A tour may run past midnight, so the light is known for the night after as well. */
-const minutesKnown = 2 * 1440;
+/** A tour that may begin after this may run past midnight, and its light is known for the day after as well. */
+const late = "16:00";
 
 /** Places within this many degrees share one sky: 0.02° of sun is five seconds of its way. */
 const sameSky = 0.02;
@@ -41,7 +41,10 @@ export interface TourLight {
   readonly spansOf: (bed: Bed) => readonly LightSpan[] | undefined;
 }
 
-export function tourLight(garden: Garden, day: Day, overcast: boolean): TourLight {
+export function tourLight(garden: Garden, day: Day, start: string | undefined, overcast: boolean): TourLight {
+  const { from, to } = garden.settings.filmBetween ?? usualHours;
+  const pastMidnight = to < from || to > usualHours.to || (start ?? "") > late;
+  const minutes = pastMidnight ? 2 * 1440 : 1440;
   const skies = new Map<string, readonly SunPosition[]>();
   const known = new Map<string, readonly LightSpan[] | undefined>();
   return {
@@ -50,7 +53,7 @@ export function tourLight(garden: Garden, day: Day, overcast: boolean): TourLigh
       if (place === undefined) return undefined;
       const sky = [place.latitude, place.longitude].map((degrees) => Math.round(degrees / sameSky)).join(" ");
       const question: LightQuestion = { day, timeZone: garden.settings.timeZone, place, overcast };
-      const suns = skies.get(sky) ?? sunByMinute(question, minutesKnown);
+      const suns = skies.get(sky) ?? sunByMinute(question, minutes);
       skies.set(sky, suns);
       // Beds with one facing and one surrounding are lit alike.
       const alike = [sky, bed.facing, bed.viewpoints.map(({ looking }) => looking), ...bed.shade].join("|");
@@ -138,9 +141,10 @@ export function lightAhead(
     return better === "" ? "hard light for most stops" : `hard light${better}`;
   }
   if (lit.every(({ spans = [] }) => spanAt(spans, start)?.light === "even")) return "even light under cloud";
+  const known = Math.max(...lit.map(({ spans = [] }) => spans.at(-1)?.until ?? 0));
   let until = start;
-  while (until < minutesKnown && goodAt(until)) until += 1;
-  const all = until >= minutesKnown ? "light good throughout" : `light good to ${clock(until)}`;
+  while (until < known && goodAt(until)) until += 1;
+  const all = until >= known ? "light good throughout" : `light good to ${clock(until)}`;
   return `${all}${better}`;
 }
 
