@@ -2,11 +2,13 @@
 import { commandsPage } from "./commands-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
+import { planningPage } from "./planning-page.ts";
 import { wrapPage } from "./wrap-page.ts";
 
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
   "commands.md": commandsPage,
   "messages.md": messagesPage,
   "notes.md": notesPage,
+  "planning.md": planningPage,
   "wrap.md": wrapPage,
 };

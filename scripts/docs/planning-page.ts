@@ -1,0 +1,103 @@
+/** docs/planning.md, printed from the tables of values and of time on film, and from a tour planned on the demo garden's terms. */
+import { filmTime, offFilm, stopOverhead } from "../../src/tour/film-time.ts";
+import { mostPerStop, novelty, repeated, showValues, toldAgain } from "../../src/tour/show-values.ts";
+
+export function planningPage(): string {
+  return `${introduction}
+${valueTable()}
+
+Some values change with what is on record:
+
+- Of several things of one kind at one stop the second is worth ${repeated} of the first, the third less again.
+- What speaks only of plants that something stronger has shown already is worth ${toldAgain} of its value.
+- Where captions lie beside the films: what no film has named is worth ${novelty.neverNamed} times as much; what goes on as before and
+  was named in the last film ${novelty.namedLastTime} times.
+- \`weights\` in garden.md multiply a row: \`weights: {trial: 1.5, work: 0}\`.
+
+## How long things take
+
+Words are counted at the garden's \`narration rate\` (130 words a minute unless garden.md says otherwise; the usual band is
+120 to 160). A number in digits counts as two words. On top of that, in seconds:
+
+${timeTable()}
+
+A stop costs ${stopOverhead} seconds before anything is said there. In the garden it takes longer than on film: ${offFilm.setUp} seconds for setting
+up at each stop, ${offFilm.changeOfSite / 60} minutes for packing up and unpacking between two sites, and the way between them at
+${(offFilm.walkingPace * 3.6).toFixed(0)} km an hour on foot, at ${(offFilm.ride * 3.6).toFixed(0)} km an hour when it is more than ${offFilm.furthestWalk / 1000} km. That moves the clock and leaves the film's length alone.
+${rest}`;
+}
+
+function valueTable(): string {
+  const rows = Object.entries(showValues).map(
+    ([kind, { level, value, filmed }]) => `| ${kind} | ${level} | ${value} | ${filmed} |`,
+  );
+  return ["| kind | level | value | filmed |", "|---|---|---|---|", ...rows].join("\n");
+}
+
+function timeTable(): string {
+  const { opening, goodbye, walk, wide, handling } = filmTime;
+  const rows = [
+    ["the greeting and one opening line", opening],
+    ["the goodbye", goodbye],
+    ["walking up to a stop, the link line spoken over it", walk],
+    ["the stop as a whole, held before anything is said", wide],
+    ...Object.entries(handling),
+  ].map(([what, seconds]) => `| ${what} | ${seconds} |`);
+  return ["| what | seconds |", "|---|---|", ...rows].join("\n");
+}
+
+const introduction = `# How a tour is planned
+
+\`plotreel brief TOUR\` looks at every bed for what asks to be shown, weighs it, and fits it into the film's length (\`target: 12 min\`
+in the episode's record). What viewers were promised and what is new to them is always in. Of everything else it takes
+what adds up to most; of two choices worth the same, the one given first. Without a target each stop shows at most ${mostPerStop.should} things
+that should and ${mostPerStop.could} that could be shown.
+
+What falls out is listed with its length and the word that brings it back. In the episode's record:
+
+    target: 12 min
+    must: [Uchiki Kuri]        # lift it to a must
+    keep: [mint trough]        # hold it as it is; something weaker goes
+    skip: [beetroot]           # leave it out, even when it is owed
+
+A name is a bed, a variety, a crop, or words of the sentence. When the musts alone are too long for the target, all of them
+stay, and the brief says by how much.
+
+## What things are worth
+
+Common practice of people who film their gardens, not science.
+`;
+
+const rest = `
+## The walk
+
+Stops listed in the episode's record stay in that order; the brief says how many steps another would save, and changes
+nothing. Where none are listed, each site is walked the shortest way between the beds' plan positions. Sites follow their
+\`order\`; where none has one, the order that gives the best light. In a site's record, all of it optional, in metres on its plan:
+
+    gates: [{x: 13, y: 0}]       # where it is entered and left
+    must pass: [{x: 6, y: 4}]    # points every walk takes in
+    start: {x: 13, y: 0}         # or a bed's name
+    end: Long Bed
+
+and in an episode's record \`first stop\` and \`last stop\`. Beds without a place on the plan come last in their site.
+
+## The light
+
+A bed's light follows from the sun at its site, the direction its first viewpoint looks in (else the side the bed faces), and
+the obstacles its record names: \`shade: wall to the east, 3 m high, 2 m away\`. The best start is the quarter of an hour that
+puts most stops into good light at their own time; the person's own \`start\`, or \`--start 09:30\`, goes before it. In garden.md:
+
+    film between: 08:00 to 12:00
+    low sun: {from: -4, to: 6}   # degrees between which the sun counts as low
+
+\`--overcast\` plans for cloud: even light from every side.
+
+## The weeks ahead
+
+\`plotreel outlook\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
+by their days to maturity, and by what this garden's own records and weather say. \`--ics\` writes it as a calendar; private
+things stay out of that.
+
+This page is printed from the tables in \`src/tour/show-values.ts\` and \`src/tour/film-time.ts\` by \`npm run docs\`.
+`;
