@@ -26,7 +26,8 @@ export interface Need {
   /** Plants at the mean, in a good year and in a poor one; undefined when nothing tells what a plant gives. */
   readonly plants?: { readonly usual: number; readonly good: number; readonly poor: number } | undefined;
   readonly basis: "own" | "handbook" | "none";
-  readonly canning?: CanningFact | undefined;
+  /** What the official guide's table calls it. */
+  readonly product?: string | undefined;
   readonly sentence: Sentence;
   /** Stand next to the figure, always. */
   readonly cautions: readonly string[];
@@ -49,7 +50,7 @@ function needOf(book: SeasonBook, goal: Goal): Need {
     meant.crop ??
     (canning === undefined ? undefined : meantBy(book, canning.crops[0]?.replaceAll("-", " ") ?? "").crop);
   const cautions = goal.jars === undefined ? [] : canningCautions(canning ?? unknownProduct);
-  const base = { goal, crop, variety: meant.variety, canning, cautions };
+  const base = { goal, crop, variety: meant.variety, product: canning?.product, cautions };
   if (crop === undefined) {
     return {
       ...base,

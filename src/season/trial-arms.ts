@@ -59,7 +59,10 @@ function readArm(book: SeasonBook, trial: Trial, { arm, words }: NamedArm, named
   const events = book.events.filter((event) => {
     if (event.day < from || !fits(event)) return false;
     if (!byName) return true;
-    return hasName(event) || (ofLots.has(event) && spots.some((spot) => says(said(event), spot)));
+    if (hasName(event)) return true;
+    // "Row 2" is a place only as it stands, and never where another arm is named: "row 1, 2 heads".
+    const another = rivals.some((rival) => says(said(event), rival.words));
+    return !another && ofLots.has(event) && spots.some((spot) => saysTogether(said(event), spot));
   });
   const taken = new Set(events);
   return {
@@ -120,6 +123,11 @@ function says(text: string, words: readonly string[]): boolean {
   if (words.length === 0) return false;
   const found = new Set(plainWords(text));
   return words.every((word) => found.has(word));
+}
+
+/** The words one after the other. */
+function saysTogether(text: string, words: readonly string[]): boolean {
+  return words.length > 0 && ` ${plainWords(text).join(" ")} `.includes(` ${words.join(" ")} `);
 }
 
 function plainWords(text: string): readonly string[] {

@@ -192,7 +192,8 @@ function intervalSaid({ welch }: Comparison, arms: readonly ArmResult[], setting
   if (!Number.isFinite(low) || !Number.isFinite(high)) return "";
   const weighed = arms.some(({ figures }) => figures.some(({ unit }) => unit !== undefined && unit !== "piece"));
   if (!weighed) return "";
-  const said = (grams: number) => `${grams < 0 ? "less " : ""}${sayWeight(Math.abs(grams), settings.units)}`;
+  const said = (grams: number) => sayWeight(Math.abs(grams), settings.units);
+  if (low < 0 && high > 0) return `; the true gap may be anything from ${said(low)} the other way to ${said(high)}`;
   return `; the true gap may lie anywhere from ${said(low)} to ${said(high)}`;
 }
 

@@ -1,0 +1,249 @@
+/** Rotation, soil, what is needed, the seed order and the draft for next year. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { noWeather } from "../../src/almanac/index.ts";
+import { seasonBook, seedListCsv } from "../../src/season/index.ts";
+import { needs } from "../../src/season/needs.ts";
+import { assignBeds, type Place, type Wish } from "../../src/season/plan-solver.ts";
+import { diseaseAdvice, rotation } from "../../src/season/rotation.ts";
+import { seedList } from "../../src/season/seed-list.ts";
+import { soilOf } from "../../src/season/soil.ts";
+import { type Files, gardenOf } from "../tour/garden-of.ts";
+
+async function book(files: Files, today = "2024-12-31") {
+  return seasonBook(await gardenOf(files, today), noWeather, today);
+}
+
+/** One crop in one bed in one year, planted in May and cleared in September. */
+function grown(...rows: readonly (readonly [crop: string, year: number, more?: string])[]): Files {
+  return {
+    "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+    ...Object.fromEntries(
+      rows.map(([crop]) => [
+        `varieties/my-${crop.replaceAll(" ", "-")}.md`,
+        `---\ntitle: My ${crop}\ncrop: ${crop}\n---\n`,
+      ]),
+    ),
+    ...Object.fromEntries(
+      rows.flatMap(([crop, year, more = ""], index) => [
+        [`notes/${year}-05-01-${index}.md`, `- planted 4 bought My ${crop} in Long Bed\n`],
+        [
+          `notes/${year}-09-01-${index}.md`,
+          `- picked 1 kg My ${crop} from Long Bed\n${more}- cleared My ${crop} from Long Bed\n`,
+        ],
+      ]),
+    ),
+  };
+}
+
+describe("rotation", () => {
+  // Cases with an interval of three seasons, worked from the rule "years since last = this season less that one".
+  it.each([
+    [["tomato", 2022], ["pepper", 2024], true],
+    [["tomato", 2021], ["potato", 2024], false],
+    [["tomato", 2023], ["sweet potato", 2024], false],
+    [["onion", 2023], ["leek", 2024], true],
+    [["beetroot", 2023], ["spinach", 2024], true],
+    [["lettuce", 2022], ["endive", 2024], false],
+  ] as const)("%s and then %s", async (before, now, isConflict) => {
+    const { conflicts } = rotation(await book(grown(before, now)), 2024);
+    expect(conflicts).toHaveLength(isConflict ? 1 : 0);
+  });
+
+  it("says why, and since when", async () => {
+    const { conflicts, notYet } = rotation(await book(grown(["onion", 2023], ["leek", 2024])), 2024);
+    expect(conflicts[0]?.sentence.text).toBe(
+      "The long bed held leeks, the season after its last of the onion family: white rot stays in the soil, and three seasons should pass.",
+    );
+    expect(conflicts[0]?.sentence.sources.map(({ file }) => file)).toEqual([
+      "notes/2024-05-01-1.md",
+      "notes/2023-05-01-0.md",
+    ]);
+    expect(notYet.get("long-bed")).toMatchObject([{ family: "Amaryllidaceae", last: 2024, from: 2027 }]);
+  });
+
+  it("waits longer after clubroot, and says what to do", async () => {
+    const files = grown(["cabbage", 2020, "- trouble: clubroot on My cabbage in Long Bed\n"], ["radish", 2024]);
+    const seen = await book(files);
+    const { conflicts, notYet } = rotation(seen, 2024);
+    expect(conflicts[0]?.sentence.text).toContain("with clubroot seen there seven seasons should pass");
+    expect(notYet.get("long-bed")?.[0]).toMatchObject({ from: 2027, disease: "clubroot" });
+    expect(diseaseAdvice(seen, 2020)[0]?.text).toMatch(
+      /^Clubroot was seen in the long bed\. Keep the whole cabbage family off/,
+    );
+  });
+
+  it("is not sold as a cure for what comes through the air", async () => {
+    const files = grown(["squash", 2024, "- trouble: powdery mildew on My squash in Long Bed\n"]);
+    const { conflicts, noCure } = rotation(await book(files), 2024);
+    expect(conflicts).toEqual([]);
+    expect(noCure.map(({ text }) => text)).toEqual([
+      "Powdery mildew comes through the air, so another bed is no cure for it.",
+    ]);
+  });
+
+  it("lets pots alone that are filled afresh each spring", async () => {
+    const files = {
+      ...grown(["tomato", 2023], ["tomato", 2024]),
+      "beds/long-bed.md":
+        "---\ntitle: Tomato Pots\nalso called: [Long Bed]\nfilled:\n  - {what: new compost, on: 2024-04-20}\n---\n",
+    };
+    expect(rotation(await book(files), 2024).conflicts).toEqual([]);
+  });
+});
+
+describe("soil", () => {
+  it("is told by its tests, and blueberries among vegetables are flagged", async () => {
+    const files: Files = {
+      "beds/tubs.md": "---\ntitle: Tubs\n---\n",
+      "varieties/bluecrop.md": "---\ntitle: Bluecrop\ncrop: blueberry\nperennial: true\n---\n",
+      "varieties/boltardy.md": "---\ntitle: Boltardy\ncrop: beetroot\n---\n",
+      "notes/2024-03-01.md": "- planted 2 bought Bluecrop in Tubs\n- sowed Boltardy in Tubs\n- soil test Tubs pH 6.4\n",
+    };
+    const [soil] = soilOf(await book(files, "2024-06-01"), 2024);
+    expect(soil?.mean).toBeCloseTo(6.4, 9);
+    expect(soil?.sentences.map(({ text }) => text)).toEqual([
+      "The tubs tested at pH 6.4 on 1 March; too limy for blueberries.",
+      "Blueberries stand together with beetroot in the tubs, and no soil suits both: look that each has its own.",
+    ]);
+  });
+});
+
+describe("needs", () => {
+  const withGoals = (...goals: readonly string[]): Files => ({
+    "garden.md": `---\nname: Test\nlanguage: en-GB\ngoals: [${goals.join(", ")}]\n---\n`,
+    "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+    "varieties/musselburgh.md": "---\ntitle: Musselburgh\ncrop: leek\n---\n",
+    "notes/2023-05-01.md": "- planted 20 bought Musselburgh in Long Bed\n",
+    "notes/2023-11-01.md": "- dug 4 kg Musselburgh from Long Bed\n- cleared Musselburgh from Long Bed\n",
+    "notes/2024-05-01.md": "- planted 10 bought Musselburgh in Long Bed\n",
+    "notes/2024-11-01.md": "- dug 3 kg Musselburgh from Long Bed\n- cleared Musselburgh from Long Bed\n",
+  });
+
+  it("are the goal over the garden's own yield, with good and poor years", async () => {
+    const [need] = needs(await book(withGoals("10 kg of leeks")));
+    // 7 kg from 30 plants is 233 g: 43 plants; 300 g in the better year: 34; 200 g in the poorer: 50 (computed).
+    expect(need).toMatchObject({ basis: "own", plants: { usual: 43, good: 34, poor: 50 }, cautions: [] });
+    expect(need?.sentence.text).toBe(
+      "10 kg of leeks: about 43 leek plants, 34 in a good year and 50 in a poor one, at the 233 g a plant that 30 plants gave here in two seasons.",
+    );
+  });
+
+  it("are the handbook's, said to be that, for a crop never grown", async () => {
+    const [need] = needs(await book(withGoals("5 kg of okra")));
+    expect(need?.basis).toBe("handbook");
+    expect(need?.sentence.text).toMatch(/at a handbook's 567 g a plant, because okra never grew here\.$/);
+  });
+
+  it("of jars always carry their cautions, and reckon by the guide's table", async () => {
+    const [need] = needs(await book(withGoals("28 quarts of tomato sauce")));
+    // USDA table: 35 lb fill seven quarts of thin sauce, so 28 quarts take 140 lb, 63.5 kg, four loads.
+    expect((need?.grams ?? 0) / 453.59237).toBeCloseTo(140, 6);
+    expect(need?.sentence.text).toContain("about 63.5 kg of tomatoes, for a thin sauce, four canner loads");
+    expect(need?.cautions.join(" ")).toMatch(/tested recipe.*need acid.*look up your own/);
+    const [beans] = needs(await book(withGoals("9 pints of green beans")));
+    expect(beans?.cautions.join(" ")).toContain("pressure canner");
+    const [unknown] = needs(await book(withGoals("9 pints of okra")));
+    expect(unknown?.plants).toBeUndefined();
+    expect(unknown?.cautions.join(" ")).toContain("pressure canner");
+  });
+
+  it("of something nobody knows are said to be that", async () => {
+    const [need] = needs(await book(withGoals("3 kg of moonfruit")));
+    expect([need?.basis, need?.plants]).toEqual(["none", undefined]);
+  });
+});
+
+describe("the seed order", () => {
+  it("goes by source, knows own seed, and is a safe spreadsheet", async () => {
+    const files: Files = {
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "varieties/early-nantes.md":
+        "---\ntitle: Early Nantes\ncrop: carrot\nsource: {name: Drift Lane Seeds, obtained: bought, year: 2018}\n---\n",
+      "varieties/alderman.md":
+        "---\ntitle: Alderman\ncrop: pea\nsource: {name: own saved seed, obtained: saved}\n---\n",
+      "varieties/musselburgh.md":
+        "---\ntitle: Musselburgh\ncrop: leek\nsource: {name: Drift Lane Seeds, obtained: bought, year: 2024}\n---\n",
+      "notes/2024-05-01.md":
+        "- sowed a row of Early Nantes in Long Bed\n- sowed a row of Alderman in Long Bed\n- sowed 20 Musselburgh in Long Bed\n",
+      "notes/2024-08-01.md": "- saved seed: Alderman, 90 g\n",
+    };
+    const rows = seedList(await book(files), 2024);
+    expect(rows.map(({ title, how, saved, remark }) => [title, how, saved, remark])).toEqual([
+      ["Early Nantes, carrot", "buy", "", "The packet is old"],
+      ["Musselburgh, leek", "buy", "", "Its seed keeps for a year or two only"],
+      ["Alderman, pea", "own seed", "90 g saved on 1 August", ""],
+    ]);
+    const csv = seedListCsv(rows.map((row) => ({ ...row, remark: row.how === "buy" ? "=1+1" : row.remark })));
+    expect(csv.split("\r\n")[0]).toBe("\uFEFFsource,variety,crop,how,own seed,obtained,year,remark,link");
+    expect(csv).toContain("'=1+1");
+  });
+});
+
+describe("the solver of the draft", () => {
+  const wish = (index: number, area: number): Wish => ({
+    crop: `c${index}`,
+    area,
+    sun: false,
+    cover: false,
+    from: "b0",
+  });
+  const place = (index: number, area: number): Place => ({
+    bed: `b${index}`,
+    area,
+    shady: false,
+    cover: false,
+    onlyPerennials: false,
+    pots: false,
+  });
+
+  it("finds what trying everything finds", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 1, max: 5 }), { minLength: 1, maxLength: 5 }),
+        fc.array(fc.integer({ min: 0, max: 8 }), { minLength: 1, maxLength: 3 }),
+        fc.infiniteStream(fc.integer({ min: 0, max: 9 })),
+        (areas, rooms, stream) => {
+          const wishes = areas.map((area, index) => wish(index, area));
+          const places = rooms.map((area, index) => place(index, area));
+          const costs = wishes.map(() => places.map(() => stream.next().value as number));
+          const costOf = (one: Wish, where: Place) => costs[wishes.indexOf(one)]?.[places.indexOf(where)] ?? 0;
+          const found = assignBeds(wishes, places, costOf, 10);
+          expect(found.exact).toBe(true);
+          expect(found.cost).toBeCloseTo(cheapest(areas, rooms, costs), 6);
+        },
+      ),
+    );
+  });
+
+  it("holds to pins and leaves out what no bed can take", () => {
+    const costOf = (one: Wish, where: Place) =>
+      one.crop === "c0" ? (where.bed === "b1" ? 0 : Number.POSITIVE_INFINITY) : Number.POSITIVE_INFINITY;
+    expect(assignBeds([wish(0, 1), wish(1, 1)], [place(0, 4), place(1, 4)], costOf, 10).placeOf).toEqual([
+      1,
+      undefined,
+    ]);
+    expect(assignBeds([], [], costOf, 10)).toMatchObject({ placeOf: [], cost: 0 });
+  });
+});
+
+/** Every assignment, by brute force. */
+function cheapest(areas: readonly number[], rooms: readonly number[], costs: readonly (readonly number[])[]): number {
+  const over = (room: number, taken: number) =>
+    taken <= room ? 0 : room <= 0 ? 10 * (1 + taken) : (10 * (taken - room)) / room;
+  let best = Number.POSITIVE_INFINITY;
+  const total = rooms.length ** areas.length;
+  for (let code = 0; code < total; code += 1) {
+    const taken = rooms.map(() => 0);
+    let cost = 0;
+    let rest = code;
+    for (const [index, area] of areas.entries()) {
+      const where = rest % rooms.length;
+      rest = Math.floor(rest / rooms.length);
+      taken[where] = (taken[where] ?? 0) + area;
+      cost += costs[index]?.[where] ?? 0;
+    }
+    best = Math.min(best, cost + rooms.reduce((sum, room, index) => sum + over(room, taken[index] ?? 0), 0));
+  }
+  return best;
+}
