@@ -1,7 +1,8 @@
 /** The growth charts of a bed's page and of a variety's. */
 import { daysBetween } from "../../calendar.ts";
 import type { Garden, GrowthPoint, GrowthSeries, Planting } from "../../model.ts";
-import { capital, sayDay, sayLength } from "../../timeline/index.ts";
+import { weeklyGrowth } from "../../photos/index.ts";
+import { capital, sayDay, sayLength, sayPlural } from "../../timeline/index.ts";
 import { bySeason, type ChartedSeries, growthChart, heightScale } from "./growth-chart.ts";
 import { sayGreen, sayShare } from "./growth-words.ts";
 import type { GrowthChart } from "./shapes.ts";
@@ -13,13 +14,15 @@ const FEWEST = 3;
 /** Cover of one spot, this season over the ones before. `said` names the spot: "from the gate". */
 export function coverChart(
   view: View,
-  series: GrowthSeries,
+  measured: GrowthSeries,
   coverOf: "bed" | "photo",
   title: string,
 ): GrowthChart | undefined {
-  const points = series.stretches.flat().filter(({ day }) => day <= view.today);
-  if (points.length < FEWEST) return undefined;
   const { garden, today } = view;
+  const series = upTo(measured, today);
+  const points = series.stretches.flat();
+  if (points.length < FEWEST) return undefined;
+  const steps = new Map(weeklyGrowth(series).map((step) => [step.to, step.perWeek]));
   const { language, seasonStarts } = garden.settings;
   const seasons = bySeason(series, today, seasonStarts);
   const main = seasons.at(-1);
@@ -43,14 +46,33 @@ export function coverChart(
           ? `Measured in the photos ${from}: how much of the bed is covered by green leaves. Flowers, ripe fruit and red leaves do not count.`
           : `Measured in the photos ${from}: how much of the photo is green.`,
       table: {
-        head: ["Day", coverOf === "bed" ? "Cover" : "Green"],
-        rows: points.toReversed().map(({ day, value }) => [sayDay(day, { language }), sayShare(value)]),
+        head: ["Day", coverOf === "bed" ? "Cover" : "Green", "Change a week"],
+        rows: points
+          .toReversed()
+          .map((point) => [
+            sayDay(point.day, { language }),
+            sayShare(point.value),
+            sayStep(steps.get(point), (perWeek) => sayPlural(Math.round(Math.abs(perWeek) * 100), "point", "points")),
+          ]),
       },
       language,
       say: sayShare,
     },
     { top: 1, step: 0.25 },
   );
+}
+
+/** A series without what was measured after a day. */
+function upTo(series: GrowthSeries, day: string): GrowthSeries {
+  const stretches = series.stretches.map((stretch) => stretch.filter((point) => point.day <= day));
+  return { ...series, stretches: stretches.filter((stretch) => stretch.length > 0) };
+}
+
+/** "8 points more", "2 cm less"; empty for the first after a gap, where nobody knows how fast it went. */
+function sayStep(perWeek: number | undefined, say: (perWeek: number) => string): string {
+  if (perWeek === undefined) return "";
+  const amount = say(perWeek);
+  return /^(?:no|0)\b/u.test(amount) ? "no change" : `${amount} ${perWeek > 0 ? "more" : "less"}`;
 }
 
 function sayCourse(garden: Garden, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
@@ -72,6 +94,9 @@ export function heightChart(
   if (points.length < FEWEST) return undefined;
   const unit = units === "us" ? { cm: 2.54, name: "in" } : { cm: 1, name: "cm" };
   const scale = heightScale(Math.max(...points.map(({ value }) => value)) / unit.cm);
+  const steps = new Map(
+    measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step.perWeek])),
+  );
   const inPhotos = points.some(({ origin }) => origin === "photo");
   const byHand = points.some(({ origin }) => origin === "note");
   const newest = points.toSorted((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
@@ -90,11 +115,12 @@ export function heightChart(
         .filter((sentence) => sentence !== "")
         .join(" "),
       table: {
-        head: ["Day", "What", "Height or length"],
-        rows: newest.map(({ day, name, value, uncertainty }) => [
+        head: ["Day", "What", "Height or length", "Change a week"],
+        rows: newest.map(({ day, name, value, uncertainty, source }) => [
           sayDay(day, { language }),
           name,
           `${sayLength(value, units)}${uncertainty === undefined ? "" : `, give or take ${sayLength(Math.max(1, Math.round(uncertainty)), units)}`}`,
+          sayStep(steps.get(source), (perWeek) => sayLength(Math.round(Math.abs(perWeek)), units)),
         ]),
       },
       language,
