@@ -97,6 +97,7 @@ export function heightChart(
   const steps = new Map(
     measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step.perWeek])),
   );
+  const several = measured.length > 1;
   const inPhotos = points.some(({ origin }) => origin === "photo");
   const byHand = points.some(({ origin }) => origin === "note");
   const newest = points.toSorted((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
@@ -115,10 +116,10 @@ export function heightChart(
         .filter((sentence) => sentence !== "")
         .join(" "),
       table: {
-        head: ["Day", "What", "Height or length", "Change a week"],
+        head: ["Day", ...(several ? ["What"] : []), "Height or length", "Change a week"],
         rows: newest.map(({ day, name, value, uncertainty, source }) => [
-          sayDay(day, { language }),
-          name,
+          sayDay(day, { language, near: view.today }),
+          ...(several ? [name] : []),
           `${sayLength(value, units)}${uncertainty === undefined ? "" : `, give or take ${sayLength(Math.max(1, Math.round(uncertainty)), units)}`}`,
           sayStep(steps.get(source), (perWeek) => sayLength(Math.round(Math.abs(perWeek)), units)),
         ]),
