@@ -1,6 +1,6 @@
 /** The plan in words, the same in the Markdown and on the page: the first line, the length, the light, what was left out. */
 import type { GardenSettings } from "../model.ts";
-import { capital, sayPlural } from "../timeline/index.ts";
+import { capital, sayNumber, sayPlural } from "../timeline/index.ts";
 import type { Brief, LeftOut, Stop } from "./brief.ts";
 import { dayOnly } from "./days-said.ts";
 import type { StartScore } from "./plan/plan.ts";
@@ -84,7 +84,7 @@ export function lightWords({ plan, stops: { length } }: Brief): string | undefin
 function sayStops(lit: number, all: number): (good: number) => string {
   const known = lit === all ? "" : " whose facing is known";
   return (good) => {
-    if (good < lit) return `${good} of ${sayPlural(lit, "stop", "stops")}${known}`;
+    if (good < lit) return `${sayNumber(good)} of ${sayPlural(lit, "stop", "stops")}${known}`;
     return lit === 1
       ? `the one stop${known}`
       : known === ""
