@@ -30,7 +30,9 @@ export interface RootBuild extends SiteRoot {
 
 /** Builds one site. The current folder must be the work folder: Astro looks for packages from there. */
 export async function buildRoot(site: RootBuild): Promise<void> {
-  await build({ ...settingsFor(site, dataModule(site.module, site.data)), outDir: site.outDir });
+  const settings = settingsFor(site, dataModule(site.module, site.data));
+  const vite = { ...settings.vite, environments: { prerender: { resolve: { noExternal: true as const } } } };
+  await build({ ...settings, vite, outDir: site.outDir });
 }
 
 export interface RootServe extends SiteRoot {
@@ -85,7 +87,7 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
     ...settings,
     server: { host: "127.0.0.1", port: 0 },
     // Pages follow the records, not the tool's sources, and nothing may reload them for any other reason.
-    vite: { ...settings.vite, server: { hmr: false }, optimizeDeps: { noDiscovery: true } },
+    vite: { ...settings.vite, server: { hmr: false } },
   });
   return {
     url: `http://localhost:${server.address.port}${site.base}`,
@@ -140,7 +142,6 @@ function settingsFor(site: SiteRoot, ...plugins: readonly VitePlugin[]): AstroIn
       cacheDir: path.join(site.root, ".vite"),
       plugins: [...plugins],
       build: { assetsInlineLimit: (file: string) => (/\.(?:woff2|css|svg)$/u.test(file) ? false : undefined) },
-      environments: { prerender: { resolve: { noExternal: true } } },
     },
   };
 }
