@@ -7,7 +7,7 @@ import { makeBrief } from "../src/tour/index.ts";
 import { routeLength, shortestRoute } from "../src/tour/plan/route.ts";
 import { busyTour, tourDay } from "./bench/busy-tour.ts";
 
-const RUNS = 15;
+const RUNS = 40;
 
 const [whole, half] = [briefTimes(await busyTour(40, 40)), briefTimes(await busyTour(20, 20))];
 row(
