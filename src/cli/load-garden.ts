@@ -5,11 +5,13 @@ import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
 import { seasonProblems } from "../season/index.ts";
+import type { FilmTexts } from "../site/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
+import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
 import { openNoteCache } from "./note-cache.ts";
 import { type Report, reportTo } from "./report.ts";
-import { readSpoken } from "./spoken-captions.ts";
+import { spokenLines } from "./spoken-captions.ts";
 
 export interface LoadOptions {
   /** Relative to the current folder, or absolute. */
@@ -23,6 +25,8 @@ export interface LoadOptions {
 export interface Loaded {
   readonly garden: Garden;
   readonly weather: Weather;
+  /** What lies beside the records of films, for those who show what is said in them. */
+  readonly films: FilmTexts;
   readonly today: Day;
   /** Absolute. */
   readonly recordsDir: string;
@@ -51,8 +55,10 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const { texts, problems: unreadTexts } = await readTexts(folder, records.weatherFiles);
   const weather = gardenWeather(texts, records.settings.position, today);
   const problems = [...records.problems, ...photos.problems, ...unreadTexts, ...weather.problems];
-  const spoken = await readSpoken(folder, records.episodes.values());
+  const captions = await readCaptionFiles(folder, records.episodes.values());
+  const films: FilmTexts = { captions, glossary: await ownGlossary(recordsDir, effects) };
+  const spoken = spokenLines(captions);
   const grown = growGarden({ ...records, problems }, photos.photos);
   const garden: Garden = { ...grown, spoken, problems: sortProblems([...grown.problems, ...seasonProblems(grown)]) };
-  return { garden, weather, today, recordsDir, cacheDir, report };
+  return { garden, weather, films, today, recordsDir, cacheDir, report };
 }

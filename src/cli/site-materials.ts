@@ -53,6 +53,7 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
       briefs: planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) })),
       fieldLists,
       weather: loaded.weather,
+      films: loaded.films,
     },
   };
 }

@@ -1,22 +1,11 @@
-/** What films say, read from the captions beside their records, so that a brief knows what viewers have been told. */
-import type { Episode, SpokenLine } from "../model.ts";
-import type { RecordsFolder } from "../records/index.ts";
+/** What films say, from the captions beside their records, so that a brief knows what viewers have been told. */
+import type { SpokenLine } from "../model.ts";
+import type { FilmTexts } from "../site/index.ts";
 import { type CaptionFile, openCaptions } from "../wrap/index.ts";
 
-/** Lines by episode id. A caption file that cannot be read tells nothing here; `wrap` says what is wrong with it. */
-export async function readSpoken(
-  folder: RecordsFolder,
-  episodes: Iterable<Episode>,
-): Promise<ReadonlyMap<string, readonly SpokenLine[]>> {
-  const spoken = new Map<string, readonly SpokenLine[]>();
-  for (const { id, captions } of episodes) {
-    // The same words in two formats are one film's; WebVTT is the one the sites use.
-    const file = captions.find((name) => /\.vtt$/i.test(name)) ?? captions[0];
-    if (file === undefined) continue;
-    const bytes = await folder.read(file).catch(() => undefined);
-    if (bytes !== undefined) spoken.set(id, linesOf(openCaptions(file, bytes)));
-  }
-  return spoken;
+/** Lines by episode id. */
+export function spokenLines(captions: FilmTexts["captions"]): ReadonlyMap<string, readonly SpokenLine[]> {
+  return new Map([...captions].map(([episode, { file, bytes }]) => [episode, linesOf(openCaptions(file, bytes))]));
 }
 
 /** One line for each caption, with the words that it is the first to show. */

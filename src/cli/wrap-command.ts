@@ -19,6 +19,7 @@ import {
 } from "../wrap/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { writeKeepingEdits } from "./generated-files.ts";
 import type { Loaded } from "./load-garden.ts";
 
@@ -90,10 +91,7 @@ async function readCaptionFile(recordsDir: string, episode: Episode, { captions 
     const folder = await effects.openRecords(path.dirname(found));
     return { file: shown(found, recordsDir), bytes: await folder.read(path.basename(found)) };
   }
-  // WebVTT keeps more than SubRip; of several files the first by name.
-  const [first] = [...episode.captions].sort(
-    (a, b) => Number(/\.srt$/i.test(a)) - Number(/\.srt$/i.test(b)) || (a < b ? -1 : 1),
-  );
+  const first = captionFileOf(episode);
   if (first === undefined) {
     effects.err(
       `No captions lie beside ${episode.place?.file ?? episode.id} yet; this is what the records alone tell.`,
@@ -125,10 +123,11 @@ async function briefOf({ garden, today }: Loaded, episode: Episode, outDir: stri
 }
 
 async function glossaryOf(recordsDir: string, { glossary }: WrapOptions, effects: Effects) {
-  const file = glossary === undefined ? path.join(recordsDir, "glossary.txt") : path.resolve(effects.cwd, glossary);
+  if (glossary === undefined) return ownGlossary(recordsDir, effects);
+  const file = path.resolve(effects.cwd, glossary);
   const text = await effects.readText(file);
-  if (text === undefined && glossary !== undefined) throw new CommandError(`There is no file ${file}.`, EXIT.couldNot);
-  return text === undefined ? undefined : readGlossary(text);
+  if (text === undefined) throw new CommandError(`There is no file ${file}.`, EXIT.couldNot);
+  return readGlossary(text);
 }
 
 async function commentsOf(recordsDir: string, episode: Episode, { comments }: WrapOptions, effects: Effects) {

@@ -16,6 +16,7 @@ import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { SiteFile } from "./page-data/shapes.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
+import { type FilmTexts, publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { whilePublishing } from "./publish-lock.ts";
 import { indexForSearch } from "./search-index.ts";
@@ -40,6 +41,8 @@ export interface BuildOptions {
   readonly fieldLists?: readonly FieldList[] | undefined;
   /** The garden's weather; without it the recaps tell none. */
   readonly weather?: Weather | undefined;
+  /** What films say; without it their pages show what the records tell. */
+  readonly films?: FilmTexts | undefined;
   readonly report?: { step(text: string): void } | undefined;
 }
 
@@ -90,7 +93,8 @@ async function build(garden: Garden, options: BuildOptions): Promise<BuiltSites>
     comparisons,
     options.weather,
   );
-  const pages = publicSite(open, options.today, options.photos, comparisons, options.weather);
+  const films = options.films && publicCaptions(garden, open, options.films);
+  const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films);
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {

@@ -8,6 +8,7 @@ export { fieldListPage } from "./field-list/field-list-page.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
+export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
 export { publicGarden } from "./public-garden.ts";
 export { PublishRunning } from "./publish-lock.ts";
 export { recapDocument } from "./recap-page.ts";

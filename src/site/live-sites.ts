@@ -13,6 +13,7 @@ import { fieldListPage } from "./field-list/field-list-page.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
+import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { typeOf } from "./static-server.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
@@ -89,9 +90,9 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, fieldLists = [], comparisons = new Map(), weather } = materials;
+  const { today, photos, briefs, fieldLists = [], comparisons = new Map(), weather, films } = materials;
   const open = publicGarden(garden);
-  const pages = publicSite(open, today, photos, comparisons, weather);
+  const pages = publicSite(open, today, photos, comparisons, weather, films && publicCaptions(garden, open, films));
   const field = fieldSite(
     garden,
     today,

@@ -1,6 +1,7 @@
 /**
  * The garden as viewers may see it. Everything the public site shows is made from what this function lets through, so
- * this file is the one place to read when asking whether something private can get out.
+ * this file is the one place to read when asking whether something private can get out; what films say is let through by
+ * public-captions.ts beside it.
  *
  * A record is kept back when it says so itself, and when it lies in, grows in or shows something that is kept back: a
  * private site keeps its beds back, a private bed its photos and events. What follows from the records (plantings,

@@ -11,19 +11,24 @@ export interface VideoData {
   /** Absolute addresses. */
   readonly thumbnails: readonly string[];
   readonly published: Day;
-  /** Seconds. */
-  readonly length: number;
+  /** Seconds, when it is known. */
+  readonly length?: number | undefined;
   /** Where the film is watched. */
   readonly film: string;
   /** Address for embedding, only when the person gives one. */
   readonly embed?: string | undefined;
-  /** Absolute address of the episode's page; a chapter is its media fragment (W3C Media Fragments URI 1.0): "#t=83". */
-  readonly page: string;
-  readonly chapters: readonly Chapter[];
+  readonly chapters: readonly ClipData[];
+}
+
+export interface ClipData extends Pick<Chapter, "at" | "title"> {
+  /** Seconds, when it is known. */
+  readonly until?: number | undefined;
+  /** Address that opens the film there. */
+  readonly url: string;
 }
 
 export function videoObject(video: VideoData): object {
-  const { name, description, thumbnails, published, length, film, embed, page, chapters } = video;
+  const { name, description, thumbnails, published, length, film, embed, chapters } = video;
   return {
     "@context": "https://schema.org",
     "@type": "VideoObject",
@@ -31,18 +36,18 @@ export function videoObject(video: VideoData): object {
     description: description === "" ? name : description,
     thumbnailUrl: thumbnails,
     uploadDate: published,
-    duration: isoDuration(length),
+    ...(length === undefined ? {} : { duration: isoDuration(length) }),
     url: film,
     ...(embed === undefined ? {} : { embedUrl: embed }),
     ...(chapters.length === 0
       ? {}
       : {
-          hasPart: chapters.map(({ title, at, until }) => ({
+          hasPart: chapters.map(({ title, at, until, url }) => ({
             "@type": "Clip",
             name: title,
             startOffset: Math.floor(at),
-            endOffset: Math.max(Math.floor(at) + 1, Math.floor(until)),
-            url: `${page}#t=${Math.floor(at)}`,
+            ...(until === undefined ? {} : { endOffset: Math.max(Math.floor(at) + 1, Math.floor(until)) }),
+            url,
           })),
         }),
   };

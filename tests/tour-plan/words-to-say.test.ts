@@ -1,7 +1,8 @@
 /** The words of a tour: links, outlines and closings that can be said aloud as they stand, each resting on a line of the records. */
 import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { readSpoken } from "../../src/cli/spoken-captions.ts";
+import { readCaptionFiles } from "../../src/cli/film-captions.ts";
+import { spokenLines } from "../../src/cli/spoken-captions.ts";
 import type { Garden } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
@@ -15,7 +16,8 @@ let briefs: readonly Brief[];
 beforeAll(async () => {
   const folder = await openRecordsFolder(path.join(import.meta.dirname, "../../demo-content"));
   const records = await readRecords(folder, { today });
-  garden = { ...growGarden(records, []), spoken: await readSpoken(folder, records.episodes.values()) };
+  const spoken = spokenLines(await readCaptionFiles(folder, records.episodes.values()));
+  garden = { ...growGarden(records, []), spoken };
   const ofEpisodes = [...garden.episodes.keys()].map((episode) => makeBrief(garden, { episode, today }));
   const days = ["2024-08-01", "2025-03-15", "2025-09-20", "2026-07-18"];
   briefs = [...ofEpisodes, ...days.map((day) => makeBrief(garden, { day, today }))];

@@ -210,8 +210,7 @@ describe("structured data", () => {
       published: "2026-06-20",
       length: wrap.length,
       film: "https://films.example/june",
-      page: "https://croft.example/episodes/june/",
-      chapters: wrap.chapters,
+      chapters: wrap.chapters.map((chapter) => ({ ...chapter, url: `https://films.example/june?t=${chapter.at}` })),
     }) as Record<string, unknown>;
     for (const field of ["name", "description", "thumbnailUrl", "uploadDate", "duration", "url", "hasPart"])
       expect(data[field]).toBeTruthy();
@@ -222,21 +221,21 @@ describe("structured data", () => {
         name: "Long Bed: leeks and the butterfly net",
         startOffset: 0,
         endOffset: 18,
-        url: "https://croft.example/episodes/june/#t=0",
+        url: "https://films.example/june?t=0",
       },
       {
         "@type": "Clip",
         name: "Squash Bed: Uchiki Kuri and Crown Prince",
         startOffset: 18,
         endOffset: 30,
-        url: "https://croft.example/episodes/june/#t=18",
+        url: "https://films.example/june?t=18",
       },
       {
         "@type": "Clip",
         name: "Tomato Pots: Harbinger",
         startOffset: 30,
         endOffset: 42,
-        url: "https://croft.example/episodes/june/#t=30",
+        url: "https://films.example/june?t=30",
       },
     ]);
   });

@@ -3,8 +3,8 @@ import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Episode } from "../../model.ts";
 import { capital, cropName, sayDay, sayList, sayPlural } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import type { EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
-import { filmTime } from "./film-time.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
 import type { Shown, ShownStop } from "./shown.ts";
@@ -13,6 +13,9 @@ import { cropOf, episodesInOrder, type View } from "./view.ts";
 
 /** Beds named before the rest is counted. */
 const NAMED_BEDS = 3;
+
+/** Photos of the filming day on one page. */
+const PHOTOS = 12;
 
 /** Days from the filming day within which a photo shows the bed as viewers saw it. */
 const SAME_WEEK = 7;
@@ -36,8 +39,9 @@ export function episodeCard(view: View, episode: Episode): EpisodeCard {
   };
 }
 
-export function episodePages(view: View, shown: Shown): readonly EpisodePage[] {
+export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): readonly EpisodePage[] {
   return episodesInOrder(view.garden).map((episode) => {
+    const wrapped = wraps.get(episode.id);
     const picture = pictureOf(view, episode);
     return {
       id: episode.id,
@@ -47,17 +51,19 @@ export function episodePages(view: View, shown: Shown): readonly EpisodePage[] {
       about: storyHtml(episode.body),
       picture,
       stops: (shown.stops.get(episode.id) ?? []).map((stop) => stopShown(view, stop, episode)),
-      data: filmData(view, episode, picture),
+      wrap: wrapped?.shown,
+      photos: photosOfThatDay(view, episode, picture),
+      data: filmData(view, episode, picture, wrapped),
     };
   });
 }
 
-function stopShown(view: View, { stop, plantings }: ShownStop, episode: Episode): EpisodePage["stops"][number] {
+function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Episode): EpisodePage["stops"][number] {
   const { garden, links } = view;
   const seen = new Set<string>();
   return {
     bed: { href: links.bed(stop.bed), text: garden.beds.get(stop.bed)?.title ?? stop.bed },
-    at: stop.at === undefined ? undefined : filmTime(stop.at),
+    at,
     varieties: plantings.flatMap((planting) => {
       const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
       const crop = cropOf(garden, planting);
@@ -87,6 +93,21 @@ function sayWalk(view: View, episode: Episode): string {
   const named = beds.length <= NAMED_BEDS + 1 ? beds : beds.slice(0, NAMED_BEDS);
   const rest = beds.length - named.length;
   return ` It stops at ${sayList(rest === 0 ? named : [...named, sayPlural(rest, "more bed", "more beds")])}.`;
+}
+
+/** In the order of the stops; those of no bed last. */
+function photosOfThatDay(view: View, episode: Episode, but: Picture | undefined): readonly Picture[] {
+  const order = episode.stops.map(({ bed }) => bed);
+  const rank = ({ bed }: ShownPhoto) => {
+    const at = bed === undefined ? -1 : order.indexOf(bed);
+    return at < 0 ? order.length : at;
+  };
+  return view.book.all
+    .filter(({ day }) => day === episode.day)
+    .sort((a, b) => rank(a) - rank(b))
+    .map((photo) => view.book.picture(photo))
+    .filter(({ src }) => src !== but?.src)
+    .slice(0, PHOTOS);
 }
 
 /** A photo of the film's week, the nearest day and the earliest stop first. */

@@ -1,90 +1,95 @@
-/** What a film's page shows of its wrap: chapters that jump, the transcript, varieties with their times, data for search engines. */
+/** What films say, as their pages show it: chapters that jump, the transcript, varieties with the times they are named at. */
 import type { Episode } from "../../model.ts";
 import { cropName } from "../../timeline/index.ts";
-import { videoObject, type Wrap, wrapEpisode } from "../../wrap/index.ts";
-import type { Picture, SourceLine } from "./shapes.ts";
+import { type Wrap, wrapEpisode } from "../../wrap/index.ts";
+import type { FilmTexts } from "../public-captions.ts";
+import type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
+import { filmAt, filmTime } from "./film-time.ts";
 import { sourceLine, webAddress } from "./sources.ts";
 import type { View } from "./view.ts";
 
-/** A moment of the film: `seconds` into it, "6:40" as players show it, and an anchor on the page. */
-export interface FilmMoment {
-  readonly seconds: number;
-  readonly time: string;
-  /** "t=400", as a media fragment names it. */
-  readonly anchor: string;
+/** By episode id. Films whose captions hold no word have none. */
+export type EpisodeWraps = ReadonlyMap<string, EpisodeWrap>;
+
+export interface EpisodeWrap {
+  readonly wrap: Wrap;
+  readonly shown: EpisodeWrapShown;
+  /** A moment as other pages name it. */
+  moment(seconds: number): FilmMoment;
 }
 
-export interface EpisodeWrapShown {
-  readonly chapters: readonly (FilmMoment & { readonly title: string; readonly bedHref?: string | undefined })[];
-  /** Plain text, names set right. */
-  readonly transcript: readonly (FilmMoment & { readonly text: string })[];
-  readonly varieties: readonly (FilmMoment & {
-    readonly href: string;
-    readonly name: string;
-    readonly crop: string;
-    readonly source?: SourceLine | undefined;
-  })[];
-  /** JSON-LD, safe inside a script element; undefined without the site's address, the film's own or a picture. */
-  readonly data?: string | undefined;
+/** Give it the view of the public garden, and only the captions that viewers may read. */
+export function episodeWraps(view: View, { captions, glossary }: FilmTexts): EpisodeWraps {
+  const wraps = new Map<string, EpisodeWrap>();
+  for (const [id, file] of captions) {
+    const episode = view.garden.episodes.get(id);
+    if (episode === undefined) continue;
+    const { wrap } = wrapEpisode({ garden: view.garden, episode, captions: file, glossary });
+    if (wrap.transcript.length > 0) wraps.set(id, shownOf(view, episode, wrap));
+  }
+  return wraps;
 }
 
-export interface EpisodeCaptions {
-  readonly file: string;
-  readonly bytes: Uint8Array;
-}
-
-/** Give it the view of the public garden only: everything here is made from what that one knows. */
-export function episodeWrap(
-  view: View,
-  episode: Episode,
-  captions: EpisodeCaptions,
-  picture?: Picture,
-): EpisodeWrapShown {
+function shownOf(view: View, episode: Episode, wrap: Wrap): EpisodeWrap {
   const { garden, links } = view;
-  const { wrap } = wrapEpisode({ garden, episode, captions });
+  const film = webAddress(episode.link);
+  const page = links.episode(episode.id);
+  const transcript = transcriptOf(wrap, film);
+  const anchors = transcript.flatMap(({ anchor, paragraphs }) => [
+    anchor,
+    ...paragraphs.flatMap((one) => one.anchor ?? []),
+  ]);
+  const moment = (seconds: number): FilmMoment => {
+    const anchor = anchors.findLast((one) => secondsOf(one) <= Math.floor(seconds)) ?? anchors[0];
+    return { time: filmTime(seconds), href: film === undefined ? `${page}#${anchor}` : filmAt(film, seconds) };
+  };
   return {
-    chapters: wrap.chapters.map(({ at, time, title, bed }) => ({
-      ...moment(at, time),
-      title,
-      bedHref: bed === undefined || !garden.beds.has(bed) ? undefined : links.bed(bed),
-    })),
-    transcript: wrap.transcript.map(({ at, time, text }) => ({ ...moment(at, time), text })),
-    varieties: wrap.coverage.named.flatMap(({ variety: id, title, at, time }) => {
-      const variety = garden.varieties.get(id);
-      if (variety === undefined) return [];
-      const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
-      return [
-        {
-          ...moment(at, time),
-          href: links.variety(id),
-          name: title,
-          crop: crop === undefined ? "" : cropName(crop, 1),
-          source: sourceLine(variety.source),
-        },
-      ];
-    }),
-    data: data(view, episode, wrap, picture),
+    wrap,
+    moment,
+    shown: {
+      transcript,
+      chapters: wrap.chapters.map(({ at, title }) => ({ at: moment(at), title, anchor: anchorAt(at) })),
+      varieties: wrap.coverage.named.flatMap(({ variety: id, title, at }) => {
+        const variety = garden.varieties.get(id);
+        if (variety === undefined) return [];
+        const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+        return [
+          {
+            at: moment(at),
+            href: links.variety(id),
+            name: title,
+            crop: crop === undefined ? "" : cropName(crop, 1),
+            source: sourceLine(variety.source),
+          },
+        ];
+      }),
+    },
   };
 }
 
-function moment(at: number, time: string): FilmMoment {
-  const seconds = Math.floor(at);
-  return { seconds, time, anchor: `t=${seconds}` };
+function anchorAt(seconds: number): string {
+  return `t=${Math.floor(seconds)}`;
 }
 
-function data(view: View, episode: Episode, wrap: Wrap, picture: Picture | undefined): string | undefined {
-  const { address } = view.garden.settings;
-  const film = webAddress(episode.link);
-  if (address === undefined || film === undefined || picture === undefined) return undefined;
-  const object = videoObject({
-    name: episode.title,
-    description: wrap.description.text,
-    thumbnails: [address + picture.src],
-    published: episode.published ?? episode.day,
-    length: wrap.length,
-    film,
-    page: address + view.links.episode(episode.id),
-    chapters: wrap.chapters,
+function secondsOf(anchor: string): number {
+  return Number(anchor.slice("t=".length));
+}
+
+/** Chapters with their paragraphs. Every anchor stands once, however many paragraphs begin within a second. */
+function transcriptOf({ chapters, transcript }: Wrap, film: string | undefined): readonly TranscriptPart[] {
+  const parts = chapters.length === 0 ? [{ at: 0, title: undefined }] : chapters;
+  const taken = new Set(parts.map(({ at }) => anchorAt(at)));
+  return parts.map(({ at, title }, index) => {
+    const next = parts[index + 1]?.at ?? Number.POSITIVE_INFINITY;
+    const said = transcript.filter((one) => (one.at >= at || index === 0) && one.at < next);
+    return {
+      anchor: anchorAt(at),
+      title,
+      paragraphs: said.map(({ at: from, time, text }) => {
+        const anchor = taken.has(anchorAt(from)) ? undefined : anchorAt(from);
+        taken.add(anchorAt(from));
+        return { at: { time, href: film === undefined ? undefined : filmAt(film, from) }, anchor, text };
+      }),
+    };
   });
-  return JSON.stringify(object).replace(/</gu, "\\u003c");
 }

@@ -1,10 +1,12 @@
-/** All public pages of a garden on a day. Give it only what `publicGarden` let through. */
+/** All public pages of a garden on a day. Give it only what `publicGarden` and `publicCaptions` let through. */
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { sayDay } from "../../timeline/index.ts";
+import type { FilmTexts } from "../public-captions.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
+import { episodeWraps } from "./episode-wrap.ts";
 import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { namesToJumpTo } from "./names-to-jump-to.ts";
@@ -25,10 +27,12 @@ export function publicSite(
   photos: ReadonlyMap<string, PublishedPhoto>,
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
   weather: Weather = noWeather,
+  films?: FilmTexts,
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
   const { links } = view;
-  const shown = shownIn(view);
+  const wraps = films === undefined ? new Map() : episodeWraps(view, films);
+  const shown = shownIn(view, wraps);
   const harvests = harvestsByYear(view);
   const sites = sitesWithBeds(view);
   // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
@@ -55,7 +59,7 @@ export function publicSite(
     bedPages: bedPages(view, sites, shown),
     thenAndNow: thenAndNowPages(view),
     episodes: episodeList(view),
-    episodePages: episodePages(view, shown),
+    episodePages: episodePages(view, shown, wraps),
     recaps,
     search: { href: links.search, indexHref: links.searchIndex, namesHref: links.names },
     csv: varietyCsv(view, harvests),

@@ -11,8 +11,10 @@ import type {
   ThenAndNowPage,
   WeekStrip,
 } from "./comparison-shapes.ts";
+import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
+export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
 
 export interface Link {
@@ -207,7 +209,9 @@ export interface GrownHere {
 export interface SeenIn {
   readonly episode: Link;
   readonly day: string;
-  readonly stops: readonly { readonly bed: Link; readonly at?: string | undefined }[];
+  readonly stops: readonly { readonly bed: Link; readonly at?: FilmMoment | undefined }[];
+  /** When its name is first said. */
+  readonly named?: FilmMoment | undefined;
 }
 
 export interface VarietyPage {
@@ -339,13 +343,17 @@ export interface EpisodePage {
   readonly about: string;
   readonly picture?: Picture | undefined;
   readonly stops: readonly EpisodeStopShown[];
+  /** What its captions give; undefined without any. */
+  readonly wrap?: EpisodeWrapShown | undefined;
+  /** Taken on the filming day, beside `picture`. */
+  readonly photos: readonly Picture[];
   /** JSON-LD. */
   readonly data?: string | undefined;
 }
 
 export interface EpisodeStopShown {
   readonly bed: Link;
-  readonly at?: string | undefined;
+  readonly at?: FilmMoment | undefined;
   readonly varieties: readonly {
     readonly href?: string | undefined;
     readonly name: string;
