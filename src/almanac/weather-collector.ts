@@ -52,7 +52,7 @@ interface Slip {
   count: number;
 }
 
-type Values = { -readonly [element in WeatherElement]?: number };
+type Values = { -readonly [element in WeatherElement]: number | undefined };
 
 export class WeatherCollector {
   flagged = 0;
@@ -63,6 +63,7 @@ export class WeatherCollector {
   private readonly impossible = new Map<WeatherElement, Slip>();
   private readonly counted: Record<WeatherElement, number> = { tmax: 0, tmin: 0, rain: 0 };
   private doubles: Slip | undefined;
+  private current: { readonly station: string; readonly day: Day; readonly values: Values } | undefined;
 
   constructor(file: string) {
     this.file = file;
@@ -78,21 +79,31 @@ export class WeatherCollector {
       this.impossible.set(element, slip);
       return;
     }
+    const known = this.valuesOf(station, day);
+    if (known[element] === undefined) known[element] = value;
+    else {
+      this.doubles ??= { line, shown: day, count: 0 };
+      this.doubles.count += 1;
+    }
+  }
+
+  /** The values of a day so far. Most lines speak of the day of the line before. */
+  private valuesOf(station: string, day: Day): Values {
+    if (this.current?.day === day && this.current.station === station) return this.current.values;
     let series = this.stations.get(station);
     if (series === undefined) {
       series = { days: new Map(), last: "", inOrder: true };
       this.stations.set(station, series);
     }
-    const known = series.days.get(day);
-    if (known === undefined) {
+    let values = series.days.get(day);
+    if (values === undefined) {
       series.inOrder &&= day > series.last;
       series.last = day;
-      series.days.set(day, { [element]: value });
-    } else if (known[element] === undefined) known[element] = value;
-    else {
-      this.doubles ??= { line, shown: day, count: 0 };
-      this.doubles.count += 1;
+      values = { tmax: undefined, tmin: undefined, rain: undefined };
+      series.days.set(day, values);
     }
+    this.current = { station, day, values };
+    return values;
   }
 
   /** Where a station stands; the first place told counts, and another one later is said. */
@@ -154,7 +165,7 @@ export class WeatherCollector {
     const another = count >= wrongUnit.values && count / all >= wrongUnit.share;
     const what = elementWords[element];
     if (another) {
-      for (const { days } of this.stations.values()) for (const values of days.values()) delete values[element];
+      for (const { days } of this.stations.values()) for (const values of days.values()) values[element] = undefined;
       this.problem(
         "weather/wrong-unit",
         line,
@@ -176,8 +187,8 @@ export class WeatherCollector {
     for (const { days } of this.stations.values()) {
       for (const [day, values] of days) {
         if (values.tmin === undefined || values.tmax === undefined || values.tmin <= values.tmax) continue;
-        delete values.tmin;
-        delete values.tmax;
+        values.tmin = undefined;
+        values.tmax = undefined;
         slip ??= { line: 1, shown: day, count: 0 };
         slip.count += 1;
       }

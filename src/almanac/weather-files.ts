@@ -55,35 +55,64 @@ function readByYear(file: string, text: string): WeatherFile {
 function readAccess(file: string, text: string): WeatherFile {
   const found = new WeatherCollector(file);
   const [header = [], ...body] = rowsOf(text);
-  const column = new Map(header.map((name, index) => [name.trim().toUpperCase(), index]));
-  const cell = (row: readonly string[], name: string) => (row[column.get(name) ?? -1] ?? "").trim();
-  const toSi = convertedFrom(body, cell, found);
+  const columns = header.map((name) => name.trim().toUpperCase());
+  const cellsOf = (name: string) => {
+    const at = columns.indexOf(name);
+    return (row: readonly string[]) => (row[at] ?? "").trim();
+  };
+  const [stationOf, dateOf] = [cellsOf("STATION"), cellsOf("DATE")];
+  const [latitudeOf, longitudeOf, elevationOf] = [cellsOf("LATITUDE"), cellsOf("LONGITUDE"), cellsOf("ELEVATION")];
+  const values = Object.entries(elements).map(([name, element]) => ({
+    element,
+    valueIn: cellsOf(name),
+    attributesIn: cellsOf(`${name}_ATTRIBUTES`),
+  }));
+  const toSi = convertedFrom(body, values, found);
+  let place = "";
   body.forEach((row, index) => {
-    const station = cell(row, "STATION");
-    const date = /^(\d{4})-(\d\d)-(\d\d)/.exec(cell(row, "DATE"));
-    const day = date === null ? undefined : dayOf(Number(date[1]), Number(date[2]), Number(date[3]));
-    const position = positionOf(cell(row, "LATITUDE"), cell(row, "LONGITUDE"), cell(row, "ELEVATION"));
-    if (position !== undefined) found.place(station, position, day, index + 2);
-    for (const [name, element] of Object.entries(elements)) {
-      const value = cell(row, name);
+    const station = stationOf(row);
+    const day = accessDay(dateOf(row));
+    const here = `${station} ${latitudeOf(row)} ${longitudeOf(row)} ${elevationOf(row)}`;
+    if (here !== place) {
+      place = here;
+
+      const position = positionOf(latitudeOf(row), longitudeOf(row), elevationOf(row));
+      if (position !== undefined) found.place(station, position, day, index + 2);
+    }
+    for (const { element, valueIn, attributesIn } of values) {
+      const value = valueIn(row);
       if (value === "" || value === "-9999") continue;
-      const attributes = cell(row, `${name}_ATTRIBUTES`);
-      if ((attributes.split(",")[1] ?? "").trim() !== "") found.flagged += 1;
+      if (isFlagged(attributesIn(row))) found.flagged += 1;
       else found.add(station, day, element, toSi(Number(value), element), index + 2);
     }
   });
+
   return found.finish("ghcn access");
+}
+
+/** "2026-06-14", with or without an hour behind it. */
+function accessDay(written: string): Day | undefined {
+  return /^\d{4}-\d\d-\d\d/.test(written)
+    ? dayOf(Number(written.slice(0, 4)), Number(written.slice(5, 7)), Number(written.slice(8, 10)))
+    : undefined;
+}
+
+/** Attributes are "measurement,quality,source"; any letter for quality says that a check failed. */
+function isFlagged(attributes: string): boolean {
+  const quality = attributes.charAt(attributes.indexOf(",") + 1);
+  return attributes.includes(",") && quality !== "" && quality !== "," && quality !== " ";
 }
 
 /** Search services hand out values already converted; tenths are whole numbers, converted ones are not. */
 function convertedFrom(
   body: readonly (readonly string[])[],
-  cell: (row: readonly string[], name: string) => string,
+  values: readonly { readonly element: WeatherElement; readonly valueIn: (row: readonly string[]) => string }[],
   found: WeatherCollector,
 ): (value: number, element: WeatherElement) => number {
-  const names = Object.keys(elements);
-  if (!body.some((row) => names.some((name) => cell(row, name).includes(".")))) return (value) => value / 10;
-  const fahrenheit = body.some((row) => Number(cell(row, "TMAX")) > 57);
+  if (!body.some((row) => values.some(({ valueIn }) => valueIn(row).includes(".")))) return (value) => value / 10;
+  const highest = values.find(({ element }) => element === "tmax");
+  const fahrenheit = body.some((row) => Number(highest?.valueIn(row)) > 57);
+
   found.problem(
     "weather/units-converted",
     1,

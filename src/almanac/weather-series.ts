@@ -104,14 +104,13 @@ export function gardenWeather(texts: readonly PlainText[], garden: Position | un
 }
 
 function merge(stations: readonly StationDays[], today: Day) {
+  const [only, second] = stations;
+  if (only !== undefined && second === undefined) return fromOne(only, today);
   const temperatureDays = stations.map(() => 0);
   const rainDays = stations.map(() => 0);
   const days = new Map<Day, SeriesDay>();
-  const [only, second] = stations;
-  const order =
-    only !== undefined && second === undefined
-      ? only.days.keys()
-      : [...new Set(stations.flatMap((station) => [...station.days.keys()]))].sort();
+  const order = [...new Set(stations.flatMap((station) => [...station.days.keys()]))].sort();
+
   const count = (tally: number[], index: number) => {
     tally[index] = (tally[index] ?? 0) + 1;
   };
@@ -129,6 +128,20 @@ function merge(stations: readonly StationDays[], today: Day) {
   return { days, temperatureDays, rainDays };
 }
 
+/** The same of a single station, whose days are in order already: what most gardens have. */
+function fromOne(station: StationDays, today: Day) {
+  const days = new Map<Day, SeriesDay>();
+  let [temperatures, rains] = [0, 0];
+  for (const [day, { tmax, tmin, rain }] of station.days) {
+    const warm = tmax !== undefined || tmin !== undefined;
+    if (day > today || (!warm && rain === undefined)) continue;
+    if (warm) temperatures += 1;
+    if (rain !== undefined) rains += 1;
+    days.set(day, { tmax, tmin, rain });
+  }
+  return { days, temperatureDays: [temperatures], rainDays: [rains] };
+}
+
 /** Fills short gaps of temperature in place and lists the long ones. */
 function bridge(days: Map<Day, SeriesDay>, order: readonly Day[]) {
   const gaps: WeatherGap[] = [];
@@ -138,7 +151,7 @@ function bridge(days: Map<Day, SeriesDay>, order: readonly Day[]) {
     const { tmax, tmin } = days.get(day) ?? {};
     if (tmax === undefined || tmin === undefined) continue;
     if (before !== undefined) {
-      const missing = daysBetween(before, day) - 1;
+      const missing = isNext(before, day) ? 0 : daysBetween(before, day) - 1;
       if (missing > longestBridge) gaps.push({ from: addDays(before, 1), to: addDays(day, -1), days: missing });
       else if (missing > 0) {
         bridgedDays += missing;
@@ -148,6 +161,11 @@ function bridge(days: Map<Day, SeriesDay>, order: readonly Day[]) {
     before = day;
   }
   return { gaps, bridgedDays };
+}
+
+/** Whether a day follows another within its month: quicker than counting, and true of 29 days in 30. */
+function isNext(before: Day, day: Day): boolean {
+  return day.startsWith(before.slice(0, 8)) && Number(day.slice(8)) === Number(before.slice(8)) + 1;
 }
 
 function fill(days: Map<Day, SeriesDay>, before: Day, after: Day, missing: number): void {

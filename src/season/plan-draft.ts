@@ -51,7 +51,8 @@ export function planDraft(book: SeasonBook, year: number, rotation: Rotation, ne
     (bed) => bed.inUseUntil === undefined || bed.inUseUntil > book.until,
   );
   const places = beds.filter((bed) => !isStaging(bed)).map((bed) => placeOf(book, bed));
-  const cost = (wish: Wish, place: Place) => costOf(book, rotation, year + 1, wish, place);
+  const pots = new Set(beds.filter((bed) => !isGround(bed)).map(({ id }) => id));
+  const cost = (wish: Wish, place: Place) => costOf(book, rotation, year + 1, wish, place, pots);
   const solved = assignBeds(wishes, places, cost, costs.tooFull);
   return {
     year: year + 1,
@@ -194,7 +195,14 @@ function placeOf(book: SeasonBook, bed: Bed): Place {
   };
 }
 
-function costOf(book: SeasonBook, rotation: Rotation, year: number, wish: Wish, place: Place): number {
+function costOf(
+  book: SeasonBook,
+  rotation: Rotation,
+  year: number,
+  wish: Wish,
+  place: Place,
+  pots: ReadonlySet<string>,
+): number {
   if (wish.pinned !== undefined) return wish.pinned === place.bed ? 0 : Number.POSITIVE_INFINITY;
   if (place.onlyPerennials) return Number.POSITIVE_INFINITY;
   const soon = rotation.notYet.get(place.bed)?.find(({ family, from }) => family === wish.family && from > year);
@@ -205,13 +213,8 @@ function costOf(book: SeasonBook, rotation: Rotation, year: number, wish: Wish, 
     (wish.cover && !place.cover ? costs.outOfCover : 0) +
     (!wish.cover && place.cover ? costs.outOfCover : 0) +
     (place.bed === wish.from ? 0 : site(place.bed) === site(wish.from) ? costs.moved : 3 * costs.moved) +
-    (place.pots === isPotBed(book, wish.from) ? 0 : costs.outOfCover)
+    (place.pots === pots.has(wish.from) ? 0 : costs.outOfCover)
   );
-}
-
-function isPotBed(book: SeasonBook, bed: string): boolean {
-  const record = book.garden.beds.get(bed);
-  return record !== undefined && !isGround(record);
 }
 
 function rowsOf(

@@ -4,6 +4,7 @@ import type { Bed, Place } from "../model.ts";
 import { capital, sayList, sayNumber } from "../timeline/index.ts";
 import { bedVerb, isGround, type Sentence, say, theBed } from "../tour/index.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
+import { seasonOf } from "./seasons.ts";
 
 /** One family in one bed in one season. */
 export interface BedFamily {
@@ -53,10 +54,14 @@ export interface NotYet {
 
 export function rotation(book: SeasonBook, year: number): Rotation {
   const history = bedFamilies(book);
-  const conflicts = history.filter((one) => one.year === year).flatMap((one) => conflictOf(book, history, one) ?? []);
+  const inBed = Map.groupBy(history, ({ bed }) => bed);
+  const diseases = Map.groupBy(bedDiseases(book), ({ bed }) => bed);
+  const conflicts = history
+    .filter((one) => one.year === year)
+    .flatMap((one) => conflictOf(book, inBed.get(one.bed) ?? [], diseases.get(one.bed) ?? [], one) ?? []);
   const notYet = new Map<string, readonly NotYet[]>();
   for (const bed of book.garden.beds.values()) {
-    const rows = notYetIn(book, history, bed, year + 1);
+    const rows = notYetIn(book, inBed.get(bed.id) ?? [], diseases.get(bed.id) ?? [], bed, year + 1);
     if (rows.length > 0) notYet.set(bed.id, rows);
   }
   return { history, conflicts, notYet, noCure: noCure(book, year) };
@@ -101,12 +106,18 @@ export function renewedSince(book: SeasonBook, bed: Bed, year: number): boolean 
   );
 }
 
-function conflictOf(book: SeasonBook, history: readonly BedFamily[], now: BedFamily): Conflict | undefined {
+/** `history` and `diseases` of its bed. */
+function conflictOf(
+  book: SeasonBook,
+  history: readonly BedFamily[],
+  diseases: readonly BedDisease[],
+  now: BedFamily,
+): Conflict | undefined {
   const rule = rotationRule(now.family);
   const bed = book.garden.beds.get(now.bed);
-  const before = history.findLast((one) => one.bed === now.bed && one.family === now.family && one.year < now.year);
+  const before = history.findLast((one) => one.family === now.family && one.year < now.year);
   if (rule === undefined || bed === undefined || before === undefined) return undefined;
-  const disease = diseaseIn(book, now.bed, now.family, now.year);
+  const disease = diseaseOf(diseases, now.family, now.year);
   const years = disease?.years ?? rule.years;
   if (now.year - before.year >= years || renewedSince(book, bed, before.year)) return undefined;
   const gap = now.year - before.year;
@@ -130,29 +141,48 @@ function conflictOf(book: SeasonBook, history: readonly BedFamily[], now: BedFam
   };
 }
 
-function notYetIn(book: SeasonBook, history: readonly BedFamily[], bed: Bed, next: number): readonly NotYet[] {
-  const families = [...new Set(history.filter((one) => one.bed === bed.id).map(({ family }) => family))];
+/** `history` and `diseases` of the bed. */
+function notYetIn(
+  book: SeasonBook,
+  history: readonly BedFamily[],
+  diseases: readonly BedDisease[],
+  bed: Bed,
+  next: number,
+): readonly NotYet[] {
+  const families = [...new Set(history.map(({ family }) => family))];
   return families.flatMap((family): NotYet[] => {
     const rule = rotationRule(family);
-    const last = history.findLast((one) => one.bed === bed.id && one.family === family)?.year;
+    const last = history.findLast((one) => one.family === family)?.year;
     if (rule === undefined || last === undefined || renewedSince(book, bed, last - 1)) return [];
-    const disease = diseaseIn(book, bed.id, family, next - 1);
+    const disease = diseaseOf(diseases, family, next - 1);
     const from = Math.max(last + rule.years, disease === undefined ? 0 : disease.seen + disease.years);
     if (from <= next) return [];
     return [{ family, name: rule.name, reason: rule.reason, from, last, disease: disease?.name }];
   });
 }
 
-/** A disease of the soil noted in a bed up to a season, with the season it was last seen in. */
-function diseaseIn(book: SeasonBook, bed: string, family: string, year: number) {
-  const bySeason = (day: string) => book.seasons.find(({ from, to }) => day >= from && day <= to)?.year ?? 0;
-  let found: { name: string; years: number; seen: number; advice: string } | undefined;
-  for (const { trouble, bed: where } of book.troubles) {
-    const seen = bySeason(trouble.opened);
+/** A disease of the soil noted in a bed, with the season it was seen in. */
+interface BedDisease {
+  readonly bed: string;
+  readonly family: string;
+  readonly name: string;
+  readonly years: number;
+  readonly seen: number;
+}
+
+function bedDiseases(book: SeasonBook): readonly BedDisease[] {
+  const seasonStarts = book.garden.settings.seasonStarts;
+  return book.troubles.flatMap(({ trouble, bed }): BedDisease[] => {
     const row = soilDiseases.find(({ cause }) => cause.test(trouble.cause.toLowerCase()));
-    if (where === bed && row?.family === family && seen <= year) found = { ...row, seen };
-  }
-  return found;
+    if (row === undefined) return [];
+    const { family, name, years } = row;
+    return [{ bed, family, name, years, seen: seasonOf(trouble.opened, seasonStarts).year }];
+  });
+}
+
+/** The last one that was seen up to a season. */
+function diseaseOf(diseases: readonly BedDisease[], family: string, year: number): BedDisease | undefined {
+  return diseases.findLast((one) => one.family === family && one.seen <= year);
 }
 
 /** Advice on each disease of the soil seen in a season, once. */

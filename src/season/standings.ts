@@ -5,11 +5,12 @@
  */
 import { yieldPerPlant } from "../almanac/index.ts";
 import { daysBetween } from "../calendar.ts";
-import type { Day } from "../model.ts";
+import type { Day, NurseryLot, Trouble } from "../model.ts";
 import { capital, sayList, sayNumber, sayWeight } from "../timeline/index.ts";
 import {
   comparable,
   dayOnly,
+  type Ground,
   type HarvestSum,
   isSingular,
   plantName,
@@ -38,6 +39,8 @@ export interface Standings {
 
 /** Told on each side at most. */
 const mostTold = 5;
+/** Lines of pickings given as sources. */
+const mostPickings = 2;
 /** A score nearer to nothing than this is neither good nor bad. */
 const least = 0.2;
 
@@ -50,6 +53,8 @@ interface Account {
   readonly began?: number | undefined;
   readonly losses: readonly { readonly plants: number; readonly cause?: string | undefined }[];
   readonly troubles: readonly string[];
+  /** The lines it rests on. */
+  readonly grounds: readonly Ground[];
 }
 
 export function standings(book: SeasonBook, season: Season, from: Day, to: Day): Standings {
@@ -86,40 +91,41 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
     book.events.filter(({ kind, day }) => kind === "lost" && day >= from && day <= to),
     ({ variety }) => variety ?? "",
   );
-  const troubled = new Map<string, string[]>();
+  const troubled = new Map<string, Trouble[]>();
   for (const { trouble } of book.troubles) {
     if (trouble.opened < from || trouble.opened > to) continue;
-    for (const variety of trouble.varieties) troubled.set(variety, [...(troubled.get(variety) ?? []), trouble.cause]);
+    for (const variety of trouble.varieties) troubled.set(variety, [...(troubled.get(variety) ?? []), trouble]);
   }
+  const raised = Map.groupBy(book.garden.nurseryLots, ({ variety }) => variety ?? "");
+
   const ids = new Set([...picked.keys(), ...lost.keys(), ...troubled.keys()]);
   ids.delete("");
   return [...ids].sort().map((variety): Account => {
     const lots = book.lotsOf(variety).filter(({ planting }) => planting.since <= to && (planting.ended ?? to) >= from);
-    const losses = (lost.get(variety) ?? []).map(({ count, cause }) => ({ plants: count?.value ?? 1, cause }));
+    const lostLines = lost.get(variety) ?? [];
+    const losses = lostLines.map(({ count, cause }) => ({ plants: count?.value ?? 1, cause }));
+    const troubles = troubled.get(variety) ?? [];
+
     return {
       variety,
       lots,
       now: sumPickings(picked.get(variety) ?? []),
       before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
       lost: losses.reduce((sum, { plants }) => sum + plants, 0),
-      began: begunWith(book, variety, lots, from, to),
+      began: begunWith(raised.get(variety) ?? [], lots, from, to),
       losses,
-      troubles: [...new Set(troubled.get(variety) ?? [])],
+      troubles: [...new Set(troubles.map(({ cause }) => cause))],
+      grounds: [...(picked.get(variety) ?? []).slice(0, mostPickings), ...lostLines, ...troubles],
     };
   });
 }
 
 /** Plants a variety began with: those planted, or those sown indoors where that is more, because seedlings are lost too. */
-function begunWith(book: SeasonBook, variety: string, lots: readonly Lot[], from: Day, to: Day): number | undefined {
+function begunWith(raised: readonly NurseryLot[], lots: readonly Lot[], from: Day, to: Day): number | undefined {
   const planted = lots.map(({ planting }) => (planting.planted === undefined ? undefined : planting.began?.value));
   const inBeds = planted.includes(undefined) ? undefined : planted.reduce((sum: number, n) => sum + (n ?? 0), 0);
-  const sown = book.garden.nurseryLots
-    .filter(
-      (lot) =>
-        lot.variety === variety &&
-        lot.sown <= to &&
-        (lot.sown >= from || lots.some(({ planting }) => planting.sown === lot.sown)),
-    )
+  const sown = raised
+    .filter((lot) => lot.sown <= to && (lot.sown >= from || lots.some(({ planting }) => planting.sown === lot.sown)))
     .reduce((sum, lot) => sum + (lot.count?.value ?? 0), 0);
   const most = Math.max(inBeds ?? 0, sown);
   return most > 0 ? most : undefined;
@@ -159,16 +165,8 @@ function judge(
       : before === undefined
         ? "it did well in its first year"
         : "it gave more than before";
-  const within = (day: Day) => day >= from && day <= to;
-  const picked = book.pickings.filter(({ variety, day }) => variety === account.variety && within(day)).slice(0, 2);
-  const lostLines = book.events.filter(
-    ({ kind, variety, day }) => kind === "lost" && variety === account.variety && within(day),
-  );
-  const troubled = book.troubles
-    .filter(({ trouble }) => trouble.varieties.includes(account.variety) && within(trouble.opened))
-    .map(({ trouble }) => trouble);
   return {
-    ...say(text, [...picked, ...lostLines, ...troubled]),
+    ...say(text, account.grounds),
     variety: account.variety,
     score: Number.isFinite(score) ? score : 0,
     why,

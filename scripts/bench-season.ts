@@ -1,0 +1,99 @@
+/**
+ * `node scripts/bench-season.ts`: how good forecasts are on the demo's past seasons, and how long a recap and a century of
+ * weather take. Each time is the least of several runs in one warm process; the first run is printed beside it.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { gardenWeather, noWeather } from "../src/almanac/index.ts";
+import { realEffects } from "../src/cli/effects.ts";
+import { loadGarden } from "../src/cli/load-garden.ts";
+import { type BackTest, backTest, makeRecap, seasonBeginning, seasonBook } from "../src/season/index.ts";
+import { centuryWeather } from "./bench/century-weather.ts";
+import { type GardenSize, LARGE, QUARTER, writeLargeGarden } from "./bench/large-garden.ts";
+
+const RUNS = 7;
+const DEMO = path.join(import.meta.dirname, "..", "demo-content");
+const DEMO_DAY = "2026-07-18";
+const LARGE_DAY = "2026-11-20";
+
+const work = mkdtempSync(path.join(tmpdir(), "plotreel-bench-season-"));
+process.env.PLOTREEL_CACHE = path.join(work, "cache");
+try {
+  await forecasts();
+  await recaps();
+  weatherFiles();
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
+
+async function forecasts(): Promise<void> {
+  const { garden, weather } = await loadGarden({ records: DEMO, today: DEMO_DAY }, realEffects());
+  const book = seasonBook(garden, weather, DEMO_DAY);
+  for (const [when, test] of [
+    ["made on the day of sowing or planting", backTest(book)],
+    ["made 60 % of the way", backTest(book, 0.6)],
+    ["the same without weather, on the first day", backTest(seasonBook(garden, noWeather, DEMO_DAY))],
+  ] as const) {
+    if (test !== undefined) row(`forecasts of the demo, ${when}`, backTested(test), "better than the catalogue");
+  }
+  const { first, least } = times(() =>
+    makeRecap(garden, weather, { season: seasonBeginning(2026, "01-01"), today: DEMO_DAY }),
+  );
+  row("recap of the demo", `${ms(least)}, the first ${ms(first)}`);
+}
+
+function backTested(test: BackTest): string {
+  const one = (value: number) => value.toFixed(1);
+  return (
+    `${test.plantings} plantings: mean ${one(test.meanError)} days off, catalogue ${one(test.catalogueMeanError)}; ` +
+    `median ${test.medianError} and ${test.catalogueMedianError}; ` +
+    `${Math.round(test.coverage * 100)} % within windows of ${Math.round(test.windowDays)} days`
+  );
+}
+
+async function recaps(): Promise<void> {
+  const large = await recapTimes("large", LARGE);
+  const quarter = await recapTimes("quarter", QUARTER);
+  row("recap over ten seasons of the large garden", `${ms(large.least)}, the first ${ms(large.first)}`, "≤ 300 ms");
+  row("growth exponent from a quarter of the size", exponent(large.least, quarter.least, 4));
+}
+
+async function recapTimes(name: string, size: GardenSize) {
+  const records = path.join(work, name);
+  writeLargeGarden(records, size);
+  const { garden, weather } = await loadGarden({ records, today: LARGE_DAY }, realEffects());
+  return times(() => makeRecap(garden, weather, { season: seasonBeginning(2026, "01-01"), today: LARGE_DAY }));
+}
+
+function weatherFiles(): void {
+  const whole = centuryWeather(100);
+  const quarter = centuryWeather(25);
+  for (const [layout, text] of Object.entries(whole)) {
+    const read = (of: string) => times(() => gardenWeather([{ file: "weather", text: of }], undefined, DEMO_DAY));
+    const { first, least } = read(text);
+    row(`a hundred years of weather, ${layout}`, `${ms(least)}, the first ${ms(first)}`, "≤ 200 ms");
+    row("  growth exponent from 25 years", exponent(least, read(quarter[layout] ?? "").least, 4));
+  }
+}
+
+function times(work: () => unknown): { readonly first: number; readonly least: number } {
+  const all = Array.from({ length: RUNS }, () => {
+    const began = performance.now();
+    work();
+    return performance.now() - began;
+  });
+  return { first: all[0] ?? 0, least: Math.min(...all) };
+}
+
+function exponent(large: number, small: number, sizes: number): string {
+  return (Math.log(large / small) / Math.log(sizes)).toFixed(2);
+}
+
+function ms(value: number): string {
+  return `${value.toFixed(0)} ms`;
+}
+
+function row(what: string, figure: string, goal?: string): void {
+  console.log(`${what.padEnd(60)} ${figure}${goal === undefined ? "" : `   (goal ${goal})`}`);
+}
