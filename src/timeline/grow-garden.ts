@@ -69,7 +69,7 @@ const rank = new Map<EventKind, number>(steps.map(({ kind }, index) => [kind, in
 const takers = new Map<EventKind, Step["take"]>(steps.map(({ kind, take }) => [kind, take]));
 
 export function growGarden(records: Records, photos: readonly Photo[]): Garden {
-  const events = records.events.toSorted(inOrder);
+  const events = inOrder(records.events);
   const ledger = openLedger(records, events);
   for (const bed of records.beds.values()) bedHistory(ledger, bed);
   const spoken = [...spokenPromises(records.episodes.values())];
@@ -126,16 +126,26 @@ function linesOf(events: readonly Event[]): readonly Line[] {
   return lines;
 }
 
-function inOrder(a: Event, b: Event): number {
-  return (
-    compare(a.day, b.day) ||
-    (rank.get(a.kind) ?? 0) - (rank.get(b.kind) ?? 0) ||
-    compare(a.place.file, b.place.file) ||
-    a.place.line - b.place.line ||
-    a.place.column - b.place.column ||
-    a.id.length - b.id.length ||
-    compare(a.id, b.id)
+function inOrder(events: readonly Event[]): readonly Event[] {
+  const troubles = new Set(events.filter(({ kind }) => kind === "trouble").map(dayAndCause));
+  const afterTrouble = (rank.get("trouble") ?? 0) + 0.5;
+  // "trouble: hornworm" and "cured: hornworm" of one day are in the order of life; else a cure ends what was there before.
+  const rankOf = (event: Event) =>
+    event.kind === "cured" && troubles.has(dayAndCause(event)) ? afterTrouble : (rank.get(event.kind) ?? 0);
+  return events.toSorted(
+    (a, b) =>
+      compare(a.day, b.day) ||
+      rankOf(a) - rankOf(b) ||
+      compare(a.place.file, b.place.file) ||
+      a.place.line - b.place.line ||
+      a.place.column - b.place.column ||
+      a.id.length - b.id.length ||
+      compare(a.id, b.id),
   );
+}
+
+function dayAndCause({ day, cause }: Event): string {
+  return `${day} ${cause?.toLowerCase()}`;
 }
 
 function byDay(a: Change, b: Change): number {

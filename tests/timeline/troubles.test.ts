@@ -33,6 +33,16 @@ describe("a trouble", () => {
     ]);
   });
 
+  test("may be over on the day it was noted", () => {
+    const lines: Line[] = [
+      beans,
+      ["2026-05-23", "cured", { variety: "aquadulce", cause: "blackfly" }],
+      ["2026-05-23", "trouble", { variety: "aquadulce", cause: "Blackfly" }],
+    ];
+    expect(troublesOn(lines, "2026-07-01")).toMatchObject([{ opened: "2026-05-23", ended: "2026-05-23" }]);
+    expect(rulesOf(grow({ lines }).problems)).not.toContain("timeline/no-such-trouble");
+  });
+
   test("noted again stays one trouble", () => {
     const lines: Line[] = [
       beans,
