@@ -72,7 +72,7 @@ function chartHtml({ id, title, svg, summary, method, table }: ChartFigure): str
 function tableHtml({ title, head, rows }: DataTable, named: boolean): string {
   const cells = ([first = "", ...rest]: readonly string[]) =>
     `<tr><th scope="row">${text(first)}</th>${rest.map((cell) => `<td>${text(cell)}</td>`).join("")}</tr>`;
-  return `<div class="sideways" tabindex="0" role="region" aria-label="${text(title)}"><table class="data">${named ? `<caption>${text(title)}</caption>` : ""}<thead><tr>${head.map((cell) => `<th scope="col">${text(cell)}</th>`).join("")}</tr></thead><tbody>${rows.map(cells).join("")}</tbody></table></div>`;
+  return `<section class="sideways" tabindex="0" aria-label="${text(title)}"><table class="data">${named ? `<caption>${text(title)}</caption>` : ""}<thead><tr>${head.map((cell) => `<th scope="col">${text(cell)}</th>`).join("")}</tr></thead><tbody>${rows.map(cells).join("")}</tbody></table></section>`;
 }
 
 function text(words: string): string {
