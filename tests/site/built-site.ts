@@ -3,9 +3,11 @@ import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { parseHTML } from "linkedom";
 import { type Browser, chromium } from "playwright-core";
+import { readCaptionFiles } from "../../src/cli/film-captions.ts";
 import type { Garden } from "../../src/model.ts";
 import { openPhotoFolder, type PublishedPhoto, publishPhotos, readPhotos } from "../../src/photos/index.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
+import type { FilmTexts } from "../../src/site/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 
 export const today = "2026-07-18";
@@ -23,6 +25,10 @@ export async function photoCopies(
 ): Promise<ReadonlyMap<string, PublishedPhoto>> {
   const { copies } = await publishPhotos(garden.photos, { recordsDir, cacheDir: path.join(cacheDir, "photos") });
   return copies;
+}
+
+export async function filmTexts(garden: Garden, recordsDir: string): Promise<FilmTexts> {
+  return { captions: await readCaptionFiles(await openRecordsFolder(recordsDir), garden.episodes.values()) };
 }
 
 export async function filesOf(folder: string): Promise<readonly string[]> {

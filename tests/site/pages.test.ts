@@ -1,17 +1,15 @@
 /** The demo garden's two sites, built once and walked page by page: links, validity, access, filters. */
 import { mkdtemp, readFile, rm } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { HtmlValidate } from "html-validate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Garden } from "../../src/model.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { brokenLinks, filesOf, filmTexts, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { axeViolations, htmlComplaints } from "./page-checks.ts";
 
 const demo = path.resolve("demo-content");
-const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let folder: string;
 let garden: Garden;
@@ -36,6 +34,7 @@ beforeAll(async () => {
     today,
     photos: await photoCopies(garden, demo, cacheDir),
     briefs,
+    films: await filmTexts(garden, demo),
   });
   publicServer = await serveFolder(sites.publicDir);
   fieldServer = await serveFolder(sites.privateDir);
@@ -80,26 +79,11 @@ describe("the files", () => {
   });
 
   it("are valid HTML", async () => {
-    const validator = new HtmlValidate({
-      extends: ["html-validate:recommended"],
-      rules: {
-        // Astro writes attributes and void elements its own way; long titles are a matter of taste. A camera's picture
-        // may have a name.
-        "aria-label-misuse": ["error", { allowAnyNamable: true }],
-        "attribute-boolean-style": "off",
-        "attribute-empty-style": "off",
-        "long-title": "off",
-        "no-trailing-whitespace": "off",
-        "void-style": "off",
-      },
-    });
     const complaints: string[] = [];
     for (const siteDir of [sites.publicDir, sites.privateDir]) {
       for (const file of await filesOf(siteDir)) {
         if (!file.endsWith(".html") || file.startsWith("briefs/")) continue;
-        const { results } = await validator.validateString(await readFile(path.join(siteDir, file), "utf8"));
-        for (const { messages } of results)
-          complaints.push(...messages.map(({ line, ruleId, message }) => `${file}:${line} ${ruleId}: ${message}`));
+        for (const complaint of await htmlComplaints(path.join(siteDir, file))) complaints.push(`${file}:${complaint}`);
       }
     }
     expect(complaints.slice(0, 10)).toEqual([]);
@@ -225,17 +209,4 @@ describe("in a browser", () => {
 
 async function visibleRows(page: Page): Promise<number> {
   return page.locator(".row").filter({ visible: true }).count();
-}
-
-async function axeViolations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown[]; failureSummary: string }[] }[] }> };
-    };
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id} ${target.join(" ")} ${failureSummary}`),
-    );
-  });
 }

@@ -68,11 +68,11 @@ function shownOf(view: View, episode: Episode, wrap: Wrap): EpisodeWrap {
 }
 
 function anchorAt(seconds: number): string {
-  return `t=${Math.floor(seconds)}`;
+  return `t-${Math.floor(seconds)}`;
 }
 
 function secondsOf(anchor: string): number {
-  return Number(anchor.slice("t=".length));
+  return Number(anchor.slice("t-".length));
 }
 
 /** Chapters with their paragraphs. Every anchor stands once, however many paragraphs begin within a second. */

@@ -11,7 +11,7 @@ export interface FilmMoment {
 
 /** A stretch of what is said, from one chapter's beginning to the next. */
 export interface TranscriptPart {
-  /** "t=400", as a media fragment names it. */
+  /** "t-400", by seconds into the film. */
   readonly anchor: string;
   /** The chapter's name; undefined in a film too short for chapters. */
   readonly title?: string | undefined;

@@ -6,7 +6,7 @@ import { sayDay } from "../../timeline/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
-import { episodeWraps } from "./episode-wrap.ts";
+import { type EpisodeWraps, episodeWraps } from "./episode-wrap.ts";
 import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { namesToJumpTo } from "./names-to-jump-to.ts";
@@ -31,7 +31,7 @@ export function publicSite(
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
   const { links } = view;
-  const wraps = films === undefined ? new Map() : episodeWraps(view, films);
+  const wraps: EpisodeWraps = films === undefined ? new Map() : episodeWraps(view, films);
   const shown = shownIn(view, wraps);
   const harvests = harvestsByYear(view);
   const sites = sitesWithBeds(view);
