@@ -37,7 +37,8 @@ try {
     "the garden",
     `${large.cold.events} events; cold ${(large.cold.ms / 1000).toFixed(1)} s, warm ${(large.warm.ms / 1000).toFixed(1)} s`,
   );
-  execFileSync(process.execPath, [path.join(import.meta.dirname, "bench-tour.ts")], { stdio: "inherit" });
+  for (const script of ["bench-tour.ts", "bench-wrap.ts"])
+    execFileSync(process.execPath, [path.join(import.meta.dirname, script)], { stdio: "inherit" });
 } finally {
   rmSync(work, { recursive: true, force: true });
 }

@@ -64,6 +64,17 @@ ${rows("doubt").join("\n")}
 Counts, days, ages, sizes, weights of the day, and "new to me" are compared with the records as they were on the filming day.
 What disagrees is listed with both sides, and nothing is changed.
 
+## The page of the film
+
+\`plotreel publish\` reads the captions beside published episodes and puts on the film's page: chapters whose times open the film
+there, the varieties as they are named with their sources, the photos of that day, and what is said, with a field to find a
+word in it. Names heard wrong are set right there too. The film itself stays where it is: the page has a plain link to
+it and asks no other server for anything. Addresses get the time in both common spellings (\`?t=62#t=62\`). The pages of
+varieties and beds name the times at which films show them.
+
+Captions that name a private record, that repeat words of a private note, or that are spoken while you stand at a private bed
+are left out of the page. Everybody who watches the film still hears them: what nobody may know must not be in the film.
+
 ## Where things came from
 
 \`obtained:\` in varieties and gear decides what is said beside a thing and at the top of the description: paid promotion, own
@@ -73,7 +84,7 @@ legal advice: local rules decide.
 
 ## How well it hears
 
-\`node scripts/bench-wrap.ts\` scores it on the demo's eight films. Each has clean captions, and automatic ones made from them by a
+\`node scripts/bench-wrap.ts\`, part of \`npm run bench\`, scores it on the demo's eight films. Each has clean captions, and automatic ones made from them by a
 seeded script (\`scripts/mangle-captions.ts\`) that hears names with a pronouncing dictionary, not with the code that finds them
 again. Rules were made and set on four of the films (June 2024, March 2025, August 2025, May 2026). Of the other four only totals
 and kinds of error were looked at; their words had been read once, to label what they promise.

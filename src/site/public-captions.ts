@@ -31,13 +31,14 @@ export interface FilmTexts {
 
 /** `open` is what `publicGarden` let through of the garden. */
 export function publicCaptions(garden: Garden, open: Garden, { captions, glossary = [] }: FilmTexts): FilmTexts {
-  const names = namesKeptBack(garden, open);
+  const someKeptBack = KINDS.some((kind) => open[kind].size < garden[kind].size);
+  const names = someKeptBack ? namesKeptBack(garden, open) : new Set<string>();
   const phrases = privatePhrases(garden);
   const films = [...captions].flatMap(([id, file]) => {
     const episode = garden.episodes.get(id);
     return episode === undefined || !open.episodes.has(id) ? [] : [{ id, file, episode }];
   });
-  const secrets = { garden, open, names, phrases, glossary };
+  const secrets = { garden, open, someKeptBack, names, phrases, glossary };
   return {
     captions: new Map(films.map(({ id, file, episode }) => [id, withoutSecrets(file, episode, secrets)])),
     glossary: glossary.filter(({ name }) => !names.has(letters(name))),
@@ -47,21 +48,26 @@ export function publicCaptions(garden: Garden, open: Garden, { captions, glossar
 interface Secrets {
   readonly garden: Garden;
   readonly open: Garden;
+  /** Whether any record is, beside notes. */
+  readonly someKeptBack: boolean;
   /** Letters and digits of each name, without spaces: "thiefproofbed". */
   readonly names: ReadonlySet<string>;
   readonly phrases: PrivatePhrases;
   readonly glossary: readonly GlossaryWord[];
 }
 
+/** Records that films speak of. */
+const KINDS = ["sites", "beds", "varieties", "gear", "trials"] as const;
+
 /** The file as it is where nothing has to go. */
 function withoutSecrets(file: EpisodeCaptions, episode: Episode, secrets: Secrets): EpisodeCaptions {
-  if (secrets.names.size === 0 && secrets.phrases.size === 0) return file;
+  if (!secrets.someKeptBack && secrets.phrases.size === 0) return file;
   const opened = openCaptions(file.file, file.bytes);
   const said = saidIn(opened);
   const gone = new Set([
     ...cuesNaming(said, secrets.names),
     ...cuesRepeating(said, secrets.phrases),
-    ...cuesAbout(opened, episode, secrets),
+    ...(secrets.someKeptBack ? cuesAbout(opened, episode, secrets) : []),
   ]);
   if (gone.size === 0) return file;
   const kept = opened.cues.filter((_, cue) => !gone.has(cue));
@@ -72,7 +78,7 @@ function withoutSecrets(file: EpisodeCaptions, episode: Episode, secrets: Secret
 function namesKeptBack(garden: Garden, open: Garden): ReadonlySet<string> {
   const secret = new Set<string>();
   const known = new Set([...garden.crops.values()].flatMap(({ name, plural }) => [letters(name), letters(plural)]));
-  for (const kind of ["sites", "beds", "varieties", "gear", "trials"] as const) {
+  for (const kind of KINDS) {
     for (const [id, record] of garden[kind]) {
       const called = [
         record.title,
