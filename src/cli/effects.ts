@@ -2,6 +2,7 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash, randomBytes } from "node:crypto";
+import { readdirSync, statSync } from "node:fs";
 import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
@@ -42,6 +43,8 @@ export interface Effects {
   watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>>;
   /** Waits until the person ends the command. */
   untilStopped(): Promise<void>;
+  /** Stands for the code that reads records: what another version of it kept is left aside. */
+  readerVersion(): string;
   /** Where derived things of one records folder may be kept, absolute. */
   cacheFor(recordsDir: string): string;
 }
@@ -67,6 +70,7 @@ export function realEffects(): Effects {
       ),
     watchFolder,
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
+    readerVersion,
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
       return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
@@ -118,4 +122,15 @@ async function createText(file: string, text: string): Promise<boolean> {
     await writeWhole(file, text);
     return true;
   }
+}
+
+/** Sizes and times of the records room's own files, so that nobody has to remember to raise a number. */
+function readerVersion(): string {
+  const room = path.join(import.meta.dirname, "..", "records");
+  const files = readdirSync(room, { recursive: true, encoding: "utf8" }).sort();
+  const stamps = files.map((file) => {
+    const { size, mtimeMs } = statSync(path.join(room, file));
+    return `${file} ${size} ${mtimeMs}`;
+  });
+  return createHash("sha256").update(stamps.join("\n")).digest("base64url");
 }

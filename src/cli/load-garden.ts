@@ -9,7 +9,7 @@ import type { FilmTexts } from "../site/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
-import { openNoteCache } from "./note-cache.ts";
+import { openReadingCache } from "./reading-cache.ts";
 import { type Report, reportTo } from "./report.ts";
 import { spokenLines } from "./spoken-captions.ts";
 
@@ -40,10 +40,11 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const report = reportTo(effects);
   const folder = await effects.openRecords(recordsDir);
   const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
-  const cache = await openNoteCache(effects, cacheDir);
+  const cache = await openReadingCache(effects, cacheDir);
   const records = await readRecords(folder, {
     today,
-    cache,
+    cache: cache.files,
+    readings: cache.readings,
     onProgress: (done, total) => report.progress("Reading records", done, total),
   });
   await cache.save();

@@ -105,6 +105,8 @@ export class Names {
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
   readonly #taken = new TakenNames();
+  /** How many names were taken before the first line was read. */
+  #takenBefore = 0;
 
   constructor(records: NameRecords) {
     for (const crop of records.crops) {
@@ -136,6 +138,12 @@ export class Names {
       this.#tries.variety.add(keysOf(title), { id, rank: 3 });
       this.#taken.variety(id, title, crop, place);
     }
+    this.#takenBefore = this.#taken.count;
+  }
+
+  /** Whether the lines read so far took no name: then what a line says does not depend on them. */
+  get asBuilt(): boolean {
+    return this.#taken.count === this.#takenBefore;
   }
 
   /** The record a whole phrase names ("Long bed"), for front matter and other places where only a name stands. */

@@ -29,6 +29,8 @@ export interface NoteCache {
 export interface ParsedFile extends ParsedNote {
   readonly file: string;
   readonly text: string;
+  /** Stands for the file's content and how it is parsed. */
+  readonly key: string;
   /** Places of front matter keys in this file. */
   places(): FrontMatterPlaces;
 }
@@ -70,6 +72,7 @@ export async function readParsedFile(
       ...parse,
       file,
       text,
+      key,
       places() {
         places ??= frontMatterPlaces(text);
         return places;

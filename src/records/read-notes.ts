@@ -5,6 +5,7 @@ import { linkedPhotos } from "./linked-photos.ts";
 import type { Names } from "./names.ts";
 import { readNoteBody } from "./note-body.ts";
 import { dayOfNote } from "./note-day.ts";
+import { keptReading, type NoteReadings } from "./note-readings.ts";
 import type { NoteTree } from "./note-tree.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
@@ -13,6 +14,9 @@ import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
   readonly names: Names;
+  /** Stands for the names and settings; see note-readings.ts. */
+  readonly namesKey: string;
+  readonly readings?: NoteReadings | undefined;
   readonly settings: Pick<GardenSettings, "units" | "position">;
   readonly today: Day;
   /** Paths of all photos. */
@@ -34,7 +38,10 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   if (day === undefined) return { note: undefined, events: [], problems };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
-  const body = readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, { note: said, beds, names, settings });
+  const bodyContext = { note: said, beds, names, settings };
+  const body = keptReading(context.readings, context.namesKey, parsed, bodyContext, () =>
+    readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, bodyContext),
+  );
   problems.push(...body.problems);
   const note: Note = {
     ...said,

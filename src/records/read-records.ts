@@ -4,7 +4,8 @@ import { withFieldLists } from "./field-lists.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
-import { buildNames, type NameRecords, namesOnceHeard } from "./names.ts";
+import { buildNames, type NameRecords, type Names, namesOnceHeard } from "./names.ts";
+import { type NoteReadings, namesKey } from "./note-readings.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
 import { type NotesContext, readNote } from "./read-notes.ts";
@@ -12,11 +13,14 @@ import { checkRecord } from "./record-fronts.ts";
 import { placeRecords, type RecordPlaces } from "./record-places.ts";
 import { howToStart, type RecordsFolder } from "./records-folder.ts";
 import { gardenSchema, makeSettings, usualSettings } from "./schemas/garden.ts";
+import type { Taken } from "./taken-names.ts";
 
 export interface ReadOptions {
   readonly today: Day;
   /** Keeps parsed files from one run to the next. */
   readonly cache?: NoteCache | undefined;
+  /** Keeps what note bodies say from one run to the next. */
+  readonly readings?: NoteReadings | undefined;
   /** Called as files are read. */
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
 }
@@ -34,13 +38,22 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const described = describedRecords(places, reading);
   problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
   const photos = new Set(places.photos);
+  const read = (from: Names, heardBefore: Taken | undefined) =>
+    readNotes(places, files, {
+      names: from,
+      namesKey: namesKey(nameRecords(described), heardBefore, settings),
+      readings: options.readings,
+      settings,
+      today: options.today,
+      photos,
+    });
   let names = buildNames(nameRecords(described));
-  let said = readNotes(places, files, { names, settings, today: options.today, photos });
+  let said = read(names, undefined);
   const heard = names.taken();
   if (heard.beds.length + heard.varieties.length > 0) {
     // A line may speak of a bed or variety before the line that tells what it is, so the notes are read once more.
     names = namesOnceHeard(nameRecords(described), heard);
-    said = readNotes(places, files, { names, settings, today: options.today, photos });
+    said = read(names, heard);
   }
   const { notes, events } = said;
   for (const found of said.problems) problems.push(found);

@@ -9,11 +9,14 @@ export interface Taken {
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
 export class TakenNames {
+  /** Counts what was taken, so that a reader can tell whether a line took anything. */
+  count = 0;
   readonly #beds = new Map<string, Bed>();
   readonly #varieties = new Map<string, Mutable<Variety>>();
 
   bed(id: string, title: string, place: Place): void {
     if (this.#beds.has(id)) return;
+    this.count += 1;
     this.#beds.set(id, {
       ...undescribed(id, title, place),
       alsoCalled: [],
@@ -28,8 +31,10 @@ export class TakenNames {
   variety(id: string, title: string, crop: string | undefined, place: Place): void {
     const known = this.#varieties.get(id);
     if (known === undefined) {
+      this.count += 1;
       this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: false });
-    } else if (known.crop === undefined) {
+    } else if (known.crop === undefined && crop !== undefined) {
+      this.count += 1;
       known.crop = crop;
     }
   }

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import sharp from "sharp";
 import { describe, expect, it } from "vitest";
@@ -157,9 +157,12 @@ describe("the cache", () => {
     expect(warm.err).toMatch(/^0 files read again, [1-9]\d* unchanged/m);
     writeFileSync(path.join(cwd, "content/notes/2026-06-30-more.md"), "- picked 2 kg Boltardy\n");
     expect((await run(["check", "--verbose"], { cwd })).err).toMatch(/^1 files? read again/m);
-    writeFileSync(path.join(cwd, ".cache/parsed-files-1.json"), "not what it was");
-    const broken = await run(["brief", "2026-07-18", "--json"], { cwd: folderWith("two-beds") });
-    expect(broken.out).toBe(cold.out);
+    const now = await run(["brief", "2026-07-18", "--json"], { cwd });
+    for (const store of ["parsed-files.json", "note-readings.json"])
+      writeFileSync(path.join(cwd, ".cache", store), "[1,");
+    expect((await run(["brief", "2026-07-18", "--json"], { cwd })).out).toBe(now.out);
+    rmSync(path.join(cwd, ".cache"), { recursive: true });
+    expect((await run(["brief", "2026-07-18", "--json"], { cwd })).out).toBe(now.out);
   });
 });
 

@@ -12,7 +12,7 @@ const cache = mkdtempSync(path.join(tmpdir(), "plotreel-tz-cache-"));
 /** What a command prints, and what it writes beside that, when the machine stands in another time zone and speaks another language. */
 function printed(argv: readonly string[], written: string | undefined, TZ: string, LANG: string): string {
   const cwd = mkdtempSync(path.join(tmpdir(), "plotreel-tz-"));
-  for (const store of globSync("**/parsed-files-*.json", { cwd: cache, absolute: true })) rmSync(store);
+  for (const store of globSync("**/{parsed-files,note-readings}.json", { cwd: cache, absolute: true })) rmSync(store);
   const out = execFileSync(
     process.execPath,
     [bin, ...argv, "--records", path.resolve("demo-content"), "--today", "2026-07-18"],
