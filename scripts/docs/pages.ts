@@ -3,6 +3,7 @@ import { commandsPage } from "./commands-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
 import { planningPage } from "./planning-page.ts";
+import { seasonsPage } from "./seasons-page.ts";
 import { wrapPage } from "./wrap-page.ts";
 
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
@@ -10,5 +11,6 @@ export const generatedPages: Readonly<Record<string, () => string | Promise<stri
   "messages.md": messagesPage,
   "notes.md": notesPage,
   "planning.md": planningPage,
+  "seasons.md": seasonsPage,
   "wrap.md": wrapPage,
 };

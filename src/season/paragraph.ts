@@ -84,12 +84,13 @@ function carriedBy({
 }: Pick<Material, "book" | "season" | "from" | "to">): Sentence | undefined {
   const { settings } = book.garden;
   const { varieties } = seasonResults(book, season, to, from);
-  const [most] = varieties.filter(({ private: isPrivate }) => !isPrivate);
-  if (most?.share === undefined || most.sum.grams <= 0) return undefined;
+  const [most, another] = varieties;
+  if (most?.share === undefined || another === undefined || most.sum.grams <= 0) return undefined;
   const share = Math.round(most.share * 100);
   const grounds = book.pickings.filter(({ variety, day }) => variety === most.id && day >= from && day <= to);
-  const part = share < 1 || varieties.length < 2 ? "" : `, ${share} % of all that was weighed`;
-  return say(`The ${most.said} gave most, ${sayWeight(most.sum.grams, settings.units)}${part}.`, grounds);
+  const part = share < 1 ? "" : `, ${share} % of all that was weighed`;
+  const told = say(`The ${most.said} gave most, ${sayWeight(most.sum.grams, settings.units)}${part}.`, grounds);
+  return { ...told, private: most.private };
 }
 
 /** "Slugs took eleven plants, the gale eight; leek moth, clubroot and powdery mildew are not over." */

@@ -4,10 +4,10 @@
  */
 import { areaPerPlant, cropFacts, fullSun, sunHours } from "../almanac/index.ts";
 import type { Bed, Crop } from "../model.ts";
-import { capital, sayList, sayNumber } from "../timeline/index.ts";
-import { inBed, isGround, type Sentence, say } from "../tour/index.ts";
+import { isGround, type Sentence, say } from "../tour/index.ts";
 import { bedMeant, meantBy } from "./crop-words.ts";
 import type { Need } from "./needs.ts";
+import { compromises } from "./plan-compromises.ts";
 import { type Assignment, assignBeds, type Place, type Wish } from "./plan-solver.ts";
 import { isStaging, type Rotation, rotated } from "./rotation.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
@@ -245,69 +245,4 @@ function rowsOf(
       },
     ];
   });
-}
-
-function compromises(
-  book: SeasonBook,
-  rotation: Rotation,
-  year: number,
-  wishes: readonly Wish[],
-  places: readonly Place[],
-  solved: Assignment,
-): readonly Sentence[] {
-  const told: Sentence[] = [];
-  const bedOf = (id: string) => book.garden.beds.get(id);
-  const cropName = (id: string) => book.garden.crops.get(id)?.plural ?? id;
-  for (const [at, place] of places.entries()) {
-    const bed = bedOf(place.bed);
-    const here = wishes.filter((_, index) => solved.placeOf[index] === at);
-    if (bed === undefined || here.length === 0) continue;
-    const early = Map.groupBy(
-      here.filter(({ family }) => family !== undefined),
-      ({ family }) => family ?? "",
-    );
-    for (const [family, all] of early) {
-      const soon = rotation.notYet.get(place.bed)?.find((one) => one.family === family && one.from > year);
-      if (soon === undefined) continue;
-      const crops = sayList([...new Set(all.map(({ crop }) => cropName(crop)))]);
-      const why = all.some(({ pinned }) => pinned !== undefined)
-        ? "because they are pinned there"
-        : "because no other bed has room for them at less cost";
-      told.push(
-        say(
-          `${capital(crops)} would be back ${inBed(bed)} before ${soon.from}: ${soon.disease === undefined ? soon.reason : `${soon.disease} was seen there`}. The draft does it ${why}.`,
-          [bed],
-        ),
-      );
-    }
-    const taken = here.reduce((sum, { area }) => sum + area, 0);
-    if (place.area !== undefined && place.area > 0 && taken > place.area * roughly) {
-      told.push(
-        say(
-          `What the draft puts ${inBed(bed)} needs ${moreRoom(taken / place.area)} there is: let one crop follow another, or leave some out.`,
-          [bed],
-        ),
-      );
-    }
-    if (place.shady && !place.cover) {
-      const sunny = [...new Set(here.filter(({ sun }) => sun).map(({ crop }) => cropName(crop)))];
-      if (sunny.length > 0)
-        told.push(say(`${capital(sayList(sunny))} ${inBed(bed)} would have shade for part of the day.`, [bed]));
-    }
-  }
-  const homeless = wishes.filter((_, index) => solved.placeOf[index] === undefined);
-  for (const crop of new Set(homeless.map((wish) => wish.crop)))
-    told.push(say(`No bed is left for the ${cropName(crop)}.`, [{ place: { file: "garden.md", line: 1, column: 1 } }]));
-  return told;
-}
-
-/** Room is reckoned by the handbook's distances, so a tenth over is none. */
-const roughly = 1.1;
-
-/** "about a quarter more room than", "about six times the room" */
-function moreRoom(times: number): string {
-  if (times < 1.2) return "a little more room than";
-  if (times < 1.4) return "about a quarter more room than";
-  if (times < 1.75) return "about half as much room again as";
-  return `about ${sayNumber(Math.round(times))} times the room`;
 }

@@ -17,14 +17,23 @@ export interface WeatherStory {
 }
 
 const millimetresPerInch = 25.4;
+/** Share of the days told that must be in the files: of less, a hottest day or a last frost would only be the file's. */
+const enough = 0.8;
 
 /** Undefined when no file tells of the span. */
 export function weatherStory(book: SeasonBook, season: Season, from: Day, to: Day): WeatherStory | undefined {
   const span = weatherSpan(book.weather, from, to);
   if (span.temperatureDays === 0 && span.rainDays === 0) return undefined;
   const speech: Speech = { settings: book.garden.settings, day: to };
-  const frost = frosts(book, season, span, speech, from === season.from);
-  const heat = from === season.from ? heatSaid(book, season, to, speech) : undefined;
+  const days = daysBetween(from, to) + 1;
+  const warmth = span.temperatureDays >= days * enough;
+  const wet = span.rainDays >= days * enough;
+  if (!warmth && !wet) {
+    const few = say(tooFew(Math.max(span.temperatureDays, span.rainDays), days), sourcesOf(book));
+    return { span, sentences: [few], methods: methodsOf(book, false) };
+  }
+  const frost = !warmth ? { sentences: [] } : frosts(book, season, span, speech, from === season.from);
+  const heat = warmth && from === season.from ? heatSaid(book, season, to, speech) : undefined;
   const grounds = sourcesOf(book);
   const tell = (text: string | undefined) => (text === undefined ? [] : [say(text, grounds)]);
   const short = [frost.short, heat?.short].filter((part) => part !== undefined);
@@ -32,14 +41,19 @@ export function weatherStory(book: SeasonBook, season: Season, from: Day, to: Da
     span,
     sentences: [
       ...frost.sentences.flatMap(tell),
-      ...tell(extremes(span, speech)),
-      ...tell(rain(span, speech)),
+      ...tell(warmth ? extremes(span, speech) : undefined),
+      ...tell(wet ? rain(span, speech) : undefined),
       ...tell(heat?.text),
-      ...tell(gaps(span)),
+      ...tell(warmth ? gaps(span) : undefined),
     ],
     short: short.length === 0 ? undefined : say(`${capital(short.join(", and "))}.`, grounds),
     methods: methodsOf(book, heat !== undefined),
   };
+}
+
+function tooFew(known: number, days: number): string {
+  const all = sayNumber(days);
+  return `Of ${all} days the weather files have ${known === 1 ? "one" : `only ${sayNumber(known)}`}, too few to tell of frost, heat or rain.`;
 }
 
 function sourcesOf({ weather }: SeasonBook): readonly Ground[] {
@@ -62,7 +76,7 @@ function frosts(book: SeasonBook, season: Season, span: WeatherSpan, speech: Spe
       ? "There was no night of frost"
       : `There ${span.frosts === 1 ? "was" : "were"} ${sayPlural(span.frosts, "night", "nights")} of frost`;
   const hard = span.hardFrosts === 0 || span.frosts === 0 ? "" : `, ${sayNumber(span.hardFrosts)} of them hard`;
-  if (span.temperatureDays === 0) return { sentences: [] };
+
   if (!whole) return { sentences: [`${nights}${hard}.`] };
   // The southern summer's year begins in July; the frosts that frame the season's summer are wanted.
   const south = (book.weather.latitude ?? 1) < 0;

@@ -2,6 +2,7 @@
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { gardenWeather, noWeather } from "../../src/almanac/index.ts";
+import { addDays } from "../../src/calendar.ts";
 import type { Garden } from "../../src/model.ts";
 import { openPhotoFolder, readPhotos } from "../../src/photos/index.ts";
 import { openRecordsFolder, readRecords, readTexts } from "../../src/records/index.ts";
@@ -179,6 +180,13 @@ describe("other seasons", () => {
     "notes/2026-02-10.md": "- picked 3 kg Harbinger from Long Bed\n",
   };
 
+  /** Frost up to 2 September, 36 °C on 20 December, every day from July to February. */
+  const southernSpring = `date,tmin_c,tmax_c,rain_mm\n${Array.from({ length: 243 }, (_, i) => {
+    const day = addDays("2025-07-01", i);
+    const tmax = day === "2025-12-20" ? 36 : day < "2025-10-01" ? 14 : 26;
+    return `${day},${day <= "2025-09-02" ? -1 : 9},${tmax},0\n`;
+  }).join("")}`;
+
   it("belong to the year they begin in, over New Year and in the south", async () => {
     const on = "2026-03-01";
     const garden = await gardenOf(south, on);
@@ -187,7 +195,7 @@ describe("other seasons", () => {
       [
         {
           file: "w.csv",
-          text: "date,tmin_c,tmax_c,rain_mm\n2025-09-02,-1,12,0\n2025-12-20,18,36,3\n2026-01-03,15,31,0\n",
+          text: southernSpring,
         },
       ],
       { latitude: -36, longitude: 147 },

@@ -13,8 +13,9 @@ import {
 } from "../../season/index.ts";
 import { sayDay, sayPlural, sayWeight } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
-import { calendarCharts, heatChart, trialCharts, weekChart } from "./recap-charts.ts";
+import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
+import { trialCharts } from "./trial-charts.ts";
 import type { View } from "./view.ts";
 
 /** Newest first, one for each season in which anything was picked, sown or planted. */

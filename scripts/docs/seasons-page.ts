@@ -1,0 +1,154 @@
+/** docs/seasons.md, printed from the tables the almanac reckons with, so that every figure stands there with its source. */
+import {
+  allCropFacts,
+  canningFacts,
+  type Fact,
+  type Range,
+  rotationRules,
+  soilDiseases,
+} from "../../src/almanac/index.ts";
+
+export function seasonsPage(): string {
+  return `${introduction}
+${weather}
+${garden}
+${trials}
+## What it reckons with
+
+Your own records go first. Where they say nothing, these tables do; a tilde marks what was written from memory of such
+tables and not read in one.
+
+### Crops
+
+Distances are in centimetres, the yield is of a metre of row, and the base is the temperature from which growth is counted.
+
+${cropTable()}
+
+${sources()}
+
+### Rotation
+
+${rotationTable()}
+
+Longer after what stays in the soil: ${soilDiseases.map(({ name, years }) => `${name}, ${years} seasons`).join("; ")}.
+
+### Jars
+
+Pounds of fresh produce for a canner load, by the
+${canningFacts[0]?.source.title ?? ""}. They are for planning only: what goes into a jar follows a tested recipe, and every
+page that has such a figure says so beside it.
+
+${jarTable()}
+`;
+}
+
+function cropTable(): string {
+  const rows = allCropFacts.map((facts) =>
+    [
+      facts.crop,
+      cell(facts.maturity, ({ from, to, counted }) => `${range({ from, to })} from ${counted}`),
+      cell(facts.inRowCm, range),
+      cell(facts.betweenRowsCm, range),
+      cell(facts.rowYield, (gives) =>
+        "gramsPerMetre" in gives
+          ? `${Math.round(gives.gramsPerMetre)} g`
+          : `${gives.piecesPerMetre.toFixed(1)} ${gives.unit}`,
+      ),
+      cell(facts.ph, ({ from, to }) => `${from.toFixed(1)}–${to.toFixed(1)}`),
+      cell(facts.heat, ({ base }) => `${base.toFixed(1)} °C`),
+    ].join(" | "),
+  );
+  return table("crop | days | in the row | between rows | a metre gives | pH | base", rows);
+}
+
+function cell<Value>(fact: Fact<Value> | undefined, say: (value: Value) => string): string {
+  return fact === undefined ? "" : `${fact.source.fromMemory ? "~" : ""}${say(fact.value)}`;
+}
+
+function range({ from, to }: Range): string {
+  const [a, b] = [Math.round(from), Math.round(to)];
+  return a === b ? String(a) : `${a}–${b}`;
+}
+
+function sources(): string {
+  const titles = new Set(
+    allCropFacts.flatMap(({ maturity, inRowCm, betweenRowsCm, rowYield, ph, heat }) =>
+      [maturity, inRowCm, betweenRowsCm, rowYield, ph, heat].flatMap((fact) =>
+        fact === undefined || fact.source.fromMemory ? [] : [fact.source.title],
+      ),
+    ),
+  );
+  return `Read in: ${[...titles].sort().join("; ")}.`;
+}
+
+function rotationTable(): string {
+  return table(
+    "family | seasons | because | source",
+    rotationRules.map(({ name, years, reason, source }) => `${name} | ${years} | ${reason} | ${source.title}`),
+  );
+}
+
+function jarTable(): string {
+  return table(
+    "product | seven quarts | nine pints",
+    canningFacts.map(
+      ({ product, poundsPerSevenQuarts, poundsPerNinePints, source }) =>
+        `${source.fromMemory ? "~" : ""}${product} | ${poundsPerSevenQuarts} | ${poundsPerNinePints}`,
+    ),
+  );
+}
+
+function table(head: string, rows: readonly string[]): string {
+  const rule = head.split(" | ").map(() => "---");
+  return [`| ${head} |`, `|${rule.join("|")}|`, ...rows.map((row) => `| ${row} |`)].join("\n");
+}
+
+const introduction = `# Looking back, and next year
+
+\`plotreel recap 2026\` writes the outline of the film that looks back on a season: a paragraph to begin with, the season in
+figures, the weather, best and worst with their reasons, what was lost, photos of each bed first, at its fullest and last,
+trials, promises, thanks and what is still to come, and next year. It goes into \`out/recaps/\` as Markdown, data, a page to
+print, and a seed order for a spreadsheet. \`--length 10\` fits it into ten minutes; \`--month 6\` tells one month;
+\`--since-last\` begins where the last episode called a recap ended. \`plotreel publish\` puts a page with charts for each
+season on the public site, without money, positions and plans, and the whole of it on the field pages.
+
+A season begins on \`season starts\` of garden.md and is called by the year in which it begins: 2026, or 2025/26 where it goes
+over New Year, as in the south.
+`;
+
+const weather = `## Weather
+
+Put daily weather as text into \`content/weather/\`. It is read in four forms: a CSV of your own with a first line such as
+\`date,tmin_c,tmax_c,rain_mm\` (\`tmin_f\`, \`tmax_f\` and \`rain_in\` for Fahrenheit and inches), and the three in which NOAA hands
+out its GHCN-Daily archive (.dly, by year, by station). Of several files each day takes the nearest station that has it
+whole; gaps of three days are bridged and said, longer ones stay gaps. Impossible values, a column in another unit, days
+told twice and stations that moved are said by \`plotreel check\`. With weather a recap tells frosts, warmth, rain and dry
+spells, and forecasts know a cold spring.
+
+A forecast is the variety's days, slower while days are short, times what your own plantings of the crop took against
+theirs; with weather, the mean of that and the same in warmth. The window is made to hold four times in five.
+\`npm run bench:season\` holds it against the demo garden's past.
+`;
+
+const garden = `## Next year, in garden.md
+
+    goals: [10 kg of leeks, 28 quarts of tomato sauce, 40 heads of lettuce, 60 leeks]
+    pins: [tomatoes in Tomato Pots]
+    prices: {tomato: 4 a kg, lettuce: 0.50 a head}
+
+Goals become plants by what a plant gave you, with good and poor years; pins hold a crop in a bed of the draft; prices tell
+what the season was worth, on the field pages only.
+`;
+
+const trials = `## Trials
+
+A trial's record names its arms and what is measured. Lines count for an arm by its variety and bed; where two arms share
+both, by the arm's name in the line:
+
+        - picked 2.1 kg Greyhound from Brassica Bed, row 1, 3 heads, netted row
+    - dug 0.9 kg Early Nantes from Long Bed, row 1, 20 roots, 12 clean, early row
+
+Measures are read from their words: kilograms a head or in all, clean (sound, split, …) roots in every twenty, how many,
+days to flower or to the first picking, height. The verdict rests on an exact permutation test and says when so few plants
+cannot settle it.
+`;

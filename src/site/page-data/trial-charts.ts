@@ -1,0 +1,96 @@
+/** The chart of a trial: every figure of every arm, and the means. */
+import type { GardenSettings } from "../../model.ts";
+import type { MeasureResult, TrialResult } from "../../season/index.ts";
+import { capital, sayLength, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
+import { chartWidth, dot, line, marksTo, sayMark, scaleTo, svg, words } from "./chart-drawing.ts";
+import type { ChartFigure } from "./recap-shapes.ts";
+
+const gramsPerPound = 453.59237;
+const cmPerInch = 2.54;
+
+/** Every figure of every arm as a point; the mean as an upright stroke. */
+export function trialCharts({ trial, measures }: TrialResult, settings: GardenSettings): readonly ChartFigure[] {
+  return measures.flatMap((measure, index) => {
+    const figure = trialChart(trial.title, `trial-${trial.id}-${index + 1}`, measure, settings);
+    return figure === undefined ? [] : [figure];
+  });
+}
+
+function trialChart(
+  title: string,
+  id: string,
+  { measure, arms }: MeasureResult,
+  settings: GardenSettings,
+): ChartFigure | undefined {
+  const values = arms.flatMap(({ figures }) => figures.map(({ value }) => value));
+  if (values.length === 0) return undefined;
+  const unit = unitOf(measure.kind, settings);
+  const scale = scaleTo(Math.max(...values) * unit.factor, 3);
+  const top = 10;
+  const height = 40;
+  const bottom = top + arms.length * height + 4;
+  const [left, right] = [12, chartWidth - 14];
+  const x = (value: number) => left + ((value * unit.factor) / scale.top) * (right - left);
+  const levels = marksTo(scale)
+    .map((value) => {
+      const at = left + (value / scale.top) * (right - left);
+      return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, sayMark(value), value === 0 ? "start" : "middle")}`;
+    })
+    .join("");
+  const rows = arms
+    .map(({ name, figures, mean }, index) => {
+      const y = top + index * height;
+      const dots = figures.map(({ value }) => dot("figure", x(value), y + 28, 5)).join("");
+      const stroke = mean === undefined ? "" : line("mean", x(mean), y + 19, x(mean), y + 37);
+      return `${words(left, y + 13, name, "start", "name")}${dots}${stroke}`;
+    })
+    .join("");
+  const told = arms
+    .map(({ name, figures, mean }) =>
+      mean === undefined
+        ? `${name}: no figure yet`
+        : `${name}: ${unit.say(mean)} in the mean of ${sayPlural(figures.length, "figure", "figures")}`,
+    )
+    .join("; ");
+  const summary = `${measure.text}. ${capital(told)}.`;
+  return {
+    id,
+    title,
+    summary,
+    svg: svg(bottom + 26, `${title}. ${summary}`, `${levels}${rows}${words(right, bottom + 18, unit.name, "end")}`),
+    method:
+      "Each point is one figure from a note line; the upright stroke is the mean, over the pieces where several were weighed together.",
+    table: {
+      title,
+      head: ["Arm", "Figures", "Mean", "Spread"],
+      rows: arms.map(({ name, figures, mean, spread }) => [
+        name,
+        figures.map(({ value }) => unit.say(value)).join(", "),
+        mean === undefined ? "" : unit.say(mean),
+        spread?.sd === undefined ? "" : unit.say(spread.sd),
+      ]),
+    },
+  };
+}
+
+function unitOf(kind: MeasureResult["measure"]["kind"], { units }: GardenSettings) {
+  switch (kind) {
+    case "weight of one":
+    case "weight":
+      return units === "us"
+        ? { factor: 1 / gramsPerPound, name: "lb", say: (grams: number) => sayWeight(grams, units) }
+        : { factor: 1 / 1000, name: "kg", say: (grams: number) => sayWeight(grams, units) };
+    case "share":
+      return { factor: 100, name: "%", say: (share: number) => `${Math.round(share * 100)} %` };
+    case "height":
+      return {
+        factor: units === "us" ? 1 / cmPerInch : 1,
+        name: units === "us" ? "inches" : "cm",
+        say: (cm: number) => sayLength(cm, units),
+      };
+    case "days":
+      return { factor: 1, name: "days", say: (days: number) => sayPlural(Math.round(days * 10) / 10, "day", "days") };
+    case "pieces":
+      return { factor: 1, name: "pieces", say: (pieces: number) => sayNumber(Math.round(pieces * 10) / 10) };
+  }
+}
