@@ -29,7 +29,7 @@ export interface ComparisonOptions {
 }
 
 /** Raise it when comparison copies are made in another way. */
-const comparisonVersion = 1;
+const comparisonVersion = 2;
 
 /** Pixels: a phone's strip, and as wide as a page shows one. Two sizes, since every photo of a viewpoint gets them. */
 const recipe = { widths: [480, 1280], formats: usualFormats };
@@ -43,15 +43,18 @@ export async function publishComparisons(
   const cache = new CopyCache(cacheDir);
   await cache.open();
   const threads = new MeasureThreads();
-  const wanted = viewpoints.flatMap((view) => {
-    const light = lightOf(view, pixels, threads);
-    return framesToCompare(view.photos, today).map((frame) => ({ view, frame, light }));
-  });
   let done = 0;
   const limit = pLimit(availableParallelism());
   try {
-    const made = await limit.map(wanted, async ({ view, frame, light }) => {
-      const copies = await copiesOf(frame, view, light).catch(unopened);
+    const wanted: { view: AlignedViewpoint; frame: AlignedPhoto; lit: AlignedPhoto; light: Light }[] = [];
+    for (const view of viewpoints) {
+      const lit = await wellLit(view.photos, pixels);
+      if (lit === undefined) continue;
+      const light = lightOf(lit, view, pixels, threads);
+      wanted.push(...framesToCompare(view.photos, today).map((frame) => ({ view, frame, lit, light })));
+    }
+    const made = await limit.map(wanted, async ({ view, frame, lit, light }) => {
+      const copies = await copiesOf(frame, view, lit, light).catch(unopened);
       done += 1;
       onProgress?.(done, wanted.length);
       return copies && ([frame.photo.path, copies] as const);
@@ -64,22 +67,22 @@ export async function publishComparisons(
 
   async function copiesOf(
     { photo, alignment }: AlignedPhoto,
-    { reference, photos, crop }: AlignedViewpoint,
+    { reference, crop }: AlignedViewpoint,
+    lit: AlignedPhoto,
     light: Light,
   ): Promise<PublishedPhoto | undefined> {
     const shape = await pixels.shape(photo.path);
     if (!shape) return undefined;
     const frame = await pixels.shape(reference.path);
     if (!frame) return undefined;
-    const [own, held] = await Promise.all([pixels.hash(photo.path), pixels.hash(reference.path)]);
-    const heldAs = photos.find((one) => one.photo.path === reference.path)?.alignment;
+    const [own, held] = await Promise.all([pixels.hash(photo.path), pixels.hash(lit.photo.path)]);
     const made = JSON.stringify([
       "comparison",
       comparisonVersion,
       alignment,
       crop,
       held,
-      heldAs,
+      lit.alignment,
       recipeKey(recipe, undefined),
     ]);
     const key = copyKey(own, made);
@@ -93,24 +96,45 @@ export async function publishComparisons(
       crop,
       width,
       height,
-      light: photo.path === reference.path ? undefined : await light(width, height),
+      light: photo.path === lit.photo.path ? undefined : await light(width, height),
     });
     return cache.keep(key, await makeCopies(await asPng(straight), recipe));
   }
 }
 
+/** Pixels across at which brightness is looked at. */
+const glance = 64;
+
+/**
+ * The photo whose light the others get: the earliest that is no darker than half of them, so that a dull first day does
+ * not dim the whole season, and a new photo seldom makes all copies anew.
+ */
+async function wellLit(photos: readonly AlignedPhoto[], pixels: PhotoPixels): Promise<AlignedPhoto | undefined> {
+  const levels: { readonly one: AlignedPhoto; readonly level: number }[] = [];
+  for (const one of photos) {
+    const seen = await pixels.rgb(one.photo.path, glance).catch(unopened);
+    if (seen) levels.push({ one, level: seen.data.reduce((sum, byte) => sum + byte, 0) / seen.data.length });
+  }
+  const sorted = levels.map(({ level }) => level).sort((a, b) => a - b);
+  const half = sorted[Math.floor(sorted.length / 2)] ?? 0;
+  return levels.find(({ level }) => level >= half)?.one;
+}
+
 /** A picture of that size whose light the others are to have. */
 type Light = (width: number, height: number) => Promise<RgbImage | undefined>;
 
-/** The reference's own picture in the common frame: the others get its light. One width is kept, since nearly all ask for the same. */
-function lightOf({ reference, photos, crop }: AlignedViewpoint, pixels: PhotoPixels, threads: MeasureThreads): Light {
+/** That photo in the common frame: the others get its light. One width is kept, since nearly all ask for the same. */
+function lightOf(
+  { photo: lit, alignment }: AlignedPhoto,
+  { crop }: AlignedViewpoint,
+  pixels: PhotoPixels,
+  threads: MeasureThreads,
+): Light {
   let kept: { readonly width: number; readonly picture: Promise<RgbImage | undefined> } | undefined;
-  const alignment = photos.find(({ photo }) => photo.path === reference.path)?.alignment;
   return (width, height) => {
     if (kept?.width === width) return kept.picture;
     const picture = (async () => {
-      if (!alignment) return undefined;
-      const photo = await pixels.rgb(reference.path, decodeWidth(width, crop.width, alignment));
+      const photo = await pixels.rgb(lit.path, decodeWidth(width, crop.width, alignment));
       return threads.run("straighten", { photo, alignment, crop, width, height, light: undefined });
     })().catch(unopened);
     kept = { width, picture };
