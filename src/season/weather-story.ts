@@ -43,6 +43,7 @@ export function weatherStory(book: SeasonBook, season: Season, from: Day, to: Da
       ...frost.sentences.flatMap(tell),
       ...tell(warmth ? extremes(span, speech) : undefined),
       ...tell(wet ? rain(span, speech) : undefined),
+      ...tell(rainSinceTour(book, season, to, speech)),
       ...tell(heat?.text),
       ...tell(warmth ? gaps(span) : undefined),
     ],
@@ -133,6 +134,24 @@ function rain({ rain: fell, wetDays, dry, rainDays }: WeatherSpan, speech: Speec
   if (wetDays === 0)
     return `No rain was measured${dry === undefined ? "" : ` in ${sayPlural(rainDays, "day", "days")}`}.`;
   return `It rained ${sayRain(fell, settings)} on ${sayPlural(wetDays, "day", "days")}${spell}.`;
+}
+
+/** What viewers have not seen the garden through: only while the season lasts, and only where every day was read. */
+function rainSinceTour(book: SeasonBook, season: Season, to: Day, speech: Speech): string | undefined {
+  if (to >= season.to) return undefined;
+  const tours = [...book.garden.episodes.values()].filter(({ status, day }) => status === "published" && day < to);
+  const last = tours
+    .map(({ day }) => day)
+    .sort()
+    .at(-1);
+  if (last === undefined || last < season.from) return undefined;
+  const span = weatherSpan(book.weather, addDays(last, 1), to);
+  // Today's reading comes tomorrow.
+  if (span.rain === undefined || span.rainDays < daysBetween(last, to) - 1) return undefined;
+  const since = `Since the last film on ${dayOnly(last, speech)}`;
+  return span.wetDays === 0
+    ? `${since} no rain has fallen.`
+    : `${since} it has rained ${sayRain(span.rain, speech.settings)} on ${sayPlural(span.wetDays, "day", "days")}.`;
 }
 
 interface HeatTold {

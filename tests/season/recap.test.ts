@@ -49,6 +49,12 @@ describe("the demo garden's recap", () => {
     ]);
   });
 
+  it("tells the rain that viewers have not seen", async () => {
+    const { recap } = await demoRecap();
+    // Added up by hand from demo-content/weather/2026.csv: 44.7 mm on eleven days after 13 June.
+    expect(said(recap)).toContain("Since the last film on 13 June it has rained 45 mm on eleven days.");
+  });
+
   it("has the parts of a film, each with reasons, time and sources", async () => {
     const { recap } = await demoRecap();
     expect(recap.segments.map(({ kind }) => kind)).toEqual([
