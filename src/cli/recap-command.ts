@@ -92,5 +92,6 @@ function monthOf(asked: string, season: Season, today: Day): Day {
     );
   }
   if (first > today) throw new CommandError(`${first.slice(0, 7)} has not begun yet.`);
-  return first < season.from ? season.from : first;
+  // A season may begin within a month; only its own days of it are told.
+  return [first, season.from].sort()[1] as Day;
 }
