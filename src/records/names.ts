@@ -82,6 +82,9 @@ export function namesOnceHeard(records: NameRecords, heard: Taken): Names {
   return names;
 }
 
+/** "row of": what stands here leads up to a name and is none, or every later row would be one. */
+const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
+
 /** All names of a garden. Reading lines fills only the record of names that no file describes. */
 export class Names {
   /** A trie for each kind: most words begin no bed and no gear, and are done with after one look. */
@@ -228,10 +231,10 @@ export class Names {
     return this.#nearest.get(key);
   }
 
-  /** Takes a variety as a line names it, when no file describes it; gives its id, undefined when it has no letters. */
+  /** Takes a variety as a line names it, when no file describes it; gives its id, undefined when it is no name. */
   takeVariety(title: string, crop: string | undefined, place: Place): string | undefined {
     const plain = idOfName(title);
-    if (plain === "") return undefined;
+    if (plain === "" || unfinished.test(title)) return undefined;
     const sameName = this.#titles.variety.has(plain) ? this.#cropOfVariety.get(plain) : this.#taken.cropOf(plain);
     const otherCrop = crop !== undefined && sameName !== undefined && sameName !== crop;
     const id = otherCrop ? `${plain}-${crop}` : plain;

@@ -174,6 +174,14 @@ function skipWords(line: Line, from: number, end: number, skipped: ReadonlySet<s
     const word = line.words[at];
     if (word === undefined || isQuote(word)) break;
     const joined = word.text === "-";
+    // "black-seeded" is one word of a name, "bare-root" and "well-grown" only describe.
+    const next = line.words[at + 2];
+    const compound =
+      line.words[at + 1]?.text === "-" &&
+      line.words[at + 1]?.start === word.end &&
+      next !== undefined &&
+      !skipped.has(next.lower);
+    if (compound && !joined && skipped.has(word.lower)) break;
     if (
       !joined &&
       !(skipped.has(word.lower) && (!isCapital(word) || word.lower === "the")) &&
@@ -232,7 +240,8 @@ function looksLikeName(line: Line, from: number, end: number, kind: EventKind, c
     return monthNumber(first.lower) === undefined && weekdayNumber(first.lower) === undefined && first.text !== "I";
   if (!(kind === "sowed" || kind === "planted" || kind === "potted on") && !counted) return false;
   // "the remaining 9 Musselburgh": words before another amount are no name.
-  if (end - from > 3 || line.words[end]?.kind === "number") return false;
+  const hyphens = line.words.slice(from, end).filter((word) => word.text === "-").length;
+  if (end - from - 2 * hyphens > 3 || line.words[end]?.kind === "number") return false;
   for (let at = from; at < end; at++)
     if (neverNames.has(line.lower(at)) || plantNouns.has(line.lower(at))) return false;
   return kind === "sowed" || kind === "planted" || kind === "potted on";

@@ -143,6 +143,10 @@ export const sowing: readonly Case[] = [
     line: "pricked out 40 Café au Lait seedlings into modules",
     says: [{ kind: "potted on", variety: "cafe-au-lait", count: 40, detail: "seedlings into modules" }],
   },
+  {
+    line: "sowed black-seeded simpson lettuce in Long Bed",
+    says: [{ kind: "sowed", variety: "black-seeded-simpson", bed: "long-bed" }],
+  },
   { line: "potted up six Black Beauty", says: [{ kind: "potted on", variety: "black-beauty", count: 6 }] },
   {
     line: "up: Boltardy, day 9",

@@ -225,3 +225,10 @@ describe("photos a note links", () => {
     ]);
   });
 });
+
+test("a line nobody can read teaches later lines no name", async () => {
+  const { events } = await recordsOf({
+    "notes/2026-05-01.md": "---\nbed: Long Bed\n---\n\n- sowed a row of =SUM(1)\n- sowed a row of carrots\n",
+  });
+  expect(events.find(({ text }) => text.endsWith("carrots"))).toMatchObject({ crop: "carrot", variety: undefined });
+});
