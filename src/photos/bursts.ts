@@ -27,6 +27,9 @@ const likeness: readonly { readonly seconds: number; readonly bits: number }[] =
   { seconds: 60, bits: 10 },
 ];
 
+/** Pixels a side that the hash needs. A strip of 4000 x 30 is below it in its narrowest copy. */
+const leastHashed = 9;
+
 /** Frames whose clipped share is within this of the best one count as exposed just as well. */
 const equallyExposed = 0.02;
 
@@ -38,7 +41,8 @@ export async function findBursts(
   const frames = new Map<string, Frame>();
   for (const { path } of neighbours(photos)) {
     const file = copies.get(path)?.files.find(({ format }) => format === "jpeg");
-    if (file) frames.set(path, frameOf(await greyCopy(file.cachePath)));
+    if (file && file.width >= leastHashed && file.height >= leastHashed)
+      frames.set(path, frameOf(await greyCopy(file.cachePath)));
   }
   return burstsAmong(photos, frames);
 }

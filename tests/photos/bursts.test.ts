@@ -116,3 +116,31 @@ test("on pictures: the sharp one of two stands for both, another scene stays alo
     await rm(dir, { recursive: true, force: true });
   }
 });
+
+test("pictures too small to be told apart, a column of pixels or a strip, make no burst and stop nothing", async () => {
+  const dir = await mkdtemp(path.join(tmpdir(), "plotreel-tiny-"));
+  try {
+    await mkdir(path.join(dir, "photos/long-bed"), { recursive: true });
+    const sizes = [
+      [1, 8],
+      [8, 1],
+      [8, 8],
+      [4000, 30],
+    ] as const;
+    const photos: Photo[] = [];
+    for (const [index, [width, height]] of sizes.entries()) {
+      const picture = sharp({ create: { width, height, channels: 3, background: "#456" } }).jpeg();
+      for (const twin of ["a", "b"]) {
+        const name = `${width}x${height}-${twin}`;
+        await writeFile(path.join(dir, `photos/long-bed/${name}.jpg`), await picture.clone().toBuffer());
+        photos.push(photo(name, `10:0${index}:0${twin === "a" ? 1 : 2}`));
+      }
+    }
+    const { copies, problems } = await publishPhotos(photos, { recordsDir: dir, cacheDir: path.join(dir, "cache") });
+    expect(problems).toEqual([]);
+    expect(copies.size).toBe(photos.length);
+    expect(await findBursts(photos, copies)).toEqual([]);
+  } finally {
+    await rm(dir, { recursive: true, force: true });
+  }
+});
