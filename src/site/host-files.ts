@@ -47,3 +47,18 @@ ${forever}
 ${base}photos/*
 ${forever}`;
 }
+
+/**
+ * What a file in that form says to send with a path, by header name in small letters. Of the form only what `headersFile`
+ * writes is known: whole paths, and paths that end in a star.
+ */
+export function headersFor(text: string, asked: string): Readonly<Record<string, string>> {
+  const sent: Record<string, string> = {};
+  let isMeant = false;
+  for (const line of text.split("\n")) {
+    const [, name, value] = /^\s+([\w-]+):\s*(.+)$/u.exec(line) ?? [];
+    if (name === undefined) isMeant = line.endsWith("*") ? asked.startsWith(line.slice(0, -1)) : asked === line;
+    else if (isMeant && value !== undefined) sent[name.toLowerCase()] = value;
+  }
+  return sent;
+}

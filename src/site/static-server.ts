@@ -1,12 +1,15 @@
 /**
- * Serves a finished site the way a static host would: for a look before it goes out, for a phone in the same house, and for
- * tests. On this machine only, unless another address of it is asked for.
+ * Serves a finished site the way a static host would, with its headers file and compressed: for a look before it goes out,
+ * for a phone in the same house, and for tests. On this machine only, unless another address of it is asked for.
  */
 import { createReadStream } from "node:fs";
-import { realpath, stat } from "node:fs/promises";
+import { readFile, realpath, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
+import { pipeline } from "node:stream";
+import { createGzip } from "node:zlib";
+import { headersFor } from "./host-files.ts";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
@@ -47,10 +50,14 @@ export interface ServeOptions {
   readonly admit?: ((request: IncomingMessage, response: ServerResponse) => boolean) | undefined;
 }
 
+/** What hosts compress; pictures and fonts are so already. */
+const COMPRESSED = /^(?:text\/|application\/(?:json|xml)|image\/svg)/u;
+
 const LOOPBACK = "127.0.0.1";
 
 export async function serveFolder(folder: string, options: ServeOptions = {}): Promise<StaticServer> {
   const root = await realpath(folder);
+  const hostHeaders = await readFile(path.join(root, "_headers"), "utf8").catch(() => "");
   const base = options.base ?? "/";
   const address = options.address ?? LOOPBACK;
   const host = address.includes(":") ? `[${address}]` : address;
@@ -82,14 +89,16 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
       answer(404, { "content-type": "text/plain; charset=utf-8" }).end("Not found.\n");
       return;
     }
+    const type = typeOf(file);
+    const isCompressed = COMPRESSED.test(type) && /\bgzip\b/u.test(request.headers["accept-encoding"] ?? "");
     answer(found === undefined ? 404 : 200, {
-      "content-type": typeOf(file),
+      ...headersFor(hostHeaders, found === undefined ? `${base}404.html` : (asked ?? "")),
+      "content-type": type,
+      ...(isCompressed ? { "content-encoding": "gzip", vary: "Accept-Encoding" } : {}),
     });
     if (request.method === "HEAD") response.end();
-    else
-      createReadStream(file)
-        .on("error", () => response.destroy())
-        .pipe(response);
+    else if (isCompressed) pipeline(createReadStream(file), createGzip(), response, () => {});
+    else pipeline(createReadStream(file), response, () => {});
   });
   await listen(server, address, options.port ?? 0);
   const { port } = server.address() as AddressInfo;

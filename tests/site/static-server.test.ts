@@ -3,6 +3,7 @@ import { request } from "node:http";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { headersFile } from "../../src/site/host-files.ts";
 import { type StaticServer, serveFolder } from "../../src/site/static-server.ts";
 
 let server: StaticServer;
@@ -13,6 +14,10 @@ beforeAll(async () => {
   const folder = await mkdtemp(path.join(tmpdir(), "plotreel-serve-"));
   await mkdir(path.join(folder, "beds"));
   await writeFile(path.join(folder, "index.html"), "home");
+  await writeFile(path.join(folder, "long.json"), JSON.stringify("bean ".repeat(1000)));
+  await mkdir(path.join(folder, "photos"));
+  await writeFile(path.join(folder, "photos", "a.webp"), "picture");
+  await writeFile(path.join(folder, "_headers"), headersFile("/garden/"));
   await writeFile(path.join(folder, "404.html"), "lost");
   await writeFile(path.join(folder, "beds", "index.html"), "beds");
   await writeFile(path.join(folder, "Käfer.txt"), "ä");
@@ -73,6 +78,28 @@ describe("the server for a look at a finished site", () => {
     const answer = await ask(rawPath);
     expect(answer.status).toBe(404);
     expect(answer.text).toBe("lost");
+  });
+
+  it("sends what the headers file says, and keeps nothing that is missing", async () => {
+    const home = await fetch(server.url);
+    expect(home.headers.get("content-security-policy")).toBe("frame-ancestors 'none'");
+    expect(home.headers.get("x-content-type-options")).toBe("nosniff");
+    expect(home.headers.get("cache-control")).toBeNull();
+    const photo = await fetch(new URL("photos/a.webp", server.url));
+    expect(photo.headers.get("cache-control")).toBe("public, max-age=31536000, immutable");
+    const missing = await fetch(new URL("photos/b.webp", server.url));
+    expect(missing.status).toBe(404);
+    expect(missing.headers.get("cache-control")).toBeNull();
+  });
+
+  it("compresses text for whoever reads it compressed, and no picture", async () => {
+    const text = await fetch(new URL("long.json", server.url));
+    expect(text.headers.get("content-encoding")).toBe("gzip");
+    expect(await text.json()).toBe("bean ".repeat(1000));
+    const plain = await fetch(new URL("long.json", server.url), { headers: { "accept-encoding": "identity" } });
+    expect(plain.headers.get("content-encoding")).toBeNull();
+    expect(await plain.json()).toBe("bean ".repeat(1000));
+    expect((await fetch(new URL("photos/a.webp", server.url))).headers.get("content-encoding")).toBeNull();
   });
 
   it("only reads", async () => {
