@@ -120,7 +120,7 @@ export const crops: readonly Crop[] = [
   ...grown("Amaryllidaceae", "vegetable", years, [["Welsh onion", "Welsh onions", "walking onion"]]),
   ...grown("Amaranthaceae", "vegetable", oneYear, [
     ["beetroot", "beetroot", "beet", "red beet"],
-    ["chard", "chard", "Swiss chard", "rainbow chard", "ruby chard"],
+    ["chard", "chard", "Swiss chard"],
     ["perpetual spinach", "perpetual spinach", "spinach beet", "leaf beet"],
     ["spinach", "spinach"],
     ["amaranth", "amaranth", "love-lies-bleeding", "callaloo"],

@@ -2,7 +2,7 @@
  * The body of a note, taken apart by its Markdown syntax tree: list items, which may be log lines, headings, and story.
  * Knows one text and nothing else, so what it gives may be kept by the content of that text.
  */
-import type { Definition, Image, ImageReference, List, ListItem, Node, PhrasingContent, Root } from "mdast";
+import type { Definition, Image, ImageReference, List, ListItem, Node, Paragraph, PhrasingContent, Root } from "mdast";
 import { fromMarkdown } from "mdast-util-from-markdown";
 import { splitLongNote } from "./long-notes.ts";
 import { type LineColumn, textPlaces } from "./text-places.ts";
@@ -18,7 +18,7 @@ export interface ItemPiece extends Span, LineColumn {
   readonly kind: "item";
   /** Plain text of its first paragraph on one line: no marks, links by their words. */
   readonly text: string;
-  /** Plain texts of what stands below it in the item, nested items and further paragraphs, in order. */
+  /** Plain texts of what stands below it in the item, an unindented sentence, nested items and further paragraphs, in order. */
   readonly more: readonly string[];
   /** Its nested items, candidates themselves when the item is no log line. */
   readonly items: readonly ItemPiece[];
@@ -110,14 +110,41 @@ function itemPiece(item: ListItem, reader: Reader): ItemPiece {
   const says = first?.type === "paragraph" ? first : undefined;
   const rest = says ? below : item.children;
   const span = spanOf(item, reader);
+  const [text = "", ...after] = says ? withoutSentenceBelow(says, reader) : [];
   return {
     kind: "item",
-    text: says ? plainText(says.children) : "",
-    more: rest.flatMap(textsOf),
+    text,
+    more: [...after, ...rest.flatMap(textsOf)],
     items: rest.flatMap((node) => (node.type === "list" ? itemsOf(node, reader) : [])),
     ...span,
     ...(says?.position && reader.placeAt(reader.base + offsetOf(says))),
   };
+}
+
+/** A line that ends like this goes on in the next one. */
+const goesOn = /(?:[,;&+×–-]|\b(?:in|into|from|to|of|on|at|and|or|with|by|near|under|the|an?|for|between|\d+))$/i;
+
+/**
+ * Markdown takes an unindented line right below a list item into the item. Editors that wrap long lines do the same, so
+ * only a line that begins a sentence of its own is set apart: "- sowed chard in North Bed", then "Wet and windy."
+ */
+function withoutSentenceBelow(paragraph: Paragraph, { text, base }: Reader): readonly string[] {
+  const said = rawText(paragraph.children).split("\n");
+  if (said.length === 1) return [oneLine(said)];
+  const { start, end } = paragraph.position ?? {};
+  const written = text.slice(base + (start?.offset ?? 0), base + (end?.offset ?? 0)).split(/\r\n?|\n/);
+  const below = said.findIndex((line, at) => {
+    const indent = /^[ \t]*/.exec(written[at] ?? "")?.[0].length ?? 0;
+    const apart = at > 0 && indent + 1 < (start?.column ?? 1) && /^\p{Lu}/u.test(line.trim());
+    return apart && !goesOn.test(said[at - 1]?.trim() ?? "");
+  });
+  return below < 0 || written.length !== said.length
+    ? [oneLine(said)]
+    : [oneLine(said.slice(0, below)), oneLine(said.slice(below))];
+}
+
+function oneLine(lines: readonly string[]): string {
+  return lines.join(" ").replace(/\s+/g, " ").trim();
 }
 
 function spanOf(node: Node, { base, placeAt }: Reader): Span & LineColumn {
@@ -143,14 +170,14 @@ function textsOf(node: ListItem["children"][number]): string[] {
 
 /** Words on one line: links and emphasis by their text, images by their description, HTML left out. */
 function plainText(nodes: readonly PhrasingContent[]): string {
-  return rawText(nodes).replace(/\s+/g, " ").trim();
+  return oneLine([rawText(nodes)]);
 }
 
 function rawText(nodes: readonly PhrasingContent[]): string {
   let text = "";
   for (const node of nodes) {
     if (node.type === "text" || node.type === "inlineCode") text += node.value;
-    else if (node.type === "break") text += " ";
+    else if (node.type === "break") text += "\n";
     else if ("children" in node) text += rawText(node.children as readonly PhrasingContent[]);
     else if ("alt" in node) text += node.alt ?? "";
   }

@@ -32,8 +32,16 @@ const formSet = new Set(oneWordForms);
 /** A warning for a list item whose first word is no verb; undefined when it is ordinary prose. */
 export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const first = words[0];
-  if (first === undefined || first.kind !== "word") return undefined;
-  if (!namesSomething(words, names)) return slipBeforeCrop(words, names, place);
+  if (first === undefined || first.kind === "mark") return undefined;
+  const planted = plantedAfterBuying(words);
+  if (planted !== undefined) {
+    return problem(
+      "note/unknown-verb",
+      place,
+      `"${first.text}" is not a verb of the note format, so this line was kept as story.`,
+      `Begin with what was done: "${planted}". (verbs: docs/notes.md)`,
+    );
+  }
   const verbAfterName = verbAfter(words, names);
   if (verbAfterName !== undefined) {
     return problem(
@@ -43,6 +51,8 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
       `Begin with the verb: "${verbAfterName.form}: ${verbAfterName.name}". (verbs: docs/notes.md)`,
     );
   }
+  if (first.kind !== "word") return undefined;
+  if (!namesSomething(words, names)) return slipBeforeCrop(words, names, place);
   if (isAdverb(first.lower) && verbsAt(words.slice(1)).length > 0) {
     return problem(
       "note/unknown-verb",
@@ -80,20 +90,54 @@ function slipBeforeCrop(words: readonly Word[], names: Names, place: Place): Pro
   return meant === undefined ? undefined : notAVerb(first, place, [meant]);
 }
 
-/** "Musselburgh up", "Black Beauty: picked 3": a verb right behind the variety's name. */
-function verbAfter(words: readonly Word[], names: Names): { readonly form: string; readonly name: string } | undefined {
-  const plant = names.plantAt(words, 0);
+/** "bought 6 basil plants, planted in Tunnel" as it would be a log line: "planted 6 bought basil plants in Tunnel". */
+function plantedAfterBuying(words: readonly Word[]): string | undefined {
+  const [first] = words;
+  if (first === undefined || !/^(?:bought|purchased|given)$/.test(first.lower)) return undefined;
+  const at = words.findIndex((_, index) => {
+    const [verb] = index > 1 ? verbsAt(words.slice(index)) : [];
+    return verb?.verb.kind === "planted" || verb?.verb.kind === "sowed";
+  });
+  const [verb] = at < 0 ? [] : verbsAt(words.slice(at));
+  if (verb === undefined) return undefined;
+  const amount = amountAt(words, 1, "metric")?.end ?? 1;
+  const before = words
+    .slice(amount, at)
+    .filter((word, index, all) => index < all.length - 1 || !/^(?:,|and)$/.test(word.lower));
+  const parts = [...words.slice(1, amount), { ...first, text: first.lower }, ...before, ...words.slice(at + verb.end)];
+  return `${verb.form} ${parts.map(({ text }) => text).join(" ")}`;
+}
+
+interface VerbAfter {
+  readonly form: string;
+  readonly name: string;
+}
+
+/** "Musselburgh up", "Black Beauty: picked 3", "3 Sungold died from cold", "the carrots are up": a verb behind the name. */
+function verbAfter(words: readonly Word[], names: Names): VerbAfter | undefined {
+  const article = words[0]?.lower === "the" ? 1 : 0;
+  const from = amountAt(words, article, "metric")?.end ?? article;
+  const plant = names.plantAt(words, from);
   if (plant === undefined) return undefined;
-  const at = /^[:–—-]$/.test(words[plant.end]?.text ?? "") ? plant.end + 1 : plant.end;
+  const at = /^(?:[:–—-]|is|are|was|were|has|have|all|now)$/.test(words[plant.end]?.lower ?? "")
+    ? plant.end + 1
+    : plant.end;
   const [verb] = verbsAt(words.slice(at));
   if (verb === undefined) return undefined;
+  const varietyFirst = plant.variety !== undefined && from === 0;
+  if (!varietyFirst && !endsOrGoesOn(words[at + verb.end])) return undefined;
   return {
     form: verb.form,
     name: words
-      .slice(0, plant.end)
+      .slice(article, plant.end)
       .map((word) => word.text)
       .join(" "),
   };
+}
+
+/** "carrots up in North Bed" tells a fact; "tomatoes up against the wall" is prose. */
+function endsOrGoesOn(next: Word | undefined): boolean {
+  return next === undefined || /^(?:in|from|on|to|by|of|at|today|yesterday|and|[,.;:(])$/.test(next.lower);
 }
 
 /** Whether any bed or variety the garden knows stands in the line. */

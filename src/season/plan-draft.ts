@@ -14,6 +14,8 @@ import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface PlanRow {
   readonly bed: string;
+  /** The bed as it is called. */
+  readonly title: string;
   readonly crops: readonly {
     readonly crop: string;
     readonly name: string;
@@ -240,6 +242,7 @@ function rowsOf(
     return [
       {
         bed: place.bed,
+        title: book.garden.beds.get(place.bed)?.title ?? place.bed,
         crops: crops.sort((a, b) => (a.name < b.name ? -1 : 1)),
         room: place.area === undefined ? undefined : { taken, there: place.area },
       },

@@ -161,12 +161,12 @@ function forecasts({ forecasts: rows, forecastsChecked }: Recap, settings: Garde
 
 function plan({ nextYear: { plan: draft, rotation } }: Recap): string {
   if (draft.rows.length === 0) return "";
-  const rows = draft.rows.map(({ bed, crops }) => {
+  const rows = draft.rows.map(({ bed, title, crops }) => {
     const held = crops.map(
       ({ name, plants, pinned }) => `${plants === undefined ? "" : `${plants} `}${name}${pinned ? " (pinned)" : ""}`,
     );
     const notYet = (rotation.notYet[bed] ?? []).map(({ name, from }) => `${name} before ${from}`);
-    return `| ${[bed, held.join(", "), notYet.join("; ")].map(cell).join(" | ")} |`;
+    return `| ${[title, held.join(", "), notYet.join("; ")].map(cell).join(" | ")} |`;
   });
   return `## A draft for ${draft.year}\n\n${["| bed | crops | not yet |", "|---|---|---|", ...rows].join("\n")}`;
 }

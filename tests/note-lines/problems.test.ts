@@ -36,6 +36,30 @@ test("a fact in a verb nobody knows, a name before its verb, and a word before i
 });
 
 test.each([
+  ["3 Sungold died from cold", "died", "3 Sungold"],
+  ["the carrots are up in Long Bed", "up", "carrots"],
+  ["carrots up", "up", "carrots"],
+  ["peas flowering", "flowering", "peas"],
+])("%s tells a fact the wrong way round", (line, verb, name) => {
+  expect(told(line)).toBe("story");
+  expect(problemsOf(line)).toEqual([
+    `note/unknown-verb: "${verb}" stands after the name, so this line was kept as story. ` +
+      `Begin with the verb: "${verb}: ${name}". (verbs: docs/notes.md)`,
+  ]);
+});
+
+test("plants that were bought and planted in one line", () => {
+  expect(problemsOf("bought 6 Genovese basil plants, planted in Long Bed between the tomatoes")).toEqual([
+    'note/unknown-verb: "bought" is not a verb of the note format, so this line was kept as story. ' +
+      'Begin with what was done: "planted 6 bought Genovese basil plants in Long Bed between the tomatoes". (verbs: docs/notes.md)',
+  ]);
+});
+
+test.each([
+  "bought 6 Genovese basil plants",
+  "tomatoes up against the wall",
+  "3 tomatoes",
+  "the beans and the peas",
   "the robin came back",
   "The Long Bed looks tired",
   "Crown Prince is taking over",

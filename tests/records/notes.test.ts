@@ -84,6 +84,26 @@ describe("the day of a note", () => {
   });
 });
 
+describe("a sentence right below a log line, without an empty line", () => {
+  // CommonMark 0.31 calls this a lazy continuation line and takes it into the item (section 5.2).
+  test("is no part of a name that ends the line", async () => {
+    const { events } = await noteOf("- sowed chard in Long Bed\nWet and windy. The knife turned up.\n- up: chard\n");
+    expect(events.map(({ text, more }) => [text, more])).toEqual([
+      ["sowed chard in Long Bed", ["Wet and windy. The knife turned up."]],
+      ["up: chard", []],
+    ]);
+  });
+
+  test.each([
+    ["- planted 12 leeks in\nLong Bed, row 2\n", "planted 12 leeks in Long Bed, row 2"],
+    ["- planted 12 leeks in Long Bed,\nRow 2\n", "planted 12 leeks in Long Bed, Row 2"],
+    ["- planted 12 leeks\n  Musselburgh in Long Bed\n", "planted 12 leeks Musselburgh in Long Bed"],
+    ["- planted 12 leeks in Long Bed\nafter the rain\n", "planted 12 leeks in Long Bed after the rain"],
+  ])("%j is one line that an editor wrapped", async (text, line) => {
+    expect((await noteOf(text)).events.map((event) => [event.text, event.more])).toEqual([[line, []]]);
+  });
+});
+
 describe("the beds of a note", () => {
   test.each([
     ["bed: long-bed", ["long-bed"]],

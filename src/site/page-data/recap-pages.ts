@@ -250,8 +250,8 @@ function ownSections(recap: Recap, settings: GardenSettings, isPrivate: boolean)
             {
               title: "Who goes where",
               head: ["Bed", "Crops", "Not yet"],
-              rows: plan.rows.map(({ bed, crops }) => [
-                bed,
+              rows: plan.rows.map(({ bed, title, crops }) => [
+                title,
                 crops
                   .map(
                     ({ name, plants, pinned }) =>
