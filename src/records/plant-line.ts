@@ -10,7 +10,7 @@ import type { Line } from "./line.ts";
 import { readCause } from "./loss-causes.ts";
 import { bareBedAt, type FoundPlace, placeAt, raised } from "./place-words.ts";
 import { readAmount, readName } from "./plant-items.ts";
-import { plantNouns } from "./plant-names.ts";
+import { phraseEnd, plantIn, plantNouns } from "./plant-names.ts";
 import { currentPlace, type PlantLine, type Scan } from "./plant-scan.ts";
 import { readSpacing, readThinnedTo } from "./plant-spacing.ts";
 
@@ -66,8 +66,20 @@ function countedAfter({ line, at }: Scan): boolean {
 function separator(scan: Scan, mark: string): void {
   scan.at += 1;
   if (mark === ":" || (mark === "(" && scan.read.items.length === 0)) scan.listOpen = true;
+  else if (mark === ";") scan.listOpen = scan.afterItem || scan.read.items.length === 0 || plantAlone(scan);
   else if (mark === "." || mark === ")" || mark === "(") scan.listOpen = scan.read.items.length === 0;
   else scan.listOpen = scan.afterItem || scan.read.items.length === 0;
+}
+
+/** "Nantes, 2 rows; Boltardy beetroot, 1 row": a plant in a clause of its own goes on with the list, "; Nantes looks well" does not. */
+function plantAlone({ line, at, kind }: Scan): boolean {
+  const plant = plantIn(line, at, phraseEnd(line, at), kind, false);
+  if (plant === undefined || plant.from !== at || (plant.title !== undefined && plant.crop === undefined)) return false;
+  return (
+    plant.end >= line.end ||
+    line.words[plant.end]?.kind === "mark" ||
+    /^(?:in|from|on|at|to|x)$/.test(line.lower(plant.end))
+  );
 }
 
 function readPlace(scan: Scan): boolean {

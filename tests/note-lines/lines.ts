@@ -729,6 +729,26 @@ export const planting: readonly Case[] = [
     says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed", spacingCm: 20 }],
   },
   {
+    line: "sowed Musselburgh leeks, 2 rows; Boltardy beetroot, 1 row in Long Bed",
+    says: [
+      { kind: "sowed", variety: "musselburgh", bed: "long-bed", detail: "2 rows, 1 row" },
+      { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "2 rows, 1 row" },
+    ],
+  },
+  {
+    line: "planted 12 Musselburgh in Long Bed, row 2; Boltardy looks well",
+    says: [
+      {
+        kind: "planted",
+        variety: "musselburgh",
+        count: 12,
+        bed: "long-bed",
+        spot: "row 2",
+        detail: "Boltardy looks well",
+      },
+    ],
+  },
+  {
     line: "planted out: Sungold x3 (north end), Gardener's Delight x2",
     beds: ["tunnel-north"],
     says: [
