@@ -92,6 +92,8 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   });
   const photos = garden.photos
     .filter((photo) => !photo.private && bedIsPublic(photo.bed) && photo.varieties.every(varietyIsPublic))
+    // The time of a file is that of its last copying: no day to tell viewers, and another one on another machine.
+    .filter(({ dateBasis }) => dateBasis !== "file time")
     .map(withoutInstant);
   const photoPaths = new Set(photos.map(({ path }) => path));
   const crops = new Set([...[...varieties.values()].map(({ crop }) => crop), ...events.map(({ crop }) => crop)]);

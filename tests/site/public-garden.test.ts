@@ -1,6 +1,6 @@
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Garden } from "../../src/model.ts";
+import type { DateBasis, Garden } from "../../src/model.ts";
 import { publicGarden } from "../../src/site/public-garden.ts";
 import { state } from "../../src/timeline/index.ts";
 import { readGarden, today } from "./built-site.ts";
@@ -37,6 +37,13 @@ describe("the garden as viewers may see it", () => {
     ];
     expect(secrets.filter((secret) => !everyWord(garden).includes(secret))).toEqual([]);
     expect(secrets.filter((secret) => everyWord(open).includes(secret))).toEqual([]);
+  });
+
+  it("shows no photo whose day is only that of its file", () => {
+    const photo = { path: "photos/a.jpg", day: "2026-05-16", varieties: [], private: false };
+    const shown = (dateBasis: DateBasis) =>
+      publicGarden({ ...garden, photos: [{ ...photo, dateBasis }] }).photos.length;
+    expect([shown("file time"), shown("file name")]).toEqual([0, 1]);
   });
 
   it("keeps the beds of a private site back, and films that are not out", () => {
