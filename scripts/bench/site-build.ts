@@ -67,7 +67,7 @@ async function constant() {
     const root = path.join(work, "constant");
     await mkdir(path.join(root, "pages"), { recursive: true });
     await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
-    const data = { texts: sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, size)) };
+    const data = { frame: { language: "en" }, texts: sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, size)) };
     const began = performance.now();
     await buildRoot({ root, outDir: out, base: "/", module: "constant", data });
     return performance.now() - began;

@@ -6,7 +6,9 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import { type AstroInlineConfig, build, dev, type ViteUserConfig } from "astro";
 import { countNewest, FOLLOW_PATH, newest } from "./components/follow.ts";
+import type { SiteFrame } from "./page-data/shapes.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
+import { wordsIn } from "./words/index.ts";
 
 type VitePlugin = Extract<NonNullable<NonNullable<ViteUserConfig["plugins"]>[number]>, { name: string }>;
 
@@ -20,8 +22,11 @@ export interface SiteRoot {
   readonly address?: string | undefined;
   /** What `import data from "virtual:…"` gives the pages, by module name. One root gets one module, so that no page can ask for another root's. */
   readonly module: string;
-  readonly data: unknown;
+  readonly data: SiteData;
 }
+
+/** All that must be known of the data here: its language, which chooses the words of the pages. */
+type SiteData = { readonly frame: Pick<SiteFrame, "language"> };
 
 export interface RootBuild extends SiteRoot {
   /** Absolute; emptied first. */
@@ -30,7 +35,7 @@ export interface RootBuild extends SiteRoot {
 
 /** Builds one site. The current folder must be the work folder: Astro looks for packages from there. */
 export async function buildRoot(site: RootBuild): Promise<void> {
-  const settings = settingsFor(site, dataModule(site.module, site.data));
+  const settings = settingsFor(site, ...dataModules(site.module, site.data));
   const vite = { ...settings.vite, environments: { prerender: { resolve: { noExternal: true as const } } } };
   await build({ ...settings, vite, outDir: site.outDir });
 }
@@ -44,7 +49,7 @@ export interface RootServer {
   /** Address of the site's first page. */
   readonly url: string;
   /** New data from now on; open pages reload. */
-  show(data: unknown): void;
+  show(data: SiteData): void;
   close(): Promise<void>;
 }
 
@@ -82,7 +87,7 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
     followers.add(response);
     response.on("close", () => followers.delete(response));
   };
-  const settings = settingsFor(site, dataModule(site.module, site.data), beside);
+  const settings = settingsFor(site, ...dataModules(site.module, site.data), beside);
   const server = await dev({
     ...settings,
     server: { host: "127.0.0.1", port: 0 },
@@ -92,10 +97,12 @@ export async function serveRoot(site: RootServe): Promise<RootServer> {
   return {
     url: `http://localhost:${server.address.port}${site.base}`,
     show(data) {
-      handOver(site.module, data);
-      for (const { moduleGraph } of Object.values(vite?.environments ?? {})) {
-        const known = moduleGraph.getModuleById(`\0virtual:${site.module}`);
-        if (known !== undefined) moduleGraph.invalidateModule(known);
+      for (const [name, given] of modulesOf(site.module, data)) {
+        handOver(name, given);
+        for (const { moduleGraph } of Object.values(vite?.environments ?? {})) {
+          const known = moduleGraph.getModuleById(`\0virtual:${name}`);
+          if (known !== undefined) moduleGraph.invalidateModule(known);
+        }
       }
       const number = countNewest();
       for (const follower of followers) follower.write(`data: ${number}\n\n`);
@@ -151,6 +158,18 @@ function handOver(name: string, data: unknown): string {
   const key = `plotreel:${name}`;
   (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = withoutDirectionControls(data);
   return key;
+}
+
+/** What pages and components import, by module name: the site's data, and the words of its language. */
+function modulesOf(name: string, data: SiteData): readonly (readonly [name: string, data: unknown])[] {
+  return [
+    [name, data],
+    ["words", wordsIn(data.frame.language)],
+  ];
+}
+
+function dataModules(name: string, data: SiteData): readonly VitePlugin[] {
+  return modulesOf(name, data).map(([module, given]) => dataModule(module, given));
 }
 
 /** Hands data to the pages without serialising it: the module reads it from a symbol of the global object. */

@@ -9,3 +9,8 @@ declare module "virtual:field-site" {
   const site: import("./page-data/shapes.ts").FieldSite;
   export default site;
 }
+
+declare module "virtual:words" {
+  const words: import("./words/index.ts").Words;
+  export default words;
+}

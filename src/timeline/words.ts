@@ -120,24 +120,45 @@ export function sayMonth(day: Day, { language, near }: DaySpeech): string {
  * months", "two years". Exact to the day up to six weeks; no span is said more exactly than it is.
  */
 export function sayAge(days: number): string {
-  if (days < 1) return "less than a day";
-  if (days < 42)
-    return days % 7 === 0 && days > 7
-      ? sayPlural(days / 7, "week", "weeks")
-      : sayPlural(Math.round(days), "day", "days");
-  if (days < 119) {
-    const weeks = Math.round(days / 7);
-    return `${nearness(days - weeks * 7)}${sayPlural(weeks, "week", "weeks")}`;
-  }
-  const months = Math.round(days / daysPerMonth);
-  if (months < 23) return months === 12 ? "about a year" : `about ${sayPlural(months, "month", "months")}`;
-  const years = Math.round(days / (daysPerMonth * 12));
-  const over = days - years * daysPerMonth * 12;
-  return `${Math.abs(over) <= 3 ? "" : Math.abs(over) <= 91 ? nearness(over) : "about "}${sayPlural(years, "year", "years")}`;
+  const { near, n, unit } = spanOf(days);
+  if (n === 0) return "less than a day";
+  if (near === "about" && unit === "year" && n === 1) return "about a year";
+  return `${nearness[near]}${sayPlural(n, unit, `${unit}s`)}`;
 }
 
-function nearness(over: number): string {
-  return over === 0 ? "" : over > 0 ? "just over " : "nearly ";
+const nearness = { exactly: "", over: "just over ", nearly: "nearly ", about: "about " } as const;
+
+/** A span in one unit, and how near that is to the truth. Less than a day is no days. */
+export interface Span {
+  readonly near: keyof typeof nearness;
+  readonly n: number;
+  readonly unit: "day" | "week" | "month" | "year";
+}
+
+/** Exact to the day up to six weeks; after that no unit is said more exactly than anybody remembers. */
+export function spanOf(days: number): Span {
+  if (days < 1) return { near: "exactly", n: 0, unit: "day" };
+  if (days < 42)
+    return days % 7 === 0 && days > 7
+      ? { near: "exactly", n: days / 7, unit: "week" }
+      : { near: "exactly", n: Math.round(days), unit: "day" };
+  if (days < 119) {
+    const weeks = Math.round(days / 7);
+    return { near: side(days - weeks * 7), n: weeks, unit: "week" };
+  }
+  const months = Math.round(days / daysPerMonth);
+  if (months < 23) return { near: "about", ...(months === 12 ? { n: 1, unit: "year" } : { n: months, unit: "month" }) };
+  const years = Math.round(days / (daysPerMonth * 12));
+  const over = days - years * daysPerMonth * 12;
+  return {
+    near: Math.abs(over) <= 3 ? "exactly" : Math.abs(over) <= 91 ? side(over) : "about",
+    n: years,
+    unit: "year",
+  };
+}
+
+function side(over: number): Span["near"] {
+  return over === 0 ? "exactly" : over > 0 ? "over" : "nearly";
 }
 
 // ------------------------------------------------------------------------------------------- weights, volumes, lengths

@@ -47,10 +47,10 @@ export function fieldSite(
   return {
     frame: {
       garden: garden.settings.name,
-      language: garden.settings.language,
+      language: view.speech.tongue,
       home: view.links.home,
       navigation: [],
-      asOf: sayDay(today, garden.settings),
+      asOf: view.speech.day(today),
     },
     home: fieldHome(view, briefs, new Set(fieldLists), recaps),
     bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),

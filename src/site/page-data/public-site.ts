@@ -2,7 +2,6 @@
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { sayDay } from "../../timeline/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
@@ -30,7 +29,7 @@ export function publicSite(
   films?: FilmTexts,
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
-  const { links } = view;
+  const { links, speech, words } = view;
   const wraps: EpisodeWraps = films === undefined ? new Map() : episodeWraps(view, films);
   const shown = shownIn(view, wraps);
   const harvests = harvestsByYear(view);
@@ -40,17 +39,17 @@ export function publicSite(
   return {
     frame: {
       garden: garden.settings.name,
-      language: garden.settings.language,
+      language: speech.tongue,
       home: links.home,
       navigation: [
-        { href: links.varieties, text: "Varieties" },
-        { href: links.beds, text: "Beds" },
-        { href: links.episodes, text: "Episodes" },
-        ...(recaps.length === 0 ? [] : [{ href: links.recaps, text: "Seasons" }]),
-        { href: links.search, text: "Search" },
+        { href: links.varieties, text: words.frame.varieties },
+        { href: links.beds, text: words.frame.beds },
+        { href: links.episodes, text: words.frame.episodes },
+        ...(recaps.length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
+        { href: links.search, text: words.frame.search },
       ],
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
-      asOf: sayDay(today, garden.settings),
+      asOf: speech.day(today),
     },
     home: publicHome(view),
     varieties: varietyList(view),

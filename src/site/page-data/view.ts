@@ -13,7 +13,8 @@ import type {
   Variety,
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
-import { living, state } from "../../timeline/index.ts";
+import { living, type Speech, speechOf, state } from "../../timeline/index.ts";
+import { type Words, wordsIn } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
 import { type PictureBook, pictureBook } from "./pictures.ts";
@@ -24,6 +25,9 @@ export interface View {
   /** First day of the season that today lies in. */
   readonly seasonStart: Day;
   readonly links: Links;
+  /** What pages say around the data, and how numbers and days are said: both in the garden's language. */
+  readonly words: Words;
+  readonly speech: Speech;
   readonly book: PictureBook;
   /** Photos that lie over one another. */
   readonly comparisons: ComparisonBook;
@@ -65,6 +69,8 @@ export function viewGarden(
     today,
     seasonStart: season,
     links,
+    words: wordsIn(garden.settings.language),
+    speech: speechOf(garden.settings),
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),
     covers: coverSeries(garden),
