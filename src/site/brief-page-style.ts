@@ -1,17 +1,9 @@
 /** The look of the brief's page: the colours of the field pages, one column on a phone, two pages of paper for ten stops. */
 
+import { carriedTokens } from "./carried-tokens.ts";
+
 export const briefStyle = `
-:root {
-  color-scheme: light dark;
-  --paper: #fbf1d6; --pencil: #16191b; --quiet: #4a4228; --line: #d3c08a; --wash: #f0e2ba;
-  --flower: #9c1458; --mark: #ffd23f; --on-mark: #16191b;
-}
-@media (prefers-color-scheme: dark) {
-  :root {
-    --paper: #15130c; --pencil: #f2f4f4; --quiet: #d6cba8; --line: #57492a; --wash: #2a2312;
-    --flower: #ff9cc9;
-  }
-}
+${carriedTokens("field")}
 *, *::before, *::after { box-sizing: border-box; }
 html {
   background: var(--paper); color: var(--pencil);
@@ -26,7 +18,7 @@ h2 { font-size: 1.75rem; line-height: 1.15; }
 h3 { font-size: 2rem; line-height: 1.1; }
 h4 { font-size: 1.0625rem; color: var(--quiet); }
 p { text-wrap: pretty; }
-.mark { padding: .4rem max(1.25rem, 4vw); background: var(--mark); color: var(--on-mark); }
+.mark { padding: .4rem max(1.25rem, 4vw); background: var(--band); color: var(--on-band); }
 .mark strong { font-size: 1.5rem; letter-spacing: .12em; text-transform: uppercase; margin-right: .6rem; }
 main { max-width: 78rem; margin: 0 auto; padding: 1.5rem max(1.25rem, 4vw) 4rem; }
 .when { margin-top: .5rem; font-size: 1.375rem; }
@@ -34,19 +26,19 @@ main { max-width: 78rem; margin: 0 auto; padding: 1.5rem max(1.25rem, 4vw) 4rem;
 code { font: inherit; font-weight: 500; }
 .light { margin: 1rem 0 0; }
 .light svg { max-width: 100%; height: auto; overflow: visible; }
-.light rect { fill: var(--line); }
+.light rect { fill: var(--zinc-line); }
 .light rect.best { fill: var(--quiet); }
 .light rect.chosen { fill: var(--flower); }
 .light text { fill: var(--quiet); font-size: 12px; }
 .clock { margin-top: .15rem; font-weight: 500; }
-.say { margin-top: .5rem; max-width: 44rem; padding-left: .75rem; border-left: 3px solid var(--line); }
+.say { margin-top: .5rem; max-width: 44rem; padding-left: .75rem; border-left: 3px solid var(--zinc-line); }
 .quiet { color: var(--quiet); }
 section { margin-top: 2.25rem; }
 section > h2 { margin-bottom: .5rem; }
 .lines { max-width: 44rem; padding-left: 1.5rem; }
 .lines li + li { margin-top: .4rem; }
 .site { margin-top: 3rem; padding-bottom: .25rem; border-bottom: 2px solid var(--pencil); }
-.stop { margin-top: 2rem; padding-top: 1.25rem; border-top: 1px solid var(--line); }
+.stop { margin-top: 2rem; padding-top: 1.25rem; border-top: 1px solid var(--zinc-line); }
 .site + .stop { margin-top: 1rem; border-top: 0; padding-top: 0; }
 .stop .number { display: inline-block; min-width: 1.4em; color: var(--quiet); }
 .spot { margin-top: .25rem; color: var(--quiet); }
@@ -66,7 +58,7 @@ input[type=checkbox]:focus-visible, summary:focus-visible { outline: 3px solid v
 .new { font-weight: 500; }
 .why { color: var(--quiet); }
 table { width: 100%; margin-top: .75rem; border-collapse: collapse; font-size: 1.0625rem; }
-th, td { padding: .35rem .75rem .35rem 0; text-align: left; vertical-align: top; border-top: 1px solid var(--line); }
+th, td { padding: .35rem .75rem .35rem 0; text-align: left; vertical-align: top; border-top: 1px solid var(--zinc-line); }
 thead th { border-top: 0; color: var(--quiet); font-weight: 400; }
 .facts { margin-top: .75rem; max-width: 44rem; padding-left: 1.1rem; }
 .facts li + li { margin-top: .25rem; }
@@ -74,9 +66,9 @@ thead th { border-top: 0; color: var(--quiet); font-weight: 400; }
 .notes b { font-weight: 500; }
 .notes p + p { margin-top: .25rem; }
 details { margin-top: .6rem; max-width: 44rem; font-size: 1.0625rem; }
-summary { min-height: 3rem; padding: .6rem 0; cursor: pointer; text-decoration: underline; text-decoration-color: var(--line); text-underline-offset: .2em; }
+summary { min-height: 3rem; padding: .6rem 0; cursor: pointer; text-decoration: underline; text-decoration-color: var(--zinc-line); text-underline-offset: .2em; }
 details ul { padding-left: 1.25rem; }
-.own { padding: 0 .35em; background: var(--mark); color: var(--on-mark); }
+.own { padding: 0 .35em; background: var(--band); color: var(--on-band); }
 footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem; color: var(--quiet); }
 @media (min-width: 68rem) {
   .stop { display: grid; grid-template-columns: minmax(0, 38rem) minmax(0, 1fr); column-gap: 3rem; align-items: start; }
@@ -88,16 +80,15 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   table, tbody, tr { display: block; }
   th, td { display: inline; padding: 0; border: 0; }
   td::before { content: " \\00b7  "; }
-  tr { padding: .3rem 0; border-top: 1px solid var(--line); }
+  tr { padding: .3rem 0; border-top: 1px solid var(--zinc-line); }
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 }
 @media print {
-  :root { color-scheme: light; --paper: #fff; --pencil: #000; --quiet: #333; --line: #aaa; --wash: #fff; --flower: #000; --mark: #fff; --on-mark: #000; }
   @page { margin: 8mm 9mm; }
   html { font-size: 7.3pt; line-height: 1.14; }
   body { print-color-adjust: economy; }
   main { max-width: none; padding: 0; }
-  .mark { padding: 0; border-bottom: 1pt solid #000; background: none; }
+  .mark { padding: 0; border-bottom: 1pt solid var(--pencil); background: none; }
   .mark strong { font-size: 8.5pt; }
   h1 { display: inline; font-size: 13pt; }
   h2 { font-size: 9pt; }
@@ -107,14 +98,14 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .light, .clock, .say { margin: 0; }
   .light { position: absolute; top: 0; right: 0; }
   .light svg { height: 7mm; width: auto; }
-  .light rect { fill: #aaa; }
-  .light rect.best { fill: #555; }
-  .light rect.chosen { fill: #000; }
+  .light rect { fill: var(--zinc-line); }
+  .light rect.best { fill: var(--quiet); }
+  .light rect.chosen { fill: var(--pencil); }
   main { position: relative; }
   .say { padding: 0; border: 0; }
   .left { max-width: none; }
   .when { display: inline; margin: 0 0 0 2mm; }
-  .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid #aaa; margin-top: 1mm; }
+  .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid var(--zinc-line); margin-top: 1mm; }
   section { margin-top: 1.4mm; }
   section > h2 { margin-bottom: .2mm; }
   section:first-child { margin-top: 0; }
@@ -122,17 +113,17 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .lines { padding-left: 3mm; }
   .lines li + li { margin-top: 0; }
   .site { margin-top: 1.6mm; padding: 0; border-bottom-width: .8pt; }
-  .stop { display: block; margin-top: 1.1mm; padding-top: .5mm; border-top: .3pt solid #aaa; }
+  .stop { display: block; margin-top: 1.1mm; padding-top: .5mm; border-top: .3pt solid var(--zinc-line); }
   .stop header > * { display: inline; margin: 0 .6mm 0 0; }
   .stop .number { min-width: 0; }
   .show, table, .facts, .notes { margin-top: .3mm; }
   .notes p + p { margin: 0; }
   .show label, .ticks label { grid-template-columns: 2.3mm 1fr; gap: 1mm; min-height: 0; padding: 0; }
-  input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid #000; border-radius: 0; }
+  input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid var(--pencil); border-radius: 0; }
   .facts { padding: 0; }
   .facts li { display: inline; }
   .facts li::before { content: " \\2022\\00a0"; }
-  tr { padding: 0 0 0 2mm; border-top: .25pt solid #ccc; text-indent: -2mm; }
+  tr { padding: 0 0 0 2mm; border-top: .25pt solid var(--zinc-line); text-indent: -2mm; }
   thead { display: none; }
   .new { font-style: italic; white-space: normal; }
   h2, h3, header { break-after: avoid; }

@@ -2,14 +2,10 @@
  * The look of the field list: the field pages' band and lettering, but black on white, because it is read in full sun.
  * One screen: band and clock above, the stop between, what the thumb needs below.
  */
+import { carriedTokens } from "../carried-tokens.ts";
+
 export const fieldListStyle = `
-:root {
-  color-scheme: light dark;
-  --paper: #fff; --pencil: #000; --quiet: #33383b; --line: #767d81; --wash: #f0e2ba; --mark: #ffd23f; --on-mark: #16191b;
-}
-@media (prefers-color-scheme: dark) {
-  :root { --paper: #0c0e0f; --pencil: #fff; --quiet: #d3d9dc; --line: #828b90; --wash: #33290f; }
-}
+${carriedTokens("sun")}
 *, *::before, *::after { box-sizing: border-box; }
 [hidden] { display: none !important; }
 html {
@@ -26,7 +22,7 @@ ol, ul { list-style: none; }
 button, input, textarea { font: inherit; color: inherit; }
 button, summary, .download { min-height: 3.25rem; touch-action: manipulation; cursor: pointer; }
 button { padding: .35rem .8rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
-button:disabled { border-color: var(--line); color: var(--line); cursor: default; }
+button:disabled { border-color: var(--zinc); color: var(--zinc); cursor: default; }
 .download { display: flex; align-items: center; width: fit-content; color: inherit; font-weight: 500; }
 button.strong { background: var(--pencil); color: var(--paper); }
 :focus-visible { outline: 4px solid var(--pencil); outline-offset: 2px; }
@@ -36,7 +32,7 @@ h2:focus, #where:focus { outline: none; }
 .number { color: var(--quiet); }
 .grow { flex: 1; min-width: 0; }
 
-.mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--mark); color: var(--on-mark); font-size: 1.0625rem; }
+.mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--band); color: var(--on-band); font-size: 1.0625rem; }
 .mark strong { letter-spacing: .08em; text-transform: uppercase; }
 .mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .clock { display: flex; align-items: center; justify-content: space-between; gap: 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
@@ -51,8 +47,8 @@ main { padding: .75rem 1rem 1rem; }
 .when { margin-top: .2rem; font-size: 1.1875rem; color: var(--quiet); }
 .way { margin-top: .2rem; color: var(--quiet); font-size: 1.1875rem; }
 .shots { margin-top: auto; padding-top: .75rem; }
-.shots li { display: flex; align-items: stretch; border-top: 2px solid var(--line); }
-.shots li:last-child { border-bottom: 2px solid var(--line); }
+.shots li { display: flex; align-items: stretch; border-top: 2px solid var(--zinc); }
+.shots li:last-child { border-bottom: 2px solid var(--zinc); }
 .tick {
   flex: 1; display: flex; align-items: flex-start; gap: .75rem; min-height: 4rem; padding: .6rem .25rem .6rem 0; border: 0; border-radius: 0;
   background: none; text-align: left; -webkit-user-select: none; user-select: none; -webkit-touch-callout: none;
@@ -71,10 +67,10 @@ main { padding: .75rem 1rem 1rem; }
 .skipped { stroke: var(--skip, transparent); }
 [data-state=filmed] { --tick: var(--paper); --frame: var(--pencil); }
 [data-state=filmed] .what { color: var(--quiet); }
-[data-state=retake] { --again: #16191b; --frame: var(--mark); background: var(--wash); }
+[data-state=retake] { --again: var(--on-band); --frame: var(--band); background: var(--zinc-wash); }
 [data-state=skipped] { --skip: var(--pencil); }
 [data-state=skipped] .what { color: var(--quiet); text-decoration: line-through; }
-.care { margin-top: .4rem; padding: .25rem .6rem; font-size: 1.0625rem; border-left: .5rem solid var(--mark); background: var(--wash); }
+.care { margin-top: .4rem; padding: .25rem .6rem; font-size: 1.0625rem; border-left: .5rem solid var(--band); background: var(--zinc-wash); }
 .care li + li { margin-top: .25rem; }
 .noted { margin-top: .75rem; white-space: pre-line; }
 details { margin-top: .5rem; }
@@ -95,7 +91,7 @@ dialog {
   width: 100%; max-width: 40rem; max-height: 100dvh; margin: auto auto 0; padding: 1rem 1rem 0; border: 0; border-top: 4px solid var(--pencil);
   background: var(--paper); color: var(--pencil); overflow-y: auto;
 }
-dialog::backdrop { background: rgb(0 0 0 / .5); }
+dialog::backdrop { background: color-mix(in srgb, var(--dark) 50%, transparent); }
 dialog > * + * { margin-top: .6rem; }
 dialog .bar { position: sticky; bottom: 0; margin: 1rem -1rem 0; }
 .row { display: flex; align-items: center; gap: .6rem; }
@@ -109,13 +105,13 @@ label textarea { display: block; margin-top: .5rem; }
 #forget-sure button { display: block; margin-top: .5rem; }
 #copy-field { font: 1rem/1.3 ui-monospace, monospace; }
 .overview li + li { margin-top: -2px; }
-.overview button { display: flex; gap: .6rem; width: 100%; text-align: left; border-width: 2px 0; border-radius: 0; border-color: var(--line); padding: .5rem 0; }
-.overview [aria-current] { background: var(--wash); }
+.overview button { display: flex; gap: .6rem; width: 100%; text-align: left; border-width: 2px 0; border-radius: 0; border-color: var(--zinc); padding: .5rem 0; }
+.overview [aria-current] { background: var(--zinc-wash); }
 
 #talk-sheet { max-width: none; height: 100dvh; padding: 0; border: 0; }
 #talk-sheet[open] { display: grid; grid-template-rows: auto 1fr auto; }
 #talk-name { padding: .5rem 1rem; font-size: 1.375rem; }
-#talk-text { position: relative; margin: 0; padding: 0 1rem; overflow-y: auto; font-size: clamp(2.75rem, 12vw, 7rem); line-height: 1.2; border-top: 2px solid var(--line); cursor: pointer; }
+#talk-text { position: relative; margin: 0; padding: 0 1rem; overflow-y: auto; font-size: clamp(2.75rem, 12vw, 7rem); line-height: 1.2; border-top: 2px solid var(--zinc); cursor: pointer; }
 #talk-text::before { content: ""; display: block; height: 12vh; }
 #talk-text::after { content: ""; display: block; height: 75vh; }
 #talk-text p + p { margin-top: .6em; }
