@@ -31,8 +31,8 @@ export interface ComparisonOptions {
 /** Raise it when comparison copies are made in another way. */
 const comparisonVersion = 2;
 
-/** Pixels: a phone's strip, and as wide as a page shows one. Two sizes, since every photo of a viewpoint gets them. */
-const recipe = { widths: [480, 1280], formats: usualFormats };
+/** Pixels: a phone's strip, a phone across, and as wide as a page shows one. */
+const recipe = { widths: [480, 800, 1280], formats: usualFormats };
 
 /** By photo path. All copies of a viewpoint have the same proportions; none is wider than what its photo shows of the crop. */
 export async function publishComparisons(

@@ -70,8 +70,10 @@ describe("what a copy is", () => {
     expect(files.map(({ width, height, format }) => [width, height, format])).toEqual([
       [480, 360, "webp"],
       [480, 360, "jpeg"],
-      [960, 720, "webp"],
-      [960, 720, "jpeg"],
+      [800, 600, "webp"],
+      [800, 600, "jpeg"],
+      [1200, 900, "webp"],
+      [1200, 900, "jpeg"],
       [1600, 1200, "webp"],
       [1600, 1200, "jpeg"],
     ]);
