@@ -13,6 +13,7 @@ import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
+import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
 import { watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
@@ -32,12 +33,10 @@ export async function main(argv: readonly string[], effects: Effects = realEffec
       effects.err(error.message);
       return error.exitCode;
     }
-    const system = error as NodeJS.ErrnoException;
-    if (system.code !== undefined && system.path !== undefined) {
-      effects.err(`Could not use ${system.path} (${system.code}). Nothing in your records was changed.`);
-      return EXIT.couldNot;
-    }
-    throw error;
+    const refused = sayRefused(error);
+    if (refused === undefined) throw error;
+    effects.err(refused);
+    return EXIT.couldNot;
   }
 }
 

@@ -1,10 +1,11 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
 import { problemText } from "../records/index.ts";
-import { buildSites, PrivacyBreach, PublishRunning } from "../site/index.ts";
+import { buildSites, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
+import { placeToPublish } from "./place-to-publish.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveSites } from "./serve-sites.ts";
 import { siteMaterials } from "./site-materials.ts";
@@ -27,9 +28,10 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
     throw new CommandError("--address says where to serve, so it goes with --serve.");
   }
   const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
-  const { garden, materials, photoWork } = await siteMaterials(loaded, options);
-  const outDir = path.resolve(effects.cwd, options.out);
+  const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), loaded.recordsDir);
   try {
+    await refusePlace(outDir);
+    const { garden, materials, photoWork } = await siteMaterials(loaded, options);
     const sites = await buildSites(garden, {
       outDir,
       cacheDir,
@@ -43,7 +45,8 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
     if (options.serve === true) await serveSites(sites, { base: garden.settings.base, address }, effects);
     return EXIT.done;
   } catch (error) {
-    if (error instanceof PublishRunning) throw new CommandError(error.message, EXIT.couldNot);
+    if (error instanceof PublishRunning || error instanceof ForeignFiles)
+      throw new CommandError(error.message, EXIT.couldNot);
     if (!(error instanceof PrivacyBreach)) throw error;
     report.end();
     for (const { file, what } of error.breaches) effects.err(`${file}: ${what}`);

@@ -14,6 +14,7 @@ export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
+export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

@@ -2,6 +2,7 @@
  * The one place that calls Astro. Its `build` is marked experimental, so Astro is pinned exactly and everything we rely
  * on stands here.
  */
+import { cp, rename } from "node:fs/promises";
 import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import { type AstroInlineConfig, build, dev, type ViteUserConfig } from "astro";
@@ -29,7 +30,7 @@ export interface SiteRoot {
 type SiteData = { readonly frame: Pick<SiteFrame, "language"> };
 
 export interface RootBuild extends SiteRoot {
-  /** Absolute; emptied first. */
+  /** Absolute; empty, or not there yet. */
   readonly outDir: string;
 }
 
@@ -37,7 +38,10 @@ export interface RootBuild extends SiteRoot {
 export async function buildRoot(site: RootBuild): Promise<void> {
   const settings = settingsFor(site, ...dataModules(site.module, site.data));
   const vite = { ...settings.vite, environments: { prerender: { resolve: { noExternal: true as const } } } };
-  await build({ ...settings, vite, outDir: site.outDir });
+  // Astro renames files from beside its root into its output, which only works within one disk.
+  const built = `${site.root}.built`;
+  await build({ ...settings, vite, outDir: built });
+  await rename(built, site.outDir).catch(() => cp(built, site.outDir, { recursive: true }));
 }
 
 export interface RootServe extends SiteRoot {

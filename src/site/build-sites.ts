@@ -12,15 +12,16 @@ import { buildRoot } from "./astro-build.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
+import { listOwnFiles, refuseForeignFiles } from "./own-files.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { SiteFile } from "./page-data/shapes.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { type FilmTexts, publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
-import { whilePublishing } from "./publish-lock.ts";
+import { refuseWhilePublishing, whilePublishing } from "./publish-lock.ts";
 import { indexForSearch } from "./search-index.ts";
-import { clearNext, dropNext, nextFolder, putLive } from "./swap-folders.ts";
+import { clearNext, dropNext, nextFolder, putLive, whereItLies } from "./swap-folders.ts";
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
 import { inWorkFolder } from "./work-folder.ts";
@@ -71,16 +72,22 @@ export class PrivacyBreach extends Error {
 /** Files written at the same time. */
 const AT_ONCE = 16;
 
-/** Throws `PrivacyBreach`, or `PublishRunning` when another run is at work in the same folder. */
-export async function buildSites(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
-  return whilePublishing(path.resolve(options.outDir), () => build(garden, options));
+/** Throws, and changes nothing, when publishing into this folder would disturb another run or lose somebody's files. */
+export async function refusePlace(outDir: string): Promise<void> {
+  await refuseWhilePublishing(path.resolve(outDir));
+  for (const site of ["public", "private"]) await refuseForeignFiles(path.resolve(outDir, site));
 }
 
-async function build(recorded: Garden, options: BuildOptions): Promise<BuiltSites> {
+/** Throws `PrivacyBreach`, or what `refusePlace` throws. */
+export async function buildSites(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
+  return whilePublishing(path.resolve(options.outDir), (insist) => build(garden, options, insist));
+}
+
+async function build(recorded: Garden, options: BuildOptions, insist: () => Promise<void>): Promise<BuiltSites> {
   const garden = withoutLaterPhotos(recorded, options.today);
   // Astro needs the current folder for itself, so every path is made whole before.
-  const publicDir = path.resolve(options.outDir, "public");
-  const privateDir = path.resolve(options.outDir, "private");
+  const publicDir = await whereItLies(path.resolve(options.outDir, "public"));
+  const privateDir = await whereItLies(path.resolve(options.outDir, "private"));
   const cacheDir = path.resolve(options.cacheDir);
   const live = [publicDir, privateDir];
   const open = publicGarden(garden);
@@ -96,6 +103,7 @@ async function build(recorded: Garden, options: BuildOptions): Promise<BuiltSite
   );
   const films = options.films && publicCaptions(garden, open, options.films);
   const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films);
+  for (const folder of live) await refuseForeignFiles(folder);
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {
@@ -125,13 +133,17 @@ async function build(recorded: Garden, options: BuildOptions): Promise<BuiltSite
     await placeBriefs(nextFolder(privateDir), options.briefs);
     await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);
     await placeHostFiles(nextFolder(publicDir), garden.settings, pages.files);
-    options.report?.step("Reading every public page for anything private");
-    const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
-    if (breaches.length > 0) throw new PrivacyBreach(breaches);
     options.report?.step("Making the search");
     await indexForSearch(nextFolder(publicDir));
+    for (const folder of live) await listOwnFiles(nextFolder(folder));
+    options.report?.step("Reading every public file for anything private");
+    const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
+    if (breaches.length > 0) throw new PrivacyBreach(breaches);
     const publicPages = await countPages(nextFolder(publicDir));
     const privatePages = await countPages(nextFolder(privateDir));
+    // While pages were made somebody may have put a file into the old site, or taken this run for dead.
+    for (const folder of live) await refuseForeignFiles(folder);
+    await insist();
     await putLive(live);
     return { publicDir, privateDir, publicPages, privatePages, pages: publicPages + privatePages };
   } finally {

@@ -2,11 +2,12 @@
 // Gives: the brief as one printable page, the public site and the private field pages as folders, and a server to look at them.
 // Never does: let anything private into a public page, or put a half-made site in place of a whole one.
 export { briefPage } from "./brief-page.ts";
-export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach } from "./build-sites.ts";
+export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach, refusePlace } from "./build-sites.ts";
 export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";
 export { fieldListPage } from "./field-list/field-list-page.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
+export { ForeignFiles } from "./own-files.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
 export { publicGarden } from "./public-garden.ts";

@@ -2,6 +2,7 @@
  * One publishing at a time: a small file beside the sites says who is at work. A lock left behind by a run that was killed
  * is recognised and taken over.
  */
+import { readFileSync } from "node:fs";
 import { link, mkdir, open, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { hostname } from "node:os";
 import path from "node:path";
@@ -27,15 +28,32 @@ const STALE_AFTER = 60_000;
 interface Holder {
   readonly pid: number;
   readonly host: string;
-  /** Tells two runs apart that had the same process number. */
+  /** When the process began, where the system tells: another process may have the number of one that is gone. */
+  readonly began?: string | undefined;
+  /** Tells two runs of one process apart. */
   readonly token: string;
 }
 
-/** Runs `work` while nobody else publishes into `outDir`; throws `PublishRunning` when somebody does. */
-export async function whilePublishing<T>(outDir: string, work: () => Promise<T>): Promise<T> {
+/** Throws `PublishRunning` when somebody publishes into `outDir` now. */
+export async function refuseWhilePublishing(outDir: string): Promise<void> {
+  const lock = path.join(outDir, LOCK);
+  const holder = await holderOf(lock);
+  if ((await stat(lock).catch(() => undefined)) !== undefined && !(await isStale(lock, holder)))
+    throw new PublishRunning(outDir);
+}
+
+/**
+ * Runs `work` while nobody else publishes into `outDir`; throws `PublishRunning` when somebody does. The work may ask,
+ * before its last step, that the lock is still its own: a machine that was asleep may have been taken for dead.
+ */
+export async function whilePublishing<T>(
+  outDir: string,
+  work: (insist: () => Promise<void>) => Promise<T>,
+): Promise<T> {
   await mkdir(outDir, { recursive: true });
   const lock = path.join(outDir, LOCK);
   const token = `${process.pid}-${process.hrtime.bigint()}`;
+  const isMine = async () => (await holderOf(lock))?.token === token;
   if (!(await take(lock, token)) && !((await dropStale(lock)) && (await take(lock, token)))) {
     throw new PublishRunning(outDir);
   }
@@ -45,16 +63,19 @@ export async function whilePublishing<T>(outDir: string, work: () => Promise<T>)
   }, SIGN_EVERY);
   signs.unref();
   try {
-    return await work();
+    return await work(async () => {
+      if (!(await isMine())) throw new PublishRunning(outDir);
+    });
   } finally {
     clearInterval(signs);
-    if ((await holderOf(lock))?.token === token) await rm(lock, { force: true });
+    if (await isMine()) await rm(lock, { force: true });
   }
 }
 
 /** The lock appears with its content or not at all, where the disk has links; elsewhere it may be empty for a moment. */
 async function take(lock: string, token: string): Promise<boolean> {
-  const mine = JSON.stringify({ pid: process.pid, host: hostname(), token } satisfies Holder);
+  const { pid } = process;
+  const mine = JSON.stringify({ pid, host: hostname(), began: beginningOf(pid), token } satisfies Holder);
   const beside = `${lock}.${token}`;
   try {
     await writeFile(beside, mine);
@@ -94,7 +115,12 @@ async function dropStale(lock: string): Promise<boolean> {
 }
 
 async function isStale(lock: string, holder: Holder | undefined): Promise<boolean> {
-  if (holder?.host === hostname() && !isRunning(holder.pid)) return true;
+  if (holder?.host === hostname()) {
+    if (!isRunning(holder.pid)) return true;
+    // A run of this machine that is only asleep gives no sign of life and goes on later.
+    const began = beginningOf(holder.pid);
+    if (began !== undefined && holder.began !== undefined) return began !== holder.began;
+  }
   const seen = await stat(lock).catch(() => undefined);
   return seen === undefined || Date.now() - seen.mtimeMs > STALE_AFTER;
 }
@@ -106,6 +132,18 @@ export function isRunning(pid: number): boolean {
     return true;
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
+}
+
+/** The start of this machine and of a process since then; undefined where the system does not say (Linux does, in /proc). */
+function beginningOf(pid: number): string | undefined {
+  try {
+    const start = readFileSync("/proc/sys/kernel/random/boot_id", "utf8").trim();
+    // proc(5): the name of the program stands in brackets and may hold anything; the start is the 20th field after it.
+    const ticks = readFileSync(`/proc/${pid}/stat`, "utf8").split(") ").at(-1)?.split(" ")[19];
+    return ticks === undefined ? undefined : `${start} ${ticks}`;
+  } catch {
+    return undefined;
   }
 }
 

@@ -1,8 +1,8 @@
 /**
- * Search over the finished public pages: an index that the reader's own browser looks into. Made after the privacy gate,
- * from the very bytes that passed it, so it can hold nothing the pages do not.
+ * Search over the finished public pages: an index that the reader's own browser looks into. The privacy gate reads what
+ * it holds like every other file.
  */
-import { readdir, rm } from "node:fs/promises";
+import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { close, createIndex } from "pagefind";
 
@@ -18,11 +18,16 @@ export async function indexForSearch(siteDir: string): Promise<void> {
     const { index, errors } = await createIndex();
     if (index === undefined) throw new Error(errors.join(" "));
     const read = await index.addDirectory({ path: siteDir });
-    const folder = path.join(siteDir, SEARCH_FOLDER);
-    const written = await index.writeFiles({ outputPath: folder });
-    const said = [...read.errors, ...written.errors];
+    const { files, errors: more } = await index.getFiles();
+    const said = [...read.errors, ...more];
     if (said.length > 0) throw new Error(said.join(" "));
-    for (const file of await readdir(folder)) if (NOT_OURS.test(file)) await rm(path.join(folder, file));
+    // Written by us, not by the indexer: a full disk is then told like any other.
+    for (const file of files) {
+      if (NOT_OURS.test(file.path)) continue;
+      const target = path.join(siteDir, SEARCH_FOLDER, file.path);
+      await mkdir(path.dirname(target), { recursive: true });
+      await writeFile(target, file.content);
+    }
   } finally {
     await close();
   }

@@ -1,6 +1,7 @@
-/** Handing over finished folders: what is served is the last complete site until the new one stands beside it. */
+/** Handing over finished folders: what is served is the last complete site until the new one takes its place. */
 import { existsSync, renameSync } from "node:fs";
-import { mkdir, rename, rm, stat } from "node:fs/promises";
+import { mkdir, realpath, rename, rm, stat } from "node:fs/promises";
+import { exchangeFolders } from "./exchange-folders.ts";
 
 /** Where a site is built before it goes live. */
 export function nextFolder(live: string): string {
@@ -9,6 +10,11 @@ export function nextFolder(live: string): string {
 
 function lastFolder(live: string): string {
   return `${live}.last`;
+}
+
+/** The folder itself where a person put a link to one, such as the folder their web server reads. */
+export async function whereItLies(folder: string): Promise<string> {
+  return realpath(folder).catch(() => folder);
 }
 
 /** Makes room for a new build, and puts the last site back if an earlier run was stopped between two renames. */
@@ -20,15 +26,21 @@ export async function clearNext(live: string): Promise<void> {
 }
 
 /**
- * Puts the finished folders live together. No system swaps two folders for every program, so it takes two renames each;
- * nothing else may run between them, and `clearNext` mends what a stop between the two leaves.
+ * Puts the finished folders live, each in one step: it changes places with the old one. A system that cannot do that
+ * takes two renames for it; nothing else may run between them, and `clearNext` mends what a stop between the two leaves.
  */
-export async function putLive(folders: readonly string[]): Promise<void> {
+export async function putLive(folders: readonly string[], exchange = exchangeFolders): Promise<void> {
   for (const live of folders) {
-    if (existsSync(live)) renameSync(live, lastFolder(live));
-    renameSync(nextFolder(live), live);
+    if (!existsSync(live)) renameSync(nextFolder(live), live);
+    else if (!exchange(nextFolder(live), live)) {
+      renameSync(live, lastFolder(live));
+      renameSync(nextFolder(live), live);
+    }
   }
-  for (const live of folders) await rm(lastFolder(live), { recursive: true, force: true });
+  for (const live of folders) {
+    await rm(nextFolder(live), { recursive: true, force: true });
+    await rm(lastFolder(live), { recursive: true, force: true });
+  }
 }
 
 /** Throws away what was built, so that a failed run leaves nothing beside the live site. */

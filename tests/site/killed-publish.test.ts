@@ -30,24 +30,30 @@ function tool(): string {
 interface Run {
   readonly exitCode: number | null;
   readonly err: string;
-  /** Milliseconds from the first page to the end. */
+  /** Milliseconds from its start to its end. */
   readonly took: number;
 }
 
-/** A real run of the command; killed that long after it began to make pages, if at all. */
-async function publish(cwd: string, { killAfter }: { killAfter?: number } = {}): Promise<Run> {
+interface RunOptions {
+  /** Milliseconds from its start. */
+  readonly killAfter?: number;
+  /** Called once it has begun to make pages. */
+  readonly onPages?: () => void;
+}
+
+/** A real run of the command. */
+async function publish(cwd: string, { killAfter, onPages }: RunOptions = {}): Promise<Run> {
+  const began = performance.now();
   const child = spawn(
     process.execPath,
     [path.join(tool(), "bin/plotreel.js"), "publish", "--records", "content", "--today", "2026-07-18"],
     { cwd, env: { ...process.env, PLOTREEL_CACHE: path.join(cwd, "cache") }, stdio: ["ignore", "ignore", "pipe"] },
   );
+  if (killAfter !== undefined) setTimeout(() => child.kill("SIGKILL"), killAfter);
   let err = "";
-  let began = 0;
   child.stderr.setEncoding("utf8").on("data", (text: string) => {
+    if (err === "") onPages?.();
     err += text;
-    if (began > 0) return;
-    began = performance.now();
-    if (killAfter !== undefined) setTimeout(() => child.kill("SIGKILL"), killAfter);
   });
   const [exitCode] = (await once(child, "close")) as [number | null];
   return { exitCode, err, took: performance.now() - began };
@@ -58,16 +64,15 @@ async function gardenIn(cwd: string, bed: string): Promise<void> {
   await writeFile(path.join(cwd, "content/notes/2026-05-16.md"), `- planted 3 Black Beauty courgette in ${bed}\n`);
 }
 
-/** Names and bytes of everything that is served, as one word; undefined when there is nothing. */
-async function served(cwd: string): Promise<string | undefined> {
+const SITES = ["public", "private"] as const;
+
+/** Names and bytes of everything that is served in one folder, as one word; undefined when there is no folder. */
+async function served(cwd: string, site: (typeof SITES)[number]): Promise<string | undefined> {
   const hash = createHash("sha256");
-  for (const site of ["public", "private"]) {
-    const siteDir = path.join(cwd, "out", site);
-    const files = await filesOf(siteDir).catch(() => undefined);
-    if (files === undefined) return undefined;
-    for (const file of files) hash.update(`\0${file}\0`).update(await readFile(path.join(siteDir, file)));
-    hash.update(`\0${site}`);
-  }
+  const siteDir = path.join(cwd, "out", site);
+  const files = await filesOf(siteDir).catch(() => undefined);
+  if (files === undefined) return undefined;
+  for (const file of files) hash.update(`\0${file}\0`).update(await readFile(path.join(siteDir, file)));
   return hash.digest("hex");
 }
 
@@ -76,26 +81,27 @@ describe("publishing that is killed at any moment", () => {
     let whole = 0;
     const lane = async (number: number) => {
       const cwd = path.join(folder, `lane-${number}`);
+      // What is served once the garden of each bed is published, by site and content.
       const known = new Map<string, string>();
       let longest = 0;
       for (const bed of ["Long Bed", "Round Bed"]) {
         await gardenIn(cwd, bed);
         const { exitCode, err, took } = await publish(cwd);
         expect(exitCode, err).toBe(0);
-        known.set((await served(cwd)) as string, bed);
+        for (const site of SITES) known.set(`${site} ${await served(cwd, site)}`, bed);
         longest = Math.max(longest, took);
       }
-      expect(known.size).toBe(2);
+      expect(known.size).toBe(4);
       for (let kill = 0; kill < KILLS / LANES; kill += 1) {
         await gardenIn(cwd, kill % 2 === 0 ? "Long Bed" : "Round Bed");
         await publish(cwd, { killAfter: Math.random() * longest });
-        const found = await served(cwd);
-        expect(known.get(found ?? ""), `after kill ${kill} of lane ${number}`).toBeDefined();
+        for (const site of SITES)
+          expect(known.get(`${site} ${await served(cwd, site)}`), `${site} after kill ${kill}`).toBeDefined();
         whole += 1;
       }
       await gardenIn(cwd, "Long Bed");
       expect((await publish(cwd)).exitCode).toBe(0);
-      expect(known.get((await served(cwd)) ?? "")).toBe("Long Bed");
+      for (const site of SITES) expect(known.get(`${site} ${await served(cwd, site)}`)).toBe("Long Bed");
       // Nothing of the killed runs is left, neither beside the sites nor in the cache.
       expect((await readdir(path.join(cwd, "out"))).sort()).toEqual(["private", "public"]);
       const cache = await filesOf(path.join(cwd, "cache"));
@@ -107,6 +113,20 @@ describe("publishing that is killed at any moment", () => {
 });
 
 describe("publishing twice at once", () => {
+  it("is told on the command line, at once, and the first run goes on", async () => {
+    const cwd = path.join(folder, "two-commands");
+    await gardenIn(cwd, "Long Bed");
+    let second: Promise<Run> | undefined;
+    const first = await publish(cwd, { onPages: () => (second = publish(cwd)) });
+    const refused = await second;
+    expect(refused?.exitCode).toBe(3);
+    expect(refused?.err).toBe(
+      `Another run is publishing into ${path.join(cwd, "out")}, so this one stopped. Nothing was changed; run it again when the other is done.\n`,
+    );
+    expect(first.exitCode, first.err).toBe(0);
+    expect((await readdir(path.join(cwd, "out"))).sort()).toEqual(["private", "public"]);
+  });
+
   it("lets the second say so and stop", async () => {
     const out = path.join(folder, "twice");
     let finish = () => {};
@@ -129,6 +149,38 @@ describe("publishing twice at once", () => {
     await once(child, "close");
     await leaveLock(out, { pid: child.pid ?? 0, host: hostname(), token: "gone" });
     expect(await whilePublishing(out, async () => "ran")).toBe("ran");
+  });
+
+  it.runIf(process.platform === "linux")("takes over when the number belongs to another process by now", async () => {
+    const out = path.join(folder, "reused");
+    await leaveLock(out, {
+      pid: process.pid,
+      host: hostname(),
+      began: "an earlier start of the machine 1",
+      token: "old",
+    });
+    expect(await whilePublishing(out, async () => "ran")).toBe("ran");
+  });
+
+  it.runIf(process.platform === "linux")("waits for a run of this machine that sleeps, however long", async () => {
+    const out = path.join(folder, "asleep");
+    const longAgo = new Date(Date.now() - 86_400_000);
+    await whilePublishing(out, async () => {
+      await utimes(path.join(out, ".publishing"), longAgo, longAgo);
+      await expect(whilePublishing(out, async () => "ran")).rejects.toThrow(PublishRunning);
+    });
+  });
+
+  it("does not put its site in place once it was taken for dead", async () => {
+    const out = path.join(folder, "woken");
+    const late = whilePublishing(out, async (insist) => {
+      await leaveLock(out, { pid: 1, host: "another-machine", token: "its own" });
+      await insist();
+      return "put in place";
+    });
+    await expect(late).rejects.toThrow(PublishRunning);
+    // The other's lock stays its own.
+    expect(await readdir(out)).toEqual([".publishing"]);
   });
 
   it("trusts a run of another machine until it has been silent for a while", async () => {
