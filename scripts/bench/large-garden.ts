@@ -10,6 +10,10 @@ export interface GardenSize {
   readonly logLines: number;
   readonly beds: number;
   readonly varieties: number;
+  /** Published films, each walking past STOPS beds. */
+  readonly episodes?: number;
+  /** Whether every film has captions. */
+  readonly captioned?: boolean;
 }
 
 /** Ten seasons: 20,000 log lines in 6,000 notes, 300 beds, 2,000 varieties. */
@@ -50,8 +54,10 @@ const STORY = [
   "Nothing else stirred. The soil is warm two knuckles down.",
 ];
 
+type Write = (file: string, text: string) => void;
+
 export function writeLargeGarden(dir: string, size: GardenSize): void {
-  const write = (file: string, text: string) => {
+  const write: Write = (file, text) => {
     mkdirSync(path.dirname(path.join(dir, file)), { recursive: true });
     writeFileSync(path.join(dir, file), text);
   };
@@ -68,6 +74,7 @@ export function writeLargeGarden(dir: string, size: GardenSize): void {
       `---\ntitle: ${varietyName(i)}\ncrop: ${crop(i)}\nsource: { name: Drift Lane Seeds, obtained: bought }\ndays to maturity: ${60 + (i % 50)} from planting\n---\n`,
     );
   }
+  writeEpisodes(write, size);
   const perSeason = size.notes / size.seasons;
   const perBed = perSeason / size.beds;
   let left = size.logLines;
@@ -80,7 +87,7 @@ export function writeLargeGarden(dir: string, size: GardenSize): void {
     const visit = Math.floor((note % perSeason) / size.beds);
     const spring = visit < perBed / 2;
     const day = dayOf(2017 + season, (note % perSeason) / perSeason);
-    const variety = (bed * 7 + season * 13) % size.varieties;
+    const variety = varietyIn(bed, season, size);
     const said = {
       variety: `${varietyName(variety)} ${crop(variety)}`,
       bed: bedName(bed),
@@ -116,6 +123,61 @@ const AUTUMN: readonly ((said: Said) => string)[] = [
   ({ variety, bed }) => `cleared ${variety} from ${bed}`,
   ({ variety }) => `done: net the row of ${variety}`,
 ];
+
+/** Stops of a film, and seconds at each. */
+const STOPS = 8;
+const STOP_SECONDS = 40;
+
+function writeEpisodes(write: Write, { episodes = 0, captioned = false, ...size }: GardenSize): void {
+  for (let film = 0; film < episodes; film += 1) {
+    const season = Math.floor((film * size.seasons) / episodes);
+    const day = dayOf(2017 + season, ((film * size.seasons) / episodes) % 1);
+    const stops = Array.from({ length: STOPS }, (_, stop) => ({
+      bed: (film * STOPS + stop * 3) % size.beds,
+      at: 5 + stop * STOP_SECONDS,
+    }));
+    const listed = stops.map(({ bed, at }) => `  - {bed: bed-${bed}, at: "${clock(at)}"}\n`);
+    write(
+      `episodes/film-${film}/index.md`,
+      `---\ntitle: Walk number ${film + 1}\ndate: ${day}\npublished: ${day}\nstatus: published\n` +
+        `link: https://films.example/walks/${film + 1}\nstops:\n${listed.join("")}---\n`,
+    );
+    if (!captioned) continue;
+    const spoken = stops.flatMap(({ bed, at }) =>
+      sayStop(bed, season, size).map((text, line) => {
+        const from = at + line * 4;
+        return `00:${clock(from)}.000 --> 00:${clock(from + 4)}.000\n${text}\n`;
+      }),
+    );
+    write(`episodes/film-${film}/captions.vtt`, `WEBVTT\n\n${spoken.join("\n")}`);
+  }
+}
+
+/** Lines of four seconds. */
+function sayStop(bed: number, season: number, size: GardenSize): readonly string[] {
+  const variety = varietyIn(bed, season, size);
+  return [
+    `This is ${bedName(bed)}, and it has been`,
+    "a dry fortnight, so I watered it twice.",
+    `What you see here is ${varietyName(variety)},`,
+    `a ${crop(variety)} that came from a swap table.`,
+    "I sowed two rows of it and thinned them late.",
+    "The far end is patchy, and that was the slugs.",
+    "I'll show you again when there is more to see.",
+    `Next to it I would try ${varietyName((variety + 1) % size.varieties)}`,
+    "if I had the room for another row.",
+    "Mind the hose, we are going round the corner.",
+  ];
+}
+
+/** "04:05" */
+function clock(seconds: number): string {
+  return `${String(Math.floor(seconds / 60)).padStart(2, "0")}:${String(seconds % 60).padStart(2, "0")}`;
+}
+
+function varietyIn(bed: number, season: number, size: GardenSize): number {
+  return (bed * 7 + season * 13) % size.varieties;
+}
 
 function bedName(i: number): string {
   return `${SECOND[i % 10]} Bed ${FIRST[Math.floor(i / 10) % 10]} ${1 + Math.floor(i / 100)}`;

@@ -11,7 +11,7 @@ import { lossRows } from "./loss-rows.ts";
 import type { DraftSegment, Material } from "./material.ts";
 import { needs } from "./needs.ts";
 import { paragraphOf } from "./paragraph.ts";
-import { planDraft } from "./plan-draft.ts";
+import { noPlan, planDraft } from "./plan-draft.ts";
 import { promiseRows } from "./promises.ts";
 import type { NextYear, Recap, RecapPoint, Segment } from "./recap.ts";
 import { methods } from "./recap-methods.ts";
@@ -37,6 +37,8 @@ export interface RecapRequest {
   readonly today: Day;
   /** Seconds the film should last. */
   readonly target?: number | undefined;
+  /** Nothing that is the person's own business alone: the draft of next year's beds, which takes longest, is left out. */
+  readonly forViewers?: boolean | undefined;
 }
 
 /** Seconds that each part of the film takes beside its words: its title and the cut (common practice). */
@@ -48,7 +50,7 @@ export function makeRecap(garden: Garden, weather: Weather | undefined, request:
   const book = seasonBook(garden, weather ?? noWeather, span.to);
   const finished = season.to <= today && span.to === season.to;
   const past = finished || span.to < today;
-  const material = gather(book, season, span, past);
+  const material = gather(book, request, span, past);
   const drafts = draftSegments(material);
   const { segments, leftOut, seconds } = fitted(garden, drafts, request.target);
   const charts = recapCharts(book, season, span.from, span.to);
@@ -119,7 +121,12 @@ export function lastRecap(garden: Garden, before: Day): Episode | undefined {
     .at(-1);
 }
 
-function gather(book: SeasonBook, season: Season, { kind, from, to }: Span, past: boolean): Material {
+function gather(
+  book: SeasonBook,
+  { season, forViewers = false }: RecapRequest,
+  { kind, from, to }: Span,
+  past: boolean,
+): Material {
   const { garden } = book;
   const trials = [...garden.trials.values()]
     .filter(({ started }) => (started ?? "") <= to)
@@ -148,7 +155,7 @@ function gather(book: SeasonBook, season: Season, { kind, from, to }: Span, past
     ...base,
     paragraph: paragraphOf(base).filter(({ text }) => text !== ""),
     photos: photoSets(book, from, to),
-    nextYear: nextYear(book, season),
+    nextYear: nextYear(book, season, forViewers),
     credits: credits(book, from, to),
   };
 }
@@ -162,7 +169,7 @@ function touched(measures: Material["trials"][number]["measures"], book: SeasonB
   return book.events.some(({ day, place }) => day >= from && lines.has(`${place.file}:${place.line}`));
 }
 
-function nextYear(book: SeasonBook, season: Season): NextYear {
+function nextYear(book: SeasonBook, season: Season, forViewers: boolean): NextYear {
   const turned = rotation(book, season.year);
   const wanted = needs(book);
   const seeds = seedList(book, season.year);
@@ -179,7 +186,7 @@ function nextYear(book: SeasonBook, season: Season): NextYear {
     },
     advice: [...diseaseAdvice(book, season.year), ...turned.noCure],
     soil: soilOf(book, season.year).flatMap(({ sentences }) => sentences),
-    plan: planDraft(book, season.year, turned, wanted),
+    plan: forViewers ? noPlan(season.year) : planDraft(book, season.year, turned, wanted),
     seeds,
     seedsSaid: seedListSaid(seeds),
   };

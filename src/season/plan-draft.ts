@@ -65,6 +65,11 @@ export function planDraft(book: SeasonBook, year: number, rotation: Rotation, ne
   };
 }
 
+/** Where nobody is shown a draft; `year` as for `planDraft`. */
+export function noPlan(year: number): PlanDraft {
+  return { year: year + 1, rows: [], exact: true, compromises: [], unread: [] };
+}
+
 /** Annual crops that stood in the ground or in pots in the season; a nursery's trays are none. */
 function isWished({ planting, crop }: Lot, from: string, to: string): boolean {
   const begun = planting.planted ?? planting.sown ?? planting.since;

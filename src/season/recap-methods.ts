@@ -27,6 +27,10 @@ export function methods({
           "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
         ]),
     "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
-    `The draft for ${plan.year} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
+    ...(plan.rows.length === 0
+      ? []
+      : [
+          `The draft for ${plan.year} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
+        ]),
   ];
 }

@@ -31,6 +31,7 @@ export interface FilmTexts {
 
 /** `open` is what `publicGarden` let through of the garden. */
 export function publicCaptions(garden: Garden, open: Garden, { captions, glossary = [] }: FilmTexts): FilmTexts {
+  if (captions.size === 0 && glossary.length === 0) return { captions, glossary };
   const someKeptBack = KINDS.some((kind) => open[kind].size < garden[kind].size);
   const names = someKeptBack ? namesKeptBack(garden, open) : new Set<string>();
   const phrases = privatePhrases(garden);

@@ -36,6 +36,8 @@ const writer = unified()
 /** Markdown to HTML whose top headings are `h3`; empty when the Markdown says nothing. */
 export function storyHtml(markdown: string): string {
   const clean = markdown.replace(DIRECTION_CONTROLS, "");
+  // Most records have no story, and a parser takes its time to find none.
+  if (clean.trim() === "") return "";
   const nesting = deepestNesting(clean);
   if (nesting > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
   return writer.stringify(writer.runSync(unified().use(remarkParse).parse(clean))).trim();

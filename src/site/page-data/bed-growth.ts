@@ -4,7 +4,7 @@ import { sayDay, varietyName } from "../../timeline/index.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
 import type { BedGrowth, GrowthChart } from "./shapes.ts";
-import { cropOf, type View } from "./view.ts";
+import { cropOf, type MeasuredPlanting, type View } from "./view.ts";
 import { weekStrip } from "./week-strip.ts";
 
 export function bedGrowth(view: View, bed: Bed): BedGrowth {
@@ -31,22 +31,12 @@ function chartsOf(view: View, bed: Bed): readonly GrowthChart[] {
     const title = of === "photo" ? `How green ${bed.title} looks${from}` : `How much of ${bed.title} is green${from}`;
     return coverChart(view, series, of ?? "photo", title) ?? [];
   });
-  return [...covers, ...heightsIn(view, ({ bed: of }) => of === bed.id)];
+  return [...covers, ...heightsIn(view, view.heights.byBed.get(bed.id))];
 }
 
-/** Heights measured this season in the plantings asked for, in one chart. */
-export function heightsIn(view: View, asked: (planting: Planting) => boolean): readonly GrowthChart[] {
-  const plantings = new Map(
-    [...view.states.values()].flatMap(({ plantings: all }) => all.map((planting) => [planting.id, planting])),
-  );
-  const measured = view.heights.flatMap((series) => {
-    const planting = plantings.get(series.planting ?? "");
-    if (planting === undefined || !asked(planting)) return [];
-    const stretches = series.stretches
-      .map((points) => points.filter(({ day }) => day >= view.seasonStart && day <= view.today))
-      .filter((points) => points.length > 0);
-    return stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches }, name: nameOf(view, planting) }];
-  });
+/** Heights of some plantings in one chart. */
+export function heightsIn(view: View, heights: readonly MeasuredPlanting[] = []): readonly GrowthChart[] {
+  const measured = heights.map((one) => ({ ...one, name: nameOf(view, one.planting) }));
   const names = measured.map(({ name }) => name);
   const chart = heightChart(
     view,

@@ -25,7 +25,7 @@ export function recapPages(view: View, weather: Weather, isPrivate: boolean): re
     .filter((season) => hasNews(book.events, season))
     .toReversed()
     .map((season) => {
-      const recap = makeRecap(view.garden, weather, { season, today: view.today });
+      const recap = makeRecap(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
       return recapPage(recap, view.garden.settings, isPrivate, view);
     });
 }

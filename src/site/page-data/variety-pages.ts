@@ -62,7 +62,7 @@ function varietyPage(
     seenIn: shown.byVariety.get(variety.id) ?? [],
     about: storyHtml(variety.body),
     comparison: varietyComparison(view, plantings),
-    heights: heightsIn(view, (planting) => planting.variety === variety.id)[0],
+    heights: heightsIn(view, view.heights.byVariety.get(variety.id))[0],
     photos: varietyPhotos(view, variety, plantings, first),
   };
 

@@ -32,7 +32,11 @@ export interface View {
   /** Photos that lie over one another. */
   readonly comparisons: ComparisonBook;
   readonly covers: readonly GrowthSeries[];
-  readonly heights: readonly GrowthSeries[];
+  /** Heights measured this season. */
+  readonly heights: {
+    readonly byBed: ReadonlyMap<string, readonly MeasuredPlanting[]>;
+    readonly byVariety: ReadonlyMap<string | undefined, readonly MeasuredPlanting[]>;
+  };
   readonly states: ReadonlyMap<string, BedState>;
   /** Every planting of a variety, oldest first. */
   readonly plantings: ReadonlyMap<string, readonly Planting[]>;
@@ -42,6 +46,11 @@ export interface View {
   readonly newVarieties: ReadonlySet<string>;
   /** Names in the garden's own alphabetical order. */
   compare(a: string, b: string): number;
+}
+
+export interface MeasuredPlanting {
+  readonly planting: Planting;
+  readonly series: GrowthSeries;
 }
 
 export function viewGarden(
@@ -64,6 +73,7 @@ export function viewGarden(
     all.sort((a, b) => (a.since < b.since ? -1 : a.since > b.since ? 1 : a.id < b.id ? -1 : 1));
   const collator = new Intl.Collator(garden.settings.language, { numeric: true, sensitivity: "base" });
   const season = seasonStart(today, garden.settings.seasonStarts);
+  const measured = measuredPlantings(garden, states, { from: season, to: today });
   return {
     garden,
     today,
@@ -74,7 +84,10 @@ export function viewGarden(
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),
     covers: coverSeries(garden),
-    heights: heightSeries(garden),
+    heights: {
+      byBed: Map.groupBy(measured, ({ planting }) => planting.bed),
+      byVariety: Map.groupBy(measured, ({ planting }) => planting.variety),
+    },
     states,
     plantings,
     waitingLots: new Map(
@@ -87,6 +100,23 @@ export function viewGarden(
     newVarieties: newVarieties(garden, plantings, season),
     compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
   };
+}
+
+function measuredPlantings(
+  garden: Garden,
+  states: ReadonlyMap<string, BedState>,
+  { from, to }: { readonly from: Day; readonly to: Day },
+): readonly MeasuredPlanting[] {
+  const plantings = new Map(
+    [...states.values()].flatMap(({ plantings: all }) => all.map((planting) => [planting.id, planting])),
+  );
+  return heightSeries(garden).flatMap((series) => {
+    const planting = plantings.get(series.planting ?? "");
+    const stretches = series.stretches
+      .map((points) => points.filter(({ day }) => day >= from && day <= to))
+      .filter((points) => points.length > 0);
+    return planting === undefined || stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches } }];
+  });
 }
 
 /** In a garden's first season everything is new, and nothing is worth marking. */
