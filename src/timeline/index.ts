@@ -6,7 +6,7 @@ export { growGarden } from "./grow-garden.ts";
 export { oneForm } from "./names.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { plantingsOf } from "./plantings-of.ts";
-export { sayYearOfLife, yearOfLife } from "./seasons.ts";
+export { yearOfLife } from "./seasons.ts";
 export type { Amount, Speech } from "./speech/speech.ts";
 export { type Language, languageOf, speechOf, tongueOf } from "./speech/speech-of.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";

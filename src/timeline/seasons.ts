@@ -2,7 +2,6 @@
 import { addDays, daysBetween, inYear, seasonStart, yearOf } from "../calendar.ts";
 import type { Crop, Day, Variety } from "../model.ts";
 import { habitOf } from "./crop-habits.ts";
-import { sayOrdinal } from "./words.ts";
 
 /** A planting begun in this many last days of a season is begun for the next, if it is a crop that overwinters: from September on in a season that is the calendar year. */
 const lateDays = 122;
@@ -31,11 +30,6 @@ export function yearOfLife(begun: Day, on: Day, seasonStarts: string): number {
   const season = (day: Day) => yearOf(seasonStart(day, seasonStarts));
   const first = season(begun) + (isLate(begun, seasonStarts) ? 1 : 0);
   return Math.max(1, season(on) - first + 1);
-}
-
-/** "its third year". */
-export function sayYearOfLife(begun: Day, on: Day, seasonStarts = "01-01"): string {
-  return `its ${sayOrdinal(yearOfLife(begun, on, seasonStarts))} year`;
 }
 
 function isLate(day: Day, seasonStarts: string): boolean {

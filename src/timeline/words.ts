@@ -97,10 +97,15 @@ function formatter(language: string, shape: string, options: Intl.DateTimeFormat
  * and more than half a year away ("28 December" is understood in March, not in November).
  */
 export function sayDay(day: Day, { language, near }: DaySpeech): string {
-  const understood = near !== undefined && (yearOf(near) === yearOf(day) || Math.abs(daysBetween(day, near)) <= 183);
+  const understood = goesWithoutYear(day, near);
   const shape = understood ? "day" : "day of year";
   const options: Intl.DateTimeFormatOptions = { day: "numeric", month: "long" };
   return formatter(language, shape, understood ? options : { ...options, year: "numeric" }).format(Date.parse(day));
+}
+
+/** Whether a day said on another is understood without its year. */
+export function goesWithoutYear(day: Day, near: Day | undefined): boolean {
+  return near !== undefined && (yearOf(near) === yearOf(day) || Math.abs(daysBetween(day, near)) <= 183);
 }
 
 /** "Tuesday". */

@@ -4,6 +4,7 @@ import type { GardenSettings, Planting } from "../../src/model.ts";
 import { filmTime } from "../../src/site/page-data/film-time.ts";
 import { sayPicked, sayPlanting } from "../../src/site/page-data/planting-words.ts";
 import { sayGear, saySource, sourceLine, webAddress } from "../../src/site/page-data/sources.ts";
+import { wordsIn } from "../../src/site/words/index.ts";
 
 const settings: GardenSettings = {
   name: "Two Walls",
@@ -18,6 +19,8 @@ const settings: GardenSettings = {
   base: "/",
   body: "",
 };
+
+const words = wordsIn("en-GB");
 
 const planting: Planting = {
   id: "south-wall/crown-prince/2026-05-24",
@@ -103,30 +106,30 @@ describe("a planting on a page", () => {
 
 describe("amounts", () => {
   it("keeps weights, volumes and pieces apart and gets the plurals right", () => {
-    expect(sayPicked({ grams: 650, litres: 0, counts: {} }, "metric")).toBe("650 g");
-    expect(sayPicked({ grams: 0, litres: 0, counts: { stem: 40, bunch: 1 } }, "metric")).toBe("40 stems and one bunch");
-    expect(sayPicked({ grams: 0, litres: 0, counts: {} }, "metric")).toBe("");
+    expect(sayPicked({ grams: 650, litres: 0, counts: {} }, settings)).toBe("650 g");
+    expect(sayPicked({ grams: 0, litres: 0, counts: { stem: 40, bunch: 1 } }, settings)).toBe("40 stems and one bunch");
+    expect(sayPicked({ grams: 0, litres: 0, counts: {} }, settings)).toBe("");
   });
 });
 
 describe("sources", () => {
   it("says what must be said, next to the name", () => {
-    expect(saySource({ name: "Drift Lane Seeds", obtained: "bought", year: 2025 })).toBe(
+    expect(saySource(words, { name: "Drift Lane Seeds", obtained: "bought", year: 2025 })).toBe(
       "Drift Lane Seeds, bought in 2025",
     );
-    expect(saySource({ name: "own saved seed", obtained: "saved", year: 2025 })).toBe("own saved seed, 2025");
-    expect(saySource(undefined)).toBe("Source not recorded");
+    expect(saySource(words, { name: "own saved seed", obtained: "saved", year: 2025 })).toBe("own saved seed, 2025");
+    expect(saySource(words, undefined)).toBe("Source not recorded");
     for (const obtained of ["gifted", "lent", "paid promotion", "commission link", "own product"] as const) {
-      expect(sourceLine({ name: "Tidewater Cloth", obtained })).toMatchObject({ mustSay: true });
-      expect(sourceLine({ name: "Tidewater Cloth", obtained })?.disclosure).not.toBe("");
+      expect(sourceLine(words, { name: "Tidewater Cloth", obtained })).toMatchObject({ mustSay: true });
+      expect(sourceLine(words, { name: "Tidewater Cloth", obtained })?.disclosure).not.toBe("");
     }
   });
 
   it("says it beside gear too", () => {
-    expect(sayGear({ title: "Fine netting", obtained: "gifted", from: "Tidewater Cloth" })).toBe(
+    expect(sayGear(words, { title: "Fine netting", obtained: "gifted", from: "Tidewater Cloth" })).toBe(
       "Fine netting (given free by Tidewater Cloth)",
     );
-    expect(sayGear({ title: "Hazel arch", obtained: "bought" })).toBe("Hazel arch");
+    expect(sayGear(words, { title: "Hazel arch", obtained: "bought" })).toBe("Hazel arch");
   });
 
   it("links only to the web", () => {

@@ -16,7 +16,6 @@ import {
   sayVolume,
   sayWeekday,
   sayWeight,
-  sayYearOfLife,
   varietyName,
   yearOfLife,
 } from "../../src/timeline/index.ts";
@@ -123,8 +122,8 @@ describe("ages", () => {
   ])("%d days are %s", (days, said) => expect(sayAge(days)).toBe(said));
 
   test("a perennial planted late in a season has its first year in the next", () => {
-    expect(sayYearOfLife("2024-03-02", "2026-07-18")).toBe("its third year");
-    expect(sayYearOfLife("2022-11-19", "2024-05-01")).toBe("its second year");
+    expect(yearOfLife("2024-03-02", "2026-07-18", "01-01")).toBe(3);
+    expect(yearOfLife("2022-11-19", "2024-05-01", "01-01")).toBe(2);
     expect(yearOfLife("2024-05-01", "2026-05-01", "07-01")).toBe(2);
   });
 });

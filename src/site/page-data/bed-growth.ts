@@ -1,6 +1,5 @@
 /** How a bed came on: sliders, a strip of weeks and charts, spot by spot. */
 import type { Bed, Planting } from "../../model.ts";
-import { sayDay, varietyName } from "../../timeline/index.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
 import type { BedGrowth, GrowthChart } from "./shapes.ts";
@@ -16,7 +15,9 @@ export function bedGrowth(view: View, bed: Bed): BedGrowth {
     strips: spots.flatMap((spot) => weekStrip(view, spot) ?? []),
     charts: chartsOf(view, bed),
     thenAndNow:
-      sliders.length === 0 ? undefined : { href: links.thenAndNow(bed.id), text: `${bed.title}, then and now` },
+      sliders.length === 0
+        ? undefined
+        : { href: links.thenAndNow(bed.id), text: view.words.bed.thenAndNowOf(bed.title) },
   };
 }
 
@@ -27,8 +28,8 @@ function chartsOf(view: View, bed: Bed): readonly GrowthChart[] {
     const of = garden.growth?.photos.findLast(
       (photo) => photo.bed === bed.id && photo.viewpoint === series.viewpoint,
     )?.coverOf;
-    const from = own.length > 1 ? `, from the ${series.viewpoint?.replaceAll("-", " ")}` : "";
-    const title = of === "photo" ? `How green ${bed.title} looks${from}` : `How much of ${bed.title} is green${from}`;
+    const spot = own.length > 1 ? (series.viewpoint ?? "").replaceAll("-", " ") : undefined;
+    const title = view.words.sentences.green.title(bed.title, of ?? "bed", spot);
     return coverChart(view, series, of ?? "photo", title) ?? [];
   });
   return [...covers, ...heightsIn(view, view.heights.byBed.get(bed.id))];
@@ -50,16 +51,13 @@ export function heightsIn(view: View, heights: readonly MeasuredPlanting[] = [])
 }
 
 /** "sown 28 March", where two lots of one variety stand in one chart. */
-function begun({ garden, today }: View, { planted, sown, since }: Planting): string {
-  const day = (of: string) => sayDay(of, { language: garden.settings.language, near: today });
-  return planted !== undefined
-    ? `planted ${day(planted)}`
-    : sown !== undefined
-      ? `sown ${day(sown)}`
-      : `noted ${day(since)}`;
+function begun({ speech, today, words }: View, { planted, sown, since }: Planting): string {
+  const { heights } = words.sentences;
+  if (planted !== undefined) return heights.planted(speech.day(planted, today));
+  return sown === undefined ? heights.noted(speech.day(since, today)) : heights.sown(speech.day(sown, today));
 }
 
-function nameOf({ garden }: View, planting: Planting): string {
+function nameOf({ garden, speech }: View, planting: Planting): string {
   const variety = garden.varieties.get(planting.variety ?? "");
-  return variety?.title ?? varietyName(variety, cropOf(garden, planting));
+  return variety?.title ?? speech.variety(variety, cropOf(garden, planting));
 }

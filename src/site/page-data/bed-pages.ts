@@ -1,18 +1,7 @@
 /** A page per bed, and the list of beds by site. */
 import { yearOf } from "../../calendar.ts";
 import type { Bed, DatedWork, Planting } from "../../model.ts";
-import {
-  capital,
-  changes,
-  cropName,
-  fullStop,
-  sayDay,
-  sayLength,
-  sayList,
-  sayMonth,
-  sayNumber,
-  varietyName,
-} from "../../timeline/index.ts";
+import { capital, changes, fullStop } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
@@ -55,7 +44,7 @@ export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage
       id,
       name,
       placeName,
-      plan: planOf(name, beds),
+      plan: planOf(name, beds, view.words.beds),
       beds: beds.map(({ bed, number }) => ({
         href: view.links.bed(bed.id),
         name: bed.title,
@@ -82,10 +71,11 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
     name: bed.title,
     site: bed.site === undefined ? undefined : site.name,
     placeName: site.placeName,
+    size: bedSize(view, bed),
     facts: bedFacts(view, bed),
     about: storyHtml(bed.body),
     picture: photos[0] === undefined ? undefined : leadPicture(view, photos[0]),
-    plan: planOf(site.name, site.beds, bed.id),
+    plan: planOf(site.name, site.beds, view.words.beds, bed.id),
     now: livingIn(view, bed.id).map((planting) => growing(view, planting)),
     growth: bedGrowth(view, bed),
     timeline: bedTimeline(
@@ -121,8 +111,8 @@ export function growing(view: View, planting: Planting): GrowingNow {
   const crop = cropOf(view.garden, planting);
   return {
     href: variety === undefined ? undefined : view.links.variety(variety.id),
-    name: variety?.title ?? (crop === undefined ? "Unnamed" : capital(cropName(crop))),
-    crop: variety === undefined ? "" : (crop?.name ?? ""),
+    name: variety?.title ?? (crop === undefined ? view.words.sentences.bed.unnamed : capital(view.speech.crop(crop))),
+    crop: variety === undefined || crop === undefined ? "" : view.speech.crop(crop, 1),
     text: sayPlanting(planting, view.garden.settings, planting.ended ?? view.today),
     isNew: planting.variety !== undefined && view.newVarieties.has(planting.variety),
   };
@@ -130,55 +120,54 @@ export function growing(view: View, planting: Planting): GrowingNow {
 
 /** "Crown Prince squash, Musselburgh leeks and four more." */
 export function sayGrowing(view: View, bed: Bed): string {
+  const { bed: said } = view.words.sentences;
   const names = [
     ...new Set(
       livingIn(view, bed.id).map((planting) => {
         const variety = planting.variety === undefined ? undefined : view.garden.varieties.get(planting.variety);
-        return varietyName(variety, cropOf(view.garden, planting));
+        return view.speech.variety(variety, cropOf(view.garden, planting));
       }),
     ),
   ];
   if (names.length === 0)
-    return bed.inUseUntil !== undefined && bed.inUseUntil < view.today ? "No longer in use." : "Empty now.";
-  const few = names.length <= 5 ? names : [...names.slice(0, 4), `${sayNumber(names.length - 4)} more`];
-  return fullStop(capital(sayList(few)));
+    return bed.inUseUntil !== undefined && bed.inUseUntil < view.today ? said.noLongerUsed : said.empty;
+  const few = names.length <= 5 ? names : [...names.slice(0, 4), said.more(names.length - 4)];
+  return fullStop(capital(view.speech.list(few)));
 }
 
-const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
+/** "8 m by 1.2 m, facing south."; empty when the records tell neither. */
+export function bedSize({ speech, words }: View, { size, facing }: Bed): string {
+  const { bed: said } = words.sentences;
+  const about = [
+    size === undefined ? undefined : said.size(speech.length(size.length * 100), speech.length(size.width * 100)),
+    facing === undefined ? undefined : said.facing(facing),
+  ].filter((part) => part !== undefined);
+  return about.length === 0 ? "" : fullStop(capital(about.join(", ")));
+}
 
-/** What a bed is, as short sentences. */
+/** How a bed was made and what stands in it, as short sentences. */
 export function bedFacts(view: View, bed: Bed): readonly string[] {
-  const { settings, gear } = view.garden;
+  const { speech, words } = view;
+  const { bed: said } = words.sentences;
   const known = view.states.get(bed.id);
-  const size =
-    bed.size === undefined
-      ? undefined
-      : `${sayLength(bed.size.length * 100, settings.units)} by ${sayLength(bed.size.width * 100, settings.units)}`;
-  const faces = bed.facing === undefined ? undefined : `facing ${COMPASS[Math.round(bed.facing / 45) % 8]}`;
-  const works = (lead: string, all: readonly DatedWork[]) =>
-    all.map(({ what, day }) => `${lead} ${what}${day === undefined ? "" : `, ${sayPartOfYear(view, day)}`}.`);
+  const when = ({ day }: DatedWork) => (day === undefined ? undefined : sayPartOfYear(view, day));
   const standing = (known?.gear ?? []).flatMap((id) => {
-    const thing = gear.get(id);
-    return thing === undefined ? [] : [sayGear(thing)];
+    const thing = view.garden.gear.get(id);
+    return thing === undefined ? [] : [sayGear(words, thing)];
   });
   return [
-    ...(size === undefined && faces === undefined
-      ? []
-      : [`${capital([size, faces].filter((part) => part !== undefined).join(", "))}.`]),
-    ...(bed.inUseSince === undefined ? [] : [`In use since ${sayPartOfYear(view, bed.inUseSince)}.`]),
-    ...works("Built:", known?.built ?? bed.built),
-    ...works("Filled with", known?.filled ?? bed.filled),
-    ...(bed.soil === undefined ? [] : [fullStop(`Soil: ${bed.soil}`)]),
-    ...(known?.soilPh === undefined
-      ? []
-      : [`Soil pH ${known.soilPh.ph}, measured on ${sayDay(known.soilPh.day, settings)}.`]),
-    ...(standing.length === 0 ? [] : [`Standing in it: ${sayList(standing)}.`]),
+    ...(bed.inUseSince === undefined ? [] : [said.inUseSince(sayPartOfYear(view, bed.inUseSince))]),
+    ...(known?.built ?? bed.built).map((work) => said.built(work.what, when(work))),
+    ...(known?.filled ?? bed.filled).map((work) => said.filled(work.what, when(work))),
+    ...(bed.soil === undefined ? [] : [said.soil(bed.soil)]),
+    ...(known?.soilPh === undefined ? [] : [said.ph(speech.digits(known.soilPh.ph), speech.day(known.soilPh.day))]),
+    ...(standing.length === 0 ? [] : [said.standing(standing)]),
   ];
 }
 
 /** A day, a month or only a year, as exactly as it was written. */
 function sayPartOfYear(view: View, day: string): string {
   if (/^\d{4}$/u.test(day)) return day;
-  if (/^\d{4}-\d{2}$/u.test(day)) return sayMonth(`${day}-01`, view.garden.settings);
-  return /^\d{4}-\d{2}-\d{2}$/u.test(day) ? sayDay(day, view.garden.settings) : day;
+  if (/^\d{4}-\d{2}$/u.test(day)) return view.speech.month(`${day}-01`);
+  return /^\d{4}-\d{2}-\d{2}$/u.test(day) ? view.speech.day(day) : day;
 }

@@ -1,6 +1,5 @@
 /** A bed's changes and photos day by day, newest first; under each photo how old the plants were. */
 import type { Change, Day } from "../../model.ts";
-import { sayDay } from "../../timeline/index.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { plantAges } from "./plant-ages.ts";
 import type { DayOfChanges } from "./shapes.ts";
@@ -24,7 +23,7 @@ export function bedTimeline(
     .sort(([a], [b]) => (a < b ? 1 : -1))
     .map(([iso, { lines, photos: taken }]) => ({
       iso,
-      day: sayDay(iso, { language: view.garden.settings.language, near: iso }),
+      day: view.speech.day(iso, iso),
       lines: [...lines],
       pictures: taken.map((photo) => ({
         picture: view.book.picture(photo),

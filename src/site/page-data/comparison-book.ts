@@ -2,8 +2,9 @@
 import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { capital, sayAge, sayDay } from "../../timeline/index.ts";
-import { sayGreen, sayShare } from "./growth-words.ts";
+import { fullStop, speechOf } from "../../timeline/index.ts";
+import { wordsIn } from "../words/index.ts";
+import { sayGreen } from "./growth-words.ts";
 import type { Links } from "./links.ts";
 import { type PictureBook, pictureBook, type ShownPhoto } from "./pictures.ts";
 import type { Comparison, PicturePair, SpotPicture } from "./shapes.ts";
@@ -86,15 +87,16 @@ export function pairOf(
   spot: Spot,
   { before, after }: { readonly before: Frame; readonly after: Frame },
 ): PicturePair {
-  const apart = daysBetween(before.photo.day, after.photo.day);
+  const { settings } = garden;
+  const { compared } = wordsIn(settings.language).sentences;
+  const green = sayGreen(settings, before.cover, after.cover, spot.coverOf);
+  const apart = compared.apart(daysBetween(before.photo.day, after.photo.day));
   return {
     bed: { href: links.bed(spot.bed), text: garden.beds.get(spot.bed)?.title ?? spot.bed },
     before: pictures.picture(before.photo),
     after: pictures.picture(after.photo),
-    between: [`${capital(sayAge(apart))} between the two.`, sayGreen(before.cover, after.cover, spot.coverOf)]
-      .filter((sentence) => sentence !== "")
-      .join(" "),
-    method: "Both are cut to what the photos of this spot share, and their light is evened out.",
+    between: green === "" ? apart : `${apart} ${fullStop(green)}`,
+    method: compared.method,
   };
 }
 
@@ -121,29 +123,26 @@ export function comparisonOf(
   chosen = farthest(spot),
 ): Comparison | undefined {
   if (chosen === undefined) return undefined;
+  const { share } = speechOf(garden.settings);
   const frames = spot.frames.map(
     ({ photo, cover }): SpotPicture => ({
       iso: photo.day,
       picture: book.pictures.picture(photo),
-      cover: cover === undefined ? undefined : sayShare(cover),
+      cover: cover === undefined ? undefined : share(cover),
     }),
   );
   return {
     id: `from-${spot.viewpoint}`.replace(/[^\w-]+/gu, "-"),
-    spot: saySpot(spot.viewpoint),
+    spot: saySpot(garden, spot.viewpoint),
     frames,
     before: spot.frames.indexOf(chosen.before),
     after: spot.frames.indexOf(chosen.after),
     pair: pairOf(garden, book, links, spot, chosen),
-    coverWords: sayGreen("{from}", "{to}", spot.coverOf),
+    coverWords: fullStop(sayGreen(garden.settings, "{from}", "{to}", spot.coverOf)),
   };
 }
 
 /** "From the gate". */
-export function saySpot(viewpoint: string): string {
-  return `From the ${viewpoint.replaceAll("-", " ")}`;
-}
-
-export function sayFrameDay(garden: Garden, { photo }: Frame, near?: Day): string {
-  return sayDay(photo.day, { language: garden.settings.language, near });
+export function saySpot({ settings }: Garden, viewpoint: string): string {
+  return wordsIn(settings.language).sentences.compared.spot(viewpoint.replaceAll("-", " "));
 }

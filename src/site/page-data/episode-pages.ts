@@ -1,7 +1,7 @@
 /** Published films: what they show and when. */
 import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Episode } from "../../model.ts";
-import { capital, cropName, sayDay, sayList, sayPlural } from "../../timeline/index.ts";
+import { capital, fullStop } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
@@ -33,7 +33,7 @@ export function episodeCard(view: View, episode: Episode): EpisodeCard {
   return {
     href: view.links.episode(episode.id),
     title: episode.title,
-    text: `Filmed on ${sayDay(episode.day, view.garden.settings)}.${sayWalk(view, episode)}`,
+    text: [fullStop(view.words.sentences.film.on(view.speech.day(episode.day))), ...sayWalk(view, episode)].join(" "),
     link: webAddress(episode.link),
     picture: pictureOf(view, episode),
   };
@@ -46,7 +46,7 @@ export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): rea
     return {
       id: episode.id,
       title: episode.title,
-      day: sayDay(episode.day, view.garden.settings),
+      day: view.speech.day(episode.day),
       link: webAddress(episode.link),
       about: storyHtml(episode.body),
       picture,
@@ -67,15 +67,15 @@ function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Epis
     varieties: plantings.flatMap((planting) => {
       const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
       const crop = cropOf(garden, planting);
-      const name = variety?.title ?? (crop === undefined ? undefined : capital(cropName(crop)));
+      const name = variety?.title ?? (crop === undefined ? undefined : capital(view.speech.crop(crop)));
       if (name === undefined || seen.has(name)) return [];
       seen.add(name);
       return [
         {
           href: variety === undefined ? undefined : links.variety(variety.id),
           name,
-          crop: variety === undefined ? "" : (crop?.name ?? ""),
-          source: sourceLine(variety?.source),
+          crop: variety === undefined || crop === undefined ? "" : view.speech.crop(crop, 1),
+          source: sourceLine(view.words, variety?.source),
           isNew:
             planting.variety !== undefined &&
             view.newVarieties.has(planting.variety) &&
@@ -86,13 +86,14 @@ function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Epis
   };
 }
 
-/** " It walks past the Long bed, the Arch bed and six more." */
-function sayWalk(view: View, episode: Episode): string {
+/** "It stops at Long bed, Arch bed and six more beds."; nothing without stops. */
+function sayWalk(view: View, episode: Episode): readonly string[] {
+  const { film } = view.words.sentences;
   const beds = [...new Set(episode.stops.map(({ bed }) => view.garden.beds.get(bed)?.title ?? bed))];
-  if (beds.length === 0) return "";
+  if (beds.length === 0) return [];
   const named = beds.length <= NAMED_BEDS + 1 ? beds : beds.slice(0, NAMED_BEDS);
   const rest = beds.length - named.length;
-  return ` It stops at ${sayList(rest === 0 ? named : [...named, sayPlural(rest, "more bed", "more beds")])}.`;
+  return [film.walk(rest === 0 ? named : [...named, film.moreBeds(rest)])];
 }
 
 /** In the order of the stops; those of no bed last. */

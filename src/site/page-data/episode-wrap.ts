@@ -1,6 +1,5 @@
 /** What films say, as their pages show it: chapters that jump, the transcript, varieties with the times they are named at. */
 import type { Episode } from "../../model.ts";
-import { cropName } from "../../timeline/index.ts";
 import { type Wrap, wrapEpisode } from "../../wrap/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
@@ -31,7 +30,7 @@ export function episodeWraps(view: View, { captions, glossary }: FilmTexts): Epi
 }
 
 function shownOf(view: View, episode: Episode, wrap: Wrap): EpisodeWrap {
-  const { garden, links } = view;
+  const { garden, links, speech, words } = view;
   const film = webAddress(episode.link);
   const page = links.episode(episode.id);
   const transcript = transcriptOf(wrap, film);
@@ -58,8 +57,8 @@ function shownOf(view: View, episode: Episode, wrap: Wrap): EpisodeWrap {
             at: moment(at),
             href: links.variety(id),
             name: title,
-            crop: crop === undefined ? "" : cropName(crop, 1),
-            source: sourceLine(variety.source),
+            crop: crop === undefined ? "" : speech.crop(crop, 1),
+            source: sourceLine(words, variety.source),
           },
         ];
       }),

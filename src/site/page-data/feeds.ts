@@ -29,9 +29,14 @@ export function feeds(view: View, more: readonly FeedItem[] = []): readonly Site
     a.day > b.day ? -1 : a.day < b.day ? 1 : a.page < b.page ? -1 : 1,
   );
   const home = settings.address + view.links.home;
+  const channel: Channel = {
+    name: settings.name,
+    language: view.speech.tongue,
+    about: view.words.sentences.film.feed(settings.name),
+  };
   return [
-    { path: "feed.xml", text: rss(settings, home, items) },
-    { path: "feed.json", text: jsonFeed(settings, home, items) },
+    { path: "feed.xml", text: rss(channel, home, items) },
+    { path: "feed.json", text: jsonFeed(channel, home, items) },
   ];
 }
 
@@ -53,9 +58,10 @@ function films(view: View, address: string): readonly FeedItem[] {
 interface Channel {
   readonly name: string;
   readonly language: string;
+  readonly about: string;
 }
 
-function rss({ name, language }: Channel, home: string, items: readonly FeedItem[]): string {
+function rss({ name, language, about }: Channel, home: string, items: readonly FeedItem[]): string {
   const entries = items.map(
     (item) => `    <item>
       <title>${xml(item.title)}</title>
@@ -72,7 +78,7 @@ function rss({ name, language }: Channel, home: string, items: readonly FeedItem
     <title>${xml(name)}</title>
     <link>${xml(home)}</link>
     <atom:link href="${xml(`${home}feed.xml`)}" rel="self" type="application/rss+xml"/>
-    <description>${xml(`Films from ${name}.`)}</description>
+    <description>${xml(about)}</description>
     <language>${xml(language)}</language>
 ${entries.join("")}  </channel>
 </rss>

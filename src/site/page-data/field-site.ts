@@ -3,20 +3,11 @@ import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import {
-  capital,
-  changes,
-  fullStop,
-  openFollowUps,
-  openTasks,
-  sayDay,
-  sayList,
-  sayPlural,
-  sayWeekday,
-} from "../../timeline/index.ts";
+import { capital, changes, fullStop, openFollowUps, openTasks } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
-import { bedFacts, growing, sayGrowing } from "./bed-pages.ts";
+import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
 import { recapPages } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
@@ -82,33 +73,42 @@ function fieldHome(
       growing: sayGrowing(view, bed),
       isPrivate: isPrivate(view, bed),
     })),
-    viewpoints: { href: links.viewpoints, text: "Photos from the same spots" },
+    viewpoints: { href: links.viewpoints, text: view.words.field.sameSpots },
     recaps: recaps.map(({ href, name }) => ({ href, text: name })),
-    problems: problems(garden.problems),
+    problems: problems(view.words, garden.problems),
   };
 }
 
 function fieldBed(view: View, bed: Bed): FieldBedPage {
-  const { garden, today, book } = view;
+  const { garden, today, book, speech } = view;
+  const { field } = view.words;
   const known = view.states.get(bed.id);
   const photos = book.byBed.get(bed.id) ?? [];
-  const near = (day: Day) => sayDay(day, { language: garden.settings.language, near: today });
   return {
     id: bed.id,
     name: bed.title,
     isPrivate: isPrivate(view, bed),
     site: bed.site === undefined ? undefined : garden.sites.get(bed.site)?.title,
-    facts: [...bedFacts(view, bed), ...bed.shade.map((shade) => fullStop(`Shade: ${shade}`))],
+    facts: [
+      ...[bedSize(view, bed)].filter((size) => size !== ""),
+      ...bedFacts(view, bed),
+      ...bed.shade.map((shade) => fullStop(field.shade(shade))),
+    ],
     about: storyHtml(bed.body),
     picture: photos[0] === undefined ? undefined : book.picture(photos[0]),
     now: livingIn(view, bed.id).map((planting) => {
       const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-      return { ...growing(view, planting), href: undefined, sayAs: variety?.sayAs, source: saySource(variety?.source) };
+      return {
+        ...growing(view, planting),
+        href: undefined,
+        sayAs: variety?.sayAs,
+        source: saySource(view.words, variety?.source),
+      };
     }),
     troubles: (known?.troubles ?? [])
       .filter(({ ended }) => ended === undefined)
       .map((trouble) => ({
-        text: `${fullStop(capital(trouble.cause))} Seen on ${near(trouble.opened)}.`,
+        text: `${fullStop(capital(trouble.cause))} ${field.seenOn(speech.day(trouble.opened, today))}`,
         tried: trouble.tried.map((what) => fullStop(capital(what))),
       })),
     tasks: tasksOf(view, bed).map((task) => fieldTask(view, task)),
@@ -123,7 +123,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
       .toReversed()
       .map((note) => ({
         iso: note.day,
-        day: sayDay(note.day, garden.settings),
+        day: speech.day(note.day),
         title: note.title,
         isPrivate: note.private,
         html: storyHtml(note.story.map(({ text }) => text).join("\n\n")),
@@ -159,7 +159,7 @@ function fieldTask(view: View, task: Task): FieldTask {
 function fieldFollowUp(view: View, followUp: FollowUp): FieldTask {
   const { garden } = view;
   const film = followUp.episode === undefined ? undefined : garden.episodes.get(followUp.episode)?.title;
-  const said = `Promised on ${sayDay(followUp.promisedOn, { language: garden.settings.language, near: view.today })}${film === undefined ? "" : ` in “${film}”`}.`;
+  const said = view.words.field.promised(view.speech.day(followUp.promisedOn, view.today), film);
   return {
     what: `${fullStop(capital(followUp.what))} ${said}`,
     bed: bedLink(view, followUp.bed),
@@ -170,10 +170,10 @@ function fieldFollowUp(view: View, followUp: FollowUp): FieldTask {
 
 function due(view: View, day: Day | undefined): Pick<FieldTask, "due" | "isLate"> {
   if (day === undefined) return { due: undefined, isLate: false };
-  const { settings } = view.garden;
-  const said = `${sayWeekday(day, settings)} ${sayDay(day, { language: settings.language, near: view.today })}`;
+  const { due: said } = view.words.field;
   const isLate = day < view.today;
-  return { due: day === view.today ? "Due today." : `${isLate ? "Was due on" : "Due on"} ${said}.`, isLate };
+  const when = view.speech.weekdayAndDay(day, view.today);
+  return { due: day === view.today ? said.today : isLate ? said.past(when) : said.coming(when), isLate };
 }
 
 function bedLink(view: View, id: string | undefined): Link | undefined {
@@ -181,27 +181,22 @@ function bedLink(view: View, id: string | undefined): Link | undefined {
   return bed === undefined ? undefined : { href: view.links.bed(bed.id), text: bed.title };
 }
 
-function problems(all: readonly Problem[]): FieldHomePage["problems"] {
-  const words: Readonly<Record<Severity, readonly [string, string]>> = {
-    error: ["error", "errors"],
-    warning: ["warning", "warnings"],
-    hint: ["hint", "hints"],
-  };
-  const severities = Object.keys(words) as Severity[];
-  const counted = severities.flatMap((severity) => {
-    const n = all.filter((problem) => problem.severity === severity).length;
-    return n === 0 ? [] : [sayPlural(n, ...words[severity])];
-  });
-  const inOrder = severities.flatMap((severity) => all.filter((problem) => problem.severity === severity));
+const SEVERITIES: readonly Severity[] = ["error", "warning", "hint"];
+
+function problems({ field }: Words, all: readonly Problem[]): FieldHomePage["problems"] {
+  const counted = SEVERITIES.map(
+    (severity) => [severity, all.filter((problem) => problem.severity === severity).length] as const,
+  ).filter(([, n]) => n > 0);
+  const inOrder = SEVERITIES.flatMap((severity) => all.filter((problem) => problem.severity === severity));
   const left = inOrder.length - LISTED_PROBLEMS;
   return {
-    summary: counted.length === 0 ? "Nothing to mend." : `${capital(sayList(counted))} in the records.`,
+    summary: counted.length === 0 ? field.nothingToMend : field.inAll(counted),
     lines: inOrder.slice(0, LISTED_PROBLEMS).map(({ severity, file, line, what, fix }) => ({
-      severity: capital(severity),
+      severity: field.severity(severity),
       place: `${file}:${line}`,
       what,
       fix,
     })),
-    more: left > 0 ? `And ${sayPlural(left, "more", "more")}: “plotreel check” lists them all.` : "",
+    more: left > 0 ? field.andMore(left) : "",
   };
 }

@@ -18,7 +18,7 @@ export function filmData(
   picture: Picture | undefined,
   wrapped: EpisodeWrap | undefined,
 ): string | undefined {
-  const { address, language, name } = view.garden.settings;
+  const { address, name } = view.garden.settings;
   const film = webAddress(episode.link);
   if (address === undefined || film === undefined || picture === undefined) return undefined;
   const heard = wrapped?.wrap.chapters ?? [];
@@ -35,7 +35,7 @@ export function filmData(
     }),
     mainEntityOfPage: address + view.links.episode(episode.id),
     dateCreated: episode.day,
-    inLanguage: language,
+    inLanguage: view.speech.tongue,
     isPartOf: { "@type": "CreativeWorkSeries", name, url: address + view.links.home },
   };
   return JSON.stringify(data).replace(/</gu, "\\u003c");

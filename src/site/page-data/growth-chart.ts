@@ -32,7 +32,8 @@ export interface ChartWords {
   readonly summary: string;
   readonly method: string;
   readonly table: GrowthChart["table"];
-  readonly language: string;
+  /** "Apr", of a month's first day. */
+  month(day: Day): string;
   /** "35 %", "1.2 m" */
   say(value: number): string;
 }
@@ -54,8 +55,7 @@ export function growthChart(
   const x = (day: Day) =>
     short(field.left + (daysBetween(start, day) / Math.max(1, daysBetween(start, end))) * (field.right - field.left));
   const y = (value: number) => short(field.bottom - (Math.min(value, top) / top) * (field.bottom - field.top));
-  const { language, say, ...told } = words;
-  const month = new Intl.DateTimeFormat(language, { month: "short", timeZone: "UTC" });
+  const { month, say, ...told } = words;
   // A year of months is too many names for a phone.
   const every = Math.ceil((months.length - 1) / 6);
   return {
@@ -65,7 +65,7 @@ export function growthChart(
     field,
     across: months.slice(0, -1).map((day, index) => ({
       at: x(day),
-      text: index % every === 0 ? month.format(Date.parse(day)) : "",
+      text: index % every === 0 ? month(day) : "",
     })),
     up: Array.from({ length: Math.round(top / step) + 1 }, (_, mark) => ({
       at: y(mark * step),

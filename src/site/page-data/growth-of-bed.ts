@@ -1,10 +1,10 @@
 /** The growth charts of a bed's page and of a variety's. */
 import { daysBetween } from "../../calendar.ts";
-import type { Garden, GrowthPoint, GrowthSeries, Planting } from "../../model.ts";
+import type { GrowthPoint, GrowthSeries, Planting } from "../../model.ts";
 import { weeklyGrowth } from "../../photos/index.ts";
-import { capital, sayDay, sayLength, sayPlural } from "../../timeline/index.ts";
+import { capital } from "../../timeline/index.ts";
 import { bySeason, type ChartedSeries, growthChart, heightScale } from "./growth-chart.ts";
-import { sayGreen, sayShare } from "./growth-words.ts";
+import { sayGreen } from "./growth-words.ts";
 import type { GrowthChart } from "./shapes.ts";
 import type { View } from "./view.ts";
 
@@ -18,13 +18,13 @@ export function coverChart(
   coverOf: "bed" | "photo",
   title: string,
 ): GrowthChart | undefined {
-  const { garden, today } = view;
+  const { garden, today, speech } = view;
+  const { green } = view.words.sentences;
   const series = upTo(measured, today);
   const points = series.stretches.flat();
   if (points.length < FEWEST) return undefined;
   const steps = new Map(weeklyGrowth(series).map((step) => [step.to, step.perWeek]));
-  const { language, seasonStarts } = garden.settings;
-  const seasons = bySeason(series, today, seasonStarts);
+  const seasons = bySeason(series, today, garden.settings.seasonStarts);
   const main = seasons.at(-1);
   const lines = seasons.map(
     (season): ChartedSeries => ({
@@ -34,29 +34,25 @@ export function coverChart(
       move: season.move,
     }),
   );
-  const from = `from the ${(series.viewpoint ?? "").replaceAll("-", " ")}`;
   return growthChart(
     lines,
     {
       id: anchor("cover", series.viewpoint ?? ""),
       title,
-      summary: sayCourse(garden, main?.series.stretches.flat() ?? [], coverOf),
-      method:
-        coverOf === "bed"
-          ? `Measured in the photos ${from}: how much of the bed is covered by green leaves. Flowers, ripe fruit and red leaves do not count.`
-          : `Measured in the photos ${from}: how much of the photo is green.`,
+      summary: sayCourse(view, main?.series.stretches.flat() ?? [], coverOf),
+      method: green.method((series.viewpoint ?? "").replaceAll("-", " "), coverOf),
       table: {
-        head: ["Day", coverOf === "bed" ? "Cover" : "Green", "Change a week"],
+        head: green.heads(coverOf),
         rows: points
           .toReversed()
           .map((point) => [
-            sayDay(point.day, { language }),
-            sayShare(point.value),
-            sayStep(steps.get(point), (perWeek) => sayPlural(Math.round(Math.abs(perWeek) * 100), "point", "points")),
+            speech.day(point.day),
+            speech.share(point.value),
+            sayStep(view, Math.round((steps.get(point) ?? Number.NaN) * 100), green.points),
           ]),
       },
-      language,
-      say: sayShare,
+      month: speech.shortMonth,
+      say: speech.share,
     },
     { top: 1, step: 0.25 },
   );
@@ -68,20 +64,22 @@ function upTo(series: GrowthSeries, day: string): GrowthSeries {
   return { ...series, stretches: stretches.filter((stretch) => stretch.length > 0) };
 }
 
-/** "8 points more", "2 cm less"; empty for the first after a gap, where nobody knows how fast it went. */
-function sayStep(perWeek: number | undefined, say: (perWeek: number) => string): string {
-  if (perWeek === undefined) return "";
-  const amount = say(perWeek);
-  return /^(?:no|0)\b/u.test(amount) ? "no change" : `${amount} ${perWeek > 0 ? "more" : "less"}`;
+/** "8 points more", "2 cm less", of a whole number; empty for the first after a gap, where nobody knows how fast it went. */
+function sayStep({ words }: View, perWeek: number, say: (amount: number) => string): string {
+  const { change } = words.sentences;
+  if (Number.isNaN(perWeek)) return "";
+  if (perWeek === 0) return change.none;
+  return perWeek > 0 ? change.more(say(perWeek)) : change.less(say(-perWeek));
 }
 
-function sayCourse(garden: Garden, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
+function sayCourse({ garden, speech, words }: View, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return "";
-  const day = (of: GrowthPoint) => sayDay(of.day, { language: garden.settings.language, near: last.day });
+  const { green } = words.sentences;
+  const day = (of: GrowthPoint) => speech.day(of.day, last.day);
   const most = points.reduce((best, point) => (point.value > best.value ? point : best));
-  const top = most === last || most === first ? "" : ` It was highest on ${day(most)}, ${sayShare(most.value)}.`;
-  return `${sayGreen(first.value, last.value, coverOf).replace(/\.$/u, "")} between ${day(first)} and ${day(last)}.${top}`;
+  const top = most === last || most === first ? "" : ` ${green.highest(day(most), speech.share(most.value))}`;
+  return `${green.between(sayGreen(garden.settings, first.value, last.value, coverOf), day(first), day(last))}${top}`;
 }
 
 /** Heights of plantings over one another, `name` being how a planting is told from the others. */
@@ -89,11 +87,12 @@ export function heightChart(
   view: View,
   measured: readonly { readonly planting: Planting; readonly series: GrowthSeries; readonly name: string }[],
 ): GrowthChart | undefined {
-  const { language, units } = view.garden.settings;
+  const { speech } = view;
+  const { heights } = view.words.sentences;
   const points = measured.flatMap(({ series, name }) => series.stretches.flat().map((point) => ({ ...point, name })));
   if (points.length < FEWEST) return undefined;
-  const unit = units === "us" ? { cm: 2.54, name: "in" } : { cm: 1, name: "cm" };
-  const scale = heightScale(Math.max(...points.map(({ value }) => value)) / unit.cm);
+  const cm = speech.units === "us" ? 2.54 : 1;
+  const scale = heightScale(Math.max(...points.map(({ value }) => value)) / cm);
   const steps = new Map(
     measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step.perWeek])),
   );
@@ -105,40 +104,38 @@ export function heightChart(
     measured.map(({ series, name, planting }) => ({ series, name, isMain: planting.ended === undefined, move: 0 })),
     {
       id: "heights",
-      title: "Measured height or length",
-      summary: measured.map(({ series, name }) => sayHeights(view.garden, name, series.stretches.flat())).join(" "),
-      method: [
-        byHand ? "Measured with a rule." : "",
-        inPhotos
-          ? "Open points were read off photos, against a stake of known length, with a line for how sure they are."
-          : "",
-      ]
+      title: heights.title,
+      summary: measured.map(({ series, name }) => sayHeights(view, name, series.stretches.flat())).join(" "),
+      method: [byHand ? heights.withRule : "", inPhotos ? heights.offPhotos : ""]
         .filter((sentence) => sentence !== "")
         .join(" "),
       table: {
-        head: ["Day", ...(several ? ["What"] : []), "Height or length", "Change a week"],
+        head: heights.heads(several),
         rows: newest.map(({ day, name, value, uncertainty, source }) => [
-          sayDay(day, { language, near: view.today }),
+          speech.day(day, view.today),
           ...(several ? [name] : []),
-          `${sayLength(value, units)}${uncertainty === undefined ? "" : `, give or take ${sayLength(Math.max(1, Math.round(uncertainty)), units)}`}`,
-          sayStep(steps.get(source), (perWeek) => sayLength(Math.round(Math.abs(perWeek)), units)),
+          uncertainty === undefined
+            ? speech.length(value)
+            : heights.giveOrTake(speech.length(value), speech.length(Math.max(1, Math.round(uncertainty)))),
+          sayStep(view, Math.round(steps.get(source) ?? Number.NaN), speech.length),
         ]),
       },
-      language,
-      say: (value) => `${Math.round(value / unit.cm)}\u00a0${unit.name}`,
+      month: speech.shortMonth,
+      say: (value) => speech.mark(value / cm, speech.units === "us" ? "inch" : "centimeter"),
     },
-    { top: scale.top * unit.cm, step: scale.step * unit.cm },
+    { top: scale.top * cm, step: scale.step * cm },
   );
 }
 
-function sayHeights(garden: Garden, name: string, points: readonly GrowthPoint[]): string {
-  const { language, units } = garden.settings;
+function sayHeights({ speech, words }: View, name: string, points: readonly GrowthPoint[]): string {
+  const { heights } = words.sentences;
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return "";
-  const day = (of: GrowthPoint) => sayDay(of.day, { language, near: last.day });
-  if (daysBetween(first.day, last.day) === 0)
-    return `${capital(name)}: ${sayLength(last.value, units)} on ${day(last)}.`;
-  return `${capital(name)}: ${sayLength(first.value, units)} on ${day(first)}, ${sayLength(last.value, units)} on ${day(last)}.`;
+  const day = (of: GrowthPoint) => speech.day(of.day, last.day);
+  const [what, length] = [capital(name), speech.length(last.value)];
+  return daysBetween(first.day, last.day) === 0
+    ? heights.on(what, length, day(last))
+    : heights.fromTo(what, speech.length(first.value), day(first), length, day(last));
 }
 
 function anchor(kind: string, name: string): string {

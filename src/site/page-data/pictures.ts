@@ -2,7 +2,8 @@
 
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { sayDay, sayOrdinal, varietyName } from "../../timeline/index.ts";
+import { speechOf } from "../../timeline/index.ts";
+import { wordsIn } from "../words/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
 
@@ -24,6 +25,8 @@ export interface PictureBook {
 }
 
 export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
+  const speech = speechOf(garden.settings);
+  const { photo: said } = wordsIn(garden.settings.language).sentences;
   const bursts = new Map((garden.growth?.bursts ?? []).map((burst) => [burst.best, burst]));
   const spokenFor = new Set([...bursts].flatMap(([best, { photos }]) => photos.filter((path) => path !== best)));
   const all = garden.photos
@@ -44,7 +47,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
       const paths = bursts.get(best)?.photos.filter((path) => path !== best) ?? [];
       return paths.flatMap((path, index): Link[] => {
         const file = copies.get(path)?.files.findLast(({ format }) => format === "jpeg");
-        return file === undefined ? [] : [{ href: links.photo(file.name), text: `${sayOrdinal(index + 2)} photo` }];
+        return file === undefined ? [] : [{ href: links.photo(file.name), text: said.nth(index + 2) }];
       });
     },
     isWide(photo) {
@@ -68,7 +71,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
             .map((file) => `${links.photo(file.name)} ${file.width}w`)
             .join(", "),
         })),
-        day: sayDay(photo.day, garden.settings),
+        day: speech.day(photo.day),
         bed: bedLink(garden, photo.bed, links),
         caption: photo.caption,
         credit: photo.credit,
@@ -84,17 +87,23 @@ function bedLink(garden: Garden, id: string | undefined, links: Links): Link | u
 
 /** What the photo shows, for those who do not see it. */
 function altText(garden: Garden, photo: ShownPhoto): string {
+  const speech = speechOf(garden.settings);
+  const { photo: said } = wordsIn(garden.settings.language).sentences;
   const bed = photo.bed === undefined ? undefined : garden.beds.get(photo.bed)?.title;
-  const from = photo.viewpoint === undefined ? undefined : `from the ${photo.viewpoint.replaceAll("-", " ")}`;
+  const place = bed ?? said.garden;
   const shown = photo.varieties.flatMap((id) => {
     const variety = garden.varieties.get(id);
-    return variety === undefined ? [] : [varietyName(variety, garden.crops.get(variety.crop ?? ""))];
+    return variety === undefined ? [] : [speech.variety(variety, garden.crops.get(variety.crop ?? ""))];
   });
   const what =
     shown.length > 0
-      ? `${shown.join(", ")}${bed === undefined ? "" : ` in ${bed}`}`
-      : [bed ?? "The garden", from].filter(Boolean).join(" ");
-  return `${what}, ${sayDay(photo.day, garden.settings)}`;
+      ? bed === undefined
+        ? shown.join(", ")
+        : said.in(shown.join(", "), bed)
+      : photo.viewpoint === undefined
+        ? place
+        : said.from(place, photo.viewpoint.replaceAll("-", " "));
+  return `${what}, ${speech.day(photo.day)}`;
 }
 
 function newestFirst(a: ShownPhoto, b: ShownPhoto): number {

@@ -1,125 +1,76 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
 import { yearOf } from "../../calendar.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
-import {
-  capital,
-  sayCount,
-  sayDay,
-  sayLength,
-  sayList,
-  sayNumber,
-  sayPlural,
-  sayVolume,
-  sayWeight,
-  sayYearOfLife,
-} from "../../timeline/index.ts";
+import { speechOf, yearOfLife } from "../../timeline/index.ts";
+import { wordsIn } from "../words/index.ts";
 
-const UNIT_WORDS: Readonly<Record<PickUnit, readonly [string, string]>> = {
-  stem: ["stem", "stems"],
-  bunch: ["bunch", "bunches"],
-  head: ["head", "heads"],
-  fruit: ["fruit", "fruits"],
-  pod: ["pod", "pods"],
-  punnet: ["punnet", "punnets"],
-  crate: ["crate", "crates"],
-  root: ["root", "roots"],
-  bulb: ["bulb", "bulbs"],
-  ear: ["ear", "ears"],
-  handful: ["handful", "handfuls"],
-  piece: ["piece", "pieces"],
-};
+/** In the order in which they are told. */
+const UNITS: readonly PickUnit[] = [
+  ...(["stem", "bunch", "head", "fruit", "pod", "punnet"] as const),
+  ...(["crate", "root", "bulb", "ear", "handful", "piece"] as const),
+];
 
 /** "1.4 kg", "12 stems", "1.4 kg and three bunches"; empty when only the fact of picking is known. */
-export function sayPicked(picked: Pick<Picked, "grams" | "litres" | "counts">, units: GardenSettings["units"]): string {
-  const pieces = (Object.keys(UNIT_WORDS) as PickUnit[]).flatMap((unit) => {
-    const n = picked.counts[unit] ?? 0;
-    return n > 0 ? [sayPlural(n, ...UNIT_WORDS[unit])] : [];
-  });
-  return sayList([
-    ...(picked.grams > 0 ? [sayWeight(picked.grams, units)] : []),
-    ...(picked.litres > 0 ? [sayVolume(picked.litres, units)] : []),
-    ...pieces,
+export function sayPicked(
+  picked: Pick<Picked, "grams" | "litres" | "counts">,
+  settings: Pick<GardenSettings, "language" | "units">,
+): string {
+  const speech = speechOf(settings);
+  const { sentences } = wordsIn(settings.language);
+  return speech.list([
+    ...(picked.grams > 0 ? [speech.weight(picked.grams)] : []),
+    ...(picked.litres > 0 ? [speech.volume(picked.litres)] : []),
+    ...UNITS.flatMap((unit) => {
+      const n = picked.counts[unit] ?? 0;
+      return n > 0 ? [sentences.pieces(n, unit)] : [];
+    }),
   ]);
 }
 
 /** "Six plants in row 2, sown on 21 April and planted out on 24 May. In flower since 2 July. 1.4 kg picked so far." */
 export function sayPlanting(planting: Planting, settings: GardenSettings, on: Day): string {
-  const sentences = [
-    beginning(planting, settings, on),
-    ...standing(planting, settings, on),
-    ...outcome(planting, settings),
-  ];
-  return sentences.filter((sentence) => sentence !== "").join(" ");
+  const told = [beginning(planting, settings, on), ...standing(planting, settings, on), ...outcome(planting, settings)];
+  return told.filter((sentence) => sentence !== "").join(" ");
 }
 
 function beginning(planting: Planting, settings: GardenSettings, on: Day): string {
-  const day = (of: Day) => sayDay(of, { language: settings.language, near: on });
-  const place = planting.spot === undefined ? "" : ` ${inSpot(planting.spot)}`;
-  const many = howMany(planting);
-  const plants = many === undefined ? "" : `${capital(many)}${place}`;
-  const when = [
-    planting.sown === undefined ? undefined : `sown on ${day(planting.sown)}`,
-    planting.planted === undefined || planting.planted === planting.sown
-      ? undefined
-      : `planted ${planting.sown === undefined ? "" : "out "}on ${day(planting.planted)}`,
-  ].filter((part) => part !== undefined);
-  if (planting.perennial && yearOf(planting.since) < yearOf(on))
-    return `${[plants, `${plants === "" ? "In" : "in"} ${sayYearOfLife(planting.since, on)} here`].filter(Boolean).join(", ")}.`;
-  if (when.length === 0)
-    return `${[plants, `${plants === "" ? "First" : "first"} noted on ${day(planting.since)}`].filter(Boolean).join(", ")}.`;
-  const bought =
-    planting.plantsFrom === undefined
-      ? ""
-      : planting.plantsFrom === "bought"
-        ? "bought as plants and "
-        : "given as plants and ";
-  const told = `${bought}${when.join(" and ")}`;
-  return plants === "" ? `${capital(told)}${place}.` : `${plants}, ${told}.`;
+  const speech = speechOf(settings);
+  const day = (of: Day | undefined) => (of === undefined ? undefined : speech.day(of, on));
+  const isOld = planting.perennial && yearOf(planting.since) < yearOf(on);
+  return wordsIn(settings.language).sentences.planting.beginning({
+    count: countOf(planting),
+    spot: planting.spot,
+    sown: day(planting.sown),
+    planted: planting.planted === planting.sown ? undefined : day(planting.planted),
+    plantsFrom: planting.plantsFrom,
+    yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
+    noted: speech.day(planting.since, on),
+  });
 }
 
 /** Seeds of a direct sowing are no plants, so their number is only said once it was thinned. */
-function howMany(planting: Planting): string | undefined {
+function countOf(planting: Planting): Planting["count"] {
   const count = planting.ended === undefined ? planting.count : planting.began;
   const wereCounted = planting.planted !== undefined || planting.thinnedOut > 0 || planting.sown === undefined;
-  if (count === undefined || count.value === 0 || !wereCounted) return undefined;
-  return `${sayCount(count)} ${count.value === 1 && count.upTo === undefined ? "plant" : "plants"}`;
-}
-
-/** A spot as it is written may lack its preposition: "row 2", "the corner by the gate". */
-function inSpot(spot: string): string {
-  if (/^(?:in|on|at|by|between|along|under|near|behind|beside|next|up|against|around|among)\b/iu.test(spot))
-    return spot;
-  return /\b(?:end|side)\b/iu.test(spot) ? `at ${spot}` : `in ${spot}`;
+  return count === undefined || count.value === 0 || !wereCounted ? undefined : count;
 }
 
 function standing(planting: Planting, settings: GardenSettings, on: Day): readonly string[] {
-  const since = sayDay(planting.stageSince, { language: settings.language, near: on });
-  const stages: Readonly<Record<Planting["stage"], string>> = {
-    sown: "",
-    up: `Up since ${since}.`,
-    growing: "",
-    flowering: `In flower since ${since}.`,
-    fruiting: `Setting fruit since ${since}.`,
-    picking: `Being picked since ${since}.`,
-    finished: `Finished on ${since}.`,
-    lost: `Lost on ${since}.`,
-  };
+  const speech = speechOf(settings);
+  const { planting: said } = wordsIn(settings.language).sentences;
   const height =
     planting.ended === undefined && planting.heightCm !== undefined && planting.heightOn !== undefined
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
-        `Measured ${sayLength(planting.heightCm, settings.units)} on ${sayDay(planting.heightOn, { language: settings.language, near: on })}.`
+        said.measured(speech.length(planting.heightCm), speech.day(planting.heightOn, on))
       : "";
-  return [stages[planting.stage], height];
+  return [said.standing(planting.stage, speech.day(planting.stageSince, on)), height];
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {
-  const amount = sayPicked(planting.picked, settings.units);
+  const { planting: said } = wordsIn(settings.language).sentences;
+  const { picked, ended, lost, stage } = planting;
+  const amount = sayPicked(picked, settings);
   const total =
-    amount !== ""
-      ? `${capital(amount)} picked${planting.ended === undefined ? " so far" : ""}.`
-      : planting.picked.times > 0
-        ? `Picked ${planting.picked.times === 1 ? "once" : `${sayNumber(planting.picked.times)} times`}.`
-        : "";
-  const losses = planting.lost > 0 && planting.stage !== "lost" ? `${capital(sayNumber(planting.lost))} lost.` : "";
-  return [total, losses];
+    amount !== "" ? said.picked(amount, ended === undefined) : picked.times > 0 ? said.pickedTimes(picked.times) : "";
+  return [total, lost > 0 && stage !== "lost" ? said.lost(lost) : ""];
 }

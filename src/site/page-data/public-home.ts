@@ -1,7 +1,7 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
 import { addDays } from "../../calendar.ts";
 import type { Stage } from "../../model.ts";
-import { capital, changes, sayDay } from "../../timeline/index.ts";
+import { capital, changes } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
@@ -29,13 +29,14 @@ export function publicHome(view: View): HomePage {
 
 /** Varieties of which some planting is at a stage, by crop. */
 function varietiesAt(view: View, stage: Stage): readonly CropNames[] {
-  const { garden, links } = view;
+  const { garden, links, speech, words } = view;
   const byCrop = new Map<string, CropNames["varieties"][number][]>();
   for (const [id, all] of view.plantings) {
     const variety = garden.varieties.get(id);
     if (variety === undefined || !all.some((planting) => planting.ended === undefined && planting.stage === stage))
       continue;
-    const crop = capital(cropOf(garden, variety)?.plural ?? "other");
+    const known = cropOf(garden, variety);
+    const crop = known === undefined ? words.varieties.otherCrops : capital(speech.crop(known));
     byCrop.set(crop, [
       ...(byCrop.get(crop) ?? []),
       { href: links.variety(id), name: variety.title, isNew: view.newVarieties.has(id) },
@@ -47,7 +48,7 @@ function varietiesAt(view: View, stage: Stage): readonly CropNames[] {
 }
 
 function changedThisWeek(view: View): readonly BedChanges[] {
-  const { garden, today, links } = view;
+  const { garden, today, links, speech } = view;
   return bedsInOrder(view).flatMap((bed) => {
     const seen = new Set<string>();
     const week = changes(garden, bed.id, addDays(today, -7), today).filter(
@@ -62,7 +63,7 @@ function changedThisWeek(view: View): readonly BedChanges[] {
           .toReversed()
           .map(({ day, text }) => ({
             iso: day,
-            day: sayDay(day, { language: garden.settings.language, near: today }),
+            day: speech.day(day, today),
             text,
           })),
       },

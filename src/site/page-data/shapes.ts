@@ -146,6 +146,8 @@ export interface VarietyRow {
   /** "Long bed and Cold frame", or "Last grown in 2024". */
   readonly where: string;
   readonly isNew: boolean;
+  /** Where a jump to its first letter ends. */
+  readonly anchor?: string | undefined;
   /** Filter values. */
   readonly bedIds: readonly string[];
   readonly sourceId: string;
@@ -159,6 +161,8 @@ export interface CropGroup {
   /** "Tomatoes" */
   readonly name: string;
   readonly rows: readonly VarietyRow[];
+  /** First letters of its varieties, in a group too long to look through. */
+  readonly letters: readonly Link[];
   /** Filter values of all rows together. */
   readonly bedIds: readonly string[];
   readonly sourceIds: readonly string[];
@@ -242,9 +246,13 @@ export interface VarietyPage {
 
 export interface PlanDrawing {
   readonly site: string;
+  /** What the drawing shows, in words. */
+  readonly told: string;
   /** Centimetres. */
   readonly width: number;
   readonly height: number;
+  /** Height of its numbers, in the same measure. */
+  readonly letters: number;
   readonly beds: readonly PlanBed[];
 }
 
@@ -305,6 +313,8 @@ export interface BedPage {
   readonly name: string;
   readonly site?: string | undefined;
   readonly placeName?: string | undefined;
+  /** "8 m by 1.2 m, facing south."; may be empty. */
+  readonly size: string;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;

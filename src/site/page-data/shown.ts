@@ -1,6 +1,6 @@
 /** What each published film shows: the beds it stops at, what lived in them on its filming day, and what it names. */
 import type { Episode, EpisodeStop, Planting } from "../../model.ts";
-import { living, sayDay, state } from "../../timeline/index.ts";
+import { living, state } from "../../timeline/index.ts";
 import type { EpisodeWrap, EpisodeWraps } from "./episode-wrap.ts";
 import type { FilmMoment } from "./film-shapes.ts";
 import { filmAt, filmTime } from "./film-time.ts";
@@ -75,7 +75,7 @@ function collect(
   for (const [id, stops] of found) {
     const seen: SeenIn = {
       episode: { href: view.links.episode(episode.id), text: episode.title },
-      day: `Filmed on ${sayDay(episode.day, view.garden.settings)}`,
+      day: view.words.sentences.film.on(view.speech.day(episode.day)),
       stops: stops.map(({ stop: { bed }, at }) => ({
         bed: { href: view.links.bed(bed), text: view.garden.beds.get(bed)?.title ?? bed },
         at,

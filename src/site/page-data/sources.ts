@@ -1,30 +1,12 @@
 /** Where varieties came from, and what must be said about it beside the name. */
-import type { Gear, Obtained, Source } from "../../model.ts";
+import type { Gear, Source } from "../../model.ts";
+import type { Disclosure } from "../words/english-sentences.ts";
+import type { Words } from "../words/index.ts";
 import type { SourceLine } from "./shapes.ts";
 
-interface Disclosure {
-  readonly words: string;
-  /** What viewers are owed before they trust or follow it. */
-  readonly mustSay: boolean;
-  /** The year follows as "in 2025"; it stands before words that say no doing. */
-  readonly isDoing: boolean;
-}
-
-/** The words beside a source. */
-const DISCLOSURES: Readonly<Record<Obtained, Disclosure>> = {
-  bought: { words: "bought", mustSay: false, isDoing: true },
-  swapped: { words: "swapped", mustSay: false, isDoing: true },
-  saved: { words: "own saved seed", mustSay: false, isDoing: false },
-  gifted: { words: "given free", mustSay: true, isDoing: true },
-  lent: { words: "lent free", mustSay: true, isDoing: true },
-  "paid promotion": { words: "paid promotion", mustSay: true, isDoing: false },
-  "commission link": { words: "commission link: this garden earns when you buy", mustSay: true, isDoing: false },
-  "own product": { words: "own product", mustSay: true, isDoing: false },
-};
-
-export function sourceLine(source: Source | undefined): SourceLine | undefined {
+export function sourceLine({ sentences }: Words, source: Source | undefined): SourceLine | undefined {
   if (source === undefined) return undefined;
-  const disclosure = source.obtained === undefined ? undefined : DISCLOSURES[source.obtained];
+  const disclosure = source.obtained === undefined ? undefined : sentences.source.disclosures[source.obtained];
   return {
     name: source.name,
     link: webAddress(source.link),
@@ -37,21 +19,24 @@ function sayDisclosure({ name, year }: Source, disclosure: Disclosure | undefine
   const saidByName = disclosure !== undefined && name.toLowerCase().includes(disclosure.words);
   if (disclosure === undefined || saidByName) return year === undefined ? undefined : String(year);
   if (year === undefined) return disclosure.words;
-  return disclosure.isDoing ? `${disclosure.words} in ${year}` : `${year}, ${disclosure.words}`;
+  return disclosure.in(year);
 }
 
 /** "Fine netting", "Fine netting (given free by Tidewater Cloth)". */
-export function sayGear({ title, obtained, from }: Pick<Gear, "title" | "obtained" | "from">): string {
-  const disclosure = obtained === undefined ? undefined : DISCLOSURES[obtained];
+export function sayGear(
+  { sentences }: Words,
+  { title, obtained, from }: Pick<Gear, "title" | "obtained" | "from">,
+): string {
+  const disclosure = obtained === undefined ? undefined : sentences.source.disclosures[obtained];
   if (disclosure?.mustSay !== true) return title;
   if (from === undefined) return `${title} (${disclosure.words})`;
-  return `${title} (${disclosure.isDoing ? `${disclosure.words} by ${from}` : `${from}, ${disclosure.words}`})`;
+  return `${title} (${disclosure.by(from)})`;
 }
 
 /** "Drift Lane Seeds, bought", in one piece. */
-export function saySource(source: Source | undefined): string {
-  const line = sourceLine(source);
-  if (line === undefined) return "Source not recorded";
+export function saySource(words: Words, source: Source | undefined): string {
+  const line = sourceLine(words, source);
+  if (line === undefined) return words.sentences.source.none;
   return [line.name, line.disclosure].filter((part) => part !== undefined).join(", ");
 }
 

@@ -1,15 +1,10 @@
 /** The page "then and now" of each bed: from one spot, the last tour against now, and the same week of the years before. */
 import { daysBetween, inYear, monthDayOf, yearOf } from "../../calendar.ts";
 import { sameWeekDays } from "../../photos/index.ts";
-import { sayDay, sayNumber } from "../../timeline/index.ts";
 import { comparisonOf, type Frame, frameNear, pairOf, type Spot } from "./comparison-book.ts";
 import type { PicturePair, ThenAndNowPage } from "./shapes.ts";
 import { bedsInOrder, type View } from "./view.ts";
 import { weekStrip } from "./week-strip.ts";
-
-/** What was done to the photos, for everybody who wonders whether they can be trusted. */
-export const METHOD =
-  "The photos of a spot are laid over one another and cut to what all of them show; none is enlarged. Brightness and white balance are evened out for the comparison, by what is no plant: soil, boards, walls and paths. Photos that do not fit over the others are left out.";
 
 /** Newest photos older than this many days are not "now". */
 const NOW = 14;
@@ -23,18 +18,19 @@ export function thenAndNowPages(view: View): readonly ThenAndNowPage[] {
       return comparison === undefined ? [] : [{ comparison, pairs, strip: weekStrip(view, spot) }];
     });
     if (spots.length === 0) return [];
-    return [{ id: bed.id, bed: { href: view.links.bed(bed.id), text: bed.title }, method: METHOD, spots }];
+    const method = view.words.sentences.compared.longMethod;
+    return [{ id: bed.id, bed: { href: view.links.bed(bed.id), text: bed.title }, method, spots }];
   });
 }
 
 function pairsOf(view: View, spot: Spot): readonly { heading: string; pair: PicturePair }[] {
-  const { garden, today, links, comparisons: book } = view;
+  const { garden, today, links, speech, comparisons: book } = view;
+  const { compared } = view.words.sentences;
   const now = spot.frames.at(-1);
   if (now === undefined) return [];
-  const { language } = garden.settings;
   const { day } = now.photo;
   const isNow = daysBetween(day, today) <= NOW;
-  const until = isNow ? "now" : sayDay(day, { language, near: today });
+  const until = isNow ? compared.now : speech.day(day, today);
   const pair = (before: Frame) => pairOf(garden, book, links, spot, { before, after: now });
   const found: { heading: string; pair: PicturePair }[] = [];
 
@@ -49,17 +45,13 @@ function pairsOf(view: View, spot: Spot): readonly { heading: string; pair: Pict
     );
   const then = tour === undefined ? undefined : frameNear(spot.frames, tour, sameWeekDays);
   if (tour !== undefined && then !== undefined && then !== now)
-    found.push({ heading: `The tour of ${sayDay(tour, { language, near: today })}, and ${until}`, pair: pair(then) });
+    found.push({ heading: compared.tour(speech.day(tour, today), until), pair: pair(then) });
 
   const years = new Set(spot.frames.map(({ photo }) => yearOf(photo.day)).filter((year) => year < yearOf(day)));
   for (const year of [...years].sort((a, b) => b - a)) {
     const before = frameNear(spot.frames, inYear(monthDayOf(day), year), sameWeekDays);
     if (before === undefined) continue;
-    found.push({ heading: `The same week ${yearsAgo(yearOf(day) - year)}, and ${until}`, pair: pair(before) });
+    found.push({ heading: compared.sameWeek(yearOf(day) - year, until), pair: pair(before) });
   }
   return found;
-}
-
-function yearsAgo(years: number): string {
-  return years === 1 ? "last year" : `${sayNumber(years)} years ago`;
 }

@@ -1,56 +1,41 @@
 /** The variety list as CSV (RFC 4180, UTF-8 with a byte-order mark, so that spreadsheets read accents). */
 import { stringify } from "csv-stringify/sync";
 import { yearOf } from "../../calendar.ts";
+import type { Variety } from "../../model.ts";
 import { sayPicked } from "./planting-words.ts";
 import type { Harvests } from "./variety-pages.ts";
 import { cropOf, type View } from "./view.ts";
 
-const COLUMNS = [
-  "variety",
-  "crop",
-  "family",
-  "botanical name",
-  "say it as",
-  "source",
-  "how obtained",
-  "source year",
-  "link",
-  "beds now",
-  "new this year",
-  "picked this year",
-  "page",
-];
-
 export function varietyCsv(view: View, harvests: Harvests): string {
-  const { garden, links, today } = view;
+  const { garden, links, today, speech } = view;
+  const { csv, source: said } = view.words.sentences;
+  const cropName = (of: Variety) => {
+    const crop = cropOf(garden, of);
+    return crop === undefined ? "" : speech.crop(crop, 1);
+  };
   const origin = garden.settings.address ?? "";
   const rows = [...garden.varieties.values()]
-    .sort(
-      (a, b) =>
-        view.compare(cropOf(garden, a)?.name ?? "", cropOf(garden, b)?.name ?? "") ||
-        view.compare(a.title, b.title) ||
-        (a.id < b.id ? -1 : 1),
-    )
+    .sort((a, b) => view.compare(cropName(a), cropName(b)) || view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
     .map((variety) => {
       const crop = cropOf(garden, variety);
       const now = (view.plantings.get(variety.id) ?? []).filter((planting) => planting.ended === undefined);
       const picked = harvests.get(variety.id)?.get(yearOf(today));
       return [
         variety.title,
-        crop?.name ?? "",
+        cropName(variety),
         crop?.family ?? "",
         variety.botanical ?? "",
         variety.sayAs ?? "",
         variety.source?.name ?? "",
-        variety.source?.obtained ?? "",
+        variety.source?.obtained === undefined ? "" : said.disclosures[variety.source.obtained].words,
         variety.source?.year ?? "",
         variety.source?.link ?? "",
         [...new Set(now.map((planting) => garden.beds.get(planting.bed)?.title ?? planting.bed))].join("; "),
-        view.newVarieties.has(variety.id) ? "yes" : "",
-        picked === undefined ? "" : sayPicked(picked, garden.settings.units),
+        view.newVarieties.has(variety.id) ? csv.yes : "",
+        picked === undefined ? "" : sayPicked(picked, garden.settings),
         `${origin}${links.variety(variety.id)}`,
       ];
     });
   // Text that a spreadsheet would take for a formula is disarmed with an apostrophe.
-  return stringify([COLUMNS, ...rows], { bom: true, escape_formulas: true, record_delimiter: "windows" });
+  return stringify([csv.heads, ...rows], { bom: true, escape_formulas: true, record_delimiter: "windows" });
 }

@@ -1,6 +1,6 @@
 /** The variety list: by crop, with jumps by letter and family, and the rules that narrow it without scripts. */
 import type { Variety } from "../../model.ts";
-import { capital, sayPlural } from "../../timeline/index.ts";
+import { capital } from "../../timeline/index.ts";
 import { cropAnchor } from "./links.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
 import { saySource } from "./sources.ts";
@@ -11,13 +11,16 @@ import { cropOf, seasonYear, type View } from "./view.ts";
 const OTHER = "other";
 
 export function varietyList(view: View): VarietyListPage {
-  const { garden, links } = view;
+  const { garden, links, speech, words } = view;
   const byCrop = new Map<string, Variety[]>();
   for (const variety of garden.varieties.values()) {
     const crop = cropOf(garden, variety)?.id ?? OTHER;
     byCrop.set(crop, [...(byCrop.get(crop) ?? []), variety]);
   }
-  const cropName = (id: string) => (id === OTHER ? "Other" : capital(garden.crops.get(id)?.plural ?? id));
+  const cropName = (id: string) => {
+    const crop = garden.crops.get(id);
+    return id === OTHER ? words.varieties.otherCrops : capital(crop === undefined ? id : speech.crop(crop));
+  };
   const groups = [...byCrop]
     .map(([id, varieties]) => group(view, id, cropName(id), varieties))
     .sort((a, b) => view.compare(a.name, b.name));
@@ -40,10 +43,7 @@ export function varietyList(view: View): VarietyListPage {
     jsonHref: links.json,
     filterHref: links.varietyFilters,
     filterRules: filterRules(crops, beds, sources, someNew),
-    count:
-      rows.length === 0
-        ? "Varieties will stand here as soon as a note names one."
-        : `${capital(sayPlural(rows.length, "variety", "varieties"))} of ${sayPlural(groups.length, "crop", "crops")}.`,
+    count: rows.length === 0 ? words.varieties.none : words.varieties.count(rows.length, groups.length),
     groups,
     letters: letters(groups),
     families: families(view, groups),
@@ -55,15 +55,27 @@ export function varietyList(view: View): VarietyListPage {
   };
 }
 
+/** Rows of one crop from which on its own letters lead into them: about three screens of a phone. */
+const LONG_GROUP = 24;
+
 function group(view: View, id: string, name: string, varieties: readonly Variety[]): CropGroup {
+  const anchor = cropAnchor(id);
+  const letters = new Map<string, string>();
   const rows = [...varieties]
     .sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
-    .map((variety) => row(view, variety));
+    .map((variety) => {
+      const letter = firstLetter(variety.title);
+      if (varieties.length < LONG_GROUP || letters.has(letter)) return row(view, variety);
+      const own = `${anchor}-${letter.toLowerCase()}`;
+      letters.set(letter, own);
+      return { ...row(view, variety), anchor: own };
+    });
   return {
-    id: cropAnchor(id),
+    id: anchor,
     cropId: word(id),
     name,
     rows,
+    letters: [...letters].map(([text, own]) => ({ text, href: `#${encodeURIComponent(own)}` })),
     bedIds: unique(rows.flatMap(({ bedIds }) => bedIds)),
     sourceIds: unique(rows.map(({ sourceId }) => sourceId)),
     someNew: rows.some(({ isNew }) => isNew),
@@ -78,7 +90,7 @@ function row(view: View, variety: Variety): VarietyRow {
     href: view.links.variety(variety.id),
     name: variety.title,
     sayAs: variety.sayAs,
-    source: saySource(variety.source),
+    source: saySource(view.words, variety.source),
     where: sayWhere(view, variety),
     isNew: view.newVarieties.has(variety.id),
     bedIds: unique(now.map(({ bed }) => word(bed))),
@@ -99,10 +111,15 @@ function choices(view: View, ids: readonly string[], name: (id: string) => strin
 function letters(groups: readonly CropGroup[]): readonly Link[] {
   const first = new Map<string, string>();
   for (const { id, name } of groups) {
-    const letter = [...name.normalize("NFD")][0]?.toUpperCase() ?? "";
+    const letter = firstLetter(name);
     if (!first.has(letter)) first.set(letter, id);
   }
   return [...first].map(([text, id]) => ({ text, href: `#${encodeURIComponent(id)}` }));
+}
+
+/** Without its accent, as lists in books have it. */
+function firstLetter(name: string): string {
+  return [...name.normalize("NFD")][0]?.toUpperCase() ?? "";
 }
 
 function families(view: View, groups: readonly CropGroup[]): VarietyListPage["families"] {

@@ -1,7 +1,7 @@
 /** A page per variety, and the one sentence that says how it did. */
 import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Planting, Stage, Variety } from "../../model.ts";
-import { capital, sayAge, sayDay, sayList, sayNumber } from "../../timeline/index.ts";
+import { capital } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import type { YearPicked } from "./harvests.ts";
@@ -40,24 +40,24 @@ function varietyPage(
   return {
     id: variety.id,
     name: variety.title,
-    crop: crop?.name ?? "",
+    crop: crop === undefined ? "" : view.speech.crop(crop, 1),
     cropHref: crop === undefined ? undefined : links.crop(crop.id),
     botanical: variety.botanical,
     sayAs: variety.sayAs,
-    alsoSpelled: variety.alsoSpelled.length === 0 ? "" : `Also written ${sayList(variety.alsoSpelled, "or")}.`,
+    alsoSpelled: variety.alsoSpelled.length === 0 ? "" : view.words.sentences.alsoWritten(variety.alsoSpelled),
     isNew: view.newVarieties.has(variety.id),
     caution: variety.caution === undefined ? undefined : capital(variety.caution),
     picture: first === undefined ? undefined : book.picture(first),
     result: sayResult(view, variety, picked),
-    source: sourceLine(variety.source),
+    source: sourceLine(view.words, variety.source),
     now: now.map((planting) => grownHere(view, planting)),
     before: beforeByYear(view, plantings),
     picked: [...picked]
       .sort(([a], [b]) => b - a)
       .map(([year, of]) => ({
         year,
-        amount: capital(sayPicked(of, garden.settings.units)) || "Not measured",
-        times: String(of.times),
+        amount: capital(sayPicked(of, garden.settings)) || view.words.variety.notMeasured,
+        times: view.speech.digits(of.times),
       })),
     seenIn: shown.byVariety.get(variety.id) ?? [],
     about: storyHtml(variety.body),
@@ -88,42 +88,32 @@ function varietyPage(
 
 /** One sentence: what it gave this year, else how it stands, else how it ended when it was last grown. */
 export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<number, YearPicked>): string {
-  const { garden, today } = view;
-  const { settings } = garden;
-  const day = (of: string) => sayDay(of, { language: settings.language, near: today });
+  const { garden, today, speech } = view;
+  const { result } = view.words.sentences;
+  const day = (of: string) => speech.day(of, today);
+  const amountOf = (year: YearPicked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;
   const thisYear = picked.get(yearOf(today));
-  if (thisYear?.first !== undefined) {
-    const amount = sayPicked(thisYear, settings.units);
-    const since = thisYear.times === 1 ? `on ${day(thisYear.first)}` : `since ${day(thisYear.first)}`;
-    return amount === ""
-      ? `Picked ${times(thisYear.times)} ${since}.`
-      : `${capital(amount)} picked ${thisYear.times === 1 ? "" : "so far this year, "}${since}.`;
-  }
+  if (thisYear?.first !== undefined) return result.picked(amountOf(thisYear), day(thisYear.first), thisYear.times);
   const latest = furthest(now);
   if (latest !== undefined) {
-    const since = day(latest.stageSince);
     const bed = bedName(latest);
-    if (latest.stage === "flowering") return `In flower in ${bed} since ${since}.`;
-    if (latest.stage === "fruiting") return `Setting fruit in ${bed} since ${since}; nothing picked yet.`;
-    if (latest.stage === "sown") return `Sown in ${bed} on ${day(latest.sown ?? latest.since)}, not up yet.`;
+    if (latest.stage === "flowering") return result.flowering(bed, day(latest.stageSince));
+    if (latest.stage === "fruiting") return result.fruiting(bed, day(latest.stageSince));
+    if (latest.stage === "sown") return result.sown(bed, day(latest.sown ?? latest.since));
     if (latest.perennial && latest.since < view.seasonStart)
-      return `In ${bed} for ${sayAge(daysBetween(latest.since, today))}.`;
-    const beds = sayList([...new Set(now.map(bedName))]);
-    return `Growing in ${beds} since ${day(now[0]?.since ?? latest.since)}.`;
+      return result.standing(bed, daysBetween(latest.since, today));
+    return result.growing([...new Set(now.map(bedName))], day(now[0]?.since ?? latest.since));
   }
   const lot = view.waitingLots.get(variety.id);
-  if (lot !== undefined) return `Sown on ${day(lot.sown)}, not planted out yet.`;
+  if (lot !== undefined) return result.waiting(day(lot.sown));
   const last = plantings.at(-1);
-  if (last?.ended === undefined) return "Not grown here yet.";
+  if (last?.ended === undefined) return result.never;
   const year = yearOf(last.ended);
-  const gave = picked.get(year);
-  const amount = gave === undefined ? "" : sayPicked(gave, settings.units);
-  const when = year === yearOf(today) ? "earlier this year" : `in ${year}`;
-  if (last.stage === "lost" && amount === "") return `Last grown ${when}, and lost.`;
-  return `Last grown ${when}${amount === "" ? "" : `: ${amount} picked`}.`;
+  const amount = amountOf(picked.get(year));
+  return result.last(year === yearOf(today) ? undefined : year, amount, last.stage === "lost");
 }
 
 const STAGES_FURTHEST_FIRST: readonly Stage[] = ["picking", "fruiting", "flowering", "growing", "up", "sown"];
@@ -135,20 +125,19 @@ function furthest(now: readonly Planting[]): Planting | undefined {
   );
 }
 
-function times(n: number): string {
-  return n === 1 ? "once" : n === 2 ? "twice" : `${sayNumber(n)} times`;
-}
-
 /** "Long bed and Cold frame", "Last grown in 2024", "Waiting to be planted out". */
 export function sayWhere(view: View, variety: Variety): string {
+  const { where } = view.words.sentences;
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   if (now.length > 0)
-    return sayList([...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed))]);
+    return view.speech.list([
+      ...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed)),
+    ]);
   const season = seasonYear(view);
-  if (view.waitingLots.has(variety.id)) return "Sown, not planted out yet";
+  if (view.waitingLots.has(variety.id)) return where.waiting;
   const ended = plantings.flatMap((planting) => (planting.ended === undefined ? [] : [yearOf(planting.ended)]));
-  if (ended.length === 0) return "Not grown yet";
+  if (ended.length === 0) return where.never;
   const last = Math.max(...ended);
-  return last === season ? "Over for this year" : `Last grown in ${last}`;
+  return last === season ? where.over : where.last(last);
 }

@@ -2,7 +2,7 @@
 import { daysBetween } from "../../calendar.ts";
 import type { Bed } from "../../model.ts";
 import { viewpointFileName } from "../../photos/index.ts";
-import { capital, fullStop, sayAge } from "../../timeline/index.ts";
+import { capital, fullStop } from "../../timeline/index.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { Link, ViewpointPage } from "./shapes.ts";
 import { bedsInOrder, type View } from "./view.ts";
@@ -47,8 +47,7 @@ function isFolderName(name: string): boolean {
 }
 
 function sayGap(view: View, last: ShownPhoto | undefined): string {
-  if (last === undefined) return "No photo yet.";
-  return last.day === view.today
-    ? "Photographed today."
-    : `Last photo ${sayAge(daysBetween(last.day, view.today))} ago.`;
+  const { field } = view.words;
+  if (last === undefined) return field.noPhotoYet;
+  return last.day === view.today ? field.photoToday : field.lastPhotoAgo(daysBetween(last.day, view.today));
 }

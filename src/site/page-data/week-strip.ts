@@ -1,7 +1,6 @@
 /** A season in one row: a photo a week from the same spot, and an empty place for every week without one. */
 import { addDays, daysBetween, weekday } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
-import { sayDay } from "../../timeline/index.ts";
 import { type Frame, type Spot, saySpot } from "./comparison-book.ts";
 import type { WeekStrip } from "./shapes.ts";
 import type { View } from "./view.ts";
@@ -11,7 +10,7 @@ const FEWEST = 3;
 
 /** Of the season in which the spot's newest photo lies; undefined when it has too few. */
 export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
-  const { language } = view.garden.settings;
+  const { speech, words } = view;
   const season = spot.frames.filter(({ photo }) => photo.day >= view.seasonStart);
   const byWeek = new Map<Day, Frame>(season.map((frame) => [mondayOf(frame.photo.day), frame]));
   const mondays = [...byWeek.keys()];
@@ -21,13 +20,13 @@ export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
   const all = Array.from({ length: daysBetween(first, last) / 7 + 1 }, (_, week) => addDays(first, week * 7));
   const near = end.photo.day;
   return {
-    caption: `${saySpot(spot.viewpoint)}, ${sayDay(start.photo.day, { language, near })} to ${sayDay(near, { language })}`,
+    caption: `${saySpot(view.garden, spot.viewpoint)}, ${words.sentences.compared.span(speech.day(start.photo.day, near), speech.day(near))}`,
     weeks: all.map((monday) => {
       const frame = byWeek.get(monday);
       const iso = frame?.photo.day ?? monday;
       return {
         iso,
-        day: sayDay(iso, { language, near }),
+        day: speech.day(iso, near),
         picture: frame === undefined ? undefined : view.comparisons.pictures.picture(frame.photo),
       };
     }),

@@ -1,5 +1,5 @@
 /** What the private field pages say around their data, in English. */
-import { capital, sayList, sayPlural } from "../../timeline/index.ts";
+import { capital, sayAge, sayList, sayPlural } from "../../timeline/index.ts";
 
 const SEVERITIES = {
   error: ["error", "errors"],
@@ -46,7 +46,7 @@ export const englishField = {
   seenOn: (day: string) => `Seen on ${day}.`,
   noPhotoYet: "No photo yet.",
   photoToday: "Photographed today.",
-  lastPhotoAgo: (age: string) => `Last photo ${age} ago.`,
+  lastPhotoAgo: (days: number) => `Last photo ${sayAge(days)} ago.`,
 
   nothingToMend: "Nothing to mend.",
   severity: (severity: Severity) => capital(SEVERITIES[severity][0]),

@@ -1,5 +1,6 @@
 /** What pages say around their data, in English: names, headings, empty places, heads of tables. The German twin has the same shape. */
-import { capital, sayNumber, sayPlural } from "../../timeline/index.ts";
+import { capital, sayList, sayNumber, sayPlural } from "../../timeline/index.ts";
+import type { SitePart } from "../page-data/plan.ts";
 
 export const english = {
   frame: {
@@ -45,6 +46,8 @@ export const english = {
     picking: "Being picked now",
     nonePicking: "Nothing is being picked yet.",
     pair: "The same spot, then and now",
+    all: "All varieties and their sources",
+    andMore: (n: number) => `and ${sayNumber(n)} more`,
     changed: "What changed this week",
     noneChanged: "Nothing was noted in the last seven days.",
     about: "The garden",
@@ -55,6 +58,7 @@ export const english = {
     none: "Varieties will stand here as soon as a note names one.",
     count: (varieties: number, crops: number) =>
       `${capital(sayPlural(varieties, "variety", "varieties"))} of ${sayPlural(crops, "crop", "crops")}.`,
+    oneName: "Search for one name",
     csv: "Download the list (CSV)",
     json: "as data (JSON)",
     jump: "Jump to a crop",
@@ -96,14 +100,17 @@ export const english = {
   beds: {
     description: (garden: string) => `The beds of ${garden} and what grows in them.`,
     none: "Beds will stand here as soon as a note names one.",
-    plan: (site: string) => `Plan of ${site}`,
-    planOf: (site: string, bed: string, beds: number) => `Plan of ${site}: where ${bed} lies among ${beds} beds`,
+    plan: (site: string, beds: readonly { readonly bed: string; readonly part: SitePart }[]) =>
+      `Plan of ${site}: ${sayList(beds.map(({ bed, part }) => `${bed} in the ${part}`))}.`,
+    planOf: (site: string, bed: string, part: SitePart, neighbours: readonly string[]) =>
+      `${bed} lies in the ${part} of ${site}${neighbours.length === 0 ? "" : `, next to ${sayList(neighbours)}`}.`,
   },
 
   bed: {
     description: (bed: string) => `What grows in ${bed} and what changed there.`,
     soFar: (year: number) => `${year} so far`,
     noneYet: "Nothing has been noted here this year.",
+    earlierIn: (year: number) => `Earlier in ${year}`,
     earlier: "Earlier seasons",
     dayByDay: (year: number) => `Day by day in ${year}`,
     thenAndNow: "Then and now",
@@ -113,6 +120,7 @@ export const english = {
       `${bed} from the same spot: since the last tour, and in the same week of other years.`,
     weeks: "Week by week",
     growth: "How it grew",
+    made: "How the bed is made",
     noPhoto: "no photo",
     weekOf: (day: string) => `week of ${day}`,
   },

@@ -2,7 +2,7 @@
 import { capital, speechOf } from "../../timeline/index.ts";
 import type { FieldWords } from "./english-field.ts";
 
-const { many, list } = speechOf({ language: "de", units: "metric" });
+const { many, list, ageAfter } = speechOf({ language: "de", units: "metric" });
 
 const SEVERITIES = {
   error: ["Fehler", "ein Fehler", "Fehler"],
@@ -38,7 +38,7 @@ export const germanField: FieldWords = {
 
   due: {
     today: "Heute fällig.",
-    past: (day) => `War am ${day} fällig.`,
+    past: (day) => `Überfällig seit ${day}.`,
     coming: (day) => `Fällig am ${day}.`,
   },
   promised: (day, film) => `Versprochen am ${day}${film === undefined ? "" : ` in „${film}“`}.`,
@@ -46,7 +46,7 @@ export const germanField: FieldWords = {
   seenOn: (day) => `Gesehen am ${day}.`,
   noPhotoYet: "Noch kein Foto.",
   photoToday: "Heute fotografiert.",
-  lastPhotoAgo: (age) => `Letztes Foto vor ${age}.`,
+  lastPhotoAgo: (days) => `Letztes Foto vor ${ageAfter(days)}.`,
 
   nothingToMend: "Nichts auszubessern.",
   severity: (severity) => SEVERITIES[severity][0],

@@ -1,9 +1,22 @@
 /** What pages say around their data, in German. No letter ß, so that Swiss gardens read it as well. */
 import { capital, type Speech, speechOf } from "../../timeline/index.ts";
+import type { SitePart } from "../page-data/plan.ts";
 import type { PageWords } from "./english.ts";
 
-const { many: sayMany, number }: Speech = speechOf({ language: "de", units: "metric" });
+const { list, many: sayMany, number }: Speech = speechOf({ language: "de", units: "metric" });
 const varieties = (n: number) => sayMany(n, "eine Sorte", "Sorten");
+
+const PARTS: Readonly<Record<SitePart, string>> = {
+  north: "im Norden",
+  "north-east": "im Nordosten",
+  east: "im Osten",
+  "south-east": "im Südosten",
+  south: "im Süden",
+  "south-west": "im Südwesten",
+  west: "im Westen",
+  "north-west": "im Nordwesten",
+  middle: "in der Mitte",
+};
 
 export const german: PageWords = {
   frame: {
@@ -49,6 +62,8 @@ export const german: PageWords = {
     picking: "Wird gerade geerntet",
     nonePicking: "Noch wird nichts geerntet.",
     pair: "Dieselbe Stelle, damals und heute",
+    all: "Alle Sorten und woher sie stammen",
+    andMore: (n) => `und ${sayMany(n, "eine weitere", "weitere")}`,
     changed: "Neues aus dieser Woche",
     noneChanged: "In den letzten sieben Tagen wurde nichts notiert.",
     about: "Der Garten",
@@ -58,6 +73,7 @@ export const german: PageWords = {
     description: (garden) => `${garden}: alle Sorten und woher sie stammen.`,
     none: "Hier stehen Sorten, sobald eine Notiz die erste nennt.",
     count: (n, crops) => `${capital(varieties(n))} von ${sayMany(crops, "einer Pflanzenart", "Pflanzenarten")}.`,
+    oneName: "Einen Namen suchen",
     csv: "Liste herunterladen (CSV)",
     json: "als Daten (JSON)",
     jump: "Zu einer Pflanzenart springen",
@@ -99,14 +115,16 @@ export const german: PageWords = {
   beds: {
     description: (garden) => `${garden}: die Beete und was darin wächst.`,
     none: "Hier stehen Beete, sobald eine Notiz das erste nennt.",
-    plan: (site) => `Plan: ${site}`,
-    planOf: (site, bed, beds) => `Plan: ${site}. Wo ${bed} unter ${number(beds)} Beeten liegt`,
+    plan: (site, beds) => `Plan: ${site}. ${list(beds.map(({ bed, part }) => `${bed} ${PARTS[part]}`))}.`,
+    planOf: (site, bed, part, neighbours) =>
+      `${bed} liegt ${PARTS[part]} von ${site}${neighbours.length === 0 ? "" : `, neben ${list(neighbours)}`}.`,
   },
 
   bed: {
     description: (bed) => `${bed}: was hier wächst und was sich getan hat.`,
     soFar: (year) => `${year} bisher`,
     noneYet: "In diesem Jahr wurde hier noch nichts notiert.",
+    earlierIn: (year) => `Früher im Jahr ${year}`,
     earlier: "Frühere Jahre",
     dayByDay: (year) => `${year}, Tag für Tag`,
     thenAndNow: "Damals und heute",
@@ -116,6 +134,7 @@ export const german: PageWords = {
       `${bed}, von derselben Stelle aus: seit dem letzten Rundgang und in derselben Woche anderer Jahre.`,
     weeks: "Woche für Woche",
     growth: "Wie es gewachsen ist",
+    made: "Wie das Beet gebaut ist",
     noPhoto: "kein Foto",
     weekOf: (day) => `Woche ab ${day}`,
   },

@@ -13,6 +13,16 @@ const litresPerPint = 0.473176473;
 
 export type Amounts = Pick<Speech, "weight" | "volume" | "length" | "temperature">;
 
+/** A figure at a mark of an axis, whose space does not break. */
+export function marksIn(tongue: string): Speech["mark"] {
+  const made = new Map<string, Intl.NumberFormat>();
+  return (n, unit) => {
+    const known = made.get(unit) ?? new Intl.NumberFormat(tongue, { style: "unit", unit, maximumFractionDigits: 1 });
+    made.set(unit, known);
+    return known.format(n).replaceAll(" ", "\u00a0");
+  };
+}
+
 /** One and several. */
 export type PintsAndQuarts = Readonly<Record<"pint" | "quart", readonly [one: string, many: string]>>;
 

@@ -1,6 +1,6 @@
 /** English, in the words of words.ts. */
 import { cropName, sayAge, sayCount, sayList, sayNumber, sayOrdinal, varietyName } from "../words.ts";
-import { amountsIn } from "./amounts.ts";
+import { amountsIn, marksIn } from "./amounts.ts";
 import { daysIn } from "./days.ts";
 import type { Speech, Units } from "./speech.ts";
 
@@ -14,6 +14,7 @@ export function englishSpeech(tongue: string, units: Units): Speech {
     units,
     ...days,
     ...amountsIn(tongue, units, measures),
+    mark: marksIn(tongue),
     otherUnits: amountsIn(tongue, units === "us" ? "metric" : "us", measures),
     number: sayNumber,
     ordinal: sayOrdinal,
@@ -26,6 +27,7 @@ export function englishSpeech(tongue: string, units: Units): Speech {
     onDay: (day, near) => `on ${days.day(day, near)}`,
     age: sayAge,
     ageAfter: sayAge,
+    ageLong: sayAge,
     crop: cropName,
     variety: varietyName,
   };

@@ -4,7 +4,7 @@
  */
 import type { Count } from "../../model.ts";
 import { type Span, sayList, spanOf } from "../words.ts";
-import { amountsIn } from "./amounts.ts";
+import { amountsIn, marksIn } from "./amounts.ts";
 import { daysIn } from "./days.ts";
 import { germanCropName, germanVarietyName } from "./german-crops.ts";
 import type { Speech, Units } from "./speech.ts";
@@ -18,21 +18,19 @@ const smallOrdinals = "nullte erste zweite dritte vierte fünfte sechste siebte 
 
 const near: Readonly<Record<Span["near"], string>> = { exactly: "", over: "gut ", nearly: "knapp ", about: "rund " };
 
-/** One and several, after "vor", "nach" and "seit" as well. */
-const spans: Readonly<
-  Record<Span["unit"], { readonly bare: readonly [string, string]; readonly after: readonly [string, string] }>
-> = {
-  day: { bare: ["ein Tag", "Tage"], after: ["einem Tag", "Tagen"] },
-  week: { bare: ["eine Woche", "Wochen"], after: ["einer Woche", "Wochen"] },
-  month: { bare: ["ein Monat", "Monate"], after: ["einem Monat", "Monaten"] },
-  year: { bare: ["ein Jahr", "Jahre"], after: ["einem Jahr", "Jahren"] },
+/** One as a subject, after "nach", and as a length of time; several, and several after "nach". */
+const spans: Readonly<Record<Span["unit"], Readonly<Record<"bare" | "after" | "long", readonly [string, string]>>>> = {
+  day: { bare: ["ein Tag", "Tage"], after: ["einem Tag", "Tagen"], long: ["einen Tag", "Tage"] },
+  week: { bare: ["eine Woche", "Wochen"], after: ["einer Woche", "Wochen"], long: ["eine Woche", "Wochen"] },
+  month: { bare: ["ein Monat", "Monate"], after: ["einem Monat", "Monaten"], long: ["einen Monat", "Monate"] },
+  year: { bare: ["ein Jahr", "Jahre"], after: ["einem Jahr", "Jahren"], long: ["ein Jahr", "Jahre"] },
 };
 
 export function germanSpeech(tongue: string, units: Units): Speech {
   const digits = new Intl.NumberFormat(tongue, { maximumFractionDigits: 2 });
   const number = (n: number) => smallNumbers[n] ?? digits.format(n);
   const days = daysIn(tongue);
-  const span = (length: number, form: "bare" | "after") => {
+  const span = (length: number, form: "bare" | "after" | "long") => {
     const { near: how, n, unit } = spanOf(length);
     if (n === 0) return `weniger als ${spans.day[form][0]}`;
     const [one, many] = spans[unit][form];
@@ -43,6 +41,7 @@ export function germanSpeech(tongue: string, units: Units): Speech {
     units,
     ...days,
     ...amountsIn(tongue, units, measures),
+    mark: marksIn(tongue),
     otherUnits: amountsIn(tongue, units === "us" ? "metric" : "us", measures),
     number,
     ordinal: (n) => smallOrdinals[n] ?? `${digits.format(n)}.`,
@@ -58,6 +57,7 @@ export function germanSpeech(tongue: string, units: Units): Speech {
     onDay: (day, from) => `am ${days.day(day, from)}`,
     age: (length) => span(length, "bare"),
     ageAfter: (length) => span(length, "after"),
+    ageLong: (length) => span(length, "long"),
     crop: (crop, count) => germanCropName(crop, count, tongue),
     variety: (variety, crop, count) => germanVarietyName(variety, crop, count, tongue),
   };

@@ -4,6 +4,9 @@
  */
 import type { Count, Crop, Day, GardenSettings } from "../../model.ts";
 
+/** Units as Intl calls them. */
+export type MarkUnit = "inch" | "centimeter" | "kilogram" | "pound";
+
 export type Units = GardenSettings["units"];
 
 /** An amount in the garden's own units, and in the others. */
@@ -40,19 +43,26 @@ export interface Speech {
   /** How a sentence says when: "on 21 April", "am 21. April". */
   onDay(day: Day, near?: Day): string;
   weekday(day: Day): string;
+  /** "Monday 13 July", "Montag, 13. Juli". */
+  weekdayAndDay(day: Day, near?: Day): string;
   month(day: Day, near?: Day): string;
   /** "Apr", as charts have it. */
   shortMonth(day: Day): string;
   /** A span: "one day", "26 days", "just over eight weeks". */
   age(days: number): string;
-  /** A span as it stands after a preposition: "nach acht Wochen", "nach einem Tag". */
+  /** A span after "since" and its like: "seit acht Wochen", "nach einem Tag". */
   ageAfter(days: number): string;
+  /** A span that something lies away or lasts: "einen Tag danach". */
+  ageLong(days: number): string;
 
+  /** In the garden's units: "1.4 kg", "3.1 lb". */
   weight(grams: number): string;
   volume(litres: number): string;
   length(cm: number): string;
   temperature(celsius: number): string;
   /** The same in the units that the garden does not use. */
+  /** A figure at a mark of an axis: "40 cm", "2.5 kg"; the space does not break. */
+  mark(n: number, unit: MarkUnit): string;
   readonly otherUnits: Pick<Speech, "weight" | "volume" | "length" | "temperature">;
 
   /** "leeks", of one "leek". */
