@@ -15,7 +15,7 @@ export function withoutDirectionControls<T>(data: T): T {
   for (const [key, value] of Object.entries(data)) {
     const cleanValue = withoutDirectionControls(value);
     if (cleanValue === value) continue;
-    clean ??= { ...data };
+    clean ??= { ...data } as Record<string, unknown>;
     clean[key] = cleanValue;
   }
   return (clean ?? data) as T;
