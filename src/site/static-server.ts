@@ -89,6 +89,7 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
       answer(404, { "content-type": "text/plain; charset=utf-8" }).end("Not found.\n");
       return;
     }
+    if (response.destroyed) return;
     const type = typeOf(file);
     const isCompressed = COMPRESSED.test(type) && /\bgzip\b/u.test(request.headers["accept-encoding"] ?? "");
     answer(found === undefined ? 404 : 200, {
