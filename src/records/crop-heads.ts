@@ -3,7 +3,7 @@
  * "6 tomatoes (3 Sungold, 3 Gardener's Delight)". The varieties take its place, so that nothing is counted twice.
  */
 import { isCapital } from "./line-words.ts";
-import type { NamedPlant } from "./plant-names.ts";
+import { allCapitals, type NamedPlant, plantIn, takePlant } from "./plant-names.ts";
 import type { PlantItem, Scan } from "./plant-scan.ts";
 import type { Amount } from "./quantities.ts";
 
@@ -16,9 +16,15 @@ export interface Taking {
 /** Takes the crop named just before out of the items when this plant is its variety. */
 export function takeCropHead(scan: Scan, plant: NamedPlant, amount: Amount | undefined): Taking {
   const item = scan.read.items.at(-1);
+  if (isHeading(scan, plant, item)) {
+    scan.read.items.pop();
+    scan.headCrop = item?.crop;
+    const crop = plant.title === undefined ? plant.crop : (plant.crop ?? item?.crop);
+    return { plant: { ...plant, crop }, amount };
+  }
   if (item?.crop === undefined || item.variety !== undefined || !isOfCrop(scan, plant, item.crop)) {
     countOff(scan, plant, amount);
-    const crop = plant.title === undefined ? plant.crop : (plant.crop ?? scan.head?.crop);
+    const crop = plant.title === undefined ? plant.crop : (plant.crop ?? scan.head?.crop ?? scan.headCrop);
     return { plant: { ...plant, crop }, amount };
   }
   const mark = scan.line.lower(Math.min(scan.at, plant.from) - 1);
@@ -45,10 +51,45 @@ export function takeCropHead(scan: Scan, plant: NamedPlant, amount: Amount | und
   return { plant, amount };
 }
 
+/** "beans: Scarlet Runner (10), Top Crop (20)": a crop without a number and with a colon behind it only heads the list. */
+function isHeading(scan: Scan, plant: NamedPlant, item: PlantItem | undefined): boolean {
+  return (
+    item?.crop !== undefined && item.amount === undefined && scan.line.lower(Math.min(scan.at, plant.from) - 1) === ":"
+  );
+}
+
 /** What the varieties leave of the crop's own number stays the crop's: of "6 tomatoes: 4 Sungold" two. */
 export function leaveRest(scan: Scan): void {
   const { head } = scan;
   if (head?.amount?.count !== undefined && head.amount.count.value > 0) scan.read.items.push(head);
+}
+
+/**
+ * "the leeks in North Bed (24 of them, Musselburgh)", "20 sweet potato slips (Beauregard)": a name in brackets behind the
+ * only crop of a line is its variety.
+ */
+export function takeBracketed({ line, read, kind }: Scan): void {
+  const [item, second] = read.items;
+  if (item?.crop === undefined || item.at === undefined || second !== undefined) return;
+  const open = line.words.findIndex((word, at) => at > (item.at ?? 0) && word.text === "(");
+  const close = line.words.findIndex((word, at) => at > open && word.text === ")");
+  if (open < 0 || close < 0 || close >= line.end) return;
+  for (let from = open + 1; from < close; ) {
+    const comma = line.words.findIndex((word, at) => at >= from && at < close && /^[,;]$/.test(word.text));
+    const end = comma < 0 ? close : comma;
+    const plant = allCapitals(line.words.slice(from, end)) ? plantIn(line, from, end, kind, true) : undefined;
+    if (plant !== undefined && plant.from === from && plant.end === end && ofCrop(line, plant, item.crop)) {
+      Object.assign(item, { crop: undefined, ...takePlant(line, { ...plant, crop: item.crop }) });
+      line.claim(from, end);
+      return;
+    }
+    from = end + 1;
+  }
+}
+
+function ofCrop(line: Scan["line"], plant: NamedPlant, crop: string): boolean {
+  if (plant.variety !== undefined) return line.names.cropOf(plant.variety) === crop;
+  return plant.title !== undefined && (plant.crop ?? crop) === crop;
 }
 
 function countOff(scan: Scan, plant: NamedPlant, amount: Amount | undefined): void {

@@ -29,7 +29,7 @@ const oneYear = false;
 export const crops: readonly Crop[] = [
   // ------------------------------------------------------------------------------------------------------- vegetables
   ...grown("Solanaceae", "vegetable", oneYear, [
-    ["tomato", "tomatoes", "cherry tomato", "plum tomato", "beefsteak tomato"],
+    ["tomato", "tomatoes", "toms", "cherry tomato", "plum tomato", "beefsteak tomato"],
     ["pepper", "peppers", "sweet pepper", "bell pepper", "capsicum"],
     ["chilli", "chillies", "chili", "chile", "chilli pepper", "chili pepper", "hot pepper", "chilies"],
     ["aubergine", "aubergines", "eggplant", "brinjal"],
@@ -170,7 +170,7 @@ export const crops: readonly Crop[] = [
     ["watermelon", "watermelons"],
   ]),
   ...grown("Rosaceae", "fruit", years, [
-    ["strawberry", "strawberries", "alpine strawberry"],
+    ["strawberry", "strawberries", "strawbs", "alpine strawberry"],
     ["raspberry", "raspberries", "autumn raspberry", "summer raspberry"],
     ["blackberry", "blackberries", "bramble"],
     ["loganberry", "loganberries", "tayberry", "boysenberry", "hybrid berry"],

@@ -3,6 +3,7 @@
  * its note speaks of.
  */
 import type { Event, EventKind, Problem } from "../model.ts";
+import { detailsOf } from "./clause-details.ts";
 import { pieceOf } from "./crops.ts";
 import type { Line } from "./line.ts";
 import { readGear, readSoil, readTrouble } from "./other-lines.ts";
@@ -33,12 +34,10 @@ const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away"]);
 export function plantFacts(line: Line, kind: EventKind, from: number, verb: FoundVerb): Facts[] | undefined {
   const read = readPlants(line, from, kind);
   const saysBed = read.places.some((place) => place.bed !== undefined);
-  const detail = line.rest(from);
   const whole: Facts = {
     plantsFrom: read.plantsFrom,
     cause: read.cause,
     celsius: read.celsius,
-    detail,
   };
   if (read.items.length === 0) {
     const amount = read.loose ?? read.leftOver;
@@ -49,9 +48,16 @@ export function plantFacts(line: Line, kind: EventKind, from: number, verb: Foun
     }
     if (read.celsius === undefined && !(wholeBed.has(kind) && saysBed))
       line.problems.push(noPlant(line, verb, "it counts for no planting"));
-    return inPlace(line, kind, read, { place: 0, amount, crop: undefined }).map((facts) => ({ ...whole, ...facts }));
+    return inPlace(line, kind, read, { place: 0, amount, crop: undefined }).map((facts) => ({
+      ...whole,
+      detail: line.rest(from),
+      ...facts,
+    }));
   }
-  return read.items.flatMap((item) => inPlace(line, kind, read, item).map((facts) => ({ ...whole, ...facts })));
+  const detail = detailsOf(line, from, read.items);
+  return read.items.flatMap((item) =>
+    inPlace(line, kind, read, item).map((facts) => ({ ...whole, detail: detail(item), ...facts })),
+  );
 }
 
 /** The facts of one item, with its bed: the line's own, else the note's. */

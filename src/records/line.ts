@@ -73,10 +73,10 @@ export class Line {
     return first === undefined || last === undefined || to <= from ? "" : this.text.slice(first.start, last.end);
   }
 
-  /** Everything from a word on that nobody claimed, in order, its pieces set off by commas; undefined when nothing is left. */
-  rest(from: number): string | undefined {
+  /** Everything in a stretch of words that nobody claimed, in order, its pieces set off by commas; undefined when nothing is left. */
+  rest(from: number, to = this.end): string | undefined {
     const pieces: string[] = [];
-    for (let left = this.#left(from); left !== undefined; left = this.#left(left.next)) {
+    for (let left = this.#left(from, to); left !== undefined; left = this.#left(left.next, to)) {
       if (left.end > left.from) pieces.push(this.slice(left.from, left.end));
     }
     return pieces.length === 0 ? undefined : pieces.join(", ");
@@ -84,8 +84,8 @@ export class Line {
 
   /** The first words from there on that nobody claimed, up to a comma. */
   firstLeft(from: number): { readonly from: number; readonly end: number } | undefined {
-    let left = this.#left(from);
-    while (left !== undefined && left.end <= left.from) left = this.#left(left.next);
+    let left = this.#left(from, this.end);
+    while (left !== undefined && left.end <= left.from) left = this.#left(left.next, this.end);
     if (left === undefined) return undefined;
     const start = left.from;
     const comma = this.words.slice(start, left.end).findIndex((word) => /^[,;]$/.test(word.text));
@@ -93,12 +93,12 @@ export class Line {
   }
 
   /** The next run of unclaimed words, without the separators and fillers that join it to what was understood. */
-  #left(from: number): { readonly from: number; readonly end: number; readonly next: number } | undefined {
+  #left(from: number, to: number): { readonly from: number; readonly end: number; readonly next: number } | undefined {
     let start = from;
-    while (start < this.end && this.#claimed[start]) start += 1;
-    if (start >= this.end) return undefined;
+    while (start < to && this.#claimed[start]) start += 1;
+    if (start >= to) return undefined;
     let next = start;
-    while (next < this.end && !this.#claimed[next]) next += 1;
+    while (next < to && !this.#claimed[next]) next += 1;
     let end = next;
     while (start < end && this.#joins(start)) start += 1;
     while (end > start && (this.#joins(end - 1) || articles.has(this.lower(end - 1)))) end -= 1;

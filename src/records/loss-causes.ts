@@ -8,7 +8,7 @@ export const causeWords: ReadonlySet<string> = new Set(
   (
     "slug slugs snail snails frost blight rust mildew moth fly rot canker virus mosaic aphids blackfly greenfly whitefly caterpillars pigeon pigeons " +
     "mice mouse rabbit rabbits deer squirrel squirrels badger badgers drought heat wind storm hail flood damping rats voles vole moles gophers " +
-    "groundhog birds blackbirds sparrows pheasants cat cats dog fox foxes wireworm cutworm chafer weevil weevils beetle beetles hornworm botrytis " +
+    "groundhog birds blackbirds sparrows pheasants cat cats dog fox foxes wireworm cutworm chafer weevil weevils beetle beetles hornworm hornworms psyllid psyllids thrips mites whiteflies botrytis " +
     "wilt clubroot eelworm borer bug bugs neglect underwatering overwatering cold"
   ).split(" "),
 );

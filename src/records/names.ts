@@ -167,11 +167,12 @@ export class Names {
 
   /**
    * The plant that begins at word `from`: a variety with its crop word before it, after it or not at all, else a crop.
-   * Crop words that belong to a pest's name ("carrot fly") are no plants.
+   * Crop words that belong to a pest's name ("carrot fly") are no plants, and "Tom" is a person, though
+   * "toms" are tomatoes.
    */
   plantAt(words: readonly Word[], from: number): FoundPlant | undefined {
     const variety = this.at("variety", words, from);
-    const crop = this.at("crop", words, from);
+    const crop = words[from]?.lower === "tom" ? undefined : this.at("crop", words, from);
     if (crop !== undefined && (variety === undefined || crop.end > variety.end)) {
       const next = words[crop.end];
       if (next !== undefined && pestWords.has(next.lower)) return undefined;

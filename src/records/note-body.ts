@@ -1,8 +1,10 @@
 /** The body of a note: which list items are log lines, of which beds they speak, and the story that is left. */
 import type { Day, Event, GardenSettings, Note, Place, Problem } from "../model.ts";
+import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
-import { readNoteLine } from "./note-line.ts";
+import { type ReadLine, readNoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, StoryPiece } from "./note-tree.ts";
+import { verbsAt } from "./verb-forms.ts";
 
 export interface NoteBodyContext {
   readonly note: { readonly id: string; readonly day: Day; readonly private: boolean };
@@ -33,12 +35,10 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
   function log(item: ItemPiece, beds: readonly string[]): boolean {
+    if (opensList(item) && logList(item, beds)) return true;
     if (item.text !== "") {
-      const place: Place = { file, line: item.line, column: item.column };
-      const line = { text: item.text, more: item.more, place };
-      const read = readNoteLine(line, { note, beds, names, units: settings.units, southern });
-      for (const event of read?.events ?? []) events.push(event);
-      for (const found of read?.problems ?? []) problems.push(found);
+      const read = readItem(item, item.text, beds);
+      take(read);
       // A line with a slip is reported and stays story.
       if (read !== undefined && read.events.length > 0) return true;
     }
@@ -49,6 +49,40 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     const [first] = item.items;
     if (bed === undefined && item.text !== "" && first !== undefined) told.push({ ...item, to: first.from });
     told.push(...untold);
+    return true;
+  }
+
+  function readItem(item: ItemPiece, words: string, beds: readonly string[]): ReadLine | undefined {
+    const place: Place = { file, line: item.line, column: item.column };
+    return readNoteLine(
+      { text: words, more: item.more, place },
+      { note, beds, names, units: settings.units, southern },
+    );
+  }
+
+  function take(read: ReadLine | undefined): void {
+    for (const event of read?.events ?? []) events.push(event);
+    for (const found of read?.problems ?? []) problems.push(found);
+  }
+
+  /** "Sowed:" over a list of plants: each item goes on with the words above it. False when that gives no plant. */
+  function logList(item: ItemPiece, beds: readonly string[]): boolean {
+    const above = item.text.replace(/\s*:$/, "");
+    const reads = item.items.map((inner) => {
+      const own = verbsAt(wordsOf(inner.text)).length > 0 ? readItem(inner, inner.text, beds) : undefined;
+      if (own !== undefined) return { inner, read: own, joined: false };
+      return { inner, read: readItem(inner, `${above}: ${inner.text}`, beds), joined: true };
+    });
+    const plants = ({ read, joined }: (typeof reads)[number]) =>
+      joined && read?.events.some(({ variety, crop }) => variety !== undefined || crop !== undefined) === true;
+    if (!reads.some(plants)) return false;
+    for (const one of reads) {
+      if (one.joined && !plants(one)) told.push(one.inner);
+      else {
+        take(one.read);
+        if (one.read?.events.length === 0) told.push(one.inner);
+      }
+    }
     return true;
   }
 
@@ -69,6 +103,16 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     } else if (part !== undefined && level <= part.level) part = undefined;
   }
   return { story: storyOf(file, text, told), events, problems, bedsOfHeadings };
+}
+
+/** Nothing but a verb that takes plants, or a line of it that ends with a colon, with items below. */
+function opensList({ text, items }: ItemPiece): boolean {
+  if (items.length === 0) return false;
+  const words = wordsOf(text);
+  return verbsAt(words).some(
+    ({ verb, end }) =>
+      (verb.shape === "plants" || verb.shape === "trouble") && (end === words.length || words.at(-1)?.text === ":"),
+  );
 }
 
 /** Story in the order of the note; list items that stand together stay together. */

@@ -76,8 +76,15 @@ export function numberAt(words: readonly Word[], from: number): NumberRead | und
     const below = words[from + 1]?.kind === "number" ? digitsAt(words, from + 1) : undefined;
     return below === undefined ? undefined : { value: -below.value, end: below.end };
   }
+  if (isOrdinal(words, from)) return undefined;
   if (word.kind === "number" || word.kind === "fraction") return multiplied(words, digitsAt(words, from));
   return multiplied(words, spokenAt(words, from));
+}
+
+/** "1st" of "picked the 1st courgettes" counts nothing. */
+function isOrdinal(words: readonly Word[], at: number): boolean {
+  const [word, ending] = [words[at], words[at + 1]];
+  return word?.kind === "number" && ending?.start === word.end && /^(?:st|nd|rd|th)$/.test(ending.lower);
 }
 
 /** "1", "1.5", "1,400", "1 1/2", "1½", "3/4". */

@@ -52,8 +52,15 @@ export function placeAt(line: Line, at: number, kind: EventKind): FoundPlace | u
 
 /** A known bed with no preposition, as in "cleared Long Bed". */
 export function bareBedAt(line: Line, at: number): FoundPlace | undefined {
-  const bed = line.names.at("bed", line.words, articles.has(line.lower(at)) ? at + 1 : at);
+  const bed = bedNamedAt(line, at, articles.has(line.lower(at)) ? at + 1 : at);
   return bed === undefined || bed.end > line.end ? undefined : { is: "bed", bed: bed.id, role: "in", end: bed.end };
+}
+
+/** A bed's name at `noun`, or with the article before it when the bed is also called "the tank". */
+function bedNamedAt(line: Line, article: number, noun: number) {
+  return (
+    line.names.at("bed", line.words, noun) ?? (noun > article ? line.names.at("bed", line.words, article) : undefined)
+  );
 }
 
 function known(line: Line, at: number, lower: string, kind: EventKind): FoundPlace | undefined {
@@ -62,7 +69,7 @@ function known(line: Line, at: number, lower: string, kind: EventKind): FoundPla
   if (!isBed && !gearPrepositions.has(lower)) return undefined;
   const noun = afterArticle(line, outOf ? at + 2 : at + 1);
   if (isBed && !(lower === "to" && (kind === "lost" || kind === "gave away"))) {
-    const bed = line.names.at("bed", line.words, noun);
+    const bed = bedNamedAt(line, outOf ? at + 2 : at + 1, noun);
     // Plants come "from the cold frame" out of the nursery: where they went is another bed.
     if (bed !== undefined && !(roleOf(lower, outOf) === "from" && raised.has(kind))) {
       if (!line.names.isDescribed("bed", bed.id)) warnNearBed(line, line.names.title("bed", bed.id), bed.id);

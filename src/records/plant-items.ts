@@ -5,7 +5,7 @@ import type { Line } from "./line.ts";
 import { isCapital } from "./line-words.ts";
 import { measureUnitAt } from "./measure-units.ts";
 import { readMeasure, strayAmount } from "./plant-amounts.ts";
-import { type NamedPlant, phraseEnd, plainNouns, plantIn, plantNouns, takePlant } from "./plant-names.ts";
+import { type NamedPlant, nameJoints, phraseEnd, plainNouns, plantIn, plantNouns, takePlant } from "./plant-names.ts";
 import { currentPlace, type PlantItem, type PlantLine, type Scan } from "./plant-scan.ts";
 import { type Amount, amountAt, pickUnitCalled } from "./quantities.ts";
 
@@ -14,6 +14,7 @@ const containers = new Set(
   (
     "tray trays row rows pot pots packet packets module modules drill drills block blocks patch patches cell cells strip strips station stations " +
     "line lines bag bags pinch pinches trug trugs bowl bowls basket baskets bucket buckets colander seedtray seedtrays flat flats plug-trays " +
+    "mess load loads pile heap sack sackful basketful bowlful bowlfuls armful " +
     "days weeks day week times degrees varieties kinds sorts sowings batches batch barrow barrows barrowloads"
   ).split(" "),
 );
@@ -73,7 +74,12 @@ export function readName(scan: Scan, from: number, amount: Amount | undefined): 
   const counted = amount !== undefined && countsRows(line, scan.at, found.from) ? undefined : amount;
   const { plant, amount: own } = takeCropHead(scan, found, counted);
   claimItem(scan, plant, counted);
-  const item: PlantItem = { ...takePlant(line, plant), amount: own ?? scan.each, place: placeOfNewItem(read) };
+  const item: PlantItem = {
+    ...takePlant(line, plant),
+    amount: own ?? scan.each,
+    at: plant.from,
+    place: placeOfNewItem(read),
+  };
   if (item.amount === undefined && read.loose !== undefined && read.items.length === 0) {
     item.amount = read.loose;
     read.loose = undefined;
@@ -134,8 +140,6 @@ function goesOnList({ line, at, read }: Scan, plant: NamedPlant): boolean {
   }
   return true;
 }
-
-const nameJoints = /^(?:di|de|da|du|des|d|of|the|and|von|van|le|la|a|au|aux|in)$/;
 
 /** A crop word or a noun such as "seedlings" may follow a name in small letters. */
 function isNoun(line: Line, at: number): boolean {

@@ -5,7 +5,7 @@
  * that bed; an amount on its own belongs to the item before it ("Crown Prince 8.4 kg").
  */
 import type { EventKind } from "../model.ts";
-import { leaveRest } from "./crop-heads.ts";
+import { leaveRest, takeBracketed } from "./crop-heads.ts";
 import type { Line } from "./line.ts";
 import { readCause } from "./loss-causes.ts";
 import { bareBedAt, type FoundPlace, placeAt, raised } from "./place-words.ts";
@@ -29,6 +29,7 @@ export function readPlants(line: Line, from: number, kind: EventKind): PlantLine
     if (scan.at <= before) scan.at = before + 1;
   }
   leaveRest(scan);
+  takeBracketed(scan);
   sharePlaces(read);
   return read;
 }
@@ -54,17 +55,23 @@ function step(scan: Scan): void {
   if (scan.read.items.length > 0) scan.listOpen = false;
 }
 
-/** "Sungold x3 (north end), Gardener's Delight x2": a known plant with its number behind it goes on with any list. */
-function countedAfter({ line, at }: Scan): boolean {
+/**
+ * "Sungold x3 (north end), Gardener's Delight x2", "chilli Apache 5, pepper Californian Wonder 4": a known plant, a name
+ * beside its crop, or any name in capitals with "x2", goes on with any list when its number stands behind it.
+ */
+function countedAfter({ line, at, kind }: Scan): boolean {
   if (!/^[,;]$/.test(line.lower(at - 1))) return false;
-  const plant = line.names.plantAt(line.words, at);
+  const named = plantIn(line, at, phraseEnd(line, at), kind, false);
+  const plant = named?.from === at && named.title !== undefined ? named : line.names.plantAt(line.words, at);
   if (plant === undefined) return false;
   const times = /^[x×(:]$/.test(line.lower(plant.end)) ? plant.end + 1 : plant.end;
-  return line.words[times]?.kind === "number";
+  const sure = plant !== named || named.crop !== undefined || /^[x×]$/.test(line.lower(times - 1));
+  return sure && line.words[times]?.kind === "number";
 }
 
 function separator(scan: Scan, mark: string): void {
   scan.at += 1;
+  if (mark === ";" || mark === ".") scan.headCrop = undefined;
   if (mark === ":" || (mark === "(" && scan.read.items.length === 0)) scan.listOpen = true;
   else if (mark === ";") scan.listOpen = scan.afterItem || scan.read.items.length === 0 || plantAlone(scan);
   else if (mark === "." || mark === ")" || mark === "(") scan.listOpen = scan.read.items.length === 0;

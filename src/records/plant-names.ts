@@ -75,6 +75,8 @@ export function phraseEnd(line: Line, from: number): number {
     const word = line.words[at];
     if (word === undefined || word.text === "&" || word.text === "+") break;
     if (word.kind === "mark" && !/^[-/'‘’"“”]$/.test(word.text)) break;
+    // "Aquadulce x20"
+    if (at > from && /^[x×]$/.test(word.lower) && line.words[at + 1]?.kind === "number") break;
     if (ends.has(word.lower) && (at > from || !isCapital(word))) break;
     // "F1" and "Lola33" go on; a number or hyphen that stands apart begins something else.
     const apart = line.words[at - 1]?.end !== word.start;
@@ -146,9 +148,18 @@ function inBrackets(line: Line, crop: NamedPlant, kind: EventKind): NamedPlant |
   const close = line.words.findIndex((word, at) => at > crop.end && word.text === ")");
   const first = line.words[crop.end + 1];
   if (close < 0 || close > crop.end + 6 || first === undefined || !isCapital(first)) return undefined;
+  if (!allCapitals(line.words.slice(crop.end + 1, close))) return undefined;
   const named = unknownPlant(line, crop.end + 1, close, kind, true);
   return named?.end === close ? { ...named, crop: crop.crop, from: crop.from, end: close + 1 } : undefined;
 }
+
+/** "Bleu de Solaise" is a name, "North end" is not. */
+export function allCapitals(words: readonly Word[]): boolean {
+  return words.every((word) => word.kind !== "word" || isCapital(word) || nameJoints.test(word.lower));
+}
+
+/** Small words within a name: "Nero di Toscana", "Black from Tula". */
+export const nameJoints = /^(?:di|de|da|du|des|d|of|the|and|von|van|le|la|a|au|aux|in|from)$/;
 
 /** The ids of a plant that a line speaks of; a variety nobody described is taken as it is named. */
 export function takePlant(line: Line, plant: NamedPlant): { variety?: string | undefined; crop?: string | undefined } {

@@ -8,6 +8,8 @@ export interface PlantItem {
   crop?: string | undefined;
   amount?: Amount | undefined;
   spacingCm?: number | undefined;
+  /** The word its name begins at. */
+  at?: number | undefined;
   /** Index into `places`. */
   place: number;
 }
@@ -51,6 +53,8 @@ export interface Scan {
   passedOver: boolean;
   /** A crop whose varieties follow, with what they have not yet counted of its number. */
   head?: PlantItem | undefined;
+  /** The crop of "tomatoes: 6 Sungold, 4 Black Krim", which is that of every name up to the end of the clause. */
+  headCrop?: string | undefined;
   /** "6 each of Crown Prince and Uchiki Kuri": the amount of every item that has none of its own. */
   each?: Amount | undefined;
   /** The word after the last bed said. */

@@ -91,7 +91,8 @@ function plantsIn(line: Line, from: number, end: number): SaidPlant[] {
   let bedBefore = false;
   for (let at = from; at < end; at++) {
     // "fed tomatoes with comfrey" tells of tomatoes, "mulched Long Bed, manure for the squash" of the bed.
-    if ((plants.length > 0 || bedBefore) && /^(?:with|using|for)$/.test(line.lower(at))) break;
+    if (/^(?:with|using)$/.test(line.lower(at)) || (line.lower(at) === "w" && line.lower(at + 1) === "/")) break;
+    if ((plants.length > 0 || bedBefore) && line.lower(at) === "for") break;
     const found = line.names.plantAt(line.words, at);
     const bed = line.names.at("bed", line.words, at);
     if (bed !== undefined && (found === undefined || bed.end > found.end)) {

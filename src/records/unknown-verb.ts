@@ -5,6 +5,7 @@
 import { distance } from "fastest-levenshtein";
 import type { Place, Problem } from "../model.ts";
 import type { Word } from "./line-words.ts";
+import { causeWords } from "./loss-causes.ts";
 import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
@@ -49,6 +50,15 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
       place,
       `"${verbAfterName.form}" stands after the name, so this line was kept as story.`,
       `Begin with the verb: "${verbAfterName.form}: ${verbAfterName.name}". (verbs: docs/notes.md)`,
+    );
+  }
+  const untold = troubleSeen(words, names) ?? weightOf(words, names);
+  if (untold !== undefined) {
+    return problem(
+      "note/unknown-verb",
+      place,
+      "This line begins with no verb of the note format, so it was kept as story.",
+      `Begin with what it tells: "${untold}". (verbs: docs/notes.md)`,
     );
   }
   if (first.kind !== "word") return undefined;
@@ -108,6 +118,36 @@ function plantedAfterBuying(words: readonly Word[]): string | undefined {
   return `${verb.form} ${parts.map(({ text }) => text).join(" ")}`;
 }
 
+/** "blackfly on the broad beans": a pest or disease, then what it is on, as a line of trouble. */
+function troubleSeen(words: readonly Word[], names: Names): string | undefined {
+  const end = words.findIndex((word, at) => at < 3 && causeWords.has(word.lower)) + 1;
+  if (end === 0 || words.slice(0, end).some((word) => word.kind !== "word" || ordinary.has(word.lower)))
+    return undefined;
+  const on = words.findIndex((word, at) => at >= end && at < end + 4 && word.lower === "on");
+  if (on < 0) return undefined;
+  const plant = /^(?:the|my|our|all)$/.test(words[on + 1]?.lower ?? "") ? on + 2 : on + 1;
+  const found = names.plantAt(words, plant) ?? names.at("bed", words, plant);
+  if (found === undefined) return undefined;
+  return `trouble: ${textOf(words.slice(0, end))} on ${textOf(words.slice(plant, found.end))}`;
+}
+
+/** "4 Buttercup, 6.2 kg", "first strawberries, 200 g": a plant with a weight and no word of what was done. */
+function weightOf(words: readonly Word[], names: Names): string | undefined {
+  const start = /^(?:the|first|1|more)$/.test(words[0]?.lower ?? "") ? (words[1]?.lower === "st" ? 2 : 1) : 0;
+  const from = amountAt(words, start, "metric")?.end ?? start;
+  const plant = names.plantAt(words, from);
+  const weight =
+    plant === undefined
+      ? undefined
+      : amountAt(words, words[plant.end]?.text === "," ? plant.end + 1 : plant.end, "metric");
+  if (plant === undefined || weight?.grams === undefined) return undefined;
+  return `picked ${textOf(words.slice(start, weight.end))}`;
+}
+
+function textOf(words: readonly Word[]): string {
+  return words.map((word, at) => (at > 0 && words[at - 1]?.end !== word.start ? ` ${word.text}` : word.text)).join("");
+}
+
 interface VerbAfter {
   readonly form: string;
   readonly name: string;
@@ -119,6 +159,12 @@ function verbAfter(words: readonly Word[], names: Names): VerbAfter | undefined 
   const from = amountAt(words, article, "metric")?.end ?? article;
   const plant = names.plantAt(words, from);
   if (plant === undefined) return undefined;
+  const past = afterCount(words, plant.end);
+  if (past !== plant.end) {
+    const [planted] = verbsAt(words.slice(past));
+    if (planted === undefined || !endsOrGoesOn(words[past + planted.end])) return undefined;
+    return { form: planted.form, name: textOf(words.slice(article, past)) };
+  }
   const at = /^(?:[:–—-]|is|are|was|were|has|have|all|now)$/.test(words[plant.end]?.lower ?? "")
     ? plant.end + 1
     : plant.end;
@@ -135,9 +181,23 @@ function verbAfter(words: readonly Word[], names: Names): VerbAfter | undefined 
   };
 }
 
+/** Past "(Defender)" and "x2" behind a name: "courgette (Defender) x2 planted in South Bed". */
+function afterCount(words: readonly Word[], from: number): number {
+  let at = from;
+  if (words[at]?.text === "(") {
+    const close = words.findIndex((word, index) => index > at && word.text === ")");
+    if (close > 0 && close < at + 6) at = close + 1;
+  }
+  return /^[x×]$/.test(words[at]?.lower ?? "") && words[at + 1]?.kind === "number" ? at + 2 : at;
+}
+
 /** "carrots up in North Bed" tells a fact; "tomatoes up against the wall" is prose. */
 function endsOrGoesOn(next: Word | undefined): boolean {
-  return next === undefined || /^(?:in|from|on|to|by|of|at|today|yesterday|and|[,.;:(])$/.test(next.lower);
+  return (
+    next === undefined ||
+    next.kind === "number" ||
+    /^(?:in|from|on|to|by|of|at|today|yesterday|and|[,.;:(])$/.test(next.lower)
+  );
 }
 
 /** Whether any bed or variety the garden knows stands in the line. */

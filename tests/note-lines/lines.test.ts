@@ -62,7 +62,9 @@ test("words nobody knows are kept, wherever they are put at the end of a clause"
     fc.property(fc.constantFrom(...facts), nonsense, ({ line, beds = [] }, words) => {
       const said = told(`${line}, ${words.join(" ")}`, { beds });
       expect(said).not.toBe("story");
-      for (const event of said === "story" ? [] : said) expect(JSON.stringify(event)).toContain(words.join(" "));
+      // Of several clauses, each with its plant, the last keeps what is said behind it.
+      const events = said === "story" ? [] : line.includes(";") ? said.slice(-1) : said;
+      for (const event of events) expect(JSON.stringify(event)).toContain(words.join(" "));
     }),
     { numRuns: 500 },
   );

@@ -731,9 +731,43 @@ export const planting: readonly Case[] = [
   {
     line: "sowed Musselburgh leeks, 2 rows; Boltardy beetroot, 1 row in Long Bed",
     says: [
-      { kind: "sowed", variety: "musselburgh", bed: "long-bed", detail: "2 rows, 1 row" },
-      { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "2 rows, 1 row" },
+      { kind: "sowed", variety: "musselburgh", bed: "long-bed", detail: "2 rows" },
+      { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "1 row" },
     ],
+  },
+  {
+    line: "sowed 12 Sungold in trays; 8 Crown Prince in pots; 1 tray of Little Gem, all on the mat",
+    says: [
+      { kind: "sowed", variety: "sungold", count: 12, nursery: true, detail: "in trays" },
+      { kind: "sowed", variety: "crown-prince", count: 8, nursery: true, detail: "in pots" },
+      { kind: "sowed", variety: "little-gem", nursery: true, detail: "1 tray, all on the mat" },
+    ],
+  },
+  {
+    line: "sowed beans: Scarlet Runner (10), Top Crop (20) in Long Bed",
+    says: [
+      { kind: "sowed", crop: "runner-bean", count: 10, bed: "long-bed" },
+      { kind: "sowed", variety: "top-crop", count: 20, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "planted out toms in Long Bed: Sungold x4, Black Krim x3",
+    says: [
+      { kind: "planted", variety: "sungold", count: 4, bed: "long-bed" },
+      { kind: "planted", variety: "black-krim", count: 3, bed: "long-bed" },
+    ],
+  },
+  {
+    line: "Planted out the leeks in Long Bed (24 of them, Musselburgh)",
+    says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
+  },
+  {
+    line: "planted 20 sweet potato slips (Beauregard) in Long Bed 12 in apart",
+    says: [{ kind: "planted", variety: "beauregard", count: 20, spacingCm: 30.48, bed: "long-bed", detail: "slips" }],
+  },
+  {
+    line: "planted 20 sweet potatoes (North end) in Long Bed",
+    says: [{ kind: "planted", crop: "sweet-potato", count: 20, bed: "long-bed", spot: "North end" }],
   },
   {
     line: "planted 12 Musselburgh in Long Bed, row 2; Boltardy looks well",
@@ -1257,6 +1291,16 @@ export const growing: readonly Case[] = [
 
 /** Picking, cutting, digging, saving seed. */
 export const picking: readonly Case[] = [
+  {
+    line: "picked 1st courgettes (2)",
+    says: [{ kind: "picked", crop: "courgette", count: 2, unit: "fruit", detail: "1st" }],
+  },
+  {
+    line: "picked 3 lb from the Black Beauty, Tom helped",
+    says: [{ kind: "picked", variety: "black-beauty", grams: 1360.77711, detail: "Tom helped" }],
+  },
+  { line: "picked a mess of okra", says: [{ kind: "picked", crop: "okra", detail: "a mess" }] },
+  { line: "picked 200 g strawbs", says: [{ kind: "picked", crop: "strawberry", grams: 200 }] },
   {
     line: "picked 1.4 kg Black Beauty from Cold Frame",
     says: [{ kind: "picked", variety: "black-beauty", grams: 1400, bed: "cold-frame" }],
@@ -1917,6 +1961,8 @@ export const losing: readonly Case[] = [
 
 /** Work done, gear put up and taken down. */
 export const working: readonly Case[] = [
+  { line: "mulched with pea straw", says: [{ kind: "did", what: "mulched with pea straw" }] },
+  { line: "fed toms w/ comfrey", says: [{ kind: "did", what: "fed toms w/ comfrey", crop: "tomato" }] },
   {
     line: "did: pruned side shoots, all tomatoes",
     says: [{ kind: "did", crop: "tomato", what: "pruned side shoots, all tomatoes" }],

@@ -40,11 +40,27 @@ test.each([
   ["the carrots are up in Long Bed", "up", "carrots"],
   ["carrots up", "up", "carrots"],
   ["peas flowering", "flowering", "peas"],
+  ["broad beans up 18/20", "up", "broad beans"],
+  ["courgette (Defender) x2 planted in Long Bed", "planted", "courgette (Defender) x2"],
 ])("%s tells a fact the wrong way round", (line, verb, name) => {
   expect(told(line)).toBe("story");
   expect(problemsOf(line)).toEqual([
     `note/unknown-verb: "${verb}" stands after the name, so this line was kept as story. ` +
       `Begin with the verb: "${verb}: ${name}". (verbs: docs/notes.md)`,
+  ]);
+});
+
+test.each([
+  ["blackfly on the broad beans, pinched tops out", "trouble: blackfly on broad beans"],
+  ["squash bugs already on the zucchini", "trouble: squash bugs on zucchini"],
+  ["blight?? on Sungold", "trouble: blight on Sungold"],
+  ["4 Crown Prince, 6.2 kg - curing in the lean-to", "picked 4 Crown Prince, 6.2 kg"],
+  ["1st strawbs, 200 g", "picked strawbs, 200 g"],
+])("%s tells a fact without its verb", (line, meant) => {
+  expect(told(line)).toBe("story");
+  expect(problemsOf(line)).toEqual([
+    "note/unknown-verb: This line begins with no verb of the note format, so it was kept as story. " +
+      `Begin with what it tells: "${meant}". (verbs: docs/notes.md)`,
   ]);
 });
 

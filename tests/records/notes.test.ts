@@ -252,3 +252,45 @@ test("a line nobody can read teaches later lines no name", async () => {
   });
   expect(events.find(({ text }) => text.endsWith("carrots"))).toMatchObject({ crop: "carrot", variety: undefined });
 });
+
+describe("a list below its verb", () => {
+  const told = async (text: string) =>
+    (await noteOf(text)).events.map(({ kind, variety, crop, count, bed, place }) => ({
+      kind,
+      plant: variety ?? crop,
+      count: count?.value,
+      bed,
+      line: place.line,
+    }));
+
+  test("each item goes on with the verb above it", async () => {
+    expect(await told("- Sowed:\n  - Broad beans Aquadulce x20\n  - 12 Sungold tomatoes\n")).toEqual([
+      { kind: "sowed", plant: "aquadulce", count: 20, bed: undefined, line: 2 },
+      { kind: "sowed", plant: "sungold", count: 12, bed: undefined, line: 3 },
+    ]);
+  });
+
+  test("and with the bed said above it", async () => {
+    expect(await told("- Planted in the long bed:\n  - 6 leeks\n  - picked 2 lettuces from Bean row\n")).toEqual([
+      { kind: "planted", plant: "leek", count: 6, bed: "long-bed", line: 2 },
+      { kind: "picked", plant: "lettuce", count: 2, bed: "bean-row", line: 3 },
+    ]);
+  });
+
+  test("what names no plant stays story, and so does the list when nothing in it does", async () => {
+    const { events, story } = await storyOf(
+      "- Sowed:\n  - 12 Sungold tomatoes\n  - the last of the compost went on this\n",
+    );
+    expect(events).toEqual(["Sowed: 12 Sungold tomatoes"]);
+    expect(story?.map(([text]) => text)).toEqual(["- the last of the compost went on this"]);
+    expect((await storyOf("- Picked:\n  - a fight with the hose\n")).events).toEqual([]);
+  });
+});
+
+test("a bed that is also called something with an article", async () => {
+  const { events } = await recordsOf({
+    "beds/stock-tank.md": "---\ntitle: Stock Tank\nalso called: [the tank]\n---\n",
+    "notes/2026-05-16-a.md": "- sowed basil in the tank\n- watered the tank\n- cleared the tank\n",
+  });
+  expect(events.map(({ bed }) => bed)).toEqual(["stock-tank", "stock-tank", "stock-tank"]);
+});
