@@ -1,7 +1,6 @@
 /** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
 import { seasonStart } from "../calendar.ts";
 import type { Count, Day, Event, Picked, Planting, Stage } from "../model.ts";
-import { sayMovedIn, sayNew, saySown } from "./change-sentences.ts";
 import {
   bedsMeant,
   cropOf,
@@ -55,7 +54,7 @@ export function sow(ledger: Ledger, event: Event): void {
   addChange(ledger, event, {
     kind: "sown",
     bed,
-    text: saySown(ledger.names, event, now),
+    text: ledger.say.sown(ledger.names, event, now),
     effect: { plantings: [now] },
   });
 }
@@ -65,7 +64,7 @@ export function raise(ledger: Ledger, event: Event): void {
   const { bed } = event;
   const named = bed !== undefined && isNamed(ledger, event, bed);
   const lot = openLot(ledger, event, named ? bed : undefined);
-  if (named) addChange(ledger, event, { kind: "sown", bed, text: saySown(ledger.names, event, lot.now) });
+  if (named) addChange(ledger, event, { kind: "sown", bed, text: ledger.say.sown(ledger.names, event, lot.now) });
 }
 
 /** Whether the line names its bed, which its note may only have lent it. */
@@ -98,7 +97,7 @@ export function arrive(
   addChange(ledger, event, {
     kind: "moved",
     bed,
-    text: sayMovedIn(ledger.names, event, now, from?.bed ?? event.bed),
+    text: ledger.say.movedIn(ledger.names, event, now, from?.bed ?? event.bed),
     effect: { plantings: [now] },
   });
 }
@@ -144,7 +143,12 @@ export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefin
       `Add a "sowed" or "planted" line on its day; until then ${they} ${they === "they" ? "count" : "counts"} from here.`,
     );
   }
-  addChange(ledger, event, { kind: "new", bed, text: sayNew(ledger.names, now), effect: { plantings: [now] } });
+  addChange(ledger, event, {
+    kind: "new",
+    bed,
+    text: ledger.say.first(ledger.names, now),
+    effect: { plantings: [now] },
+  });
   return growing;
 }
 

@@ -1,7 +1,6 @@
 /** What stands in a bed beside plants, what it is built of and filled with, and its soil. */
 import { isDay, parseSince } from "../calendar.ts";
 import type { Bed, ChangeEffect, DatedWork, Day, Event, Place } from "../model.ts";
-import { sayBedWork, sayGearDown, sayGearUp, sayInUse, saySoilTest } from "./change-sentences.ts";
 import { bedLedger, bedsMeant, type Ledger } from "./ledger.ts";
 import { become } from "./living-plantings.ts";
 import { tryAgainst } from "./troubles.ts";
@@ -15,7 +14,7 @@ export function putUp(ledger: Ledger, event: Event): void {
   if (gear !== undefined && !bed.gear.includes(gear)) bed.gear = [...bed.gear, gear];
   const what = gear === undefined ? (event.what ?? event.text) : `put up ${ledger.names.gear(gear)}`;
   const tried = tryAgainst(bed, event, what, []);
-  const text = sayGearUp(ledger.names, event);
+  const text = ledger.say.gearUp(ledger.names, event);
   addChange(ledger, event, { kind: "did", bed: id, text, effect: { ...tried, gear: bed.gear } });
 }
 
@@ -32,10 +31,11 @@ export function takeDown(ledger: Ledger, event: Event): void {
     const freed = bed.living.filter(({ now }) => now.gear === gear);
     const plantings = freed.map((growing) => become(growing, { gear: undefined }));
     const effect: ChangeEffect = plantings.length === 0 ? { gear: bed.gear } : { gear: bed.gear, plantings };
-    addChange(ledger, event, { kind: "did", bed: bed.id, text: sayGearDown(ledger.names, event), effect });
+    addChange(ledger, event, { kind: "did", bed: bed.id, text: ledger.say.gearDown(ledger.names, event), effect });
   }
   if (beds.length > 0) return;
-  for (const bed of meant) addChange(ledger, event, { kind: "did", bed, text: sayGearDown(ledger.names, event) });
+  for (const bed of meant)
+    addChange(ledger, event, { kind: "did", bed, text: ledger.say.gearDown(ledger.names, event) });
 }
 
 export function testSoil(ledger: Ledger, event: Event): void {
@@ -43,7 +43,7 @@ export function testSoil(ledger: Ledger, event: Event): void {
   const bed = oneBedMeant(ledger, event);
   if (bed === undefined) return;
   const effect = ph === undefined ? {} : { soilPh: { ph, day } };
-  addChange(ledger, event, { kind: "did", bed, text: saySoilTest(ledger.names, event), effect });
+  addChange(ledger, event, { kind: "did", bed, text: ledger.say.soilTest(ledger.names, event), effect });
 }
 
 /** What a bed's own file says of its days: in use since, built, filled. */
@@ -53,7 +53,7 @@ export function bedHistory(ledger: Ledger, bed: Bed): void {
   const { names } = ledger;
   const told = { bed: bed.id, note, private: bed.private };
   if (bed.inUseSince !== undefined) {
-    pushChange(ledger, { ...told, kind: "new", day: bed.inUseSince, text: sayInUse(names, bed.id) });
+    pushChange(ledger, { ...told, kind: "new", day: bed.inUseSince, text: ledger.say.inUse(names, bed.id) });
   }
   const works = (all: readonly DatedWork[], part: "built" | "filled") => {
     for (const work of all) {
@@ -63,7 +63,7 @@ export function bedHistory(ledger: Ledger, bed: Bed): void {
         ...told,
         kind: "did",
         day,
-        text: sayBedWork(names, bed.id, part, work.what),
+        text: ledger.say.bedWork(names, bed.id, part, work.what),
         effect: { [part]: work },
       });
     }

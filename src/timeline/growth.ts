@@ -1,7 +1,6 @@
 /** How plantings come on: up, potted on, thinned, in flower, in fruit, measured. */
 import type { Event, Planting, Stage } from "../model.ts";
 import { impliedPlanting } from "./begin-plantings.ts";
-import { sayFlowered, sayFruited, sayMeasured, sayPottedOn, sayThinned, sayUp } from "./change-sentences.ts";
 import { exactly, isExact } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
@@ -21,7 +20,7 @@ export function reach(planting: Planting, shown: Stage, event: Event): Partial<P
 export function comeUp(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "up",
-    say: sayUp,
+    say: ledger.say.up,
     patch: (planting) => reach(planting, "up", event),
     lot: (lot) => {
       lot.now = { ...lot.now, up: lot.now.up ?? event.day };
@@ -32,7 +31,7 @@ export function comeUp(ledger: Ledger, event: Event): void {
 export function potOn(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "did",
-    say: sayPottedOn,
+    say: ledger.say.pottedOn,
     patch: (planting) => reach(planting, "growing", event),
     lot: (lot) => {
       lot.now = { ...lot.now, pottedOn: event.day };
@@ -43,7 +42,7 @@ export function potOn(ledger: Ledger, event: Event): void {
 export function thin(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "did",
-    say: sayThinned,
+    say: ledger.say.thinned,
     patch: (planting) => ({
       ...reach(planting, "growing", event),
       ...thinned(planting, event),
@@ -67,18 +66,26 @@ function thinned(planting: Planting, event: Event): Partial<Planting> {
 }
 
 export function flower(ledger: Ledger, event: Event): void {
-  grow(ledger, event, { kind: "stage", say: sayFlowered, patch: (planting) => reach(planting, "flowering", event) });
+  grow(ledger, event, {
+    kind: "stage",
+    say: ledger.say.flowered,
+    patch: (planting) => reach(planting, "flowering", event),
+  });
 }
 
 export function fruit(ledger: Ledger, event: Event): void {
-  grow(ledger, event, { kind: "stage", say: sayFruited, patch: (planting) => reach(planting, "fruiting", event) });
+  grow(ledger, event, {
+    kind: "stage",
+    say: ledger.say.fruited,
+    patch: (planting) => reach(planting, "fruiting", event),
+  });
 }
 
 export function measure(ledger: Ledger, event: Event): void {
   const { heightCm } = event;
   grow(ledger, event, {
     kind: "grew",
-    say: sayMeasured,
+    say: ledger.say.measured,
     patch: (planting) => ({
       ...(planting.stage === "up" ? reach(planting, "growing", event) : {}),
       ...(heightCm === undefined ? {} : { heightCm, heightOn: event.day }),

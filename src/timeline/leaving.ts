@@ -1,7 +1,7 @@
 /** How plants leave: lost, given away, cleared, moved to another bed. */
 import type { ChangeEffect, Event, Planting } from "../model.ts";
 import { arrive } from "./begin-plantings.ts";
-import { sayCleared, sayGivenAway, sayLost, sayMovedOut, sayMovedWithin, sayNotFound } from "./change-sentences.ts";
+import { sayNotFound } from "./change-sentences.ts";
 import { exactly, isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting, joined } from "./end-planting.ts";
@@ -36,7 +36,7 @@ export function lose(ledger: Ledger, event: Event): void {
 function loseAll(ledger: Ledger, event: Event, growing: Growing): void {
   const { bed, count, lost } = growing.now;
   const gone = count?.value ?? 0;
-  const text = sayLost(ledger.names, event, growing.now, "all");
+  const text = ledger.say.lost(ledger.names, event, growing.now, "all");
   const left = count === undefined ? undefined : exactly(0);
   const effect = endIfAlive(ledger, growing, event, "lost", { lost: lost + gone, count: left });
   addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
@@ -48,7 +48,7 @@ function loseSome(ledger: Ledger, event: Event, growing: Growing): void {
   addChange(ledger, event, {
     kind: "lost",
     bed,
-    text: sayLost(ledger.names, event, now, "some"),
+    text: ledger.say.lost(ledger.names, event, now, "some"),
     effect: { plantings: [now] },
     cause: event.cause,
   });
@@ -58,7 +58,7 @@ function loseCounted(ledger: Ledger, event: Event, growing: Growing, number: num
   const { bed, lost } = growing.now;
   const gone = takeable(ledger, event, growing, number, "lost");
   const patch = { lost: lost + gone, count: less(growing.now.count, gone) };
-  const text = sayLost(ledger.names, event, growing.now, "counted");
+  const text = ledger.say.lost(ledger.names, event, growing.now, "counted");
   const effect = isNone(patch.count)
     ? endIfAlive(ledger, growing, event, "lost", patch)
     : { plantings: [become(growing, patch, event)] };
@@ -85,7 +85,7 @@ export function giveAway(ledger: Ledger, event: Event): void {
       givenAway: givenAway + gone,
       count: gone === 0 ? growing.now.count : less(growing.now.count, gone),
     };
-    const text = sayGivenAway(ledger.names, event, growing.now);
+    const text = ledger.say.givenAway(ledger.names, event, growing.now);
     const effect =
       gone > 0 && isNone(patch.count)
         ? endIfAlive(ledger, growing, event, "finished", patch)
@@ -111,7 +111,7 @@ export function clear(ledger: Ledger, event: Event): void {
   }
   for (const [bed, plantings] of byBed(meant.plantings)) {
     const before = plantings.map(({ now }) => now);
-    const text = sayCleared(ledger.names, event, bed, before);
+    const text = ledger.say.cleared(ledger.names, event, bed, before);
     const effects = plantings.map((growing) => endIfAlive(ledger, growing, event, "finished"));
     addChange(ledger, event, { kind: "cleared", bed, text, effect: joined(effects) });
   }
@@ -129,7 +129,7 @@ function clearWhatIsNotThere(ledger: Ledger, event: Event): void {
     addChange(ledger, event, {
       kind: "cleared",
       bed,
-      text: sayCleared(ledger.names, event, bed, []),
+      text: ledger.say.cleared(ledger.names, event, bed, []),
       effect: joined(effects),
     });
   }
@@ -149,7 +149,7 @@ export function move(ledger: Ledger, event: Event): void {
       continue;
     }
     const from = growing.now;
-    const text = sayMovedOut(ledger.names, event, from, toBed);
+    const text = ledger.say.movedOut(ledger.names, event, from, toBed);
     const whole = event.count === undefined;
     const gone = whole ? (from.count?.value ?? 0) : takeable(ledger, event, growing, event.count.value, "moved");
     const patch = {
@@ -168,7 +168,7 @@ export function move(ledger: Ledger, event: Event): void {
 /** To another place of the same bed: the planting stays what it is. */
 function moveWithin(ledger: Ledger, event: Event, growing: Growing): void {
   const now = become(growing, { spot: event.spot ?? growing.now.spot }, event);
-  const text = sayMovedWithin(ledger.names, event, now);
+  const text = ledger.say.movedWithin(ledger.names, event, now);
   addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: { plantings: [now] } });
 }
 

@@ -20,6 +20,7 @@ import type {
   Variety,
 } from "../model.ts";
 import { type Names, namesOf, type PlantIds } from "./names.ts";
+import { type ChangeSentences, sentencesIn } from "./sentences.ts";
 
 /** A planting as it stands, and what the timeline keeps in mind about it. */
 export interface Growing {
@@ -85,6 +86,8 @@ export interface BedLedger {
 export interface Ledger {
   readonly records: Records;
   readonly names: Names;
+  /** How changes are told. */
+  readonly say: ChangeSentences;
   /** Crops a crop's word covers beside the crop itself, by id: beans are runner beans too. */
   readonly cropsCovered: ReadonlyMap<string, readonly string[]>;
   readonly beds: Map<string, BedLedger>;
@@ -120,6 +123,7 @@ export function openLedger(records: Records, events: readonly Event[]): Ledger {
   return {
     records,
     names: namesOf(records),
+    say: sentencesIn(records.settings.language),
     cropsCovered: cropsCovered(records),
     beds: new Map(),
     living: new Map(),

@@ -1,6 +1,7 @@
 /** What plants, beds and gear are called in a sentence. */
 import type { Crop, Day, GardenSettings, Records } from "../model.ts";
-import { sayDay, varietyName } from "./words.ts";
+import type { Speech } from "./speech/speech.ts";
+import { speechOf } from "./speech/speech-of.ts";
 
 /** A variety, or only a crop, by ids. */
 export interface PlantIds {
@@ -10,8 +11,11 @@ export interface PlantIds {
 
 export interface Names {
   readonly settings: GardenSettings;
+  readonly speech: Speech;
   /** "Musselburgh leeks"; one of them: "Musselburgh leek". */
   plants(ids: PlantIds, count?: number): string;
+  /** "one Musselburgh leek", "eine Tomate Ochsenherz". */
+  one(ids: PlantIds): string;
   /** Whether "were" follows the name: "leeks were", "kale was", "six kale were". */
   arePlural(ids: PlantIds, count?: number): boolean;
   /** The variety's title alone: "Musselburgh"; "" when only a crop is known. */
@@ -23,6 +27,8 @@ export interface Names {
   bedWas(id: string): "was" | "were";
   /** With its article: "the hazel arch". */
   gear(id: string): string;
+  /** As its record writes it: "Hazel arch". */
+  gearTitle(id: string): string;
   /** A day as said on another day. */
   day(day: Day, near: Day): string;
 }
@@ -36,6 +42,7 @@ export const oneForm: ReadonlySet<string> = new Set(
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
 export function namesOf(records: Named): Names {
+  const speech = speechOf(records.settings);
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
@@ -52,14 +59,16 @@ export function namesOf(records: Named): Names {
       name =
         variety === undefined && crop === undefined && ids.crop !== undefined
           ? titled(ids.crop).title
-          : varietyName(variety, crop, count);
+          : speech.variety(variety, crop, count);
       said.set(key, name);
     }
     return name;
   };
   return {
     settings: records.settings,
+    speech,
     plants,
+    one: (ids) => speech.one(plants(ids, 1), cropOf(ids)),
     arePlural(ids, count) {
       if (count !== undefined) return count !== 1;
       const crop = cropOf(ids);
@@ -83,7 +92,8 @@ export function namesOf(records: Named): Names {
     bed: (id) => records.beds.get(id)?.title ?? titled(id).title,
     bedWas: (id) => (endsPlural(records.beds.get(id)?.title ?? "") ? "were" : "was"),
     gear: (id) => withArticle(records.gear.get(id)?.title ?? titled(id).title),
-    day: (day, near) => sayDay(day, { language: records.settings.language, near }),
+    gearTitle: (id) => records.gear.get(id)?.title ?? titled(id).title,
+    day: speech.day,
   };
 }
 

@@ -7,7 +7,6 @@ import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
 import { bedLedger, bedsMeant, cropOf, type Growing, isPerennial, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
-import { sayPicked, saySavedSeed } from "./picking-sentences.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { capital } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
@@ -28,7 +27,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const before = growing.now;
   const harvest = harvestOf(ledger, event);
   const taken = wholePlants(ledger, event, before);
-  const text = sayPicked(ledger.names, event, before, { harvest, whole: taken > 0 });
+  const text = ledger.say.picked(ledger.names, event, before, { harvest, whole: taken > 0 });
   const stage =
     before.ended === undefined && before.stage !== "picking"
       ? { stage: "picking" as const, stageSince: event.day }
@@ -70,7 +69,7 @@ function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[])
   const key = plantKey(ids);
   const total = { ...ids, picked: added(unassigned.get(key)?.picked ?? nothing, event, harvest) };
   unassigned.set(key, total);
-  const text = sayPicked(names, event, ids, { harvest, whole: false });
+  const text = ledger.say.picked(names, event, ids, { harvest, whole: false });
   addChange(ledger, event, { kind: "picked", bed, text, effect: { unassigned: total }, harvest });
 }
 
@@ -78,13 +77,13 @@ export function saveSeed(ledger: Ledger, event: Event): void {
   const meant = plantingsMeant(ledger, event);
   const plantings = meant.is === "plantings" ? meant.plantings : [];
   for (const [bed, growing] of byBed(plantings)) {
-    const text = saySavedSeed(ledger.names, event);
+    const text = ledger.say.savedSeed(ledger.names, event);
     const after = growing.map((one) => become(one, {}, event));
     addChange(ledger, event, { kind: "did", bed, text, effect: { plantings: after } });
   }
   if (plantings.length > 0) return;
   for (const bed of bedsMeant(ledger, event))
-    addChange(ledger, event, { kind: "did", bed, text: saySavedSeed(ledger.names, event) });
+    addChange(ledger, event, { kind: "did", bed, text: ledger.say.savedSeed(ledger.names, event) });
 }
 
 function harvestOf(ledger: Ledger, event: Event): Harvest {

@@ -1,7 +1,6 @@
 /** Planting out: from the nursery, from a seedbed, or plants that come from outside. */
 import type { Event } from "../model.ts";
 import { begin, nextId, raise } from "./begin-plantings.ts";
-import { sayMovedOut, sayPlanted } from "./change-sentences.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
@@ -49,7 +48,7 @@ export function plant(ledger: Ledger, event: Event): void {
   addChange(ledger, event, {
     kind: "planted",
     bed,
-    text: sayPlanted(ledger.names, event, now, raised),
+    text: ledger.say.planted(ledger.names, event, now, raised),
     effect: { plantings: [now] },
   });
   if (seedbed !== undefined) takeFromSeedbed(ledger, event, seedbed, bed);
@@ -92,7 +91,7 @@ function takeFromSeedbed(ledger: Ledger, event: Event, seedbed: Growing, bed: st
   if (isExact(alive) && isExact(event.count) && alive.value < number)
     reportSeedbedShort(ledger, event, seedbed, alive.value);
   const now = become(seedbed, { movedOut: seedbed.now.movedOut + moved, count: less(seedbed.now.count, moved) }, event);
-  const text = sayMovedOut(ledger.names, { ...event, detail: undefined }, now, bed);
+  const text = ledger.say.movedOut(ledger.names, { ...event, detail: undefined }, now, bed);
   const done = isNone(now.count) ? endPlanting(ledger, seedbed, event.day, "finished") : { plantings: [now] };
   addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: done });
 }

@@ -1,7 +1,6 @@
 /** What the calendar does by itself: annuals end with their season, perennials go into their next year. */
 import { addDays, writeDay } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
-import { sayEndedWithoutWord, sayNextYear } from "./change-sentences.ts";
 import type { Growing, Ledger } from "./ledger.ts";
 import { become, takeOut } from "./living-plantings.ts";
 import { daysIntoSpring, nextSeason, yearOfLife } from "./seasons.ts";
@@ -52,7 +51,7 @@ function beginNextYear(ledger: Ledger, growing: Growing, day: Day): void {
     event: now.firstEvent,
     note: now.lastNote,
     private: now.private,
-    text: sayNextYear(ledger.names, now, year),
+    text: ledger.say.nextYear(ledger.names, now, year),
     effect: { plantings: [now] },
   });
 }
@@ -69,7 +68,7 @@ function endWithoutWord(ledger: Ledger, growing: Growing, day: Day): void {
     event: now.firstEvent,
     note: now.lastNote,
     private: now.private,
-    text: sayEndedWithoutWord(ledger.names, now, day),
+    text: ledger.say.endedWithoutWord(ledger.names, now, day),
     effect: { plantings: [now], troubles: troubles.map(({ trouble }) => trouble.now) },
   });
   if (growing.proven !== true) growing.endedWithoutWord = { change, before, troubles };

@@ -4,7 +4,6 @@
  */
 import { addDays, isDay } from "../calendar.ts";
 import type { Day, Episode, EpisodePromise, Event, FollowUp } from "../model.ts";
-import { sayDone, sayKept, sayOverdue, sayOwed, sayPromised, sayToDo } from "./change-sentences.ts";
 import { bedsMeant, isPrivate, type Ledger, type OpenThing, plantIds } from "./ledger.ts";
 import { livingNamed } from "./living-plantings.ts";
 import { likeness, wordsOf } from "./same-words.ts";
@@ -24,7 +23,7 @@ export function toDo(ledger: Ledger, event: Event): void {
   remember(ledger, { is: "task", now: task, beds, words: wordsOf(what) });
   for (const bed of beds) {
     const effect = { tasks: [{ ...task, bed }] };
-    addChange(ledger, event, { kind: "to do", bed, text: sayToDo(ledger.names, task, event.day), effect });
+    addChange(ledger, event, { kind: "to do", bed, text: ledger.say.toDo(ledger.names, task, event.day), effect });
   }
 }
 
@@ -46,7 +45,7 @@ export function promise(ledger: Ledger, event: Event): void {
   };
   remember(ledger, { is: "promise", now: followUp, beds, words: wordsOf(what) });
   for (const one of beds) {
-    addChange(ledger, event, { kind: "promised", bed: one, text: sayPromised(what) });
+    addChange(ledger, event, { kind: "promised", bed: one, text: ledger.say.promised(what) });
   }
 }
 
@@ -56,7 +55,7 @@ export function done(ledger: Ledger, event: Event): void {
   const closed = bestMatches(ledger, wordsOf(what), bedsMeant(ledger, event));
   if (closed.length === 0) {
     for (const bed of bedsConcerned(ledger, event))
-      addChange(ledger, event, { kind: "done", bed, text: sayDone(what) });
+      addChange(ledger, event, { kind: "done", bed, text: ledger.say.done(what) });
   }
   for (const thing of closed) close(ledger, event, thing);
 }
@@ -68,12 +67,17 @@ function close(ledger: Ledger, event: Event, thing: OpenThing): void {
   if (thing.is === "task") {
     thing.now = { ...thing.now, done: event.day };
     for (const bed of thing.beds) {
-      pushChange(ledger, { ...told, bed, text: sayDone(thing.now.what), effect: { tasks: [{ ...thing.now, bed }] } });
+      pushChange(ledger, {
+        ...told,
+        bed,
+        text: ledger.say.done(thing.now.what),
+        effect: { tasks: [{ ...thing.now, bed }] },
+      });
     }
   } else {
     const episode = [...ledger.records.episodes.values()].find(({ day }) => day === event.day);
     thing.now = { ...thing.now, kept: event.day, keptIn: episode?.id };
-    for (const bed of thing.beds) pushChange(ledger, { ...told, bed, text: sayKept(thing.now.what) });
+    for (const bed of thing.beds) pushChange(ledger, { ...told, bed, text: ledger.say.kept(thing.now.what) });
   }
 }
 
@@ -165,8 +169,8 @@ export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: Sp
   else ledger.promises.push(thing);
   if (bed === undefined) return;
   const told = { bed, note: place, private: followUp.private };
-  pushChange(ledger, { ...told, kind: "promised", day, text: sayPromised(what) });
-  if (kept !== undefined) pushChange(ledger, { ...told, kind: "done", day: kept.kept, text: sayKept(what) });
+  pushChange(ledger, { ...told, kind: "promised", day, text: ledger.say.promised(what) });
+  if (kept !== undefined) pushChange(ledger, { ...told, kind: "done", day: kept.kept, text: ledger.say.kept(what) });
 }
 
 /** `kept` names a day or an episode; anything else says only that it was kept. */
@@ -191,7 +195,7 @@ export function fallDue(ledger: Ledger): void {
         day,
         note: place,
         private: now.private,
-        text: sayOverdue(ledger.names, what, due),
+        text: ledger.say.overdue(ledger.names, what, due),
       });
     }
   }
@@ -206,7 +210,7 @@ export function fallDue(ledger: Ledger): void {
         day,
         note: place,
         private: now.private,
-        text: sayOwed(ledger.names, what, due),
+        text: ledger.say.owed(ledger.names, what, due),
       });
     }
   }

@@ -1,7 +1,6 @@
 /** Troubles of plants and beds: opened, what was tried against them, ended. */
 import { daysBetween, seasonStart, writeDay } from "../calendar.ts";
 import type { ChangeEffect, Day, Event, Trouble } from "../model.ts";
-import { sayTrouble, sayTroubleForgotten, sayTroubleOver } from "./change-sentences.ts";
 import {
   type BedLedger,
   bedLedger,
@@ -61,7 +60,7 @@ function openIn(ledger: Ledger, event: Event, bed: BedLedger, growing: readonly 
   addChange(ledger, event, {
     kind: "trouble opened",
     bed: bed.id,
-    text: sayTrouble(ledger.names, event, cause, { bed: bed.id, plantings: after, known: known !== undefined }),
+    text: ledger.say.trouble(ledger.names, event, cause, { bed: bed.id, plantings: after, known: known !== undefined }),
     effect: { plantings: after, troubles: [trouble.now] },
     cause,
   });
@@ -86,7 +85,7 @@ export function endTrouble(ledger: Ledger, event: Event): void {
       addChange(ledger, event, {
         kind: "trouble ended",
         bed: bed.id,
-        text: sayTroubleOver(ledger.names, event, {
+        text: ledger.say.troubleOver(ledger.names, event, {
           bed: bed.id,
           cause: trouble.now.cause,
           plantings: growing.filter(({ now }) => now.bed === bed.id).map(({ now }) => now),
@@ -113,7 +112,7 @@ function endUnknownTrouble(ledger: Ledger, event: Event, beds: readonly string[]
   }
   for (const bed of beds) {
     const plantings = growing.filter(({ now }) => now.bed === bed).map(({ now }) => now);
-    const text = sayTroubleOver(ledger.names, event, { bed, cause, plantings });
+    const text = ledger.say.troubleOver(ledger.names, event, { bed, cause, plantings });
     addChange(ledger, event, { kind: "trouble ended", bed, text, cause });
   }
 }
@@ -159,7 +158,7 @@ export function forgetTroubles(ledger: Ledger, bed: BedLedger, lastDay: Day): vo
       event: trouble.now.id.replace(/@.*$/, ""),
       note: place,
       private: trouble.now.private,
-      text: sayTroubleForgotten(cause),
+      text: ledger.say.troubleForgotten(cause),
       effect: { troubles: [trouble.now] },
       cause,
     });

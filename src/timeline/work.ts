@@ -1,11 +1,9 @@
 /** Work done on plants and beds, and what viewers asked about them. */
 import type { Event } from "../model.ts";
-import { sayAsked } from "./change-sentences.ts";
 import { bedLedger, bedsMeant, type Growing, type Ledger } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { tryAgainst } from "./troubles.ts";
-import { sayWork } from "./work-sentences.ts";
 import { addChange } from "./write-down.ts";
 
 /** Work of one line, which gives one event for each plant it names: told as one thing done, bed by bed. */
@@ -25,14 +23,14 @@ export function work(ledger: Ledger, line: readonly [Event, ...Event[]]): void {
     const after = [...growing].map((one) => become(one, {}, event));
     const ids = after.map(({ id }) => id);
     const tried = tryAgainst(bedLedger(ledger, bed), event, what, ids);
-    const text = sayWork(ledger.names, event, { bed, named, plantings: after });
+    const text = ledger.say.work(ledger.names, event, { bed, named, plantings: after });
     addChange(ledger, event, { kind: "did", bed, text, effect: { ...tried, plantings: after } });
   }
 }
 
 export function ask(ledger: Ledger, event: Event): void {
   for (const [bed] of plantsOrBeds(ledger, event)) {
-    addChange(ledger, event, { kind: "asked", bed, text: sayAsked(event) });
+    addChange(ledger, event, { kind: "asked", bed, text: ledger.say.asked(event) });
   }
 }
 

@@ -28,6 +28,7 @@ export function englishSpeech(tongue: string, units: Units): Speech {
     age: sayAge,
     ageAfter: sayAge,
     ageLong: sayAge,
+    one: (name) => `one ${name}`,
     crop: cropName,
     variety: varietyName,
   };

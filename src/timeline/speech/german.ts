@@ -6,7 +6,7 @@ import type { Count } from "../../model.ts";
 import { type Span, sayList, spanOf } from "../words.ts";
 import { amountsIn, marksIn } from "./amounts.ts";
 import { daysIn } from "./days.ts";
-import { germanCropName, germanVarietyName } from "./german-crops.ts";
+import { germanArticle, germanCropName, germanVarietyName } from "./german-crops.ts";
 import type { Speech, Units } from "./speech.ts";
 
 const measures = { pint: ["Pint", "Pints"], quart: ["Quart", "Quarts"] } as const;
@@ -58,6 +58,7 @@ export function germanSpeech(tongue: string, units: Units): Speech {
     age: (length) => span(length, "bare"),
     ageAfter: (length) => span(length, "after"),
     ageLong: (length) => span(length, "long"),
+    one: (name, crop) => `${germanArticle(crop)} ${name}`,
     crop: (crop, count) => germanCropName(crop, count, tongue),
     variety: (variety, crop, count) => germanVarietyName(variety, crop, count, tongue),
   };

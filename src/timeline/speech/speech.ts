@@ -67,6 +67,8 @@ export interface Speech {
 
   /** "leeks", of one "leek". */
   crop(crop: Crop, count?: number): string;
+  /** "one leek", "eine Tomate": a single one by its name, of a crop that may not be known. */
+  one(name: string, crop: Crop | undefined): string;
   /** "Musselburgh leeks", of one "Musselburgh leek". */
   variety(variety: { readonly title: string } | undefined, crop: Crop | undefined, count?: number): string;
 }
