@@ -63,14 +63,14 @@ function readContained(scan: Scan, amount: Amount, holds: Count): boolean {
   return true;
 }
 
-/** Reads the name that begins at or soon after word `from`; `amount` is what stands before it. */
-export function readName(scan: Scan, from: number, amount: Amount | undefined): boolean {
+/** Reads the name that begins at or soon after word `from`; `amount` stands before it, or its number behind it. */
+export function readName(scan: Scan, from: number, amount: Amount | undefined, countedBehind = false): boolean {
   const { line, kind, read } = scan;
   const start = line.lower(from) === "of" ? from + 1 : from;
   const end = phraseEnd(line, start);
   if (end <= start) return false;
   const found = plantIn(line, start, end, kind, amount !== undefined);
-  if (found === undefined || plantIsDetail(scan, found, amount)) return false;
+  if (found === undefined || (!countedBehind && plantIsDetail(scan, found, amount))) return false;
   const counted = amount !== undefined && countsRows(line, scan.at, found.from) ? undefined : amount;
   const { plant, amount: own } = takeCropHead(scan, found, counted);
   claimItem(scan, plant, counted);

@@ -48,7 +48,8 @@ function step(scan: Scan): void {
   }
   if (readPlace(scan) || readSpacing(scan) || readThinnedTo(scan) || readCause(scan) || readBought(scan)) return;
   if (readAmount(scan)) return;
-  if ((scan.listOpen || countedAfter(scan)) && readName(scan, at, undefined)) return;
+  const counted = countedAfter(scan);
+  if ((scan.listOpen || counted) && readName(scan, at, undefined, counted)) return;
   scan.at = at + 1;
   scan.afterItem = false;
   scan.passedOver = true;

@@ -758,6 +758,13 @@ export const planting: readonly Case[] = [
     ],
   },
   {
+    line: "sowed chilli Apache 5, pepper Californian Wonder 4 in trays",
+    says: [
+      { kind: "sowed", variety: "apache", count: 5, nursery: true, detail: "in trays" },
+      { kind: "sowed", variety: "californian-wonder", count: 4, nursery: true, detail: "in trays" },
+    ],
+  },
+  {
     line: "Planted out the leeks in Long Bed (24 of them, Musselburgh)",
     says: [{ kind: "planted", variety: "musselburgh", count: 24, bed: "long-bed" }],
   },
