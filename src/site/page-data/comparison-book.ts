@@ -101,7 +101,11 @@ export function pairOf(
 }
 
 /** Of the spots photographed last, the pair in which the bed changed most. */
-export function newestPair(garden: Garden, book: ComparisonBook, links: Links): PicturePair | undefined {
+export function newestPair(
+  garden: Garden,
+  book: ComparisonBook,
+  links: Links,
+): { readonly pair: PicturePair; readonly bed: string } | undefined {
   const pairs = book.spots.flatMap((spot) => {
     const pair = farthest(spot);
     if (pair === undefined) return [];
@@ -109,7 +113,7 @@ export function newestPair(garden: Garden, book: ComparisonBook, links: Links): 
     return [{ spot, pair, week: Math.floor(Date.parse(pair.after.photo.day) / WEEK_MS), change }];
   });
   const best = pairs.toSorted((a, b) => b.week - a.week || b.change - a.change)[0];
-  return best && pairOf(garden, book, links, best.spot, best.pair);
+  return best && { pair: pairOf(garden, book, links, best.spot, best.pair), bed: best.spot.bed };
 }
 
 const WEEK_MS = 7 * 86_400_000;

@@ -5,30 +5,40 @@ import { capital, changes } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
-import type { BedChanges, CropNames, HomePage } from "./shapes.ts";
+import type { BedChanges, CropNames, HomePage, NamesNow } from "./shapes.ts";
 import { bedsInOrder, cropOf, episodesInOrder, type View } from "./view.ts";
 
 /** Lines of one bed's week before the bed's own page has to tell the rest. */
 const LINES_A_BED = 3;
 
+/** Beds of the week, and names at a stage, before other pages have to tell the rest: a few screens of a phone. */
+const BEDS = 16;
+const NAMES = 48;
+
 export function publicHome(view: View): HomePage {
-  const { garden, book, links } = view;
+  const { garden, book, links, words } = view;
   // The first page has the widest place for a photo.
   const newest = book.all.find((photo) => photo.bed !== undefined && book.isWide(photo)) ?? book.all[0];
   const latest = episodesInOrder(garden)[0];
+  const compared = newestPair(garden, view.comparisons, links);
   return {
     picture: newest === undefined ? undefined : book.picture(newest),
     about: storyHtml(garden.settings.body),
     latest: latest === undefined ? undefined : episodeCard(view, latest),
     flowering: varietiesAt(view, "flowering"),
     picking: varietiesAt(view, "picking"),
-    pair: newestPair(garden, view.comparisons, links),
+    pair: compared?.pair,
+    pairMore: compared && {
+      href: links.thenAndNow(compared.bed),
+      text: words.bed.thenAndNowOf(compared.pair.bed.text),
+    },
+    varieties: { href: links.varieties, text: words.home.all },
     changed: changedThisWeek(view),
   };
 }
 
 /** Varieties of which some planting is at a stage, by crop. */
-function varietiesAt(view: View, stage: Stage): readonly CropNames[] {
+function varietiesAt(view: View, stage: Stage): NamesNow {
   const { garden, links, speech, words } = view;
   const byCrop = new Map<string, CropNames["varieties"][number][]>();
   for (const [id, all] of view.plantings) {
@@ -42,12 +52,31 @@ function varietiesAt(view: View, stage: Stage): readonly CropNames[] {
       { href: links.variety(id), name: variety.title, isNew: view.newVarieties.has(id) },
     ]);
   }
-  return [...byCrop]
+  const crops = [...byCrop]
     .map(([crop, varieties]) => ({ crop, varieties: varieties.sort((a, b) => view.compare(a.name, b.name)) }))
     .sort((a, b) => view.compare(a.crop, b.crop));
+  const all = crops.reduce((sum, { varieties }) => sum + varieties.length, 0);
+  let left = NAMES;
+  const shown = crops.flatMap(({ crop, varieties }): CropNames[] => {
+    const few = varieties.slice(0, left);
+    left -= few.length;
+    return few.length === 0 ? [] : [{ crop, varieties: few }];
+  });
+  return {
+    crops: shown,
+    more: all <= NAMES ? undefined : { href: links.varieties, text: words.home.andMore(all - NAMES) },
+  };
 }
 
+/** Beds that changed last come first when there are too many; else they stand in their own order. */
 function changedThisWeek(view: View): readonly BedChanges[] {
+  const all = changesOfWeek(view);
+  if (all.length <= BEDS) return all;
+  const last = ({ changes: [newest] }: BedChanges) => newest?.iso ?? "";
+  return all.toSorted((a, b) => (last(a) < last(b) ? 1 : last(a) > last(b) ? -1 : 0)).slice(0, BEDS);
+}
+
+function changesOfWeek(view: View): readonly BedChanges[] {
   const { garden, today, links, speech } = view;
   return bedsInOrder(view).flatMap((bed) => {
     const seen = new Set<string>();

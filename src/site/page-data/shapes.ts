@@ -102,10 +102,20 @@ export interface HomePage {
   /** The garden's own words about itself, as safe HTML. */
   readonly about: string;
   readonly latest?: EpisodeCard | undefined;
-  readonly flowering: readonly CropNames[];
-  readonly picking: readonly CropNames[];
+  readonly flowering: NamesNow;
+  readonly picking: NamesNow;
   readonly pair?: PicturePair | undefined;
+  /** More days of the same bed. */
+  readonly pairMore?: Link | undefined;
   readonly changed: readonly BedChanges[];
+  /** The whole list. */
+  readonly varieties: Link;
+}
+
+/** Names of varieties, and a way to those there is no room for. */
+export interface NamesNow {
+  readonly crops: readonly CropNames[];
+  readonly more?: Link | undefined;
 }
 
 /** Varieties of one crop, by name. */

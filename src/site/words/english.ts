@@ -46,6 +46,7 @@ export const english = {
     picking: "Being picked now",
     nonePicking: "Nothing is being picked yet.",
     pair: "The same spot, then and now",
+    nonePair: "Two photos of the same spot, taken ten days apart or more, will stand here side by side.",
     all: "All varieties and their sources",
     andMore: (n: number) => `and ${sayNumber(n)} more`,
     changed: "What changed this week",

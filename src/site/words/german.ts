@@ -62,6 +62,7 @@ export const german: PageWords = {
     picking: "Wird gerade geerntet",
     nonePicking: "Noch wird nichts geerntet.",
     pair: "Dieselbe Stelle, damals und heute",
+    nonePair: "Hier stehen zwei Fotos derselben Stelle nebeneinander, sobald zehn Tage oder mehr dazwischen liegen.",
     all: "Alle Sorten und woher sie stammen",
     andMore: (n) => `und ${sayMany(n, "eine weitere", "weitere")}`,
     changed: "Neues aus dieser Woche",
