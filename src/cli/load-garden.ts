@@ -5,8 +5,8 @@ import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
 import { seasonProblems } from "../season/index.ts";
-import type { FilmTexts } from "../site/index.ts";
-import { growGarden } from "../timeline/index.ts";
+import { type FilmTexts, privacyHints } from "../site/index.ts";
+import { englishOf, growGarden } from "../timeline/index.ts";
 import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
 import { openReadingCache } from "./reading-cache.ts";
@@ -23,6 +23,7 @@ export interface LoadOptions {
 }
 
 export interface Loaded {
+  /** Told in English, as commands speak; the sites tell it in its own language. */
   readonly garden: Garden;
   readonly weather: Weather;
   /** What lies beside the records of films, for those who show what is said in them. */
@@ -59,7 +60,11 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const captions = await readCaptionFiles(folder, records.episodes.values());
   const films: FilmTexts = { captions, glossary: await ownGlossary(recordsDir, effects) };
   const spoken = spokenLines(captions);
-  const grown = growGarden({ ...records, problems }, photos.photos);
-  const garden: Garden = { ...grown, spoken, problems: sortProblems([...grown.problems, ...seasonProblems(grown)]) };
+  const grown = growGarden({ ...records, problems }, photos.photos, englishOf(records.settings.language));
+  const garden: Garden = {
+    ...grown,
+    spoken,
+    problems: sortProblems([...grown.problems, ...seasonProblems(grown), ...privacyHints(grown)]),
+  };
   return { garden, weather, films, today, recordsDir, cacheDir, report };
 }

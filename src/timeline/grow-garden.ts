@@ -68,9 +68,10 @@ const steps: readonly Step[] = [
 const rank = new Map<EventKind, number>(steps.map(({ kind }, index) => [kind, index]));
 const takers = new Map<EventKind, Step["take"]>(steps.map(({ kind, take }) => [kind, take]));
 
-export function growGarden(records: Records, photos: readonly Photo[]): Garden {
+/** `language` is that of the sentences that tell changes. */
+export function growGarden(records: Records, photos: readonly Photo[], language = records.settings.language): Garden {
   const events = inOrder(records.events);
-  const ledger = openLedger(records, events);
+  const ledger = openLedger(records, events, language);
   for (const bed of records.beds.values()) bedHistory(ledger, bed);
   const spoken = [...spokenPromises(records.episodes.values())];
   let day = "";

@@ -14,6 +14,7 @@ export {
   capital,
   cropName,
   type DaySpeech,
+  englishOf,
   fullStop,
   sayAge,
   sayCount,

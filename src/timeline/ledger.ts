@@ -119,11 +119,11 @@ export interface Ledger {
   readonly problems: Problem[];
 }
 
-export function openLedger(records: Records, events: readonly Event[]): Ledger {
+export function openLedger(records: Records, events: readonly Event[], language: string): Ledger {
   return {
     records,
-    names: namesOf(records),
-    say: sentencesIn(records.settings.language),
+    names: namesOf(records, language),
+    say: sentencesIn(language),
     cropsCovered: cropsCovered(records),
     beds: new Map(),
     living: new Map(),

@@ -41,8 +41,8 @@ export const oneForm: ReadonlySet<string> = new Set(
 );
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
-export function namesOf(records: Named): Names {
-  const speech = speechOf(records.settings);
+export function namesOf(records: Named, language: string): Names {
+  const speech = speechOf({ ...records.settings, language });
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {

@@ -1,8 +1,8 @@
 /**
- * How numbers, days, ages, weights and names are said aloud.
- *
- * Sentences are English; days are written by the garden's language and weights and lengths in its units. Everything here
- * gives the same bytes on every machine: no clock, no system time zone, no system language.
+ * How numbers, days, ages, weights and names are said aloud in English: in commands, in the brief, and where a garden's own
+ * language is English. Other languages are tables of the same in speech/. Days are written as the garden's English writes
+ * them ("21 April", "April 21"), weights and lengths in its units. Everything here gives the same bytes on every machine: no
+ * clock, no system time zone, no system language.
  */
 import { daysBetween, yearOf } from "../calendar.ts";
 import type { Count, Crop, Day, GardenSettings } from "../model.ts";
@@ -74,7 +74,7 @@ export function fullStop(text: string): string {
 // ------------------------------------------------------------------------------------------------------- days and ages
 
 export interface DaySpeech {
-  /** BCP 47 tag: garden.settings fits here. */
+  /** BCP 47 tag: garden.settings fits here. Days of a garden in another language are said in British English. */
   readonly language: string;
   /** The day from which it is said: the year is left out when it goes without saying. */
   readonly near?: Day | undefined;
@@ -87,9 +87,14 @@ function formatter(language: string, shape: string, options: Intl.DateTimeFormat
   const key = `${language} ${shape}`;
   const known = formatters.get(key);
   if (known !== undefined) return known;
-  const made = new Intl.DateTimeFormat(language, { ...options, timeZone: "UTC" });
+  const made = new Intl.DateTimeFormat(englishOf(language), { ...options, timeZone: "UTC" });
   formatters.set(key, made);
   return made;
+}
+
+/** The English in which a garden of any language is told. */
+export function englishOf(language: string): string {
+  return /^en\b/iu.test(language) ? language : "en-GB";
 }
 
 /**

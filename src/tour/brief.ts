@@ -286,7 +286,7 @@ export interface Brief {
   readonly title: string;
   /** Filming day. */
   readonly date: Day;
-  /** The filming day in the garden's language: "Saturday 18 July 2026". */
+  /** "Saturday 18 July 2026". */
   readonly dateText: string;
   /** Filming day of the last published tour; undefined when there is none yet. */
   readonly since?: Day | undefined;

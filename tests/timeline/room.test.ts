@@ -12,6 +12,7 @@ test("gives just this", () => {
     "capital",
     "changes",
     "cropName",
+    "englishOf",
     "foldChanges",
     "fullStop",
     "growGarden",

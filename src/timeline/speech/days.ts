@@ -1,20 +1,25 @@
-/** Days, weekdays and months as a language writes them. */
+/** Days, weekdays and months as a language writes them. Formatters are slow to make, so each is made once and kept. */
+import { yearOf } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
-import { goesWithoutYear, sayDay, sayMonth, sayWeekday } from "../words.ts";
+import { goesWithoutYear } from "../words.ts";
 import type { Speech } from "./speech.ts";
 
 export function daysIn(tongue: string): Pick<Speech, "day" | "weekday" | "weekdayAndDay" | "month" | "shortMonth"> {
-  const made = (options: Intl.DateTimeFormatOptions) =>
-    new Intl.DateTimeFormat(tongue, { ...options, timeZone: "UTC" });
-  const short = made({ month: "short" });
+  const made = (options: Intl.DateTimeFormatOptions) => {
+    const format = new Intl.DateTimeFormat(tongue, { ...options, timeZone: "UTC" });
+    return (day: Day) => format.format(Date.parse(day));
+  };
+  const plain = made({ day: "numeric", month: "long" });
+  const ofYear = made({ day: "numeric", month: "long", year: "numeric" });
   const whole = made({ weekday: "long", day: "numeric", month: "long" });
-  const wholeWithYear = made({ weekday: "long", day: "numeric", month: "long", year: "numeric" });
+  const wholeOfYear = made({ weekday: "long", day: "numeric", month: "long", year: "numeric" });
+  const month = made({ month: "long" });
+  const monthOfYear = made({ month: "long", year: "numeric" });
   return {
-    day: (day, near) => sayDay(day, { language: tongue, near }),
-    weekday: (day) => sayWeekday(day, { language: tongue }),
-    weekdayAndDay: (day: Day, near?: Day) =>
-      (goesWithoutYear(day, near) ? whole : wholeWithYear).format(Date.parse(day)),
-    month: (day, near) => sayMonth(day, { language: tongue, near }),
-    shortMonth: (day) => short.format(Date.parse(day)),
+    day: (day, near) => (goesWithoutYear(day, near) ? plain(day) : ofYear(day)),
+    weekday: made({ weekday: "long" }),
+    weekdayAndDay: (day, near) => (goesWithoutYear(day, near) ? whole(day) : wholeOfYear(day)),
+    month: (day, near) => (near !== undefined && yearOf(near) === yearOf(day) ? month(day) : monthOfYear(day)),
+    shortMonth: made({ month: "short" }),
   };
 }

@@ -1,5 +1,6 @@
 /** Which language a garden's pages speak. A new language is a row here. */
 import type { GardenSettings } from "../../model.ts";
+import { englishOf } from "../words.ts";
 import { englishSpeech } from "./english.ts";
 import { germanSpeech } from "./german.ts";
 import type { Speech, Units } from "./speech.ts";
@@ -9,9 +10,6 @@ const speeches = { en: englishSpeech, de: germanSpeech } as const;
 
 export type Language = keyof typeof speeches;
 
-/** What is spoken where the garden's own language has no words here: days stand before months, as in most languages. */
-const FALLBACK = "en-GB";
-
 /** The language a garden's pages are in; English where there are no words in its own. */
 export function languageOf(tag: string): Language {
   const first = tag.toLowerCase().split("-")[0] ?? "";
@@ -20,7 +18,7 @@ export function languageOf(tag: string): Language {
 
 /** The garden's own tag where its language is spoken here: "de-AT"; else that of what is spoken instead. */
 export function tongueOf(tag: string): string {
-  return Object.hasOwn(speeches, tag.toLowerCase().split("-")[0] ?? "") ? tag : FALLBACK;
+  return Object.hasOwn(speeches, tag.toLowerCase().split("-")[0] ?? "") ? tag : englishOf(tag);
 }
 
 /** Making Intl formatters is slow, so each language is made once. */
