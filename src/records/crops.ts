@@ -393,7 +393,7 @@ const countedIn: Readonly<Partial<Record<PickUnit, readonly string[]>>> = {
       "apple",
       "pear",
     ],
-    ...["plum", "cherry", "peach", "apricot", "quince", "medlar", "fig", "lemon", "okra"],
+    ...["plum", "cherry", "peach", "apricot", "quince", "medlar", "fig", "lemon"],
   ],
   head: [
     ...["cabbage", "chinese-cabbage", "broccoli", "cauliflower", "lettuce", "endive", "chicory", "pak-choi"],
@@ -403,7 +403,7 @@ const countedIn: Readonly<Partial<Record<PickUnit, readonly string[]>>> = {
   bulb: ["onion", "shallot", "garlic"],
   ear: ["sweetcorn"],
   stem: ["rhubarb", "asparagus"],
-  pod: ["pea", "mangetout", "sugar-snap", "broad-bean", "runner-bean", "french-bean"],
+  pod: ["pea", "mangetout", "sugar-snap", "broad-bean", "runner-bean", "french-bean", "okra"],
 };
 
 const pieceByCrop = new Map(

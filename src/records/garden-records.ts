@@ -2,7 +2,7 @@
 
 import type * as z from "zod";
 import type { Bed, Crop, Gear, Problem, RecordFile, Site, Variety } from "../model.ts";
-import { crops as cropTable } from "./crops.ts";
+import { cropsIn } from "./american-crops.ts";
 import type { RecordPlace } from "./file-names.ts";
 import type { Names } from "./names.ts";
 import { idOfName, normaliseName } from "./names.ts";
@@ -34,7 +34,9 @@ export interface DescribedRecords {
 export function describedRecords(
   places: { readonly [kind in "sites" | "beds" | "varieties" | "gear"]: readonly RecordPlace[] },
   reading: Reading,
+  language: string,
 ): DescribedRecords {
+  const cropTable = cropsIn(language);
   const sites = readKind(places.sites, reading, siteSchema, "a site", (file, front) => makeSite(file, front));
   const beds = readKind(places.beds, reading, bedSchema, "a bed", (file, front, parsed) =>
     makeBed(file, { ...front, site: siteOf(front.site, sites, parsed, reading.problems) }),
@@ -136,7 +138,7 @@ function cropOf(
   const place = { file: parsed.file, ...parsed.places().value(["crop"]) };
   const near = didYouMean(
     name,
-    cropTable.map((crop) => crop.name),
+    [...crops.values()].map((crop) => crop.name),
   );
   problems.push(
     near === undefined

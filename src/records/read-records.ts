@@ -35,7 +35,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
 
   const settings = settingsOf(places, reading);
-  const described = describedRecords(places, reading);
+  const described = describedRecords(places, reading, settings.language);
   problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
   const photos = new Set(places.photos);
   const read = (from: Names, heardBefore: Taken | undefined) =>

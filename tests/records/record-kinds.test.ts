@@ -411,3 +411,16 @@ test("photos with their sidecars, and weather files that are only found", async 
   ]);
   expect(weatherFiles).toEqual(["weather/2026.csv"]);
 });
+
+test("crops go by their American names where the garden's language is American, and answer to the British ones", async () => {
+  const files = {
+    "varieties/contender.md": file("title: Contender\ncrop: bush bean"),
+    "notes/2026-05-16-a.md": "- picked 2 zucchini\n- planted 3 aubergines in Tank\n",
+  };
+  const names = async (language: string) =>
+    [...(await recordsOf({ ...files, "garden.md": file(`language: ${language}`) })).crops.values()].map(
+      ({ id, plural }) => `${id}: ${plural}`,
+    );
+  expect(await names("en-US")).toEqual(["aubergine: eggplants", "courgette: zucchinis", "french-bean: snap beans"]);
+  expect(await names("en-GB")).toEqual(["aubergine: aubergines", "courgette: courgettes", "french-bean: French beans"]);
+});
