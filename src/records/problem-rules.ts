@@ -241,6 +241,10 @@ export const problemRules = {
     severity: "warning",
     meaning: "Captions speak of hardly anything that the episode's beds hold.",
   },
+  "privacy/named": {
+    severity: "hint",
+    meaning: "Public words name a private record, so viewers are not shown them.",
+  },
 } as const satisfies Record<string, Rule>;
 
 export type RuleName = keyof typeof problemRules;

@@ -10,7 +10,7 @@ export { type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites
 export { ForeignFiles } from "./own-files.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
-export { publicGarden } from "./public-garden.ts";
+export { privacyHints, publicGarden } from "./public-garden.ts";
 export { PublishRunning } from "./publish-lock.ts";
 export { recapDocument } from "./recap-page.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";

@@ -12,6 +12,7 @@ import {
   openCaptions,
   writeCaptions,
 } from "../wrap/index.ts";
+import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { type PrivatePhrases, privatePhrases, wordsOf } from "./privacy/private-phrases.ts";
 
 /** A caption file beside an episode's record. */
@@ -32,8 +33,8 @@ export interface FilmTexts {
 /** `open` is what `publicGarden` let through of the garden. */
 export function publicCaptions(garden: Garden, open: Garden, { captions, glossary = [] }: FilmTexts): FilmTexts {
   if (captions.size === 0 && glossary.length === 0) return { captions, glossary };
-  const someKeptBack = KINDS.some((kind) => open[kind].size < garden[kind].size);
-  const names = someKeptBack ? namesKeptBack(garden, open) : new Set<string>();
+  const { some: someKeptBack, byLetters } = namesKeptBack(garden, open);
+  const names: ReadonlySet<string> = new Set(byLetters.keys());
   const phrases = privatePhrases(garden);
   const films = [...captions].flatMap(([id, file]) => {
     const episode = garden.episodes.get(id);
@@ -42,7 +43,7 @@ export function publicCaptions(garden: Garden, open: Garden, { captions, glossar
   const secrets = { garden, open, someKeptBack, names, phrases, glossary };
   return {
     captions: new Map(films.map(({ id, file, episode }) => [id, withoutSecrets(file, episode, secrets)])),
-    glossary: glossary.filter(({ name }) => !names.has(letters(name))),
+    glossary: glossary.filter(({ name }) => !names.has(lettersOf(name))),
   };
 }
 
@@ -57,9 +58,6 @@ interface Secrets {
   readonly glossary: readonly GlossaryWord[];
 }
 
-/** Records that films speak of. */
-const KINDS = ["sites", "beds", "varieties", "gear", "trials"] as const;
-
 /** The file as it is where nothing has to go. */
 function withoutSecrets(file: EpisodeCaptions, episode: Episode, secrets: Secrets): EpisodeCaptions {
   if (!secrets.someKeptBack && secrets.phrases.size === 0) return file;
@@ -73,27 +71,6 @@ function withoutSecrets(file: EpisodeCaptions, episode: Episode, secrets: Secret
   if (gone.size === 0) return file;
   const kept = opened.cues.filter((_, cue) => !gone.has(cue));
   return { file: `${file.file}.vtt`, bytes: new TextEncoder().encode(writeCaptions(kept, "vtt")) };
-}
-
-/** What records that are kept back are called, unless something public is called the same. */
-function namesKeptBack(garden: Garden, open: Garden): ReadonlySet<string> {
-  const secret = new Set<string>();
-  const known = new Set([...garden.crops.values()].flatMap(({ name, plural }) => [letters(name), letters(plural)]));
-  for (const kind of KINDS) {
-    for (const [id, record] of garden[kind]) {
-      const called = [
-        record.title,
-        ...("alsoCalled" in record ? record.alsoCalled : []),
-        ...("alsoSpelled" in record ? record.alsoSpelled : []),
-      ];
-      for (const name of called.map(letters)) if (name !== "") (open[kind].has(id) ? known : secret).add(name);
-    }
-  }
-  return new Set([...secret].filter((name) => !known.has(name)));
-}
-
-function letters(name: string): string {
-  return wordsOf(name).join("");
 }
 
 /** One word as it is compared, with the captions that show it. */
@@ -150,7 +127,7 @@ function* cuesAbout({ speech, cues }: CaptionFile, episode: Episode, secrets: Se
   const plan = [...new Set(episode.stops.map(({ bed }) => bed))];
   const film = hearFilm({ speech, day: filmingDay(garden, episode), plan, glossary, times: timed });
   const meant = film.names.filter(({ name: { kind, record } }) =>
-    kind === "word" ? names.has(letters(record)) : !open[RECORDS[kind]].has(record),
+    kind === "word" ? names.has(lettersOf(record)) : !open[RECORDS[kind]].has(record),
   );
   for (const { from, to } of [...meant, ...film.stretches.filter(({ bed }) => isSecretBed(bed))]) {
     for (const { cue, again } of speech.words.slice(from, to)) yield* [cue, ...again.map((shown) => shown.cue)];

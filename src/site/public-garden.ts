@@ -4,7 +4,8 @@
  * public-captions.ts beside it.
  *
  * A record is kept back when it says so itself, and when it lies in, grows in or shows something that is kept back: a
- * private site keeps its beds back, a private bed its photos and events. What follows from the records (plantings,
+ * private site keeps its beds back, a private bed its photos and events, a private note the photos it alone links. What
+ * names something that is kept back is left out (without-names.ts). What follows from the records (plantings,
  * totals, changes) is then grown anew from the public ones alone, so that no sum and no sentence rests on a private line.
  */
 import type {
@@ -17,18 +18,24 @@ import type {
   GardenGrowth,
   Note,
   Photo,
+  Problem,
+  RecordFile,
   Records,
   Site,
   Trial,
 } from "../model.ts";
 import { growGarden } from "../timeline/index.ts";
+import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
+import { namesOf } from "./privacy/private-phrases.ts";
+import { namedInPublic, withoutNames } from "./without-names.ts";
 
 /** What a person notes down for themselves: it belongs to the field pages. */
 const OWN_BUSINESS: ReadonlySet<EventKind> = new Set(["to do", "asked"]);
 const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue"]);
 
 export function publicGarden(garden: Garden): Garden {
-  const { records, photos } = publicRecords(garden);
+  const seen = publicRecords(garden);
+  const { records, photos } = withoutNames(seen, namesKeptBack(garden, seen.records));
   const grown = growGarden({ ...records, beds: new Map([...records.beds, [UNSHOWN.id, UNSHOWN]]) }, photos);
   return {
     ...grown,
@@ -42,6 +49,12 @@ export function publicGarden(garden: Garden): Garden {
         .map(([bed, changes]) => [bed, changes.filter(({ kind }) => !OWN_CHANGES.has(kind))]),
     ),
   };
+}
+
+/** What a person wrote in public records and viewers are not shown, because it names something that is kept back. */
+export function privacyHints(garden: Garden): readonly Problem[] {
+  const { records } = publicRecords(garden);
+  return namedInPublic(records, namesKeptBack(garden, records));
 }
 
 /** What was measured in a public photo is as public as the photo. */
@@ -61,14 +74,18 @@ function publicGrowth(growth: GardenGrowth | undefined, photos: readonly Photo[]
 type IsPublic = (id: string | undefined) => boolean;
 
 function publicRecords(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
+  const isPrivateName = privateNamesOf(garden);
   const sites = kept(garden.sites, (site) => !site.private, withoutPosition);
   const beds = kept(
     garden.beds,
-    (bed) => !bed.private && (bed.site === undefined || !garden.sites.has(bed.site) || sites.has(bed.site)),
+    (bed) =>
+      !bed.private &&
+      (bed.site === undefined || !garden.sites.has(bed.site) || sites.has(bed.site)) &&
+      !isPrivateName(bed),
     withoutFilmingNotes,
   );
-  const varieties = kept(garden.varieties, (variety) => !variety.private);
-  const gear = kept(garden.gear, (thing) => !thing.private);
+  const varieties = kept(garden.varieties, (variety) => !variety.private && !isPrivateName(variety));
+  const gear = kept(garden.gear, (thing) => !thing.private && !isPrivateName(thing));
 
   /** A thing nothing describes keeps nothing back. */
   const unlessKeptBack = <T>(open: ReadonlyMap<string, T>, all: ReadonlyMap<string, T>): IsPublic => {
@@ -90,8 +107,16 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       gearIsPublic(event.gear);
     return isOpen ? publicMove(event, bedIsPublic) : [];
   });
+  const openNotes = new Set(notes);
+  const linked = new Set(notes.flatMap((note) => note.photos));
+  const linkedInPrivate = new Set(garden.notes.flatMap((note) => (openNotes.has(note) ? [] : note.photos)));
+  const photoIsPublic = (photo: Photo) =>
+    !photo.private &&
+    bedIsPublic(photo.bed) &&
+    photo.varieties.every(varietyIsPublic) &&
+    (linked.has(photo.path) || !linkedInPrivate.has(photo.path));
   const photos = garden.photos
-    .filter((photo) => !photo.private && bedIsPublic(photo.bed) && photo.varieties.every(varietyIsPublic))
+    .filter(photoIsPublic)
     // The time of a file is that of its last copying: no day to tell viewers, and another one on another machine.
     .filter(({ dateBasis }) => dateBasis !== "file time")
     .map(withoutInstant);
@@ -129,6 +154,13 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       problems: [],
     },
   };
+}
+
+/** Says of a record that a note alone names whether it is called like a private one, perhaps of another kind: a bed like a site. */
+function privateNamesOf({ sites, beds, varieties, gear }: Garden): (record: RecordFile) => boolean {
+  const all = [sites, beds, varieties, gear].flatMap((kind): RecordFile[] => [...kind.values()]);
+  const secret = new Set(all.filter((record) => record.private).flatMap((record) => namesOf(record).map(lettersOf)));
+  return (record) => !record.described && secret.has(lettersOf(record.title));
 }
 
 function kept<T>(

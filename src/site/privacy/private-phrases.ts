@@ -36,7 +36,31 @@ export function privatePhrases(records: Records): PrivatePhrases {
   for (const text of open) {
     for (const known of allPhrasesIn(wordsOf(text), byStart)) phrases.delete(known.words.join(" "));
   }
+  // Unlike a sentence, a name stays secret where public prose lets it slip.
+  for (const name of secretNames(records, plain)) phrases.set(name.words.join(" "), name);
   return byFirstWords(phrases.values());
+}
+
+/** Names of two words and more. One word may be anything, and so may names, verbs and small words in a row. */
+function* secretNames(records: Records, plain: ReadonlySet<string>): Generator<PrivatePhrase> {
+  const names = recordsOf(records).flatMap(({ record, isPrivate }) =>
+    namesOf(record).map((name) => ({ words: wordsOf(name), isPrivate, file: fileOf(record) })),
+  );
+  const open = names.filter(({ isPrivate }) => !isPrivate).map(({ words }) => ` ${words.join(" ")} `);
+  open.push(` ${wordsOf(records.settings.name).join(" ")} `);
+  for (const { words, isPrivate, file } of names) {
+    const isNamed = words.length > 1 && words.some((word) => !plain.has(word) && !/^\d/.test(word));
+    if (isPrivate && isNamed && !open.some((name) => name.includes(` ${words.join(" ")} `))) yield { words, file };
+  }
+}
+
+/** The title of a record and what else it is called. */
+export function namesOf(record: {
+  readonly title: string;
+  readonly alsoCalled?: readonly string[];
+  readonly alsoSpelled?: readonly string[];
+}): readonly string[] {
+  return [record.title, ...(record.alsoCalled ?? []), ...(record.alsoSpelled ?? [])];
 }
 
 /** The first private phrase in a text, or undefined. */
@@ -74,14 +98,8 @@ function textsOf(records: Records): { secret: Said[]; open: string[] } {
       else open.push(text);
     }
   };
-  const { sites, beds, varieties, gear, trials, episodes } = records;
-  for (const bed of beds.values()) {
-    const inPrivateSite = bed.site !== undefined && sites.get(bed.site)?.private === true;
-    tell(bed.private || inPrivateSite, fileOf(bed), stringsIn(bed));
-  }
-  for (const kind of [sites, varieties, gear, trials, episodes]) {
-    for (const record of kind.values()) tell(record.private, fileOf(record), stringsIn(record));
-  }
+  for (const { record, isPrivate } of [...recordsOf(records), ...[...records.episodes.values()].map(withPrivacy)])
+    tell(isPrivate, fileOf(record), stringsIn(record));
   for (const note of records.notes) tell(note.private, note.place.file, stringsIn([note.title, note.story]));
   for (const event of records.events)
     tell(event.private, event.place.file, stringsIn([event.text, event.what, event.cause, event.detail, event.more]));
@@ -89,6 +107,19 @@ function textsOf(records: Records): { secret: Said[]; open: string[] } {
   tell(false, "garden.md", stringsIn(records.settings));
   for (const crop of records.crops.values()) tell(false, "", stringsIn(crop));
   return { secret, open };
+}
+
+/** Records that people speak of by name. */
+function recordsOf({ sites, beds, varieties, gear, trials }: Records) {
+  const inPrivateSite = (site: string | undefined) => site !== undefined && sites.get(site)?.private === true;
+  return [
+    ...[...beds.values()].map((bed) => ({ record: bed, isPrivate: bed.private || inPrivateSite(bed.site) })),
+    ...[sites, varieties, gear, trials].flatMap((kind) => [...kind.values()].map(withPrivacy)),
+  ];
+}
+
+function withPrivacy<T extends { readonly private: boolean }>(record: T) {
+  return { record, isPrivate: record.private };
 }
 
 function fileOf(record: { readonly id: string; readonly place?: { readonly file: string } | undefined }): string {
@@ -105,9 +136,7 @@ function* stringsIn(value: unknown): Generator<string> {
 
 /** Names, trade verbs and the small words between them. */
 function commonWords(records: Records): ReadonlySet<string> {
-  const names = [records.beds, records.varieties, records.gear, records.sites].flatMap((kind) =>
-    [...kind.values()].flatMap((record) => (record.private ? [] : wordsOf(record.title))),
-  );
+  const names = recordsOf(records).flatMap(({ record, isPrivate }) => (isPrivate ? [] : wordsOf(record.title)));
   const crops = [...records.crops.values()].flatMap((crop) =>
     [crop.name, crop.plural, ...crop.alsoCalled].flatMap(wordsOf),
   );
