@@ -3,7 +3,8 @@
  * at least three, and names are short and specific.
  */
 import type { Garden } from "../model.ts";
-import { capital, sayList } from "../timeline/index.ts";
+import { capital, speechOf } from "../timeline/index.ts";
+import { chapterWordsIn } from "./chapter-words.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import type { Word } from "./spoken-words.ts";
@@ -32,6 +33,7 @@ export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): Chap
       parts.length === 0 ? "nothing was heard in it" : `this film has ${parts.length === 1 ? "one part" : "two parts"}`;
     return { chapters: [], none: `Video sites want at least three chapters of ten seconds or more, and ${found}.` };
   }
+  const { again } = chapterWordsIn(film.day.garden.settings.language);
   const names = new Map<string, number>();
   const chapters = parts.map((part, index): Chapter => {
     const name = nameOf(part, index, parts.length, film);
@@ -39,7 +41,7 @@ export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): Chap
     names.set(name, before + 1);
     return {
       ...moment(index === 0 ? 0 : part.at),
-      title: before === 0 ? name : `${name}, again`,
+      title: before === 0 ? name : again(name),
       until: moment(parts[index + 1]?.at ?? end).at,
       bed: part.bed,
     };
@@ -95,13 +97,16 @@ function longEnough(parts: readonly Part[], end: number): Part[] {
 }
 
 function nameOf(part: Part, index: number, count: number, film: FilmHeard): string {
-  if (part.bed === undefined) return index === 0 ? "Hello" : index === count - 1 ? "Last words" : "On the way";
+  const { settings } = film.day.garden;
+  const words = chapterWordsIn(settings.language);
+  const { list } = speechOf(settings);
+  if (part.bed === undefined) return index === 0 ? words.first : index === count - 1 ? words.last : words.between;
   const bed = film.day.garden.beds.get(part.bed);
-  if (bed?.private === true) return capital(sayList(subjects(part, film, "").slice(0, 2))) || "One more bed";
+  if (bed?.private === true) return capital(list(subjects(part, film, "").slice(0, 2))) || words.anotherBed;
   const title = bed?.title ?? part.bed;
   for (const most of [2, 1]) {
     const about = subjects(part, film, title).slice(0, most);
-    const name = about.length === 0 ? title : `${title}: ${sayList(about)}`;
+    const name = about.length === 0 ? title : `${title}: ${list(about)}`;
     if (name.length <= LONGEST_NAME) return name;
   }
   return title;
@@ -110,6 +115,8 @@ function nameOf(part: Part, index: number, count: number, film: FilmHeard): stri
 /** What is talked about most in a part: crops, single varieties of them, gear; not what the bed's name says already. */
 function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, title: string): readonly string[] {
   const { garden } = day;
+  const { gear: sayGear } = chapterWordsIn(garden.settings.language);
+  const spoken = speechOf(garden.settings);
   const inTitle = title.toLowerCase();
   const counts = new Map<string, number>();
   const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
@@ -118,14 +125,14 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
     const { kind, record } = heard.name;
     if (kind === "gear" && garden.gear.get(record)?.private !== true) {
       const gear = garden.gear.get(record)?.title;
-      if (gear !== undefined) add(`the ${gear.toLowerCase()}`, 1.5);
+      if (gear !== undefined) add(sayGear(gear), 1.5);
     }
     const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
     if (variety === undefined || variety.private) continue;
     const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
-    add(crop?.plural ?? variety.title, heard.name.beds.has(bed ?? "") ? 2 : 0.5);
+    add(crop === undefined ? variety.title : spoken.crop(crop), heard.name.beds.has(bed ?? "") ? 2 : 0.5);
   }
-  const crops = cropNames(garden.crops);
+  const crops = cropNames(garden);
   for (let at = from; at < to; at += 1) {
     const [word, next] = [(speech.words[at] as Word).plain, speech.words[at + 1]?.plain ?? ""];
     const crop = crops.get(`${word} ${next}`) ?? crops.get(word);
@@ -145,12 +152,15 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
 
 const cropNamesOf = new WeakMap<Garden["crops"], ReadonlyMap<string, string>>();
 
-/** Plural by every name of a crop; made once for all chapters. */
-function cropNames(crops: Garden["crops"]): ReadonlyMap<string, string> {
+/** Plural by every name of a crop, in the garden's language; made once for all chapters. */
+function cropNames({ crops, settings }: Garden): ReadonlyMap<string, string> {
+  const { crop: say } = speechOf(settings);
   let known = cropNamesOf.get(crops);
   if (known === undefined) {
     known = new Map(
-      [...crops.values()].flatMap(({ name, plural }) => [name, plural].map((one) => [one.toLowerCase(), plural])),
+      [...crops.values()].flatMap((crop) =>
+        [crop.name, crop.plural, say(crop, 1), say(crop)].map((one) => [one.toLowerCase(), say(crop)]),
+      ),
     );
     cropNamesOf.set(crops, known);
   }

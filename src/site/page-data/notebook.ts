@@ -1,6 +1,6 @@
 /** What the notes say about each variety, in the person's own words. */
 import type { Day, Garden } from "../../model.ts";
-import { capital, fullStop, speechOf } from "../../timeline/index.ts";
+import { capital, fullStop, languageOf, speechOf } from "../../timeline/index.ts";
 import { escapeHtml, storyHtml } from "../story-html.ts";
 import type { NotebookDay } from "./shapes.ts";
 
@@ -19,9 +19,10 @@ export function notebooks(garden: Garden): ReadonlyMap<string, readonly Notebook
     const days = found.get(variety) ?? new Map<Day, Set<string>>();
     found.set(variety, days.set(day, (days.get(day) ?? new Set()).add(html)));
   };
+  const told = sentencesFor(garden);
   for (const event of garden.events) {
     if (event.variety === undefined || event.kind === "picked" || event.text === "") continue;
-    const lines = [event.text, ...event.more].map((text) => escapeHtml(fullStop(capital(text))));
+    const lines = [told.get(event.id) ?? event.text, ...event.more].map((text) => escapeHtml(fullStop(capital(text))));
     add(event.variety, event.day, `<p>${lines.join(" ")}</p>`);
   }
   const named = namesByFirstWord(garden);
@@ -34,6 +35,12 @@ export function notebooks(garden: Garden): ReadonlyMap<string, readonly Notebook
     }
   }
   return new Map([...found].map(([variety, days]) => [variety, newestFirst(days, garden)]));
+}
+
+/** Note lines begin with English verbs: in a garden of another language the sentence that tells the same stands for each. */
+function sentencesFor({ changes, settings }: Garden): ReadonlyMap<string, string> {
+  if (languageOf(settings.language) === "en") return new Map();
+  return new Map([...changes.values()].flat().map(({ event, text }) => [event ?? "", text]));
 }
 
 /** Names by their first word, so that a story is read once and not once for every variety. */

@@ -16,7 +16,7 @@ export function sourceLine({ sentences }: Words, source: Source | undefined): So
 }
 
 function sayDisclosure({ name, year }: Source, disclosure: Disclosure | undefined): string | undefined {
-  const saidByName = disclosure !== undefined && name.toLowerCase().includes(disclosure.words);
+  const saidByName = disclosure !== undefined && name.toLowerCase().includes(disclosure.words.toLowerCase());
   if (disclosure === undefined || saidByName) return year === undefined ? undefined : String(year);
   if (year === undefined) return disclosure.words;
   return disclosure.in(year);

@@ -37,19 +37,24 @@ const COMPASS = [
   ...["nach Süden", "nach Südwesten", "nach Westen", "nach Nordwesten"],
 ];
 
-function obtained(words: string, mustSay: boolean): Disclosure {
-  return { words, mustSay, in: (year) => `${year}, ${words}`, by: (giver) => `${giver}, ${words}` };
+/** Words that say a doing take the year before them, others after. */
+function doing(words: string, mustSay: boolean): Disclosure {
+  return { words, mustSay, in: (year) => `${year} ${words}`, by: (giver) => `${giver}, ${words}` };
+}
+
+function fact(words: string, mustSay: boolean): Disclosure {
+  return { words, mustSay, in: (year) => `${words}, ${year}`, by: (giver) => `${giver}, ${words}` };
 }
 
 const DISCLOSURES: Readonly<Record<Obtained, Disclosure>> = {
-  bought: obtained("gekauft", false),
-  swapped: obtained("getauscht", false),
-  saved: obtained("eigenes Saatgut", false),
-  gifted: obtained("kostenlos erhalten", true),
-  lent: obtained("kostenlos geliehen", true),
-  "paid promotion": obtained("bezahlte Werbung", true),
-  "commission link": obtained("Werbelink: Bei einem Kauf verdient dieser Garten mit", true),
-  "own product": obtained("eigenes Produkt", true),
+  bought: doing("gekauft", false),
+  swapped: doing("getauscht", false),
+  saved: fact("eigenes Saatgut", false),
+  gifted: doing("kostenlos erhalten", true),
+  lent: doing("kostenlos geliehen", true),
+  "paid promotion": fact("bezahlte Werbung", true),
+  "commission link": fact("Werbelink: Bei einem Kauf verdient dieser Garten mit", true),
+  "own product": fact("eigenes Produkt", true),
 };
 
 const STANDING: Readonly<Record<Stage, (since: string) => string>> = {
@@ -93,7 +98,9 @@ export const germanSentences: Sentences = {
       ].filter((part) => part !== undefined);
       if (when.length === 0) return told(`zuerst notiert am ${noted}`);
       const from =
-        plantsFrom === undefined ? "" : `als Pflanzen ${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
+        plantsFrom === undefined
+          ? ""
+          : `als ${one ? "Pflanze" : "Pflanzen"} ${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
       return told(`${from}${when.join(" und ")}${plants === "" ? place : ""}`);
     },
     standing: (stage, since) => STANDING[stage](since),
@@ -107,7 +114,9 @@ export const germanSentences: Sentences = {
     picked: (amount, first, n) =>
       amount === ""
         ? `${capital(once(n))} geerntet, ${n === 1 ? "am" : "seit dem"} ${first}.`
-        : `${capital(amount)} geerntet, ${n === 1 ? "am" : "in diesem Jahr bisher, seit dem"} ${first}.`,
+        : n === 1
+          ? `Am ${first} ${amount} geerntet.`
+          : `In diesem Jahr bisher ${amount} geerntet, seit dem ${first}.`,
     flowering: (bed, since) => `In Blüte seit dem ${since}. Beet: ${bed}.`,
     fruiting: (bed, since) => `Mit Fruchtansatz seit dem ${since}, noch nichts geerntet. Beet: ${bed}.`,
     sown: (bed, day) => `Gesät am ${day}, noch nicht aufgelaufen. Beet: ${bed}.`,
