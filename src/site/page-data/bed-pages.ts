@@ -5,6 +5,7 @@ import { capital, changes, fullStop } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
+import { letterJumps } from "./letter-jumps.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { planOf } from "./plan.ts";
 import { plantAges } from "./plant-ages.ts";
@@ -40,18 +41,26 @@ export function sitesWithBeds(view: View): readonly NumberedSite[] {
 export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage {
   return {
     href: view.links.beds,
-    sites: sites.map(({ id, name, placeName, beds }) => ({
-      id,
-      name,
-      placeName,
-      plan: planOf(name, beds, view.words.beds),
-      beds: beds.map(({ bed, number }) => ({
-        href: view.links.bed(bed.id),
-        name: bed.title,
-        number,
-        growing: sayGrowing(view, bed),
-      })),
-    })),
+    sites: sites.map(({ id, name, placeName, beds }) => {
+      const letters = letterJumps(
+        beds.map(({ bed }) => bed.title),
+        `beds-${id}`,
+      );
+      return {
+        id,
+        name,
+        placeName,
+        plan: planOf(name, beds, view.words.beds),
+        letters: letters.links,
+        beds: beds.map(({ bed, number }, index) => ({
+          href: view.links.bed(bed.id),
+          name: bed.title,
+          number,
+          anchor: letters.anchorOf(index),
+          growing: sayGrowing(view, bed),
+        })),
+      };
+    }),
   };
 }
 

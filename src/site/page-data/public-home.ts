@@ -32,7 +32,7 @@ export function publicHome(view: View): HomePage {
       href: links.thenAndNow(compared.bed),
       text: words.bed.thenAndNowOf(compared.pair.bed.text),
     },
-    varieties: { href: links.varieties, text: words.home.all },
+    varieties: garden.varieties.size === 0 ? undefined : { href: links.varieties, text: words.home.all },
     changed: changedThisWeek(view),
   };
 }

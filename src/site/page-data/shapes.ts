@@ -108,8 +108,8 @@ export interface HomePage {
   /** More days of the same bed. */
   readonly pairMore?: Link | undefined;
   readonly changed: readonly BedChanges[];
-  /** The whole list. */
-  readonly varieties: Link;
+  /** The whole list; undefined while there is none. */
+  readonly varieties?: Link | undefined;
 }
 
 /** Names of varieties, and a way to those there is no room for. */
@@ -280,6 +280,8 @@ export interface BedCard {
   readonly href: string;
   readonly name: string;
   readonly number: number;
+  /** Where a jump to its first letter ends. */
+  readonly anchor?: string | undefined;
   readonly growing: string;
 }
 
@@ -291,6 +293,8 @@ export interface BedListPage {
     readonly placeName?: string | undefined;
     readonly plan?: PlanDrawing | undefined;
     readonly beds: readonly BedCard[];
+    /** First letters of its beds, where there are too many to look through. */
+    readonly letters: readonly Link[];
   }[];
 }
 

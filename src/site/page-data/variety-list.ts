@@ -1,6 +1,7 @@
 /** The variety list: by crop, with jumps by letter and family, and the rules that narrow it without scripts. */
 import type { Variety } from "../../model.ts";
 import { capital } from "../../timeline/index.ts";
+import { firstLetter, letterJumps } from "./letter-jumps.ts";
 import { cropAnchor } from "./links.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
 import { saySource } from "./sources.ts";
@@ -55,27 +56,20 @@ export function varietyList(view: View): VarietyListPage {
   };
 }
 
-/** Rows of one crop from which on its own letters lead into them: about three screens of a phone. */
-const LONG_GROUP = 24;
-
 function group(view: View, id: string, name: string, varieties: readonly Variety[]): CropGroup {
   const anchor = cropAnchor(id);
-  const letters = new Map<string, string>();
-  const rows = [...varieties]
-    .sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
-    .map((variety) => {
-      const letter = firstLetter(variety.title);
-      if (varieties.length < LONG_GROUP || letters.has(letter)) return row(view, variety);
-      const own = `${anchor}-${letter.toLowerCase()}`;
-      letters.set(letter, own);
-      return { ...row(view, variety), anchor: own };
-    });
+  const sorted = [...varieties].sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1));
+  const letters = letterJumps(
+    sorted.map(({ title }) => title),
+    anchor,
+  );
+  const rows = sorted.map((variety, index) => ({ ...row(view, variety), anchor: letters.anchorOf(index) }));
   return {
     id: anchor,
     cropId: word(id),
     name,
     rows,
-    letters: [...letters].map(([text, own]) => ({ text, href: `#${encodeURIComponent(own)}` })),
+    letters: letters.links,
     bedIds: unique(rows.flatMap(({ bedIds }) => bedIds)),
     sourceIds: unique(rows.map(({ sourceId }) => sourceId)),
     someNew: rows.some(({ isNew }) => isNew),
@@ -115,11 +109,6 @@ function letters(groups: readonly CropGroup[]): readonly Link[] {
     if (!first.has(letter)) first.set(letter, id);
   }
   return [...first].map(([text, id]) => ({ text, href: `#${encodeURIComponent(id)}` }));
-}
-
-/** Without its accent, as lists in books have it. */
-function firstLetter(name: string): string {
-  return [...name.normalize("NFD")][0]?.toUpperCase() ?? "";
 }
 
 function families(view: View, groups: readonly CropGroup[]): VarietyListPage["families"] {
