@@ -136,15 +136,22 @@ function filterRules(
   sources: readonly FilterChoice[],
   someNew: boolean,
 ): string {
-  const chosen = (kind: string, id: string) =>
-    `.variety-list:has(#by-${kind} option[value=${quoted(word(id))}]:checked)`;
+  const option = (kind: string, id: string) => `#by-${kind} option[value=${quoted(word(id))}]:checked`;
   const rules = [
-    ...crops.map(({ id }) => `${chosen("crop", id)} .crop-group:not([data-crop=${quoted(id)}])`),
-    ...beds.map(({ id }) => `${chosen("bed", id)} :is(.crop-group, .row):not([data-beds~=${quoted(word(id))}])`),
-    ...sources.map(({ id }) => `${chosen("source", id)} :is(.crop-group, .row):not([data-sources~=${quoted(id)}])`),
-    ...(someNew ? [".variety-list:has(#by-new:checked) :is(.crop-group, .row):not([data-new])"] : []),
+    ...crops.map(({ id }) => [option("crop", id), `&:not([data-crop=${quoted(id)}])`]),
+    ...beds.map(({ id }) => [option("bed", id), without(`[data-beds~=${quoted(word(id))}]`)]),
+    ...sources.map(({ id }) => [option("source", id), without(`[data-sources~=${quoted(id)}]`)]),
+    ...(someNew ? [["#by-new:checked", without("[data-new]")]] : []),
   ];
-  return rules.map((rule) => `${rule} { display: none; }\n`).join("");
+  // Asked of the choices alone: asked of the whole list, each rule would make a browser look through all of it.
+  return rules
+    .map(([chosen, gone]) => `.filters:has(${chosen}) ~ .crop-group { ${gone} { display: none; } }\n`)
+    .join("");
+}
+
+/** Groups and rows that lack what is chosen. */
+function without(mark: string): string {
+  return `&:not(${mark}), & .row:not(${mark})`;
 }
 
 function word(text: string): string {
