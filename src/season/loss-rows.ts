@@ -28,12 +28,16 @@ export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day, p
 }
 
 function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech: Speech, past: boolean): LossRow {
-  const names = one.varieties.map((id) => {
-    const variety = book.garden.varieties.get(id);
-    return variety === undefined ? id : plantName({ variety, crop: book.garden.crops.get(variety.crop ?? "") });
-  });
+  const names = [
+    ...one.varieties.map((id) => {
+      const variety = book.garden.varieties.get(id);
+      return variety === undefined ? id : plantName({ variety, crop: book.garden.crops.get(variety.crop ?? "") });
+    }),
+    ...one.crops.map((id) => book.garden.crops.get(id)?.plural ?? id),
+  ];
   return {
     cause: one.cause,
+    noted: one.noted,
     plants: one.plants,
     lastYear: then?.plants ?? 0,
     first: one.first,
@@ -71,7 +75,9 @@ function sentenceOf(
       : `between ${dayOnly(one.first, speech)} and ${dayOnly(one.last, speech)}`;
   const lost =
     one.plants === 0
-      ? undefined
+      ? one.all && one.noted && what !== ""
+        ? `${cause} took all the ${what}${where}, ${days}`
+        : undefined
       : one.noted
         ? `${cause} took ${sayPlural(one.plants, "plant", "plants")}${what === "" ? "" : ` of the ${what}`}${where}, ${days}`
         : `${capital(sayPlural(one.plants, "plant", "plants"))}${what === "" ? "" : ` of the ${what}`}${where} ${one.plants === 1 ? "was" : "were"} lost, no cause noted, ${days}`;

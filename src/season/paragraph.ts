@@ -98,10 +98,12 @@ function setbackSaid(losses: readonly LossRow[]): Sentence {
   const shown = losses.filter(({ sentence }) => !sentence.private);
   const taken = shown.filter(({ plants }) => plants > 0).slice(0, 2);
   const open = shown.filter(({ standing }) => standing === "open").map(({ cause }) => cause);
-  const lost = taken.map(
-    ({ cause, plants }, index) =>
-      `${cause} ${index === 0 ? `took ${sayPlural(plants, "plant", "plants")}` : sayNumber(plants)}`,
-  );
+  const lost = taken.map(({ cause, plants, noted }, index) => {
+    const many = sayPlural(plants, index === 0 ? "plant" : "more", index === 0 ? "plants" : "more");
+    if (!noted)
+      return `${index === 0 ? "" : "and "}${many} ${plants === 1 ? "was" : "were"} lost without a cause noted`;
+    return `${cause} ${index === 0 || taken[0]?.noted === false ? `took ${sayPlural(plants, "plant", "plants")}` : sayNumber(plants)}`;
+  });
   const goingOn =
     open.length === 0
       ? ""

@@ -11,6 +11,7 @@ import { compromises } from "./plan-compromises.ts";
 import { type Assignment, assignBeds, type Place, type Wish } from "./plan-solver.ts";
 import { isStaging, type Rotation, rotated } from "./rotation.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
+import { seasonBeginning } from "./seasons.ts";
 
 export interface PlanRow {
   readonly bed: string;
@@ -29,6 +30,8 @@ export interface PlanRow {
 export interface PlanDraft {
   /** The year of the season it is for. */
   readonly year: number;
+  /** What that season is called: "2027", "2026/27". */
+  readonly label: string;
   readonly rows: readonly PlanRow[];
   /** Whether no better draft exists under the same weights, or only none was found. */
   readonly exact: boolean;
@@ -58,6 +61,7 @@ export function planDraft(book: SeasonBook, year: number, rotation: Rotation, ne
   const solved = assignBeds(wishes, places, cost, costs.tooFull);
   return {
     year: year + 1,
+    label: seasonBeginning(year + 1, book.garden.settings.seasonStarts).label,
     rows: rowsOf(book, wishes, places, solved, pins.beds),
     exact: solved.exact,
     compromises: compromises(book, rotation, year + 1, wishes, places, solved),
@@ -67,7 +71,7 @@ export function planDraft(book: SeasonBook, year: number, rotation: Rotation, ne
 
 /** Where nobody is shown a draft; `year` as for `planDraft`. */
 export function noPlan(year: number): PlanDraft {
-  return { year: year + 1, rows: [], exact: true, compromises: [], unread: [] };
+  return { year: year + 1, label: String(year + 1), rows: [], exact: true, compromises: [], unread: [] };
 }
 
 /** Annual crops that stood in the ground or in pots in the season; a nursery's trays are none. */

@@ -2,6 +2,7 @@
 import type { GardenSettings } from "../model.ts";
 import { sayDay, sayNumber, sayWeight } from "../timeline/index.ts";
 import type { Level } from "../tour/index.ts";
+import { groundUnit, sayFromGround } from "./ground-words.ts";
 import type { Recap, RecapPoint, ResultRow, Segment } from "./recap.ts";
 
 export const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
@@ -115,7 +116,7 @@ function tableOf(rows: readonly ResultRow[], settings: GardenSettings, ground: b
     "pickings",
     "first",
     "last",
-    ground ? "a square metre" : "a plant",
+    ground ? `a ${groundUnit(settings.units)}` : "a plant",
     "last year by then",
     ...(values ? ["worth"] : []),
   ];
@@ -126,7 +127,9 @@ function tableOf(rows: readonly ResultRow[], settings: GardenSettings, ground: b
     row.first === undefined ? "" : sayDay(row.first, { language: settings.language, near: row.last }),
     row.last === undefined ? "" : sayDay(row.last, { language: settings.language, near: row.last }),
     ground
-      ? weight(row.gramsPerSquareMetre)
+      ? row.gramsPerSquareMetre === undefined
+        ? ""
+        : sayFromGround(row.gramsPerSquareMetre, settings.units)
       : row.gramsPerPlant === undefined
         ? row.gramsPerPiece === undefined
           ? ""
@@ -149,8 +152,7 @@ function forecasts({ forecasts: rows, forecastsChecked }: Recap, settings: Garde
   if (rows.length === 0) return "";
   const day = (of: string) => sayDay(of, { language: settings.language, near: rows[0]?.likely });
   const lines = rows.map(
-    ({ planting, from, likely, to, goal }) =>
-      `| ${cell(planting)} | ${goal} | ${day(from)} | ${day(likely)} | ${day(to)} |`,
+    ({ name, from, likely, to, goal }) => `| ${cell(name)} | ${goal} | ${day(from)} | ${day(likely)} | ${day(to)} |`,
   );
   const checked =
     forecastsChecked === undefined
@@ -168,7 +170,7 @@ function plan({ nextYear: { plan: draft, rotation } }: Recap): string {
     const notYet = (rotation.notYet[bed] ?? []).map(({ name, from }) => `${name} before ${from}`);
     return `| ${[title, held.join(", "), notYet.join("; ")].map(cell).join(" | ")} |`;
   });
-  return `## A draft for ${draft.year}\n\n${["| bed | crops | not yet |", "|---|---|---|", ...rows].join("\n")}`;
+  return `## A draft for ${draft.label}\n\n${["| bed | crops | not yet |", "|---|---|---|", ...rows].join("\n")}`;
 }
 
 function listed(title: string, lines: readonly string[]): string {

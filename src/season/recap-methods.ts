@@ -30,7 +30,7 @@ export function methods({
     ...(plan.rows.length === 0
       ? []
       : [
-          `The draft for ${plan.year} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
+          `The draft for ${plan.label} was ${plan.exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
         ]),
   ];
 }

@@ -114,6 +114,8 @@ export interface Results {
 
 export interface LossRow {
   readonly cause: string;
+  /** Whether a line gives the cause. */
+  readonly noted: boolean;
   readonly plants: number;
   readonly lastYear: number;
   readonly first: Day;
@@ -134,6 +136,8 @@ export interface PromiseRow extends Sentence {
 
 export interface ForecastRow extends Sentence {
   readonly planting: string;
+  /** "Crown Prince squash in the squash bed, planted on 24 May" */
+  readonly name: string;
   readonly goal: "flower" | "picking";
   readonly from: Day;
   readonly likely: Day;

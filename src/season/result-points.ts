@@ -2,6 +2,7 @@
 import { capital, sayWeight } from "../timeline/index.ts";
 import { dayOnly, type Speech, say, sayHarvest, sayPickings, theBed } from "../tour/index.ts";
 import { compareHarvest } from "./comparisons.ts";
+import { groundUnit, sayFromGround } from "./ground-words.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
 import { pickingsBetween, seasonResults } from "./results.ts";
 
@@ -39,7 +40,7 @@ export function resultPoints(material: Material): readonly DraftPoint[] {
       const ground =
         one.gramsPerSquareMetre === undefined
           ? ""
-          : `, ${sayWeight(one.gramsPerSquareMetre, settings.units)} from each square metre`;
+          : `, ${sayFromGround(one.gramsPerSquareMetre, settings.units)} from each ${groundUnit(settings.units)}`;
       const grounds = pickings
         .filter((picking) => picking.bed === one.id)
         .map(({ note, private: isPrivate }) => ({ note, private: isPrivate && one.private }));

@@ -1,5 +1,5 @@
 /** What went wrong in a stretch of days: plants lost and troubles, by cause, with what was tried and whether last year was worse. */
-import type { Day, Place } from "../model.ts";
+import type { Day, Event, Place } from "../model.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 export interface Setback {
@@ -8,10 +8,13 @@ export interface Setback {
   readonly noted: boolean;
   /** Plants counted as lost. */
   readonly plants: number;
+  /** A line says that all were lost, and nobody counted them. */
+  readonly all: boolean;
   /** Lines that tell of a loss or a trouble. */
   readonly times: number;
-  /** Variety ids, and bed ids where a line or its planting names one. */
+  /** Variety ids, ids of crops told of without a variety, and bed ids where a line or its planting names one. */
   readonly varieties: readonly string[];
+  readonly crops: readonly string[];
   readonly beds: readonly string[];
   readonly first: Day;
   readonly last: Day;
@@ -29,8 +32,10 @@ const noCause = "no cause noted";
 
 interface Draft {
   plants: number;
+  all: boolean;
   times: number;
   varieties: Set<string>;
+  crops: Set<string>;
   beds: Set<string>;
   days: Day[];
   open: boolean;
@@ -49,8 +54,10 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
     if (known !== undefined) return known;
     const made: Draft = {
       plants: 0,
+      all: false,
       times: 0,
       varieties: new Set(),
+      crops: new Set(),
       beds: new Set(),
       days: [],
       open: false,
@@ -65,8 +72,10 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
     if (event.kind !== "lost" || event.day < from || event.day > to) continue;
     const found = draft(event.cause ?? noCause);
     found.plants += event.count?.value ?? 0;
+    found.all ||= lostAll(event);
     found.times += 1;
     if (event.variety !== undefined) found.varieties.add(event.variety);
+    else if (event.crop !== undefined) found.crops.add(event.crop);
     if (event.bed !== undefined) found.beds.add(event.bed);
     found.days.push(event.day);
     found.sources.push(event.place);
@@ -93,8 +102,10 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
         cause,
         noted: cause !== noCause,
         plants: found.plants,
+        all: found.all && found.plants === 0,
         times: found.times,
         varieties: [...found.varieties].sort(),
+        crops: [...found.crops].sort(),
         beds: [...found.beds].sort(),
         first: days[0] ?? from,
         last: days.at(-1) ?? from,
@@ -107,6 +118,11 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
       };
     })
     .sort((a, b) => b.plants - a.plants || b.times - a.times || (a.cause < b.cause ? -1 : 1));
+}
+
+/** "lost all the beans to frost": how many there were, no line says. */
+export function lostAll({ count, text }: Pick<Event, "count" | "text">): boolean {
+  return count === undefined && /^\W*\w+:?\s+(?:all|every|everything|the lot|the rest|the whole)\b/i.test(text);
 }
 
 /** "Mosaic" and "cucumber mosaic" stay two; only case, articles and the end of the line are levelled. */

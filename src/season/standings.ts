@@ -24,6 +24,7 @@ import { promisedDay, timed } from "./maturity.ts";
 import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn } from "./seasons.ts";
+import { lostAll } from "./setbacks.ts";
 
 export interface Standing extends Sentence {
   readonly variety: string;
@@ -52,6 +53,10 @@ interface Account {
   readonly lost: number;
   readonly began?: number | undefined;
   readonly losses: readonly { readonly plants: number; readonly cause?: string | undefined }[];
+  /** A line says that all were lost, and nobody counted them. */
+  readonly lostAll: boolean;
+  /** Some of them were raised indoors here. */
+  readonly raised: boolean;
   readonly troubles: readonly string[];
   /** The lines it rests on. */
   readonly grounds: readonly Ground[];
@@ -103,7 +108,10 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
   return [...ids].sort().map((variety): Account => {
     const lots = book.lotsOf(variety).filter(({ planting }) => planting.since <= to && (planting.ended ?? to) >= from);
     const lostLines = lost.get(variety) ?? [];
-    const losses = lostLines.map(({ count, cause }) => ({ plants: count?.value ?? 1, cause }));
+    const losses = lostLines.map((line) => ({
+      plants: line.count?.value ?? (lostAll(line) ? 0 : 1),
+      cause: line.cause,
+    }));
     const troubles = troubled.get(variety) ?? [];
 
     return {
@@ -112,18 +120,31 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
       now: sumPickings(picked.get(variety) ?? []),
       before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
       lost: losses.reduce((sum, { plants }) => sum + plants, 0),
-      began: begunWith(raised.get(variety) ?? [], lots, from, to),
+      began: begunWith(raised.get(variety) ?? [], lots, lostLines, from, to),
       losses,
+      lostAll: lostLines.some(lostAll),
+      raised: raised.has(variety),
       troubles: [...new Set(troubles.map(({ cause }) => cause))],
       grounds: [...(picked.get(variety) ?? []).slice(0, mostPickings), ...lostLines, ...troubles],
     };
   });
 }
 
-/** Plants a variety began with: those planted, or those sown indoors where that is more, because seedlings are lost too. */
-function begunWith(raised: readonly NurseryLot[], lots: readonly Lot[], from: Day, to: Day): number | undefined {
+/**
+ * Plants a variety began with: those planted, or those sown indoors where that is more and some were lost before planting,
+ * because seedlings are lost too.
+ */
+function begunWith(
+  raised: readonly NurseryLot[],
+  lots: readonly Lot[],
+  lost: readonly { readonly day: Day }[],
+  from: Day,
+  to: Day,
+): number | undefined {
   const planted = lots.map(({ planting }) => (planting.planted === undefined ? undefined : planting.began?.value));
   const inBeds = planted.includes(undefined) ? undefined : planted.reduce((sum: number, n) => sum + (n ?? 0), 0);
+  const first = lots.map(({ planting }) => planting.planted ?? planting.since).sort()[0];
+  if (inBeds !== undefined && inBeds > 0 && lost.every(({ day }) => first !== undefined && day >= first)) return inBeds;
   const sown = raised
     .filter((lot) => lot.sown <= to && (lot.sown >= from || lots.some(({ planting }) => planting.sown === lot.sown)))
     .reduce((sum, lot) => sum + (lot.count?.value ?? 0), 0);
@@ -143,7 +164,17 @@ function judge(
   const against = before !== undefined && comparable(now, before) ? amountRatio(now, before) : undefined;
   const handbook = change === undefined ? handbookChange(lots) : undefined;
   const share =
-    began !== undefined && began > 0 ? Math.min(1, lost / began) : lost > 0 && now.times === 0 ? 1 : lost > 0 ? 0.3 : 0;
+    account.lostAll && lost === 0
+      ? now.times === 0
+        ? 1
+        : 0.3
+      : began !== undefined && began > 0
+        ? Math.min(1, lost / began)
+        : lost > 0 && now.times === 0
+          ? 1
+          : lost > 0
+            ? 0.3
+            : 0;
   // Two years of different numbers of plants say less than what each plant gave.
   const grown =
     change ?? (against === undefined ? undefined : against * 0.6) ?? (handbook === undefined ? 0 : handbook * 0.4);
@@ -157,7 +188,7 @@ function judge(
   if (text === undefined) return undefined;
   const why =
     score < 0
-      ? lost > 0
+      ? lost > 0 || account.lostAll
         ? "plants were lost"
         : troubles.length > 0
           ? "it had trouble"
@@ -252,10 +283,14 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
           : "";
     parts.push(`${name} ${gave}${plant}${then}`);
   }
+  if (account.lostAll && lost === 0) {
+    const gone = `${isSingular(named) ? "was" : "were"} all lost${causesSaid(losses)}`;
+    parts.push(parts.length === 0 ? `${name} ${gone}` : `${isSingular(named) ? "it" : "they"} ${gone}`);
+  }
   if (lost > 0) {
     const of = account.began !== undefined && account.began > lost ? ` of ${sayNumber(account.began)}` : "";
     const plants = `${sayNumber(lost)}${of} ${lost === 1 && of === "" ? "plant" : "plants"}`;
-    const end = now.times === 0 ? neverPicked(lots, to, speech) : "";
+    const end = now.times === 0 ? neverPicked(account, to, speech) : "";
     parts.push(
       parts.length === 0
         ? `${name} lost ${plants}${causesSaid(losses)}${end}`
@@ -286,8 +321,8 @@ function causesSaid(losses: Account["losses"]): string {
 }
 
 /** Plants that are past their time and gave nothing; while they may still come, nothing is said. */
-function neverPicked(lots: readonly Lot[], to: Day, speech: Speech): string {
-  if (lots.length === 0) return " before they were planted out";
+function neverPicked({ lots, raised }: Account, to: Day, speech: Speech): string {
+  if (lots.length === 0) return raised ? " before they were planted out" : "";
   const ended = lots.filter(({ planting }) => planting.ended !== undefined && planting.ended <= to);
   const last = ended.at(-1)?.planting.ended;
   return ended.length === lots.length && last !== undefined

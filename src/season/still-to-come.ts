@@ -3,7 +3,7 @@ import { cropFacts, frostFreeDaysLeft, middle, sowBy } from "../almanac/index.ts
 import { addDays } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import { sayList, sayPlural } from "../timeline/index.ts";
-import { dayOnly, isSingular, plantName, type Sentence, type Speech, say } from "../tour/index.ts";
+import { dayOnly, inBed, isSingular, plantName, type Sentence, type Speech, say } from "../tour/index.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
 import { allTimed, waits } from "./maturity.ts";
 import type { ForecastRow } from "./recap.ts";
@@ -33,11 +33,20 @@ function rowOf(book: SeasonBook, forecast: Forecast, on: Day): ForecastRow {
       lot.variety,
     ]),
     planting: lot.planting.id,
+    name: plantingName(book, lot, on),
     goal,
     from,
     likely,
     to,
   };
+}
+
+function plantingName({ garden }: SeasonBook, { planting, variety, crop }: Forecast["timed"]["lot"], on: Day): string {
+  const bed = garden.beds.get(planting.bed);
+  const where = bed === undefined ? "" : ` ${inBed(bed)}`;
+  const began = planting.planted === undefined ? "sown" : "planted";
+  const day = dayOnly(planting.planted ?? planting.since, { settings: garden.settings, day: on });
+  return `${plantName({ variety, crop })}${where}, ${began} on ${day}`;
 }
 
 /** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September: 95 days from planting, and squash took a quarter longer here." */

@@ -6,11 +6,11 @@ const groundWords = new Set(
   `arch back bag bags balcony barrel barrels basket bay bean beans bed beds berry big blueberry border bottom box boxes brassica
   brassicas bucket buckets bush cage cold compost container containers corner courgette cover crop cucumber cut cutting dahlia dahlias
   deep door dry east end far fence flower flowers frame frames fruit front garlic gate gravel grape green greenhouse half hanging
-  hedge herb herbs high hill house inner island kitchen lean-to leek leeks left legume long low lower main middle mound narrow near
+  hedge herb herbs high hill house inner island keyhole kitchen lean-to leek leeks left legume long low lower main middle mound narrow near
   new north nursery old onion onions orchard outer parsley patch patio path pea peas perennial planter planters pond pool porch
   potato potatoes pot pots pumpkin pumpkins rack railing railings raised raspberry rhubarb right ring root roots rose roses round row
-  rows salad sand seed shade shady shed shelf short side sill small south spinach spring square squash staging step steps stone
-  strawberry strip sunny sweet table tall terrace three tomato tomatoes top tower tray trays tree trellis triangle trough troughs tub
+  rows salad sand seed shade shady shed shelf short side sill small south spinach spring square squash staging step steps stock stone
+  strawberry strip sunny sweet table tall tank tanks terrace three tomato tomatoes top tower tray trays tree trellis triangle trough troughs tub
   tubs tunnel two upper vegetable vine wall walled west wet wide wild window windowsill winter wood yard`.split(/\s+/),
 );
 
@@ -51,7 +51,7 @@ export function bedVerb(bed: Pick<Bed, "title">, one: string, many: string): str
 /** Plants in pots and trays do not stand "in the ground". */
 export function isGround(bed: Pick<Bed, "title" | "built">): boolean {
   const words = [bed.title, ...bed.built.map(({ what }) => what)].join(" ");
-  return !/\b(?:pots?|tubs?|troughs?|trays?|staging|bags?|buckets?|baskets?|barrels?|planters?|containers?|windowsill|shelf)\b/i.test(
+  return !/\b(?:pots?|tubs?|troughs?|trays?|staging|bags?|buckets?|tanks?|baskets?|barrels?|planters?|containers?|windowsill|shelf)\b/i.test(
     words,
   );
 }

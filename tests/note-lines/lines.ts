@@ -1665,6 +1665,10 @@ export const losing: readonly Case[] = [
     says: [{ kind: "trouble", variety: "aquadulce-claudia", cause: "blackfly", detail: "growing tips" }],
   },
   {
+    line: "lost 3 Sungold, damped off",
+    says: [{ kind: "lost", variety: "sungold", count: 3, cause: "damping off" }],
+  },
+  {
     line: "lost 3 Musselburgh leek to leek moth",
     says: [{ kind: "lost", variety: "musselburgh", count: 3, cause: "leek moth" }],
   },
