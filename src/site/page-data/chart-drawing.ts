@@ -57,8 +57,3 @@ export function short(value: number): number {
 export function escaped(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }
-
-/** A figure at a mark of an axis. */
-export function sayMark(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}

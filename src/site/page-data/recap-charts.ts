@@ -1,15 +1,19 @@
 /** The charts of a recap: what was picked by week, heat against earlier years, a calendar of every planting. */
 import { addDays, daysBetween } from "../../calendar.ts";
 import type { Day, GardenSettings } from "../../model.ts";
-import { type CalendarRow, type RecapCharts, sayHeat } from "../../season/index.ts";
-import { capital, sayDay, sayPlural, sayWeight } from "../../timeline/index.ts";
-import { box, chartWidth, field, line, marksTo, path, sayMark, scaleTo, svg, words } from "./chart-drawing.ts";
+import type { CalendarRow, RecapCharts } from "../../season/index.ts";
+import { type Speech, speechOf } from "../../timeline/index.ts";
+import { wordsIn } from "../words/index.ts";
+import { box, chartWidth, field, line, marksTo, path, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
 
 const gramsPerPound = 453.59237;
 
+/** Degrees Celsius above which warmth is added up, as the season room has it. */
+const HEAT_BASE = 40 / 9;
+
 /** Days across the drawing, with the first of each month marked. */
-function across(from: Day, to: Day, language: string) {
+function across(from: Day, to: Day, { shortMonth }: Speech) {
   const days = Math.max(1, daysBetween(from, to));
   const x = (day: Day) =>
     field.left + (Math.min(days, Math.max(0, daysBetween(from, day))) / days) * (field.right - field.left);
@@ -17,13 +21,12 @@ function across(from: Day, to: Day, language: string) {
   for (let day = `${addDays(from, 31).slice(0, 7)}-01`; day <= to; day = `${addDays(day, 32).slice(0, 7)}-01`)
     months.push(day);
   if (from.endsWith("-01")) months.unshift(from);
-  const name = new Intl.DateTimeFormat(language, { month: "short", timeZone: "UTC" });
   const every = Math.max(1, Math.ceil(months.length / 6));
   const axis = (y: number) =>
     months
       .map(
         (day, index) =>
-          `${line("mark", x(day), y, x(day), y + 6)}${index % every === 0 ? words(x(day) + 2, y + 21, name.format(Date.parse(day))) : ""}`,
+          `${line("mark", x(day), y, x(day), y + 6)}${index % every === 0 ? words(x(day) + 2, y + 21, shortMonth(day)) : ""}`,
       )
       .join("");
   return { x, axis, months };
@@ -35,6 +38,8 @@ export function weekChart(
   settings: GardenSettings,
   label: string,
 ): ChartFigure | undefined {
+  const speech = speechOf(settings);
+  const said = wordsIn(settings.language).recap.week;
   const unit = settings.units === "us" ? { grams: gramsPerPound, name: "lb" } : { grams: 1000, name: "kg" };
   const most = Math.max(0, ...weeks.flatMap(({ grams, lastYear = 0 }) => [grams, lastYear])) / unit.grams;
   const total = weeks.reduce((sum, { grams }) => sum + grams, 0);
@@ -42,12 +47,12 @@ export function weekChart(
   const scale = scaleTo(most);
   const [top, bottom] = [34, 236];
   const y = (value: number) => bottom - (value / scale.top) * (bottom - top);
-  const { x, axis } = across(from, to, settings.language);
+  const { x, axis } = across(from, to, speech);
   const width = Math.max(1.5, ((field.right - field.left) / Math.max(1, daysBetween(from, to) / 7)) * 0.72);
   const levels = marksTo(scale)
     .map(
       (value) =>
-        `${line("level", field.left, y(value), field.right, y(value))}${words(field.left - 6, y(value) + 5, sayMark(value), "end")}`,
+        `${line("level", field.left, y(value), field.right, y(value))}${words(field.left - 6, y(value) + 5, speech.digits(value), "end")}`,
     )
     .join("");
   const bars = weeks
@@ -68,28 +73,29 @@ export function weekChart(
         .join("")
     : "";
   const best = weeks.toSorted((a, b) => b.grams - a.grams)[0];
-  const day = (of: Day) => sayDay(of, { language: settings.language, near: to });
-  const summary = `Picked each week${best === undefined ? "" : `; most in the week of ${day(best.week)}, ${sayWeight(best.grams, settings.units)}`}.${before ? " The short lines are the same weeks of last year." : ""}`;
+  const day = (of: Day) => speech.day(of, to);
+  const told = said.summary(day(best?.week ?? from), speech.weight(best?.grams ?? 0));
+  const summary = before ? `${told}${said.before}` : told;
   return {
     id: "picked-by-week",
-    title: "Picked by week",
+    title: said.title,
     summary,
     svg: svg(
       266,
-      `Picked by week, ${label}. ${summary}`,
-      `${words(4, 12, `${unit.name} a week`)}${levels}${axis(bottom)}${bars}${ticks}${line("ground", field.left, bottom, field.right, bottom)}`,
+      said.label(label, summary),
+      `${words(4, 12, said.axis(unit.name))}${levels}${axis(bottom)}${bars}${ticks}${line("ground", field.left, bottom, field.right, bottom)}`,
     ),
-    method: `Weights of the note lines, added up in weeks that begin with the season. What was only counted has no part in it.`,
+    method: said.method,
     table: {
-      title: "Picked by week",
-      head: ["Week of", "Picked", "Pickings", ...(before ? ["Last year"] : [])],
+      title: said.title,
+      head: said.heads(before),
       rows: weeks
         .filter(({ grams, pickings, lastYear = 0 }) => grams > 0 || pickings > 0 || lastYear > 0)
         .map(({ week, grams, pickings, lastYear }) => [
           day(week),
-          grams > 0 ? sayWeight(grams, settings.units) : "none weighed",
-          String(pickings),
-          ...(before ? [lastYear === undefined || lastYear <= 0 ? "none" : sayWeight(lastYear, settings.units)] : []),
+          grams > 0 ? speech.weight(grams) : said.noneWeighed,
+          speech.digits(pickings),
+          ...(before ? [lastYear === undefined || lastYear <= 0 ? said.none : speech.weight(lastYear)] : []),
         ]),
     },
   };
@@ -99,15 +105,18 @@ export function weekChart(
 export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSettings): ChartFigure | undefined {
   const main = heat.lines.find(({ isMain }) => isMain);
   if (main === undefined) return undefined;
+  const speech = speechOf(settings);
+  const said = wordsIn(settings.language).recap.heat;
   const factor = settings.units === "us" ? 1.8 : 1;
+  const sum = (heat: number) => Math.round(heat * factor);
   const scale = scaleTo(Math.max(...heat.lines.flatMap(({ points }) => points.map((point) => point.heat))) * factor);
   const [top, bottom] = [34, 236];
   const y = (value: number) => bottom - ((value * factor) / scale.top) * (bottom - top);
-  const { x, axis } = across(from, to, settings.language);
+  const { x, axis } = across(from, to, speech);
   const levels = marksTo(scale)
     .map(
       (value) =>
-        `${line("level", field.left, bottom - (value / scale.top) * (bottom - top), field.right, bottom - (value / scale.top) * (bottom - top))}${words(field.left - 6, bottom - (value / scale.top) * (bottom - top) + 5, sayMark(value), "end")}`,
+        `${line("level", field.left, bottom - (value / scale.top) * (bottom - top), field.right, bottom - (value / scale.top) * (bottom - top))}${words(field.left - 6, bottom - (value / scale.top) * (bottom - top) + 5, speech.digits(value), "end")}`,
     )
     .join("");
   const ordered = [...heat.lines].sort((a, b) => Number(a.isMain) - Number(b.isMain));
@@ -119,27 +128,26 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
     })
     .join("");
   const end = main.points.at(-1);
-  const day = (of: Day) => sayDay(of, { language: settings.language, near: to });
-  const summary = `Heat since the season began: ${sayHeat(end?.heat ?? 0, settings)} by ${day(end?.day ?? to)}${heat.lines.length > 1 ? "; earlier years are the dashed lines" : ""}.`;
-  const base = settings.units === "us" ? "40 °F" : "4.4 °C";
+  const day = (of: Day) => speech.day(of, to);
+  const summary = said.summary(sum(end?.heat ?? 0), day(end?.day ?? to), heat.lines.length > 1);
   return {
     id: "heat",
-    title: "Heat",
+    title: said.title,
     summary,
     svg: svg(
       266,
       summary,
-      `${words(4, 12, "degree days")}${levels}${axis(bottom)}${drawn}${line("ground", field.left, bottom, field.right, bottom)}`,
+      `${words(4, 12, said.axis)}${levels}${axis(bottom)}${drawn}${line("ground", field.left, bottom, field.right, bottom)}`,
     ),
-    method: `Degree days above ${base} by the simple average: the middle of the day’s highest and lowest temperature less the base, never below nothing. Where a week of temperatures is missing the line ends.`,
+    method: said.method(speech.temperature(HEAT_BASE)),
     table: {
-      title: "Heat by week",
-      head: ["By", ...ordered.map(({ label }) => label)],
+      title: said.table,
+      head: [said.by, ...ordered.map(({ label }) => label)],
       rows: (ordered.toSorted((a, b) => b.points.length - a.points.length)[0]?.points ?? []).map((point, index) => [
         day(point.day),
         ...ordered.map(({ points }) => {
           const here = points[index];
-          return here === undefined ? "" : sayHeat(here.heat, settings, false);
+          return here === undefined ? "" : speech.digits(sum(here.heat));
         }),
       ]),
     },
@@ -165,19 +173,20 @@ function calendarOf(
   to: Day,
   settings: GardenSettings,
 ): ChartFigure {
+  const speech = speechOf(settings);
+  const said = wordsIn(settings.language).recap.lives;
   const title = rows[0]?.bedTitle ?? bed;
   const wide = { left: 8, right: chartWidth - 8 };
   const days = Math.max(1, daysBetween(from, to));
   const x = (day: Day) =>
     wide.left + (Math.min(days, Math.max(0, daysBetween(from, day))) / days) * (wide.right - wide.left);
-  const { months } = across(from, to, settings.language);
+  const { months } = across(from, to, speech);
   const bottom = 8 + rows.length * rowHeight;
-  const name = new Intl.DateTimeFormat(settings.language, { month: "short", timeZone: "UTC" });
   const every = Math.max(1, Math.ceil(months.length / 6));
   const grid = months
     .map(
       (day, index) =>
-        `${line("level", x(day), 4, x(day), bottom)}${index % every === 0 ? words(x(day) + 2, bottom + 18, name.format(Date.parse(day))) : ""}`,
+        `${line("level", x(day), 4, x(day), bottom)}${index % every === 0 ? words(x(day) + 2, bottom + 18, speech.shortMonth(day)) : ""}`,
     )
     .join("");
   const bars = rows
@@ -197,17 +206,17 @@ function calendarOf(
       ].join("");
     })
     .join("");
-  const day = (of: Day | undefined) => (of === undefined ? "" : sayDay(of, { language: settings.language, near: to }));
-  const summary = `${capital(sayPlural(rows.length, "planting", "plantings"))} in ${title} from sowing to clearing: light where raised, dark where it grew, heavy where it was picked.`;
+  const day = (of: Day | undefined) => (of === undefined ? "" : speech.day(of, to));
+  const summary = said.summary(rows.length, title);
   return {
     id: `calendar-${bed.replace(/[^\p{L}\p{N}-]+/gu, "-")}`,
     title,
     summary,
     svg: svg(bottom + 26, summary, `${grid}${bars}`),
-    method: "From the note lines that sowed, planted, picked and cleared.",
+    method: said.method,
     table: {
       title,
-      head: ["Planting", "Sown", "Planted", "First picked", "Last picked", "Over"],
+      head: said.heads,
       rows: rows.map((row) => [
         row.title,
         day(row.sown),

@@ -11,8 +11,9 @@ import {
   type Segment,
   seasonBook,
 } from "../../season/index.ts";
-import { sayDay, sayPlural, sayWeight } from "../../timeline/index.ts";
+import { type Speech, speechOf } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { type Words, wordsIn } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
 import { trialCharts } from "./trial-charts.ts";
@@ -36,27 +37,44 @@ function hasNews(events: readonly { readonly day: Day; readonly kind: string }[]
   );
 }
 
+/** Square metres in a square foot (NIST Special Publication 811: 0.3048 m, exact). */
+const squareFoot = 0.3048 ** 2;
+
+/** A page's words and how it says numbers and days. */
+interface Voice {
+  readonly settings: GardenSettings;
+  readonly speech: Speech;
+  readonly words: Words;
+}
+
 /** Without a view the page has no pictures and no links: it can be carried about as one file. */
 export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boolean, view?: View): RecapPage {
+  const voice = { settings, speech: speechOf(settings), words: wordsIn(settings.language) };
+  const { soFar } = voice.words.recap;
   const sections = recap.segments
     .filter(({ kind, seconds }) => kind !== "season" && (seconds > 0 || !isPrivate))
-    .map((segment) => sectionOf(recap, segment, settings, isPrivate, view))
+    .map((segment) => sectionOf(recap, segment, voice, isPrivate, view))
     .filter((section) => section !== undefined);
   return {
     id: recap.recap,
     href: view?.links.recap(recap.recap) ?? "",
-    name: recap.finished ? recap.season.label : `${recap.season.label} so far`,
+    name: recap.finished ? recap.season.label : soFar(recap.season.label),
     title: recap.title,
-    span: recap.spanText,
+    span: sayDays(recap, voice),
     paragraph: recap.paragraph
       .filter((one) => isPrivate || !one.private)
       .map(({ text }) => text)
       .join(" "),
     opening: isPrivate ? recap.opening.map(({ text }) => text) : [],
-    sections: [...sections, ...ownSections(recap, settings, isPrivate), ...calendarSection(recap, settings, isPrivate)],
+    sections: [...sections, ...ownSections(recap, voice, isPrivate), ...calendarSection(recap, voice, isPrivate)],
     methods: recap.methods,
     notes: isPrivate && view !== undefined ? notesOf(view, recap) : [],
   };
+}
+
+/** "1 January to 18 July 2026" */
+function sayDays({ from, to }: Recap, { speech, words }: Voice): string {
+  return from === to ? speech.day(to) : words.sentences.compared.span(speech.day(from, to), speech.day(to));
 }
 
 /** What viewers have no use for: jars, beds of next year, seed orders. */
@@ -65,29 +83,29 @@ const ownKinds: ReadonlySet<Segment["kind"]> = new Set(["questions"]);
 function sectionOf(
   recap: Recap,
   segment: Segment,
-  settings: GardenSettings,
+  voice: Voice,
   isPrivate: boolean,
   view: View | undefined,
 ): RecapSection | undefined {
-  const { kind, title, show } = segment;
+  const { kind, show } = segment;
   if (!isPrivate && ownKinds.has(kind) && recap.thanks.length === 0) return undefined;
   const told = show.filter((point) =>
     isPrivate ? point.chosen : !point.private && isForViewers(segment, point, recap),
   );
   const pictures = view === undefined ? [] : picturesOf(segment, view);
-  const charts = chartsOf(recap, segment, settings);
-  const tables = kind === "results" ? resultTables(recap, settings, isPrivate) : [];
+  const charts = chartsOf(recap, segment, voice);
+  const tables = kind === "results" ? resultTables(recap, voice, isPrivate) : [];
   if (told.length + charts.length + tables.length + pictures.length === 0) return undefined;
   return {
     id: kind.replaceAll(" ", "-"),
-    title,
+    title: voice.words.recap.parts[kind],
     // A sentence that stands below its own photos is not told twice.
     lines: told
       .filter(({ text }) => !pictures.some((one) => one.text === text))
       .map((point) => ({
         text: point.text,
         level: isPrivate ? levelNames[point.level] : undefined,
-        file: isPrivate ? placeOf(point) : undefined,
+        file: isPrivate ? placeOf(point, voice) : undefined,
       })),
     pictures,
     charts,
@@ -103,11 +121,11 @@ function isForViewers({ kind }: Segment, point: RecapPoint, recap: Recap): boole
   return kind !== "questions" || recap.thanks.some(({ text }) => text === point.text);
 }
 
-function placeOf({ sources }: RecapPoint): string | undefined {
+function placeOf({ sources }: RecapPoint, { words }: Voice): string | undefined {
   const [first] = sources;
   if (first === undefined) return undefined;
   const more = sources.length - 1;
-  return `${first.file}:${first.line}${more === 0 ? "" : ` and ${sayPlural(more, "more line", "more lines")}`}`;
+  return `${first.file}:${first.line}${more === 0 ? "" : ` ${words.field.own.moreLines(more)}`}`;
 }
 
 function picturesOf({ photos }: Segment, view: View): readonly RecapPictures[] {
@@ -120,10 +138,11 @@ function picturesOf({ photos }: Segment, view: View): readonly RecapPictures[] {
   });
 }
 
-function chartsOf(recap: Recap, { kind }: Segment, settings: GardenSettings): readonly ChartFigure[] {
+function chartsOf(recap: Recap, { kind }: Segment, voice: Voice): readonly ChartFigure[] {
+  const { settings } = voice;
   switch (kind) {
     case "results":
-      return [weekChart(recap.charts, settings, recap.spanText)].filter((chart) => chart !== undefined);
+      return [weekChart(recap.charts, settings, sayDays(recap, voice))].filter((chart) => chart !== undefined);
     case "weather":
       return [heatChart(recap.charts, settings)].filter((chart) => chart !== undefined);
     case "trials":
@@ -133,58 +152,59 @@ function chartsOf(recap: Recap, { kind }: Segment, settings: GardenSettings): re
   }
 }
 
-function calendarSection(recap: Recap, settings: GardenSettings, isPrivate: boolean): readonly RecapSection[] {
+function calendarSection(recap: Recap, { settings, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
   const charts = calendarCharts(recap.charts, settings, isPrivate);
   if (charts.length === 0) return [];
-  return [{ id: "calendar", title: "From sowing to clearing", lines: [], pictures: [], charts, tables: [] }];
+  return [{ id: "calendar", title: words.recap.calendar, lines: [], pictures: [], charts, tables: [] }];
 }
 
-function resultTables({ results }: Recap, settings: GardenSettings, isPrivate: boolean): readonly DataTable[] {
+function resultTables({ results }: Recap, voice: Voice, isPrivate: boolean): readonly DataTable[] {
   const { varieties, crops, beds, sites } = results;
   const open = (rows: readonly ResultRow[]) => rows.filter((row) => isPrivate || !row.private);
   return [
-    tableOf("By variety", open(varieties), settings, isPrivate, "plant"),
-    tableOf("By crop", open(crops), settings, isPrivate, "plant"),
-    tableOf("By bed", open(beds), settings, isPrivate, "ground"),
-    ...(sites.length < 2 ? [] : [tableOf("By site", open(sites), settings, isPrivate, "none")]),
+    tableOf("variety", open(varieties), voice, isPrivate, "plant"),
+    tableOf("crop", open(crops), voice, isPrivate, "plant"),
+    tableOf("bed", open(beds), voice, isPrivate, "ground"),
+    ...(sites.length < 2 ? [] : [tableOf("site", open(sites), voice, isPrivate, "none")]),
   ].filter(({ rows }) => rows.length > 0);
 }
 
 function tableOf(
-  title: string,
+  by: keyof Words["recap"]["tables"],
   rows: readonly ResultRow[],
-  settings: GardenSettings,
+  { speech, words }: Voice,
   isPrivate: boolean,
   measure: "plant" | "ground" | "none",
 ): DataTable {
-  const weight = (grams: number | undefined) => (grams === undefined ? "" : sayWeight(grams, settings.units));
+  const said = words.recap;
+  const weight = (grams: number | undefined) => (grams === undefined ? "" : speech.weight(grams));
+  const ground = speech.units === "us" ? squareFoot : 1;
   const values = isPrivate && rows.some(({ value }) => value !== undefined);
-  const day = (of: Day | undefined, near: Day | undefined) =>
-    of === undefined ? "" : sayDay(of, { language: settings.language, near });
+  const day = (of: Day | undefined, near: Day | undefined) => (of === undefined ? "" : speech.day(of, near));
   const each = (row: ResultRow) =>
     measure === "ground"
-      ? weight(row.gramsPerSquareMetre)
+      ? weight(row.gramsPerSquareMetre === undefined ? undefined : row.gramsPerSquareMetre * ground)
       : row.gramsPerPlant !== undefined
         ? weight(row.gramsPerPlant)
         : row.gramsPerPiece === undefined
           ? ""
-          : `${weight(row.gramsPerPiece)} each`;
+          : said.each(weight(row.gramsPerPiece));
   return {
-    title,
+    title: said.tables[by],
     head: [
-      title.replace("By ", "").replace(/^./, (letter) => letter.toUpperCase()),
-      "Picked",
-      "Pickings",
-      "First",
-      "Last",
-      ...(measure === "none" ? [] : [measure === "ground" ? "A square metre" : "A plant"]),
-      "Last year by then",
-      ...(values ? ["Worth"] : []),
+      said.heads[by],
+      said.picked,
+      said.pickings,
+      said.first,
+      said.last,
+      ...(measure === "none" ? [] : [measure === "ground" ? said.perGround[speech.units] : said.perPlant]),
+      said.lastYearByThen,
+      ...(values ? [said.worth] : []),
     ],
     rows: rows.map((row) => [
       row.title,
       row.picked,
-      String(row.pickings),
+      speech.digits(row.pickings),
       day(row.first, row.last),
       day(row.last, row.last),
       ...(measure === "none" ? [] : [each(row)]),
@@ -195,8 +215,9 @@ function tableOf(
 }
 
 /** What only the person sees: losses whole, forecasts, needs, plan, seed order, what must be said. */
-function ownSections(recap: Recap, settings: GardenSettings, isPrivate: boolean): readonly RecapSection[] {
+function ownSections(recap: Recap, { speech, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
   if (!isPrivate) return [];
+  const said = words.field.own;
   const { losses, forecasts, nextYear, disclosures, cautions, leftOut, results } = recap;
   const section = (
     id: string,
@@ -207,92 +228,92 @@ function ownSections(recap: Recap, settings: GardenSettings, isPrivate: boolean)
     lines.length + tables.length === 0
       ? []
       : [{ id, title, lines: lines.map((text) => ({ text })), pictures: [], charts: [], tables }];
-  const day = (of: Day) => sayDay(of, { language: settings.language, near: recap.to });
+  const day = (of: Day) => speech.day(of, recap.to);
   const { plan } = nextYear;
   return [
     ...section(
       "left-out",
-      "Not in this length",
+      said.leftOut,
       leftOut.map(({ text }) => text),
     ),
-    ...section("results-notes", "To read the tables by", results.remarks),
+    ...section("results-notes", said.readBy, results.remarks),
     ...section(
       "losses",
-      "Losses and troubles",
+      said.losses,
       losses.map(({ sentence }) => sentence.text),
     ),
     ...(forecasts.length === 0
       ? []
       : section(
           "forecasts",
-          "Forecasts",
+          said.forecasts,
           [],
           [
             {
-              title: "Windows of what is still to come",
-              head: ["Planting", "From", "Likely", "To"],
+              title: said.windows,
+              head: said.windowHeads,
               rows: forecasts.map(({ planting, from, likely, to }) => [planting, day(from), day(likely), day(to)]),
             },
           ],
         )),
     ...section(
       "needs",
-      "Wanted next year",
+      said.wanted,
       nextYear.needs.flatMap(({ sentence, cautions: own }) => [sentence.text, ...own]),
     ),
     ...(plan.rows.length === 0
       ? []
       : section(
           "plan",
-          `A draft for ${plan.year}`,
+          said.draft(plan.year),
           [...plan.compromises, ...plan.unread].map(({ text }) => text),
           [
             {
-              title: "Who goes where",
-              head: ["Bed", "Crops", "Not yet"],
+              title: said.whoGoesWhere,
+              head: said.draftHeads,
               rows: plan.rows.map(({ bed, title, crops }) => [
                 title,
                 crops
-                  .map(
-                    ({ name, plants, pinned }) =>
-                      `${plants === undefined ? "" : `${plants} `}${name}${pinned ? " (pinned)" : ""}`,
-                  )
+                  .map(({ name, plants, pinned }) => {
+                    const crop = plants === undefined ? name : `${speech.digits(plants)} ${name}`;
+                    return pinned ? said.pinned(crop) : crop;
+                  })
                   .join(", "),
-                (nextYear.rotation.notYet[bed] ?? []).map(({ name, from }) => `${name} before ${from}`).join("; "),
+                (nextYear.rotation.notYet[bed] ?? []).map(({ name, from }) => said.notBefore(name, from)).join("; "),
               ]),
             },
           ],
         )),
     ...(nextYear.seeds.length === 0
       ? []
-      : section("seeds", "Seed order", nextYear.seedsSaid === undefined ? [] : [nextYear.seedsSaid], [
+      : section("seeds", said.seeds, nextYear.seedsSaid === undefined ? [] : [nextYear.seedsSaid], [
           {
-            title: "By source",
-            head: ["Variety", "From", "How", "Own seed", "To think of"],
+            title: said.bySource,
+            head: said.seedHeads,
             rows: nextYear.seeds.map(({ title, source, how, saved, remark }) => [title, source, how, saved, remark]),
           },
         ])),
     ...section(
       "say-it",
-      "Say it",
+      said.sayIt,
       disclosures.map(({ text }) => text),
     ),
     ...section(
       "care",
-      "Care",
+      said.care,
       cautions.map(({ text }) => text),
     ),
   ];
 }
 
 /** The person's own story of the season, newest first. */
-function notesOf({ garden }: View, { from, to }: Recap): readonly RecapNote[] {
+function notesOf({ garden, speech }: View, { from, to }: Recap): readonly RecapNote[] {
   return garden.notes
     .filter(({ day, story }) => day >= from && day <= to && story.length > 0)
     .toReversed()
     .map(({ day, title, story }) => ({
       iso: day,
-      day: sayDay(day, garden.settings),
+      day: speech.day(day),
       title,
       html: storyHtml(story.map(({ text }) => text).join("\n\n")),
     }));

@@ -1,8 +1,9 @@
 /** The chart of a trial: every figure of every arm, and the means. */
 import type { GardenSettings } from "../../model.ts";
 import type { MeasureResult, TrialResult } from "../../season/index.ts";
-import { capital, sayLength, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
-import { chartWidth, dot, line, marksTo, sayMark, scaleTo, svg, words } from "./chart-drawing.ts";
+import { capital, type Speech, speechOf } from "../../timeline/index.ts";
+import { type Words, wordsIn } from "../words/index.ts";
+import { chartWidth, dot, line, marksTo, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
 
 const gramsPerPound = 453.59237;
@@ -24,7 +25,9 @@ function trialChart(
 ): ChartFigure | undefined {
   const values = arms.flatMap(({ figures }) => figures.map(({ value }) => value));
   if (values.length === 0) return undefined;
-  const unit = unitOf(measure.kind, settings);
+  const speech = speechOf(settings);
+  const said = wordsIn(settings.language).recap.trial;
+  const unit = unitOf(measure.kind, speech, said);
   const scale = scaleTo(Math.max(...values) * unit.factor, 3);
   const top = 10;
   const height = 40;
@@ -34,7 +37,7 @@ function trialChart(
   const levels = marksTo(scale)
     .map((value) => {
       const at = left + (value / scale.top) * (right - left);
-      return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, sayMark(value), value === 0 ? "start" : "middle")}`;
+      return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, speech.digits(value), value === 0 ? "start" : "middle")}`;
     })
     .join("");
   const rows = arms
@@ -47,9 +50,7 @@ function trialChart(
     .join("");
   const told = arms
     .map(({ name, figures, mean }) =>
-      mean === undefined
-        ? `${name}: no figure yet`
-        : `${name}: ${unit.say(mean)} in the mean of ${sayPlural(figures.length, "figure", "figures")}`,
+      mean === undefined ? said.noFigure(name) : said.mean(name, unit.say(mean), figures.length),
     )
     .join("; ");
   const summary = `${measure.text}. ${capital(told)}.`;
@@ -58,11 +59,10 @@ function trialChart(
     title,
     summary,
     svg: svg(bottom + 26, `${title}. ${summary}`, `${levels}${rows}${words(right, bottom + 18, unit.name, "end")}`),
-    method:
-      "Each point is one figure from a note line; the upright stroke is the mean, over the pieces where several were weighed together.",
+    method: said.method,
     table: {
       title,
-      head: ["Arm", "Figures", "Mean", "Spread"],
+      head: said.heads,
       rows: arms.map(({ name, figures, mean, spread }) => [
         name,
         figures.map(({ value }) => unit.say(value)).join(", "),
@@ -73,24 +73,19 @@ function trialChart(
   };
 }
 
-function unitOf(kind: MeasureResult["measure"]["kind"], { units }: GardenSettings) {
+function unitOf(kind: MeasureResult["measure"]["kind"], speech: Speech, said: Words["recap"]["trial"]) {
+  const isUs = speech.units === "us";
   switch (kind) {
     case "weight of one":
     case "weight":
-      return units === "us"
-        ? { factor: 1 / gramsPerPound, name: "lb", say: (grams: number) => sayWeight(grams, units) }
-        : { factor: 1 / 1000, name: "kg", say: (grams: number) => sayWeight(grams, units) };
+      return { factor: isUs ? 1 / gramsPerPound : 1 / 1000, name: isUs ? "lb" : "kg", say: speech.weight };
     case "share":
-      return { factor: 100, name: "%", say: (share: number) => `${Math.round(share * 100)} %` };
+      return { factor: 100, name: "%", say: speech.share };
     case "height":
-      return {
-        factor: units === "us" ? 1 / cmPerInch : 1,
-        name: units === "us" ? "inches" : "cm",
-        say: (cm: number) => sayLength(cm, units),
-      };
+      return { factor: isUs ? 1 / cmPerInch : 1, name: isUs ? said.inches : "cm", say: speech.length };
     case "days":
-      return { factor: 1, name: "days", say: (days: number) => sayPlural(Math.round(days * 10) / 10, "day", "days") };
+      return { factor: 1, name: said.daysAxis, say: (days: number) => said.days(Math.round(days * 10) / 10) };
     case "pieces":
-      return { factor: 1, name: "pieces", say: (pieces: number) => sayNumber(Math.round(pieces * 10) / 10) };
+      return { factor: 1, name: said.piecesAxis, say: (pieces: number) => speech.digits(Math.round(pieces * 10) / 10) };
   }
 }

@@ -3,7 +3,7 @@ import { capital, type Speech, speechOf } from "../../timeline/index.ts";
 import type { SitePart } from "../page-data/plan.ts";
 import type { PageWords } from "./english.ts";
 
-const { list, many: sayMany, number }: Speech = speechOf({ language: "de", units: "metric" });
+const { list, many: sayMany }: Speech = speechOf({ language: "de", units: "metric" });
 const varieties = (n: number) => sayMany(n, "eine Sorte", "Sorten");
 
 const PARTS: Readonly<Record<SitePart, string>> = {
@@ -119,7 +119,7 @@ export const german: PageWords = {
     none: "Hier stehen Beete, sobald eine Notiz das erste nennt.",
     plan: (site, beds) => `Plan: ${site}. ${list(beds.map(({ bed, part }) => `${bed} ${PARTS[part]}`))}.`,
     planOf: (site, bed, part, neighbours) =>
-      `${bed} liegt ${PARTS[part]} von ${site}${neighbours.length === 0 ? "" : `, neben ${list(neighbours)}`}.`,
+      `${site}: ${bed} liegt ${PARTS[part]}${neighbours.length === 0 ? "" : `, daneben ${list(neighbours)}`}.`,
   },
 
   bed: {
@@ -216,10 +216,9 @@ export const german: PageWords = {
     first: "Erste",
     last: "Letzte",
     perPlant: "Je Pflanze",
-    perGround: "Je Quadratmeter",
+    perGround: { metric: "Je Quadratmeter", us: "Je ft²" },
     lastYearByThen: "Voriges Jahr bis dahin",
     worth: "Wert",
-    noAmount: "keine Menge notiert",
     each: (weight) => `je ${weight}`,
     week: {
       title: "Ernte nach Wochen",
@@ -257,7 +256,7 @@ export const german: PageWords = {
       heads: ["Gruppe", "Zahlen", "Mittel", "Streuung"],
       days: (n) => sayMany(n, "ein Tag", "Tage"),
       daysAxis: "Tage",
-      pieces: (n) => number(n),
+      inches: "Zoll",
       piecesAxis: "Stück",
     },
   },

@@ -37,7 +37,7 @@ export function amountsIn(tongue: string, units: Units, words: PintsAndQuarts): 
   };
   const spoken = (n: number, unit: keyof PintsAndQuarts) => `${digits.format(n)} ${words[unit][n === 1 ? 0 : 1]}`;
   // A space stands before the degree sign, as NIST SP 811, 7.2 has it and as Intl in English has not.
-  const degrees = (n: number, scale: string) => `${digits.format(rounded(n, 1))} ${scale}`;
+  const degrees = (n: number, scale: string) => `${digits.format(rounded(n, 1)).replace("-", "−")} ${scale}`;
   if (units === "metric")
     return {
       weight: (grams) =>
