@@ -48,7 +48,7 @@ export function knownNames(
   const standing = (beds: ReadonlySet<string>, here: boolean): Standing =>
     [...beds].some((bed) => stops.has(bed)) ? "in the film" : here ? "in the garden" : "in the records";
   const varieties = [...garden.varieties.values()];
-  const shorts = shortForms(varieties);
+  const shorts = shortForms(varieties, people(garden));
   const names = varieties.flatMap((variety) => {
     const beds = bedsOf(day, variety.id);
     const here = day.growing.has(variety.id) || day.nursery.has(variety.id);
@@ -139,9 +139,13 @@ const particles = new Set("de di du des da del la le of and the au den der".spli
 
 /**
  * What people say for short: the beginning of a title ("Rouge Vif", "Kelvedon", "Kerr's"), unless two varieties begin so,
- * it ends in "de" and the like, or it is one word that everybody says ("Early").
+ * it ends in "de" and the like, or it is one word that everybody says ("Early"), or that says whose a thing is: where
+ * Wilma lends her cloches, "the cloches are Wilma's" names no lettuce.
  */
-function shortForms(varieties: readonly Variety[]): ReadonlyMap<string, readonly string[]> {
+function shortForms(
+  varieties: readonly Variety[],
+  people: ReadonlySet<string>,
+): ReadonlyMap<string, readonly string[]> {
   const owners = new Map<string, Set<string>>();
   const forms = varieties.map((variety) => {
     const words = variety.title.split(/\s+/);
@@ -157,10 +161,30 @@ function shortForms(varieties: readonly Variety[]): ReadonlyMap<string, readonly
       beginnings.filter((form) => {
         const words = form.split(/\s+/).map(plainWord);
         const last = words.at(-1) ?? "";
-        return owners.get(keyOf(form))?.size === 1 && !particles.has(last) && !(words.length === 1 && isEveryday(last));
+        return (
+          owners.get(keyOf(form))?.size === 1 &&
+          !particles.has(last) &&
+          !(words.length === 1 && isEveryday(last)) &&
+          !people.has(owner(form))
+        );
       }),
     ]),
   );
+}
+
+/** "Wilma" of "Wilma's"; "" of anything else. */
+function owner(form: string): string {
+  return /^(\p{Lu}[\p{L}]+)['’]s$/u.exec(form)?.[1] ?? "";
+}
+
+/** Words in capitals by which the records tell where things came from, and of whom the notes speak. */
+function people({ varieties, gear, notes }: FilmingDay["garden"]): ReadonlySet<string> {
+  const told = [
+    ...[...varieties.values()].map(({ source }) => source?.name ?? ""),
+    ...[...gear.values()].map(({ from }) => from ?? ""),
+    ...notes.flatMap(({ story }) => story.map(({ text }) => text)),
+  ];
+  return new Set(told.flatMap((text) => text.match(/\p{Lu}\p{L}+(?!\p{L}|['’]s)/gu) ?? []));
 }
 
 /** First words of titles that are said of many things. */

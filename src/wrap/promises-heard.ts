@@ -64,7 +64,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       what: whatIsPromised(
         words
           .slice(from, to)
-          .map((word) => word.text.replaceAll("’", "'"))
+          .map((word) => asSaid(word))
           .join(" "),
       ),
       bed: bedOf(film, from, to),
@@ -156,6 +156,13 @@ export function whatIsPromised(text: string): string {
     .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/i, "")
     .trim();
   return withMonths(what);
+}
+
+/** The word as written, unless rules read it as others: "gonna" is taken down as "going to". */
+function asSaid(word: Word): string {
+  const written = word.text.replaceAll("’", "'");
+  const read = lower(word);
+  return read === written.toLowerCase() ? written : read;
 }
 
 /** Captions without capitals write "in july"; a record does not. */

@@ -69,20 +69,36 @@ export function statementsOf({ words, punctuated }: Speech): readonly Statement[
       /[.?!]/.test(before.mark) ||
       (!punctuated && (isSilent(before, word) || at - from >= LONGEST || isNew(texts, from, at)));
     if (!ends) continue;
-    found.push(statementOf(words, from, at, texts.slice(from, at)));
-    from = at;
+    const cut = word !== undefined && at - from >= LONGEST ? clauseBefore(texts, from, at) : at;
+    found.push(statementOf(words, from, cut, texts.slice(from, cut)));
+    from = cut;
   }
   return found;
 }
+
+/** Where a statement that grew too long is cut: at the last word that may open a clause, and not in the middle of "i'll / tell". */
+function clauseBefore(texts: readonly string[], from: number, at: number): number {
+  for (let cut = at; cut > at - LONGEST / 2; cut -= 1) {
+    if (cut - from >= SHORTEST && opensClause.test(texts[cut] ?? "") && !hangsOn.has(texts[cut - 1] ?? "")) return cut;
+  }
+  return at;
+}
+
+const opensClause = /^(?:next|when|if|once|come|so|but|and|now|then|let|over)$/;
 
 /** Nobody stops after "in" or "and", whatever the times of automatic captions say. */
 function isSilent(before: Word, word: Word): boolean {
   return word.at - before.at > SILENCE && !hangsOn.has(lower(before));
 }
 
+/** Beginnings that no clause before them runs into, whatever its last word: "…taller than me / now over here". */
+const turns = /^(?:now (?:over|here|we're)|let me know|next (?:week|month|year|time) (?:i'll|we'll|i'm|we're))\b/;
+
 function isNew(texts: readonly string[], from: number, at: number): boolean {
   const [before = "", word = "", next = ""] = texts.slice(at - 1, at + 2);
-  if (at - from < SHORTEST || hangsOn.has(before)) return false;
+  if (at - from < SHORTEST) return false;
+  if (turns.test(texts.slice(at, at + 3).join(" "))) return !/^(?:and|the|you|they|to|please)$/.test(before);
+  if (hangsOn.has(before)) return false;
   if (!anew.has(word) && anewWith.get(word)?.test(next) !== true) return false;
   const opening = texts.slice(from, from + 2);
   const carried = opensTime.test(opening[0] ?? "") || opensTime.test(opening.join(" "));
@@ -90,12 +106,14 @@ function isNew(texts: readonly string[], from: number, at: number): boolean {
 }
 
 /** Words of commitment: "i'll", "we will", "you'll", "i'm going to". */
-const commits = /^(?:i'll|we'll|you'll)$/;
+const commits = /^(?:i'll|we'll|you'll|i'm going to)$/;
 const commitsWith: ReadonlyMap<string, RegExp> = new Map(
   Object.entries({
     i: /^(?:will|shall)$/,
     we: /^(?:will|shall)$/,
     you: /^(?:will|shall)$/,
+    "i'm": /^going(?: to)?$/,
+    "we're": /^going(?: to)?$/,
   }),
 );
 
@@ -145,7 +163,24 @@ export function statement(words: readonly Word[], from: number, to: number): Sta
   return statementOf(words, from, to, words.slice(from, to).map(lower));
 }
 
-/** A word as rules look at it. */
+/** A word as rules look at it: "gonna" is "going to", "y'all" is "you". */
 export function lower({ text }: Word): string {
-  return text.toLowerCase().replaceAll("’", "'");
+  const word = text.toLowerCase().replaceAll("’", "'");
+  return plainly.get(word) ?? word;
 }
+
+/** Spoken forms that captions write as they sound. */
+const plainly: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    gonna: "going to",
+    gunna: "going to",
+    imma: "i'm going to",
+    wanna: "want to",
+    gotta: "have got to",
+    lemme: "let me",
+    "y'all": "you",
+    yall: "you",
+    ya: "you",
+    "y'all'll": "you'll",
+  }),
+);

@@ -204,3 +204,16 @@ it("every correction names a record there is", async () => {
   for (const { kind, record } of wrap.corrections)
     if (kind === "variety") expect(garden.varieties.has(record)).toBe(true);
 });
+
+it("a neighbour's name that a variety begins with is the neighbour's, where the records know her", async () => {
+  const files = {
+    "varieties/wilmas-red.md": "---\ntitle: Wilma's Red\ncrop: lettuce\n---\n",
+    "notes/2026/2026-06-01.md": "- planted 6 bought Wilma's Red in Long Bed\n",
+  };
+  const named = async (more: Readonly<Record<string, string>>) =>
+    (
+      await wrapOf(["The long bed.", "The cloches are Wilma's. Lent, for onions."], {}, { ...files, ...more })
+    ).wrap.coverage.named.map(({ variety }) => variety);
+  expect(await named({})).toEqual(["wilmas-red"]);
+  expect(await named({ "gear/cloches.md": "---\ntitle: Bell cloches\nfrom: Wilma two plots up\n---\n" })).toEqual([]);
+});

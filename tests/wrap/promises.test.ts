@@ -50,6 +50,24 @@ describe("a promise", () => {
     expect(followUps[0]).toMatchObject({ number: 1, bed: "long-bed", recorded: false });
   });
 
+  it("is heard in a run of captions without marks, said with gonna and y'all", async () => {
+    const { followUps, questions } = await heard(
+      "now here at the long bed",
+      "there's twelve musselburgh and they are about four foot tall",
+      "i'm gonna show y'all that again when it's taller than me",
+      "now over here at the squash bed we've got uchiki kuri",
+      "five of em and some weeds in between",
+      "and the crown prince has got squash bugs something terrible",
+      "next month i'll tell you whether the net did any good",
+      "let me know in the comments what y'all do about squash bugs",
+    );
+    expect(followUps.map(({ what, bed, due }) => [what, bed, due])).toEqual([
+      ["show that again when it's taller than me", "long-bed", undefined],
+      ["say whether the net did any good", "squash-bed", "2026-07-31"],
+    ]);
+    expect(questions.map(({ said }) => said)).toEqual(["let me know in the comments what y'all do about squash bugs"]);
+  });
+
   it.each([
     "I'll show you round.",
     "As you'll see, the net is off.",
