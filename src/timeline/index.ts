@@ -9,6 +9,7 @@ export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
 export type { Amount, Speech } from "./speech/speech.ts";
 export { type Language, languageOf, speechOf, tongueOf } from "./speech/speech-of.ts";
+export { eventTeller } from "./tell-event.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";
 export {
   capital,

@@ -13,6 +13,7 @@ test("gives just this", () => {
     "changes",
     "cropName",
     "englishOf",
+    "eventTeller",
     "foldChanges",
     "fullStop",
     "growGarden",
