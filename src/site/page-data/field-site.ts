@@ -10,6 +10,7 @@ import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
+import { looksPage } from "./looks.ts";
 import { recapPages } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
@@ -49,6 +50,7 @@ export function fieldSite(
     thenAndNow: thenAndNowPages(view),
     viewpoints: viewpointPages(view, (bed) => isPrivate(view, bed)),
     recaps,
+    looks: looksPage(view),
   };
 }
 
@@ -75,6 +77,7 @@ function fieldHome(
       isPrivate: isPrivate(view, bed),
     })),
     viewpoints: { href: links.viewpoints, text: view.words.field.sameSpots },
+    looks: { href: links.looks, text: view.words.field.stylePage },
     recaps: recaps.map(({ href, name }) => ({ href, text: name })),
     problems: problems(view.words, garden.problems),
   };

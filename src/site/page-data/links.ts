@@ -23,6 +23,7 @@ export interface Links {
   episode(id: string): string;
   readonly recaps: string;
   recap(id: string): string;
+  readonly looks: string;
   brief(name: string): string;
   fieldList(name: string): string;
   photo(name: string): string;
@@ -53,6 +54,7 @@ export function linksBelow(base: string): Links {
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
     recap: (id) => `${below("recaps", id)}/`,
+    looks: `${base}looks/`,
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),

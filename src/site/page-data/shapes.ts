@@ -12,6 +12,7 @@ import type {
   WeekStrip,
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
+import type { LooksPage } from "./looks-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
@@ -391,6 +392,7 @@ export interface EpisodeStopShown {
 
 export interface FieldSite {
   readonly frame: SiteFrame;
+  readonly looks: LooksPage;
   readonly home: FieldHomePage;
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
@@ -421,6 +423,8 @@ export interface FieldHomePage {
     readonly isPrivate: boolean;
   }[];
   readonly viewpoints: Link;
+  /** How the pages look. */
+  readonly looks: Link;
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
 }
