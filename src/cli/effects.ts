@@ -24,6 +24,8 @@ export interface Effects {
   err(line: string): void;
   /** Redraws the progress line; only called when `terminal`. */
   redraw(line: string): void;
+  /** Writes a line with the colours in it; only called when `terminal`. */
+  draw(line: string): void;
   /** Today in an IANA time zone. */
   today(timeZone: string): Day;
   openRecords(dir: string): Promise<RecordsFolder>;
@@ -54,9 +56,10 @@ export function realEffects(): Effects {
   return {
     cwd: process.cwd(),
     terminal: stderr.isTTY === true,
-    out: (line) => void stdout.write(`${line}\n`),
-    err: (line) => void stderr.write(`${line}\n`),
-    redraw: (line) => void stderr.write(`\r\u001b[2K${line}`),
+    out: (line) => void stdout.write(`${stdout.isTTY ? withoutControls(line) : line}\n`),
+    err: (line) => void stderr.write(`${stderr.isTTY ? withoutControls(line) : line}\n`),
+    redraw: (line) => void stderr.write(`\r\u001b[2K${withoutControls(line)}`),
+    draw: (line) => void stderr.write(`${line}\n`),
     today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
     openRecords: openRecordsFolder,
     readText,
@@ -76,6 +79,14 @@ export function realEffects(): Effects {
       return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
     },
   };
+}
+
+/**
+ * Records and file names are shown as they are, and some characters would be taken for orders by the terminal (C0 and C1
+ * controls, ECMA-48) or turn the reading direction of the line. Tabs and line ends stay.
+ */
+export function withoutControls(text: string): string {
+  return text.replace(/[^\P{Cc}\t\n]|[\u202a-\u202e\u2066-\u2069]/gu, "\ufffd");
 }
 
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {

@@ -48,5 +48,5 @@ function showCode(door: Door, url: string, effects: Effects): void {
   if (code === undefined) return;
   effects.out(`Code for the next device: ${code.slice(0, 3)} ${code.slice(3)}`);
   if (!effects.terminal) return;
-  for (const line of terminalQr(`${url}?code=${code}`)) effects.err(line);
+  for (const line of terminalQr(`${url}?code=${code}`)) effects.draw(line);
 }

@@ -186,13 +186,13 @@ test("a port that is taken gives way to another", async () => {
 test("two sites served: both on this machine, and the private one by code at the address, told and drawn in the terminal", async () => {
   const [publicDir, privateDir] = [await site("public"), await site("private")];
   const out: string[] = [];
-  const err: string[] = [];
+  const drawn: string[] = [];
   const seen: string[] = [];
   const effects: Effects = {
     ...realEffects(),
     terminal: true,
     out: (line) => void out.push(line),
-    err: (line) => void err.push(line),
+    draw: (line) => void drawn.push(line),
     async untilStopped() {
       const [open, own] = Array.from(
         out.join("\n").matchAll(/http:\/\/127\.0\.0\.1:\d+\/(?:garden\/)?/g),
@@ -202,7 +202,7 @@ test("two sites served: both on this machine, and the private one by code at the
       const phone = /http:\/\/127\.0\.0\.2:\d+\//.exec(out.join("\n"))?.[0] ?? "";
       const code = /Code for the next device: (\d{3}) (\d{3})/.exec(out.join("\n"));
       expect((await ask(phone)).status).toBe(401);
-      expect(await readQr(err)).toBe(`${phone}?code=${code?.[1]}${code?.[2]}`);
+      expect(await readQr(drawn)).toBe(`${phone}?code=${code?.[1]}${code?.[2]}`);
       expect((await ask(`${phone}?code=${code?.[1]}${code?.[2]}`)).status).toBe(303);
     },
   };
@@ -225,6 +225,7 @@ test("without a terminal the code is told in words only", async () => {
     terminal: false,
     out: (line) => void out.push(line),
     err: (line) => void err.push(line),
+    draw: (line) => void err.push(line),
     untilStopped: () => Promise.resolve(),
   };
   await serveSites(

@@ -41,9 +41,9 @@ export function viewpointsOf(view: View, bed: Bed): readonly Omit<ViewpointPage,
   });
 }
 
-/** What cannot name a folder has no photos and can have no address. */
+/** What cannot name a folder on every disk has no photos and can have no address. */
 function isFolderName(name: string): boolean {
-  return name !== "." && name !== ".." && !/[/\\]/u.test(name);
+  return /^[^/\\\p{Cc}\p{Cf}]{1,100}$/u.test(name) && !/^\.+$/u.test(name);
 }
 
 function sayGap(view: View, last: ShownPhoto | undefined): string {
