@@ -1,7 +1,7 @@
 /** A page per bed, and the list of beds by site. */
 import { yearOf } from "../../calendar.ts";
 import type { Bed, DatedWork, Planting } from "../../model.ts";
-import { capital, changes, fullStop } from "../../timeline/index.ts";
+import { type Amount, capital, changes, fullStop, type Speech } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
@@ -144,14 +144,16 @@ export function sayGrowing(view: View, bed: Bed): string {
   return fullStop(capital(view.speech.list(few)));
 }
 
-/** "8 m by 1.2 m, facing south."; empty when the records tell neither. */
-export function bedSize({ speech, words }: View, { size, facing }: Bed): string {
+/** "8 m by 1.2 m, facing south.", with the size in the other units; undefined when the records tell neither. */
+export function bedSize({ speech, words }: View, { size, facing }: Bed): Amount | undefined {
   const { bed: said } = words.sentences;
-  const about = [
-    size === undefined ? undefined : said.size(speech.length(size.length * 100), speech.length(size.width * 100)),
-    facing === undefined ? undefined : said.facing(facing),
-  ].filter((part) => part !== undefined);
-  return about.length === 0 ? "" : fullStop(capital(about.join(", ")));
+  const sides = ({ length }: Pick<Speech, "length">) =>
+    size === undefined ? undefined : said.size(length(size.length * 100), length(size.width * 100));
+  const about = [sides(speech), facing === undefined ? undefined : said.facing(facing)].filter(
+    (part) => part !== undefined,
+  );
+  if (about.length === 0) return undefined;
+  return { text: fullStop(capital(about.join(", "))), other: sides(speech.otherUnits) };
 }
 
 /** How a bed was made and what stands in it, as short sentences. */

@@ -1,5 +1,5 @@
 /** What pages show of photos of one spot laid over one another, and of growth measured in them. */
-import type { Link, Picture } from "./shapes.ts";
+import type { Amount, Link, Picture } from "./shapes.ts";
 
 /** The same spot on two days. */
 export interface PicturePair {
@@ -92,7 +92,7 @@ export interface GrowthChart {
   readonly across: readonly { readonly at: number; readonly text: string }[];
   readonly up: readonly { readonly at: number; readonly text: string }[];
   readonly lines: readonly ChartLine[];
-  readonly table: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] };
+  readonly table: { readonly head: readonly string[]; readonly rows: readonly (readonly (string | Amount)[])[] };
 }
 
 /** Then and now of one bed. */

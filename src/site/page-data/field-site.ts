@@ -94,7 +94,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
     isPrivate: isPrivate(view, bed),
     site: bed.site === undefined ? undefined : garden.sites.get(bed.site)?.title,
     facts: [
-      ...[bedSize(view, bed)].filter((size) => size !== ""),
+      ...[bedSize(view, bed)?.text].filter((size) => size !== undefined),
       ...bedFacts(view, bed),
       ...bed.shade.map((shade) => fullStop(field.shade(shade))),
     ],

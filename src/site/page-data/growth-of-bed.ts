@@ -114,9 +114,7 @@ export function heightChart(
         rows: newest.map(({ day, name, value, uncertainty, source }) => [
           speech.day(day, view.today),
           ...(several ? [name] : []),
-          uncertainty === undefined
-            ? speech.length(value)
-            : heights.giveOrTake(speech.length(value), speech.length(Math.max(1, Math.round(uncertainty)))),
+          { text: sayHeight(view, value, uncertainty), other: speech.otherUnits.length(value) },
           sayStep(view, Math.round(steps.get(source) ?? Number.NaN), speech.length),
         ]),
       },
@@ -125,6 +123,13 @@ export function heightChart(
     },
     { top: scale.top * cm, step: scale.step * cm },
   );
+}
+
+/** "1.1 m", "1.1 m, give or take 3 cm" */
+function sayHeight({ speech, words }: View, cm: number, uncertainty: number | undefined): string {
+  const length = speech.length(cm);
+  if (uncertainty === undefined) return length;
+  return words.sentences.heights.giveOrTake(length, speech.length(Math.max(1, Math.round(uncertainty))));
 }
 
 function sayHeights({ speech, words }: View, name: string, points: readonly GrowthPoint[]): string {

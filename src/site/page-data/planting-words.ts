@@ -1,7 +1,7 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
 import { yearOf } from "../../calendar.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
-import { speechOf, yearOfLife } from "../../timeline/index.ts";
+import { type Amount, type Speech, speechOf, yearOfLife } from "../../timeline/index.ts";
 import { wordsIn } from "../words/index.ts";
 
 /** In the order in which they are told. */
@@ -18,13 +18,29 @@ export function sayPicked(
   const speech = speechOf(settings);
   const { sentences } = wordsIn(settings.language);
   return speech.list([
-    ...(picked.grams > 0 ? [speech.weight(picked.grams)] : []),
-    ...(picked.litres > 0 ? [speech.volume(picked.litres)] : []),
+    ...sayMeasured(picked, speech),
     ...UNITS.flatMap((unit) => {
       const n = picked.counts[unit] ?? 0;
       return n > 0 ? [sentences.pieces(n, unit)] : [];
     }),
   ]);
+}
+
+/** The same, with its weights and volumes in the other units: "1.4 kg and three bunches", "3.1 lb". */
+export function pickedAmount(
+  picked: Pick<Picked, "grams" | "litres" | "counts">,
+  settings: Pick<GardenSettings, "language" | "units">,
+): Amount {
+  const speech = speechOf(settings);
+  const other = sayMeasured(picked, speech.otherUnits);
+  return { text: sayPicked(picked, settings), other: other.length === 0 ? undefined : speech.list(other) };
+}
+
+function sayMeasured(
+  { grams, litres }: Pick<Picked, "grams" | "litres">,
+  { weight, volume }: Pick<Speech, "weight" | "volume">,
+): readonly string[] {
+  return [...(grams > 0 ? [weight(grams)] : []), ...(litres > 0 ? [volume(litres)] : [])];
 }
 
 /** "Six plants in row 2, sown on 21 April and planted out on 24 May. In flower since 2 July. 1.4 kg picked so far." */

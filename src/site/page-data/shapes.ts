@@ -3,6 +3,7 @@
  * Pages and components import types from here and from nowhere else.
  */
 
+import type { Amount } from "../../timeline/index.ts";
 import type {
   AgedPicture,
   Comparison,
@@ -15,6 +16,7 @@ import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { LooksPage } from "./looks-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
+export type { Amount } from "../../timeline/index.ts";
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
 
@@ -244,7 +246,7 @@ export interface VarietyPage {
   readonly source?: SourceLine | undefined;
   readonly now: readonly GrownHere[];
   readonly before: readonly { readonly year: number; readonly plantings: readonly GrownHere[] }[];
-  readonly picked: readonly { readonly year: number; readonly amount: string; readonly times: string }[];
+  readonly picked: readonly { readonly year: number; readonly amount: Amount; readonly times: string }[];
   readonly seenIn: readonly SeenIn[];
   readonly about: string;
   readonly notes: readonly NotebookDay[];
@@ -328,8 +330,8 @@ export interface BedPage {
   readonly name: string;
   readonly site?: string | undefined;
   readonly placeName?: string | undefined;
-  /** "8 m by 1.2 m, facing south."; may be empty. */
-  readonly size: string;
+  /** "8 m by 1.2 m, facing south."; undefined when the records tell neither. */
+  readonly size?: Amount | undefined;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;

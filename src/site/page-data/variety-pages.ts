@@ -1,12 +1,12 @@
 /** A page per variety, and the one sentence that says how it did. */
 import { daysBetween, yearOf } from "../../calendar.ts";
 import type { Planting, Stage, Variety } from "../../model.ts";
-import { capital } from "../../timeline/index.ts";
+import { type Amount, capital } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import type { YearPicked } from "./harvests.ts";
 import { notebooks } from "./notebook.ts";
-import { sayPicked, sayPlanting } from "./planting-words.ts";
+import { pickedAmount, sayPicked, sayPlanting } from "./planting-words.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
@@ -56,7 +56,7 @@ function varietyPage(
       .sort(([a], [b]) => b - a)
       .map(([year, of]) => ({
         year,
-        amount: capital(sayPicked(of, garden.settings)) || view.words.variety.notMeasured,
+        amount: amountOf(view, of),
         times: view.speech.digits(of.times),
       })),
     seenIn: shown.byVariety.get(variety.id) ?? [],
@@ -86,17 +86,23 @@ function varietyPage(
   }
 }
 
+/** "1.4 kg and three bunches", in other units "3.1 lb". */
+function amountOf({ garden, words }: View, picked: YearPicked): Amount {
+  const { text, other } = pickedAmount(picked, garden.settings);
+  return { text: capital(text) || words.variety.notMeasured, other };
+}
+
 /** One sentence: what it gave this year, else how it stands, else how it ended when it was last grown. */
 export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<number, YearPicked>): string {
   const { garden, today, speech } = view;
   const { result } = view.words.sentences;
   const day = (of: string) => speech.day(of, today);
-  const amountOf = (year: YearPicked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
+  const sayAmount = (year: YearPicked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;
   const thisYear = picked.get(yearOf(today));
-  if (thisYear?.first !== undefined) return result.picked(amountOf(thisYear), day(thisYear.first), thisYear.times);
+  if (thisYear?.first !== undefined) return result.picked(sayAmount(thisYear), day(thisYear.first), thisYear.times);
   const latest = furthest(now);
   if (latest !== undefined) {
     const bed = bedName(latest);
@@ -112,7 +118,7 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   const last = plantings.at(-1);
   if (last?.ended === undefined) return result.never;
   const year = yearOf(last.ended);
-  const amount = amountOf(picked.get(year));
+  const amount = sayAmount(picked.get(year));
   return result.last(year === yearOf(today) ? undefined : year, amount, last.stage === "lost");
 }
 
