@@ -479,8 +479,12 @@ export interface Photo {
   readonly varieties: readonly string[];
   readonly caption?: string | undefined;
   readonly credit?: string | undefined;
+  /** Degrees clockwise by which it is turned beyond what its file says, where the file says it wrong. */
+  readonly turn?: QuarterTurn | undefined;
   readonly private: boolean;
 }
+
+export type QuarterTurn = 90 | 180 | 270;
 
 // ----------------------------------------------------------------------------------------------------------- records
 
@@ -516,6 +520,7 @@ export interface PhotoSidecar {
   readonly varieties: readonly string[];
   readonly caption?: string | undefined;
   readonly credit?: string | undefined;
+  readonly turn?: QuarterTurn | undefined;
   readonly private: boolean;
   /** Tops of plants that stand beside the viewpoint's stake, by variety id, as fractions of this photo's width and height. */
   readonly plantTops?: readonly { readonly variety: string; readonly top: readonly [number, number] }[] | undefined;

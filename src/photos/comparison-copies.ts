@@ -39,7 +39,11 @@ export async function publishComparisons(
   viewpoints: readonly AlignedViewpoint[],
   { recordsDir, cacheDir, today, onProgress }: ComparisonOptions,
 ): Promise<ReadonlyMap<string, PublishedPhoto>> {
-  const pixels = await PhotoPixels.open(recordsDir, cacheDir);
+  const pixels = await PhotoPixels.open(
+    recordsDir,
+    cacheDir,
+    viewpoints.flatMap(({ reference, photos }) => [reference, ...photos.map(({ photo }) => photo)]),
+  );
   const cache = new CopyCache(cacheDir);
   await cache.open();
   const threads = new MeasureThreads();

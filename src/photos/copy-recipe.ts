@@ -1,4 +1,5 @@
 /** How published copies are made. Everything that changes a byte of them stands here and is part of their key. */
+import type { QuarterTurn } from "../model.ts";
 
 /**
  * Widths in CSS pixels times the screen densities that the pages ask for: a photo in a strip, a phone across, a sharper phone
@@ -35,7 +36,7 @@ export interface CopyRecipe {
 }
 
 /** What beside the source's own bytes decides the copies' bytes. */
-export function recipeKey({ widths, formats }: CopyRecipe, credit: string | undefined): string {
+export function recipeKey({ widths, formats }: CopyRecipe, credit: string | undefined, turn?: QuarterTurn): string {
   return JSON.stringify([
     recipeVersion,
     widths,
@@ -45,5 +46,6 @@ export function recipeKey({ widths, formats }: CopyRecipe, credit: string | unde
     jpegSettings,
     longestSide,
     credit ?? "",
+    ...(turn === undefined ? [] : [turn]),
   ]);
 }

@@ -44,7 +44,7 @@ const coverVersion = 2;
 export async function measureGrowth(garden: Garden, options: MeasureOptions): Promise<MeasuredGarden> {
   const { recordsDir, cacheDir, only, onProgress } = options;
   const cache = await MeasureCache.open(cacheDir);
-  const pixels = await PhotoPixels.open(recordsDir, cacheDir);
+  const pixels = await PhotoPixels.open(recordsDir, cacheDir, garden.photos);
   const tools: MeasuringTools = { pixels, cache, threads: new MeasureThreads() };
   const all = viewpointsOf(garden.photos).map((photos) => new ViewpointSeries(photos, tools));
   const wanted = all.flatMap((series) =>

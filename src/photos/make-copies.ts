@@ -1,5 +1,6 @@
 /** One photo's copies: decoded once, turned upright, in sRGB, without any metadata. */
 import sharp, { type Sharp } from "sharp";
+import type { QuarterTurn } from "../model.ts";
 import {
   avifSettings,
   type CopyFormat,
@@ -43,14 +44,14 @@ export function readySharp(): void {
 
 /**
  * Copies of a source at the widths given, none wider than the source itself. A credit, if any, is the only metadata they
- * carry. Throws when the source cannot be decoded.
+ * carry; `turn` is by how much the file's own orientation is wrong. Throws when the source cannot be decoded.
  */
 export async function makeCopies(
   source: Uint8Array,
   { widths, formats }: CopyRecipe,
-  credit?: string,
+  { credit, turn }: { readonly credit?: string | undefined; readonly turn?: QuarterTurn | undefined } = {},
 ): Promise<Copies> {
-  const largest = await decode(source, Math.max(...widths));
+  const largest = await decode(source, Math.max(...widths), turn);
   const wanted = [...new Set(widths.map((width) => Math.min(width, largest.width)))].sort((a, b) => a - b);
   const copies: Copy[] = [];
   let smallest = largest;
@@ -68,10 +69,10 @@ export async function makeCopies(
  * Decodes at the scale nearest above what is wanted (JPEG and WebP shrink while they decode). Colours are taken through
  * the source's profile to sRGB; transparency gets white behind it; of an animation the first frame is taken.
  */
-async function decode(source: Uint8Array, width: number): Promise<Raster> {
+async function decode(source: Uint8Array, width: number, turn: QuarterTurn | undefined): Promise<Raster> {
   // "error" lets pass what decoders only warn of, such as stray bytes between segments, and stops at cut-off pictures.
-  const { data, info } = await sharp(source, { failOn: "error", limitInputPixels: pixelLimit })
-    .autoOrient()
+  const upright = sharp(source, { failOn: "error", limitInputPixels: pixelLimit }).autoOrient();
+  const { data, info } = await (turn === undefined ? upright : upright.rotate(turn))
     .resize({ width, height: longestSide, fit: "inside", withoutEnlargement: true })
     .flatten({ background: "#ffffff" })
     .toColourspace("srgb")

@@ -3,7 +3,7 @@ import { readFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import path from "node:path";
 import pLimit from "p-limit";
-import type { Photo, Problem } from "../model.ts";
+import type { Photo, Problem, QuarterTurn } from "../model.ts";
 import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
 import { type CopyFormat, pageWidths, recipeKey, usualFormats } from "./copy-recipe.ts";
 import { damageProblem } from "./damage.ts";
@@ -40,26 +40,26 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
   await cache.open();
   const hashes = await SourceHashes.open(options.cacheDir);
   const heic = new HeicPictures();
-  const madeOf = async (bytes: Uint8Array, credit: string | undefined) =>
-    makeCopies(
-      imageKind(bytes) === "heic" ? await heic.decode(bytes, Math.max(...recipe.widths)) : bytes,
-      recipe,
+  const madeOf = async (bytes: Uint8Array, credit: string | undefined, turn: QuarterTurn | undefined) =>
+    makeCopies(imageKind(bytes) === "heic" ? await heic.decode(bytes, Math.max(...recipe.widths)) : bytes, recipe, {
       credit,
-    );
+      turn,
+    });
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
   let done = 0;
   // One more than cores: while a photo is read, hashed or written, another keeps the core busy.
   const limit = pLimit(options.concurrency ?? availableParallelism() + 1);
   try {
-    await limit.map(photos, async ({ path: photo, credit: maker }) => {
+    await limit.map(photos, async ({ path: photo, credit: maker, turn }) => {
       const onDisk = path.join(options.recordsDir, ...photo.split("/"));
       try {
         const { hash, bytes } = await hashes.of(photo, onDisk);
         const credit = options.creditInFiles === true ? maker : undefined;
-        const key = copyKey(hash, recipeKey(recipe, credit));
+        const key = copyKey(hash, recipeKey(recipe, credit, turn));
         const copies =
-          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)), credit)));
+          (await cache.find(key)) ??
+          (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)), credit, turn)));
         found.set(photo, copies);
       } catch (error) {
         problems.push(damageProblem(photo, error));

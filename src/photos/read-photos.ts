@@ -76,6 +76,7 @@ async function readPhoto(
     varieties: sidecar?.varieties ?? [],
     caption: sidecar?.caption,
     credit: sidecar?.credit,
+    ...(sidecar?.turn !== undefined && { turn: sidecar.turn }),
     private: sidecar?.private === true || isKeptBack(bed, site, records),
   };
   const problems: Problem[] = [];

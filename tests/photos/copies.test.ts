@@ -5,6 +5,7 @@ import sharp from "sharp";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import type { Photo } from "../../src/model.ts";
 import { creditXmp, imageMetadataBlocks, onlyCredit, publishPhotos } from "../../src/photos/index.ts";
+import { PhotoPixels } from "../../src/photos/photo-pixels.ts";
 import { drawn, tag, tiff, withExif, withSegment } from "./drawn.ts";
 
 let dir: string;
@@ -385,4 +386,39 @@ describe("photos that cannot be opened are reported, and the others go on", () =
       expect((await copiesOf(name, await drawn(64, 48).jpeg().toBuffer())).files).toHaveLength(2);
     },
   );
+});
+
+test("a photo that a person turned is turned in its copies and where it is measured, and making it anew when the word changes", async () => {
+  // Red to the left, blue to the right.
+  const halves = await sharp(
+    Buffer.concat(
+      Array.from({ length: 60 }, () =>
+        Buffer.from([...Array(40).fill([220, 20, 20]), ...Array(40).fill([20, 20, 220])].flat()),
+      ),
+    ),
+    { raw: { width: 80, height: 60, channels: 3 } },
+  )
+    .jpeg({ quality: 95 })
+    .toBuffer();
+  const plain = await put("halves.jpg", halves);
+  const top = async (turn?: 90 | 180 | 270) => {
+    const { copies } = await publish([{ ...plain, turn }]);
+    const { width, height, files } = copies.get(plain.path) ?? { width: 0, height: 0, files: [] };
+    const [red = 0, , blue = 0] = await colourAt(files.at(-1)?.cachePath ?? "", 4, 4);
+    return [width, height, red > blue ? "red" : "blue"];
+  };
+  expect(await top()).toEqual([80, 60, "red"]);
+  expect(await top(180)).toEqual([80, 60, "blue"]);
+  expect(await top(90)).toEqual([60, 80, "red"]);
+  expect(await top(270)).toEqual([60, 80, "blue"]);
+
+  const pixels = await PhotoPixels.open(path.join(dir, "records"), path.join(dir, "cache"), [{ ...plain, turn: 90 }]);
+  const measured = await pixels.rgb(plain.path, 60);
+  expect([await pixels.shape(plain.path), measured.width, measured.height]).toEqual([
+    { width: 60, height: 80 },
+    60,
+    80,
+  ]);
+  expect((measured.data[0] ?? 0) > (measured.data[2] ?? 0)).toBe(true);
+  await pixels.close({ keepHashes: false });
 });

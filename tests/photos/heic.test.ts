@@ -46,6 +46,18 @@ test("its day and its place on Earth are found like any other photo's", async ()
   expect(photos[0]).toMatchObject({ instant: "2026-05-16T17:05:09.000Z", dateBasis: "exif offset", bed: "long-bed" });
 });
 
+test("one whose container does not turn it, though its EXIF would, is turned by a person's word", async () => {
+  const name = "turned-by-exif-only.heic";
+  await cp(path.join(fixtures, name), path.join(dir, name));
+  const { copies } = await publishPhotos(
+    [{ path: name, dateBasis: "unknown", varieties: [], private: false, turn: 90 }],
+    { recordsDir: dir, cacheDir: path.join(dir, "cache") },
+  );
+  const published = copies.get(name);
+  expect([published?.width, published?.height]).toEqual([96, 128]);
+  expect(await darkCorner(published?.files.at(-1)?.cachePath ?? "", 96, 128)).toBe("top right");
+});
+
 test.each([
   ["upright.heic", 128, 96, "top left"],
   // The container turns it, and EXIF says so again: one turn.

@@ -388,7 +388,7 @@ test("photos with their sidecars, and weather files that are only found", async 
     "varieties/boltardy.md": file("title: Boltardy\ncrop: beetroot"),
     "photos/long-bed/gate/a.JPG": "",
     "photos/long-bed/gate/a.md": file(
-      "date: 2026-05-16\nbed: Long Bed\nviewpoint: gate\nvarieties: Boltardy\ncredit: a neighbour",
+      "date: 2026-05-16\nbed: Long Bed\nviewpoint: gate\nvarieties: Boltardy\ncredit: a neighbour\nturn: 90°",
       "\nThe first row up.\n",
     ),
     "photos/2026-05-16/b.heic": "",
@@ -406,6 +406,7 @@ test("photos with their sidecars, and weather files that are only found", async 
       varieties: ["boltardy"],
       caption: "The first row up.",
       credit: "a neighbour",
+      turn: 90,
       private: false,
     },
   ]);

@@ -1,8 +1,20 @@
 /** gate.md beside gate.jpg: words and corrections for one photo. */
 import * as z from "zod";
 import type { PhotoSidecar } from "../../model.ts";
-import { day, framePoint, names, text } from "./fields.ts";
+import { day, framePoint, names, readAs, text, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
+
+/** Quarter turns clockwise. */
+const turn = readAs((written) => {
+  const degrees = Number(written.replace(/\s*(?:°|degrees?)$/i, ""));
+  const value = ([90, 180, 270] as const).find((one) => one === (degrees + 360) % 360);
+  return value === undefined
+    ? wrongValue(
+        `"${written}" is no quarter turn.`,
+        "Write 90, 180 or 270: degrees clockwise from how it is shown now.",
+      )
+    : { value };
+});
 
 export const sidecarSchema = z.strictObject({
   ...recordKeys,
@@ -12,6 +24,7 @@ export const sidecarSchema = z.strictObject({
   varieties: names.optional(),
   caption: text.optional(),
   credit: text.optional(),
+  turn: turn.optional(),
   heights: z.array(z.strictObject({ variety: text, top: framePoint })).optional(),
 });
 
@@ -36,6 +49,7 @@ export function makeSidecar(front: z.output<typeof sidecarSchema>, links: Sideca
     varieties,
     caption,
     credit: front.credit,
+    turn: front.turn,
     plantTops,
     private: links.private,
   };
