@@ -64,17 +64,35 @@ const unitWords: Readonly<Record<PickUnit, readonly [one: string, many: string]>
   piece: ["piece", "pieces"],
 };
 
+/** How amounts are said in a language. */
+export interface AmountWords {
+  weight(grams: number): string;
+  volume(litres: number): string;
+  pieces(n: number, unit: PickUnit): string;
+  list(parts: readonly string[]): string;
+}
+
 /** "4.2 kg", "twelve stems", "20 roots, 900 g", "1.2 kg and five heads"; undefined when only the picking itself was noted. */
 export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | undefined {
+  return sayHarvestIn(sum, {
+    weight: (grams) => sayWeight(grams, settings.units),
+    volume: (litres) => sayVolume(litres, settings.units),
+    pieces: (n, unit) => sayPlural(n, ...unitWords[unit]),
+    list: (parts) => sayList(parts),
+  });
+}
+
+export function sayHarvestIn(sum: HarvestSum, { weight, volume, pieces: say, list }: AmountWords): string | undefined {
   const measures = [
-    ...(sum.grams > 0 ? [sayWeight(sum.grams, settings.units)] : []),
-    ...(sum.litres > 0 ? [sayVolume(sum.litres, settings.units)] : []),
+    ...(sum.grams > 0 ? [weight(sum.grams)] : []),
+    ...(sum.litres > 0 ? [volume(sum.litres)] : []),
   ];
-  const pieces = sayPieces(sum.counted);
-  if (sum.weighed.size === 0 || sum.weightAlone) return listOrNothing([...measures, ...pieces]);
+  const pieces = (all: Pieces) => [...all].map(([unit, count]) => say(count, unit));
+  const listed = (parts: readonly string[]) => (parts.length === 0 ? undefined : list(parts));
+  if (sum.weighed.size === 0 || sum.weightAlone) return listed([...measures, ...pieces(sum.counted)]);
   // All pieces were counted; where some were weighed and some not, the number alone tells the truth.
-  if (sum.counted.size === 0) return `${sayList(sayPieces(sum.weighed))}, ${sayList(measures)}`;
-  return listOrNothing(sayPieces(added(sum.weighed, sum.counted)));
+  if (sum.counted.size === 0) return `${list(pieces(sum.weighed))}, ${list(measures)}`;
+  return listed(pieces(added(sum.weighed, sum.counted)));
 }
 
 /** The same with what it was: "4.2 kg of Alderman peas", "28 bulbs of Germidour garlic, 1.9 kg in all". */
@@ -83,14 +101,6 @@ export function sayHarvestOf(sum: HarvestSum, produce: string, settings: GardenS
   if (said === undefined) return undefined;
   const both = sum.weighed.size > 0 && !sum.weightAlone && sum.counted.size === 0;
   return both ? `${said.replace(", ", ` of ${produce}, `)} in all` : `${said} of ${produce}`;
-}
-
-function listOrNothing(parts: readonly string[]): string | undefined {
-  return parts.length === 0 ? undefined : sayList(parts);
-}
-
-function sayPieces(pieces: Pieces): string[] {
-  return [...pieces].map(([unit, count]) => sayPlural(count, ...unitWords[unit]));
 }
 
 function added(a: Pieces, b: Pieces): Pieces {

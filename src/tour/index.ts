@@ -34,10 +34,12 @@ export { type FactParagraph, factParagraphs } from "./facts.ts";
 export { offFilm } from "./film-time.ts";
 export { photosCompared } from "./growth-lines.ts";
 export {
+  type AmountWords,
   comparable,
   type HarvestSum,
   harvestSize,
   sayHarvest,
+  sayHarvestIn,
   sayHarvestOf,
   sayPickings,
   sumOf,
