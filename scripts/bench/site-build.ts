@@ -8,10 +8,11 @@ import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { realEffects } from "../../src/cli/effects.ts";
 import { loadGarden } from "../../src/cli/load-garden.ts";
-import { buildRoot } from "../../src/site/astro-build.ts";
 import { buildSites, publicGarden } from "../../src/site/index.ts";
+import { makePages } from "../../src/site/make-pages.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
-import { inWorkFolder } from "../../src/site/work-folder.ts";
+import { PUBLIC_PAGES } from "../../src/site/page-table.ts";
+import { amongPageSources, inWorkFolder } from "../../src/site/work-folder.ts";
 
 const [mode = "", recordsDir = "", cache = "", sizesFile = ""] = process.argv.slice(2);
 const TODAY = "2026-11-20";
@@ -19,9 +20,8 @@ process.env.PLOTREEL_CACHE = cache;
 const out = path.resolve(cache, `out-${mode}`);
 
 const CONSTANT_PAGE = `---
-import data from "virtual:constant";
 export function getStaticPaths() {
-  return data.texts.map((text, id) => ({ params: { id: String(id) }, props: { text } }));
+  return globalThis[Symbol.for("constant")].map((text, id) => ({ params: { id: String(id) }, props: { text } }));
 }
 const { text } = Astro.props;
 ---
@@ -37,7 +37,7 @@ async function pages() {
   const ms = await inWorkFolder(path.resolve(cacheDir), async (work) => {
     const began = performance.now();
     const data = publicSite(publicGarden(garden), TODAY, new Map());
-    await buildRoot({ root: path.join(work, "public"), outDir: out, base: "/", module: "public-site", data });
+    await makePages({ name: "public", pages: PUBLIC_PAGES, base: "/" }, data, { cacheDir, work, outDir: out });
     return performance.now() - began;
   });
   const files = (await readdir(out, { recursive: true })).filter((file) => file.endsWith(".html"));
@@ -63,14 +63,25 @@ async function whole() {
 /** What Astro needs for the same number of pages with the same number of bytes when there is nothing to work out. */
 async function constant() {
   const sizes = JSON.parse(await readFile(sizesFile, "utf8")) as number[];
-  const ms = await inWorkFolder(path.resolve(cache), async (work) => {
-    const root = path.join(work, "constant");
-    await mkdir(path.join(root, "pages"), { recursive: true });
-    await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
-    const data = { frame: { language: "en" }, texts: sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, size)) };
-    const began = performance.now();
-    await buildRoot({ root, outDir: out, base: "/", module: "constant", data });
-    return performance.now() - began;
-  });
+  const ms = await inWorkFolder(path.resolve(cache), (work) =>
+    amongPageSources(path.join(work, "constant"), async () => {
+      const root = path.join(process.cwd(), "constant");
+      await mkdir(path.join(root, "pages"), { recursive: true });
+      await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
+      const texts = sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, size));
+      (globalThis as Record<symbol, unknown>)[Symbol.for("constant")] = texts;
+      const { build } = await import("astro");
+      const began = performance.now();
+      await build({
+        configFile: false,
+        logLevel: "warn",
+        root,
+        srcDir: root,
+        outDir: out,
+        vite: { environments: { prerender: { resolve: { noExternal: true } } } },
+      });
+      return performance.now() - began;
+    }),
+  );
   return { ms, pages: sizes.length };
 }

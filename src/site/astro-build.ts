@@ -1,19 +1,18 @@
 /**
- * The one place that calls Astro. Its `build` is marked experimental, so Astro is pinned exactly and everything we rely
- * on stands here.
+ * The place that calls Astro: it turns templates into code that makes pages, once for a version of the tool, and
+ * compiled-pages.ts runs that code. Astro's `build` is marked experimental, so Astro is pinned exactly and everything we
+ * rely on stands in these two files.
  */
-import { cp, rename } from "node:fs/promises";
-import type { IncomingMessage, ServerResponse } from "node:http";
+import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
-import { type AstroInlineConfig, build, dev, type ViteUserConfig } from "astro";
-import { countNewest, FOLLOW_PATH, newest } from "./components/follow.ts";
-import type { SiteFrame } from "./page-data/shapes.ts";
-import { withoutDirectionControls } from "./without-direction-controls.ts";
-import { wordsIn } from "./words/index.ts";
+import type { AstroInlineConfig, ViteUserConfig } from "astro";
 
 type VitePlugin = Extract<NonNullable<NonNullable<ViteUserConfig["plugins"]>[number]>, { name: string }>;
 
-/** One site's pages and what they show. */
+/** By path, relative, with forward slashes. */
+export type Files = ReadonlyMap<string, Uint8Array>;
+
+/** One site's templates. */
 export interface SiteRoot {
   /** Folder of the Astro root within the work folder, absolute. */
   readonly root: string;
@@ -21,104 +20,75 @@ export interface SiteRoot {
   readonly base: string;
   /** Address without path, for canonical links. */
   readonly address?: string | undefined;
-  /** What `import data from "virtual:…"` gives the pages, by module name. One root gets one module, so that no page can ask for another root's. */
-  readonly module: string;
-  readonly data: SiteData;
+  /**
+   * What templates import from `virtual:…`, by name: the site's data, and words. One root gets one name for its data, so
+   * that no page can ask for another root's.
+   */
+  readonly modules: readonly string[];
 }
 
-/** All that must be known of the data here: its language, which chooses the words of the pages. */
-type SiteData = { readonly frame: Pick<SiteFrame, "language"> };
-
-export interface RootBuild extends SiteRoot {
-  /** Absolute; empty, or not there yet. */
-  readonly outDir: string;
+export interface CompiledPages {
+  /** Modules that make pages, the entry among them. */
+  readonly code: Files;
+  /** What pages ask for: style sheets, scripts, fonts. Their names change with their bytes. */
+  readonly assets: Files;
+  /** Of templates, by Astro's name for them. */
+  readonly styles: readonly (readonly [template: string, styles: unknown])[];
 }
 
-/** Builds one site. The current folder must be the work folder: Astro looks for packages from there. */
-export async function buildRoot(site: RootBuild): Promise<void> {
-  const settings = settingsFor(site, ...dataModules(site.module, site.data));
-  const vite = { ...settings.vite, environments: { prerender: { resolve: { noExternal: true as const } } } };
-  // Astro renames files from beside its root into its output, which only works within one disk.
-  const built = `${site.root}.built`;
-  await build({ ...settings, vite, outDir: built });
-  await rename(built, site.outDir).catch(() => cp(built, site.outDir, { recursive: true }));
+/** Where the code finds what a module gives. */
+export function placeOf(module: string): symbol {
+  return Symbol.for(`plotreel:${module}`);
 }
 
-export interface RootServe extends SiteRoot {
-  /** Sends what lies beside the pages; false when nothing does at that address. */
-  readonly beside: (request: IncomingMessage, response: ServerResponse) => boolean;
-}
-
-export interface RootServer {
-  /** Address of the site's first page. */
-  readonly url: string;
-  /** New data from now on; open pages reload. */
-  show(data: SiteData): void;
-  close(): Promise<void>;
-}
-
-/** What we use of Vite's server. */
-interface ViteServer {
-  readonly middlewares: {
-    use(handle: (request: IncomingMessage, response: ServerResponse, next: () => void) => void): void;
-  };
-  readonly environments: Readonly<
-    Record<
-      string,
-      { moduleGraph: { getModuleById(id: string): object | undefined; invalidateModule(known: object): void } }
-    >
-  >;
-}
-
-/** Serves one site on this machine, each page made when it is asked for. The current folder as for `buildRoot`. */
-export async function serveRoot(site: RootServe): Promise<RootServer> {
-  let vite: ViteServer | undefined;
-  const beside = {
-    name: "plotreel-beside",
-    configureServer(server: ViteServer) {
-      vite = server;
-      server.middlewares.use((request, response, next) => {
-        if (request.url === site.base + FOLLOW_PATH) follow(response);
-        else if (!site.beside(request, response)) next();
-      });
-    },
-  };
-  countNewest();
-  const followers = new Set<ServerResponse>();
-  const follow = (response: ServerResponse) => {
-    response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
-    response.write(`data: ${newest()}\n\n`);
-    followers.add(response);
-    response.on("close", () => followers.delete(response));
-  };
-  const settings = settingsFor(site, ...dataModules(site.module, site.data), beside);
-  const server = await dev({
+/** The current folder must be the work folder: Astro looks for packages from there, and writes there. */
+export async function compilePages(site: SiteRoot): Promise<CompiledPages> {
+  const { build } = await import("astro");
+  const settings = settingsFor(site);
+  const outDir = `${site.root}.built`;
+  let code: Files = new Map();
+  let pages: ReadonlyMap<string, { readonly styles: unknown }> = new Map();
+  await build({
     ...settings,
-    server: { host: "127.0.0.1", port: 0 },
-    // Pages follow the records, not the tool's sources, and nothing may reload them for any other reason.
-    vite: { ...settings.vite, server: { hmr: false } },
+    outDir,
+    integrations: [
+      {
+        name: "plotreel",
+        hooks: {
+          "astro:build:setup": (given) => {
+            pages = given.pages;
+          },
+          "astro:build:start": ({ setPrerenderer }) => {
+            setPrerenderer({
+              name: "plotreel",
+              setup: async () => {
+                code = await filesIn(path.join(outDir, ".prerender"));
+              },
+              // Pages are made later, by us.
+              getStaticPaths: async () => [],
+              render: async () => new Response(null),
+            });
+          },
+        },
+      },
+    ],
   });
-  return {
-    url: `http://localhost:${server.address.port}${site.base}`,
-    show(data) {
-      for (const [name, given] of modulesOf(site.module, data)) {
-        handOver(name, given);
-        for (const { moduleGraph } of Object.values(vite?.environments ?? {})) {
-          const known = moduleGraph.getModuleById(`\0virtual:${name}`);
-          if (known !== undefined) moduleGraph.invalidateModule(known);
-        }
-      }
-      const number = countNewest();
-      for (const follower of followers) follower.write(`data: ${number}\n\n`);
-    },
-    close() {
-      for (const follower of followers) follower.end();
-      return server.stop();
-    },
-  };
+  return { code, assets: await filesIn(outDir), styles: [...pages].map(([name, { styles }]) => [name, styles]) };
 }
 
-function settingsFor(site: SiteRoot, ...plugins: readonly VitePlugin[]): AstroInlineConfig {
+async function filesIn(folder: string): Promise<Files> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+  const files = entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
+  return new Map(
+    await Promise.all(
+      files
+        .sort()
+        .map(async (file) => [path.relative(folder, file).split(path.sep).join("/"), await readFile(file)] as const),
+    ),
+  );
+}
+
+function settingsFor(site: SiteRoot): AstroInlineConfig {
   process.env.ASTRO_TELEMETRY_DISABLED = "1";
   return {
     configFile: false,
@@ -151,39 +121,23 @@ function settingsFor(site: SiteRoot, ...plugins: readonly VitePlugin[]): AstroIn
     },
     vite: {
       cacheDir: path.join(site.root, ".vite"),
-      plugins: [...plugins],
+      plugins: site.modules.map(givenModule),
       build: { assetsInlineLimit: (file: string) => (/\.(?:woff2|css|svg)$/u.test(file) ? false : undefined) },
+      // The code stands alone: it is kept, and run where no packages lie.
+      environments: { prerender: { resolve: { noExternal: true as const } } },
     },
   };
 }
 
-/** Puts the data where the module finds it, and gives the place's name. */
-function handOver(name: string, data: unknown): string {
-  const key = `plotreel:${name}`;
-  (globalThis as Record<symbol, unknown>)[Symbol.for(key)] = withoutDirectionControls(data);
-  return key;
-}
-
-/** What pages and components import, by module name: the site's data, and the words of its language. */
-function modulesOf(name: string, data: SiteData): readonly (readonly [name: string, data: unknown])[] {
-  return [
-    [name, data],
-    ["words", wordsIn(data.frame.language)],
-  ];
-}
-
-function dataModules(name: string, data: SiteData): readonly VitePlugin[] {
-  return modulesOf(name, data).map(([module, given]) => dataModule(module, given));
-}
-
 /** Hands data to the pages without serialising it: the module reads it from a symbol of the global object. */
-function dataModule(name: string, data: unknown): VitePlugin {
+function givenModule(name: string): VitePlugin {
   const id = `virtual:${name}`;
-  const key = handOver(name, data);
   return {
     name: `plotreel-${name}`,
     resolveId: (asked: string) => (asked === id ? `\0${id}` : undefined),
     load: (asked: string) =>
-      asked === `\0${id}` ? `export default globalThis[Symbol.for(${JSON.stringify(key)})];` : undefined,
+      asked === `\0${id}`
+        ? `export default globalThis[Symbol.for(${JSON.stringify(Symbol.keyFor(placeOf(name)))})];`
+        : undefined,
   };
 }

@@ -8,14 +8,15 @@ import pLimit from "p-limit";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
-import { buildRoot } from "./astro-build.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
+import { makePages } from "./make-pages.ts";
 import { listOwnFiles, refuseForeignFiles } from "./own-files.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { SiteFile } from "./page-data/shapes.ts";
+import { FIELD_PAGES, PUBLIC_PAGES } from "./page-table.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { type FilmTexts, publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
@@ -107,22 +108,18 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
   for (const folder of live) await clearNext(folder);
   try {
     await inWorkFolder(cacheDir, async (work) => {
+      const { base, address } = garden.settings;
       options.report?.step("Making the public pages");
-      await buildRoot({
-        root: path.join(work, "public"),
+      await makePages({ name: "public", pages: PUBLIC_PAGES, base, address }, pages, {
+        cacheDir,
+        work,
         outDir: nextFolder(publicDir),
-        base: garden.settings.base,
-        address: garden.settings.address,
-        module: "public-site",
-        data: pages,
       });
       options.report?.step("Making the field pages");
-      await buildRoot({
-        root: path.join(work, "field"),
+      await makePages({ name: "field", pages: FIELD_PAGES, base: "/" }, field, {
+        cacheDir,
+        work,
         outDir: nextFolder(privateDir),
-        base: "/",
-        module: "field-site",
-        data: field,
       });
     });
     for (const copies of [options.photos, comparisons]) {

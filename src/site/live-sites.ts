@@ -2,20 +2,19 @@
  * Both sites while records are edited: pages are made when somebody asks for them, from the newest garden, and open pages
  * reload by themselves. On this machine only; nothing is written but the work folder, so nothing of it is for viewers.
  */
-import { createReadStream } from "node:fs";
-import type { IncomingMessage, ServerResponse } from "node:http";
 import path from "node:path";
 import type { Garden } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
-import { type RootServer, serveRoot } from "./astro-build.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
+import { type Answer, serveLive } from "./live-server.ts";
+import { openTemplates, type Places, type SiteTemplates } from "./make-pages.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
+import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
-import { typeOf } from "./static-server.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 import { inWorkFolder } from "./work-folder.ts";
 
@@ -38,49 +37,70 @@ export async function serveLiveSites(
   { cacheDir, ...materials }: LiveOptions,
   whileServing: (sites: LiveSites) => Promise<void>,
 ): Promise<void> {
-  await inWorkFolder(path.resolve(cacheDir), async (work) => {
+  const { base, address } = garden.settings;
+  const places = path.resolve(cacheDir);
+  await inWorkFolder(places, async (work) => {
     let shown = shownSites(garden, materials);
-    const { base, address } = garden.settings;
-    const servers: RootServer[] = [];
+    const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base, address }, { cacheDir: places, work });
+    const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, { cacheDir: places, work });
     try {
-      const open = await serveRoot({
-        root: path.join(work, "public"),
-        base,
-        address,
-        module: "public-site",
-        data: shown.pages,
-        beside: (request, response) => sendBeside(shown.publicFiles, base, request, response),
-      });
-      servers.push(open);
-      const own = await serveRoot({
-        root: path.join(work, "field"),
-        base: "/",
-        module: "field-site",
-        data: shown.field,
-        beside: (request, response) => sendBeside(shown.privateFiles, "/", request, response),
-      });
-      servers.push(own);
-      // The first page of each takes longest, so both are asked for before anybody is.
-      for (const { url } of servers) fetch(url).catch(() => undefined);
+      open.show(shown.pages, shown.publicFiles);
+      own.show(shown.field, shown.privateFiles);
       await whileServing({
         publicUrl: open.url,
         privateUrl: own.url,
         show(newest, given) {
           shown = shownSites(newest, given);
-          open.show(shown.pages);
-          own.show(shown.field);
+          open.show(shown.pages, shown.publicFiles);
+          own.show(shown.field, shown.privateFiles);
         },
       });
     } finally {
-      for (const server of servers) await server.close();
+      await open.close();
+      await own.close();
     }
   });
 }
 
-type BesideFile = { readonly text: string } | { readonly file: string };
+interface LiveSite<Site> {
+  readonly url: string;
+  show(data: Site, beside: Beside): void;
+  close(): Promise<void>;
+}
+
+async function liveSite<Site extends FieldSite | PublicSite>(
+  templates: SiteTemplates<Site>,
+  places: Places,
+): Promise<LiveSite<Site>> {
+  const site = await openTemplates(templates, places);
+  let data: Site | undefined;
+  let beside: Beside = () => undefined;
+  const made = async (file: string) => {
+    const template = data && templateOf(templates.pages, data, file);
+    return template === undefined ? undefined : site.make(template, file);
+  };
+  const server = await serveLive({
+    base: templates.base,
+    async answer(file) {
+      const bytes = site.assets.get(file) ?? (await made(file));
+      return bytes === undefined ? beside(file) : { bytes };
+    },
+    missing: async () => (await made("404.html")) ?? "<title>No such page</title><head></head><p>No such page.</p>",
+  });
+  return {
+    url: server.url,
+    show(newest, files) {
+      data = newest;
+      beside = files;
+      site.show(newest);
+      server.tell();
+    },
+    close: server.close,
+  };
+}
 
 /** What lies beside the pages, by path below the site. */
-type Beside = ReadonlyMap<string, BesideFile>;
+type Beside = (file: string) => Answer | undefined;
 
 interface Shown {
   readonly pages: PublicSite;
@@ -105,22 +125,39 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
   return {
     pages,
     field,
-    publicFiles: new Map<string, BesideFile>([
-      ...photoFiles(open, photos),
-      ...photoFiles(open, comparisons),
-      ...pages.files.map(({ path: at, text }) => [at, { text }] as const),
-    ]),
-    privateFiles: new Map<string, BesideFile>([
-      ...photoFiles(garden, photos),
-      ...photoFiles(garden, comparisons),
-      ...briefs.map(({ name, html }) => [`briefs/${name}.html`, { text: html }] as const),
-      ...fieldLists.map((list) => [`field-lists/${list.tour}.html`, { text: fieldListPage(list) }] as const),
-      ...field.viewpoints.flatMap(({ last }) => {
-        const copy = last && copyToMatch(photos.get(last.path));
-        return copy === undefined ? [] : [[below(last?.src ?? ""), { file: copy.cachePath }] as const];
-      }),
-    ]),
+    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), (file) =>
+      text(pages.files.find(({ path: at }) => at === file)?.text),
+    ),
+    privateFiles: firstOf(
+      photoFiles(garden, [photos, comparisons]),
+      (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.html),
+      (file) => {
+        const list = fieldLists.find(({ tour }) => file === `field-lists/${tour}.html`);
+        return list && text(fieldListPage(list));
+      },
+      (file) => {
+        const spot = file.startsWith("viewpoints/")
+          ? field.viewpoints.find(({ last }) => last !== undefined && below(last.src) === file)
+          : undefined;
+        const copy = spot?.last && copyToMatch(photos.get(spot.last.path));
+        return copy && { file: copy.cachePath };
+      },
+    ),
   };
+}
+
+function firstOf(...places: readonly Beside[]): Beside {
+  return (file) => {
+    for (const place of places) {
+      const found = place(file);
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  };
+}
+
+function text(bytes: string | undefined): Answer | undefined {
+  return bytes === undefined ? undefined : { bytes };
 }
 
 /** The path of an address at the root of a site. */
@@ -128,31 +165,20 @@ function below(address: string): string {
   return address.replace(/^\//u, "").split("/").map(decoded).join("/");
 }
 
-function photoFiles(garden: Garden, photos: ReadonlyMap<string, PublishedPhoto>) {
-  return garden.photos.flatMap((photo) =>
-    photo.day === undefined
-      ? []
-      : (photos.get(photo.path)?.files ?? []).map(
-          ({ name, cachePath }) => [`photos/${name}`, { file: cachePath }] as const,
-        ),
+function photoFiles(garden: Garden, copies: readonly ReadonlyMap<string, PublishedPhoto>[]): Beside {
+  const files = new Map<string, string>(
+    garden.photos.flatMap((photo) =>
+      photo.day === undefined
+        ? []
+        : copies.flatMap((of) =>
+            (of.get(photo.path)?.files ?? []).map(({ name, cachePath }) => [`photos/${name}`, cachePath] as const),
+          ),
+    ),
   );
-}
-
-/** False when nothing of that name lies beside the pages. */
-function sendBeside(files: Beside, base: string, request: IncomingMessage, response: ServerResponse): boolean {
-  const { pathname } = new URL(request.url ?? "/", "http://localhost");
-  if (!pathname.startsWith(base)) return false;
-  const wanted = pathname.slice(base.length).split("/").map(decoded).join("/");
-  const found = files.get(wanted);
-  if (found === undefined) return false;
-  response.setHeader("content-type", typeOf(wanted));
-  response.setHeader("cache-control", "no-store");
-  if ("text" in found) response.end(found.text);
-  else
-    createReadStream(found.file)
-      .on("error", () => response.writeHead(404).end())
-      .pipe(response);
-  return true;
+  return (file) => {
+    const found = files.get(file);
+    return found === undefined ? undefined : { file: found };
+  };
 }
 
 function decoded(part: string): string {

@@ -53,7 +53,7 @@ export interface ServeOptions {
 /** What hosts compress; pictures and fonts are so already. */
 const COMPRESSED = /^(?:text\/|application\/(?:json|xml)|image\/svg)/u;
 
-const LOOPBACK = "127.0.0.1";
+export const LOOPBACK = "127.0.0.1";
 
 export async function serveFolder(folder: string, options: ServeOptions = {}): Promise<StaticServer> {
   const root = await realpath(folder);
@@ -127,11 +127,13 @@ async function listen(server: Server, address: string, port: number): Promise<vo
   }
 }
 
-function isCalled(name: string | undefined, names: readonly string[]): boolean {
+/** Whether a request asks for one of these names, whatever the port. */
+export function isCalled(name: string | undefined, names: readonly string[]): boolean {
   return names.some((each) => name?.replace(/:\d+$/, "").toLowerCase() === each.toLowerCase());
 }
 
-function decodedPath(url: string): string | undefined {
+/** Undefined when it is no path. */
+export function decodedPath(url: string): string | undefined {
   try {
     return decodeURIComponent(new URL(url, "http://localhost").pathname);
   } catch {

@@ -13,11 +13,20 @@ const SOURCES = path.dirname(fileURLToPath(import.meta.url));
 /** What pages are made of; page data is handed over as values. */
 const PAGE_FOLDERS = ["public", "field", "components", "styles"] as const;
 
-/** Runs `work` with a fresh work folder as the current folder, and clears up whatever happens. */
+/** Runs `work` with a fresh folder, and clears up whatever happens. */
 export async function inWorkFolder<T>(cacheDir: string, work: (folder: string) => Promise<T>): Promise<T> {
   await mkdir(cacheDir, { recursive: true });
   await sweepAbandoned(cacheDir);
   const folder = await mkdtemp(path.join(cacheDir, `work-${process.pid}-`));
+  try {
+    return await work(folder);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+/** Runs `work` where Astro may: the folder is new, the page sources lie in it, and it is the current one. */
+export async function amongPageSources<T>(folder: string, work: () => Promise<T>): Promise<T> {
   const before = process.cwd();
   try {
     for (const name of PAGE_FOLDERS) {
@@ -28,10 +37,9 @@ export async function inWorkFolder<T>(cacheDir: string, work: (folder: string) =
     }
     await symlink(installedPackages(), path.join(folder, "node_modules"), "junction");
     process.chdir(folder);
-    return await work(folder);
+    return await work();
   } finally {
     process.chdir(before);
-    await rm(folder, { recursive: true, force: true });
   }
 }
 
@@ -44,7 +52,7 @@ async function sweepAbandoned(cacheDir: string): Promise<void> {
 }
 
 /** The node_modules folder that Astro itself was loaded from. */
-function installedPackages(): string {
+export function installedPackages(): string {
   const entry = fileURLToPath(import.meta.resolve("astro"));
   const mark = `${path.sep}node_modules${path.sep}`;
   return entry.slice(0, entry.lastIndexOf(mark) + mark.length - 1);

@@ -11,6 +11,7 @@ import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
 import { looksPage } from "./looks.ts";
+import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
@@ -36,22 +37,22 @@ export function fieldSite(
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
   const view = viewGarden(inOwnLanguage(garden), today, "/", photos, comparisons);
-  const recaps = recapPages(view, weather, true);
-  return {
-    frame: {
+  const recaps = once(() => recapPages(view, weather, true));
+  return onDemand<FieldSite>({
+    frame: () => ({
       garden: garden.settings.name,
       language: view.speech.tongue,
       home: view.links.home,
       navigation: [],
       asOf: view.speech.day(today),
-    },
-    home: fieldHome(view, briefs, new Set(fieldLists), recaps),
-    bedPages: bedsInOrder(view).map((bed) => fieldBed(view, bed)),
-    thenAndNow: thenAndNowPages(view),
-    viewpoints: viewpointPages(view, (bed) => isPrivate(view, bed)),
+    }),
+    home: () => fieldHome(view, briefs, new Set(fieldLists), recaps()),
+    bedPages: () => bedsInOrder(view).map((bed) => fieldBed(view, bed)),
+    thenAndNow: () => thenAndNowPages(view),
+    viewpoints: () => viewpointPages(view, (bed) => isPrivate(view, bed)),
     recaps,
-    looks: looksPage(view),
-  };
+    looks: () => looksPage(view),
+  });
 }
 
 function fieldHome(

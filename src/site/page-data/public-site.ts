@@ -9,8 +9,9 @@ import { type EpisodeWraps, episodeWraps } from "./episode-wrap.ts";
 import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { namesToJumpTo } from "./names-to-jump-to.ts";
+import { once, onDemand } from "./on-demand.ts";
 import { publicHome } from "./public-home.ts";
-import { recapPages } from "./recap-pages.ts";
+import { recapPages, seasonsWithNews } from "./recap-pages.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
@@ -30,14 +31,14 @@ export function publicSite(
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
   const { links, speech, words } = view;
-  const wraps: EpisodeWraps = films === undefined ? new Map() : episodeWraps(view, films);
-  const shown = shownIn(view, wraps);
-  const harvests = harvestsByYear(view);
-  const sites = sitesWithBeds(view);
+  const wraps = once((): EpisodeWraps => (films === undefined ? new Map() : episodeWraps(view, films)));
+  const shown = once(() => shownIn(view, wraps()));
+  const harvests = once(() => harvestsByYear(view));
+  const sites = once(() => sitesWithBeds(view));
   // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
-  const recaps = recapPages(view, { ...weather, sources: [] }, false);
-  return {
-    frame: {
+  const seasons = once(() => recapPages(view, { ...weather, sources: [] }, false));
+  return onDemand<PublicSite>({
+    frame: () => ({
       garden: garden.settings.name,
       language: speech.tongue,
       home: links.home,
@@ -45,27 +46,27 @@ export function publicSite(
         { href: links.varieties, text: words.frame.varieties },
         { href: links.beds, text: words.frame.beds },
         { href: links.episodes, text: words.frame.episodes },
-        ...(recaps.length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
+        ...(seasonsWithNews(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
         { href: links.search, text: words.frame.search },
       ],
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
       asOf: speech.day(today),
-    },
-    home: publicHome(view),
-    varieties: varietyList(view),
-    varietyPages: varietyPages(view, shown, harvests),
-    beds: bedList(view, sites),
-    bedPages: bedPages(view, sites, shown),
-    thenAndNow: thenAndNowPages(view),
-    episodes: episodeList(view),
-    episodePages: episodePages(view, shown, wraps),
-    recaps,
-    search: { href: links.search, indexHref: links.searchIndex, namesHref: links.names },
-    csv: varietyCsv(view, harvests),
-    files: [
-      { path: "varieties.json", text: varietyJson(view, harvests) },
+    }),
+    home: () => publicHome(view),
+    varieties: () => varietyList(view),
+    varietyPages: () => varietyPages(view, shown(), harvests()),
+    beds: () => bedList(view, sites()),
+    bedPages: () => bedPages(view, sites(), shown()),
+    thenAndNow: () => thenAndNowPages(view),
+    episodes: () => episodeList(view),
+    episodePages: () => episodePages(view, shown(), wraps()),
+    recaps: seasons,
+    search: () => ({ href: links.search, indexHref: links.searchIndex, namesHref: links.names }),
+    csv: () => varietyCsv(view, harvests()),
+    files: () => [
+      { path: "varieties.json", text: varietyJson(view, harvests()) },
       { path: "names.json", text: namesToJumpTo(view) },
       ...feeds(view),
     ],
-  };
+  });
 }

@@ -1,5 +1,5 @@
 /** A recap as a page: the public one tells viewers, the private one has levels, sources, prices, seed list and notes. */
-import type { Weather } from "../../almanac/index.ts";
+import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import {
   levelNames,
@@ -21,14 +21,15 @@ import type { View } from "./view.ts";
 
 /** Newest first, one for each season in which anything was picked, sown or planted. */
 export function recapPages(view: View, weather: Weather, isPrivate: boolean): readonly RecapPage[] {
-  const book = seasonBook(view.garden, weather, view.today);
-  return book.seasons
-    .filter((season) => hasNews(book.events, season))
-    .toReversed()
-    .map((season) => {
-      const recap = makeRecap(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
-      return recapPage(recap, view.garden.settings, isPrivate, view);
-    });
+  return seasonsWithNews(view).map((season) => {
+    const recap = makeRecap(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
+    return recapPage(recap, view.garden.settings, isPrivate, view);
+  });
+}
+
+export function seasonsWithNews({ garden, today }: View): readonly Season[] {
+  const { seasons, events } = seasonBook(garden, noWeather, today);
+  return seasons.filter((season) => hasNews(events, season)).toReversed();
 }
 
 function hasNews(events: readonly { readonly day: Day; readonly kind: string }[], { from, to }: Season): boolean {

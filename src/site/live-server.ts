@@ -1,0 +1,104 @@
+/**
+ * Serves one site on this machine, each page made when it is asked for; open pages hear of a newer garden and reload. The
+ * pages are those that would be published: the one thing added to them is the script that listens.
+ */
+import { createReadStream } from "node:fs";
+import { createServer, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { decodedPath, isCalled, LOOPBACK, typeOf } from "./static-server.ts";
+
+/** What lies at a path: bytes, a text, or a file on the disk. */
+export type Answer = { readonly bytes: Uint8Array | string } | { readonly file: string };
+
+export interface LiveServer {
+  /** Address of the site's first page. */
+  readonly url: string;
+  /** From now on pages are made from a newer garden. */
+  tell(): void;
+  close(): Promise<void>;
+}
+
+export interface LiveServerOptions {
+  /** Path below which the site is served, with a slash at both ends. */
+  readonly base: string;
+  /** A file by its path below the site, with forward slashes; undefined when there is none. */
+  answer(file: string): Promise<Answer | undefined>;
+  /** The page for what is missing. */
+  missing(): Promise<Uint8Array | string>;
+}
+
+/** Below the base. No record makes a page of such a name. */
+const SCRIPT = "@follow.js";
+const NEWEST = "@newest";
+
+/** The number of the newest garden comes at once on connecting, so that nothing saved in between is missed. */
+const FOLLOW = `const { seen, newest } = document.currentScript.dataset;
+new EventSource(newest).onmessage = ({ data }) => {
+  if (data !== seen) location.reload();
+};
+`;
+
+export async function serveLive({ base, answer, missing }: LiveServerOptions): Promise<LiveServer> {
+  const followers = new Set<ServerResponse>();
+  let newest = 1;
+
+  const follow = (response: ServerResponse) => {
+    response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+    response.write(`data: ${newest}\n\n`);
+    followers.add(response);
+    response.on("close", () => followers.delete(response));
+  };
+
+  const send = (response: ServerResponse, status: number, type: string, content: Uint8Array | string) => {
+    const body = type.startsWith("text/html") ? withScript(Buffer.from(content).toString(), base, newest) : content;
+    response.writeHead(status, { "content-type": type, "cache-control": "no-store" }).end(body);
+  };
+
+  const server = createServer(async (request, response) => {
+    // A page elsewhere can make its own name lead here; under that name nothing is given.
+    if (!isCalled(request.headers.host, [LOOPBACK, "localhost"])) return void response.writeHead(421).end();
+    const asked = decodedPath(request.url ?? "/");
+    if (asked === undefined || !asked.startsWith(base)) return void response.writeHead(302, { location: base }).end();
+    const path = asked.slice(base.length);
+    if (path === NEWEST) return follow(response);
+    if (path === SCRIPT) return send(response, 200, "text/javascript; charset=utf-8", FOLLOW);
+    try {
+      const file = path === "" || path.endsWith("/") ? `${path}index.html` : path;
+      const found = await answer(file);
+      if (found === undefined) send(response, 404, "text/html; charset=utf-8", await missing());
+      else if ("bytes" in found) send(response, 200, typeOf(file), found.bytes);
+      else {
+        response.setHeader("content-type", typeOf(file));
+        response.setHeader("cache-control", "no-store");
+        createReadStream(found.file)
+          .on("error", () => response.writeHead(404).end())
+          .pipe(response);
+      }
+    } catch (error) {
+      send(response, 500, "text/html; charset=utf-8", `<title>Not made</title><head></head><pre>${plain(error)}</pre>`);
+    }
+  });
+  await new Promise<void>((resolve, reject) => server.once("error", reject).listen(0, LOOPBACK, resolve));
+  const { port } = server.address() as AddressInfo;
+  return {
+    url: `http://localhost:${port}${base}`,
+    tell() {
+      newest += 1;
+      for (const follower of followers) follower.write(`data: ${newest}\n\n`);
+    },
+    close: () =>
+      new Promise((resolve, reject) => {
+        server.close((error) => (error === undefined ? resolve() : reject(error)));
+        server.closeAllConnections();
+      }),
+  };
+}
+
+function withScript(html: string, base: string, seen: number): string {
+  const script = `<script src="${base}${SCRIPT}" data-newest="${base}${NEWEST}" data-seen="${seen}"></script>`;
+  return html.replace("</head>", () => `${script}</head>`);
+}
+
+function plain(error: unknown): string {
+  return String(error).replace(/[<&]/gu, " ");
+}

@@ -1,0 +1,211 @@
+/**
+ * Makes the pages of a site, and of those that were made before only what changed since. A page's bytes follow from the
+ * tool's version, the path and address of the site, its frame and what the page shows; a page of which all of that is as
+ * it was is taken as it was.
+ */
+import { createHash } from "node:crypto";
+import { mkdir, writeFile } from "node:fs/promises";
+import path from "node:path";
+import pLimit from "p-limit";
+import { type CompiledPages, compilePages, type Files } from "./astro-build.ts";
+import { openPages, type PageMaker } from "./compiled-pages.ts";
+import { type KeptFile, type KeptFiles, openKeptFiles } from "./kept-files.ts";
+import type { SiteFrame } from "./page-data/shapes.ts";
+import type { PageRow } from "./page-table.ts";
+import { toolVersion } from "./tool-version.ts";
+import { wordsIn } from "./words/index.ts";
+import { amongPageSources } from "./work-folder.ts";
+
+/** All that is asked of a site's data here. */
+interface SiteData {
+  readonly frame: SiteFrame;
+}
+
+export interface SiteTemplates<Site extends SiteData> {
+  /** Folder of the templates beside this file, which is also what its data is called: `virtual:public-site`. */
+  readonly name: "public" | "field";
+  readonly pages: readonly PageRow<Site>[];
+  /** Path below which the site is served, with a slash at both ends. */
+  readonly base: string;
+  /** Address without path. */
+  readonly address?: string | undefined;
+}
+
+export interface Places {
+  /** Gets a folder for this site. */
+  readonly cacheDir: string;
+  /** A work folder of this run alone. */
+  readonly work: string;
+}
+
+export interface PagesMade {
+  /** Pages and lists that were made again. */
+  readonly made: number;
+  /** As they were. */
+  readonly kept: number;
+}
+
+/** Files written or looked at together. */
+const AT_ONCE = 16;
+
+/** Fills `outDir`. `onProgress` hears of pages that have to be made. */
+export async function makePages<Site extends SiteData>(
+  templates: SiteTemplates<Site>,
+  data: Site,
+  { outDir, ...places }: Places & { readonly outDir: string },
+  onProgress?: (done: number, total: number) => void,
+): Promise<PagesMade> {
+  const kept = await openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
+  const version = versionOf(templates);
+  const compiled = await compiledOf(templates, version, kept, places);
+  const around = sumOf(version, ...namesAndSums(compiled.assets), JSON.stringify(data.frame));
+  const wanted = templates.pages.flatMap(({ template, files }) =>
+    files(data).map(({ file, shows }) => ({ template, file, key: sumOf(around, file, JSON.stringify(shows)) })),
+  );
+  const limit = pLimit(AT_ONCE);
+  const place = placerIn(outDir);
+  const looked = limit.map(wanted, async (page) => {
+    const before = await kept.get(page.key);
+    if (before !== undefined) await place(page.file, before);
+    return { ...page, isKept: before !== undefined };
+  });
+  const writing = [...compiled.assets].map(([file, bytes]) => limit(() => place(file, bytes)));
+  const missing = (await looked).filter(({ isKept }) => !isKept);
+  if (missing.length > 0) {
+    const maker = await openSite(templates, compiled, places);
+    maker.show(data);
+    for (const [index, { template, file, key }] of missing.entries()) {
+      const bytes = await maker.make(template, file);
+      writing.push(limit(async () => place(file, await kept.put(key, bytes))));
+      onProgress?.(index + 1, missing.length);
+    }
+  }
+  await Promise.all(writing);
+  await kept.save();
+  return { made: missing.length, kept: wanted.length - missing.length };
+}
+
+/** A site whose pages are made when they are asked for. */
+export interface OpenSite<Site> {
+  /** What pages ask for, by path. */
+  readonly assets: Files;
+  show(data: Site): void;
+  make(template: string, file: string): Promise<Buffer>;
+}
+
+/** Opens a site for making pages one by one; nothing of the pages themselves is kept. */
+export async function openTemplates<Site extends SiteData>(
+  templates: SiteTemplates<Site>,
+  places: Places,
+): Promise<OpenSite<Site>> {
+  const kept = await openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
+  return openSite(templates, await compiledOf(templates, versionOf(templates), kept, places), places);
+}
+
+async function openSite<Site extends SiteData>(
+  templates: SiteTemplates<Site>,
+  compiled: CompiledPages,
+  { work }: Places,
+): Promise<OpenSite<Site>> {
+  const modules = modulesOf(templates);
+  const maker: PageMaker = await openPages(compiled, path.join(work, `${templates.name}.code`), {
+    base: templates.base,
+    modules,
+  });
+  const [site = "", words = ""] = modules;
+  return {
+    assets: compiled.assets,
+    show: (data) => maker.give({ [site]: data, [words]: wordsIn(data.frame.language) }),
+    make: (template, file) => maker.make(template, addressOf(file)),
+  };
+}
+
+function modulesOf({ name }: { readonly name: string }): readonly string[] {
+  return [`${name}-site`, "words"];
+}
+
+/** "beds/long-bed/index.html" is asked for as "beds/long-bed/". */
+function addressOf(file: string): string {
+  const address = file === "404.html" ? "404/" : file.replace(/(^|\/)index\.html$/u, "$1");
+  return address.split("/").map(encodeURIComponent).join("/");
+}
+
+function versionOf({ name, base, address = "" }: Omit<SiteTemplates<never>, "pages">): string {
+  return sumOf(toolVersion(), name, base, address);
+}
+
+const COMPILED = "compiled";
+
+/** As it was kept, when every file of it is still there. */
+async function compiledOf<Site extends SiteData>(
+  templates: SiteTemplates<Site>,
+  version: string,
+  kept: KeptFiles,
+  { work }: Places,
+): Promise<CompiledPages> {
+  const fileKey = (kind: string, file: string) => sumOf(version, COMPILED, kind, file);
+  const list = await kept.get(sumOf(version, COMPILED));
+  if (list !== undefined) {
+    const listed = JSON.parse(Buffer.from(list.bytes).toString()) as CompiledList;
+    const code = await allOf(listed.code, (file) => kept.get(fileKey("code", file)));
+    const assets = await allOf(listed.assets, (file) => kept.get(fileKey("asset", file)));
+    if (code !== undefined && assets !== undefined) return { code, assets, styles: listed.styles };
+  }
+  const { name, base, address } = templates;
+  const folder = path.join(work, `${name}.templates`);
+  const compiled = await amongPageSources(folder, () =>
+    compilePages({ root: path.join(folder, name), base, address, modules: modulesOf(templates) }),
+  );
+  for (const [file, bytes] of compiled.code) await kept.put(fileKey("code", file), bytes);
+  for (const [file, bytes] of compiled.assets) await kept.put(fileKey("asset", file), bytes);
+  const listed: CompiledList = {
+    code: [...compiled.code.keys()],
+    assets: [...compiled.assets.keys()],
+    styles: compiled.styles,
+  };
+  await kept.put(sumOf(version, COMPILED), Buffer.from(JSON.stringify(listed)));
+  return compiled;
+}
+
+interface CompiledList {
+  readonly code: readonly string[];
+  readonly assets: readonly string[];
+  readonly styles: CompiledPages["styles"];
+}
+
+async function allOf(
+  names: readonly string[],
+  get: (name: string) => Promise<KeptFile | undefined>,
+): Promise<Files | undefined> {
+  const files = new Map<string, Uint8Array>();
+  for (const name of names) {
+    const file = await get(name);
+    if (file === undefined) return undefined;
+    files.set(name, file.bytes);
+  }
+  return files;
+}
+
+function placerIn(outDir: string) {
+  const folders = new Map<string, Promise<unknown>>();
+  return async (file: string, content: KeptFile | Uint8Array): Promise<void> => {
+    const target = path.join(outDir, ...file.split("/"));
+    const folder = path.dirname(target);
+    const made = folders.get(folder) ?? mkdir(folder, { recursive: true });
+    folders.set(folder, made);
+    await made;
+    await ("placeAt" in content ? content.placeAt(target) : writeFile(target, content));
+  };
+}
+
+/** Should the same templates ever be compiled to other assets, pages that ask for the old ones are made again. */
+function* namesAndSums(files: Files): Generator<string> {
+  for (const [name, bytes] of files) yield* [name, createHash("sha256").update(bytes).digest("hex")];
+}
+
+/** Of several texts, each with its length, so that none can borrow letters from the next. */
+function sumOf(...texts: readonly string[]): string {
+  const hash = createHash("sha256");
+  for (const text of texts) hash.update(`${text.length} `).update(text);
+  return hash.digest("hex");
+}
