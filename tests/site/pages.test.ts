@@ -6,6 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Garden } from "../../src/model.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
+import { colourPairs } from "../../src/site/look/colour-pairs.ts";
 import { brokenLinks, filesOf, filmTexts, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 import { axeViolations, htmlComplaints } from "./page-checks.ts";
 
@@ -125,6 +126,59 @@ describe("the files", () => {
   });
 });
 
+describe("the order of things", () => {
+  const marks = (html: string, all: readonly string[]) => all.filter((mark) => html.includes(mark));
+  const inOrder = (html: string, all: readonly string[]) =>
+    marks(html, all).toSorted((a, b) => html.indexOf(a) - html.indexOf(b));
+
+  it("of a variety: photo, name and how to say it, result, source, where and when, growth, films, notes", async () => {
+    const order = [
+      'class="lead',
+      'class="title"',
+      'class="say"',
+      'class="result"',
+      'class="source"',
+      'id="where"',
+      'id="growth"',
+      'id="seen"',
+      'id="notes"',
+    ];
+    let whole = 0;
+    for (const { id } of garden.varieties.values()) {
+      const page = await readFile(path.join(sites.publicDir, "varieties", id, "index.html"), "utf8");
+      const main = page.slice(page.indexOf("<main"));
+      expect(inOrder(main, order), id).toEqual(marks(main, order));
+      if (marks(main, order).length === order.length) whole += 1;
+    }
+    expect(whole, "pages that have all of it").toBeGreaterThan(5);
+  });
+
+  it("of a bed: its place on the plan, now, the year so far, then and now", async () => {
+    const order = ['class="plan"', 'id="now"', 'id="timeline"', 'id="then-and-now"', 'id="earlier"'];
+    for (const { id } of garden.beds.values()) {
+      const page = await readFile(path.join(sites.publicDir, "beds", id, "index.html"), "utf8");
+      expect(inOrder(page, order), id).toEqual(marks(page, order));
+    }
+    const longBed = await readFile(path.join(sites.publicDir, "beds/long-bed/index.html"), "utf8");
+    expect(marks(longBed, order)).toEqual(expect.arrayContaining(['class="plan"', 'id="timeline"', 'id="earlier"']));
+    expect(longBed).toContain("Long Bed lies in the south of Hill Allotment, next to Brassica Bed and Onion Bed.");
+  });
+
+  it("of the style page: every pair of colours in every scheme with its contrast, every part by day and by night", async () => {
+    const page = (await pagesOf(sites.privateDir)).get("looks/index.html");
+    expect(page?.querySelectorAll(".pairs")).toHaveLength(4);
+    for (const pairs of page?.querySelectorAll(".pairs") ?? [])
+      expect([...pairs.querySelectorAll(".at")].map((said) => said.textContent)).toEqual(
+        colourPairs.map(({ least }) =>
+          expect.stringMatching(new RegExp(`^\\d+(?:\\.\\d)? to 1; wanted ${least}$`, "u")),
+        ),
+      );
+    for (const part of [".plate + .along", ".row", "select", ".photo", ".growth", ".timeline", ".empty"])
+      for (const scheme of [".by-day", ".by-night"])
+        expect(page?.querySelector(`${scheme} ${part}`), `${part} ${scheme}`).not.toBeNull();
+  });
+});
+
 describe("in a browser", () => {
   for (const scheme of ["light", "dark"] as const) {
     for (const [device, width] of [
@@ -183,9 +237,27 @@ describe("in a browser", () => {
     await context.close();
   });
 
-  it("prints the variety list as a hand-out on two pages", async () => {
+  it("marks a field page from top to bottom, whatever part of it is seen", async () => {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    for (const address of await kindsOfPages(sites.privateDir)) {
+      await page.goto(new URL(address, fieldServer.url).href);
+      expect(await page.locator(".tape text").textContent(), address).toBe("Private");
+      const { height, whole } = await page.evaluate(() => ({
+        height: document.querySelector(".tape")?.getBoundingClientRect().height ?? 0,
+        whole: document.documentElement.scrollHeight,
+      }));
+      expect(height, address).toBeGreaterThanOrEqual(whole - 1);
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+      expect(await page.locator(".mark").first().boundingBox(), address).toMatchObject({ y: 0 });
+    }
+    await page.close();
+  });
+
+  it("prints the variety list as a hand-out on two pages, with its address", async () => {
     const page = await browser.newPage();
     await page.goto(new URL("varieties/", publicServer.url).href);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".address").filter({ visible: true }).textContent()).toBe("gullstone.example/varieties/");
     for (const format of ["A4", "Letter"]) {
       const pdf = await page.pdf({ format });
       expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu), format).toHaveLength(2);
