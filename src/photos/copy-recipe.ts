@@ -2,11 +2,10 @@
 import type { QuarterTurn } from "../model.ts";
 
 /**
- * Widths in CSS pixels times the screen densities that the pages ask for: a photo in a strip, a phone across, a sharper phone
- * across, a desk. A plain phone, 412 across at 1.75, must not be given much more than its 721: the first photo is what its
- * owner waits for.
+ * Widths in CSS pixels times the screen densities that the pages ask for: a photo in a strip, a plain phone across (412 at
+ * 1.75), a sharp one (390 at 3), a desk. The first photo is what a phone's owner waits for, so it is given no more.
  */
-export const pageWidths: readonly number[] = [480, 800, 1200, 1600];
+export const pageWidths: readonly number[] = [480, 720, 1200, 1600];
 
 export type CopyFormat = "avif" | "webp" | "jpeg";
 

@@ -34,10 +34,9 @@ h2:focus, #where:focus { outline: none; }
 
 .mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--band); color: var(--on-band); font-size: 1.0625rem; }
 .mark strong { letter-spacing: .08em; text-transform: uppercase; }
-.mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-.clock { display: flex; align-items: center; justify-content: space-between; gap: 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
+.mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow-wrap: anywhere; }
+.clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
 #elapsed { font-size: 1.625rem; font-weight: 500; margin-right: .4rem; }
-.clock p { white-space: nowrap; }
 
 main { padding: .75rem 1rem 1rem; }
 .stop > div { display: flow-root; }
@@ -79,7 +78,7 @@ summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: 
 .say { font-style: italic; }
 .bar { display: none; }
 
-[data-live] body { display: grid; grid-template-rows: auto 1fr auto; height: 100vh; height: 100dvh; }
+[data-live] body { display: grid; grid-template-columns: minmax(0, 1fr); grid-template-rows: auto 1fr auto; height: 100vh; height: 100dvh; }
 [data-live] main { overflow-y: auto; overscroll-behavior: none; touch-action: pan-y pinch-zoom; display: flex; flex-direction: column; }
 [data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
 [data-live] .stop[hidden] { display: none; }
