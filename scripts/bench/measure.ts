@@ -1,5 +1,6 @@
 /**
- * One measurement in a process of its own, so that memory and warm-up of one never help another: prints { ms, peakMiB, … } as JSON.
+ * One measurement in a process of its own, so that memory and warm-up of one never help another: prints
+ * { ms, cpuMs, peakMiB, … } as JSON. The processor time is what a loaded machine disturbs least.
  *
  *   node measure.ts bare|cold|warm|brief RECORDS CACHE
  */
@@ -17,9 +18,16 @@ const TODAY = "2026-11-20";
 process.env.PLOTREEL_CACHE = cache;
 
 const began = performance.now();
+const used = process.cpuUsage();
 const figures = mode === "bare" ? await bare() : mode === "brief" ? await brief() : await load();
+const { user, system } = process.cpuUsage(used);
 console.log(
-  JSON.stringify({ ms: performance.now() - began, ...figures, peakMiB: process.resourceUsage().maxRSS / 1024 }),
+  JSON.stringify({
+    ms: performance.now() - began,
+    cpuMs: (user + system) / 1000,
+    ...figures,
+    peakMiB: process.resourceUsage().maxRSS / 1024,
+  }),
 );
 
 /** Reading the same files and parsing them with remark, nothing else. */

@@ -127,12 +127,17 @@ function endedWithPlants(ledger: Ledger, event: Event, cause: string, beds: read
   );
 }
 
+const keepsOff =
+  /\b(?:nets?|netting|mesh|fleece|row.?covers?|cloches?|collars?|traps?|fenc(?:e|ing)|cages?|tapes?|barriers?|scarers?|scarecrow|bands?|copper|enviromesh|insect)\b/i;
+
 /**
  * Notes work as tried against the troubles it can be meant for: those of the plants it names, or, when it names none, all
  * of the bed. Gives those troubles as they become. Private work stays out of them, because a trouble can be public.
  */
 export function tryAgainst(bed: BedLedger, event: Event, what: string, plantings: readonly string[]): ChangeEffect {
   if (event.private || (plantings.length === 0 && routine.test(what))) return {};
+  // A shade cloth or a trellis goes up whatever troubles the bed; what keeps things off is tried against them.
+  if (event.kind === "put up" && !keepsOff.test(what)) return {};
   const meant = bed.troubles.filter(
     ({ now }) => plantings.length === 0 || now.plantings.some((id) => plantings.includes(id)),
   );

@@ -65,7 +65,8 @@ export function sayWork(
   }: { readonly bed: string; readonly named: readonly Event[]; readonly plantings: readonly Planting[] },
 ): string {
   const said = saidWork(event);
-  const spellings = [...named, ...plantings].flatMap(names.spellings);
+  // "pinched out the Moneymakers", "earthed up spuds": a name in its plural is the same name.
+  const spellings = [...named, ...plantings].flatMap(names.spellings).flatMap((name) => [name, `${name}s`]);
   const bare = (text: string) => without(without(text, [names.bed(bed)], beforeBed), spellings, beforePlants);
   const [head = "", ...tail] = said.split(/\s*,\s*/);
   const rest = tail.filter((part) => bare(part) !== "");
@@ -90,6 +91,7 @@ export function sayWork(
 /** The work with its verb: "pruned" alone when the line was "pruned Black Beauty". */
 function saidWork({ verb, what }: Event): string {
   if (what === undefined || what === "") return verb;
+  if (/\bw\//i.test(what)) return saidWork({ verb, what: what.replace(/\bw\/ ?/gi, "with ") } as Event);
   return verb === "did" || what.toLowerCase().startsWith(verb) ? what : `${verb} ${what}`;
 }
 

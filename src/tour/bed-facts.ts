@@ -1,5 +1,5 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
-import type { DatedWork } from "../model.ts";
+import type { DatedWork, GardenSettings } from "../model.ts";
 import { capital, sayLength, sayList } from "../timeline/index.ts";
 import { type Batch, batchOf, byVariety, named, theBatch, turnOf } from "./batches.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
@@ -65,7 +65,7 @@ export function bedFacts(here: BedOnTheDay): readonly Fact[] {
   const facts: Fact[] = [];
   const fact = (text: string) => facts.push({ ...say(text, [bed]), kind: "bed", plantings: [] });
   if (bed.size !== undefined) {
-    const [length, width] = [bed.size.length, bed.size.width].map((metres) => sayLength(metres * 100, units));
+    const [length, width] = [bed.size.length, bed.size.width].map((metres) => saySide(metres, units));
     fact(`${capital(theBed(bed))} ${bedVerb(bed, "is", "are")} ${length} by ${width}.`);
   }
   const worked = (title: string, works: readonly DatedWork[]) => {
@@ -75,6 +75,15 @@ export function bedFacts(here: BedOnTheDay): readonly Fact[] {
   worked("Filled with", here.now.filled);
   worked("Built", here.now.built);
   return facts;
+}
+
+/** A side of a bed: "80 cm", "1.2 m"; from a foot on in feet, as beds are built: "8 feet", "2 feet 6 inches". */
+function saySide(metres: number, units: GardenSettings["units"]): string {
+  const inches = Math.round(metres / 0.0254);
+  if (units !== "us" || inches < 12) return sayLength(metres * 100, units);
+  const [feet, rest] = [Math.floor(inches / 12), inches % 12];
+  const whole = `${feet} ${feet === 1 ? "foot" : "feet"}`;
+  return rest === 0 ? whole : `${whole} ${rest} ${rest === 1 ? "inch" : "inches"}`;
 }
 
 /** Works of this season; of a bed that viewers never saw, the last two whenever they were. */

@@ -38,7 +38,7 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const reason = reasonToExpect(batch, here);
   if (ready === undefined || reason === undefined) return undefined;
   const late = daysBetween(ready, here.day);
-  if (late > longPast) return undefined;
+  if (late > longPast || (late > 0 && siblingPicked(batch, here))) return undefined;
   const speech = speechOf(here);
   const flower = goal(lot) === "flowered";
   const { count, before } = reason;
@@ -58,6 +58,18 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
       ]);
     },
     grounds,
+  );
+}
+
+/** While another lot of the variety in this bed is picked, nobody can say that nothing came from these. */
+function siblingPicked({ lots }: Batch, here: BedOnTheDay): boolean {
+  const { variety } = lots[0].planting;
+  return here.growing.some(
+    (other) =>
+      variety !== undefined &&
+      other.planting.variety === variety &&
+      !lots.includes(other) &&
+      other.events.some(({ kind }) => kind === "picked"),
   );
 }
 

@@ -75,7 +75,7 @@ export function lightWords({ plan, stops: { length } }: Brief): string | undefin
     best === undefined
       ? undefined
       : all
-        ? `The hour makes no difference: ${stops(best.good)} in good light whenever you start.`
+        ? `The hour makes no difference: ${stops(best.good)} ${best.good === 1 || (best.good === length && length === plan.litStops) ? "is" : "are"} in good light whenever you start.`
         : `Best start by the light: ${best.start}, with ${stops(best.good)} in good light.`;
   return [scores, plan.sun].filter((part) => part !== undefined).join(" ") || undefined;
 }
