@@ -149,6 +149,6 @@ both, by the arm's name in the line:
     - dug 0.9 kg Early Nantes from Long Bed, row 1, 20 roots, 12 clean, early row
 
 Measures are read from their words: kilograms a head or in all, clean (sound, split, …) roots in every twenty, how many,
-days to flower or to the first picking, height. The verdict rests on an exact permutation test and says when so few plants
-cannot settle it.
+days to flower or to the first picking, height (with a rule, or against a stake in a photo), green cover (of each arm's bed
+in its last photo). The verdict rests on an exact permutation test and says when so few plants cannot settle it.
 `;

@@ -1,5 +1,5 @@
 /** Which notes and plantings belong to which arm of a trial. */
-import type { Day, Event, Trial, TrialArm } from "../model.ts";
+import type { Day, Event, PhotoMeasure, Trial, TrialArm } from "../model.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";
 
 export interface Arm {
@@ -9,6 +9,10 @@ export interface Arm {
   readonly events: readonly Event[];
   readonly pickings: readonly Picking[];
   readonly lots: readonly Lot[];
+  /** Photos of its bed since the trial began, in order of day; none where only words tell the arms apart. */
+  readonly photos: readonly PhotoMeasure[];
+  /** Whether what is green in them is this arm's alone: no other arm stands in its bed. */
+  readonly bedAlone: boolean;
   /** Plants it began with; undefined when nobody counted them. */
   readonly plants?: number | undefined;
 }
@@ -71,6 +75,12 @@ function readArm(book: SeasonBook, trial: Trial, { arm, words }: NamedArm, named
     events,
     pickings: book.pickings.filter(({ event }) => event !== undefined && taken.has(event)),
     lots,
+    photos: byName
+      ? []
+      : (book.garden.growth?.photos ?? [])
+          .filter(({ bed, day }) => day >= from && (arm.bed === undefined || bed === arm.bed))
+          .toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.photo < b.photo ? -1 : 1)),
+    bedAlone: arm.bed !== undefined && !named.some((other) => other.arm !== arm && other.arm.bed === arm.bed),
     plants: plantsOf(lots),
   };
 }

@@ -3,7 +3,7 @@ import { daysBetween } from "../calendar.ts";
 import type { Event, PickUnit, Place } from "../model.ts";
 import type { Arm } from "./trial-arms.ts";
 
-export type MeasureKind = "weight of one" | "share" | "weight" | "pieces" | "days" | "height";
+export type MeasureKind = "weight of one" | "share" | "weight" | "pieces" | "days" | "height" | "cover";
 
 export interface Measure {
   readonly kind: MeasureKind;
@@ -16,7 +16,7 @@ export interface Measure {
 }
 
 export interface Figure {
-  /** Grams, share 0 to 1, pieces, days or centimetres, by the measure's kind. */
+  /** Grams, share 0 to 1, pieces, days, centimetres or share of green, by the measure's kind. */
   readonly value: number;
   /** Pieces the figure is of; 1 when it is of one thing. */
   readonly of: number;
@@ -36,6 +36,7 @@ const adjectives = "clean|sound|undamaged|unmarked|damaged|marked|split|rotten|h
 const kinds: readonly (readonly [MeasureKind, RegExp])[] = [
   ["share", new RegExp(`\\b(${adjectives})\\b`, "i")],
   ["days", /\bdays?\b|\bearlie(?:r|st)\b|\bfirst (?:ripe|flower|fruit|picking|up)\b|\bhow (?:soon|long)\b/i],
+  ["cover", /\b(?:cover|green)\b/i],
   ["height", /\bheight|\btall|\bcm\b|\blength\b/i],
   [
     "weight of one",
@@ -84,7 +85,9 @@ export function figuresOf(measure: Measure, arm: Arm): Figures {
     case "days":
       return { measure, per: "planting", figures: daysTo(arm, measure.goal ?? "picked") };
     case "height":
-      return { measure, per: "measuring", figures: heights(arm.events) };
+      return { measure, per: "measuring", figures: heights(arm) };
+    case "cover":
+      return { measure, per: "arm", figures: lastCover(arm) };
   }
 }
 
@@ -125,10 +128,25 @@ function daysTo({ lots, events }: Arm, goal: NonNullable<Measure["goal"]>): read
   });
 }
 
-function heights(events: readonly Event[]): readonly Figure[] {
-  return events.flatMap((event) =>
-    event.kind === "measured" && event.heightCm !== undefined
-      ? [{ value: event.heightCm, of: 1, source: event.place }]
-      : [],
-  );
+/** Measured with a rule and noted, or against a stake in a photo. */
+function heights({ arm, events, photos }: Arm): readonly Figure[] {
+  return [
+    ...events.flatMap((event) =>
+      event.kind === "measured" && event.heightCm !== undefined
+        ? [{ value: event.heightCm, of: 1, source: event.place }]
+        : [],
+    ),
+    ...photos.flatMap(({ photo, heights: seen }) =>
+      seen
+        .filter(({ variety }) => variety === arm.variety)
+        .map(({ heightCm }) => ({ value: heightCm, of: 1, source: { file: photo, line: 1, column: 1 } })),
+    ),
+  ];
+}
+
+/** Photos of one bed follow one another and are no repeats, so the last of them is the arm's one figure. */
+function lastCover({ photos, bedAlone }: Arm): readonly Figure[] {
+  const last = bedAlone ? photos.findLast(({ cover }) => cover !== undefined) : undefined;
+  if (last?.cover === undefined) return [];
+  return [{ value: last.cover, of: 1, source: { file: last.photo, line: 1, column: 1 } }];
 }

@@ -138,6 +138,8 @@ function armSaid(arm: ArmResult, { measure, per }: Omit<MeasureResult, "verdict"
       return `${name} gave ${sayPlural(Math.round(mean), "piece", "pieces")}`;
     case "days":
       return `${name} took ${sayPlural(Math.round(mean), "day", "days")}${n > 1 ? ` on average, ${sayPlural(n, "planting", "plantings")}` : ""}`;
+    case "cover":
+      return `${name} was ${Math.round(mean * 100)} % green in its last photo`;
     case "height":
       return `${name} stood ${sayLength(mean, settings.units)} tall${n > 1 ? ` on average, ${sayPlural(n, per, `${per}s`)}` : ""}`;
   }
@@ -147,7 +149,7 @@ function armSaid(arm: ArmResult, { measure, per }: Omit<MeasureResult, "verdict"
 const stands = 0.05;
 
 function whatItTells(
-  { arms, per }: Omit<MeasureResult, "verdict">,
+  { measure, arms, per }: Omit<MeasureResult, "verdict">,
   { higher, lower, comparison }: NonNullable<MeasureResult["compared"]>,
   settings: GardenSettings,
 ): string {
@@ -156,7 +158,12 @@ function whatItTells(
   const against = `${sayNumber(n)} against ${sayNumber(m)}`;
   const { permutation, smallestP, difference } = comparison;
   if (n === 1 && m === 1) {
-    const lot = per === "arm" ? "Each side was added up as one lot" : "There is one figure a side";
+    const lot =
+      measure.kind === "cover"
+        ? "One bed stands for each side"
+        : per === "arm"
+          ? "Each side was added up as one lot"
+          : "There is one figure a side";
     return `${lot}, and one against one can't tell the arms from chance.`;
   }
   if (Math.abs(difference) < 1e-12) return `There is no difference between them, ${against}.`;

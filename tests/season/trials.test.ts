@@ -1,6 +1,7 @@
 /** Trials from their records and note lines: which line is of which arm, what it measures, what may be said. */
 import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
+import type { PhotoMeasure } from "../../src/model.ts";
 import { seasonBook, seasonProblems } from "../../src/season/index.ts";
 import { oneIn, trialResult } from "../../src/season/trial-results.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
@@ -171,5 +172,65 @@ describe("chance in words", () => {
     [0, "one time in 1,000,000"],
   ])("%d is %s", (p, said) => {
     expect(oneIn(p)).toBe(said);
+  });
+});
+
+describe("photos as a measure", () => {
+  const files: Files = {
+    "beds/left-bed.md": "---\ntitle: Left Bed\n---\n",
+    "beds/right-bed.md": "---\ntitle: Right Bed\n---\n",
+    "varieties/greyhound.md": "---\ntitle: Greyhound\ncrop: cabbage\n---\n",
+    "notes/2026-04-25.md":
+      "- planted 8 bought Greyhound in Left Bed\n- planted 8 bought Greyhound in Right Bed\n- measured Greyhound 20 cm tall in Left Bed\n",
+    "trials/net.md": `---
+title: Compost or none
+question: Does compost fill the bed sooner?
+arms: [{name: left bed, variety: greyhound, bed: left-bed}, {name: right bed, variety: greyhound, bed: right-bed}]
+measure: green cover; height
+started: 2026-04-01
+---
+`,
+  };
+  const photo = (bed: string, day: string, cover: number, heightCm?: number): PhotoMeasure => ({
+    photo: `photos/${bed}/gate/${day}.jpg`,
+    bed,
+    viewpoint: "gate",
+    day,
+    cover,
+    coverOf: "bed",
+    aligned: true,
+    heights: heightCm === undefined ? [] : [{ variety: "greyhound", heightCm, uncertaintyCm: 1 }],
+  });
+  const photos = [
+    photo("left-bed", "2026-03-20", 0.9),
+    photo("left-bed", "2026-06-20", 0.3),
+    photo("left-bed", "2026-07-20", 0.61, 30),
+    photo("right-bed", "2026-07-20", 0.4, 24),
+  ];
+
+  async function measured(more: Files = {}) {
+    const garden = { ...(await gardenOf({ ...files, ...more }, today)), growth: { photos } };
+    const trial = garden.trials.get("net");
+    if (trial === undefined) throw new Error("no trial was read");
+    return trialResult(seasonBook(garden, noWeather, today), trial).measures;
+  }
+
+  it("cover is that of each bed's last photo, and one bed a side settles nothing", async () => {
+    const [cover] = await measured();
+    expect(cover?.verdict.text).toBe(
+      "The left bed was 61 % green in its last photo; the right bed was 40 % green in its last photo. One bed stands for each side, and one against one can't tell the arms from chance.",
+    );
+    expect(cover?.verdict.sources.map(({ file }) => file)).toContain("photos/left-bed/gate/2026-07-20.jpg");
+  });
+
+  it("heights seen against a stake stand beside those measured with a rule", async () => {
+    const [, height] = await measured();
+    expect(height?.arms.map(({ figures }) => figures.map(({ value }) => value))).toEqual([[20, 30], [24]]);
+  });
+
+  it("cover tells nothing of arms that share a bed", async () => {
+    const shared = files["trials/net.md"]?.replace("bed: right-bed", "bed: left-bed") ?? "";
+    const [cover] = await measured({ "trials/net.md": shared });
+    expect(cover?.arms.every(({ figures }) => figures.length === 0) ?? true).toBe(true);
   });
 });

@@ -80,6 +80,7 @@ function unitOf(kind: MeasureResult["measure"]["kind"], speech: Speech, said: Wo
     case "weight":
       return { factor: isUs ? 1 / gramsPerPound : 1 / 1000, name: isUs ? "lb" : "kg", say: speech.weight };
     case "share":
+    case "cover":
       return { factor: 100, name: "%", say: speech.share };
     case "height":
       return { factor: isUs ? 1 / cmPerInch : 1, name: isUs ? said.inches : "cm", say: speech.length };
