@@ -11,7 +11,7 @@ import type { PublishedPhoto } from "../photos/index.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
-import { makePages } from "./make-pages.ts";
+import { makePages, type PagesReport } from "./make-pages.ts";
 import { listOwnFiles, refuseForeignFiles } from "./own-files.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
@@ -45,7 +45,7 @@ export interface BuildOptions {
   readonly weather?: Weather | undefined;
   /** What films say; without it their pages show what the records tell. */
   readonly films?: FilmTexts | undefined;
-  readonly report?: { step(text: string): void } | undefined;
+  readonly report?: PagesReport | undefined;
 }
 
 export interface BuiltSites {
@@ -109,18 +109,11 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
   try {
     await inWorkFolder(cacheDir, async (work) => {
       const { base, address } = garden.settings;
-      options.report?.step("Making the public pages");
-      await makePages({ name: "public", pages: PUBLIC_PAGES, base, address }, pages, {
-        cacheDir,
-        work,
-        outDir: nextFolder(publicDir),
-      });
-      options.report?.step("Making the field pages");
-      await makePages({ name: "field", pages: FIELD_PAGES, base: "/" }, field, {
-        cacheDir,
-        work,
-        outDir: nextFolder(privateDir),
-      });
+      const { report } = options;
+      const open = { name: "public", pages: PUBLIC_PAGES, base, address } as const;
+      await makePages(open, pages, { cacheDir, work, outDir: nextFolder(publicDir) }, report);
+      const own = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
+      await makePages(own, field, { cacheDir, work, outDir: nextFolder(privateDir) }, report);
     });
     for (const copies of [options.photos, comparisons]) {
       await placePhotos(nextFolder(publicDir), open, copies);

@@ -38,26 +38,26 @@ export interface Places {
   readonly work: string;
 }
 
-export interface PagesMade {
-  /** Pages and lists that were made again. */
-  readonly made: number;
-  /** As they were. */
-  readonly kept: number;
+/** Hears what is being done. */
+export interface PagesReport {
+  step(text: string): void;
+  progress?(what: string, done: number, total: number): void;
 }
 
 /** Files written or looked at together. */
 const AT_ONCE = 16;
 
-/** Fills `outDir`. `onProgress` hears of pages that have to be made. */
+/** Fills `outDir`. */
 export async function makePages<Site extends SiteData>(
   templates: SiteTemplates<Site>,
   data: Site,
   { outDir, ...places }: Places & { readonly outDir: string },
-  onProgress?: (done: number, total: number) => void,
-): Promise<PagesMade> {
+  report?: PagesReport,
+): Promise<void> {
   const kept = await openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
   const version = versionOf(templates);
-  const compiled = await compiledOf(templates, version, kept, places);
+  const what = `Making the ${templates.name} pages`;
+  const compiled = await compiledOf(templates, version, kept, places, report);
   const around = sumOf(version, ...namesAndSums(compiled.assets), JSON.stringify(data.frame));
   const wanted = templates.pages.flatMap(({ template, files }) =>
     files(data).map(({ file, shows }) => ({ template, file, key: sumOf(around, file, JSON.stringify(shows)) })),
@@ -71,18 +71,22 @@ export async function makePages<Site extends SiteData>(
   });
   const writing = [...compiled.assets].map(([file, bytes]) => limit(() => place(file, bytes)));
   const missing = (await looked).filter(({ isKept }) => !isKept);
+  report?.step(`${what}: ${sayChanged(missing.length, wanted.length)}`);
   if (missing.length > 0) {
     const maker = await openSite(templates, compiled, places);
     maker.show(data);
     for (const [index, { template, file, key }] of missing.entries()) {
       const bytes = await maker.make(template, file);
       writing.push(limit(async () => place(file, await kept.put(key, bytes))));
-      onProgress?.(index + 1, missing.length);
+      report?.progress?.(what, index + 1, missing.length);
     }
   }
   await Promise.all(writing);
   await kept.save();
-  return { made: missing.length, kept: wanted.length - missing.length };
+}
+
+function sayChanged(changed: number, all: number): string {
+  return changed === all ? String(all) : `${changed} of ${all} changed`;
 }
 
 /** A site whose pages are made when they are asked for. */
@@ -142,6 +146,7 @@ async function compiledOf<Site extends SiteData>(
   version: string,
   kept: KeptFiles,
   { work }: Places,
+  report?: PagesReport,
 ): Promise<CompiledPages> {
   const fileKey = (kind: string, file: string) => sumOf(version, COMPILED, kind, file);
   const list = await kept.get(sumOf(version, COMPILED));
@@ -152,6 +157,7 @@ async function compiledOf<Site extends SiteData>(
     if (code !== undefined && assets !== undefined) return { code, assets, styles: listed.styles };
   }
   const { name, base, address } = templates;
+  report?.step(`Preparing the templates of the ${name} pages, once for this version`);
   const folder = path.join(work, `${name}.templates`);
   const compiled = await amongPageSources(folder, () =>
     compilePages({ root: path.join(folder, name), base, address, modules: modulesOf(templates) }),
