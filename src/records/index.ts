@@ -5,6 +5,7 @@ export { crops, pieceOf } from "./crops.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
+export { deepestNesting } from "./nesting.ts";
 export type { NoteBody } from "./note-body.ts";
 export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
 export type { NoteReadings } from "./note-readings.ts";

@@ -5,6 +5,7 @@
 import type { Definition, Image, ImageReference, List, ListItem, Node, Paragraph, PhrasingContent, Root } from "mdast";
 import { fromMarkdown } from "mdast-util-from-markdown";
 import { splitLongNote } from "./long-notes.ts";
+import { deepestNesting } from "./nesting.ts";
 import { type LineColumn, textPlaces } from "./text-places.ts";
 
 /** Offsets are into the whole text of the file. */
@@ -86,6 +87,7 @@ const deepest = 100;
 
 /** Undefined when the text is nested so deep that reading it, which goes level by level, would run out of room. */
 function parse(markdown: string): Root | undefined {
+  if (deepestNesting(markdown) > deepest) return undefined;
   try {
     const root = fromMarkdown(markdown);
     return goesDeeper(root, deepest) ? undefined : root;

@@ -10,6 +10,7 @@ import rehypeStringify from "rehype-stringify";
 import remarkParse from "remark-parse";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
+import { deepestNesting } from "../records/index.ts";
 
 /** Levels of nesting that a person could mean; what lies deeper is shown as plain text. */
 const DEEPEST = 40;
@@ -45,26 +46,6 @@ export function storyHtml(markdown: string): string {
 
 export function escapeHtml(text: string): string {
   return text.replace(/&/gu, "&amp;").replace(/</gu, "&lt;").replace(/>/gu, "&gt;").replace(/"/gu, "&quot;");
-}
-
-/**
- * Quotes, lists and brackets that one line or a run of lines opens, at most. Counted on the raw text because a parser
- * would already have gone down ten thousand levels by the time its tree could be measured.
- */
-function deepestNesting(markdown: string): number {
-  let deepest = 0;
-  for (const line of markdown.split("\n")) {
-    const opening = /^[\s>*+\-\d.)]*/u.exec(line)?.[0] ?? "";
-    const marks = opening.match(/[>*+-]|\d[.)]/gu)?.length ?? 0;
-    const brackets = line.match(/[[*_]/gu)?.length ?? 0;
-    deepest = Math.max(
-      deepest,
-      /^\s*([-*_])(\s*\1)+\s*$/u.test(line) ? 0 : marks,
-      opening.length / 4,
-      brackets > 500 ? brackets : 0,
-    );
-  }
-  return deepest;
 }
 
 function htmlAsText(node: Html, parent: Parents | undefined): Element | undefined {

@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { addDays } from "../../src/calendar.ts";
 import type { Garden } from "../../src/model.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
 import { filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
@@ -47,6 +48,53 @@ const STORIES: readonly { readonly what: string; readonly text: string; readonly
   },
   { what: "a script as a link", text: "[the script link](javascript:globalThis.ran=1)", reads: "the script link" },
   { what: "the same in capitals and pieces", text: "[odd link](JaVa&#x0A;ScRiPt:globalThis.ran=1)", reads: "odd link" },
+  { what: "the same with a tab in it", text: "[tabbed link](<java\tscript:globalThis.ran=1>)", reads: "tabbed link" },
+  { what: "the same behind a space", text: "[spaced link](&#32;javascript:globalThis.ran=1)", reads: "spaced link" },
+  { what: "the same behind a control", text: "[low link](&#1;javascript:globalThis.ran=1)", reads: "low link" },
+  { what: "the same in entities", text: "[coded link](&#106;avascript&colon;globalThis.ran=1)", reads: "coded link" },
+  { what: "the same percent-encoded", text: "[percent link](javascript%3AglobalThis.ran=1)", reads: "percent link" },
+  { what: "the same by reference", text: "[far link][far]\n\n[far]: javascript:globalThis.ran=1", reads: "far link" },
+  { what: "the same in brackets", text: "<javascript:globalThis.ran=1> bracket link", reads: "bracket link" },
+  { what: "the same as view-source", text: "[view link](view-source:javascript:globalThis.ran=1)", reads: "view link" },
+  { what: "an older script as a link", text: "[old link](vbscript:globalThis.ran=1)", reads: "old link" },
+  { what: "a file as a link", text: "[file link](file:///etc/passwd)", reads: "file link" },
+  { what: "an address without a scheme", text: "[bare link](//evil.example/)", reads: "bare link" },
+  { what: "a blob as a link", text: "[blob link](blob:https://evil.example/1)", reads: "blob link" },
+  {
+    what: "a script in a title",
+    text: `[titled link](https://ok.example "" onmouseover=globalThis.ran=1 x="")`,
+    reads: "titled link",
+  },
+  {
+    what: "a script in a picture's words",
+    text: '![" onerror=globalThis.ran=1 x="](photos/x.jpg) the worded picture',
+    reads: "the worded picture",
+  },
+  {
+    what: "code that ends itself",
+    text: '```html"><script>globalThis.ran=1</script>\nthe code\n```',
+    reads: "the code",
+  },
+  {
+    what: "a remark that ends early",
+    text: "<!--> <script>globalThis.ran=1</script> --> the remark",
+    reads: "the remark",
+  },
+  {
+    what: "mathematics that hides a script",
+    text: "<math><mtext><table><mglyph><style><img src=x onerror=globalThis.ran=1></style></mglyph></table></mtext></math> the sum",
+    reads: "the sum",
+  },
+  {
+    what: "an element that breaks another out",
+    text: '<noscript><p title="</noscript><img src=x onerror=globalThis.ran=1>"></noscript> the breakout',
+    reads: "the breakout",
+  },
+  {
+    what: "an id that stands for a global",
+    text: '<a id="plotreel"></a><form name="getElementById"></form> the clobber',
+    reads: "the clobber",
+  },
   { what: "data as a link", text: "[the data link](data:text/html;base64,PHNjcmlwdD4x)", reads: "the data link" },
   {
     what: "data as a picture",
@@ -74,6 +122,47 @@ const STORIES: readonly { readonly what: string; readonly text: string; readonly
     text: `${"[".repeat(DEEP)}bottom of the brackets`,
     reads: "bottom of the brackets",
   },
+  {
+    what: "a list ten thousand deep",
+    text: `${"- ".repeat(DEEP)}bottom of the lists`,
+    reads: "bottom of the lists",
+  },
+  {
+    what: "numbers ten thousand deep",
+    text: `${"1. ".repeat(DEEP)}bottom of the numbers`,
+    reads: "bottom of the numbers",
+  },
+  {
+    what: "links ten thousand deep",
+    text: `${"[a](".repeat(DEEP)}bottom of the links`,
+    reads: "bottom of the links",
+  },
+  {
+    what: "pictures ten thousand deep",
+    text: `${"![".repeat(DEEP)}bottom of the pictures`,
+    reads: "bottom of the pictures",
+  },
+  {
+    what: "elements ten thousand deep",
+    text: `${"<b>".repeat(DEEP)}bottom of the elements`,
+    reads: "bottom of the elements",
+  },
+  {
+    what: "ticks of ten thousand lengths",
+    text: `${Array.from({ length: 400 }, (_, length) => "`".repeat(length + 1)).join(" ")} bottom of the ticks`,
+    reads: "bottom of the ticks",
+  },
+  {
+    what: "quotes that go one deeper every line",
+    text: `${Array.from({ length: 1000 }, (_, depth) => `${"> ".repeat(depth)}deeper`).join("\n")} bottom of the steps`,
+    reads: "bottom of the steps",
+  },
+  {
+    what: "entities by the thousand",
+    text: `${"&amp;#x202e;&lt;".repeat(1000)} bottom of the entities`,
+    reads: "bottom of the entities",
+  },
+  { what: "a NUL", text: "before\0after the NUL", reads: "after the NUL" },
   {
     what: "a turned reading direction",
     text: "the seeds \u202egnp.exe\u202c turned",
@@ -110,7 +199,7 @@ const FILES: Readonly<Record<string, string>> = {
 };
 
 function dayOf(index: number): string {
-  return `2026-06-${String(index + 1).padStart(2, "0")}`;
+  return addDays("2026-04-01", index);
 }
 
 let folder: string;
