@@ -1,8 +1,9 @@
 /** What the charts of a recap show, as numbers: pickings by week, heat by week, every planting from sowing to clearing. */
 import { addDays } from "../calendar.ts";
 import type { Day } from "../model.ts";
-import { cultivar, label } from "../tour/index.ts";
+import { cultivar } from "../tour/index.ts";
 import { gardenHeat, gardenScale } from "./comparisons.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn, weekOf } from "./seasons.ts";
@@ -108,6 +109,7 @@ function heatLines(book: SeasonBook, season: Season, to: Day): readonly HeatLine
 }
 
 function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRow[] {
+  const { settings } = book.garden;
   const within = (day: Day | undefined) => (day === undefined || day < from || day > to ? undefined : day);
   return book.lots
     .filter(({ planting }) => begun(planting) <= to && (planting.ended === undefined || planting.ended >= from))
@@ -117,7 +119,7 @@ function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRo
       const start = begun(planting);
       return {
         planting: planting.id,
-        title: label({ variety, crop }),
+        title: recapWords(settings).label({ variety, crop }, settings),
         cultivar: cultivar({ variety, crop }),
         bed: planting.bed,
         bedTitle: bed?.title ?? planting.bed,

@@ -1,9 +1,9 @@
 /** What is still to come this season, and what to do differently in the next. */
 import type { Day } from "../model.ts";
-import { capital, sayPlural } from "../timeline/index.ts";
 import { say } from "../tour/index.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
 import type { ForecastRow } from "./recap.ts";
+import { recapWords } from "./recap-words/words.ts";
 
 /** Forecasts told; the table has all. */
 const mostForecasts = 6;
@@ -27,7 +27,7 @@ function soonest(forecasts: readonly ForecastRow[], on: Day): readonly ForecastR
 /** Rotation broken is told for the beds where it matters most; the table has the others. */
 const mostBroken = 3;
 
-export function nextYearPoints({ nextYear, kind }: Material): readonly DraftPoint[] {
+export function nextYearPoints({ book, nextYear, kind }: Material): readonly DraftPoint[] {
   if (kind !== "season") return nextYear.advice.map((one) => point(one, "should", "it stays in the soil", 62));
   const { advice, rotation, needs, soil, plan, seedsSaid } = nextYear;
   const shown = rotation.broken.slice(0, mostBroken);
@@ -40,7 +40,7 @@ export function nextYearPoints({ nextYear, kind }: Material): readonly DraftPoin
           point(
             {
               ...ground,
-              text: `${capital(sayPlural(rest, "more bed or family", "more beds and families"))} came back too soon; the table has them.`,
+              text: recapWords(book.garden.settings).moreRotation(rest),
             },
             "could",
             "rotation",

@@ -1,9 +1,9 @@
 /** The same spot through a season: its first photo, the one that shows the bed at its fullest, and its last. */
 import { daysBetween } from "../calendar.ts";
 import type { Day, Photo } from "../model.ts";
-import { capital, sayAge, sayList } from "../timeline/index.ts";
-import { dayOnly, type Sentence, type Speech, say, theBed } from "../tour/index.ts";
+import { type Sentence, say } from "../tour/index.ts";
 import type { PhotoSet, RecapPhoto } from "./recap.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 /** Days between the first and the last photo before they are worth comparing. */
@@ -77,15 +77,19 @@ function setSentence(
   last: Dated,
   to: Day,
 ): Sentence {
-  const speech: Speech = { settings: book.garden.settings, day: to };
-  const days = sayList([first, ...(peak === undefined ? [] : [peak]), last].map(({ day }) => dayOnly(day, speech)));
-  const span = sayAge(daysBetween(first.day, last.day));
+  const { settings } = book.garden;
   const [a, b] = [coverOf(book, first.path), coverOf(book, (peak ?? last).path)];
-  const cover =
-    a === undefined || b === undefined || Math.abs(b - a) < 0.03
-      ? ""
-      : `; green went from ${Math.round(a * 100)} % to ${Math.round(b * 100)} % of ${book.garden.growth?.photos.find(({ photo }) => photo === first.path)?.coverOf === "bed" ? "the bed" : "the picture"}`;
-  return say(`${capital(theBed(bed))} from one spot on ${days}, ${span} from first to last${cover}.`, [bed]);
+  const of = book.garden.growth?.photos.find(({ photo }) => photo === first.path)?.coverOf ?? "photo";
+  const text = recapWords(settings).photos(
+    {
+      bed,
+      days: [first, ...(peak === undefined ? [] : [peak]), last].map(({ day }) => day),
+      span: daysBetween(first.day, last.day),
+      green: a === undefined || b === undefined || Math.abs(b - a) < 0.03 ? undefined : { from: a, to: b, of },
+    },
+    { settings, day: to },
+  );
+  return say(text, [bed]);
 }
 
 function compare(a: string, b: string): number {

@@ -25,4 +25,3 @@ export { seasonProblems } from "./season-problems.ts";
 export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
 export { seedListCsv } from "./seed-list.ts";
 export type { MeasureResult, TrialResult } from "./trial-results.ts";
-export { sayDegrees, sayHeat } from "./weather-story.ts";

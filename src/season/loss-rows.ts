@@ -1,8 +1,9 @@
 /** Losses and troubles in words: what, how many, since when, what was tried, whether last year was worse. */
 import type { Day } from "../model.ts";
-import { capital, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
-import { dayOnly, inBed, plantName, type Speech, say } from "../tour/index.ts";
+import { say } from "../tour/index.ts";
 import type { LossRow } from "./recap.ts";
+import type { Voice } from "./recap-words/facts.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { type Season, sameDayIn } from "./seasons.ts";
 import { type Setback, setbacks } from "./setbacks.ts";
@@ -15,25 +16,27 @@ export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day, p
   const before = book.seasons.find(({ year }) => year === season.year - 1);
   const then =
     before === undefined ? [] : setbacks(book, sameDayIn(before, from, season), sameDayIn(before, to, season));
-  const speech: Speech = { settings: book.garden.settings, day: to };
+  const voice: Voice = { settings: book.garden.settings, day: to };
   return setbacks(book, from, to).map((one) =>
     rowOf(
       book,
       one,
       then.find(({ cause }) => cause === one.cause),
-      speech,
+      voice,
       past,
     ),
   );
 }
 
-function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech: Speech, past: boolean): LossRow {
+function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, voice: Voice, past: boolean): LossRow {
+  const { plants } = recapWords(voice.settings);
+  const { crops } = book.garden;
   const names = [
     ...one.varieties.map((id) => {
       const variety = book.garden.varieties.get(id);
-      return variety === undefined ? id : plantName({ variety, crop: book.garden.crops.get(variety.crop ?? "") });
+      return variety === undefined ? id : plants({ variety, crop: crops.get(variety.crop ?? "") }, voice.settings);
     }),
-    ...one.crops.map((id) => book.garden.crops.get(id)?.plural ?? id),
+    ...one.crops.map((id) => (crops.has(id) ? plants({ crop: crops.get(id) }, voice.settings) : id)),
   ];
   return {
     cause: one.cause,
@@ -47,7 +50,7 @@ function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, speech
     standing: one.open && !past ? "open" : one.over !== undefined ? "over" : "lost",
     sentence: {
       ...say(
-        sentenceOf(book, one, names, then, speech, past),
+        sentenceOf(book, one, names, then, voice, past),
         one.sources.map((place) => ({ place })),
       ),
       private: one.private,
@@ -60,40 +63,24 @@ function sentenceOf(
   one: Setback,
   names: readonly string[],
   then: Setback | undefined,
-  speech: Speech,
+  voice: Voice,
   past: boolean,
 ): string {
-  const shown = names.slice(0, mostNamed);
-  const rest = names.length - shown.length;
-  const what = sayList(rest > 0 ? [...shown, sayPlural(rest, "other kind", "other kinds")] : shown);
   const [bed] = one.beds.length === 1 ? one.beds.flatMap((id) => book.garden.beds.get(id) ?? []) : [];
-  const where = bed === undefined ? "" : ` ${inBed(bed)}`;
-  const cause = one.noted ? capital(one.cause) : "";
-  const days =
-    one.first === one.last
-      ? `on ${dayOnly(one.first, speech)}`
-      : `between ${dayOnly(one.first, speech)} and ${dayOnly(one.last, speech)}`;
-  const lost =
-    one.plants === 0
-      ? one.all && one.noted && what !== ""
-        ? `${cause} took all the ${what}${where}, ${days}`
-        : undefined
-      : one.noted
-        ? `${cause} took ${sayPlural(one.plants, "plant", "plants")}${what === "" ? "" : ` of the ${what}`}${where}, ${days}`
-        : `${capital(sayPlural(one.plants, "plant", "plants"))}${what === "" ? "" : ` of the ${what}`}${where} ${one.plants === 1 ? "was" : "were"} lost, no cause noted, ${days}`;
-  const seen = `${cause === "" ? "Plants were lost" : cause}${what === "" ? where : ` on the ${what}${where}`}, seen ${days}`;
-  const end = one.open
-    ? past
-      ? "; no line says that it was over"
-      : "; not over yet"
-    : one.over === undefined
-      ? ""
-      : `; over by ${dayOnly(one.over, speech)}`;
-  const worse =
-    then === undefined || (then.plants === 0 && one.plants === 0)
-      ? ""
-      : ` Last year by then it was ${then.plants === 0 ? "none" : sayNumber(then.plants)}.`;
-  const tried =
-    one.tried.length === 0 || one.plants + one.times === 0 ? "" : ` Tried: ${one.tried.slice(0, 2).join("; ")}.`;
-  return `${lost ?? seen}${end}.${worse}${tried}`;
+  return recapWords(voice.settings).loss(
+    {
+      names: names.slice(0, mostNamed),
+      moreKinds: Math.max(0, names.length - mostNamed),
+      bed,
+      cause: one.noted ? one.cause : undefined,
+      plants: one.plants,
+      all: one.all,
+      first: one.first,
+      last: one.last,
+      end: one.open ? (past ? "open, past" : "open") : one.over === undefined ? undefined : { over: one.over },
+      lastYear: then === undefined || (then.plants === 0 && one.plants === 0) ? undefined : then.plants,
+      tried: one.plants + one.times === 0 ? [] : one.tried.slice(0, 2),
+    },
+    voice,
+  );
 }

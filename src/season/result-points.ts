@@ -1,17 +1,19 @@
 /** What the beds came to, and the season against last year's at the same warmth. */
-import { capital, sayWeight } from "../timeline/index.ts";
-import { dayOnly, type Speech, say, sayHarvest, sayPickings, theBed } from "../tour/index.ts";
+import { say } from "../tour/index.ts";
 import { compareHarvest } from "./comparisons.ts";
-import { groundUnit, sayFromGround } from "./ground-words.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
+import type { BedYieldFacts, Voice } from "./recap-words/facts.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, seasonResults } from "./results.ts";
+import type { Picking, SeasonBook } from "./season-book.ts";
 
 /** Beds told at most. */
 const mostBeds = 5;
 
 export function resultPoints(material: Material): readonly DraftPoint[] {
   const { book, season, from, to } = material;
-  const { settings } = book.garden;
+  const voice: Voice = { settings: book.garden.settings, day: to };
+  const words = recapWords(voice.settings);
   const results = seasonResults(book, season, to, from);
   const pickings = pickingsBetween(book, from, to);
   const beds = results.beds
@@ -19,41 +21,37 @@ export function resultPoints(material: Material): readonly DraftPoint[] {
     .slice(0, mostBeds)
     .flatMap((one, index): DraftPoint[] => {
       const bed = book.garden.beds.get(one.id);
-      const amount = sayHarvest(one.sum, settings);
+      const amount = words.harvest(one.sum, voice.settings);
       if (bed === undefined || amount === undefined) return [];
-      const crops = [
-        ...Map.groupBy(
-          pickings.filter((picking) => picking.bed === one.id),
-          ({ crop }) => crop ?? "",
-        ),
-      ]
-        .map(([id, all]) => ({ id, grams: all.reduce((sum, { harvest }) => sum + (harvest.grams ?? 0), 0) }))
-        .sort((a, b) => b.grams - a.grams);
-      const [most] = crops;
-      const name = most === undefined ? undefined : book.garden.crops.get(most.id)?.plural;
-      const mostly =
-        most === undefined || name === undefined || crops.length < 2 || most.grams < one.sum.grams * 0.25
-          ? crops.length === 1 && name !== undefined
-            ? `, all of it ${name}`
-            : ""
-          : `, ${sayWeight(most.grams, settings.units)} of it ${name}`;
-      const ground =
-        one.gramsPerSquareMetre === undefined
-          ? ""
-          : `, ${sayFromGround(one.gramsPerSquareMetre, settings.units)} from each ${groundUnit(settings.units)}`;
-      const grounds = pickings
-        .filter((picking) => picking.bed === one.id)
-        .map(({ note, private: isPrivate }) => ({ note, private: isPrivate && one.private }));
+      const picked = pickings.filter((picking) => picking.bed === one.id);
+      const grounds = picked.map(({ note, private: isPrivate }) => ({ note, private: isPrivate && one.private }));
+      const text = words.bedYield(
+        {
+          bed,
+          amount,
+          pickings: one.sum.times,
+          gramsPerSquareMetre: one.gramsPerSquareMetre,
+          mostly: mostlyOf(book, picked, one.sum.grams),
+        },
+        voice,
+      );
       return [
-        point(
-          say(`${capital(theBed(bed))} gave ${amount} ${sayPickings(one.sum.times)}${ground}${mostly}.`, grounds),
-          index < 2 ? "should" : "could",
-          "one of the beds that gave most",
-          falling(44, index),
-        ),
+        point(say(text, grounds), index < 2 ? "should" : "could", "one of the beds that gave most", falling(44, index)),
       ];
     });
   return [...beds, ...sameHeat(material)];
+}
+
+/** The crop that a bed's weight was of: all of it, or a part worth telling. */
+function mostlyOf(book: SeasonBook, picked: readonly Picking[], grams: number): BedYieldFacts["mostly"] {
+  const crops = [...Map.groupBy(picked, ({ crop }) => crop ?? "")]
+    .map(([id, all]) => ({ id, grams: all.reduce((sum, { harvest }) => sum + (harvest.grams ?? 0), 0) }))
+    .sort((a, b) => b.grams - a.grams);
+  const [most] = crops;
+  const crop = book.garden.crops.get(most?.id ?? "");
+  if (most === undefined || crop === undefined) return undefined;
+  if (crops.length === 1) return { crop };
+  return most.grams < grams * 0.25 ? undefined : { crop, grams: most.grams };
 }
 
 /** "At the same warmth, on 12 July, last year had given 45.9 kg." */
@@ -62,9 +60,7 @@ function sameHeat({ book, season, from, to }: Material): readonly DraftPoint[] {
   const { atSameHeat, now } = compareHarvest(book, season, to);
   if (atSameHeat === undefined || now.grams <= 0) return [];
   const { settings } = book.garden;
-  const speech: Speech = { settings, day: to };
-  const then = atSameHeat.sum.grams > 0 ? sayWeight(atSameHeat.sum.grams, settings.units) : "nothing that was weighed";
-  const text = `Last year the same warmth had come together by ${dayOnly(atSameHeat.day, { ...speech, day: atSameHeat.day })}, and by then the garden had given ${then}; now it is ${sayWeight(now.grams, settings.units)}.`;
+  const text = recapWords(settings).sameHeat(atSameHeat.day, atSameHeat.sum.grams, now.grams, { settings, day: to });
   const grounds = pickingsBetween(book, from, to)
     .slice(0, 1)
     .map(({ note }) => ({ note }));

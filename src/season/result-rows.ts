@@ -1,8 +1,9 @@
 /** Results as the tables and the data of a recap show them. */
 import type { Day, PickUnit } from "../model.ts";
 import { sayPlural } from "../timeline/index.ts";
-import { type HarvestSum, sayHarvest } from "../tour/index.ts";
+import type { HarvestSum } from "../tour/index.ts";
 import type { ResultRow, Results } from "./recap.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";
 import type { Picking, SeasonBook } from "./season-book.ts";
 import { type Season, sameDayIn } from "./seasons.ts";
@@ -72,13 +73,14 @@ function counted(pickings: number): string {
 function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | undefined): ResultRow {
   const { sum, perPlant, firstAfter, value } = result;
   const { settings } = book.garden;
+  const words = recapWords(settings);
   const pieces: Partial<Record<PickUnit, number>> = {};
   for (const [unit, count] of [...sum.weighed, ...sum.counted]) pieces[unit] = (pieces[unit] ?? 0) + count;
   const then = former === undefined ? undefined : sumPickings(former);
   return {
     id: result.id,
     title: result.title,
-    picked: sayHarvest(sum, settings) ?? (sum.times === 0 ? "nothing" : "no amount noted"),
+    picked: words.harvest(sum, settings) ?? (sum.times === 0 ? words.nothingPicked : words.noAmount),
     grams: sum.grams,
     litres: sum.litres,
     pieces,
@@ -96,7 +98,7 @@ function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | un
     daysToFirst: firstAfter?.days,
     daysPromised: firstAfter?.promised,
     value: value === undefined ? undefined : sayValue(value),
-    lastYear: then === undefined ? undefined : sayHarvest(then, settings),
+    lastYear: then === undefined ? undefined : words.harvest(then, settings),
     private: result.private,
   };
 }

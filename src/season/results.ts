@@ -4,8 +4,9 @@
  */
 import { daysBetween } from "../calendar.ts";
 import type { Day, PickUnit, Price } from "../model.ts";
-import { type HarvestSum, label, plantName, sumOf } from "../tour/index.ts";
+import { type HarvestSum, sumOf } from "../tour/index.ts";
 import { timed } from "./maturity.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";
 import { earlier, type Season } from "./seasons.ts";
 
@@ -66,11 +67,12 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
   const all = sumPickings(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];
-  const { varieties, crops, beds } = book.garden;
+  const { varieties, crops, beds, settings } = book.garden;
+  const words = recapWords(settings);
   const grouped = (key: (picking: Picking) => string | undefined) =>
     [...Map.groupBy(pickings, (picking) => key(picking) ?? "")].filter(([id]) => id !== "");
-  const made = (id: string, group: readonly Picking[], words: { title: string; said: string }, own: readonly Lot[]) =>
-    makeResult(book, { id, ...words }, group, own, all);
+  const made = (id: string, group: readonly Picking[], named: { title: string; said: string }, own: readonly Lot[]) =>
+    makeResult(book, { id, ...named }, group, own, all);
   const siteId = (picking: Picking) => beds.get(picking.bed)?.site;
   return {
     season,
@@ -82,14 +84,14 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
         return made(
           id,
           group,
-          { title: label(named), said: plantName(named) },
+          { title: words.label(named, settings), said: words.plants(named, settings) },
           lots.filter(({ planting }) => planting.variety === id),
         );
       }),
     ),
     crops: inOrder(
       grouped(({ crop }) => crop).map(([id, group]) => {
-        const plural = crops.get(id)?.plural ?? id;
+        const plural = crops.has(id) ? words.plants({ crop: crops.get(id) }, settings) : id;
         return made(
           id,
           group,

@@ -1,8 +1,8 @@
 /** What families stood in each bed, season by season, and what may follow them. */
 import { airborne, rotationRule, soilDiseases } from "../almanac/index.ts";
 import type { Bed, Place } from "../model.ts";
-import { capital, sayList, sayNumber } from "../timeline/index.ts";
-import { bedVerb, isGround, type Sentence, say, theBed } from "../tour/index.ts";
+import { isGround, type Sentence, say } from "../tour/index.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { seasonOf } from "./seasons.ts";
 
@@ -120,12 +120,17 @@ function conflictOf(
   const disease = diseaseOf(diseases, now.family, now.year);
   const years = disease?.years ?? rule.years;
   if (now.year - before.year >= years || renewedSince(book, bed, before.year)) return undefined;
-  const gap = now.year - before.year;
-  const after = gap === 1 ? "the season after" : `${sayNumber(gap)} seasons after`;
-  const wait =
-    disease === undefined
-      ? `${sayNumber(years)} seasons should pass`
-      : `with ${disease.name} seen there ${sayNumber(years)} seasons should pass`;
+  const text = recapWords(book.garden.settings).rotation(
+    {
+      bed,
+      crops: now.crops.flatMap((id) => book.garden.crops.get(id) ?? []),
+      family: now.family,
+      gap: now.year - before.year,
+      years,
+      disease: disease?.name,
+    },
+    book.garden.settings,
+  );
   return {
     bed: now.bed,
     family: now.family,
@@ -135,7 +140,7 @@ function conflictOf(
     years,
     disease: disease?.name,
     sentence: say(
-      `${capital(theBed(bed))} held ${cropNames(book, now.crops)}, ${after} ${bedVerb(bed, "its", "their")} last of ${rule.name}: ${rule.reason}, and ${wait}.`,
+      text,
       [...now.sources, ...before.sources].map((place) => ({ place })),
     ),
   };
@@ -198,7 +203,7 @@ export function diseaseAdvice(book: SeasonBook, year: number): readonly Sentence
     const beds = [...new Set(seen.map(({ bed }) => bed))].flatMap((id) => book.garden.beds.get(id) ?? []);
     return [
       say(
-        `${capital(row.name)} was seen in ${sayList(beds.map(theBed))}. ${row.advice}`,
+        recapWords(book.garden.settings).diseaseSeen(row.name, beds),
         seen.map(({ trouble }) => trouble),
       ),
     ];
@@ -208,26 +213,18 @@ export function diseaseAdvice(book: SeasonBook, year: number): readonly Sentence
 function noCure(book: SeasonBook, year: number): readonly Sentence[] {
   const season = book.seasons.find((one) => one.year === year);
   if (season === undefined) return [];
-  return airborne.flatMap(({ cause, why }) => {
+  return airborne.flatMap(({ cause }, row) => {
     const seen = book.troubles.filter(
       ({ trouble }) =>
         trouble.opened >= season.from && trouble.opened <= season.to && cause.test(trouble.cause.toLowerCase()),
     );
     const causes = [...new Set(seen.map(({ trouble }) => trouble.cause.toLowerCase()))];
     if (causes.length === 0) return [];
-    const many = causes.length > 1;
-    const text = why.startsWith("It ")
-      ? `${capital(sayList(causes))} ${many || /s$/.test(causes[0] ?? "") ? "fly" : "flies"} in, so a net in time does more than another bed.`
-      : why;
     return [
       say(
-        text,
+        recapWords(book.garden.settings).noCure(row, causes),
         seen.map(({ trouble }) => trouble),
       ),
     ];
   });
-}
-
-function cropNames(book: SeasonBook, crops: readonly string[]): string {
-  return sayList(crops.map((id) => book.garden.crops.get(id)?.plural ?? id));
 }

@@ -6,21 +6,10 @@
 import { yieldPerPlant } from "../almanac/index.ts";
 import { daysBetween } from "../calendar.ts";
 import type { Day, NurseryLot, Trouble } from "../model.ts";
-import { capital, sayList, sayNumber, sayWeight } from "../timeline/index.ts";
-import {
-  comparable,
-  dayOnly,
-  type Ground,
-  type HarvestSum,
-  isSingular,
-  plantName,
-  type Sentence,
-  type Speech,
-  say,
-  sayHarvest,
-  sayPickings,
-} from "../tour/index.ts";
+import { comparable, type Ground, type HarvestSum, type Sentence, say } from "../tour/index.ts";
 import { promisedDay, timed } from "./maturity.ts";
+import type { StandingFacts } from "./recap-words/facts.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn } from "./seasons.ts";
@@ -247,67 +236,36 @@ function againstPromise(book: SeasonBook, lots: readonly Lot[], to: Day): number
   return Math.max(-0.15, Math.min(0.15, mean));
 }
 
-// ------------------------------------------------------------------------------------------------------------- in words
-
-/** "The Crown Prince squash gave 26.1 kg in one picking, 5.22 kg a plant, against 13.2 kg last year." */
+/** What is to be told of a variety; undefined when there is nothing. */
 function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Day, to: Day): string | undefined {
   const { settings } = book.garden;
-  const { now, before, lots, losses, troubles, lost } = account;
+  const { now, before, lots, losses, troubles, lost, began } = account;
   const variety = book.garden.varieties.get(account.variety);
-  const crop = book.garden.crops.get(variety?.crop ?? "");
   if (variety === undefined) return undefined;
-  const named = { variety, crop };
-  const name = `The ${plantName(named)}`;
-  const amount = sayHarvest(now, settings);
-  const speech: Speech = { settings, day: to };
-  const year =
-    from !== season.from ? " in the same days last year" : season.to > to ? " by the same day last year" : " last year";
-  const each = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
-  const parts: string[] = [];
-  if (now.times > 0) {
-    const gave =
-      amount === undefined
-        ? `${isSingular(named) ? "was" : "were"} picked ${sayPickings(now.times)}, no amount noted`
-        : `gave ${amount} ${sayPickings(now.times)}`;
-    // Of a planting that lost plants, the mean of all that were set out says little.
-    const plant =
-      each?.grams === undefined || each.plants < 2 || now.grams <= 0 || lost > 0
-        ? ""
-        : `, ${sayWeight(each.grams, settings.units)} from each of ${sayNumber(each.plants)} plants`;
-    const former = perPlant(lotsBefore(book, account.variety, season))?.grams;
-    const then =
-      plant !== "" && former !== undefined
-        ? `, against ${sayWeight(former, settings.units)} last year`
-        : before !== undefined && amount !== undefined && comparable(now, before)
-          ? `, against ${sayHarvest(before, settings)}${year}`
-          : "";
-    parts.push(`${name} ${gave}${plant}${then}`);
-  }
-  if (account.lostAll && lost === 0) {
-    const gone = `${isSingular(named) ? "was" : "were"} all lost${causesSaid(losses)}`;
-    parts.push(parts.length === 0 ? `${name} ${gone}` : `${isSingular(named) ? "it" : "they"} ${gone}`);
-  }
-  if (lost > 0) {
-    const of = account.began !== undefined && account.began > lost ? ` of ${sayNumber(account.began)}` : "";
-    const plants = `${sayNumber(lost)}${of} ${lost === 1 && of === "" ? "plant" : "plants"}`;
-    const end = now.times === 0 ? neverPicked(account, to, speech) : "";
-    parts.push(
-      parts.length === 0
-        ? `${name} lost ${plants}${causesSaid(losses)}${end}`
-        : `${plants} ${lost === 1 ? "was" : "were"} lost${causesSaid(losses)}`,
-    );
-  }
-  const other = troubles.filter((cause) => !losses.some((loss) => loss.cause?.toLowerCase() === cause.toLowerCase()));
-  if (other.length > 0) {
-    const were = other.length > 1 || /[^s]s$/.test(other[0] ?? "") ? "were" : "was";
-    parts.push(
-      parts.length === 0
-        ? `${name} had ${sayList(other)}`
-        : `${sayList(other)} ${were} on ${isSingular(named) ? "it" : "them"}`,
-    );
-  }
-  if (parts.length === 0) return undefined;
-  return `${capital(parts.join("; "))}.`;
+  const own = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
+  // Of a planting that lost plants, the mean of all that were set out says little.
+  const each =
+    own?.grams === undefined || own.plants < 2 || now.grams <= 0 || lost > 0
+      ? undefined
+      : { grams: own.grams, plants: own.plants, lastYear: perPlant(lotsBefore(book, account.variety, season))?.grams };
+  return recapWords(settings).standing(
+    {
+      plants: { variety, crop: book.garden.crops.get(variety.crop ?? "") },
+      now,
+      each,
+      before: before !== undefined && comparable(now, before) ? before : undefined,
+      span: from !== season.from ? "same days" : season.to > to ? "same day" : "whole year",
+      allLost: account.lostAll && lost === 0,
+      lost,
+      began: began !== undefined && began > lost ? began : undefined,
+      causes: [...new Set(losses.flatMap(({ cause }) => cause ?? []))],
+      never: lost > 0 && now.times === 0 ? neverPicked(account, to) : undefined,
+      otherTroubles: troubles.filter(
+        (cause) => !losses.some((loss) => loss.cause?.toLowerCase() === cause.toLowerCase()),
+      ),
+    },
+    { settings, day: to },
+  );
 }
 
 /** Finished plantings of the season before. */
@@ -315,17 +273,10 @@ function lotsBefore(book: SeasonBook, variety: string, season: Season): readonly
   return book.lotsOf(variety).filter((lot) => lot.season === season.year - 1 && lot.planting.ended !== undefined);
 }
 
-function causesSaid(losses: Account["losses"]): string {
-  const causes = [...new Set(losses.flatMap(({ cause }) => cause ?? []))];
-  return causes.length === 0 ? "" : ` to ${sayList(causes)}`;
-}
-
 /** Plants that are past their time and gave nothing; while they may still come, nothing is said. */
-function neverPicked({ lots, raised }: Account, to: Day, speech: Speech): string {
-  if (lots.length === 0) return raised ? " before they were planted out" : "";
+function neverPicked({ lots, raised }: Account, to: Day): StandingFacts["never"] {
+  if (lots.length === 0) return raised ? "not planted" : undefined;
   const ended = lots.filter(({ planting }) => planting.ended !== undefined && planting.ended <= to);
   const last = ended.at(-1)?.planting.ended;
-  return ended.length === lots.length && last !== undefined
-    ? ` and gave nothing before ${dayOnly(last, speech)}, when the last were gone`
-    : "";
+  return ended.length === lots.length && last !== undefined ? { gone: last } : undefined;
 }

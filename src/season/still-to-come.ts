@@ -2,11 +2,12 @@
 import { cropFacts, frostFreeDaysLeft, middle, sowBy } from "../almanac/index.ts";
 import { addDays } from "../calendar.ts";
 import type { Day } from "../model.ts";
-import { sayList, sayPlural } from "../timeline/index.ts";
-import { dayOnly, inBed, isSingular, plantName, type Sentence, type Speech, say } from "../tour/index.ts";
+import { type Sentence, say } from "../tour/index.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
 import { allTimed, waits } from "./maturity.ts";
 import type { ForecastRow } from "./recap.ts";
+import type { Voice } from "./recap-words/facts.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { frostLeft } from "./weather-story.ts";
 
@@ -42,58 +43,31 @@ function rowOf(book: SeasonBook, forecast: Forecast, on: Day): ForecastRow {
 }
 
 function plantingName({ garden }: SeasonBook, { planting, variety, crop }: Forecast["timed"]["lot"], on: Day): string {
-  const bed = garden.beds.get(planting.bed);
-  const where = bed === undefined ? "" : ` ${inBed(bed)}`;
+  const { settings } = garden;
   const began = planting.planted === undefined ? "sown" : "planted";
-  const day = dayOnly(planting.planted ?? planting.since, { settings: garden.settings, day: on });
-  return `${plantName({ variety, crop })}${where}, ${began} on ${day}`;
+  const day = planting.planted ?? planting.since;
+  const bed = garden.beds.get(planting.bed);
+  return recapWords(settings).planting({ variety, crop }, bed, began, day, { settings, day: on });
 }
 
-/** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September: 95 days from planting, and squash took a quarter longer here." */
-export function forecastSaid(book: SeasonBook, forecast: Forecast, on: Day): string {
-  const { timed, from, likely, to } = forecast;
-  const { lot, goal } = timed;
-  const speech: Speech = { settings: book.garden.settings, day: on };
-  const named = { variety: lot.variety, crop: lot.crop };
-  const ready = goal === "flower" ? "be in flower" : "be ready";
-  const name = `The ${plantName(named)}`;
-  const basis = basisSaid(book, forecast);
-  if (to < on) {
-    return `${name} ${isSingular(named) ? "was" : "were"} expected to ${ready} by ${dayOnly(to, speech)} at the latest and ${isSingular(named) ? "is" : "are"} not: ${basis}.`;
-  }
-  if (from <= on)
-    return `${name} may ${ready} any day up to ${dayOnly(to, speech)}${likely > on ? `, most likely about ${dayOnly(likely, speech)}` : ""}: ${basis}.`;
-  return `${name} should ${ready} between ${dayOnly(from, speech)} and ${dayOnly(to, speech)}, most likely about ${dayOnly(likely, speech)}: ${basis}.`;
-}
-
-/** Ratios nearer to 1 than this are no news. */
-const noNews = 0.04;
-
-function basisSaid(book: SeasonBook, { timed, basis }: Forecast): string {
-  const days = `${sayPlural(timed.catalogueDays, "day", "days")} from ${timed.counted} by the variety's record`;
-  const crop = timed.lot.crop;
-  const apart = basis.ratio - 1;
-  const plural = crop?.plural ?? "such plants";
-  const own =
-    basis.learnedFrom === 0
-      ? ""
-      : Math.abs(apart) < noNews
-        ? `, which ${sayPlural(basis.learnedFrom, "earlier planting", "earlier plantings")} here kept to`
-        : `, and ${plural} here took about ${shareSaid(Math.abs(apart))} ${apart > 0 ? "longer" : "less"}`;
-  const heat = basis.byHeat && book.weather.days.size > 0 ? ", with this season's warmth reckoned in" : "";
-  return `${days}${own}${heat}`;
-}
-
-function shareSaid(share: number): string {
-  const fractions: readonly (readonly [number, string])[] = [
-    [0.075, "a twentieth"],
-    [0.14, "a tenth"],
-    [0.22, "a sixth"],
-    [0.29, "a quarter"],
-    [0.41, "a third"],
-    [0.6, "a half"],
-  ];
-  return fractions.find(([most]) => share < most)?.[1] ?? `${Math.round(share * 100)} %`;
+export function forecastSaid(book: SeasonBook, { timed, basis, from, likely, to }: Forecast, on: Day): string {
+  const { settings } = book.garden;
+  const { variety, crop } = timed.lot;
+  return recapWords(settings).forecast(
+    {
+      plants: { variety, crop },
+      goal: timed.goal,
+      from,
+      likely,
+      to,
+      days: timed.catalogueDays,
+      counted: timed.counted,
+      ratio: basis.ratio,
+      learnedFrom: basis.learnedFrom,
+      byHeat: basis.byHeat && book.weather.days.size > 0,
+    },
+    { settings, day: on },
+  );
 }
 
 /** Days for which autumn crops are picked before the frost ends it, in the count-back (Virginia Cooperative Extension 426-334). */
@@ -111,7 +85,8 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
   const left = frostFreeDaysLeft(firstFrost, on, lastFrost);
   if (left <= 0) return undefined;
   const frost = addDays(on, left);
-  const speech: Speech = { settings: book.garden.settings, day: on };
+  const voice: Voice = { settings: book.garden.settings, day: on };
+  const words = recapWords(voice.settings);
   const grown = new Set(
     book.lots.flatMap(({ crop }) => (crop === undefined || crop.use === "flower" ? [] : [crop.id])),
   );
@@ -124,16 +99,19 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
     const hardiness = facts?.hardiness?.value;
     const tender = hardiness === "tender" || hardiness === "very tender";
     const by = sowBy(frost, { daysToMaturity: days, harvestDays, frostTender: tender });
-    return by < addDays(on, leastLeft) ? [] : [{ name: book.garden.crops.get(id)?.plural ?? id, by }];
+    return by < addDays(on, leastLeft)
+      ? []
+      : [{ name: words.plants({ crop: book.garden.crops.get(id) }, voice.settings), by }];
   });
   if (rows.length === 0) return undefined;
   const soonest = rows
     .sort((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.name < b.name ? -1 : 1))
     .slice(0, mostNamed);
-  const told = [...Map.groupBy(soonest, ({ by }) => by)].map(
-    ([by, all]) => `${sayList(all.map(({ name }) => name))} up to ${dayOnly(by, speech)}`,
-  );
-  return say(`There is still time to sow ${told.join(", ")}.`, [{ place: { file: "garden.md", line: 1, column: 1 } }]);
+  const rowsByDay = [...Map.groupBy(soonest, ({ by }) => by)].map(([by, all]) => ({
+    by,
+    crops: all.map(({ name }) => name),
+  }));
+  return say(words.timeToSow(rowsByDay, voice), [{ place: { file: "garden.md", line: 1, column: 1 } }]);
 }
 
 export function frostSentence(book: SeasonBook, on: Day): Sentence | undefined {

@@ -1,7 +1,9 @@
 /** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
-import type { Day, Gear, Obtained, Variety } from "../model.ts";
-import { capital, sayList, sayPlural } from "../timeline/index.ts";
-import { disclosureLines, plantName, type Sentence, say } from "../tour/index.ts";
+import type { Day, Gear, Variety } from "../model.ts";
+import { capital } from "../timeline/index.ts";
+import { disclosureLines, type Sentence, say } from "../tour/index.ts";
+import type { Plants } from "./recap-words/facts.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 export interface Credits {
@@ -38,8 +40,10 @@ function gearUsed(book: SeasonBook, from: Day, to: Day): readonly Gear[] {
 }
 
 interface Given {
-  readonly what: string;
-  readonly obtained: Obtained;
+  readonly plants?: Plants | undefined;
+  /** Its title. */
+  readonly gear?: string | undefined;
+  readonly obtained: "lent" | "gifted" | "swapped";
   readonly record: Variety | Gear;
 }
 
@@ -52,7 +56,7 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
     const { source } = variety;
     if (source?.obtained === "swapped" || source?.obtained === "gifted" || source?.obtained === "lent")
       put(source.name, {
-        what: plantName({ variety, crop: garden.crops.get(variety.crop ?? "") }),
+        plants: { variety, crop: garden.crops.get(variety.crop ?? "") },
         obtained: source.obtained,
         record: variety,
       });
@@ -60,7 +64,7 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
   for (const one of gear) {
     if (one.obtained === "lent" || one.obtained === "gifted")
       put(one.from, {
-        what: `the ${one.title.charAt(0).toLowerCase()}${one.title.slice(1)}`,
+        gear: one.title,
         obtained: one.obtained,
         record: one,
       });
@@ -68,22 +72,24 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
   return [...from]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, given]) => {
-      const shown = given.slice(0, mostNamed).map(({ what }) => what);
-      const rest = given.length - shown.length;
-      const what = sayList(rest > 0 ? [...shown, sayPlural(rest, "more", "more")] : shown);
-      const how = [...new Set(given.map(({ obtained }) => howGiven[obtained] ?? ""))].filter((words) => words !== "");
+      const shown = given.slice(0, mostNamed);
+      const [how, another] = [...new Set(given.map(({ obtained }) => obtained))];
+      const text = recapWords(garden.settings).thanks(
+        {
+          to: name,
+          plants: shown.flatMap(({ plants }) => plants ?? []),
+          gear: shown.flatMap(({ gear: title }) => title ?? []),
+          more: given.length - shown.length,
+          how: another === undefined ? how : undefined,
+        },
+        garden.settings,
+      );
       return say(
-        `Thanks to ${name} for ${what}${how.length === 1 ? `, ${how[0]}` : ""}.`,
+        text,
         given.map(({ record }) => record),
       );
     });
 }
-
-const howGiven: Partial<Readonly<Record<Obtained, string>>> = {
-  lent: "lent",
-  gifted: "given free",
-  swapped: "swapped",
-};
 
 function question(asked: string): string {
   const words = asked.trim();

@@ -61,7 +61,7 @@ export {
   stopLength,
   targetWords,
 } from "./plan-words.ts";
-export { cultivar, isSingular, label, type Named, plantName, theCrop, thePlants } from "./plant-names.ts";
+export { cultivar, isSingular, isUnnamed, label, type Named, plantName, theCrop, thePlants } from "./plant-names.ts";
 export { type Ground, say, secondsToSay, together } from "./sentence.ts";
 export type { Shot } from "./shots.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
