@@ -24,6 +24,7 @@ import {
 } from "../tour/index.ts";
 import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
+import { unbroken } from "./unbroken.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 
 /** Older changes than these are read in the timeline. */
@@ -241,5 +242,5 @@ function sentence(line: Sentence): string {
 }
 
 function text(words: string): string {
-  return words.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return unbroken(words).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

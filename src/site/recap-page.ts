@@ -10,6 +10,7 @@ import type { Recap } from "../season/index.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 import { recapPage } from "./page-data/recap-pages.ts";
 import type { ChartFigure, DataTable, RecapSection } from "./page-data/recap-shapes.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** The style sheets of the field pages, so that both look alike. */
 const sheets = ["tokens", "ground", "plates", "private", "recap", "print"];
@@ -76,5 +77,5 @@ function tableHtml({ title, head, rows }: DataTable, named: boolean): string {
 }
 
 function text(words: string): string {
-  return words.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return unbroken(words).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

@@ -13,6 +13,7 @@ import {
 } from "../../season/index.ts";
 import { type Speech, speechOf } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { unbroken } from "../unbroken.ts";
 import { type Words, wordsIn } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
@@ -62,13 +63,15 @@ export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boo
     name: recap.finished ? recap.season.label : soFar(recap.season.label),
     title: recap.title,
     span: sayDays(recap, voice),
-    paragraph: recap.paragraph
-      .filter((one) => isPrivate || !one.private)
-      .map(({ text }) => text)
-      .join(" "),
-    opening: isPrivate ? recap.opening.map(({ text }) => text) : [],
+    paragraph: unbroken(
+      recap.paragraph
+        .filter((one) => isPrivate || !one.private)
+        .map(({ text }) => text)
+        .join(" "),
+    ),
+    opening: isPrivate ? recap.opening.map(({ text }) => unbroken(text)) : [],
     sections: [...sections, ...ownSections(recap, voice, isPrivate), ...calendarSection(recap, voice, isPrivate)],
-    methods: recap.methods,
+    methods: recap.methods.map(unbroken),
     notes: isPrivate && view !== undefined ? notesOf(view, recap) : [],
   };
 }
@@ -102,9 +105,9 @@ function sectionOf(
     title: voice.words.recap.parts[kind],
     // A sentence that stands below its own photos is not told twice.
     lines: told
-      .filter(({ text }) => !pictures.some((one) => one.text === text))
+      .filter(({ text }) => !pictures.some((one) => one.text === unbroken(text)))
       .map((point) => ({
-        text: point.text,
+        text: unbroken(point.text),
         level: isPrivate ? levelNames[point.level] : undefined,
         file: isPrivate ? placeOf(point, voice) : undefined,
       })),
@@ -135,7 +138,9 @@ function picturesOf({ photos }: Segment, view: View): readonly RecapPictures[] {
       const photo = one === undefined ? undefined : view.book.all.find(({ path }) => path === one.path);
       return photo === undefined ? [] : [view.book.picture(photo)];
     });
-    return shown.length < 2 ? [] : [{ bed: { href: view.links.bed(bed), text: title }, text, pictures: shown }];
+    return shown.length < 2
+      ? []
+      : [{ bed: { href: view.links.bed(bed), text: title }, text: unbroken(text), pictures: shown }];
   });
 }
 
