@@ -18,7 +18,11 @@ h2 { font-size: 1.75rem; line-height: 1.15; }
 h3 { font-size: 2rem; line-height: 1.1; }
 h4 { font-size: 1.0625rem; color: var(--quiet); }
 p { text-wrap: pretty; }
-.mark { padding: .4rem max(1.25rem, 4vw); background: var(--band); color: var(--on-band); }
+body { position: relative; padding-left: 1.25rem; }
+.mark { position: sticky; top: 0; z-index: 1; margin-left: -1.25rem; padding: .4rem max(1.25rem, 4vw); background: var(--band); color: var(--on-band); }
+.tape { position: absolute; top: 0; left: 0; width: 1.25rem; height: 100%; }
+.tape .ground { fill: var(--band); }
+.tape text { fill: var(--on-band); font-size: 1rem; font-weight: 500; letter-spacing: .12em; text-transform: uppercase; }
 .mark strong { font-size: 1.5rem; letter-spacing: .12em; text-transform: uppercase; margin-right: .6rem; }
 main { max-width: 78rem; margin: 0 auto; padding: 1.5rem max(1.25rem, 4vw) 4rem; }
 .when { margin-top: .5rem; font-size: 1.375rem; }
@@ -71,7 +75,7 @@ details ul { padding-left: 1.25rem; }
 .own { padding: 0 .35em; background: var(--band); color: var(--on-band); }
 footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem; color: var(--quiet); }
 @media (min-width: 68rem) {
-  .stop { display: grid; grid-template-columns: minmax(0, 38rem) minmax(0, 1fr); column-gap: 3rem; align-items: start; }
+  .stop { display: grid; grid-template-columns: minmax(0, 33rem) minmax(0, 1fr); column-gap: 3rem; align-items: start; }
   .stop > header, .stop > .told { grid-column: 1; }
   .stop > .listed { grid-column: 2; grid-row: 1 / span 2; }
   .stop > .listed table { margin-top: 0; }
@@ -88,7 +92,9 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   html { font-size: 7.3pt; line-height: 1.14; }
   body { print-color-adjust: economy; }
   main { max-width: none; padding: 0; }
-  .mark { padding: 0; border-bottom: 1pt solid var(--pencil); background: none; }
+  body { padding: 0; }
+  .tape { display: none; }
+  .mark { position: static; margin: 0; padding: 0; border-bottom: 1pt solid var(--pencil); background: none; }
   .mark strong { font-size: 8.5pt; }
   h1 { display: inline; font-size: 13pt; }
   h2 { font-size: 9pt; }

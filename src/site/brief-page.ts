@@ -24,11 +24,14 @@ import {
 } from "../tour/index.ts";
 import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
-import { unbroken } from "./unbroken.ts";
 import { carriedFonts } from "./carried-fonts.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** Older changes than these are read in the timeline. */
 const mostChanges = 40;
+
+/** The word along the left edge from top to bottom, as on the other field pages. */
+const tape = `<svg class="tape" aria-hidden="true"><defs><pattern id="tape" width="24" height="163" patternUnits="userSpaceOnUse"><text transform="translate(17 127) rotate(-90)">Private</text></pattern></defs><rect class="ground" width="100%" height="100%"/><rect width="100%" height="100%" fill="url(#tape)"/></svg>`;
 
 /** A whole HTML document. With a `paper` it prints on that and no other; without, on whatever lies in the printer. */
 export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter"): string {
@@ -50,6 +53,7 @@ export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter")
 </head>
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
+${tape}
 <main>
 ${head(brief, garden)}
 <div class="paper${wordsToPrint(brief) > fullPaper ? " tight" : ""}">
@@ -242,5 +246,9 @@ function sentence(line: Sentence): string {
 }
 
 function text(words: string): string {
-  return unbroken(words).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return unbroken(words)
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }
