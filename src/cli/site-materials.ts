@@ -63,6 +63,7 @@ async function workOnPhotos(loaded: Loaded): Promise<PhotoWork> {
   const { copies, problems } = await publishPhotos(loaded.garden.photos, {
     recordsDir,
     cacheDir: path.join(cacheDir, "photos"),
+    all: true,
     onProgress: (done, total) => report.progress("Making photo copies", done, total),
   });
   const { garden, viewpoints } = await measured(loaded);

@@ -46,6 +46,7 @@ export async function publishComparisons(
   );
   const cache = new CopyCache(cacheDir);
   await cache.open();
+  const asked = new Set<string>();
   const threads = new MeasureThreads();
   let done = 0;
   const limit = pLimit(availableParallelism());
@@ -63,6 +64,7 @@ export async function publishComparisons(
       onProgress?.(done, wanted.length);
       return copies && ([frame.photo.path, copies] as const);
     });
+    await cache.sweep(asked);
     return new Map(made.filter((one) => one !== undefined));
   } finally {
     await threads.close();
@@ -90,6 +92,7 @@ export async function publishComparisons(
       recipeKey(recipe, undefined),
     ]);
     const key = copyKey(own, made);
+    asked.add(key);
     const known = await cache.find(key);
     if (known) return known;
     const width = Math.min(Math.max(...recipe.widths), Math.floor(shape.width * crop.width * alignment.scale));

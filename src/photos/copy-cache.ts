@@ -45,6 +45,7 @@ interface Manifest {
 /** Unfinished files lie here, so that one look finds what a broken-off run left. */
 const unfinished = "unfinished";
 const dayMs = 86_400_000;
+const keptUnasked = 30 * dayMs;
 
 /** Enough of a SHA-256 that two photos never meet. */
 export function copyKey(sourceHash: string, recipe: string): string {
@@ -93,6 +94,23 @@ export class CopyCache {
     const manifest: Manifest = { width, height, placeholder, files };
     await this.#write(this.#manifest(key), JSON.stringify(manifest));
     return this.#published(key, manifest);
+  }
+
+  /**
+   * Takes away what no photo asked for in a run over all of them and what has lain here for a month: copies of photos that
+   * are gone, and ones made in an older way. What is younger may belong to another run, or to a photo that comes back.
+   */
+  async sweep(asked: ReadonlySet<string>): Promise<void> {
+    for (const shard of await readdir(this.#dir)) {
+      if (!/^[0-9a-f]{2}$/.test(shard)) continue;
+      const folder = path.join(this.#dir, shard);
+      for (const name of await readdir(folder)) {
+        const key = /^[0-9a-f]{32}(?=[-.])/.exec(name)?.[0];
+        if (key === undefined || asked.has(key)) continue;
+        const left = await stat(path.join(folder, name)).catch(() => undefined);
+        if (left && Date.now() - left.mtimeMs > keptUnasked) await rm(path.join(folder, name), { force: true });
+      }
+    }
   }
 
   #published(key: string, { width, height, placeholder, files }: Manifest): PublishedPhoto {

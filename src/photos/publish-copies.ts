@@ -22,6 +22,8 @@ export interface PublishOptions {
   readonly formats?: readonly CopyFormat[] | undefined;
   /** Write the photo's credit into its copies: the only metadata they ever carry. */
   readonly creditInFiles?: boolean | undefined;
+  /** These are all the photos there are: copies in the cache that none of them asks for may go. */
+  readonly all?: boolean | undefined;
   /** Photos worked on side by side. */
   readonly concurrency?: number | undefined;
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
@@ -47,6 +49,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
     });
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
+  const asked = new Set<string>();
   let done = 0;
   // One more than cores: while a photo is read, hashed or written, another keeps the core busy.
   const limit = pLimit(options.concurrency ?? availableParallelism() + 1);
@@ -57,6 +60,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
         const { hash, bytes } = await hashes.of(photo, onDisk);
         const credit = options.creditInFiles === true ? maker : undefined;
         const key = copyKey(hash, recipeKey(recipe, credit, turn));
+        asked.add(key);
         const copies =
           (await cache.find(key)) ??
           (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)), credit, turn)));
@@ -71,6 +75,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
     await heic.close();
     await hashes.save();
   }
+  if (options.all === true) await cache.sweep(asked);
   const inOrder = photos.flatMap(({ path: photo }) => {
     const copies = found.get(photo);
     return copies ? [[photo, copies] as const] : [];

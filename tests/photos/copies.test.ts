@@ -422,3 +422,38 @@ test("a photo that a person turned is turned in its copies and where it is measu
   expect((measured.data[0] ?? 0) > (measured.data[2] ?? 0)).toBe(true);
   await pixels.close({ keepHashes: false });
 });
+
+test("copies of photos that are gone leave the cache after a month, and not before", async () => {
+  const kept = await put("kept.jpg", await drawn(500, 300).jpeg().toBuffer());
+  const gone = await put("gone.jpg", await drawn(520, 300).jpeg().toBuffer());
+  const filesOf = (published: Awaited<ReturnType<typeof publish>>, one: Photo) =>
+    published.copies.get(one.path)?.files.map(({ cachePath }) => cachePath) ?? [];
+  const first = await publish([kept, gone], { all: true });
+  const copies = filesOf(first, gone);
+  const there = () =>
+    Promise.all(
+      copies.map((file) =>
+        stat(file).then(
+          () => true,
+          () => false,
+        ),
+      ),
+    );
+
+  await publish([kept], { all: true });
+  expect(await there()).toEqual(copies.map(() => true));
+
+  const past = new Date(Date.now() - 31 * 86_400_000);
+  const inCache = (await readdir(path.join(dir, "cache"), { recursive: true, withFileTypes: true })).filter((one) =>
+    one.isFile(),
+  );
+  for (const { parentPath, name } of inCache) await utimes(path.join(parentPath, name), past, past);
+  // A run over some of the photos knows nothing of the others.
+  await publish([kept]);
+  expect(await there()).toEqual(copies.map(() => true));
+  await publish([kept], { all: true });
+  expect(await there()).toEqual(copies.map(() => false));
+  const again = filesOf(await publish([kept], { all: true }), kept);
+  expect(again).toEqual(filesOf(first, kept));
+  await Promise.all(again.map((file) => stat(file)));
+});
