@@ -26,6 +26,9 @@ Lines that name no bed speak of the note's bed: of \`bed:\` or \`beds:\` in the 
 under when the heading is a bed's name. \`Long Bed: sowed 40 Boltardy\` says the bed first. Capitals do not matter, and a
 colon may stand behind any verb.
 
+A verb may stand above a list, \`Sowed:\` or \`Planted in Long Bed:\`, and each item below goes on with it. Of several plants
+in one line, set apart by semicolons, each keeps the words of its own part: \`Nantes carrots, 2 rows; Boltardy beetroot, 1 row\`.
+
 A list item that names a bed or variety you know and begins with something close to a verb is reported, so that a slip
 loses no fact. Nothing you write is ever changed.
 
