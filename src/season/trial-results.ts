@@ -1,7 +1,8 @@
 /** Trials: what each arm gave, and what so few plants can say about the difference. */
 import type { GardenSettings, Place, Trial } from "../model.ts";
-import { capital, sayLength, sayList, sayNumber, sayPlural, sayWeight } from "../timeline/index.ts";
+import { capital } from "../timeline/index.ts";
 import { type Sentence, say } from "../tour/index.ts";
+import { type ArmFacts, type TellsFacts, trialWords } from "./recap-words/trials.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { type Arm, trialArms } from "./trial-arms.ts";
 import { type Figure, figuresOf, type Measure, readMeasures } from "./trial-measures.ts";
@@ -51,7 +52,7 @@ export function trialResult(book: SeasonBook, trial: Trial): TrialResult {
   return {
     trial,
     measures: told,
-    besides: besides(arms),
+    besides: besides(arms, settings),
     remarks: remarks(arms),
     own: trial.verdict === undefined ? undefined : say(trial.verdict.trim(), [trial]),
     private: trial.private || arms.every(({ events }) => events.length > 0 && events.every((event) => event.private)),
@@ -97,111 +98,78 @@ function furthestApart(arms: readonly ArmResult[]): MeasureResult["compared"] {
 
 function verdict(result: Omit<MeasureResult, "verdict">, trial: Trial, settings: GardenSettings): Sentence {
   const { arms, compared } = result;
+  const words = trialWords(settings);
   const sources: readonly { readonly place: Place }[] = arms.flatMap(({ figures }) =>
     figures.map(({ source }) => ({ place: source })),
   );
   const grounds = [...sources, ...(sources.length === 0 ? [trial] : [])];
   const withFigures = arms.filter(({ figures }) => figures.length > 0);
-  const without = arms.filter(({ figures }) => figures.length === 0);
-  if (withFigures.length === 0) return say("No figures are noted for either side yet.", grounds);
-  const figures = capital(`${withFigures.map((arm) => armSaid(arm, result, settings)).join("; ")}.`);
-  if (compared === undefined) {
-    const names = sayList(without.map(({ name }) => `the ${name}`));
-    const nothing =
-      without.length === 0 ? "" : ` Nothing is noted yet for ${names}, so there is nothing to set against it.`;
-    return say(`${figures}${nothing}`, grounds);
-  }
-  return say(`${figures} ${whatItTells(result, compared, settings)}`, grounds);
+  if (withFigures.length === 0) return say(words.noFigures, grounds);
+  const figures = words.figures(
+    withFigures.map((arm) => armFacts(arm, result)),
+    settings,
+  );
+  const without = arms.filter(({ figures: none }) => none.length === 0).map(({ name }) => name);
+  const more =
+    compared !== undefined
+      ? words.tells(tellsFacts(result, compared), settings)
+      : without.length === 0
+        ? undefined
+        : words.nothingFor(without);
+  return say(more === undefined ? figures : `${figures} ${more}`, grounds);
 }
 
-/** "the netted row averaged 783 g a head, six heads in three pickings" */
-function armSaid(arm: ArmResult, { measure, per }: Omit<MeasureResult, "verdict">, settings: GardenSettings): string {
-  const name = `the ${arm.name}`;
-  const mean = arm.mean ?? 0;
-  const n = arm.figures.length;
-  switch (measure.kind) {
-    case "weight of one": {
-      const [one, many] = pieceWords(arm.figures[0]?.unit);
-      return `${name} averaged ${sayWeight(mean, settings.units)} a ${one}, ${sayPlural(arm.pieces, one, many)} in ${sayPlural(n, "picking", "pickings")}`;
-    }
-    case "share": {
-      const good = Math.round(mean * arm.pieces);
-      const [, many] = pieceWords(arm.figures[0]?.unit);
-      return `${good} of ${arm.pieces} ${many} from ${name} were ${measure.word ?? "clean"}`;
-    }
-    case "weight": {
-      const each =
-        arm.plants === undefined || arm.plants < 2 ? "" : `, ${sayWeight(mean / arm.plants, settings.units)} a plant`;
-      return `${name} gave ${sayWeight(mean, settings.units)}${arm.plants === undefined ? "" : ` from ${sayPlural(arm.plants, "plant", "plants")}`}${each}`;
-    }
-    case "pieces":
-      return `${name} gave ${sayPlural(Math.round(mean), "piece", "pieces")}`;
-    case "days":
-      return `${name} took ${sayPlural(Math.round(mean), "day", "days")}${n > 1 ? ` on average, ${sayPlural(n, "planting", "plantings")}` : ""}`;
-    case "cover":
-      return `${name} was ${Math.round(mean * 100)} % green in its last photo`;
-    case "height":
-      return `${name} stood ${sayLength(mean, settings.units)} tall${n > 1 ? ` on average, ${sayPlural(n, per, `${per}s`)}` : ""}`;
-  }
+function armFacts(arm: ArmResult, { measure, per }: Omit<MeasureResult, "verdict">): ArmFacts {
+  return {
+    name: arm.name,
+    kind: measure.kind,
+    word: measure.word,
+    per,
+    mean: arm.mean ?? 0,
+    figures: arm.figures.length,
+    pieces: arm.pieces,
+    plants: arm.plants,
+    unit: arm.figures[0]?.unit,
+  };
 }
 
 /** Two-sided level below which a difference is said to stand out; the usual one. */
 const stands = 0.05;
 
-function whatItTells(
+function tellsFacts(
   { measure, arms, per }: Omit<MeasureResult, "verdict">,
   { higher, lower, comparison }: NonNullable<MeasureResult["compared"]>,
-  settings: GardenSettings,
-): string {
+): TellsFacts {
   const count = (name: string) => arms.find((arm) => arm.name === name)?.figures.length ?? 0;
-  const [n, m] = [count(higher), count(lower)];
-  const against = `${sayNumber(n)} against ${sayNumber(m)}`;
-  const { permutation, smallestP, difference } = comparison;
-  if (n === 1 && m === 1) {
-    const lot =
-      measure.kind === "cover"
-        ? "One bed stands for each side"
-        : per === "arm"
-          ? "Each side was added up as one lot"
-          : "There is one figure a side";
-    return `${lot}, and one against one can't tell the arms from chance.`;
-  }
-  if (Math.abs(difference) < 1e-12) return `There is no difference between them, ${against}.`;
+  const { permutation, smallestP, difference, welch } = comparison;
   // Of several arms the two furthest apart were picked afterwards, so chance had more ways to part them.
   const pairs = choose(arms.filter(({ figures }) => figures.length > 0).length, 2);
   const p = Math.min(1, permutation.p * pairs);
-  const figuresAre = per === "picking" ? "pickings" : per === "planting" ? "plantings" : "figures";
-  if (smallestP * pairs > stands) {
-    const clean = permutation.p <= smallestP + 1e-9;
-    const chance = clean
-      ? `even a clean split of that size happens ${oneIn(smallestP * pairs)} by chance`
-      : `the best that size could show happens ${oneIn(smallestP * pairs)} by chance, and this is no clean split`;
-    return `${capital(against)} ${figuresAre} can't settle this: ${chance}. Worth repeating with ${sayNumber(enough(arms, comparison))} a side.`;
-  }
-  const interval = intervalSaid(comparison, arms, settings);
-  if (p > stands) {
-    return `The difference does not stand out from chance: ${against} ${figuresAre}, and one as large comes up ${oneIn(p)} by chance${interval}.`;
-  }
-  return `The ${higher} ${per === "planting" ? "took longer" : "came out ahead"}, ${against} ${figuresAre}: a difference as large comes up only ${oneIn(p)} by chance${interval}. That is one garden and one season.`;
-}
-
-/** "one time in ten", "every second time". */
-export function oneIn(p: number): string {
-  if (p >= 0.95) return "nearly every time";
-  if (p > 0.4) return "about every second time";
-  const times = Math.round(1 / Math.max(p, 1e-6));
-  return `one time in ${sayNumber(times)}`;
-}
-
-function intervalSaid({ welch }: Comparison, arms: readonly ArmResult[], settings: GardenSettings): string {
-  if (welch === undefined) return "";
-  const [low, high] = welch.interval;
-  if (!Number.isFinite(low) || !Number.isFinite(high)) return "";
+  const [n, m] = [count(higher), count(lower)];
   const weighed = arms.some(({ figures }) => figures.some(({ unit }) => unit !== undefined && unit !== "piece"));
-  if (!weighed) return "";
-  const said = (grams: number) => sayWeight(Math.abs(grams), settings.units);
-  if (low < 0 && high > 0) return `; the true gap may be anything from ${said(low)} the other way to ${said(high)}`;
-  return `; the true gap may lie anywhere from ${said(low)} to ${said(high)}`;
+  const finite = welch?.interval.every((end) => Number.isFinite(end)) === true;
+  return {
+    kind: measure.kind,
+    higher,
+    per,
+    n,
+    m,
+    what:
+      n === 1 && m === 1
+        ? "one each"
+        : Math.abs(difference) < 1e-12
+          ? "no difference"
+          : smallestP * pairs > stands
+            ? "too few"
+            : p > stands
+              ? "chance"
+              : "stands out",
+    p,
+    smallestP: smallestP * pairs,
+    isClean: permutation.p <= smallestP + 1e-9,
+    enough: enough(arms, comparison),
+    interval: weighed && finite ? welch?.interval : undefined,
+  };
 }
 
 /** Fewest figures a side that could show anything (two-sided, 0.05), and for a difference of this size about sixteen over its square in standard deviations (Lehr's rule, from memory). */
@@ -215,42 +183,24 @@ function enough(arms: readonly ArmResult[], { difference }: Comparison): number 
   return Math.min(most, Math.max(fewest * 2, needed));
 }
 
-const pieces: Readonly<Record<string, readonly [string, string]>> = {
-  head: ["head", "heads"],
-  bulb: ["bulb", "bulbs"],
-  root: ["root", "roots"],
-  fruit: ["fruit", "fruits"],
-  ear: ["ear", "ears"],
-  stem: ["stem", "stems"],
-  pod: ["pod", "pods"],
-  bunch: ["bunch", "bunches"],
-};
-
-function pieceWords(unit: string | undefined): readonly [string, string] {
-  return pieces[unit ?? ""] ?? ["piece", "pieces"];
-}
-
 /** "Beside that, the bare row lost one plant to slugs and one to clubroot, and had caterpillars and clubroot." */
-function besides(arms: readonly Arm[]): Sentence | undefined {
+function besides(arms: readonly Arm[], settings: GardenSettings): Sentence | undefined {
   const told = arms.flatMap((arm) => {
     const losses = arm.events.filter(({ kind }) => kind === "lost");
     const troubles = arm.events.filter(({ kind, cause }) => kind === "trouble" && cause !== undefined);
-    const lost = losses.map(
-      ({ count, cause }) =>
-        `${sayPlural(count?.value ?? 1, "plant", "plants")}${cause === undefined ? "" : ` to ${cause}`}`,
-    );
-    const had = [...new Set(troubles.map(({ cause }) => cause ?? ""))];
-    const parts = [
-      ...(lost.length === 0 ? [] : [`lost ${sayList(lost)}`]),
-      ...(had.length === 0 ? [] : [`had ${sayList(had)}`]),
+    if (losses.length + troubles.length === 0) return [];
+    return [
+      {
+        name: arm.name,
+        losses: losses.map(({ count, cause }) => ({ plants: count?.value ?? 1, cause })),
+        troubles: [...new Set(troubles.map(({ cause }) => cause ?? ""))],
+        grounds: [...losses, ...troubles],
+      },
     ];
-    return parts.length === 0
-      ? []
-      : [{ text: `the ${arm.name} ${parts.join(", and ")}`, grounds: [...losses, ...troubles] }];
   });
   if (told.length === 0) return undefined;
   const grounds = told.flatMap((one) => one.grounds);
-  return say(`Beside that, ${told.map(({ text }) => text).join("; ")}.`, grounds);
+  return say(trialWords(settings).besides(told), grounds);
 }
 
 function remarks(arms: readonly Arm[]): readonly Sentence[] {

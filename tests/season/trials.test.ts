@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import type { PhotoMeasure } from "../../src/model.ts";
 import { seasonBook, seasonProblems } from "../../src/season/index.ts";
-import { oneIn, trialResult } from "../../src/season/trial-results.ts";
+import { oneIn } from "../../src/season/recap-words/english-trials.ts";
+import { trialResult } from "../../src/season/trial-results.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
 const today = "2026-09-01";
