@@ -2,6 +2,7 @@
 // Gives: photos with their day and place, what is wrong with them, measures, and copies for the pages without a trace of where they were taken.
 // Never: changes or moves a photo that lies in the records, or lets a position out.
 export { findBursts } from "./bursts.ts";
+export { type Card, cutCards } from "./card-copies.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
 export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";

@@ -17,6 +17,7 @@ import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { SiteFile } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES } from "./page-table.ts";
+import { placeSharedPictures } from "./place-shared-pictures.ts";
 import { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 import { type FilmTexts, publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
@@ -119,6 +120,8 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
       await placePhotos(nextFolder(publicDir), open, copies);
       await placePhotos(nextFolder(privateDir), garden, copies);
     }
+    if (garden.settings.address !== undefined)
+      await placeSharedPictures(nextFolder(publicDir), pages, options.photos, path.join(cacheDir, "photos"));
     await placeViewpointPhotos(nextFolder(privateDir), field.viewpoints, options.photos);
     await placeBriefs(nextFolder(privateDir), options.briefs);
     await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);

@@ -45,6 +45,10 @@ export function headersFile(base: string): string {
 ${base}_astro/*
 ${forever}
 ${base}photos/*
+${forever}
+${base}pagefind/fragment/*
+${forever}
+${base}pagefind/index/*
 ${forever}`;
 }
 

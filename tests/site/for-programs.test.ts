@@ -2,11 +2,13 @@
 import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { parseHTML } from "linkedom";
+import { parse } from "csv-parse/sync";
+import { DOMParser } from "linkedom";
 import sharp from "sharp";
 import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
+import { shareOf } from "../../src/site/components/share-picture.ts";
 import { type BuiltSites, buildSites } from "../../src/site/index.ts";
 import { brokenLinks, filesOf, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
@@ -18,6 +20,7 @@ const FILES: Readonly<Record<string, string>> = {
   "varieties/aquadulce.md":
     "---\ntitle: Aquadulce\ncrop: broad bean\nsay it as: ah-kwa-DOOL-chay\nsource: { name: Drift Lane Seeds, obtained: bought, year: 2025 }\n---\n",
   "notes/2026-05-16.md": "---\nbed: long-bed\n---\n\n- planted 12 Aquadulce broad bean\n- picked 400 g Aquadulce\n",
+  "notes/2025-06-01.md": "---\nbed: long-bed\n---\n\n- planted 6 Aquadulce broad bean\n- picked 300 g Aquadulce\n",
   "episodes/june/index.md":
     '---\ntitle: "June: beans & <greens>"\ndate: 2026-06-13\npublished: 2026-06-19\nstatus: published\nlink: https://films.example/june\nstops: [{ bed: long-bed, at: "1:02" }, { bed: hidden, at: "2:00" }]\n---\n\nWhat the **wall** does.\n',
   "episodes/may/index.md": "---\ntitle: May\ndate: 2026-05-16\nstatus: published\nstops: [long-bed]\n---\n",
@@ -34,7 +37,7 @@ beforeAll(async () => {
     await writeFile(path.join(recordsDir, file), text);
   }
   await mkdir(path.join(recordsDir, "photos/long-bed"), { recursive: true });
-  const picture = sharp({ create: { width: 1200, height: 800, channels: 3, background: { r: 60, g: 120, b: 40 } } });
+  const picture = sharp({ create: { width: 1600, height: 1000, channels: 3, background: { r: 60, g: 120, b: 40 } } });
   await picture.jpeg().toFile(path.join(recordsDir, "photos/long-bed/2026-06-13.jpg"));
   const garden = await readGarden(recordsDir);
   const cacheDir = path.join(folder, "cache");
@@ -70,11 +73,52 @@ describe("a site below a path", () => {
     expect(listed.join()).not.toContain("hidden");
   });
 
-  it("shows a photo, in a copy the site already has, where its address is passed on", async () => {
-    const page = (await pagesOf(path.join(sites.publicDir, "episodes/june"))).get("index.html");
-    const address = page?.querySelector('meta[property="og:image"]')?.getAttribute("content") ?? "";
-    expect(address).toMatch(/^https:\/\/garden\.example\/garden\/photos\//u);
-    expect(await filesOf(sites.publicDir)).toContain(address.slice("https://garden.example/garden/".length));
+  it("shows a photo, cut for a card, where a page's address is passed on", async () => {
+    for (const file of ["episodes/june", "beds/long-bed"]) {
+      const page = (await pagesOf(path.join(sites.publicDir, file))).get("index.html");
+      const meta = (property: string) =>
+        page?.querySelector(`meta[property="${property}"]`)?.getAttribute("content") ?? "";
+      expect(meta("og:image"), file).toMatch(/^https:\/\/garden\.example\/garden\/photos\/[\da-f]{32}-card1\.jpg$/u);
+      const card = path.join(sites.publicDir, meta("og:image").slice("https://garden.example/garden/".length));
+      const { format, width, height, exif } = await sharp(card).metadata();
+      expect({ format, width, height, exif }).toEqual({ format: "jpeg", width: 1200, height: 630, exif: undefined });
+      expect([meta("og:image:type"), meta("og:image:width"), meta("og:image:height")]).toEqual([
+        "image/jpeg",
+        "1200",
+        "630",
+      ]);
+      expect(meta("og:image:alt")).toContain("Long bed");
+      expect(meta("og:title")).not.toBe("");
+      expect(page?.querySelector('meta[name="twitter:card"]')?.getAttribute("content")).toBe("summary_large_image");
+    }
+  });
+
+  it("takes as much of a smaller photo as it has", () => {
+    const share = (width: number, height: number) => {
+      const card = shareOf({ src: "/photos/ab-480.jpg", width, height });
+      return [card?.src, card?.width, card?.height];
+    };
+    expect(share(1600, 1200)).toEqual(["/photos/ab-card1.jpg", 1200, 630]);
+    expect(share(600, 400)).toEqual(["/photos/ab-card1.jpg", 600, 315]);
+    expect(share(1600, 315)).toEqual(["/photos/ab-card1.jpg", 600, 315]);
+    expect(shareOf({ src: "/photos/ab-480.webp", width: 1600, height: 1200 })).toBeUndefined();
+  });
+
+  /** https://www.sitemaps.org/protocol.html: UTF-8, escaped, whole addresses below the map's own, none twice. */
+  it("has a map as the protocol wants it", async () => {
+    const map = await published("sitemap.xml");
+    expect(
+      map.startsWith(
+        '<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">',
+      ),
+    ).toBe(true);
+    const listed = [...map.matchAll(/<url><loc>([^<]*)<\/loc><\/url>/gu)].map(([, page]) => page ?? "");
+    expect(new Set(listed).size).toBe(listed.length);
+    for (const page of listed) {
+      expect(page).toMatch(/^https:\/\/garden\.example\/garden\/[\x21-\x7e]*$/u);
+      expect(page).not.toMatch(/&(?!amp;|apos;|quot;|lt;|gt;)/u);
+    }
+    expect(await published("robots.txt")).toContain("Sitemap: https://garden.example/garden/sitemap.xml");
   });
 
   it("tells the host which headers to send", async () => {
@@ -86,15 +130,47 @@ describe("a site below a path", () => {
 });
 
 describe("feeds", () => {
-  /** https://www.rssboard.org/rss-specification */
-  it("hold the films, newest first, as RSS", async () => {
-    const { document } = parseHTML(await published("feed.xml"));
+  /** https://www.rssboard.org/rss-specification, and the RSS advisory board's best practices profile. */
+  it("are RSS with everything it requires", async () => {
+    const text = await published("feed.xml");
+    const document = new DOMParser().parseFromString(text, "text/xml");
+    const said = (parent: Element | null, name: string) => parent?.querySelector(`:scope > ${name}`)?.textContent ?? "";
+    const channel = document.querySelector("rss[version='2.0'] > channel");
+    expect(said(channel, "title")).toBe("Wall & Path");
+    expect(said(channel, "description")).not.toBe("");
+    expect(said(channel, "link")).toBe("https://garden.example/garden/");
+    expect(text).toContain(
+      '<atom:link href="https://garden.example/garden/feed.xml" rel="self" type="application/rss+xml"/>',
+    );
+    expect(said(channel, "language")).toMatch(/^[a-z]{2}(?:-[a-z]{2})?$/iu);
     const items = [...document.querySelectorAll("item")];
-    expect(items.map((item) => item.querySelector("title")?.textContent)).toEqual(["June: beans & <greens>", "May"]);
-    expect(items[0]?.querySelector("guid")?.textContent).toBe("https://garden.example/garden/episodes/june/");
-    expect(items[0]?.querySelector("pubDate")?.textContent).toBe("Fri, 19 Jun 2026 12:00:00 +0000");
-    expect(items[0]?.querySelector("description")?.textContent).toContain("<strong>wall</strong>");
-    expect(document.querySelector("channel > title")?.textContent).toBe("Wall & Path");
+    expect(items.map((item) => said(item, "title"))).toEqual([
+      "June: beans & <greens>",
+      "May",
+      expect.stringContaining("2025"),
+    ]);
+    const guids = items.map((item) => said(item, "guid"));
+    expect(guids).toEqual([
+      "https://garden.example/garden/episodes/june/",
+      "https://garden.example/garden/episodes/may/",
+      "https://garden.example/garden/recaps/2025/",
+    ]);
+    for (const item of items) {
+      // RFC 822, with the four digits of a year that RSS asks for.
+      expect(said(item, "pubDate")).toMatch(
+        /^(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun), \d\d (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) \d{4} \d\d:\d\d:\d\d \+0000$/u,
+      );
+      expect(Number.isNaN(Date.parse(said(item, "pubDate")))).toBe(false);
+      expect(said(item, "description")).toMatch(/^<p>/u);
+      for (const [, address] of said(item, "description").matchAll(/(?:href|src)="([^"]*)"/gu))
+        expect(address).toMatch(/^https?:/u);
+    }
+    const files = await filesOf(sites.publicDir);
+    for (const guid of guids)
+      expect(files).toContain(`${guid.slice("https://garden.example/garden/".length)}index.html`);
+    expect(said(items[0] ?? null, "pubDate")).toBe("Fri, 19 Jun 2026 12:00:00 +0000");
+    expect(said(items[0] ?? null, "description")).toContain("<strong>wall</strong>");
+    expect(said(items[2] ?? null, "pubDate")).toBe("Wed, 31 Dec 2025 12:00:00 +0000");
   });
 
   /** https://www.jsonfeed.org/version/1.1/ */
@@ -119,7 +195,12 @@ describe("feeds", () => {
       items: z.array(item),
     });
     const feed = shape.parse(JSON.parse(await published("feed.json")));
-    expect(feed.items.map(({ external_url }) => external_url)).toEqual(["https://films.example/june", undefined]);
+    expect(feed.items.map(({ external_url }) => external_url)).toEqual([
+      "https://films.example/june",
+      undefined,
+      undefined,
+    ]);
+    expect(new Set(feed.items.map(({ id }) => id)).size).toBe(3);
   });
 });
 
@@ -141,6 +222,18 @@ describe("a film as structured data", () => {
     // The check itself can fail.
     expect(complaints(data.replace('"uploadDate"', '"uploadedOn"'))).toHaveLength(1);
     expect(complaints(data.replace('"startOffset":62', '"startOffset":{"minutes":1}'))).toHaveLength(1);
+    expect(complaints(data.replace('"@type":"Clip"', '"@type":"Klip"'))).toHaveLength(1);
+    // Types know no difference between texts: dates and addresses are held to their forms here.
+    const video = JSON.parse(data);
+    for (const day of [video.uploadDate, video.dateCreated]) expect(day).toMatch(/^\d{4}-\d\d-\d\d$/u);
+    for (const address of [
+      video.url,
+      video.mainEntityOfPage,
+      ...video.thumbnailUrl,
+      video.isPartOf.url,
+      ...video.hasPart.map(({ url }: { url: string }) => url),
+    ])
+      expect(z.url().safeParse(address).success, address).toBe(true);
   });
 
   async function structured(episode: string): Promise<string> {
@@ -227,8 +320,25 @@ describe("the variety list as data", () => {
         page: "https://garden.example/garden/varieties/aquadulce/",
       },
     ]);
+    const documented = (await readFile(path.resolve("docs/variety-list.md"), "utf8")).split(/^Each variety:$/mu);
+    const keysIn = (table = "") =>
+      [...table.matchAll(/^\| (`.*?) \|/gmu)].flatMap(([, cell = ""]) =>
+        [...cell.matchAll(/`(\w+)`/gu)].map(([, key]) => key),
+      );
+    expect(keysIn(documented[0])).toEqual(Object.keys(shape.shape));
+    expect(keysIn(documented[1])).toEqual(Object.keys(variety.shape));
+  });
+
+  /** RFC 4180: lines end in CR LF, every line has as many fields, a field with a comma, quote or line end stands in quotes. */
+  it("is a table of the columns that docs/variety-list.md names", async () => {
+    const text = await published("varieties.csv");
+    expect(text.startsWith("\ufeff")).toBe(true);
+    expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/u);
+    expect(text.endsWith("\r\n")).toBe(true);
+    const rows = parse(text, { bom: true, relax_column_count: false }) as string[][];
     const documented = await readFile(path.resolve("docs/variety-list.md"), "utf8");
-    for (const key of [...Object.keys(shape.shape), ...Object.keys(variety.shape)])
-      expect(documented, key).toContain(`\`${key}\``);
+    const columns = /Columns: ([^.]*)\./u.exec(documented)?.[1]?.replace(/\s+/gu, " ").split(", ");
+    expect(rows[0]).toEqual(columns);
+    expect(rows).toHaveLength(2);
   });
 });

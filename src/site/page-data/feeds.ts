@@ -2,11 +2,13 @@
 import type { Day } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
 import { episodeCard } from "./episode-pages.ts";
+import { seasonsWithNews } from "./recap-pages.ts";
+import type { RecapPage } from "./recap-shapes.ts";
 import type { SiteFile } from "./shapes.ts";
 import { webAddress } from "./sources.ts";
 import { episodesInOrder, type View } from "./view.ts";
 
-export interface FeedItem {
+interface FeedItem {
   readonly title: string;
   /** Complete address of its page. */
   readonly page: string;
@@ -21,11 +23,14 @@ export interface FeedItem {
   readonly picture?: string | undefined;
 }
 
-/** Both feeds; none without the garden's address, because a feed is read far from the site. */
-export function feeds(view: View, more: readonly FeedItem[] = []): readonly SiteFile[] {
+/**
+ * Both feeds; none without the garden's address, because a feed is read far from the site. `recaps` are the pages of the
+ * seasons with news, in their order.
+ */
+export function feeds(view: View, recaps: () => readonly RecapPage[]): readonly SiteFile[] {
   const { settings } = view.garden;
   if (settings.address === undefined) return [];
-  const items = [...films(view, settings.address), ...more].sort((a, b) =>
+  const items = [...films(view, settings.address), ...seasons(view, settings.address, recaps())].sort((a, b) =>
     a.day > b.day ? -1 : a.day < b.day ? 1 : a.page < b.page ? -1 : 1,
   );
   const home = settings.address + view.links.home;
@@ -52,6 +57,15 @@ function films(view: View, address: string): readonly FeedItem[] {
       html: storyHtml(episode.body),
       picture: picture === undefined ? undefined : address + picture.src,
     };
+  });
+}
+
+/** A season is news once, when it is over; until then its page changes by the day. */
+function seasons(view: View, address: string, recaps: readonly RecapPage[]): readonly FeedItem[] {
+  return seasonsWithNews(view).flatMap(({ to }, index) => {
+    const recap = recaps[index];
+    if (recap === undefined || to >= view.today) return [];
+    return [{ title: recap.title, page: address + recap.href, day: to, summary: recap.paragraph, html: "" }];
   });
 }
 

@@ -66,7 +66,7 @@ export function publicSite(
     files: () => [
       { path: "varieties.json", text: varietyJson(view, harvests()) },
       { path: "names.json", text: namesToJumpTo(view) },
-      ...feeds(view),
+      ...feeds(view, seasons),
     ],
   });
 }

@@ -237,7 +237,7 @@ export const englishSentences = {
     on: (day: string) => `Filmed on ${day}`,
     walk: (beds: readonly string[]) => `It stops at ${sayList(beds)}.`,
     moreBeds: (n: number) => sayPlural(n, "more bed", "more beds"),
-    feed: (garden: string) => `Films from ${garden}.`,
+    feed: (garden: string) => `Films and seasons from ${garden}.`,
   },
 
   source: {

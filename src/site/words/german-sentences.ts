@@ -222,7 +222,7 @@ export const germanSentences: Sentences = {
     on: (day) => `Gefilmt am ${day}`,
     walk: (beds) => `Stationen: ${list(beds)}.`,
     moreBeds: (n) => many(n, "ein weiteres Beet", "weitere Beete"),
-    feed: (garden) => `${garden}: die Filme.`,
+    feed: (garden) => `${garden}: Filme und Gartenjahre.`,
   },
 
   source: {
