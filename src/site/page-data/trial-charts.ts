@@ -37,7 +37,12 @@ function trialChart(
   const levels = marksTo(scale)
     .map((value) => {
       const at = left + (value / scale.top) * (right - left);
-      return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, speech.digits(value), value === 0 ? "start" : "middle")}`;
+      // The last mark carries the unit: there is room for one of the two only.
+      const [mark, anchor] =
+        value === scale.top
+          ? ([`${speech.digits(value)} ${unit.name}`, "end"] as const)
+          : ([speech.digits(value), value === 0 ? "start" : "middle"] as const);
+      return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, mark, anchor)}`;
     })
     .join("");
   const rows = arms
@@ -58,7 +63,7 @@ function trialChart(
     id,
     title,
     summary,
-    svg: svg(bottom + 26, `${title}. ${summary}`, `${levels}${rows}${words(right, bottom + 18, unit.name, "end")}`),
+    svg: svg(bottom + 26, `${title}. ${summary}`, `${levels}${rows}`),
     method: said.method,
     table: {
       title,

@@ -41,6 +41,7 @@ export const english = {
   home: {
     description: (garden: string) => `What grows in ${garden}, where it came from and how it did.`,
     latest: "Latest episode",
+    inIt: "Every variety in it, and where it came from",
     noEpisode: "The first episode will stand here when it is out.",
     flowering: "In flower now",
     noneFlowering: "Nothing is noted in flower now. The next first flower will stand here.",

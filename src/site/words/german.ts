@@ -57,6 +57,7 @@ export const german: PageWords = {
   home: {
     description: (garden) => `${garden}: was hier wächst, woher es stammt und wie es gelungen ist.`,
     latest: "Neueste Folge",
+    inIt: "Alle Sorten darin und woher sie stammen",
     noEpisode: "Hier steht die erste Folge, sobald sie erschienen ist.",
     flowering: "Blüht gerade",
     noneFlowering: "Zurzeit ist nichts als blühend notiert. Die nächste erste Blüte steht hier.",
