@@ -9,8 +9,8 @@ import ts from "typescript";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { shareOf } from "../../src/site/components/share-picture.ts";
-import { type BuiltSites, buildSites } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { type BuiltSites, buildSites, serveFolder } from "../../src/site/index.ts";
+import { brokenLinks, filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
 const FILES: Readonly<Record<string, string>> = {
   "garden.md":
@@ -61,6 +61,45 @@ describe("a site below a path", () => {
       const canonical = page.querySelector('link[rel="canonical"]')?.getAttribute("href");
       expect(canonical).toBe(`https://garden.example/garden/${file.replace(/index\.html$/u, "")}`);
       expect(page.querySelector('meta[property="og:url"]')?.getAttribute("content")).toBe(canonical);
+    }
+  });
+
+  it("works there in a browser: every file from below the path, nothing refused, the search and its names", async () => {
+    const server = await serveFolder(sites.publicDir, { base: "/garden/" });
+    const browser = await openBrowser();
+    try {
+      const page = await browser.newPage();
+      const wrong: string[] = [];
+      page.on("console", (message) => message.type() === "error" && wrong.push(message.text()));
+      page.on("pageerror", (error) => wrong.push(String(error)));
+      page.on("response", (response) => {
+        if (response.status() >= 400) wrong.push(`${response.status()} ${response.url()}`);
+        if (!response.url().startsWith(server.url)) wrong.push(response.url());
+      });
+      for (const file of await filesOf(sites.publicDir)) {
+        if (!file.endsWith("index.html")) continue;
+        await page.goto(server.url + file.replace(/index\.html$/u, ""));
+        const links = await page
+          .locator("a[href], link[href]")
+          .evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
+        for (const link of links.filter((one) => one.startsWith(new URL(server.url).origin)))
+          expect(link, file).toContain("/garden/");
+      }
+      await page.goto(`${server.url}search/`);
+      await page.getByRole("searchbox").fill("aquaduce");
+      await page.getByRole("link", { name: "Aquadulce" }).first().click();
+      await page.waitForURL(`${server.url}varieties/aquadulce/`);
+      await page.goto(`${server.url}search/`);
+      await page.getByRole("searchbox").fill("wall does");
+      await page.getByRole("main").getByRole("link", { name: /June/u }).first().waitFor();
+      for (const file of ["feed.xml", "feed.json", "varieties.csv", "varieties.json", "sitemap.xml"])
+        expect((await page.request.get(server.url + file)).status(), file).toBe(200);
+      expect(wrong).toEqual([]);
+      expect((await page.request.get(`${server.url}nothing/`)).status()).toBe(404);
+      expect((await page.request.get(new URL("/varieties/", server.url).href)).status()).toBe(404);
+    } finally {
+      await browser.close();
+      await server.close();
     }
   });
 

@@ -292,6 +292,16 @@ describe("hostile records", () => {
       ).toBe(true);
   });
 
+  it("promise no whole address where garden.md gives none", async () => {
+    const files = await filesOf(sites.publicDir);
+    for (const file of ["feed.xml", "feed.json", "sitemap.xml", "robots.txt"]) expect(files).not.toContain(file);
+    for (const [file, page] of await pagesOf(sites.publicDir))
+      expect(
+        page.querySelectorAll("link[rel=canonical], link[rel=alternate], meta[property^='og:']"),
+        file,
+      ).toHaveLength(0);
+  });
+
   it("write no file beside the two sites", async () => {
     const files = await filesOf(path.join(folder, "out"));
     expect(files.filter((file) => !/^(?:public|private)\//u.test(file))).toEqual([]);
