@@ -25,22 +25,22 @@ const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> =
   piece: ["ein Stück", "Stück"],
 };
 
-/** Families as gardeners call them, and what builds up in the soil: the twin of the table of rotation rules. */
-const families: Readonly<Record<string, { readonly name: string; readonly reason: string }>> = {
-  Brassicaceae: { name: "Kohlgewächse", reason: "Kohlhernie und Kohlfliege reichern sich im Boden an" },
+/** Families as they are called after "nach den letzten", and what builds up in the soil: the twin of the table of rotation rules. */
+const families: Readonly<Record<string, { readonly after: string; readonly reason: string }>> = {
+  Brassicaceae: { after: "Kohlgewächsen", reason: "Kohlhernie und Kohlfliege reichern sich im Boden an" },
   Solanaceae: {
-    name: "Nachtschattengewächse",
+    after: "Nachtschattengewächsen",
     reason: "Kartoffelzystennematoden und Verticillium-Welke bleiben im Boden",
   },
-  Amaryllidaceae: { name: "Zwiebelgewächse", reason: "die Mehlkrankheit der Zwiebeln bleibt im Boden" },
+  Amaryllidaceae: { after: "Zwiebelgewächsen", reason: "die Mehlkrankheit der Zwiebeln bleibt im Boden" },
   Apiaceae: {
-    name: "Doldenblütler",
+    after: "Doldenblütlern",
     reason: "die Möhrenfliege überwintert im Boden, und der Wurzelkrebs der Pastinaken bleibt dort",
   },
-  Fabaceae: { name: "Hülsenfrüchte", reason: "Wurzelfäulen reichern sich im Boden an" },
-  Cucurbitaceae: { name: "Kürbisgewächse", reason: "Wurzelfäulen und Welken reichern sich im Boden an" },
-  Amaranthaceae: { name: "Rübengewächse", reason: "Rübenzystennematoden und Blattflecken überdauern im Boden" },
-  Asteraceae: { name: "Korbblütler", reason: "Wurzelläuse und Stängelfäule überdauern im Boden" },
+  Fabaceae: { after: "Hülsenfrüchten", reason: "Wurzelfäulen reichern sich im Boden an" },
+  Cucurbitaceae: { after: "Kürbisgewächsen", reason: "Wurzelfäulen und Welken reichern sich im Boden an" },
+  Amaranthaceae: { after: "Rübengewächsen", reason: "Rübenzystennematoden und Blattflecken überdauern im Boden" },
+  Asteraceae: { after: "Korbblütlern", reason: "Wurzelläuse und Stängelfäule überdauern im Boden" },
 };
 
 /** Diseases of the soil and what is advised, by their name in the table: the same advice, no more and no less. */
@@ -180,11 +180,11 @@ export const german: RecapWords = {
 
   setbacks(taken, open) {
     const lost = taken.map(
-      ({ cause, plants, noted }) => `${plantsOf(plants)} (${noted ? cause : "Ursache nicht notiert"})`,
+      ({ cause, plants, noted }) => `${plantsOf(plants)} (${noted ? capital(cause) : "Ursache nicht notiert"})`,
     );
     const parts = [
       ...(lost.length === 0 ? [] : [`verloren: ${list(lost)}`]),
-      ...(open.length === 0 ? [] : [`noch nicht vorbei: ${list(open)}`]),
+      ...(open.length === 0 ? [] : [`noch nicht vorbei: ${list(open.map(capital))}`]),
     ];
     return parts.length === 0 ? "" : `${capital(parts.join("; "))}.`;
   },
@@ -432,10 +432,10 @@ export const german: RecapWords = {
 
   rotation({ bed, crops, family, gap, years, disease }, settings) {
     const speech = speechOf(settings);
-    const { name, reason } = families[family] ?? { name: family, reason: "" };
-    const after = gap === 1 ? "schon im Jahr nach den letzten" : `${number(gap)} Jahre nach den letzten`;
+    const { after: relatives, reason } = families[family] ?? { after: family, reason: "" };
+    const after = gap === 1 ? "schon im Jahr" : `${number(gap)} Jahre`;
     const wait = `${disease === undefined ? "" : `nach ${diseases[disease]?.name ?? disease} `}${number(years)} Jahre Pause sind ratsam`;
-    return `${bed.title}: ${list(crops.map((crop) => speech.crop(crop)))}, ${after} (${name}); ${reason}, ${wait}.`;
+    return `${bed.title}: ${list(crops.map((crop) => speech.crop(crop)))}, ${after} nach den letzten ${relatives}; ${reason}, ${wait}.`;
   },
   moreRotation: (n) =>
     `${capital(many(n, "ein weiteres Beet oder eine weitere Familie kam", "weitere Beete und Familien kamen"))} zu früh wieder; die Tabelle zeigt sie.`,
