@@ -48,7 +48,8 @@ export function takeCropHead(scan: Scan, plant: NamedPlant, amount: Amount | und
     countOff(scan, named, amount);
     return { plant: named, amount };
   }
-  return { plant, amount };
+  const crop = plant.title === undefined ? plant.crop : (plant.crop ?? scan.headCrop);
+  return { plant: { ...plant, crop }, amount };
 }
 
 /** "beans: Scarlet Runner (10), Top Crop (20)": a crop without a number and with a colon behind it only heads the list. */

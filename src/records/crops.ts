@@ -406,6 +406,17 @@ const countedIn: Readonly<Partial<Record<PickUnit, readonly string[]>>> = {
   pod: ["pea", "mangetout", "sugar-snap", "broad-bean", "runner-bean", "french-bean", "okra"],
 };
 
+/** Cultivars whose names end in another crop's word, which says nothing of what they are; by crop id. From memory of seed lists. */
+const namedLikeCrops: Readonly<Record<string, readonly string[]>> = {
+  potato: ["Pink Fir Apple"],
+  tomato: ["Yellow Pear", "Red Pear", "Black Cherry", "Chocolate Cherry", "Black Plum", "Red Fig", "Garden Peach"],
+  cucumber: ["Crystal Lemon", "Crystal Apple", "True Lemon"],
+};
+
+export const cropOfCultivar: ReadonlyMap<string, string> = new Map(
+  Object.entries(namedLikeCrops).flatMap(([crop, names]) => names.map((name) => [name.toLowerCase(), crop] as const)),
+);
+
 const pieceByCrop = new Map(
   Object.entries(countedIn).flatMap(([unit, ids]) => ids.map((id) => [id, unit as PickUnit] as const)),
 );

@@ -3,6 +3,7 @@
  */
 import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
+import { cropOfCultivar } from "./crops.ts";
 import type { Line } from "./line.ts";
 import { isCapital, type Word } from "./line-words.ts";
 import { twoVarieties } from "./names.ts";
@@ -129,7 +130,12 @@ export function plantIn(
   if (plant?.variety !== undefined) return plant;
   if (plant === undefined)
     return unknownPlant(line, skipNouns(line, skipWords(line, from, end, articles), end), end, kind, counted);
+  const quoted = quotedPlant(line, from, end, plant, kind);
+  if (quoted !== undefined) return quoted;
   const start = skipWords(line, from, plant.from, describing);
+  const whole = line.slice(start, plant.end);
+  const cultivarOf = cropOfCultivar.get(whole.toLowerCase().replace(/\s+/g, " "));
+  if (cultivarOf !== undefined) return { title: whole, crop: cultivarOf, from: start, end: plant.end };
   const before = unknownPlant(line, start, plant.from, kind, true);
   if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
   const bracketed = inBrackets(line, plant, kind);
@@ -140,6 +146,23 @@ export function plantIn(
     if (named !== undefined) return { ...named, crop: plant.crop, from: plant.from };
   }
   return plant;
+}
+
+/** "“Pink Fir Apple” potatoes": a crop word within quotation marks is part of the name. */
+function quotedPlant(
+  line: Line,
+  from: number,
+  end: number,
+  within: NamedPlant,
+  kind: EventKind,
+): NamedPlant | undefined {
+  const start = skipWords(line, from, end, articles);
+  const close = closingQuote(line, start);
+  if (close === undefined || close >= end || within.from > close) return undefined;
+  const named = unknownPlant(line, start, close + 1, kind, true);
+  if (named === undefined) return undefined;
+  const crop = line.names.at("crop", line.words, close + 1);
+  return crop === undefined || crop.end > end ? named : { ...named, crop: crop.id, end: crop.end };
 }
 
 /** "garlic (Germidour)" */

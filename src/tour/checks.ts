@@ -91,14 +91,23 @@ function nameChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Che
 
 /** "The lettuces in the cold frame have no variety name." */
 function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
-  const lots = stops.flatMap((here) => here.growing.filter((lot) => isUnnamed(lot)).map((lot) => ({ lot, here })));
-  const seen = new Set<string>();
-  return lots.flatMap(({ lot, here }) => {
-    const name = thePlants({ crop: lot.crop, variety: lot.crop === undefined ? lot.variety : undefined }, lot.plants);
-    const text = `Which variety? Nobody wrote it down for ${name} ${inBed(here.bed)}.`;
-    if (seen.has(text)) return [];
-    seen.add(text);
-    return [check("unnamed", say(text, lot.events.slice(0, 1)), here.bed.id)];
+  return stops.flatMap((here) => {
+    const lots = here.growing.filter((lot) => isUnnamed(lot));
+    if (lots.length === 0) return [];
+    const names = lots.map((lot) =>
+      thePlants({ crop: lot.crop, variety: lot.crop === undefined ? lot.variety : undefined }, lot.plants),
+    );
+    const text = `Which variety? Nobody wrote it down for ${sayList([...new Set(names)])} ${inBed(here.bed)}.`;
+    return [
+      check(
+        "unnamed",
+        say(
+          text,
+          lots.flatMap((lot) => lot.events.slice(0, 1)),
+        ),
+        here.bed.id,
+      ),
+    ];
   });
 }
 

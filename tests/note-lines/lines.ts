@@ -751,6 +751,17 @@ export const planting: readonly Case[] = [
     ],
   },
   {
+    line: "planted Charlotte potatoes x10 in Long Bed and 5 Pink Fir Apple in Cold Frame",
+    says: [
+      { kind: "planted", variety: "charlotte", count: 10, bed: "long-bed" },
+      { kind: "planted", variety: "pink-fir-apple", count: 5, bed: "cold-frame" },
+    ],
+  },
+  {
+    line: 'planted 3 "Little Apple" tomatoes in Long Bed',
+    says: [{ kind: "planted", variety: "little-apple", count: 3, bed: "long-bed" }],
+  },
+  {
     line: "planted out toms in Long Bed: Sungold x4, Black Krim x3",
     says: [
       { kind: "planted", variety: "sungold", count: 4, bed: "long-bed" },

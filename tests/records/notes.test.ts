@@ -294,3 +294,30 @@ test("a bed that is also called something with an article", async () => {
   });
   expect(events.map(({ bed }) => bed)).toEqual(["stock-tank", "stock-tank", "stock-tank"]);
 });
+
+test("names take the crop that heads their list, and a cultivar named like a crop its own", async () => {
+  const { varieties } = await recordsOf({
+    ...beds,
+    "notes/2026-05-16-a.md":
+      "- sowed beans: Scarlet Runner (10), Top Crop (20) in Long Bed\n- sowed toms: 6 Sungold, 4 Black Krim indoors\n- planted 5 Pink Fir Apple in Long Bed\n",
+  });
+  expect([...varieties.values()].map(({ title, crop }) => [title, crop])).toEqual([
+    ["Black Krim", "tomato"],
+    ["Pink Fir Apple", "potato"],
+    ["Sungold", "tomato"],
+    ["Top Crop", "bean"],
+  ]);
+});
+
+test("a described variety with a small word in its name is found whole, without quotation marks", async () => {
+  const { events } = await recordsOf({
+    ...beds,
+    "varieties/black-from-tula.md": "---\ntitle: Black from Tula\ncrop: tomato\n---\n",
+    "notes/2026-05-16-a.md":
+      "- planted 4 Black from Tula tomatoes in Long Bed\n- picked 300 g Black from Tula from Long Bed\n",
+  });
+  expect(events.map(({ variety, bed, detail }) => [variety, bed, detail])).toEqual([
+    ["black-from-tula", "long-bed", undefined],
+    ["black-from-tula", "long-bed", undefined],
+  ]);
+});
