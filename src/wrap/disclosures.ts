@@ -82,6 +82,19 @@ function disclosure(
   };
 }
 
+/** What the records must still say before the film goes out; things of which nothing is known are told together. */
+export function missingSources(disclosures: readonly Disclosure[]): readonly string[] {
+  const unknown = disclosures.filter(({ warning, from }) => warning !== undefined && from === undefined);
+  const others = disclosures.flatMap(({ warning, from }) =>
+    warning === undefined || from === undefined ? [] : [warning],
+  );
+  if (unknown.length < 2) return [...others, ...unknown.flatMap(({ warning }) => warning ?? [])];
+  return [
+    ...others,
+    `${sayList(unknown.map(({ thing }) => thing))}: nothing says where they came from, or how. Add it to their records before you publish.`,
+  ];
+}
+
 /** The lines at the top of a description: one for each way things came, the gravest first. */
 export function topLines(disclosures: readonly Disclosure[]): readonly string[] {
   return order.flatMap((obtained) => {

@@ -1,7 +1,7 @@
 /** The wrap as Markdown to read through after filming: what to decide first, what was made after. */
 import type { Garden } from "../model.ts";
 import { sayDay, sayPlural } from "../timeline/index.ts";
-import { disclosureCaution } from "./disclosures.ts";
+import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import type { Wrap } from "./wrap.ts";
 
@@ -99,7 +99,7 @@ function neverNamed({ coverage }: Wrap, title: (bed: string | undefined) => stri
 function provenance({ disclosures }: Wrap): readonly string[] {
   const lines = [
     ...disclosures.filter(({ beside }) => beside !== undefined).map(({ thing, beside }) => `${thing}: ${beside}.`),
-    ...disclosures.flatMap(({ warning }) => warning ?? []),
+    ...missingSources(disclosures),
   ];
   return lines.length === 0 ? [] : [...lines, disclosureCaution];
 }

@@ -1,7 +1,9 @@
 /** The rest of the wrap: coverage, facts, description, disclosures, answers, edit log; and bad input of every kind. */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeBrief } from "../../src/tour/index.ts";
+import { missingSources } from "../../src/wrap/disclosures.ts";
 import { editLog, openTimeline, wrapEpisode, wrapReport } from "../../src/wrap/index.ts";
 import { smallGarden, vtt, wrapOf } from "./small-film.ts";
 
@@ -129,6 +131,16 @@ describe("description and disclosures", () => {
     expect(crown).toMatchObject({ obtained: undefined, atTop: false });
     expect(crown?.warning).toBe(
       "Crown Prince: nothing says where it came from, or how. Add it to its record before you publish.",
+    );
+  });
+
+  it("asks once for all sources that nobody wrote down", async () => {
+    const more = { "notes/2026/2026-05-25.md": "- planted 3 bought Little Gem lettuce in Long Bed\n" };
+    const { wrap } = await wrapOf([...walk, "And the Little Gem lettuces in the Long Bed."], {}, more);
+    const asked = missingSources(wrap.disclosures).filter((line) => line.includes("nothing says where"));
+    expect(asked).toHaveLength(1);
+    expect(asked[0]).toMatch(
+      /Crown Prince.*Little Gem|Little Gem.*Crown Prince: nothing says where they came from, or how\. Add it to their records/,
     );
   });
 
