@@ -52,7 +52,7 @@ interface Voice {
 /** Without a view the page has no pictures and no links: it can be carried about as one file. */
 export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boolean, view?: View): RecapPage {
   const voice = { settings, speech: speechOf(settings), words: wordsIn(settings.language) };
-  const { soFar } = voice.words.recap;
+  const name = recap.finished ? recap.season.label : voice.words.recap.soFar(recap.season.label);
   const sections = recap.segments
     .filter(({ kind, seconds }) => kind !== "season" && (seconds > 0 || !isPrivate))
     .map((segment) => sectionOf(recap, segment, voice, isPrivate, view))
@@ -60,8 +60,8 @@ export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boo
   return {
     id: recap.recap,
     href: view?.links.recap(recap.recap) ?? "",
-    name: recap.finished ? recap.season.label : soFar(recap.season.label),
-    title: recap.title,
+    name,
+    title: recap.kind === "season" ? voice.words.recap.whole(settings.name, name) : recap.title,
     span: sayDays(recap, voice),
     paragraph: unbroken(
       recap.paragraph

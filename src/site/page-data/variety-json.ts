@@ -5,7 +5,7 @@ import type { Harvests } from "./variety-pages.ts";
 import { cropOf, type View } from "./view.ts";
 
 export function varietyJson(view: View, harvests: Harvests): string {
-  const { garden, links, today } = view;
+  const { garden, links, today, speech } = view;
   const varieties = [...garden.varieties.values()]
     .sort(
       (a, b) =>
@@ -21,7 +21,7 @@ export function varietyJson(view: View, harvests: Harvests): string {
       return {
         id: variety.id,
         variety: variety.title,
-        crop: crop?.name,
+        crop: crop && speech.crop(crop, 1),
         family: crop?.family || undefined,
         botanicalName: variety.botanical,
         sayAs: variety.sayAs,

@@ -177,6 +177,7 @@ export const english = {
 
   recap: {
     of: (name: string) => `The season of ${name}`,
+    whole: (garden: string, name: string) => `${garden}: the season of ${name}`,
     description: (garden: string, span: string) => `What ${garden} gave and what it taught, ${span}.`,
     listDescription: (garden: string) => `What ${garden} gave, year by year.`,
     none: "The first season will stand here when something has been sown.",

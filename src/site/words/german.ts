@@ -190,6 +190,7 @@ export const german: PageWords = {
 
   recap: {
     of: (name) => `Das Gartenjahr ${name}`,
+    whole: (garden, name) => `${garden}: das Gartenjahr ${name}`,
     description: (garden, span) => `${garden}: was der Garten gab und was er lehrte, ${span}.`,
     listDescription: (garden) => `${garden}: was der Garten gab, Jahr für Jahr.`,
     none: "Hier steht das erste Gartenjahr, sobald etwas ausgesät ist.",
