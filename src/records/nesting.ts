@@ -6,8 +6,13 @@
 /** Marks of links and emphasis in one line below which they cost nothing. */
 const FEW = 500;
 
-/** Quotes, lists and brackets that one line opens, at most. */
+/** Lengths of runs of backticks in one text; the parser looks through all the rest of it for the end of each. */
+const LENGTHS_OF_TICKS = 50;
+
+/** Quotes, lists and brackets that one line opens, at most; no end of it where backticks come in too many lengths. */
 export function deepestNesting(markdown: string): number {
+  const ticks = new Set(markdown.match(/`+/gu)?.map(({ length }) => length));
+  if (ticks.size > LENGTHS_OF_TICKS) return Number.POSITIVE_INFINITY;
   let deepest = 0;
   for (const line of markdown.split("\n")) {
     const opening = /^[\s>*+\-\d.)]*/u.exec(line)?.[0] ?? "";

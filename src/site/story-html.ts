@@ -15,6 +15,9 @@ import { deepestNesting } from "../records/index.ts";
 /** Levels of nesting that a person could mean; what lies deeper is shown as plain text. */
 const DEEPEST = 40;
 
+/** Characters of a text that is taken apart; the time for it grows with the square of its length. */
+const LONGEST = 262_144;
+
 /** Stories stand under headings of the second level. */
 const TOP_HEADING = 3;
 
@@ -39,8 +42,7 @@ export function storyHtml(markdown: string): string {
   const clean = markdown.replace(DIRECTION_CONTROLS, "");
   // Most records have no story, and a parser takes its time to find none.
   if (clean.trim() === "") return "";
-  const nesting = deepestNesting(clean);
-  if (nesting > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
+  if (clean.length > LONGEST || deepestNesting(clean) > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
   return writer.stringify(writer.runSync(unified().use(remarkParse).parse(clean))).trim();
 }
 

@@ -149,7 +149,7 @@ const STORIES: readonly { readonly what: string; readonly text: string; readonly
   },
   {
     what: "ticks of ten thousand lengths",
-    text: `${Array.from({ length: 400 }, (_, length) => "`".repeat(length + 1)).join(" ")} bottom of the ticks`,
+    text: `${Array.from({ length: 1000 }, (_, length) => "`".repeat(length + 1)).join(" ")} bottom of the ticks`,
     reads: "bottom of the ticks",
   },
   {
@@ -206,6 +206,8 @@ let folder: string;
 let garden: Garden;
 let sites: BuiltSites;
 let browser: Browser;
+/** Of each site, public first. */
+let pages: readonly ReadonlyMap<string, Document>[];
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), "plotreel-hostile-"));
@@ -225,6 +227,7 @@ beforeAll(async () => {
     photos: await photoCopies(garden, recordsDir, cacheDir),
     briefs: [],
   });
+  pages = [await pagesOf(sites.publicDir), await pagesOf(sites.privateDir)];
   browser = await openBrowser();
 });
 
@@ -234,35 +237,35 @@ afterAll(async () => {
 });
 
 describe("hostile records", () => {
-  it.each(STORIES.map((story, index) => ({ ...story, index })))("$what stays words", async ({ reads, index }) => {
-    for (const siteDir of [sites.publicDir, sites.privateDir]) {
-      const page = (await pagesOf(path.join(siteDir, "beds", `bed-${index}`))).get("index.html");
+  it.each(STORIES.map((story, index) => ({ ...story, index })))("$what stays words", ({ reads, index }) => {
+    for (const site of pages) {
+      const page = site.get(`beds/bed-${index}/index.html`);
       expect(page?.querySelector("main")?.textContent?.replace(/\s+/gu, " ")).toContain(reads);
     }
   });
 
-  it("write no element, attribute or address that could run or fetch", async () => {
-    let pages = 0;
-    for (const siteDir of [sites.publicDir, sites.privateDir]) {
-      for (const [file, page] of await pagesOf(siteDir)) {
-        pages += 1;
-        for (const element of page.querySelectorAll("*")) {
-          for (const { name, value } of element.attributes) {
-            expect(/^(?:on|style$|srcdoc$|formaction$)/iu.test(name), `${file}: ${name}="${value}"`).toBe(false);
-            if (["href", "src", "action"].includes(name))
-              expect(/^\s*(?:javascript|data|vbscript|file):/iu.test(value), `${file}: ${value}`).toBe(false);
-          }
+  it("write no element, attribute or address that could run or fetch", () => {
+    const wrong: string[] = [];
+    for (const [file, page] of pages.flatMap((site) => [...site])) {
+      for (const element of page.querySelectorAll("*")) {
+        for (const { name, value } of element.attributes) {
+          const runs = /^(?:on|style$|srcdoc$|formaction$)/iu.test(name);
+          const leads =
+            ["href", "src", "action"].includes(name) && !/^(?:https?:|mailto:|\/|#|\.|[\w-]+\.html)/iu.test(value);
+          if (runs || leads) wrong.push(`${file}: ${name}="${value}"`);
         }
-        expect(page.querySelectorAll("iframe, form, base, object, embed, style, main svg[onload]"), file).toHaveLength(
-          0,
-        );
-        for (const script of page.querySelectorAll("script"))
-          expect(script.textContent, file).not.toMatch(/\bran\s*=/u);
-        for (const picture of page.querySelectorAll("img"))
-          expect(picture.getAttribute("src"), file).toMatch(/^\/photos\//u);
       }
+      for (const element of page.querySelectorAll(
+        "iframe, form, base, object, embed, style, main svg[onload], meta[http-equiv=refresh]",
+      ))
+        wrong.push(`${file}: ${element.outerHTML}`);
+      for (const script of page.querySelectorAll("script"))
+        if (/\bran\s*=/u.test(script.textContent ?? "")) wrong.push(`${file}: a script`);
+      for (const picture of page.querySelectorAll("img"))
+        if (picture.getAttribute("src")?.startsWith("/photos/") !== true) wrong.push(`${file}: ${picture.outerHTML}`);
     }
-    expect(pages).toBeGreaterThan(2 * STORIES.length);
+    expect(wrong).toEqual([]);
+    expect(pages.map(({ size }) => size > STORIES.length)).toEqual([true, true]);
   });
 
   it("turn no reading direction anywhere", async () => {
@@ -270,7 +273,7 @@ describe("hostile records", () => {
       const text = await readFile(path.join(sites.publicDir, file), "utf8");
       expect(/[\u202a-\u202e\u2066-\u2069]/u.test(text), file).toBe(false);
     }
-    const page = (await pagesOf(path.join(sites.publicDir, "varieties", "turned"))).get("index.html");
+    const page = pages[0]?.get("varieties/turned/index.html");
     expect(page?.querySelector("h1")?.textContent).toBe("Redneerg Giant");
   });
 
@@ -295,7 +298,7 @@ describe("hostile records", () => {
   it("promise no whole address where garden.md gives none", async () => {
     const files = await filesOf(sites.publicDir);
     for (const file of ["feed.xml", "feed.json", "sitemap.xml", "robots.txt"]) expect(files).not.toContain(file);
-    for (const [file, page] of await pagesOf(sites.publicDir))
+    for (const [file, page] of pages[0] ?? [])
       expect(
         page.querySelectorAll("link[rel=canonical], link[rel=alternate], meta[property^='og:']"),
         file,

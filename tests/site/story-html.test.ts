@@ -53,6 +53,10 @@ describe("a person's Markdown as HTML", () => {
     ["lists", `${"- ".repeat(10_000)}deep`],
     ["brackets", `${"[".repeat(10_000)}deep`],
     ["emphasis", `${"*a ".repeat(10_000)}deep`],
+    ["links", `${"[a](".repeat(10_000)}deep`],
+    ["elements", `${"<b>".repeat(10_000)}deep`],
+    ["ticks", `${Array.from({ length: 1000 }, (_, length) => "`".repeat(length)).join(" ")}deep`],
+    ["nothing, only words,", `${"word ".repeat(400_000)}deep`],
   ])("does not go down ten thousand levels of %s, and loses no word", (_, markdown) => {
     expect(storyHtml(markdown)).toContain("deep");
   });
