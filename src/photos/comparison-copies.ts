@@ -4,13 +4,13 @@
  */
 import { availableParallelism } from "node:os";
 import pLimit from "p-limit";
-import sharp from "sharp";
 import type { Day } from "../model.ts";
 import { framesToCompare } from "./comparison-frames.ts";
 import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
 import { recipeKey, usualFormats } from "./copy-recipe.ts";
 import type { AlignedViewpoint } from "./growth-of-garden.ts";
 import { makeCopies } from "./make-copies.ts";
+import { MeasureCache } from "./measure-cache.ts";
 import { MeasureThreads } from "./measure-threads.ts";
 import { PhotoPixels } from "./photo-pixels.ts";
 import type { RgbImage } from "./raw-image.ts";
@@ -47,13 +47,14 @@ export async function publishComparisons(
   const cache = new CopyCache(cacheDir);
   await cache.open();
   const asked = new Set<string>();
+  const measures = await MeasureCache.open(cacheDir);
   const threads = new MeasureThreads();
   let done = 0;
   const limit = pLimit(availableParallelism());
   try {
     const wanted: { view: AlignedViewpoint; frame: AlignedPhoto; lit: AlignedPhoto; light: Light }[] = [];
     for (const view of viewpoints) {
-      const lit = await wellLit(view.photos, pixels);
+      const lit = await wellLit(view.photos, pixels, measures);
       if (lit === undefined) continue;
       const light = lightOf(lit, view, pixels, threads);
       wanted.push(...framesToCompare(view.photos, today).map((frame) => ({ view, frame, lit, light })));
@@ -68,6 +69,7 @@ export async function publishComparisons(
     return new Map(made.filter((one) => one !== undefined));
   } finally {
     await threads.close();
+    await measures.save();
     await pixels.close({ keepHashes: true });
   }
 
@@ -105,7 +107,7 @@ export async function publishComparisons(
       height,
       light: photo.path === lit.photo.path ? undefined : await light(width, height),
     });
-    return cache.keep(key, await makeCopies(await asPng(straight), recipe));
+    return cache.keep(key, await makeCopies(straight, recipe));
   }
 }
 
@@ -116,11 +118,20 @@ const glance = 64;
  * The photo whose light the others get: the earliest that is no darker than half of them, so that a dull first day does
  * not dim the whole season, and a new photo seldom makes all copies anew.
  */
-async function wellLit(photos: readonly AlignedPhoto[], pixels: PhotoPixels): Promise<AlignedPhoto | undefined> {
+async function wellLit(
+  photos: readonly AlignedPhoto[],
+  pixels: PhotoPixels,
+  measures: MeasureCache,
+): Promise<AlignedPhoto | undefined> {
   const levels: { readonly one: AlignedPhoto; readonly level: number }[] = [];
   for (const one of photos) {
-    const seen = await pixels.rgb(one.photo.path, glance).catch(unopened);
-    if (seen) levels.push({ one, level: seen.data.reduce((sum, byte) => sum + byte, 0) / seen.data.length });
+    const level = await measures
+      .of(`level ${await pixels.hash(one.photo.path)}`, async () => {
+        const { data } = await pixels.rgb(one.photo.path, glance);
+        return data.reduce((sum, byte) => sum + byte, 0) / data.length;
+      })
+      .catch(unopened);
+    if (level !== undefined) levels.push({ one, level });
   }
   const sorted = levels.map(({ level }) => level).sort((a, b) => a - b);
   const half = sorted[Math.floor(sorted.length / 2)] ?? 0;
@@ -152,10 +163,4 @@ function lightOf(
 /** Opened as large as it is shown, so that laying it over neither blurs nor coarsens it. */
 function decodeWidth(width: number, cropWidth: number, { scale }: Alignment): number {
   return Math.ceil(width / (cropWidth * scale));
-}
-
-function asPng({ data, width, height }: RgbImage): Promise<Buffer> {
-  return sharp(data, { raw: { width, height, channels: 3 } })
-    .png({ compressionLevel: 0 })
-    .toBuffer();
 }

@@ -31,7 +31,7 @@ export interface Copies {
 
 /** Pixels of a picture that is already decoded, as 8-bit RGB. */
 export interface Raster {
-  readonly data: Buffer;
+  readonly data: Uint8Array;
   readonly width: number;
   readonly height: number;
 }
@@ -43,15 +43,16 @@ export function readySharp(): void {
 }
 
 /**
- * Copies of a source at the widths given, none wider than the source itself. A credit, if any, is the only metadata they
- * carry; `turn` is by how much the file's own orientation is wrong. Throws when the source cannot be decoded.
+ * Copies of a source at the widths given, none wider than the source itself; of pixels, the widest width must be theirs or
+ * more. A credit, if any, is the only metadata they carry; `turn` is by how much the file's own orientation is wrong.
+ * Throws when the source cannot be decoded.
  */
 export async function makeCopies(
-  source: Uint8Array,
+  source: Uint8Array | Raster,
   { widths, formats }: CopyRecipe,
   { credit, turn }: { readonly credit?: string | undefined; readonly turn?: QuarterTurn | undefined } = {},
 ): Promise<Copies> {
-  const largest = await decode(source, Math.max(...widths), turn);
+  const largest = "data" in source ? source : await decode(source, Math.max(...widths), turn);
   const wanted = [...new Set(widths.map((width) => Math.min(width, largest.width)))].sort((a, b) => a - b);
   const copies: Copy[] = [];
   let smallest = largest;

@@ -26,15 +26,26 @@ export const unmoved = (width: number, height: number): Alignment => ({
 
 /** Where the photo shows a point of the reference frame. */
 export function toPhoto(alignment: Alignment, [x, y]: Point): Point {
-  const angle = (alignment.rotationDeg * Math.PI) / 180;
-  const a = Math.cos(angle) * alignment.scale;
-  const b = Math.sin(angle) * alignment.scale;
-  const dx = x - alignment.width / 2;
-  const dy = y - alignment.height / 2;
-  return [
-    alignment.width / 2 + alignment.shiftX + a * dx - b * dy,
-    alignment.height / 2 + alignment.shiftY + b * dx + a * dy,
-  ];
+  const { a, b, centreX, centreY, toX, toY } = movement(alignment);
+  const dx = x - centreX;
+  const dy = y - centreY;
+  return [toX + a * dx - b * dy, toY + b * dx + a * dy];
+}
+
+/** The numbers of `toPhoto`, for those who ask about every pixel and cannot afford a sine for each. */
+export function movement({ width, height, shiftX, shiftY, scale, rotationDeg }: Alignment) {
+  const angle = (rotationDeg * Math.PI) / 180;
+  const centreX = width / 2;
+  const centreY = height / 2;
+  return {
+    a: Math.cos(angle) * scale,
+    b: Math.sin(angle) * scale,
+    centreX,
+    centreY,
+    /** Where the photo shows the centre. */
+    toX: centreX + shiftX,
+    toY: centreY + shiftY,
+  };
 }
 
 /** Which point of the reference frame a photo's point shows. */

@@ -2,7 +2,7 @@
 
 import type { Crop } from "./common-crop.ts";
 import type { RgbImage } from "./raw-image.ts";
-import { type Alignment, atWidth, toPhoto } from "./similarity.ts";
+import { type Alignment, atWidth, movement } from "./similarity.ts";
 
 /**
  * The crop of the reference frame as the photo shows it, `width` pixels wide, by linear interpolation between the four
@@ -15,16 +15,15 @@ export function straightened(
   width: number,
   height = Math.round((width * crop.height * photo.height) / (crop.width * photo.width)),
 ): RgbImage {
-  const here = atWidth(alignment, photo.width);
+  const { a: along, b: athwart, centreX, centreY, toX, toY } = movement(atWidth(alignment, photo.width));
   const data = new Uint8Array(width * height * 3);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
-      const [px, py] = toPhoto(here, [
-        (crop.left + ((x + 0.5) / width) * crop.width) * photo.width,
-        (crop.top + ((y + 0.5) / height) * crop.height) * photo.height,
-      ]);
-      const sx = Math.max(0, Math.min(photo.width - 1, px - 0.5));
-      const sy = Math.max(0, Math.min(photo.height - 1, py - 0.5));
+      // toPhoto, without a pair of numbers made for every pixel.
+      const dx = (crop.left + ((x + 0.5) / width) * crop.width) * photo.width - centreX;
+      const dy = (crop.top + ((y + 0.5) / height) * crop.height) * photo.height - centreY;
+      const sx = Math.max(0, Math.min(photo.width - 1, toX + along * dx - athwart * dy - 0.5));
+      const sy = Math.max(0, Math.min(photo.height - 1, toY + athwart * dx + along * dy - 0.5));
       const x0 = Math.floor(sx);
       const y0 = Math.floor(sy);
       const fx = sx - x0;
