@@ -1,0 +1,103 @@
+/** What a reader may do to a page: a narrow window, larger letters, wider spaces, colours of their own, the keyboard. */
+import type { Page } from "playwright-core";
+
+/** WCAG 2.2, 1.4.12: each of these at once, and nothing may be lost. */
+export const WIDE_SPACES = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important; }
+p { margin-bottom: 2em !important; }`;
+
+/** How far the page can be pushed sideways, in CSS pixels; parts that scroll by themselves do not count. */
+export function sideways(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+/** Texts that are cut off by their box, as "selector: text". */
+export function cutTexts(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const cut: string[] = [];
+    for (const element of document.querySelectorAll<HTMLElement>("body *")) {
+      const { overflowX, overflowY, clipPath, position } = getComputedStyle(element);
+      const hides = (overflow: string) => overflow === "hidden" || overflow === "clip";
+      const isOnlyHeard = position === "absolute" && clipPath !== "none";
+      if (isOnlyHeard || (element.textContent ?? "").trim() === "") continue;
+      const isCut =
+        (hides(overflowX) && element.scrollWidth > element.clientWidth + 1) ||
+        (hides(overflowY) && element.scrollHeight > element.clientHeight + 1);
+      if (isCut) cut.push(`${element.tagName}.${element.className}: ${(element.textContent ?? "").slice(0, 60)}`);
+    }
+    return cut;
+  });
+}
+
+/** Things that can be reached by keyboard but do not show it, or whose sign of it cannot be seen. Asks as a keyboard does. */
+export async function unseenFocus(page: Page): Promise<readonly string[]> {
+  await page.keyboard.press("Tab");
+  return page.evaluate(() => {
+    const reached =
+      "a[href], button, input, select, textarea, summary, [tabindex='0'], audio[controls], video[controls]";
+    const unseen: string[] = [];
+    for (const element of document.querySelectorAll<HTMLElement>(reached)) {
+      if (!element.checkVisibility({ visibilityProperty: true }) || element.matches(":disabled")) continue;
+      element.focus();
+      const called = `${element.tagName} ${element.getAttribute("aria-label") ?? element.textContent?.slice(0, 40)}`;
+      if (document.activeElement !== element) {
+        unseen.push(`${called}: cannot be reached`);
+        continue;
+      }
+      const { outlineStyle, outlineWidth } = getComputedStyle(element);
+      if (!element.matches(":focus-visible") || outlineStyle === "none" || Number.parseFloat(outlineWidth) < 2)
+        unseen.push(`${called}: no ring`);
+      const { top, bottom, left, right, width, height } = element.getBoundingClientRect();
+      const isOnScreen = bottom > 0 && top < innerHeight && right > 0 && left < innerWidth;
+      if (width === 0 || height === 0 || !isOnScreen) unseen.push(`${called}: off the screen when reached`);
+    }
+    return unseen;
+  });
+}
+
+/** Pictures and drawings that can be seen and have no words for those who do not see them. */
+export function untoldPictures(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const untold: string[] = [];
+    for (const picture of document.querySelectorAll("img"))
+      if (picture.checkVisibility() && picture.alt.trim() === "") untold.push(`img ${picture.src.slice(0, 80)}`);
+    for (const drawing of document.querySelectorAll("svg")) {
+      if (drawing.closest("[aria-hidden=true]") !== null) continue;
+      const name = drawing.getAttribute("aria-label") ?? drawing.querySelector("title")?.textContent ?? "";
+      const isTold = drawing.getAttribute("role") === "img" && name.trim().length > 10;
+      if (!isTold) untold.push(`svg ${drawing.outerHTML.slice(0, 80)}`);
+    }
+    for (const chart of document.querySelectorAll("figure:has(svg .line, svg .bar)"))
+      if (chart.querySelector("figcaption p") === null || chart.querySelector("figcaption table") === null)
+        untold.push(`chart without its numbers ${chart.id}`);
+    return untold;
+  });
+}
+
+/** Letters in drawings that have the colour of the page behind them; those of the page itself are the browser's to see to. */
+export function lostLetters(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const ground = getComputedStyle(document.documentElement).backgroundColor;
+    return [...document.querySelectorAll("svg text")].flatMap((letters) => {
+      const isLost = getComputedStyle(letters).fill === ground && letters.closest("[aria-hidden=true]") === null;
+      return isLost ? [letters.textContent ?? ""] : [];
+    });
+  });
+}
+
+/** Whatever moves by itself. */
+export function movements(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const moving: string[] = [];
+    for (const element of document.querySelectorAll("*")) {
+      for (const part of ["", "::before", "::after"]) {
+        const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(element, part);
+        const isMoving =
+          animationName !== "none" ||
+          scrollBehavior === "smooth" ||
+          /[1-9]/u.test(transitionDuration.replaceAll("s", ""));
+        if (isMoving) moving.push(`${element.tagName}${part} ${animationName} ${transitionDuration} ${scrollBehavior}`);
+      }
+    }
+    return moving;
+  });
+}
