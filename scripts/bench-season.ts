@@ -1,6 +1,7 @@
 /**
  * `node scripts/bench-season.ts`: how good forecasts are on the demo's past seasons, and how long a recap and a century of
- * weather take. Each time is the least of several runs in one warm process; the first run is printed beside it.
+ * weather take. Each time is the least of several runs in one warm process, as processor time; the first run is printed
+ * beside it.
  */
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -11,6 +12,7 @@ import { loadGarden } from "../src/cli/load-garden.ts";
 import { type BackTest, backTest, makeRecap, seasonBeginning, seasonBook } from "../src/season/index.ts";
 import { centuryWeather } from "./bench/century-weather.ts";
 import { type GardenSize, LARGE, QUARTER, writeLargeGarden } from "./bench/large-garden.ts";
+import { least, sayTook, type Took, took } from "./bench/processor-time.ts";
 
 const RUNS = 7;
 const DEMO = path.join(import.meta.dirname, "..", "demo-content");
@@ -37,10 +39,8 @@ async function forecasts(): Promise<void> {
   ] as const) {
     if (test !== undefined) row(`forecasts of the demo, ${when}`, backTested(test), "better than the catalogue");
   }
-  const { first, least } = times(() =>
-    makeRecap(garden, weather, { season: seasonBeginning(2026, "01-01"), today: DEMO_DAY }),
-  );
-  row("recap of the demo", `${ms(least)}, the first ${ms(first)}`);
+  const demo = times(() => makeRecap(garden, weather, { season: seasonBeginning(2026, "01-01"), today: DEMO_DAY }));
+  row("recap of the demo", said(demo));
 }
 
 function backTested(test: BackTest): string {
@@ -55,7 +55,7 @@ function backTested(test: BackTest): string {
 async function recaps(): Promise<void> {
   const large = await recapTimes("large", LARGE);
   const quarter = await recapTimes("quarter", QUARTER);
-  row("recap over ten seasons of the large garden", `${ms(large.least)}, the first ${ms(large.first)}`, "≤ 300 ms");
+  row("recap over ten seasons of the large garden", said(large), "≤ 300 ms");
   row("growth exponent from a quarter of the size", exponent(large.least, quarter.least, 4));
 }
 
@@ -71,27 +71,23 @@ function weatherFiles(): void {
   const quarter = centuryWeather(25);
   for (const [layout, text] of Object.entries(whole)) {
     const read = (of: string) => times(() => gardenWeather([{ file: "weather", text: of }], undefined, DEMO_DAY));
-    const { first, least } = read(text);
-    row(`a hundred years of weather, ${layout}`, `${ms(least)}, the first ${ms(first)}`, "≤ 200 ms");
-    row("  growth exponent from 25 years", exponent(least, read(quarter[layout] ?? "").least, 4));
+    const century = read(text);
+    row(`a hundred years of weather, ${layout}`, said(century), "≤ 200 ms");
+    row("  growth exponent from 25 years", exponent(century.least, read(quarter[layout] ?? "").least, 4));
   }
 }
 
-function times(work: () => unknown): { readonly first: number; readonly least: number } {
-  const all = Array.from({ length: RUNS }, () => {
-    const began = performance.now();
-    work();
-    return performance.now() - began;
-  });
-  return { first: all[0] ?? 0, least: Math.min(...all) };
+function times(work: () => unknown): { readonly first: Took; readonly least: Took } {
+  const all = Array.from({ length: RUNS }, () => took(work));
+  return { first: all[0] as Took, least: least(all) };
 }
 
-function exponent(large: number, small: number, sizes: number): string {
-  return (Math.log(large / small) / Math.log(sizes)).toFixed(2);
+function exponent(large: Took, small: Took, sizes: number): string {
+  return (Math.log(large.cpuMs / small.cpuMs) / Math.log(sizes)).toFixed(2);
 }
 
-function ms(value: number): string {
-  return `${value.toFixed(0)} ms`;
+function said({ least: best, first }: ReturnType<typeof times>): string {
+  return `${sayTook(best)}; the first ${first.cpuMs.toFixed(0)} ms`;
 }
 
 function row(what: string, figure: string, goal?: string): void {

@@ -6,18 +6,19 @@ import type { Garden } from "../src/model.ts";
 import { makeBrief } from "../src/tour/index.ts";
 import { routeLength, shortestRoute } from "../src/tour/plan/route.ts";
 import { busyTour, tourDay } from "./bench/busy-tour.ts";
+import { least, sayTook, took } from "./bench/processor-time.ts";
 
 const RUNS = 40;
 
 const [whole, half] = [briefTimes(await busyTour(40, 40)), briefTimes(await busyTour(20, 20))];
 row(
   "brief of a large tour, after loading",
-  `${whole.ms.toFixed(1)} ms for ${whole.stops} stops and ${whole.candidates} candidates`,
+  `${sayTook(whole.time)} for ${whole.stops} stops and ${whole.candidates} candidates`,
   "≤ 100 ms for 40 and 1,500",
 );
 row(
   "growth exponent from half the stops",
-  (Math.log(whole.ms / half.ms) / Math.log(whole.candidates / half.candidates)).toFixed(2),
+  (Math.log(whole.time.cpuMs / half.time.cpuMs) / Math.log(whole.candidates / half.candidates)).toFixed(2),
 );
 
 const walks = [1, 2, 3, 4].map((seed) => walkAgainstBest(60, seed));
@@ -33,14 +34,10 @@ row("walk past 120 and 240 stops", `${sizes.join(" and ")} ms`);
 function briefTimes(garden: Garden) {
   const make = () => makeBrief(garden, { episode: "july", today: tourDay });
   const brief = make();
-  const times = Array.from({ length: RUNS }, () => {
-    const began = performance.now();
-    make();
-    return performance.now() - began;
-  });
+  const time = least(Array.from({ length: RUNS }, () => took(make)));
   const shown = brief.stops.reduce((sum, { show }) => sum + show.length, 0);
   const left = brief.leftOut.filter(({ what }) => what === "thing").length;
-  return { ms: Math.min(...times), stops: brief.stops.length, candidates: shown + left };
+  return { time, stops: brief.stops.length, candidates: shown + left };
 }
 
 function walkAgainstBest(stops: number, seed: number, restarts = 80) {

@@ -13,6 +13,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { type GardenSize, LARGE, QUARTER, writeLargeGarden } from "./bench/large-garden.ts";
+import { sayTook } from "./bench/processor-time.ts";
 
 const RUNS = 3;
 const PHOTOS = process.argv[2] ?? "200";
@@ -31,7 +32,7 @@ try {
   const quarter = timesOf("quarter", QUARTER);
   row("load, check and timeline ÷ reading and bare remark", ratio(large.cold, large.bare), "≤ 1.5");
   row("warm run ÷ cold run", ratio(large.warm, large.cold), "≤ 0.35");
-  row("brief after loading", `${large.brief.ms.toFixed(1)} ms for ${large.brief.stops} stops`, "≤ 50 ms");
+  row("brief after loading", `${sayTook(large.brief)} for ${large.brief.stops} stops`, "≤ 50 ms");
   row(
     "growth exponent from a quarter of the size",
     `${exponent(large.cold.cpuMs, quarter.cold.cpuMs)} (wall ${exponent(large.cold.ms, quarter.cold.ms)})`,

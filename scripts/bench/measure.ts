@@ -12,6 +12,7 @@ import { unified } from "unified";
 import { realEffects } from "../../src/cli/effects.ts";
 import { loadGarden } from "../../src/cli/load-garden.ts";
 import { makeBrief } from "../../src/tour/index.ts";
+import { least, took } from "./processor-time.ts";
 
 const [mode = "", records = "", cache = ""] = process.argv.slice(2);
 const TODAY = "2026-11-20";
@@ -45,15 +46,9 @@ async function load() {
 
 async function brief() {
   const { garden } = await loadGarden({ records, today: TODAY }, realEffects());
-  const times = [];
-  for (let run = 0; run < 5; run += 1) {
-    const start = performance.now();
-    makeBrief(garden, { day: TODAY, today: TODAY });
-    times.push(performance.now() - start);
-  }
+  const make = () => makeBrief(garden, { day: TODAY, today: TODAY });
   return {
-    ms: Math.min(...times),
-    firstMs: times[0],
-    stops: makeBrief(garden, { day: TODAY, today: TODAY }).stops.length,
+    ...least(Array.from({ length: 5 }, () => took(make))),
+    stops: make().stops.length,
   };
 }
