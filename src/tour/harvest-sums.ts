@@ -83,10 +83,7 @@ export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | 
 }
 
 export function sayHarvestIn(sum: HarvestSum, { weight, volume, pieces: say, list }: AmountWords): string | undefined {
-  const measures = [
-    ...(sum.grams > 0 ? [weight(sum.grams)] : []),
-    ...(sum.litres > 0 ? [volume(sum.litres)] : []),
-  ];
+  const measures = [...(sum.grams > 0 ? [weight(sum.grams)] : []), ...(sum.litres > 0 ? [volume(sum.litres)] : [])];
   const pieces = (all: Pieces) => [...all].map(([unit, count]) => say(count, unit));
   const listed = (parts: readonly string[]) => (parts.length === 0 ? undefined : list(parts));
   if (sum.weighed.size === 0 || sum.weightAlone) return listed([...measures, ...pieces(sum.counted)]);
