@@ -3,7 +3,8 @@
  * it loads. Give the folder of a finished public site to measure that one instead. No other machine is asked for anything.
  *
  * Speed is worked out from loads on this machine, and whatever else the machine does makes it worse, never better: each page
- * is loaded RUNS times, and the least disturbed load counts. The other three groups do not depend on that.
+ * is loaded RUNS times, up to MOST_RUNS times while it seems disturbed, and the least disturbed load counts. Of shifts the
+ * worst counts, and the other three groups do not depend on the machine.
  */
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { createServer } from "node:net";
@@ -16,6 +17,7 @@ import { serveFolder } from "../src/site/index.ts";
 import { kindsOfPages, type PageKind } from "./bench/page-kinds.ts";
 
 const RUNS = 3;
+const MOST_RUNS = 8;
 const GOAL = { score: 0.99, blockedMs: 0, shift: 0, scriptKB: 35 } as const;
 const GROUPS = ["performance", "accessibility", "best-practices", "seo"] as const;
 const HEADINGS = ["speed", "access", "practice", "seo", "blocked", "shift", "script", "page"];
@@ -51,7 +53,8 @@ async function measureSite(siteDir: string): Promise<void> {
     for (const kind of [...kinds, ...searched(kinds)]) {
       const url = server.url + kind.address;
       const runs = [await runOf(url, port, GROUPS)];
-      while (runs.length < RUNS) runs.push(await runOf(url, port, ["performance"]));
+      while (runs.length < RUNS || (runs.length < MOST_RUNS && isDisturbed(leastDisturbed(runs))))
+        runs.push(await runOf(url, port, ["performance"]));
       misses += report(kind, runs, await isPlain(path.join(siteDir, kind.file)));
     }
   } finally {
@@ -92,10 +95,10 @@ async function runOf(url: string, port: number, onlyCategories: readonly string[
 /** Prints a page's row and below it what misses its goal; gives how many do. */
 function report({ kind, address }: PageKind, runs: readonly Result[], plain: boolean): number {
   const [whole] = runs as [Result, ...Result[]];
-  const fair = runs.reduce((best, run) => (isLessDisturbed(run, best) ? run : best), whole);
+  const fair = leastDisturbed(runs);
   const scores = GROUPS.map((group) => (group === "performance" ? speedOf(fair) : whole.categories[group]?.score) ?? 0);
   const blockedMs = numberOf(fair, "total-blocking-time");
-  const shift = numberOf(fair, "cumulative-layout-shift");
+  const shift = Math.max(...runs.map((run) => numberOf(run, "cumulative-layout-shift")));
   const { scriptKB, elsewhere } = requestsOf(whole);
   const cells = [
     ...scores.map((score) => score.toFixed(2)),
@@ -120,6 +123,14 @@ function report({ kind, address }: PageKind, runs: readonly Result[], plain: boo
 
 function speedOf(run: Result): number {
   return run.categories.performance?.score ?? 0;
+}
+
+function leastDisturbed(runs: readonly Result[]): Result {
+  return runs.reduce((best, run) => (isLessDisturbed(run, best) ? run : best));
+}
+
+function isDisturbed(run: Result): boolean {
+  return numberOf(run, "total-blocking-time") > GOAL.blockedMs || speedOf(run) < GOAL.score;
 }
 
 function isLessDisturbed(run: Result, other: Result): boolean {

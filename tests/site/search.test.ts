@@ -21,6 +21,33 @@ const names: readonly Named[] = [
   ["Uchiki Kuri", "oo-CHEE-kee KOO-ree"],
 ].map(([name = "", ...also]) => ({ name, href: `/${name}/`, also }));
 
+/** Titles of the demo garden's varieties, without the other spellings that make finding easier. */
+async function demoNames(): Promise<readonly Named[]> {
+  const folder = path.resolve("demo-content/varieties");
+  const files = await filesOf(folder);
+  const texts = await Promise.all(files.map((file) => readFile(path.join(folder, file), "utf8")));
+  return texts.map((text) => {
+    const name = /^title: *"?(.+?)"?$/mu.exec(text)?.[1] ?? "";
+    return { name, href: `/${name}/`, also: [] };
+  });
+}
+
+/** A letter left out, typed twice, swapped with the next, or the key to its right on a QWERTY keyboard. */
+function slipsIn(name: string): readonly string[] {
+  const keys = "qwertyuiop asdfghjkl zxcvbnm ";
+  return [...name].flatMap((letter, at) => {
+    if (!/[a-z]/u.test(letter)) return [];
+    const [before, after] = [name.slice(0, at), name.slice(at + 1)];
+    const beside = keys[keys.indexOf(letter) + 1]?.trim() || letter;
+    return [
+      before + after,
+      before + letter + letter + after,
+      before + after.slice(0, 1) + letter + after.slice(1),
+      before + beside + after,
+    ];
+  });
+}
+
 describe("names close to what was typed", () => {
   it.each([
     ["musselburgh", "Musselburgh"],
@@ -36,8 +63,41 @@ describe("names close to what was typed", () => {
     ["uchikki", "Uchiki Kuri"],
     ["oo chee kee", "Uchiki Kuri"],
     ["crown p", "Crown Prince"],
+    ["vif d'etamps", "Rouge Vif d'Étampes"],
+    ["costoluto & fiorentino", "Costoluto Fiorentino"],
   ])("%s finds %s first", (typed, name) => {
     expect(closeNames(typed, names)[0]?.name).toBe(name);
+  });
+
+  // Heard in a film and written down, or typed in haste (from memory; the names are the demo garden's).
+  it.each([
+    ["bishop of landuff", "Bishop of Llandaff"],
+    ["cafe o lay", "Café au Lait"],
+    ["kioggia", "Chioggia"],
+    ["lobjoits green coz", "Lobjoits Green Cos"],
+    ["verte cambray", "Verte de Cambrai"],
+    ["rose de lotrec", "Rose de Lautrec"],
+    ["turks turbin", "Turk's Turban"],
+    ["shantenay", "Chantenay Red Cored"],
+    ["tender & true", "Tender and True"],
+    ["lingua di fuoca", "Borlotto Lingua di Fuoco"],
+    ["whinams industry", "Whinham's Industry"],
+  ])("%s finds %s first among the demo garden's", async (typed, name) => {
+    expect(closeNames(typed, await demoNames())[0]?.name).toBe(name);
+  });
+
+  it("every slip of one letter in any of the demo garden's names finds it first", async () => {
+    const all = await demoNames();
+    const lost: string[] = [];
+    let typed = 0;
+    for (const { name } of all) {
+      for (const slip of slipsIn(name.toLowerCase())) {
+        typed += 1;
+        if (closeNames(slip, all)[0]?.name !== name) lost.push(`${slip} for ${name}`);
+      }
+    }
+    expect(lost).toEqual([]);
+    expect(typed).toBeGreaterThan(3000);
   });
 
   it.each(["", "x", "zzzzzz", "potato"])("%j finds nothing", (typed) => {

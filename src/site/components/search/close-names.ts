@@ -33,18 +33,20 @@ function rank(asked: string, name: string): number {
   if (words.some((_, index) => words.slice(index).join(" ").startsWith(asked))) return 2;
   const allowed = Math.floor(asked.length / 3);
   if (allowed === 0) return Number.POSITIVE_INFINITY;
-  // A few slips in the whole name, in its beginning while it is still being typed, or in one word of it.
-  const tries = [name, name.slice(0, asked.length), ...words.filter((word) => word.length > 3)];
+  // A few slips in the whole name, in its beginning while it is still being typed, in one word of it, or in its last words.
+  const tails = asked.includes(" ") ? words.map((_, index) => words.slice(index).join(" ")) : [];
+  const tries = [name, name.slice(0, asked.length), ...words.filter((word) => word.length > 3), ...tails];
   const slips = Math.min(...tries.map((text) => slipsBetween(asked, text, allowed)));
   return slips <= allowed ? 2 + slips : Number.POSITIVE_INFINITY;
 }
 
-/** Without case, accents, hyphens and apostrophes. */
+/** Without case, accents, hyphens and apostrophes; "&" is read as "and". */
 function plain(text: string): string {
   return text
     .normalize("NFD")
     .replace(/[\u0300-\u036f'’]/gu, "")
     .toLowerCase()
+    .replaceAll("&", " and ")
     .replace(/[^\p{L}\p{N}]+/gu, " ")
     .trim();
 }
