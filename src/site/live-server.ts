@@ -5,7 +5,7 @@
 import { createReadStream } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
-import { decodedPath, isCalled, LOOPBACK, typeOf } from "./static-server.ts";
+import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, typeOf } from "./static-server.ts";
 
 /** What lies at a path: bytes, a text, or a file on the disk. */
 export type Answer = { readonly bytes: Uint8Array | string } | { readonly file: string };
@@ -43,7 +43,7 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
   let newest = 1;
 
   const follow = (response: ServerResponse) => {
-    response.writeHead(200, { "content-type": "text/event-stream", "cache-control": "no-store" });
+    response.writeHead(200, { ...KEPT_TO_ITSELF, "content-type": "text/event-stream", "cache-control": "no-store" });
     response.write(`data: ${newest}\n\n`);
     followers.add(response);
     response.on("close", () => followers.delete(response));
@@ -51,12 +51,14 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
 
   const send = (response: ServerResponse, status: number, type: string, content: Uint8Array | string) => {
     const body = type.startsWith("text/html") ? withScript(Buffer.from(content).toString(), base, newest) : content;
-    response.writeHead(status, { "content-type": type, "cache-control": "no-store" }).end(body);
+    response.writeHead(status, { ...KEPT_TO_ITSELF, "content-type": type, "cache-control": "no-store" }).end(body);
   };
 
   const server = createServer(async (request, response) => {
     // A page elsewhere can make its own name lead here; under that name nothing is given.
     if (!isCalled(request.headers.host, [LOOPBACK, "localhost"])) return void response.writeHead(421).end();
+    if (request.method !== "GET" && request.method !== "HEAD")
+      return void response.writeHead(405, { allow: "GET, HEAD" }).end();
     const asked = decodedPath(request.url ?? "/");
     if (asked === undefined || !asked.startsWith(base)) return void response.writeHead(302, { location: base }).end();
     const path = asked.slice(base.length);
@@ -68,6 +70,7 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
       if (found === undefined) send(response, 404, "text/html; charset=utf-8", await missing());
       else if ("bytes" in found) send(response, 200, typeOf(file), found.bytes);
       else {
+        for (const [name, value] of Object.entries(KEPT_TO_ITSELF)) response.setHeader(name, value);
         response.setHeader("content-type", typeOf(file));
         response.setHeader("cache-control", "no-store");
         createReadStream(found.file)

@@ -50,6 +50,13 @@ export interface ServeOptions {
   readonly admit?: ((request: IncomingMessage, response: ServerResponse) => boolean) | undefined;
 }
 
+/** A page elsewhere may neither show nor frame what is served here, nor have it taken for a script. */
+export const KEPT_TO_ITSELF = {
+  "x-content-type-options": "nosniff",
+  "cross-origin-resource-policy": "same-origin",
+  "content-security-policy": "frame-ancestors 'none'",
+} as const;
+
 /** What hosts compress; pictures and fonts are so already. */
 const COMPRESSED = /^(?:text\/|application\/(?:json|xml)|image\/svg)/u;
 
@@ -63,7 +70,7 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
   const host = address.includes(":") ? `[${address}]` : address;
   const server = createServer(async (request, response) => {
     const answer = (status: number, headers: Record<string, string | number>) =>
-      response.writeHead(status, { "x-content-type-options": "nosniff", ...headers });
+      response.writeHead(status, { ...KEPT_TO_ITSELF, ...headers });
     // A page elsewhere can make its own name lead here; under that name nothing is given.
     if (!isCalled(request.headers.host, address === LOOPBACK ? [host, "localhost"] : [host])) {
       answer(421, { "content-type": "text/plain; charset=utf-8" }).end("Not served under this name.\n");
@@ -135,7 +142,9 @@ export function isCalled(name: string | undefined, names: readonly string[]): bo
 /** Undefined when it is no path. */
 export function decodedPath(url: string): string | undefined {
   try {
-    return decodeURIComponent(new URL(url, "http://localhost").pathname);
+    const path = decodeURIComponent(new URL(url, "http://localhost").pathname);
+    // "//name" at the head of an address is another host.
+    return path.includes("//") || path.includes("\0") ? undefined : path;
   } catch {
     return undefined;
   }

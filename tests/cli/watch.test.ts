@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { mkdir, writeFile } from "node:fs/promises";
+import { type IncomingHttpHeaders, request } from "node:http";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import sharp from "sharp";
@@ -107,5 +108,63 @@ describe("watching", () => {
     await expect.poll(() => said, { timeout: 15_000 }).toContain("notes/2026-07-18-wrong.md:");
     await writeFile(file, "---\nbed: left-bed\n---\n\n- watered everything\n");
     await expect.poll(() => said.split("Shown again: notes/2026-07-18-wrong.md").length).toBe(3);
+  });
+});
+
+/** The raw path as sent, without a client tidying it first. */
+function ask(to: string, rawPath: string, method = "GET", headers: Readonly<Record<string, string>> = {}) {
+  const { port } = new URL(to);
+  return new Promise<{ status: number; text: string; headers: IncomingHttpHeaders }>((resolve, reject) => {
+    request({ hostname: "127.0.0.1", port, path: rawPath, method, headers }, (response) => {
+      let text = "";
+      response.setEncoding("utf8").on("data", (part) => {
+        text += part;
+      });
+      response.on("end", () => resolve({ status: response.statusCode ?? 0, text, headers: response.headers }));
+    })
+      .on("error", reject)
+      .end();
+  });
+}
+
+describe("the doors of a watched garden", () => {
+  it.each(["Public site", "Your field"])(
+    "are shut to other names, other methods and other pages (%s)",
+    async (site) => {
+      const url = address(site);
+      for (const host of ["evil.example", "localhost.evil.example", "127.0.0.2:80"]) {
+        const { status, text } = await ask(url, "/", "GET", { host });
+        expect([status, text], host).toEqual([421, ""]);
+      }
+      for (const method of ["POST", "PUT", "DELETE", "OPTIONS"]) {
+        const { status, headers } = await ask(url, "/", method, { origin: "https://evil.example" });
+        expect(status, method).toBe(405);
+        expect(headers["access-control-allow-origin"]).toBeUndefined();
+      }
+      for (const path of ["/", "/nothing/", "/@follow.js"]) {
+        const { headers } = await ask(url, path);
+        expect(headers["cross-origin-resource-policy"], path).toBe("same-origin");
+        expect(headers["content-security-policy"], path).toBe("frame-ancestors 'none'");
+      }
+    },
+  );
+
+  it.each(["Public site", "Your field"])("lead to nothing outside the site (%s)", async (site) => {
+    for (const path of [
+      "/../../../../../../etc/passwd",
+      "/%2e%2e/%2e%2e/%2e%2e/%2e%2e/etc/passwd",
+      "/..%2f..%2f..%2f..%2fetc%2fpasswd",
+      "/@fs/etc/passwd",
+      "/photos/..%2f..%2f..%2f..%2fetc/passwd",
+      "/content/garden.md",
+      "/src/cli/main.ts",
+      "/%00",
+      "/%zz",
+      "//etc/passwd",
+    ]) {
+      const { status, text } = await ask(address(site), path);
+      expect([302, 404], path).toContain(status);
+      expect(text, path).not.toMatch(/root:|time zone|import /u);
+    }
   });
 });

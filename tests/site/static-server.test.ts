@@ -31,10 +31,11 @@ afterAll(() => server.close());
 function ask(
   rawPath: string,
   method = "GET",
+  headers: Readonly<Record<string, string>> = {},
 ): Promise<{ status: number; type: string; text: string; location: string }> {
   const { hostname, port } = new URL(server.url);
   return new Promise((resolve, reject) => {
-    request({ hostname, port, path: rawPath, method }, (response) => {
+    request({ hostname, port, path: rawPath, method, headers }, (response) => {
       let text = "";
       response.setEncoding("utf8").on("data", (part) => {
         text += part;
@@ -74,6 +75,12 @@ describe("the server for a look at a finished site", () => {
     "/garden/%00",
     "/garden/%zz",
     "//etc/passwd",
+    "/garden/.//beds",
+    "/garden//beds",
+    "/garden/..%2f..%2fetc/passwd",
+    "/garden/..\\..\\etc\\passwd",
+    "/garden/beds/%2e%2e%2f%2e%2e%2f%2e%2e%2fetc%2fpasswd",
+    "http://evil.example/garden/way-out/secret.txt",
   ])("keeps inside its folder when asked for %s", async (rawPath) => {
     const answer = await ask(rawPath);
     expect(answer.status).toBe(404);
@@ -109,5 +116,30 @@ describe("the server for a look at a finished site", () => {
 
   it("answers on this machine only", () => {
     expect(new URL(server.url).hostname).toBe("127.0.0.1");
+  });
+
+  it.each([
+    "evil.example",
+    "evil.example:80",
+    "localhost.evil.example",
+    "127.0.0.1.evil.example",
+    "127.0.0.2",
+    "[::1]",
+  ])("gives nothing under the name %s, which a page elsewhere may have made to lead here", async (host) => {
+    expect(await ask("/garden/", "GET", { host })).toMatchObject({
+      status: 421,
+      text: "Not served under this name.\n",
+    });
+  });
+
+  it("takes nothing from a page elsewhere, and is neither framed nor shown by one", async () => {
+    expect((await ask("/garden/", "POST", { origin: "https://evil.example" })).status).toBe(405);
+    for (const path of ["", "nothing/", "photos/a.webp"]) {
+      const { headers } = await fetch(new URL(path, server.url));
+      expect(headers.get("cross-origin-resource-policy"), path).toBe("same-origin");
+      expect(headers.get("x-content-type-options"), path).toBe("nosniff");
+      expect(headers.get("content-security-policy"), path).toContain("frame-ancestors 'none'");
+      expect(headers.get("access-control-allow-origin"), path).toBeNull();
+    }
   });
 });
