@@ -19,7 +19,7 @@ export type {
   Results,
   Segment,
 } from "./recap.ts";
-export { levelNames, minutes, recapMarkdown } from "./recap-markdown.ts";
+export { minutes, recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
 export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";

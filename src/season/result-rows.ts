@@ -1,6 +1,5 @@
 /** Results as the tables and the data of a recap show them. */
 import type { Day, PickUnit } from "../model.ts";
-import { sayPlural } from "../timeline/index.ts";
 import type { HarvestSum } from "../tour/index.ts";
 import type { ResultRow, Results } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
@@ -35,7 +34,7 @@ export function resultTables(book: SeasonBook, season: Season, from: Day, to: Da
     beds: rows(results.beds, ({ bed }) => bed),
     sites: rows(results.sites, siteId),
     total: rowOf(book, all, former.length === 0 ? undefined : former),
-    remarks: remarks(withoutAmount, unassigned, results.total),
+    remarks: remarks(book.garden, withoutAmount, unassigned, results.total),
   };
 }
 
@@ -47,27 +46,18 @@ function seasonValue(varieties: readonly Result[]): Result["value"] {
   return { ...first, amount: values.reduce((sum, { amount }) => sum + amount, 0) };
 }
 
-function remarks(withoutAmount: number, unassigned: number, total: HarvestSum): readonly string[] {
+function remarks(
+  { settings }: SeasonBook["garden"],
+  withoutAmount: number,
+  unassigned: number,
+  total: HarvestSum,
+): readonly string[] {
+  const { remarks: words } = recapWords(settings);
   return [
-    ...(withoutAmount === 0
-      ? []
-      : [
-          `${counted(withoutAmount)} no amount: counted as ${withoutAmount === 1 ? "a picking" : "pickings"}, and missing in the weights.`,
-        ]),
-    ...(unassigned === 0
-      ? []
-      : [
-          `${counted(unassigned)} not which of several plantings was picked: in the totals of the bed and the crop, and in no planting's.`,
-        ]),
-    ...(total.grams > 0 && total.counted.size > 0
-      ? ["What was only counted, such as stems and heads, has no weight and no part in the shares."]
-      : []),
+    ...(withoutAmount === 0 ? [] : [words.noAmount(withoutAmount)]),
+    ...(unassigned === 0 ? [] : [words.unassigned(unassigned)]),
+    ...(total.grams > 0 && total.counted.size > 0 ? [words.countedOnly] : []),
   ];
-}
-
-function counted(pickings: number): string {
-  const said = sayPlural(pickings, "picking says", "pickings say");
-  return said.charAt(0).toUpperCase() + said.slice(1);
 }
 
 function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | undefined): ResultRow {

@@ -162,7 +162,16 @@ function notYetIn(
     const disease = diseaseOf(diseases, family, next - 1);
     const from = Math.max(last + rule.years, disease === undefined ? 0 : disease.seen + disease.years);
     if (from <= next) return [];
-    return [{ family, name: rule.name, reason: rule.reason, from, last, disease: disease?.name }];
+    return [
+      {
+        family,
+        name: recapWords(book.garden.settings).family(family),
+        reason: rule.reason,
+        from,
+        last,
+        disease: disease?.name,
+      },
+    ];
   });
 }
 

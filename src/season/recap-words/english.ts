@@ -408,6 +408,8 @@ export const english = {
         : `with ${disease} seen there ${sayNumber(years)} seasons should pass`;
     return `${capital(theBed(bed))} held ${sayList(crops.map(({ plural }) => plural))}, ${after} ${bedVerb(bed, "its", "their")} last of ${rule?.name}: ${rule?.reason}, and ${wait}.`;
   },
+  /** "the cabbage family" */
+  family: (family: string) => rotationRule(family)?.name ?? family,
   moreRotation: (n: number) =>
     `${capital(sayPlural(n, "more bed or family", "more beds and families"))} came back too soon; the table has them.`,
   /** `disease` is a name in the table of diseases. */
@@ -431,6 +433,14 @@ export const english = {
     ];
     const words = { lent: "lent", gifted: "given free", swapped: "swapped" };
     return `Thanks to ${to} for ${sayList(more > 0 ? [...shown, sayPlural(more, "more", "more")] : shown)}${how === undefined ? "" : `, ${words[how]}`}.`;
+  },
+
+  remarks: {
+    noAmount: (n: number) =>
+      `${capital(sayPlural(n, "picking says", "pickings say"))} no amount: counted as ${n === 1 ? "a picking" : "pickings"}, and missing in the weights.`,
+    unassigned: (n: number) =>
+      `${capital(sayPlural(n, "picking says", "pickings say"))} not which of several plantings was picked: in the totals of the bed and the crop, and in no planting's.`,
+    countedOnly: "What was only counted, such as stems and heads, has no weight and no part in the shares.",
   },
 
   methods: {

@@ -26,21 +26,43 @@ const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> =
 };
 
 /** Families as they are called after "nach den letzten", and what builds up in the soil: the twin of the table of rotation rules. */
-const families: Readonly<Record<string, { readonly after: string; readonly reason: string }>> = {
-  Brassicaceae: { after: "Kohlgewächsen", reason: "Kohlhernie und Kohlfliege reichern sich im Boden an" },
+const families: Readonly<Record<string, { readonly name: string; readonly after: string; readonly reason: string }>> = {
+  Brassicaceae: {
+    name: "Kohlgewächse",
+    after: "Kohlgewächsen",
+    reason: "Kohlhernie und Kohlfliege reichern sich im Boden an",
+  },
   Solanaceae: {
+    name: "Nachtschattengewächse",
     after: "Nachtschattengewächsen",
     reason: "Kartoffelzystennematoden und Verticillium-Welke bleiben im Boden",
   },
-  Amaryllidaceae: { after: "Zwiebelgewächsen", reason: "die Mehlkrankheit der Zwiebeln bleibt im Boden" },
+  Amaryllidaceae: {
+    name: "Zwiebelgewächse",
+    after: "Zwiebelgewächsen",
+    reason: "die Mehlkrankheit der Zwiebeln bleibt im Boden",
+  },
   Apiaceae: {
+    name: "Doldenblütler",
     after: "Doldenblütlern",
     reason: "die Möhrenfliege überwintert im Boden, und der Wurzelkrebs der Pastinaken bleibt dort",
   },
-  Fabaceae: { after: "Hülsenfrüchten", reason: "Wurzelfäulen reichern sich im Boden an" },
-  Cucurbitaceae: { after: "Kürbisgewächsen", reason: "Wurzelfäulen und Welken reichern sich im Boden an" },
-  Amaranthaceae: { after: "Rübengewächsen", reason: "Rübenzystennematoden und Blattflecken überdauern im Boden" },
-  Asteraceae: { after: "Korbblütlern", reason: "Wurzelläuse und Stängelfäule überdauern im Boden" },
+  Fabaceae: { name: "Hülsenfrüchte", after: "Hülsenfrüchten", reason: "Wurzelfäulen reichern sich im Boden an" },
+  Cucurbitaceae: {
+    name: "Kürbisgewächse",
+    after: "Kürbisgewächsen",
+    reason: "Wurzelfäulen und Welken reichern sich im Boden an",
+  },
+  Amaranthaceae: {
+    name: "Rübengewächse",
+    after: "Rübengewächsen",
+    reason: "Rübenzystennematoden und Blattflecken überdauern im Boden",
+  },
+  Asteraceae: {
+    name: "Korbblütler",
+    after: "Korbblütlern",
+    reason: "Wurzelläuse und Stängelfäule überdauern im Boden",
+  },
 };
 
 /** Diseases of the soil and what is advised, by their name in the table: the same advice, no more and no less. */
@@ -437,6 +459,7 @@ export const german: RecapWords = {
     const wait = `${disease === undefined ? "" : `nach ${diseases[disease]?.name ?? disease} `}${number(years)} Jahre Pause sind ratsam`;
     return `${bed.title}: ${list(crops.map((crop) => speech.crop(crop)))}, ${after} nach den letzten ${relatives}; ${reason}, ${wait}.`;
   },
+  family: (family) => families[family]?.name ?? family,
   moreRotation: (n) =>
     `${capital(many(n, "ein weiteres Beet oder eine weitere Familie kam", "weitere Beete und Familien kamen"))} zu früh wieder; die Tabelle zeigt sie.`,
   diseaseSeen(disease, beds) {
@@ -450,6 +473,14 @@ export const german: RecapWords = {
     const shown = [...plants.map((one) => nameOf(one, speech)), ...gear];
     const words = { lent: "geliehen", gifted: "kostenlos erhalten", swapped: "getauscht" };
     return `Danke an ${to} für: ${list(more > 0 ? [...shown, many(more, "eines mehr", "weitere")] : shown)}${how === undefined ? "" : ` (${words[how]})`}.`;
+  },
+
+  remarks: {
+    noAmount: (n) =>
+      `${capital(many(n, "eine Ernte nennt", "Ernten nennen"))} keine Menge: als ${n === 1 ? "Ernte" : "Ernten"} gezählt, bei den Gewichten nicht dabei.`,
+    unassigned: (n) =>
+      `${capital(many(n, "eine Ernte sagt", "Ernten sagen"))} nicht, welche von mehreren Pflanzungen geerntet wurde: in den Summen von Beet und Pflanzenart enthalten, bei keiner Pflanzung.`,
+    countedOnly: "Was nur gezählt wurde, etwa Stiele und Köpfe, hat kein Gewicht und keinen Teil an den Anteilen.",
   },
 
   methods: {

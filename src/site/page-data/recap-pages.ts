@@ -2,7 +2,6 @@
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import {
-  levelNames,
   makeRecap,
   type Recap,
   type RecapPoint,
@@ -108,7 +107,7 @@ function sectionOf(
       .filter(({ text }) => !pictures.some((one) => one.text === unbroken(text)))
       .map((point) => ({
         text: unbroken(point.text),
-        level: isPrivate ? levelNames[point.level] : undefined,
+        level: isPrivate ? voice.words.field.own.levels[point.level] : undefined,
         file: isPrivate ? placeOf(point, voice) : undefined,
       })),
     pictures,

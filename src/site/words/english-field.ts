@@ -86,6 +86,7 @@ export const englishField = {
 
   /** Sections of the private recap. */
   own: {
+    levels: { must: "Must", should: "Should", could: "Could" },
     leftOut: "Not in this length",
     readBy: "To read the tables by",
     losses: "Losses and troubles",

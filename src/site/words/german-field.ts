@@ -84,6 +84,7 @@ export const germanField: FieldWords = {
   },
 
   own: {
+    levels: { must: "Muss", should: "Soll", could: "Kann" },
     leftOut: "Passt nicht in diese Länge",
     readBy: "Zum Lesen der Tabellen",
     losses: "Verluste und Sorgen",

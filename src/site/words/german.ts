@@ -148,7 +148,7 @@ export const german: PageWords = {
     earlier: "Früher",
     later: "Später",
     live: {
-      all: "Ganz {day}",
+      all: "Nur {day}",
       share: "{share} % {left}, der Rest {right}",
       same: "Zweimal dasselbe Foto.",
       oneDay: "Dazwischen liegt ein Tag.",
@@ -172,7 +172,7 @@ export const german: PageWords = {
     timeOpens: "Eine Zeit öffnet dort den Film.",
     nameLeads: "Ein Name führt zum Gesagten.",
     named: "Sorten, wie sie genannt werden",
-    at: "Bei",
+    at: "Zeit",
     variety: "Sorte",
     source: "Herkunft",
     stops: "Halt für Halt",

@@ -12,13 +12,25 @@ export type Language = keyof typeof speeches;
 
 /** The language a garden's pages are in; English where there are no words in its own. */
 export function languageOf(tag: string): Language {
-  const first = tag.toLowerCase().split("-")[0] ?? "";
-  return Object.hasOwn(speeches, first) ? (first as Language) : "en";
+  const known = languages.get(tag) ?? (isSpoken(tag) ? (firstPart(tag) as Language) : "en");
+  languages.set(tag, known);
+  return known;
+}
+
+/** Every sentence asks, and a garden has one tag. */
+const languages = new Map<string, Language>();
+
+function firstPart(tag: string): string {
+  return tag.toLowerCase().split("-")[0] ?? "";
+}
+
+function isSpoken(tag: string): boolean {
+  return Object.hasOwn(speeches, firstPart(tag));
 }
 
 /** The garden's own tag where its language is spoken here: "de-AT"; else that of what is spoken instead. */
 export function tongueOf(tag: string): string {
-  return Object.hasOwn(speeches, tag.toLowerCase().split("-")[0] ?? "") ? tag : englishOf(tag);
+  return isSpoken(tag) ? tag : englishOf(tag);
 }
 
 /** Making Intl formatters is slow, so each language is made once. */
