@@ -9,6 +9,7 @@ html {
   background: var(--paper); color: var(--pencil);
   font: 400 1.1875rem/1.42 "Brief", "Gill Sans", "Trebuchet MS", sans-serif;
   font-variant-numeric: lining-nums; -webkit-text-size-adjust: 100%; text-size-adjust: 100%;
+  scroll-padding-top: 7rem;
 }
 body { margin: 0; overflow-wrap: break-word; }
 h1, h2, h3, h4, p, ul, ol, table { margin: 0; padding: 0; }

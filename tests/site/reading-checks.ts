@@ -28,14 +28,18 @@ export function cutTexts(page: Page): Promise<readonly string[]> {
   });
 }
 
-/** Things that can be reached by keyboard but do not show it, or whose sign of it cannot be seen. Asks as a keyboard does. */
+/**
+ * Things that can be reached by keyboard but do not show it, or whose sign of it cannot be seen, or that lie under something
+ * that stays on the screen (WCAG 2.2, 2.4.7 and 2.4.11). Goes through them as Tab does, and back as Shift and Tab do.
+ */
 export async function unseenFocus(page: Page): Promise<readonly string[]> {
   await page.keyboard.press("Tab");
   return page.evaluate(() => {
     const reached =
       "a[href], button, input, select, textarea, summary, [tabindex='0'], audio[controls], video[controls]";
     const unseen: string[] = [];
-    for (const element of document.querySelectorAll<HTMLElement>(reached)) {
+    const all = [...document.querySelectorAll<HTMLElement>(reached)];
+    for (const element of [...all, ...all.toReversed()]) {
       if (!element.checkVisibility({ visibilityProperty: true }) || element.matches(":disabled")) continue;
       element.focus();
       const called = `${element.tagName} ${element.getAttribute("aria-label") ?? element.textContent?.slice(0, 40)}`;
@@ -49,6 +53,9 @@ export async function unseenFocus(page: Page): Promise<readonly string[]> {
       const { top, bottom, left, right, width, height } = element.getBoundingClientRect();
       const isOnScreen = bottom > 0 && top < innerHeight && right > 0 && left < innerWidth;
       if (width === 0 || height === 0 || !isOnScreen) unseen.push(`${called}: off the screen when reached`);
+      const upper = document.elementFromPoint(left + width / 2, Math.max(top, 0) + Math.min(height, innerHeight) / 2);
+      const isCovered = upper !== null && !element.contains(upper) && !upper.contains(element);
+      if (isOnScreen && isCovered) unseen.push(`${called}: under ${upper.tagName}.${upper.className}`);
     }
     return unseen;
   });
