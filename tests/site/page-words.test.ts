@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { GardenSettings, Planting } from "../../src/model.ts";
 import { filmTime } from "../../src/site/page-data/film-time.ts";
-import { sayPicked, sayPlanting } from "../../src/site/page-data/planting-words.ts";
+import { pickedAmount, sayPicked, sayPlanting } from "../../src/site/page-data/planting-words.ts";
 import { sayGear, saySource, sourceLine, webAddress } from "../../src/site/page-data/sources.ts";
 import { wordsIn } from "../../src/site/words/index.ts";
 
@@ -109,6 +109,19 @@ describe("amounts", () => {
     expect(sayPicked({ grams: 650, litres: 0, counts: {} }, settings)).toBe("650 g");
     expect(sayPicked({ grams: 0, litres: 0, counts: { stem: 40, bunch: 1 } }, settings)).toBe("40 stems and one bunch");
     expect(sayPicked({ grams: 0, litres: 0, counts: {} }, settings)).toBe("");
+  });
+});
+
+/** 1 lb = 453.592 37 g and 1 US liquid quart = 0.946 352 946 L: NIST Special Publication 811 (2008), appendix B.8. */
+describe("amounts in both measures", () => {
+  const american: GardenSettings = { ...settings, language: "en-US", units: "us" };
+
+  it("lead with the garden's own and set the other beside it, where there is another", () => {
+    const picked = { grams: 4535.9237, litres: 0, counts: { bunch: 3 } };
+    expect(pickedAmount(picked, settings)).toEqual({ text: "4.54 kg and three bunches", other: "10 lb" });
+    expect(pickedAmount(picked, american)).toEqual({ text: "10 lb and three bunches", other: "4.54 kg" });
+    expect(pickedAmount({ grams: 0, litres: 1.892705892, counts: {} }, settings).other).toBe("2 quarts");
+    expect(pickedAmount({ grams: 0, litres: 0, counts: { stem: 4 } }, settings).other).toBeUndefined();
   });
 });
 
