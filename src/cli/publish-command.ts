@@ -1,7 +1,7 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
 import { problemText } from "../records/index.ts";
-import { buildSites, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
+import { buildSites, type FieldList, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -32,10 +32,14 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
   try {
     await refusePlace(outDir);
     const { garden, materials, photoWork } = await siteMaterials(loaded, options);
+    const fieldLists: FieldList[] = [];
+    for (const brief of materials.briefs) fieldLists.push(await brief.fieldList());
     const sites = await buildSites(garden, {
+      ...materials,
       outDir,
       cacheDir,
-      ...materials,
+      briefs: materials.briefs.map(({ name, page }) => ({ name, html: page() })),
+      fieldLists,
       report,
     });
     report.end();

@@ -2,7 +2,8 @@
 import path from "node:path";
 import type { Garden, Problem } from "../model.ts";
 import { findBursts, type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
-import { briefPage, type FieldList, type LiveMaterials } from "../site/index.ts";
+import { briefPage, type LiveBrief, type LiveMaterials } from "../site/index.ts";
+import type { Brief } from "../tour/index.ts";
 import { briefFor } from "./brief-command.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -38,11 +39,7 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
     settings: wanted.base === undefined ? settings : { ...settings, base: wanted.base },
   };
   const grown = { ...loaded, garden };
-  const planned = [...garden.episodes.values()]
-    .filter(({ status }) => status === "planned")
-    .map(({ id }) => briefFor(grown, id));
-  const fieldLists: FieldList[] = [];
-  for (const brief of planned) fieldLists.push(await fieldListOf(loaded, brief));
+  const planned = [...garden.episodes.values()].filter(({ status }) => status === "planned");
   return {
     garden,
     photoWork,
@@ -50,11 +47,23 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
       today: loaded.today,
       photos: photoWork.photos,
       comparisons: photoWork.comparisons,
-      briefs: planned.map((brief) => ({ name: brief.tour, html: briefPage(brief, garden) })),
-      fieldLists,
+      briefs: planned.map(({ id }) => briefOf(id, grown)),
       weather: loaded.weather,
       films: loaded.films,
     },
+  };
+}
+
+function briefOf(episode: string, loaded: Loaded): LiveBrief {
+  let brief: Brief | undefined;
+  const made = () => {
+    brief ??= briefFor(loaded, episode);
+    return brief;
+  };
+  return {
+    name: episode,
+    page: () => briefPage(made(), loaded.garden),
+    fieldList: () => fieldListOf(loaded, made()),
   };
 }
 

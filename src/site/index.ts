@@ -6,7 +6,7 @@ export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach, refusePl
 export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";
 export { fieldListPage } from "./field-list/field-list-page.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
-export { type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
+export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export { ForeignFiles } from "./own-files.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";

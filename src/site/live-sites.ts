@@ -6,6 +6,7 @@ import path from "node:path";
 import type { Garden } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
+import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
 import { type Answer, serveLive } from "./live-server.ts";
 import { openTemplates, type Places, type SiteTemplates } from "./make-pages.ts";
@@ -18,7 +19,17 @@ import { publicGarden } from "./public-garden.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 import { inWorkFolder } from "./work-folder.ts";
 
-export type LiveMaterials = Omit<BuildOptions, "outDir" | "cacheDir" | "report">;
+export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
+  readonly briefs: readonly LiveBrief[];
+}
+
+/** A brief of which only the name is known until somebody opens it. */
+export interface LiveBrief {
+  /** The episode's id. */
+  readonly name: string;
+  page(): string;
+  fieldList(): Promise<FieldList>;
+}
 
 export interface LiveOptions extends LiveMaterials {
   readonly cacheDir: string;
@@ -83,7 +94,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
     base: templates.base,
     async answer(file) {
       const bytes = site.assets.get(file) ?? (await made(file));
-      return bytes === undefined ? beside(file) : { bytes };
+      return bytes === undefined ? await beside(file) : { bytes };
     },
     missing: async () => (await made("404.html")) ?? "<title>No such page</title><head></head><p>No such page.</p>",
   });
@@ -100,7 +111,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
 }
 
 /** What lies beside the pages, by path below the site. */
-type Beside = (file: string) => Answer | undefined;
+type Beside = (file: string) => Answer | undefined | Promise<Answer>;
 
 interface Shown {
   readonly pages: PublicSite;
@@ -110,18 +121,11 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, fieldLists = [], comparisons = new Map(), weather, films } = materials;
+  const { today, photos, briefs, comparisons = new Map(), weather, films } = materials;
+  const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
   const pages = publicSite(open, today, photos, comparisons, weather, films && publicCaptions(garden, open, films));
-  const field = fieldSite(
-    garden,
-    today,
-    photos,
-    briefs.map(({ name }) => name),
-    fieldLists.map(({ tour }) => tour),
-    comparisons,
-    weather,
-  );
+  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather);
   return {
     pages,
     field,
@@ -130,10 +134,10 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
     ),
     privateFiles: firstOf(
       photoFiles(garden, [photos, comparisons]),
-      (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.html),
+      (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.page()),
       (file) => {
-        const list = fieldLists.find(({ tour }) => file === `field-lists/${tour}.html`);
-        return list && text(fieldListPage(list));
+        const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
+        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list) }));
       },
       (file) => {
         const spot = file.startsWith("viewpoints/")
