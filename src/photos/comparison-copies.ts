@@ -32,7 +32,7 @@ export interface ComparisonOptions {
 const comparisonVersion = 2;
 
 /** Pixels: a phone's strip, a phone across, and as wide as a page shows one. */
-const recipe = { widths: [480, 720, 1280], formats: usualFormats };
+const recipe = { widths: [480, 750, 1280], formats: usualFormats };
 
 /** By photo path. All copies of a viewpoint have the same proportions; none is wider than what its photo shows of the crop. */
 export async function publishComparisons(

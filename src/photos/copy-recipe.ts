@@ -2,10 +2,11 @@
 import type { QuarterTurn } from "../model.ts";
 
 /**
- * Widths in CSS pixels times the screen densities that the pages ask for: a photo in a strip, a plain phone across (412 at
- * 1.75), a sharp one (390 at 3), a desk. The first photo is what a phone's owner waits for, so it is given no more.
+ * Widths in CSS pixels times the screen densities that the pages ask for: a photo in a strip, a plain phone across (360 or
+ * 375 at 2, 412 at 1.75), a sharp one (390 at 3), a desk. The first photo is what a phone's owner waits for, and a browser
+ * takes the next wider copy for want of a single pixel.
  */
-export const pageWidths: readonly number[] = [480, 720, 1200, 1600];
+export const pageWidths: readonly number[] = [480, 750, 1200, 1600];
 
 export type CopyFormat = "avif" | "webp" | "jpeg";
 

@@ -71,8 +71,8 @@ describe("what a copy is", () => {
     expect(files.map(({ width, height, format }) => [width, height, format])).toEqual([
       [480, 360, "webp"],
       [480, 360, "jpeg"],
-      [720, 540, "webp"],
-      [720, 540, "jpeg"],
+      [750, 563, "webp"],
+      [750, 563, "jpeg"],
       [1200, 900, "webp"],
       [1200, 900, "jpeg"],
       [1600, 1200, "webp"],
