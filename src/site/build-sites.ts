@@ -130,7 +130,8 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
     await indexForSearch(nextFolder(publicDir));
     for (const folder of live) await listOwnFiles(nextFolder(folder));
     options.report?.step("Reading every public file for anything private");
-    const breaches = await gatePublicFolder(nextFolder(publicDir), garden);
+    const passedFile = path.join(cacheDir, "pages", "passed-the-gate.json");
+    const breaches = await gatePublicFolder(nextFolder(publicDir), garden, { passedFile });
     if (breaches.length > 0) throw new PrivacyBreach(breaches);
     const publicPages = await countPages(nextFolder(publicDir));
     const privatePages = await countPages(nextFolder(privateDir));

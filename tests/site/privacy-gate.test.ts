@@ -276,6 +276,7 @@ describe("private names", () => {
     await put("notes/the-pots-by-the-back-door.html", "");
     expect(await rules()).toEqual([
       "beds/back-door-pots/index.html: private name",
+      "beds/long-bed/index.html: private text",
       "beds/long-bed/index.html: private name",
       "notes/the-pots-by-the-back-door.html: private name",
       "photos/house-number.txt: private name",
@@ -289,6 +290,50 @@ describe("private names", () => {
     );
     expect(await rules()).toEqual([]);
   });
+});
+
+describe("what passed before", () => {
+  const passedFile = () => path.join(dir, "..", `${path.basename(dir)}-passed.json`);
+  const gate = (of: Records = garden) => gatePublicFolder(dir, of, { passedFile: passedFile() });
+  afterEach(() => rm(passedFile(), { force: true }));
+
+  test("is not searched again, and what is any different is", async () => {
+    await put("index.html", "<p>a fine day</p>");
+    await put("beds/index.html", "<p>Gate code changed to the usual one.</p>");
+    expect((await gate()).map(({ file }) => file)).toEqual(["beds/index.html"]);
+    expect((await gate()).map(({ file }) => file)).toEqual(["beds/index.html"]);
+    await put("index.html", "<p>54.31269, -5.60339</p>");
+    expect((await gate()).map(({ file }) => file)).toEqual(["beds/index.html", "index.html"]);
+  });
+
+  test("is searched again for a new secret, and under another name", async () => {
+    await put("index.html", "<p>We drank the elderflower champagne too early again</p>");
+    expect(await gate()).toEqual([]);
+    const more = note("2026-06-01-own", {
+      private: true,
+      story: story("We drank the elderflower champagne too early again"),
+      place: { ...place, file: "notes/2026-06-01-own.md" },
+    });
+    expect(await gate({ ...garden, notes: [...garden.notes, more] })).toHaveLength(1);
+    expect(await gate()).toEqual([]);
+    await put("beds/back-door-pots/index.html", "<p>We drank the elderflower champagne too early again</p>");
+    expect((await gate()).map(({ rule }) => rule)).toEqual(["private name"]);
+  });
+
+  test("counts for nothing when its list is not one", async () => {
+    await put("index.html", "<p>Gate code changed to the usual one.</p>");
+    for (const list of ["", "null", "[]", '{"given":"x","passed":["y"]}', "{"]) {
+      await writeFile(passedFile(), list);
+      expect(await gate(), list).toHaveLength(1);
+    }
+  });
+});
+
+test("what is packed deeper than anybody looks does not pass", async () => {
+  let packed: Buffer = Buffer.from("<p>54.31269, -5.60339</p>");
+  for (let box = 0; box < 6; box += 1) packed = gzipSync(packed);
+  await put("index.html", packed);
+  expect(await rules()).toEqual(["index.html: unreadable"]);
 });
 
 test("records without secrets let everything pass", async () => {
