@@ -9,6 +9,7 @@ import { bedMeant, meantBy } from "./crop-words.ts";
 import type { Need } from "./needs.ts";
 import { compromises } from "./plan-compromises.ts";
 import { type Assignment, assignBeds, type Place, type Wish } from "./plan-solver.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { isStaging, type Rotation, rotated } from "./rotation.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { seasonBeginning } from "./seasons.ts";
@@ -235,15 +236,17 @@ function rowsOf(
   solved: Assignment,
   pins: ReadonlyMap<string, string>,
 ): readonly PlanRow[] {
+  const { crops: grown, settings } = book.garden;
+  const { plants } = recapWords(settings);
   return places.flatMap((place, at): PlanRow[] => {
     const here = wishes.filter((_, index) => solved.placeOf[index] === at);
     if (here.length === 0) return [];
     const crops = [...Map.groupBy(here, ({ crop }) => crop)].map(([crop, all]) => {
-      const plants = all.reduce((sum, one) => sum + (one.plants ?? 0), 0);
+      const needed = all.reduce((sum, one) => sum + (one.plants ?? 0), 0);
       return {
         crop,
-        name: book.garden.crops.get(crop)?.plural ?? crop,
-        plants: plants > 0 ? plants : undefined,
+        name: grown.has(crop) ? plants({ crop: grown.get(crop) }, settings) : crop,
+        plants: needed > 0 ? needed : undefined,
         pinned: pins.get(crop) === place.bed,
       };
     });

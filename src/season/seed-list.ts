@@ -2,7 +2,8 @@
 import { stringify } from "csv-stringify/sync";
 import type { Event, Obtained } from "../model.ts";
 import { capital, sayList, sayPlural, sayWeight } from "../timeline/index.ts";
-import { dayOnly, label } from "../tour/index.ts";
+import { dayOnly } from "../tour/index.ts";
+import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface SeedRow {
@@ -77,7 +78,7 @@ function seedRow(book: SeasonBook, lots: readonly Lot[], saved: readonly Event[]
   ].filter((remark) => remark !== "");
   return {
     variety: variety.id,
-    title: label({ variety, crop: first.crop }),
+    title: recapWords(book.garden.settings).label({ variety, crop: first.crop }, book.garden.settings),
     crop: first.crop?.name ?? "",
     source: source?.name ?? "",
     link: source?.link ?? "",

@@ -31,6 +31,9 @@ const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> =
   piece: ["ein Stück", "Stück"],
 };
 
+/** Pieces that the crop's own name counts: 20 roots of carrots are 20 carrots. */
+const plantLike: ReadonlySet<PickUnit> = new Set(["piece", "root", "bulb", "head", "fruit"]);
+
 function sayPieces(names: Names, count: Count, unit: PickUnit): string {
   const [one, many] = pieces[unit];
   return (count.upTo ?? count.value) === 1
@@ -64,7 +67,7 @@ function sayHarvest(
   const told = (what: string) => (isFirst ? `erste Ernte: ${what}` : `${what} ${taken}`);
   if (count === undefined || unit === undefined)
     return sentence(told(amount === undefined ? plants : `${amount} ${plants}`), event.detail);
-  const asPlants = whole || event.unit === undefined || unit === "piece";
+  const asPlants = whole || event.unit === undefined || plantLike.has(unit);
   const number = asPlants ? some(names, planting, count) : `${sayPieces(names, count, unit)} ${plants}`;
   return sentence(told(number), amount, event.detail);
 }

@@ -37,13 +37,13 @@ const COMPASS = [
   ...["nach Süden", "nach Südwesten", "nach Westen", "nach Nordwesten"],
 ];
 
-/** Words that say a doing take the year before them, others after. */
+/** Words that say a doing take the year at once, others after a comma. */
 function doing(words: string, mustSay: boolean): Disclosure {
   return { words, mustSay, in: (year) => `${year} ${words}`, by: (giver) => `${giver}, ${words}` };
 }
 
 function fact(words: string, mustSay: boolean): Disclosure {
-  return { words, mustSay, in: (year) => `${words}, ${year}`, by: (giver) => `${giver}, ${words}` };
+  return { words, mustSay, in: (year) => `${year}, ${words}`, by: (giver) => `${giver}, ${words}` };
 }
 
 const DISCLOSURES: Readonly<Record<Obtained, Disclosure>> = {
