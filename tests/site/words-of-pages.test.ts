@@ -36,8 +36,8 @@ interface Node {
 const NO_TEXT_YET = new Set(["CallExpression", "BinaryExpression", "MemberExpression"]);
 
 /** Words in the text of a template, in what is said of its elements, and in the values its expressions give as text. */
-async function wordsIn(source: string): Promise<readonly string[]> {
-  const { ast } = (await parse(source)) as unknown as { ast: { body: readonly Node[] } };
+function wordsIn(source: string): readonly string[] {
+  const { ast } = parse(source) as unknown as { ast: { body: readonly Node[] } };
   const found: string[] = [];
   const note = (text: unknown) => {
     if (typeof text === "string" && /\p{L}{2}/u.test(text)) found.push(text.trim());
@@ -103,14 +103,14 @@ describe("the words of pages", () => {
 
   it.each(files)("%s carries none of its own", async (file) => {
     const source = await readFile(path.join(site, file), "utf8");
-    expect(await wordsIn(source)).toEqual([]);
+    expect(wordsIn(source)).toEqual([]);
     const code = [...source.matchAll(/^---\n(.*?)^---$|<script>(.*?)<\/script>/gmsu)].map(
       ([, front, script]) => front ?? script,
     );
     expect(code.flatMap((one) => phrasesIn(one ?? ""))).toEqual([]);
   });
 
-  it("are found where they hide", async () => {
+  it("are found where they hide", () => {
     const hidden = [
       "<p>Leeks</p>",
       '<img alt="Leeks" />',
@@ -120,8 +120,8 @@ describe("the words of pages", () => {
       '<Plate title="Beds" />',
       '<p role="status" data-none="Nothing was found."></p>',
     ];
-    for (const template of hidden) expect(await wordsIn(template), template).toHaveLength(1);
-    expect(await wordsIn('<p class="label">{words.bed.growth} · {index > 0 && ", "}</p>')).toEqual([]);
+    for (const template of hidden) expect(wordsIn(template), template).toHaveLength(1);
+    expect(wordsIn('<p class="label">{words.bed.growth} · {index > 0 && ", "}</p>')).toEqual([]);
     expect(phrasesIn('tell("The photo could not be saved."); box.querySelector(".names");')).toHaveLength(1);
   });
 });
