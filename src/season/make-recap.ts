@@ -18,7 +18,7 @@ import { methods } from "./recap-methods.ts";
 import { resultTables } from "./result-rows.ts";
 import { diseaseAdvice, rotation } from "./rotation.ts";
 import { type SeasonBook, seasonBook } from "./season-book.ts";
-import { earlier, type Season, seasonOf } from "./seasons.ts";
+import { earlier, type Season, seasonBeginning, seasonOf } from "./seasons.ts";
 import { seedList, seedListSaid } from "./seed-list.ts";
 import { draftSegments } from "./segments.ts";
 import { soilOf } from "./soil.ts";
@@ -123,7 +123,7 @@ export function lastRecap(garden: Garden, before: Day): Episode | undefined {
 
 function gather(
   book: SeasonBook,
-  { season, forViewers = false }: RecapRequest,
+  { season, today, forViewers = false }: RecapRequest,
   { kind, from, to }: Span,
   past: boolean,
 ): Material {
@@ -155,7 +155,7 @@ function gather(
     ...base,
     paragraph: paragraphOf(base).filter(({ text }) => text !== ""),
     photos: photoSets(book, from, to),
-    nextYear: nextYear(book, season, forViewers),
+    nextYear: nextYear(book, season, !forViewers && !isOver(garden, season.year + 1, today)),
     credits: credits(book, from, to),
   };
 }
@@ -169,7 +169,12 @@ function touched(measures: Material["trials"][number]["measures"], book: SeasonB
   return book.events.some(({ day, place }) => day >= from && lines.has(`${place.file}:${place.line}`));
 }
 
-function nextYear(book: SeasonBook, season: Season, forViewers: boolean): NextYear {
+/** Nobody plans the beds of a season that is over. */
+function isOver({ settings }: Garden, year: number, today: Day): boolean {
+  return seasonBeginning(year, settings.seasonStarts).to < today;
+}
+
+function nextYear(book: SeasonBook, season: Season, isPlanned: boolean): NextYear {
   const turned = rotation(book, season.year);
   const wanted = needs(book);
   const seeds = seedList(book, season.year);
@@ -186,7 +191,7 @@ function nextYear(book: SeasonBook, season: Season, forViewers: boolean): NextYe
     },
     advice: [...diseaseAdvice(book, season.year), ...turned.noCure],
     soil: soilOf(book, season.year).flatMap(({ sentences }) => sentences),
-    plan: forViewers ? noPlan(season.year) : planDraft(book, season.year, turned, wanted),
+    plan: isPlanned ? planDraft(book, season.year, turned, wanted) : noPlan(season.year),
     seeds,
     seedsSaid: seedListSaid(seeds),
   };

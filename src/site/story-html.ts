@@ -39,6 +39,19 @@ const writer = unified()
 
 /** Markdown to HTML whose top headings are `h3`; empty when the Markdown says nothing. */
 export function storyHtml(markdown: string): string {
+  const known = written.get(markdown);
+  if (known !== undefined) return known;
+  if (written.size >= MOST_KEPT) written.clear();
+  const html = writtenOut(markdown);
+  written.set(markdown, html);
+  return html;
+}
+
+/** A story stands on several pages of both sites, and on them again after every save of a watched garden. */
+const written = new Map<string, string>();
+const MOST_KEPT = 20_000;
+
+function writtenOut(markdown: string): string {
   const clean = markdown.replace(DIRECTION_CONTROLS, "");
   // Most records have no story, and a parser takes its time to find none.
   if (clean.trim() === "") return "";

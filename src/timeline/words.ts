@@ -81,13 +81,19 @@ export interface DaySpeech {
 }
 
 /** Making an Intl formatter costs a thousand times what using it does, and a season's sentences name thousands of days. */
-const formatters = new Map<string, Intl.DateTimeFormat>();
+const formatters = new Map<string, (day: Day) => string>();
 
-function formatter(language: string, shape: string, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+function formatter(language: string, shape: string, options: Intl.DateTimeFormatOptions): (day: Day) => string {
   const key = `${language} ${shape}`;
   const known = formatters.get(key);
   if (known !== undefined) return known;
-  const made = new Intl.DateTimeFormat(englishOf(language), { ...options, timeZone: "UTC" });
+  const format = new Intl.DateTimeFormat(englishOf(language), { ...options, timeZone: "UTC" });
+  const said = new Map<Day, string>();
+  const made = (day: Day) => {
+    const words = said.get(day) ?? format.format(Date.parse(day));
+    said.set(day, words);
+    return words;
+  };
   formatters.set(key, made);
   return made;
 }
@@ -105,7 +111,7 @@ export function sayDay(day: Day, { language, near }: DaySpeech): string {
   const understood = goesWithoutYear(day, near);
   const shape = understood ? "day" : "day of year";
   const options: Intl.DateTimeFormatOptions = { day: "numeric", month: "long" };
-  return formatter(language, shape, understood ? options : { ...options, year: "numeric" }).format(Date.parse(day));
+  return formatter(language, shape, understood ? options : { ...options, year: "numeric" })(day);
 }
 
 /** Whether a day said on another is understood without its year. */
@@ -115,14 +121,14 @@ export function goesWithoutYear(day: Day, near: Day | undefined): boolean {
 
 /** "Tuesday". */
 export function sayWeekday(day: Day, { language }: DaySpeech): string {
-  return formatter(language, "weekday", { weekday: "long" }).format(Date.parse(day));
+  return formatter(language, "weekday", { weekday: "long" })(day);
 }
 
 /** "April", or "April 2025" when the year has to be said. */
 export function sayMonth(day: Day, { language, near }: DaySpeech): string {
   const understood = near !== undefined && yearOf(near) === yearOf(day);
   const options: Intl.DateTimeFormatOptions = understood ? { month: "long" } : { month: "long", year: "numeric" };
-  return formatter(language, understood ? "month" : "month of year", options).format(Date.parse(day));
+  return formatter(language, understood ? "month" : "month of year", options)(day);
 }
 
 /**

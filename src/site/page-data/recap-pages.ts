@@ -1,6 +1,6 @@
 /** A recap as a page: the public one tells viewers, the private one has levels, sources, prices, seed list and notes. */
-import { noWeather, type Weather } from "../../almanac/index.ts";
-import type { Day, GardenSettings } from "../../model.ts";
+import type { Weather } from "../../almanac/index.ts";
+import type { Day, EventKind, GardenSettings } from "../../model.ts";
 import {
   makeRecap,
   type Recap,
@@ -8,7 +8,7 @@ import {
   type ResultRow,
   type Season,
   type Segment,
-  seasonBook,
+  seasonOf,
 } from "../../season/index.ts";
 import { type Speech, speechOf } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
@@ -27,15 +27,12 @@ export function recapPages(view: View, weather: Weather, isPrivate: boolean): re
   });
 }
 
-export function seasonsWithNews({ garden, today }: View): readonly Season[] {
-  const { seasons, events } = seasonBook(garden, noWeather, today);
-  return seasons.filter((season) => hasNews(events, season)).toReversed();
-}
+const NEWS: ReadonlySet<EventKind> = new Set(["picked", "planted", "sowed"]);
 
-function hasNews(events: readonly { readonly day: Day; readonly kind: string }[], { from, to }: Season): boolean {
-  return events.some(
-    ({ day, kind }) => day >= from && day <= to && (kind === "picked" || kind === "planted" || kind === "sowed"),
-  );
+export function seasonsWithNews({ garden, today }: View): readonly Season[] {
+  const news = garden.events.filter(({ day, kind }) => day <= today && NEWS.has(kind));
+  const seasons = news.map(({ day }) => seasonOf(day, garden.settings.seasonStarts));
+  return [...new Map(seasons.map((season) => [season.year, season])).values()].sort((a, b) => b.year - a.year);
 }
 
 /** Square metres in a square foot (NIST Special Publication 811: 0.3048 m, exact). */

@@ -1,4 +1,4 @@
-/** Days, weekdays and months as a language writes them. Formatters are slow to make, so each is made once and kept. */
+/** Days, weekdays and months as a language writes them. Formatters are slow, so each is made once and each day written once. */
 import { yearOf } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
 import { goesWithoutYear } from "../words.ts";
@@ -7,7 +7,14 @@ import type { Speech } from "./speech.ts";
 export function daysIn(tongue: string): Pick<Speech, "day" | "weekday" | "weekdayAndDay" | "month" | "shortMonth"> {
   const made = (options: Intl.DateTimeFormatOptions) => {
     const format = new Intl.DateTimeFormat(tongue, { ...options, timeZone: "UTC" });
-    return (day: Day) => format.format(Date.parse(day));
+    const said = new Map<Day, string>();
+    return (day: Day) => {
+      const known = said.get(day);
+      if (known !== undefined) return known;
+      const words = format.format(Date.parse(day));
+      said.set(day, words);
+      return words;
+    };
   };
   const plain = made({ day: "numeric", month: "long" });
   const ofYear = made({ day: "numeric", month: "long", year: "numeric" });
