@@ -83,21 +83,26 @@ describe("publishing that is killed at any moment", () => {
       const cwd = path.join(folder, `lane-${number}`);
       // What is served once the garden of each bed is published, by site and content.
       const known = new Map<string, string>();
-      let longest = 0;
-      for (const bed of ["Long Bed", "Round Bed"]) {
+      let took = 0;
+      // Twice: the first time everything is made, from then on only what changed.
+      for (const bed of ["Long Bed", "Round Bed", "Long Bed", "Round Bed"]) {
         await gardenIn(cwd, bed);
-        const { exitCode, err, took } = await publish(cwd);
-        expect(exitCode, err).toBe(0);
+        const run = await publish(cwd);
+        expect(run.exitCode, run.err).toBe(0);
         for (const site of SITES) known.set(`${site} ${await served(cwd, site)}`, bed);
-        longest = Math.max(longest, took);
+        took = run.took;
       }
       expect(known.size).toBe(4);
-      for (let kill = 0; kill < KILLS / LANES; kill += 1) {
-        await gardenIn(cwd, kill % 2 === 0 ? "Long Bed" : "Round Bed");
-        await publish(cwd, { killAfter: Math.random() * longest });
+      for (let kills = 0; kills < KILLS / LANES; ) {
+        await gardenIn(cwd, kills % 2 === 0 ? "Long Bed" : "Round Bed");
+        const { exitCode } = await publish(cwd, { killAfter: Math.random() * took });
         for (const site of SITES)
-          expect(known.get(`${site} ${await served(cwd, site)}`), `${site} after kill ${kill}`).toBeDefined();
-        whole += 1;
+          expect(known.get(`${site} ${await served(cwd, site)}`), `${site} after kill ${kills}`).toBeDefined();
+        // A run that was over before its time to be killed had come counts for none.
+        if (exitCode === null) {
+          kills += 1;
+          whole += 1;
+        }
       }
       await gardenIn(cwd, "Long Bed");
       expect((await publish(cwd)).exitCode).toBe(0);
