@@ -15,7 +15,7 @@ let demo: DemoSite;
 
 beforeAll(async () => {
   demo = await openDemoSite();
-});
+}, 600_000);
 afterAll(() => demo?.close());
 
 describe("the files", () => {
