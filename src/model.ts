@@ -535,6 +535,10 @@ export interface Picked {
   readonly grams: number;
   /** Pieces by unit: { stem: 12, bunch: 3 }. */
   readonly counts: Readonly<Partial<Record<PickUnit, number>>>;
+  /** Of these the ones that were weighed or measured as well. */
+  readonly weighed: Readonly<Partial<Record<PickUnit, number>>>;
+  /** Whether some of it was weighed or measured without being counted. */
+  readonly weightAlone: boolean;
   /** Litres of what was picked by volume. */
   readonly litres: number;
   readonly times: number;

@@ -20,7 +20,7 @@ import { endsWithoutWord } from "./seasons.ts";
 import { sayNoneGrow, someOf } from "./sentence-parts.ts";
 import { addChange, report } from "./write-down.ts";
 
-const nothingPicked: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
+const nothingPicked: Picked = { grams: 0, counts: {}, weighed: {}, weightAlone: false, litres: 0, times: 0 };
 
 interface Beginning {
   readonly bed: string;

@@ -11,7 +11,7 @@ import { plantingsMeant } from "./plantings-meant.ts";
 import { capital } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
 
-const nothing: Picked = { grams: 0, counts: {}, litres: 0, times: 0 };
+const nothing: Picked = { grams: 0, counts: {}, weighed: {}, weightAlone: false, litres: 0, times: 0 };
 
 export function pick(ledger: Ledger, event: Event): void {
   if (event.variety === undefined && event.crop === undefined) return;
@@ -94,13 +94,14 @@ function harvestOf(ledger: Ledger, event: Event): Harvest {
 
 /** The lower end of a range is counted: a total is never larger than what was picked. */
 function added(picked: Picked, event: Event, { grams, litres, count, unit }: Harvest): Picked {
-  const counts =
-    count === undefined || unit === undefined
-      ? picked.counts
-      : { ...picked.counts, [unit]: (picked.counts[unit] ?? 0) + count.value };
+  const pieces = count === undefined || unit === undefined ? undefined : { unit, more: count.value };
+  const measured = grams !== undefined || litres !== undefined;
+  const plus = (of: Picked["counts"]) => (pieces ? { ...of, [pieces.unit]: (of[pieces.unit] ?? 0) + pieces.more } : of);
   return {
     grams: sum(picked.grams, grams),
-    counts,
+    counts: plus(picked.counts),
+    weighed: measured ? plus(picked.weighed) : picked.weighed,
+    weightAlone: picked.weightAlone || (measured && pieces === undefined),
     litres: sum(picked.litres, litres),
     times: picked.times + 1,
     first: picked.first ?? event.day,

@@ -38,7 +38,7 @@ const planting: Planting = {
   planted: "2026-05-24",
   stage: "growing",
   stageSince: "2026-05-24",
-  picked: { grams: 0, counts: {}, litres: 0, times: 0 },
+  picked: { grams: 0, counts: {}, weighed: {}, weightAlone: false, litres: 0, times: 0 },
   perennial: false,
   implied: false,
   firstEvent: "e1",
@@ -47,8 +47,19 @@ const planting: Planting = {
   private: false,
 };
 
+const notWeighed = { weighed: {}, weightAlone: false };
+
 describe("a planting on a page", () => {
   const say = (changed: Partial<Planting>, on = "2026-07-18") => sayPlanting({ ...planting, ...changed }, settings, on);
+
+  it("tells pieces that were weighed once, as a weight, or with it where all were counted", () => {
+    const picked = { grams: 4800, litres: 0, counts: { piece: 6 }, weighed: { piece: 6 }, weightAlone: true };
+    expect(sayPicked(picked, settings)).toBe("4.8 kg");
+    expect(sayPicked({ ...picked, counts: { piece: 8 } }, settings)).toBe("4.8 kg and two pieces");
+    expect(sayPicked({ ...picked, counts: { bulb: 28 }, weighed: { bulb: 28 }, weightAlone: false }, settings)).toBe(
+      "28 bulbs, 4.8 kg",
+    );
+  });
 
   it("says how many, since when, how it stands and what it gave", () => {
     expect(say({})).toBe("Six plants, sown on 21 April and planted out on 24 May.");
@@ -62,7 +73,7 @@ describe("a planting on a page", () => {
         stage: "picking",
         stageSince: "2026-07-08",
         lost: 1,
-        picked: { grams: 1400, counts: { fruit: 1 }, litres: 0, times: 2 },
+        picked: { grams: 1400, counts: { fruit: 1 }, weighed: {}, weightAlone: false, litres: 0, times: 2 },
       }),
     ).toBe(
       "Six plants, sown on 21 April and planted out on 24 May. Being picked since 8 July. 1.4 kg and one fruit picked so far. One lost.",
@@ -95,9 +106,12 @@ describe("a planting on a page", () => {
       planted: "2025-05-20",
       since: "2025-05-20",
     } as const;
-    expect(say({ ...ended, picked: { grams: 12_000, counts: {}, litres: 0, times: 4 } }, "2025-10-03")).toBe(
-      "Six plants, planted on 20 May. Finished on 3 October. 12 kg picked.",
-    );
+    expect(
+      say(
+        { ...ended, picked: { grams: 12_000, counts: {}, weighed: {}, weightAlone: false, litres: 0, times: 4 } },
+        "2025-10-03",
+      ),
+    ).toBe("Six plants, planted on 20 May. Finished on 3 October. 12 kg picked.");
     expect(say({ ...ended, stage: "lost", lost: 6 }, "2025-10-03")).toBe(
       "Six plants, planted on 20 May. Lost on 3 October.",
     );
@@ -106,9 +120,11 @@ describe("a planting on a page", () => {
 
 describe("amounts", () => {
   it("keeps weights, volumes and pieces apart and gets the plurals right", () => {
-    expect(sayPicked({ grams: 650, litres: 0, counts: {} }, settings)).toBe("650 g");
-    expect(sayPicked({ grams: 0, litres: 0, counts: { stem: 40, bunch: 1 } }, settings)).toBe("40 stems and one bunch");
-    expect(sayPicked({ grams: 0, litres: 0, counts: {} }, settings)).toBe("");
+    expect(sayPicked({ grams: 650, litres: 0, counts: {}, ...notWeighed }, settings)).toBe("650 g");
+    expect(sayPicked({ grams: 0, litres: 0, counts: { stem: 40, bunch: 1 }, ...notWeighed }, settings)).toBe(
+      "40 stems and one bunch",
+    );
+    expect(sayPicked({ grams: 0, litres: 0, counts: {}, ...notWeighed }, settings)).toBe("");
   });
 });
 
@@ -117,11 +133,11 @@ describe("amounts in both measures", () => {
   const american: GardenSettings = { ...settings, language: "en-US", units: "us" };
 
   it("lead with the garden's own and set the other beside it, where there is another", () => {
-    const picked = { grams: 4535.9237, litres: 0, counts: { bunch: 3 } };
+    const picked = { grams: 4535.9237, litres: 0, counts: { bunch: 3 }, ...notWeighed };
     expect(pickedAmount(picked, settings)).toEqual({ text: "4.54 kg and three bunches", other: "10 lb" });
     expect(pickedAmount(picked, american)).toEqual({ text: "10 lb and three bunches", other: "4.54 kg" });
-    expect(pickedAmount({ grams: 0, litres: 1.892705892, counts: {} }, settings).other).toBe("2 quarts");
-    expect(pickedAmount({ grams: 0, litres: 0, counts: { stem: 4 } }, settings).other).toBeUndefined();
+    expect(pickedAmount({ grams: 0, litres: 1.892705892, counts: {}, ...notWeighed }, settings).other).toBe("2 quarts");
+    expect(pickedAmount({ grams: 0, litres: 0, counts: { stem: 4 }, ...notWeighed }, settings).other).toBeUndefined();
   });
 });
 
@@ -175,9 +191,9 @@ describe("the German catalogue", () => {
     expect(say({ perennial: true, since: "2024-04-20", planted: "2024-04-20", sown: undefined })).toBe(
       "Sechs Pflanzen, im dritten Jahr hier.",
     );
-    expect(say({ picked: { grams: 1400, counts: { bunch: 3 }, litres: 0, times: 4 } })).toContain(
-      "Bisher 1,4 kg und drei Bunde geerntet.",
-    );
+    expect(
+      say({ picked: { grams: 1400, counts: { bunch: 3 }, weighed: {}, weightAlone: false, litres: 0, times: 4 } }),
+    ).toContain("Bisher 1,4 kg und drei Bunde geerntet.");
   });
 
   it("says what is owed to viewers beside a source, as strongly as the English", () => {

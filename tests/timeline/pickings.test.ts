@@ -23,7 +23,16 @@ describe("picked totals", () => {
         ["2026-07-06", "picked", { variety: "matucana" }],
       ]),
     ).toEqual([
-      { grams: 250, counts: { stem: 20, bunch: 3 }, litres: 1.5, times: 6, first: "2026-06-20", last: "2026-07-06" },
+      {
+        grams: 250,
+        counts: { stem: 20, bunch: 3 },
+        weighed: {},
+        weightAlone: true,
+        litres: 1.5,
+        times: 6,
+        first: "2026-06-20",
+        last: "2026-07-06",
+      },
     ]);
   });
 

@@ -1,10 +1,10 @@
 /** What each variety gave in each year, from the pickings the timeline credits to its plantings. */
 import { yearOf } from "../../calendar.ts";
-import type { Harvest, Picked, PickUnit } from "../../model.ts";
+import type { Harvest, Picked } from "../../model.ts";
 import { changes } from "../../timeline/index.ts";
 import type { View } from "./view.ts";
 
-export type YearPicked = Pick<Picked, "grams" | "litres" | "counts" | "times" | "first" | "last">;
+export type YearPicked = Picked;
 
 /** By variety id, then year. */
 export function harvestsByYear(view: View): ReadonlyMap<string, ReadonlyMap<number, YearPicked>> {
@@ -24,15 +24,16 @@ export function harvestsByYear(view: View): ReadonlyMap<string, ReadonlyMap<numb
 }
 
 function plus(before: YearPicked | undefined, harvest: Harvest, day: string): YearPicked {
-  const counts: Partial<Record<PickUnit, number>> = { ...before?.counts };
-  if (harvest.count !== undefined) {
-    const unit = harvest.unit ?? "piece";
-    counts[unit] = (counts[unit] ?? 0) + harvest.count.value;
-  }
+  const { unit = "piece", count } = harvest;
+  const measured = harvest.grams !== undefined || harvest.litres !== undefined;
+  const more = (of: Picked["counts"] = {}) =>
+    count === undefined ? of : { ...of, [unit]: (of[unit] ?? 0) + count.value };
   return {
     grams: (before?.grams ?? 0) + (harvest.grams ?? 0),
     litres: (before?.litres ?? 0) + (harvest.litres ?? 0),
-    counts,
+    counts: more(before?.counts),
+    weighed: measured ? more(before?.weighed) : (before?.weighed ?? {}),
+    weightAlone: (before?.weightAlone ?? false) || (measured && count === undefined),
     times: (before?.times ?? 0) + 1,
     first: before?.first === undefined || day < before.first ? day : before.first,
     last: before?.last === undefined || day > before.last ? day : before.last,

@@ -10,27 +10,28 @@ const UNITS: readonly PickUnit[] = [
   ...(["crate", "root", "bulb", "ear", "handful", "piece"] as const),
 ];
 
-/** "1.4 kg", "12 stems", "1.4 kg and three bunches"; empty when only the fact of picking is known. */
-export function sayPicked(
-  picked: Pick<Picked, "grams" | "litres" | "counts">,
-  settings: Pick<GardenSettings, "language" | "units">,
-): string {
+/** What was picked, without when. */
+export type PickedAmount = Pick<Picked, "grams" | "litres" | "counts" | "weighed" | "weightAlone">;
+
+/**
+ * "1.4 kg", "12 stems", "28 bulbs, 1.9 kg", "1.4 kg and three bunches"; empty when only the fact of picking is known.
+ * Pieces that were weighed are no more than the weight: they are told where all of it was counted, before it.
+ */
+export function sayPicked(picked: PickedAmount, settings: Pick<GardenSettings, "language" | "units">): string {
   const speech = speechOf(settings);
   const { sentences } = wordsIn(settings.language);
-  return speech.list([
-    ...sayMeasured(picked, speech),
-    ...UNITS.flatMap((unit) => {
-      const n = picked.counts[unit] ?? 0;
-      return n > 0 ? [sentences.pieces(n, unit)] : [];
-    }),
-  ]);
+  const { counts, weighed, weightAlone } = picked;
+  const measured = sayMeasured(picked, speech);
+  const pieces = (count: (unit: PickUnit) => number) =>
+    UNITS.flatMap((unit) => (count(unit) > 0 ? [sentences.pieces(count(unit), unit)] : []));
+  const alone = pieces((unit) => (counts[unit] ?? 0) - (weighed[unit] ?? 0));
+  const together = pieces((unit) => weighed[unit] ?? 0);
+  if (alone.length > 0 || weightAlone || together.length === 0) return speech.list([...measured, ...alone]);
+  return `${speech.list(together)}, ${speech.list(measured)}`;
 }
 
 /** The same, with its weights and volumes in the other units: "1.4 kg and three bunches", "3.1 lb". */
-export function pickedAmount(
-  picked: Pick<Picked, "grams" | "litres" | "counts">,
-  settings: Pick<GardenSettings, "language" | "units">,
-): Amount {
+export function pickedAmount(picked: PickedAmount, settings: Pick<GardenSettings, "language" | "units">): Amount {
   const speech = speechOf(settings);
   const other = sayMeasured(picked, speech.otherUnits);
   return { text: sayPicked(picked, settings), other: other.length === 0 ? undefined : speech.list(other) };
