@@ -13,6 +13,7 @@ import {
 } from "./reading-checks.ts";
 
 export const CHECKS = [
+  "moved under its reader's eyes while it came",
   "axe on a phone, by day",
   "axe on a phone, by night",
   "axe at a desk, by day",
@@ -47,7 +48,8 @@ export async function readEveryKind({ browser, kinds }: DemoSite): Promise<Findi
       const asked = new URL(request.url());
       if (asked.protocol !== "data:" && asked.origin !== origin) say("asked of another server", [asked.href]);
     });
-    await page.goto(url);
+    const moves = await movesWhileItComes(page, url);
+    if (isPublic) say("moved under its reader's eyes while it came", moves);
     await layOutWhole(page);
     const wide = async (width: number, height: number) => {
       await page.setViewportSize({ width, height });
@@ -100,6 +102,37 @@ export async function listenForStops(page: Page): Promise<() => Promise<readonly
     );
   });
   return async () => [...told, ...(await page.evaluate(() => (globalThis as { stops?: string[] }).stops ?? []))];
+}
+
+/** Milliseconds by which pictures, letters and scripts come later than the page. */
+const LATE = 200;
+
+/** Opens a page over a slow line; gives what moved without anybody having done anything (Layout Instability, W3C). */
+async function movesWhileItComes(page: Page, url: string): Promise<readonly string[]> {
+  const beside = /\.(?:webp|jpg|js|woff2)$/u;
+  await page.route(beside, async (route) => {
+    await new Promise((resolve) => setTimeout(resolve, LATE));
+    await route.continue();
+  });
+  await page.addInitScript(() => {
+    const moves: string[] = [];
+    (globalThis as { moves?: string[] }).moves = moves;
+    interface Shift extends PerformanceEntry {
+      readonly value: number;
+      readonly sources: readonly { readonly node: Element | null }[];
+    }
+    const watch = (entries: PerformanceEntryList) => {
+      for (const { value, sources } of entries as Shift[])
+        moves.push(
+          `${value.toFixed(3)} ${sources.map(({ node }) => `${node?.nodeName}.${node?.className}`).join(" ")}`,
+        );
+    };
+    new PerformanceObserver((list) => watch(list.getEntries())).observe({ type: "layout-shift", buffered: true });
+  });
+  await page.goto(url);
+  await page.waitForTimeout(2 * LATE);
+  await page.unrouteAll({ behavior: "wait" });
+  return page.evaluate(() => (globalThis as { moves?: string[] }).moves ?? []);
 }
 
 async function cookiesOf(page: Page): Promise<readonly string[]> {
