@@ -77,5 +77,9 @@ function tableHtml({ title, head, rows }: DataTable, named: boolean): string {
 }
 
 function text(words: string): string {
-  return unbroken(words).replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return unbroken(words)
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }
