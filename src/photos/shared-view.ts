@@ -26,20 +26,25 @@ const leftOut = 5;
  * while the common piece is too narrow. Undefined when fewer than two photos remain, or they have nothing in common.
  */
 export function sharedView(aligned: readonly AlignedPhoto[]): SharedView | undefined {
-  const ownWidth = ({ alignment }: AlignedPhoto) => commonCrop([alignment])?.width ?? 0;
-  const farthest = aligned
-    .map((photo) => ({ photo, width: ownWidth(photo) }))
+  let photos = aligned;
+  let crop = cropOf(photos);
+  if ((crop?.width ?? 0) < narrowest) {
+    for (const one of farthestOf(aligned)) {
+      photos = photos.filter((photo) => photo !== one);
+      crop = cropOf(photos);
+      if ((crop?.width ?? 0) >= narrowest) break;
+    }
+  }
+  return crop && photos.length > 1 ? { photos, crop } : undefined;
+}
+
+/** Those that show least of the frame, the least first: no more of them than may be left out. */
+function farthestOf(aligned: readonly AlignedPhoto[]): readonly AlignedPhoto[] {
+  return aligned
+    .map((photo) => ({ photo, width: commonCrop([photo.alignment])?.width ?? 0 }))
     .sort((a, b) => a.width - b.width)
     .slice(0, Math.floor(aligned.length / leftOut))
     .map(({ photo }) => photo);
-  let photos = aligned;
-  let crop = cropOf(photos);
-  for (const one of farthest) {
-    if ((crop?.width ?? 0) >= narrowest) break;
-    photos = photos.filter((photo) => photo !== one);
-    crop = cropOf(photos);
-  }
-  return crop && photos.length > 1 ? { photos, crop } : undefined;
 }
 
 /** Steps of the frame in which a crop is given: most new photos then leave the old comparison copies as they are. */

@@ -34,6 +34,6 @@ export type {
   VarietyNamed,
   Wrap,
 } from "./wrap.ts";
-export { type WrapMade, type WrapRequest, wrapEpisode } from "./wrap-episode.ts";
+export { type FilmTold, filmTold, type WrapMade, type WrapRequest, wrapEpisode } from "./wrap-episode.ts";
 export { wrapReport } from "./wrap-report.ts";
 export { type CueToWrite, writeCaptions } from "./write-captions.ts";

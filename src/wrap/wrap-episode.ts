@@ -46,6 +46,50 @@ export interface WrapMade {
 }
 
 export function wrapEpisode(request: WrapRequest): WrapMade {
+  const { garden, episode, captions } = request;
+  const { told, film, right, names, file, plan, stops } = listened(request);
+  const { speech, stretches, day } = film;
+  const { length, chapters, noChapters, coverage, description, disclosures, transcript, earlier } = told;
+  const wrap: Wrap = {
+    episode: episode.id,
+    title: episode.title,
+    day: episode.day,
+    captions: captions?.file,
+    length,
+    chapters,
+    noChapters,
+    coverage,
+    corrections: names.map(({ correction }) => correction),
+    followUps: followUps(film, right, episode),
+    questions: questionsHeard(right, stretches),
+    disagreements: factsChecked(film, stretches).map((one) => one),
+    description,
+    disclosures,
+    stops: stopsOf(stretches, plan, speech.end),
+    answers: answersOf(day, questionsFor(day, request.comments)),
+    thumbnails: thumbnailsOf(garden, episode.day, stops),
+    transcript,
+    earlier,
+    problems: sortProblems([...(file?.problems ?? []), ...anotherFilm(film, captions?.file, names)]),
+  };
+  return {
+    wrap,
+    corrected: file === undefined ? undefined : correctedCues(file.cues, speech.words, names),
+    format: file?.format,
+  };
+}
+
+/** What a film's own page shows. The rest of a wrap is for the person who made it, and takes as long again. */
+export type FilmTold = Pick<
+  Wrap,
+  "length" | "chapters" | "noChapters" | "coverage" | "description" | "disclosures" | "transcript" | "earlier"
+>;
+
+export function filmTold(request: WrapRequest): FilmTold {
+  return listened(request).told;
+}
+
+function listened(request: WrapRequest) {
   const { garden, episode, brief, captions } = request;
   const length = request.length === undefined ? undefined : request.length * 1000;
   const file = captions === undefined ? undefined : openCaptions(captions.file, captions.bytes, length);
@@ -59,50 +103,30 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
   const coverage = coverageOf({ film, stretches, plan, brief, filming: episode.filming });
   const { chapters, none } = chaptersOf(film, stretches);
   const shown = bedsShown(stretches, plan, day);
+  const stops = stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed }));
   const disclosures = disclosuresOf(film, varietiesIn(coverage, shown, day), gearIn(film, shown));
   const earlier = earlierMentioned(film);
-  const limit = request.limit ?? USUAL_LIMIT;
   const description = descriptionOf({
     film,
-    stretches: stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed })),
+    stretches: stops,
     chapters,
     coverage,
     disclosures,
     earlier: earlier.map((one) => one.episode),
     brief,
-    limit,
+    limit: request.limit ?? USUAL_LIMIT,
   });
-  const wrap: Wrap = {
-    episode: episode.id,
-    title: episode.title,
-    day: episode.day,
-    captions: captions?.file,
+  const told: FilmTold = {
     length: moment(length ?? speech.end).at,
     chapters,
     noChapters: none,
     coverage,
-    corrections: names.map(({ correction }) => correction),
-    followUps: followUps(film, right, episode),
-    questions: questionsHeard(right, stretches),
-    disagreements: factsChecked(film, stretches).map((one) => one),
     description,
     disclosures,
-    stops: stopsOf(stretches, plan, speech.end),
-    answers: answersOf(day, questionsFor(day, request.comments)),
-    thumbnails: thumbnailsOf(
-      garden,
-      episode.day,
-      stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed })),
-    ),
     transcript: transcriptOf(right, stretches),
     earlier,
-    problems: sortProblems([...(file?.problems ?? []), ...anotherFilm(film, captions?.file, names)]),
   };
-  return {
-    wrap,
-    corrected: file === undefined ? undefined : correctedCues(file.cues, speech.words, names),
-    format: file?.format,
-  };
+  return { told, film, right, names, file, plan, stops };
 }
 
 const nowhere: Stretch = { bed: undefined, from: 0, to: 0, at: 0, confidence: 0, restsOn: [] };

@@ -1,6 +1,6 @@
 /** What films say, as their pages show it: chapters that jump, the transcript, varieties with the times they are named at. */
 import type { Episode } from "../../model.ts";
-import { type Wrap, wrapEpisode } from "../../wrap/index.ts";
+import { type FilmTold, filmTold } from "../../wrap/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
 import { filmAt, filmTime } from "./film-time.ts";
@@ -11,7 +11,7 @@ import type { View } from "./view.ts";
 export type EpisodeWraps = ReadonlyMap<string, EpisodeWrap>;
 
 export interface EpisodeWrap {
-  readonly wrap: Wrap;
+  readonly wrap: FilmTold;
   readonly shown: EpisodeWrapShown;
   /** A moment as other pages name it. */
   moment(seconds: number): FilmMoment;
@@ -23,13 +23,13 @@ export function episodeWraps(view: View, { captions, glossary }: FilmTexts): Epi
   for (const [id, file] of captions) {
     const episode = view.garden.episodes.get(id);
     if (episode === undefined) continue;
-    const { wrap } = wrapEpisode({ garden: view.garden, episode, captions: file, glossary });
+    const wrap = filmTold({ garden: view.garden, episode, captions: file, glossary });
     if (wrap.transcript.length > 0) wraps.set(id, shownOf(view, episode, wrap));
   }
   return wraps;
 }
 
-function shownOf(view: View, episode: Episode, wrap: Wrap): EpisodeWrap {
+function shownOf(view: View, episode: Episode, wrap: FilmTold): EpisodeWrap {
   const { garden, links, speech, words } = view;
   const film = webAddress(episode.link);
   const page = links.episode(episode.id);
@@ -75,7 +75,7 @@ function secondsOf(anchor: string): number {
 }
 
 /** Chapters with their paragraphs. Every anchor stands once, however many paragraphs begin within a second. */
-function transcriptOf({ chapters, transcript }: Wrap, film: string | undefined): readonly TranscriptPart[] {
+function transcriptOf({ chapters, transcript }: FilmTold, film: string | undefined): readonly TranscriptPart[] {
   const parts = chapters.length === 0 ? [{ at: 0, title: undefined }] : chapters;
   const taken = new Set(parts.map(({ at }) => anchorAt(at)));
   return parts.map(({ at, title }, index) => {
