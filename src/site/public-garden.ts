@@ -53,6 +53,10 @@ export function publicGarden(garden: Garden): Garden {
 
 /** What a person wrote in public records and viewers are not shown, because it names something that is kept back. */
 export function privacyHints(garden: Garden): readonly Problem[] {
+  const { sites, beds, varieties, gear, trials } = garden;
+  // Most gardens keep no named thing back, and every command would wait for the rest.
+  if (![sites, beds, varieties, gear, trials].some((kind) => [...kind.values()].some((record) => record.private)))
+    return [];
   const { records } = publicRecords(garden);
   return namedInPublic(records, namesKeptBack(garden, records));
 }
@@ -91,6 +95,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   const unlessKeptBack = <T>(open: ReadonlyMap<string, T>, all: ReadonlyMap<string, T>): IsPublic => {
     return (id) => id === undefined || open.has(id) || !all.has(id);
   };
+  const siteIsPublic = unlessKeptBack(sites, garden.sites);
   const bedIsPublic = unlessKeptBack(beds, garden.beds);
   const varietyIsPublic = unlessKeptBack(varieties, garden.varieties);
   const gearIsPublic = unlessKeptBack(gear, garden.gear);
@@ -113,6 +118,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   const photoIsPublic = (photo: Photo) =>
     !photo.private &&
     bedIsPublic(photo.bed) &&
+    siteIsPublic(photo.site) &&
     photo.varieties.every(varietyIsPublic) &&
     (linked.has(photo.path) || !linkedInPrivate.has(photo.path));
   const photos = garden.photos

@@ -52,6 +52,26 @@ describe("the garden as viewers may see it", () => {
     expect(open.episodes.get("may-tour")?.stops).toEqual([{ bed: "south-wall", at: 65 }]);
   });
 
+  it("keeps back a photo of no bed that was taken at a private site", () => {
+    const taken = (path: string, site: string | undefined): Photo => ({
+      path,
+      site,
+      day: "2026-05-25",
+      dateBasis: "exif offset",
+      varieties: [],
+      private: false,
+    });
+    const photos = [
+      taken("photos/a.jpg", "behind-the-shed"),
+      taken("photos/b.jpg", "yard"),
+      taken("photos/c.jpg", undefined),
+    ];
+    expect(publicGarden({ ...garden, photos }).photos.map(({ path }) => path)).toEqual([
+      "photos/b.jpg",
+      "photos/c.jpg",
+    ]);
+  });
+
   it("adds up public lines only", () => {
     const crownPrince = (of: Garden) =>
       state(of, "south-wall", today).plantings.find(({ variety }) => variety === "crown-prince");
