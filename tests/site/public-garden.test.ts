@@ -1,6 +1,6 @@
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { DateBasis, Garden } from "../../src/model.ts";
+import type { DateBasis, Garden, Photo } from "../../src/model.ts";
 import { publicGarden } from "../../src/site/public-garden.ts";
 import { state } from "../../src/timeline/index.ts";
 import { readGarden, today } from "./built-site.ts";
