@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
+import { mkdtempSync, rmSync } from "node:fs";
 import { mkdir, mkdtemp, readdir, readFile, rename, rm, symlink, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -100,18 +101,24 @@ async function twoSites(): Promise<readonly string[]> {
   return sites;
 }
 
+/** Whether the disk of this machine's temporary folder can; Linux on its usual disks does. */
+function canExchange(): boolean {
+  const one = mkdtempSync(path.join(tmpdir(), "plotreel-one-"));
+  const other = mkdtempSync(path.join(tmpdir(), "plotreel-other-"));
+  const can = exchangeFolders(one, other);
+  for (const folder of [one, other]) rmSync(folder, { recursive: true });
+  return can;
+}
+
 describe("a swap that is killed between any two of its steps", () => {
-  it.runIf(process.platform === "linux").each([0, 1, 2, 3])(
-    "leaves both folders whole at every moment (%i)",
-    async (step) => {
-      const sites = await twoSites();
-      await killedSwap(step, "exchange");
-      const found = await Promise.all(sites.map(page));
-      expect(found).toEqual([step >= 1 ? "new" : "old", step >= 3 ? "new" : "old"]);
-      for (const site of sites) await clearNext(site);
-      expect(await Promise.all(sites.map(page))).toEqual(found);
-    },
-  );
+  it.runIf(canExchange()).each([0, 1, 2, 3])("leaves both folders whole at every moment (%i)", async (step) => {
+    const sites = await twoSites();
+    await killedSwap(step, "exchange");
+    const found = await Promise.all(sites.map(page));
+    expect(found).toEqual([step >= 1 ? "new" : "old", step >= 3 ? "new" : "old"]);
+    for (const site of sites) await clearNext(site);
+    expect(await Promise.all(sites.map(page))).toEqual(found);
+  });
 
   it.each([0, 1, 2, 3])("is mended by the next run where folders cannot be exchanged (%i)", async (step) => {
     const sites = await twoSites();
