@@ -156,7 +156,8 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       }
       if (!isKind(kind))
         throw new CommandError(`"${kind}" is not a kind of record. The kinds are: ${Object.keys(KINDS).join(", ")}.`);
-      if (name === undefined) throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
+      if (name === undefined || !/[\p{L}\p{N}]/u.test(name))
+        throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
       const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
       return finish(
         await newRecord({ recordsDir: path.resolve(effects.cwd, options.records), kind, name, today }, effects),

@@ -97,6 +97,7 @@ export function recordText(kind: Kind, facts: TemplateFacts): string {
   return ["---", `title: ${quoted(facts.title)}`, ...KINDS[kind].lines(facts), "---", "", KINDS[kind].body].join("\n");
 }
 
+/** Of a name that has a letter or digit at least. */
 function fileName(name: string): string {
   const words = name
     .normalize("NFD")
@@ -104,7 +105,7 @@ function fileName(name: string): string {
     .toLowerCase()
     .replace(/['’]/g, "")
     .match(/[\p{L}\p{N}]+/gu);
-  return (words ?? ["unnamed"]).join("-");
+  return (words ?? []).join("-");
 }
 
 /** A title in YAML, in quotes only where plain text would be read as something else. */

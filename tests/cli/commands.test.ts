@@ -73,6 +73,9 @@ describe("a first garden", () => {
     );
     expect(existsSync(path.join(cwd, "content/beds/long-bed.md"))).toBe(true);
     expect((await run(["check"], { cwd })).out).toBe("1 log line in 1 note. Nothing to mend.");
+    const nameless = await run(["new", "bed", " – "], { cwd });
+    expect(nameless).toMatchObject({ exitCode: 2, err: expect.stringContaining("Say what the bed is called") });
+
     const again = await run(["new", "bed", "Long Bed"], { cwd });
     expect(again.exitCode).toBe(3);
     expect(again.err).toContain("is there already and was left as it is");

@@ -147,6 +147,7 @@ describe("sources", () => {
       "Drift Lane Seeds, bought in 2025",
     );
     expect(saySource(words, { name: "own saved seed", obtained: "saved", year: 2025 })).toBe("own saved seed, 2025");
+    expect(saySource(words, { name: "own seed", obtained: "saved" })).toBe("own seed");
     expect(saySource(words, undefined)).toBe("Source not recorded");
     for (const obtained of ["gifted", "lent", "paid promotion", "commission link", "own product"] as const) {
       expect(sourceLine(words, { name: "Tidewater Cloth", obtained })).toMatchObject({ mustSay: true });

@@ -1,6 +1,5 @@
 /** A page per bed, and the list of beds by site. */
-import { yearOf } from "../../calendar.ts";
-import type { Bed, DatedWork, Planting } from "../../model.ts";
+import type { Bed, DatedWork, Day, Planting } from "../../model.ts";
 import { type Amount, capital, changes, fullStop, type Speech } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
@@ -13,7 +12,7 @@ import { sayPlanting } from "./planting-words.ts";
 import type { BedListPage, BedPage, GrowingNow, Picture } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sayGear } from "./sources.ts";
-import { bedsInOrder, cropOf, livingIn, seasonYear, type View } from "./view.ts";
+import { bedsInOrder, cropOf, livingIn, seasonLabel, seasonYear, type View } from "./view.ts";
 
 /** The beds of one site, numbered as its plan and list show them. */
 export interface NumberedSite {
@@ -72,8 +71,9 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
   const { garden, today, book } = view;
   const photos = book.byBed.get(bed.id) ?? [];
   const all = changes(garden, bed.id, "", today);
-  const season = seasonYear(view);
-  const years = [...new Set(all.map(({ day }) => yearOf(day)))].filter((year) => year < season).sort((a, b) => b - a);
+  const seasonOf = (day: Day) => seasonYear(view, day);
+  const season = seasonOf(today);
+  const years = [...new Set(all.map(({ day }) => seasonOf(day)))].filter((year) => year < season).sort((a, b) => b - a);
   const plantings = view.states.get(bed.id)?.plantings ?? [];
   return {
     id: bed.id,
@@ -89,19 +89,19 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
     growth: bedGrowth(view, bed),
     timeline: bedTimeline(
       view,
-      all.filter(({ day }) => yearOf(day) >= season),
-      photos.filter(({ day }) => yearOf(day) >= season).slice(1),
+      all.filter(({ day }) => seasonOf(day) >= season),
+      photos.filter(({ day }) => seasonOf(day) >= season).slice(1),
     ),
-    timelineYear: season,
+    season: seasonLabel(view, season),
     seasons: years.map((year) => ({
-      year,
+      season: seasonLabel(view, year),
       grew: plantings
-        .filter((planting) => planting.ended !== undefined && yearOf(planting.ended) === year)
+        .filter((planting) => planting.ended !== undefined && seasonOf(planting.ended) === year)
         .map((planting) => growing(view, planting)),
       days: bedTimeline(
         view,
-        all.filter(({ day }) => yearOf(day) === year),
-        photos.filter(({ day }) => yearOf(day) === year),
+        all.filter(({ day }) => seasonOf(day) === year),
+        photos.filter(({ day }) => seasonOf(day) === year),
       ),
     })),
     seenIn: shown.byBed.get(bed.id) ?? [],

@@ -1,12 +1,11 @@
 /** What each variety gave in each year, from the pickings the timeline credits to its plantings. */
-import { yearOf } from "../../calendar.ts";
 import type { Harvest, Picked } from "../../model.ts";
 import { changes } from "../../timeline/index.ts";
-import type { View } from "./view.ts";
+import { seasonYear, type View } from "./view.ts";
 
 export type YearPicked = Picked;
 
-/** By variety id, then year. */
+/** By variety id, then the year in which the season begins. */
 export function harvestsByYear(view: View): ReadonlyMap<string, ReadonlyMap<number, YearPicked>> {
   const found = new Map<string, Map<number, YearPicked>>();
   for (const [bed, { plantings }] of view.states) {
@@ -16,7 +15,7 @@ export function harvestsByYear(view: View): ReadonlyMap<string, ReadonlyMap<numb
       if (change.kind !== "picked" || change.harvest === undefined || variety === undefined) continue;
       const years = found.get(variety) ?? new Map<number, YearPicked>();
       found.set(variety, years);
-      const year = yearOf(change.day);
+      const year = seasonYear(view, change.day);
       years.set(year, plus(years.get(year), change.harvest, change.day));
     }
   }

@@ -204,7 +204,7 @@ export interface VarietyListPage {
   readonly beds: readonly FilterChoice[];
   readonly sources: readonly FilterChoice[];
   readonly someNew: boolean;
-  readonly year: number;
+  readonly season: string;
 }
 
 export interface SourceLine {
@@ -245,8 +245,8 @@ export interface VarietyPage {
   readonly result: string;
   readonly source?: SourceLine | undefined;
   readonly now: readonly GrownHere[];
-  readonly before: readonly { readonly year: number; readonly plantings: readonly GrownHere[] }[];
-  readonly picked: readonly { readonly year: number; readonly amount: Amount; readonly times: string }[];
+  readonly before: readonly { readonly season: string; readonly plantings: readonly GrownHere[] }[];
+  readonly picked: readonly { readonly season: string; readonly amount: Amount; readonly times: string }[];
   readonly seenIn: readonly SeenIn[];
   readonly about: string;
   readonly notes: readonly NotebookDay[];
@@ -339,9 +339,9 @@ export interface BedPage {
   readonly now: readonly GrowingNow[];
   readonly growth: BedGrowth;
   readonly timeline: readonly DayOfChanges[];
-  readonly timelineYear: number;
+  readonly season: string;
   readonly seasons: readonly {
-    readonly year: number;
+    readonly season: string;
     readonly grew: readonly GrowingNow[];
     readonly days: readonly DayOfChanges[];
   }[];

@@ -16,10 +16,16 @@ export function sourceLine({ sentences }: Words, source: Source | undefined): So
 }
 
 function sayDisclosure({ name, year }: Source, disclosure: Disclosure | undefined): string | undefined {
-  const saidByName = disclosure !== undefined && name.toLowerCase().includes(disclosure.words.toLowerCase());
+  const saidByName = disclosure !== undefined && saysAsMuch(name.toLowerCase(), disclosure.words.toLowerCase());
   if (disclosure === undefined || saidByName) return year === undefined ? undefined : String(year);
   if (year === undefined) return disclosure.words;
   return disclosure.in(year);
+}
+
+/** "Our own saved seed" says it, and "own seed" or "saved seed" is the shorter way. */
+function saysAsMuch(name: string, words: string): boolean {
+  const said = words.split(" ");
+  return name.includes(words) || (name.includes(" ") && name.split(" ").every((word) => said.includes(word)));
 }
 
 /** "Fine netting", "Fine netting (given free by Tidewater Cloth)". */

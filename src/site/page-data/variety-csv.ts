@@ -1,10 +1,9 @@
 /** The variety list as CSV (RFC 4180, UTF-8 with a byte-order mark, so that spreadsheets read accents). */
 import { stringify } from "csv-stringify/sync";
-import { yearOf } from "../../calendar.ts";
 import type { Variety } from "../../model.ts";
 import { sayPicked } from "./planting-words.ts";
 import type { Harvests } from "./variety-pages.ts";
-import { cropOf, type View } from "./view.ts";
+import { cropOf, seasonYear, type View } from "./view.ts";
 
 export function varietyCsv(view: View, harvests: Harvests): string {
   const { garden, links, today, speech } = view;
@@ -19,7 +18,7 @@ export function varietyCsv(view: View, harvests: Harvests): string {
     .map((variety) => {
       const crop = cropOf(garden, variety);
       const now = (view.plantings.get(variety.id) ?? []).filter((planting) => planting.ended === undefined);
-      const picked = harvests.get(variety.id)?.get(yearOf(today));
+      const picked = harvests.get(variety.id)?.get(seasonYear(view, today));
       return [
         variety.title,
         cropName(variety),

@@ -1,8 +1,7 @@
 /** The variety list as data for people's own programs; docs/variety-list.md says what each key means. */
-import { yearOf } from "../../calendar.ts";
 import { webAddress } from "./sources.ts";
 import type { Harvests } from "./variety-pages.ts";
-import { cropOf, type View } from "./view.ts";
+import { cropOf, seasonYear, type View } from "./view.ts";
 
 export function varietyJson(view: View, harvests: Harvests): string {
   const { garden, links, today, speech } = view;
@@ -16,7 +15,7 @@ export function varietyJson(view: View, harvests: Harvests): string {
     .map((variety) => {
       const crop = cropOf(garden, variety);
       const now = (view.plantings.get(variety.id) ?? []).filter((planting) => planting.ended === undefined);
-      const picked = harvests.get(variety.id)?.get(yearOf(today));
+      const picked = harvests.get(variety.id)?.get(seasonYear(view, today));
       const { source } = variety;
       return {
         id: variety.id,

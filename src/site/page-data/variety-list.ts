@@ -6,7 +6,7 @@ import { cropAnchor } from "./links.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
 import { saySource } from "./sources.ts";
 import { sayWhere } from "./variety-pages.ts";
-import { cropOf, seasonYear, type View } from "./view.ts";
+import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
 
 /** Group of varieties whose crop nothing tells. */
 const OTHER = "other";
@@ -52,7 +52,7 @@ export function varietyList(view: View): VarietyListPage {
     beds: beds.map(({ id, name }) => ({ id: word(id), name })),
     sources,
     someNew,
-    year: seasonYear(view),
+    season: seasonLabel(view, seasonYear(view, view.today)),
   };
 }
 

@@ -1,5 +1,5 @@
 /** A page per variety, and the one sentence that says how it did. */
-import { daysBetween, yearOf } from "../../calendar.ts";
+import { daysBetween } from "../../calendar.ts";
 import type { Planting, Stage, Variety } from "../../model.ts";
 import { type Amount, capital } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
@@ -11,7 +11,7 @@ import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
 import { varietyComparison, varietyPhotos } from "./variety-photos.ts";
-import { cropOf, seasonYear, type View } from "./view.ts";
+import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
 
 export type Harvests = ReadonlyMap<string, ReadonlyMap<number, YearPicked>>;
 
@@ -55,7 +55,7 @@ function varietyPage(
     picked: [...picked]
       .sort(([a], [b]) => b - a)
       .map(([year, of]) => ({
-        year,
+        season: seasonLabel(view, year),
         amount: amountOf(view, of),
         times: view.speech.digits(of.times),
       })),
@@ -79,10 +79,12 @@ function varietyPage(
     const years = new Map<number, GrownHere[]>();
     for (const planting of all) {
       if (planting.ended === undefined) continue;
-      const year = yearOf(planting.ended);
+      const year = seasonYear(of, planting.ended);
       years.set(year, [...(years.get(year) ?? []), grownHere(of, planting)]);
     }
-    return [...years].sort(([a], [b]) => b - a).map(([year, grown]) => ({ year, plantings: grown }));
+    return [...years]
+      .sort(([a], [b]) => b - a)
+      .map(([year, grown]) => ({ season: seasonLabel(of, year), plantings: grown }));
   }
 }
 
@@ -101,7 +103,7 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;
-  const thisYear = picked.get(yearOf(today));
+  const thisYear = picked.get(seasonYear(view, today));
   if (thisYear?.first !== undefined) return result.picked(sayAmount(thisYear), day(thisYear.first), thisYear.times);
   const latest = furthest(now);
   if (latest !== undefined) {
@@ -117,9 +119,13 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   if (lot !== undefined) return result.waiting(day(lot.sown));
   const last = plantings.at(-1);
   if (last?.ended === undefined) return result.never;
-  const year = yearOf(last.ended);
+  const year = seasonYear(view, last.ended);
   const amount = sayAmount(picked.get(year));
-  return result.last(year === yearOf(today) ? undefined : year, amount, last.stage === "lost");
+  return result.last(
+    year === seasonYear(view, today) ? undefined : seasonLabel(view, year),
+    amount,
+    last.stage === "lost",
+  );
 }
 
 const STAGES_FURTHEST_FIRST: readonly Stage[] = ["picking", "fruiting", "flowering", "growing", "up", "sown"];
@@ -140,10 +146,12 @@ export function sayWhere(view: View, variety: Variety): string {
     return view.speech.list([
       ...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed)),
     ]);
-  const season = seasonYear(view);
+  const season = seasonYear(view, view.today);
   if (view.waitingLots.has(variety.id)) return where.waiting;
-  const ended = plantings.flatMap((planting) => (planting.ended === undefined ? [] : [yearOf(planting.ended)]));
+  const ended = plantings.flatMap((planting) =>
+    planting.ended === undefined ? [] : [seasonYear(view, planting.ended)],
+  );
   if (ended.length === 0) return where.never;
   const last = Math.max(...ended);
-  return last === season ? where.over : where.last(last);
+  return last === season ? where.over : where.last(seasonLabel(view, last));
 }

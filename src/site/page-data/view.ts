@@ -13,6 +13,7 @@ import type {
   Variety,
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
+import { seasonBeginning } from "../../season/index.ts";
 import { living, type Speech, speechOf, state } from "../../timeline/index.ts";
 import { type Words, wordsIn } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
@@ -168,6 +169,12 @@ export function episodesInOrder(garden: Garden): readonly Episode[] {
   return [...garden.episodes.values()].sort((a, b) => (a.day > b.day ? -1 : a.day < b.day ? 1 : a.id < b.id ? -1 : 1));
 }
 
-export function seasonYear(view: View): number {
-  return yearOf(view.seasonStart);
+/** The season a day lies in, as the year in which it begins. */
+export function seasonYear({ garden }: View, day: Day): number {
+  return yearOf(seasonStart(day, garden.settings.seasonStarts));
+}
+
+/** "2026", or "2025/26" where seasons go over New Year. */
+export function seasonLabel({ garden }: View, year: number): string {
+  return seasonBeginning(year, garden.settings.seasonStarts).label;
 }

@@ -137,8 +137,8 @@ export const englishSentences = {
     waiting: (sown: string) => `Sown on ${sown}, not planted out yet.`,
     never: "Not grown here yet.",
     /** `year` is undefined for this one. */
-    last: (year: number | undefined, amount: string, wasLost: boolean) => {
-      const when = year === undefined ? "earlier this year" : `in ${year}`;
+    last: (season: string | undefined, amount: string, wasLost: boolean) => {
+      const when = season === undefined ? "earlier this year" : `in ${season}`;
       if (wasLost && amount === "") return `Last grown ${when}, and lost.`;
       return `Last grown ${when}${amount === "" ? "" : `: ${amount} picked`}.`;
     },
@@ -148,7 +148,7 @@ export const englishSentences = {
     waiting: "Sown, not planted out yet",
     never: "Not grown yet",
     over: "Over for this year",
-    last: (year: number) => `Last grown in ${year}`,
+    last: (season: string) => `Last grown in ${season}`,
   },
   alsoWritten: (spellings: readonly string[]) => `Also written ${sayList(spellings, "or")}.`,
 

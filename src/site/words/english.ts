@@ -75,7 +75,7 @@ export const english = {
     allCrops: "all crops",
     allBeds: "all beds",
     allSources: "all sources",
-    newIn: (year: number) => `New in ${year}`,
+    newIn: (season: string) => `New in ${season}`,
     mine: "What I grow",
     isMine: "you grow this",
     variety: "variety",
@@ -111,11 +111,11 @@ export const english = {
 
   bed: {
     description: (bed: string) => `What grows in ${bed} and what changed there.`,
-    soFar: (year: number) => `${year} so far`,
+    soFar: (season: string) => `${season} so far`,
     noneYet: "Nothing has been noted here this year. The next note about this bed will stand here.",
-    earlierIn: (year: number) => `Earlier in ${year}`,
+    earlierIn: (season: string) => `Earlier in ${season}`,
     earlier: "Earlier seasons",
-    dayByDay: (year: number) => `Day by day in ${year}`,
+    dayByDay: (season: string) => `Day by day in ${season}`,
     thenAndNow: "Then and now",
     thenAndNowOf: (bed: string) => `${bed}, then and now`,
     thenAndNowMore: ": since the last tour, and the same week of other years.",

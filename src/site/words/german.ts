@@ -90,7 +90,7 @@ export const german: PageWords = {
     allCrops: "alle Pflanzenarten",
     allBeds: "alle Beete",
     allSources: "alle Herkünfte",
-    newIn: (year) => `Neu im Jahr ${year}`,
+    newIn: (season) => `Neu im Jahr ${season}`,
     mine: "Was ich anbaue",
     isMine: "baust du an",
     variety: "Sorte",
@@ -125,11 +125,11 @@ export const german: PageWords = {
 
   bed: {
     description: (bed) => `${bed}: was hier wächst und was sich getan hat.`,
-    soFar: (year) => `${year} bisher`,
+    soFar: (season) => `${season} bisher`,
     noneYet: "In diesem Jahr wurde hier noch nichts notiert. Die nächste Notiz zu diesem Beet steht hier.",
-    earlierIn: (year) => `Früher im Jahr ${year}`,
+    earlierIn: (season) => `Früher im Jahr ${season}`,
     earlier: "Frühere Jahre",
-    dayByDay: (year) => `${year}, Tag für Tag`,
+    dayByDay: (season) => `${season}, Tag für Tag`,
     thenAndNow: "Damals und heute",
     thenAndNowOf: (bed) => `${bed}, damals und heute`,
     thenAndNowMore: ": seit dem letzten Rundgang und in derselben Woche anderer Jahre.",
