@@ -1,23 +1,29 @@
 /**
- * One site build in a process of its own; prints { ms, peakMiB, … } as JSON.
+ * One site build in a process of its own; prints { ms, cpuMs, peakMiB, … } as JSON. Times begin with the garden in memory
+ * and end with the last page on the disk; importing the program is not in them.
  *
- *   node site-build.ts pages|whole RECORDS CACHE SIZES     builds, and writes the size of every page into the file SIZES
+ *   node site-build.ts pages|again RECORDS CACHE SIZES     public pages from nothing, or on another day: every page is made
+ *                                                          again, and only the templates are ready; writes sizes into SIZES
  *   node site-build.ts constant RECORDS CACHE SIZES        pages of the same number and sizes from constant data
+ *   node site-build.ts whole RECORDS CACHE SIZES           both sites with everything around them
  */
-import { mkdir, readdir, readFile, stat, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { gzipSync } from "node:zlib";
+import { build } from "astro";
 import { realEffects } from "../../src/cli/effects.ts";
 import { loadGarden } from "../../src/cli/load-garden.ts";
-import { buildSites, publicGarden } from "../../src/site/index.ts";
+import { buildSites, publicCaptions, publicGarden } from "../../src/site/index.ts";
 import { makePages } from "../../src/site/make-pages.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
 import { PUBLIC_PAGES } from "../../src/site/page-table.ts";
 import { amongPageSources, inWorkFolder } from "../../src/site/work-folder.ts";
 
 const [mode = "", recordsDir = "", cache = "", sizesFile = ""] = process.argv.slice(2);
-const TODAY = "2026-11-20";
+const today = mode === "again" ? "2026-11-21" : "2026-11-20";
 process.env.PLOTREEL_CACHE = cache;
-const out = path.resolve(cache, `out-${mode}`);
+const out = path.resolve(cache, "out-measured");
+await rm(out, { recursive: true, force: true });
 
 const CONSTANT_PAGE = `---
 export function getStaticPaths() {
@@ -31,57 +37,66 @@ const { text } = Astro.props;
 const figures = mode === "constant" ? await constant() : mode === "whole" ? await whole() : await pages();
 console.log(JSON.stringify({ ...figures, peakMiB: process.resourceUsage().maxRSS / 1024 }));
 
-/** The public pages: from the garden in memory to files. */
+interface Time {
+  /** Wall clock, and processor time of all threads. */
+  readonly ms: number;
+  readonly cpuMs: number;
+}
+
+function stopwatch(): () => Time {
+  const began = performance.now();
+  const used = process.cpuUsage();
+  return () => {
+    const { user, system } = process.cpuUsage(used);
+    return { ms: performance.now() - began, cpuMs: (user + system) / 1000 };
+  };
+}
+
 async function pages() {
-  const { garden, cacheDir } = await loadGarden({ records: recordsDir, today: TODAY }, realEffects());
-  const ms = await inWorkFolder(path.resolve(cacheDir), async (work) => {
-    const began = performance.now();
-    const data = publicSite(publicGarden(garden), TODAY, new Map());
-    await makePages({ name: "public", pages: PUBLIC_PAGES, base: "/" }, data, { cacheDir, work, outDir: out });
-    return performance.now() - began;
+  const { garden, films, weather, cacheDir } = await loadGarden({ records: recordsDir, today }, realEffects());
+  if (mode === "pages") await rm(path.join(cacheDir, "pages"), { recursive: true, force: true });
+  const { time, data } = await inWorkFolder(path.resolve(cacheDir), async (work) => {
+    const watch = stopwatch();
+    const open = publicGarden(garden);
+    const site = publicSite(open, today, new Map(), new Map(), weather, publicCaptions(garden, open, films));
+    // The parts are worked out when they are asked for: asked for here, so that they can be told from the making.
+    for (const part of Object.keys(site) as (keyof typeof site)[]) site[part];
+    const dataTime = watch();
+    await makePages({ name: "public", pages: PUBLIC_PAGES, base: "/" }, site, { cacheDir, work, outDir: out });
+    return { time: watch(), data: dataTime };
   });
   const files = (await readdir(out, { recursive: true })).filter((file) => file.endsWith(".html"));
   const sizes = await Promise.all(files.map(async (file) => (await stat(path.join(out, file))).size));
   await writeFile(sizesFile, JSON.stringify(sizes));
-  return { ms, pages: sizes.length, bytes: sizes.reduce((sum, size) => sum + size, 0) };
+  const list = gzipSync(await readFile(path.join(out, "varieties", "index.html")), { level: 9 }).length;
+  return { ...time, dataCpuMs: data.cpuMs, pages: sizes.length, listBytes: list };
 }
 
-/** Both sites with everything around them: gate, search, swap. */
 async function whole() {
-  const { garden, cacheDir } = await loadGarden({ records: recordsDir, today: TODAY }, realEffects());
-  const began = performance.now();
-  const { pages: count } = await buildSites(garden, {
-    outDir: out,
-    cacheDir,
-    today: TODAY,
-    photos: new Map(),
-    briefs: [],
-  });
-  return { ms: performance.now() - began, pages: count };
+  const { garden, films, weather, cacheDir } = await loadGarden({ records: recordsDir, today }, realEffects());
+  await rm(path.join(cacheDir, "pages"), { recursive: true, force: true });
+  const watch = stopwatch();
+  const options = { outDir: out, cacheDir, today, photos: new Map(), briefs: [], weather, films };
+  const { pages: count } = await buildSites(garden, options);
+  return { ...watch(), pages: count };
 }
 
 /** What Astro needs for the same number of pages with the same number of bytes when there is nothing to work out. */
 async function constant() {
   const sizes = JSON.parse(await readFile(sizesFile, "utf8")) as number[];
-  const ms = await inWorkFolder(path.resolve(cache), (work) =>
+  const time = await inWorkFolder(path.resolve(cache), (work) =>
     amongPageSources(path.join(work, "constant"), async () => {
       const root = path.join(process.cwd(), "constant");
       await mkdir(path.join(root, "pages"), { recursive: true });
       await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
-      const texts = sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, size));
+      const around = CONSTANT_PAGE.slice(CONSTANT_PAGE.indexOf("<html")).length;
+      const texts = sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, Math.max(5, size - around)));
       (globalThis as Record<symbol, unknown>)[Symbol.for("constant")] = texts;
-      const { build } = await import("astro");
-      const began = performance.now();
-      await build({
-        configFile: false,
-        logLevel: "warn",
-        root,
-        srcDir: root,
-        outDir: out,
-        vite: { environments: { prerender: { resolve: { noExternal: true } } } },
-      });
-      return performance.now() - began;
+      const watch = stopwatch();
+      const vite = { environments: { prerender: { resolve: { noExternal: true as const } } } };
+      await build({ configFile: false, logLevel: "warn", root, srcDir: root, outDir: out, vite });
+      return watch();
     }),
   );
-  return { ms, pages: sizes.length };
+  return { ...time, pages: sizes.length };
 }
