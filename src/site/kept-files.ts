@@ -2,93 +2,110 @@
  * Files kept from one run to the next, by a key that stands for all they were made from. Every file is held against the
  * sum of its bytes before it is used, and the list against its own: a store that is damaged, half written or somebody
  * else's costs time and nothing else, and so does deleting it.
+ *
+ * Thousands of small files are read and written here one after the other; waiting for each by a promise would take longer
+ * than the work.
  */
 import { createHash, randomBytes } from "node:crypto";
-import { link, mkdir, readdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { linkSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
 export interface KeptFiles {
   /** Undefined when there is none, or it is not what it was. */
-  get(key: string): Promise<KeptFile | undefined>;
+  get(key: string): KeptFile | undefined;
   /** Bytes that cannot be kept are only not there the next time. */
-  put(key: string, bytes: Uint8Array): Promise<KeptFile>;
+  put(key: string, bytes: Uint8Array): KeptFile;
   /** Forgets what this run neither asked for nor put in. */
-  save(): Promise<void>;
+  save(): void;
 }
 
 export interface KeptFile {
   readonly bytes: Uint8Array;
   /** Puts the file there, as a second name for the kept one where the disk can. Its folder must be there. */
-  placeAt(target: string): Promise<void>;
+  placeAt(target: string): void;
 }
 
 const LIST = "list.json";
 
-export async function openKeptFiles(dir: string): Promise<KeptFiles> {
-  const before = await readList(path.join(dir, LIST));
+export function openKeptFiles(dir: string): KeptFiles {
+  const before = readList(path.join(dir, LIST));
   const now = new Map<string, string>();
-  await mkdir(dir, { recursive: true }).catch(() => undefined);
+  attempt(() => mkdirSync(dir, { recursive: true }));
   const keptFile = (name: string, bytes: Uint8Array): KeptFile => ({
     bytes,
-    async placeAt(target) {
-      await link(path.join(dir, name), target).catch(() => writeFile(target, bytes));
+    placeAt(target) {
+      if (!attempt(() => linkSync(path.join(dir, name), target))) writeFileSync(target, bytes);
     },
   });
   return {
-    async get(key) {
+    get(key) {
       const name = before.get(key);
-      if (name === undefined) return undefined;
-      const bytes = await readFile(path.join(dir, name)).catch(() => undefined);
-      if (bytes === undefined) return undefined;
+      const bytes = name === undefined ? undefined : readWhole(path.join(dir, name));
+      if (name === undefined || bytes === undefined) return undefined;
       if (sumOf(bytes) !== name) {
-        await rm(path.join(dir, name), { force: true }).catch(() => undefined);
+        attempt(() => rmSync(path.join(dir, name), { force: true }));
         return undefined;
       }
       now.set(key, name);
       return keptFile(name, bytes);
     },
-    async put(key, bytes) {
+    put(key, bytes) {
       const name = sumOf(bytes);
-      await writeWhole(path.join(dir, name), bytes).then(
-        () => now.set(key, name),
-        () => undefined,
-      );
-      return keptFile(name, bytes);
+      const isKept = attempt(() => writeWhole(path.join(dir, name), bytes));
+      if (isKept) now.set(key, name);
+      return isKept ? keptFile(name, bytes) : { bytes, placeAt: (target) => writeFileSync(target, bytes) };
     },
-    async save() {
-      const entries = JSON.stringify([...now]);
-      try {
-        await writeWhole(path.join(dir, LIST), Buffer.from(`${sumOf(Buffer.from(entries))}\n${entries}`));
+    save() {
+      // A store that cannot be written is only a slower next run.
+      attempt(() => {
+        const entries = JSON.stringify([...now]);
+        writeWhole(path.join(dir, LIST), `${sumOf(Buffer.from(entries))}\n${entries}`);
         const names = new Set([LIST, ...now.values()]);
-        for (const file of await readdir(dir)) if (!names.has(file)) await rm(path.join(dir, file), { force: true });
-      } catch {
-        // A store that cannot be written is only a slower next run.
-      }
+        for (const file of readdirSync(dir)) if (!names.has(file)) rmSync(path.join(dir, file), { force: true });
+      });
     },
   };
 }
 
-async function readList(file: string): Promise<ReadonlyMap<string, string>> {
+function readList(file: string): ReadonlyMap<string, string> {
   try {
-    const [sum = "", entries = ""] = (await readFile(file, "utf8")).split("\n");
+    const [sum = "", entries = ""] = readFileSync(file, "utf8").split("\n");
     return new Map(sumOf(Buffer.from(entries)) === sum ? (JSON.parse(entries) as [string, string][]) : []);
   } catch {
     return new Map();
   }
 }
 
-function sumOf(bytes: Uint8Array): string {
-  return createHash("sha256").update(bytes).digest("hex");
+function readWhole(file: string): Uint8Array | undefined {
+  try {
+    return readFileSync(file);
+  } catch {
+    return undefined;
+  }
 }
 
-/** Written beside and renamed, so that a file is whole or not there. */
-async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+/** Beside, and renamed: a file is whole or not there, and one that is being served under another name stays as it is. */
+function writeWhole(file: string, content: Uint8Array | string): void {
   const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
   try {
-    await writeFile(beside, bytes);
-    await rename(beside, file);
+    writeFileSync(beside, content);
+    renameSync(beside, file);
   } catch (error) {
-    await rm(beside, { force: true });
+    rmSync(beside, { force: true });
     throw error;
   }
+}
+
+/** Whether it could be done. */
+function attempt(work: () => void): boolean {
+  try {
+    work();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function sumOf(bytes: Uint8Array): string {
+  return createHash("sha256").update(bytes).digest("hex");
 }

@@ -4,9 +4,8 @@
  * it was is taken as it was.
  */
 import { createHash } from "node:crypto";
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import pLimit from "p-limit";
 import { type CompiledPages, compilePages, type Files } from "./astro-build.ts";
 import { openPages, type PageMaker } from "./compiled-pages.ts";
 import { type KeptFile, type KeptFiles, openKeptFiles } from "./kept-files.ts";
@@ -44,9 +43,6 @@ export interface PagesReport {
   progress?(what: string, done: number, total: number): void;
 }
 
-/** Files written or looked at together. */
-const AT_ONCE = 16;
-
 /** Fills `outDir`. */
 export async function makePages<Site extends SiteData>(
   templates: SiteTemplates<Site>,
@@ -54,7 +50,7 @@ export async function makePages<Site extends SiteData>(
   { outDir, ...places }: Places & { readonly outDir: string },
   report?: PagesReport,
 ): Promise<void> {
-  const kept = await openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
+  const kept = openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
   const version = versionOf(templates);
   const what = `Making the ${templates.name} pages`;
   const compiled = await compiledOf(templates, version, kept, places, report);
@@ -62,27 +58,23 @@ export async function makePages<Site extends SiteData>(
   const wanted = templates.pages.flatMap(({ template, files }) =>
     files(data).map(({ file, shows }) => ({ template, file, key: sumOf(around, file, JSON.stringify(shows)) })),
   );
-  const limit = pLimit(AT_ONCE);
-  const place = placerIn(outDir);
-  const looked = limit.map(wanted, async (page) => {
-    const before = await kept.get(page.key);
-    if (before !== undefined) await place(page.file, before);
-    return { ...page, isKept: before !== undefined };
+  const placeFor = placesIn(outDir);
+  for (const [file, bytes] of compiled.assets) writeFileSync(placeFor(file), bytes);
+  const missing = wanted.filter(({ file, key }) => {
+    const before = kept.get(key);
+    before?.placeAt(placeFor(file));
+    return before === undefined;
   });
-  const writing = [...compiled.assets].map(([file, bytes]) => limit(() => place(file, bytes)));
-  const missing = (await looked).filter(({ isKept }) => !isKept);
   report?.step(`${what}: ${sayChanged(missing.length, wanted.length)}`);
   if (missing.length > 0) {
     const maker = await openSite(templates, compiled, places);
     maker.show(data);
     for (const [index, { template, file, key }] of missing.entries()) {
-      const bytes = await maker.make(template, file);
-      writing.push(limit(async () => place(file, await kept.put(key, bytes))));
+      kept.put(key, await maker.make(template, file)).placeAt(placeFor(file));
       report?.progress?.(what, index + 1, missing.length);
     }
   }
-  await Promise.all(writing);
-  await kept.save();
+  kept.save();
 }
 
 function sayChanged(changed: number, all: number): string {
@@ -102,7 +94,7 @@ export async function openTemplates<Site extends SiteData>(
   templates: SiteTemplates<Site>,
   places: Places,
 ): Promise<OpenSite<Site>> {
-  const kept = await openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
+  const kept = openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
   return openSite(templates, await compiledOf(templates, versionOf(templates), kept, places), places);
 }
 
@@ -149,11 +141,11 @@ async function compiledOf<Site extends SiteData>(
   report?: PagesReport,
 ): Promise<CompiledPages> {
   const fileKey = (kind: string, file: string) => sumOf(version, COMPILED, kind, file);
-  const list = await kept.get(sumOf(version, COMPILED));
+  const list = kept.get(sumOf(version, COMPILED));
   if (list !== undefined) {
     const listed = JSON.parse(Buffer.from(list.bytes).toString()) as CompiledList;
-    const code = await allOf(listed.code, (file) => kept.get(fileKey("code", file)));
-    const assets = await allOf(listed.assets, (file) => kept.get(fileKey("asset", file)));
+    const code = allOf(listed.code, (file) => kept.get(fileKey("code", file)));
+    const assets = allOf(listed.assets, (file) => kept.get(fileKey("asset", file)));
     if (code !== undefined && assets !== undefined) return { code, assets, styles: listed.styles };
   }
   const { name, base, address } = templates;
@@ -162,14 +154,14 @@ async function compiledOf<Site extends SiteData>(
   const compiled = await amongPageSources(folder, () =>
     compilePages({ root: path.join(folder, name), base, address, modules: modulesOf(templates) }),
   );
-  for (const [file, bytes] of compiled.code) await kept.put(fileKey("code", file), bytes);
-  for (const [file, bytes] of compiled.assets) await kept.put(fileKey("asset", file), bytes);
+  for (const [file, bytes] of compiled.code) kept.put(fileKey("code", file), bytes);
+  for (const [file, bytes] of compiled.assets) kept.put(fileKey("asset", file), bytes);
   const listed: CompiledList = {
     code: [...compiled.code.keys()],
     assets: [...compiled.assets.keys()],
     styles: compiled.styles,
   };
-  await kept.put(sumOf(version, COMPILED), Buffer.from(JSON.stringify(listed)));
+  kept.put(sumOf(version, COMPILED), Buffer.from(JSON.stringify(listed)));
   return compiled;
 }
 
@@ -179,28 +171,25 @@ interface CompiledList {
   readonly styles: CompiledPages["styles"];
 }
 
-async function allOf(
-  names: readonly string[],
-  get: (name: string) => Promise<KeptFile | undefined>,
-): Promise<Files | undefined> {
+function allOf(names: readonly string[], get: (name: string) => KeptFile | undefined): Files | undefined {
   const files = new Map<string, Uint8Array>();
   for (const name of names) {
-    const file = await get(name);
+    const file = get(name);
     if (file === undefined) return undefined;
     files.set(name, file.bytes);
   }
   return files;
 }
 
-function placerIn(outDir: string) {
-  const folders = new Map<string, Promise<unknown>>();
-  return async (file: string, content: KeptFile | Uint8Array): Promise<void> => {
+/** Gives the place of a file, and sees that its folder is there. */
+function placesIn(outDir: string): (file: string) => string {
+  const folders = new Set<string>();
+  return (file) => {
     const target = path.join(outDir, ...file.split("/"));
     const folder = path.dirname(target);
-    const made = folders.get(folder) ?? mkdir(folder, { recursive: true });
-    folders.set(folder, made);
-    await made;
-    await ("placeAt" in content ? content.placeAt(target) : writeFile(target, content));
+    if (!folders.has(folder)) mkdirSync(folder, { recursive: true });
+    folders.add(folder);
+    return target;
   };
 }
 
