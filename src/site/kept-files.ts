@@ -7,14 +7,16 @@
  * than the work.
  */
 import { createHash, randomBytes } from "node:crypto";
-import { linkSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { linkSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
 import path from "node:path";
 
 export interface KeptFiles {
   /** Undefined when there is none, or it is not what it was. */
   get(key: string): KeptFile | undefined;
   /** Bytes that cannot be kept are only not there the next time. */
-  put(key: string, bytes: Uint8Array): KeptFile;
+  put(key: string, bytes: Uint8Array): void;
+  /** Writes a new file, whose folder must be there, and keeps it. */
+  write(key: string, bytes: Uint8Array, target: string): void;
   /** Forgets what this run neither asked for nor put in. */
   save(): void;
 }
@@ -51,9 +53,15 @@ export function openKeptFiles(dir: string): KeptFiles {
     },
     put(key, bytes) {
       const name = sumOf(bytes);
-      const isKept = attempt(() => writeWhole(path.join(dir, name), bytes));
+      if (attempt(() => writeWhole(path.join(dir, name), bytes))) now.set(key, name);
+    },
+    write(key, bytes, target) {
+      writeFileSync(target, bytes);
+      const name = sumOf(bytes);
+      const file = path.join(dir, name);
+      // One file under two names costs nothing. What lies there already may be damaged, and is written anew.
+      const isKept = attempt(() => linkSync(target, file)) || attempt(() => writeWhole(file, bytes));
       if (isKept) now.set(key, name);
-      return isKept ? keptFile(name, bytes) : { bytes, placeAt: (target) => writeFileSync(target, bytes) };
     },
     save() {
       // A store that cannot be written is only a slower next run.
@@ -61,7 +69,7 @@ export function openKeptFiles(dir: string): KeptFiles {
         const entries = JSON.stringify([...now]);
         writeWhole(path.join(dir, LIST), `${sumOf(Buffer.from(entries))}\n${entries}`);
         const names = new Set([LIST, ...now.values()]);
-        for (const file of readdirSync(dir)) if (!names.has(file)) rmSync(path.join(dir, file), { force: true });
+        for (const file of readdirSync(dir)) if (!names.has(file)) unlinkSync(path.join(dir, file));
       });
     },
   };

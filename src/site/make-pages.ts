@@ -70,7 +70,7 @@ export async function makePages<Site extends SiteData>(
     const maker = await openSite(templates, compiled, places);
     maker.show(data);
     for (const [index, { template, file, key }] of missing.entries()) {
-      kept.put(key, await maker.make(template, file)).placeAt(placeFor(file));
+      kept.write(key, await maker.make(template, file), placeFor(file));
       report?.progress?.(what, index + 1, missing.length);
     }
   }
