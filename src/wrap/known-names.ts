@@ -1,5 +1,5 @@
 /** The names a speaker may say in one film, in every form they may take, with how each sounds and where it stands that day. */
-import type { Variety } from "../model.ts";
+import type { Garden, Variety } from "../model.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmingDay } from "./filming-day.ts";
 import { type Sound, soundOf } from "./sound.ts";
@@ -47,10 +47,10 @@ export function knownNames(
   const { garden } = day;
   const standing = (beds: ReadonlySet<string>, here: boolean): Standing =>
     [...beds].some((bed) => stops.has(bed)) ? "in the film" : here ? "in the garden" : "in the records";
-  const varieties = [...garden.varieties.values()];
-  const shorts = shortForms(varieties, people(garden));
-  const names = varieties.flatMap((variety) => {
-    const beds = bedsOf(day, variety.id);
+  const { shorts, nameOf } = everyFilmOf(garden);
+  const bedsOf = bedsByVariety(day);
+  const names = [...garden.varieties.values()].flatMap((variety) => {
+    const beds = bedsOf.get(variety.id) ?? new Set();
     const here = day.growing.has(variety.id) || day.nursery.has(variety.id);
     const common = { kind: "variety" as const, record: variety.id, standing: standing(beds, here), beds };
     const crops = cropWords(day, variety);
@@ -102,16 +102,45 @@ type NameParts = Omit<KnownName, "short" | "ordinary" | "key" | "sounds" | "spel
   readonly short?: boolean | undefined;
 };
 
-function nameOf(parts: NameParts, sayAs: readonly string[] = []): KnownName {
-  const words = nameWords(parts.name);
+type Spelling = Pick<KnownName, "ordinary" | "key" | "sounds" | "spelledOut">;
+
+function spellingOf(name: string, sayAs: readonly string[]): Spelling {
+  const words = nameWords(name);
   return {
-    ...parts,
-    short: parts.short === true,
     ordinary: words.every((word) => commonWords.has(word)),
     key: words.join(""),
     sounds: [words, ...sayAs.map(nameWords)].map(soundOf).filter(({ full }) => full !== ""),
     spelledOut: sayAs.map(keyOf),
   };
+}
+
+/** What is the same for every film of a garden. */
+interface EveryFilm {
+  readonly shorts: ReadonlyMap<string, readonly string[]>;
+  /** How often each word stands in the notes. */
+  readonly noted: ReadonlyMap<string, number>;
+  nameOf(parts: NameParts, sayAs?: readonly string[]): KnownName;
+}
+
+/** Worked out once for a garden: its films are heard one after the other, and it has thousands of names and notes. */
+const heard = new WeakMap<Garden, EveryFilm>();
+
+function everyFilmOf(garden: Garden): EveryFilm {
+  const known = heard.get(garden);
+  if (known !== undefined) return known;
+  const spellings = new Map<string, Spelling>();
+  const made: EveryFilm = {
+    shorts: shortForms([...garden.varieties.values()], people(garden)),
+    noted: wordsNoted(garden),
+    nameOf(parts, sayAs = []) {
+      const key = [parts.name, ...sayAs].join("\n");
+      const spelling = spellings.get(key) ?? spellingOf(parts.name, sayAs);
+      spellings.set(key, spelling);
+      return { ...parts, short: parts.short === true, ...spelling };
+    },
+  };
+  heard.set(garden, made);
+  return made;
 }
 
 /** "Sharpe's Express" is heard as "sharpe", "s", "express"; hyphens part words. */
@@ -178,7 +207,7 @@ function owner(form: string): string {
 }
 
 /** Words in capitals by which the records tell where things came from, and of whom the notes speak. */
-function people({ varieties, gear, notes }: FilmingDay["garden"]): ReadonlySet<string> {
+function people({ varieties, gear, notes }: Garden): ReadonlySet<string> {
   const told = [
     ...[...varieties.values()].map(({ source }) => source?.name ?? ""),
     ...[...gear.values()].map(({ from }) => from ?? ""),
@@ -200,11 +229,15 @@ function isEveryday(word: string): boolean {
   return word.length < 4 || commonWords.has(word) || everyday.has(word);
 }
 
-function bedsOf({ beds }: FilmingDay, variety: string): ReadonlySet<string> {
-  const found = [...beds.values()].filter(({ living, ended, coming }) =>
-    [...living, ...ended, ...coming].some((lot) => lot.variety === variety),
-  );
-  return new Set(found.map(({ bed }) => bed.id));
+/** Beds in which a variety lives, lived or will soon. */
+function bedsByVariety({ beds }: FilmingDay): ReadonlyMap<string, ReadonlySet<string>> {
+  const found = new Map<string, Set<string>>();
+  for (const { bed, living, ended, coming } of beds.values()) {
+    for (const { variety } of [...living, ...ended, ...coming]) {
+      if (variety !== undefined) found.set(variety, (found.get(variety) ?? new Set()).add(bed.id));
+    }
+  }
+  return found;
 }
 
 function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string> {
@@ -221,14 +254,19 @@ const USED = 2;
 /** Words that stand in the person's own notes, apart from names: what they are likely to say. */
 export function ownWords({ garden }: FilmingDay, names: readonly KnownName[]): ReadonlySet<string> {
   const ofNames = new Set(names.flatMap(({ name }) => nameWords(name)));
+  const { noted } = everyFilmOf(garden);
+  return new Set([...noted].flatMap(([word, times]) => (times >= USED && !ofNames.has(word) ? [word] : [])));
+}
+
+function wordsNoted({ notes, events }: Garden): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
   const count = (text: string) => {
     for (const [found] of text.matchAll(/[\p{L}]+(?:['’][\p{L}]+)?/gu)) {
       const word = plainWord(found);
-      if (!ofNames.has(word)) counts.set(word, (counts.get(word) ?? 0) + 1);
+      counts.set(word, (counts.get(word) ?? 0) + 1);
     }
   };
-  for (const { story } of garden.notes) for (const { text } of story) count(text);
-  for (const { text } of garden.events) count(text);
-  return new Set([...counts].flatMap(([word, times]) => (times >= USED ? [word] : [])));
+  for (const { story } of notes) for (const { text } of story) count(text);
+  for (const { text } of events) count(text);
+  return counts;
 }
