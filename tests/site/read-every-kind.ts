@@ -87,13 +87,18 @@ export async function readEveryKind({ browser, kinds }: DemoSite): Promise<Findi
   return found;
 }
 
+/** The browser drops a cross-fade between two pages when the second is there too soon, and tells of it as an error. */
+const GAVE_UP = /^Transition was (?:aborted|skipped)/u;
+
 /** Begins to listen before the page's first byte; the answer gives what its policy stopped, and every error it told. */
 export async function listenForStops(page: Page): Promise<() => Promise<readonly string[]>> {
   const told: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") told.push(message.text());
   });
-  page.on("pageerror", (error) => told.push(error.message));
+  page.on("pageerror", ({ message }) => {
+    if (!GAVE_UP.test(message)) told.push(message);
+  });
   await page.addInitScript(() => {
     const stops: string[] = [];
     (globalThis as { stops?: string[] }).stops = stops;
