@@ -2,9 +2,9 @@
  * The public site and the private field pages: built side by side beside the live folders, the public one read through by
  * the privacy gate, and only then put in place of the old ones.
  */
-import { copyFile, link, mkdir, readdir, writeFile } from "node:fs/promises";
+import { copyFileSync, linkSync } from "node:fs";
+import { mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
-import pLimit from "p-limit";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
@@ -70,9 +70,6 @@ export class PrivacyBreach extends Error {
     this.breaches = breaches;
   }
 }
-
-/** Files written at the same time. */
-const AT_ONCE = 16;
 
 /** Throws, and changes nothing, when publishing into this folder would disturb another run or lose somebody's files. */
 export async function refusePlace(outDir: string): Promise<void> {
@@ -164,11 +161,14 @@ async function placePhotos(
   );
   if (files.size === 0) return;
   await mkdir(folder, { recursive: true });
-  const limit = pLimit(AT_ONCE);
-  await limit.map([...files], async ([name, cachePath]) => {
+  for (const [name, cachePath] of files) {
     const target = path.join(folder, name);
-    await link(cachePath, target).catch(() => copyFile(cachePath, target));
-  });
+    try {
+      linkSync(cachePath, target);
+    } catch {
+      copyFileSync(cachePath, target);
+    }
+  }
 }
 
 async function placeBriefs(siteDir: string, briefs: BuildOptions["briefs"]): Promise<void> {

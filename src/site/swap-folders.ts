@@ -1,6 +1,6 @@
 /** Handing over finished folders: what is served is the last complete site until the new one takes its place. */
-import { existsSync, renameSync } from "node:fs";
-import { mkdir, realpath, rename, rm, stat } from "node:fs/promises";
+import { existsSync, renameSync, rmSync } from "node:fs";
+import { mkdir, realpath, rename, stat } from "node:fs/promises";
 import { exchangeFolders } from "./exchange-folders.ts";
 
 /** Where a site is built before it goes live. */
@@ -20,8 +20,8 @@ export async function whereItLies(folder: string): Promise<string> {
 /** Makes room for a new build, and puts the last site back if an earlier run was stopped between two renames. */
 export async function clearNext(live: string): Promise<void> {
   if (!(await exists(live)) && (await exists(lastFolder(live)))) await rename(lastFolder(live), live);
-  await rm(nextFolder(live), { recursive: true, force: true });
-  await rm(lastFolder(live), { recursive: true, force: true });
+  rmSync(nextFolder(live), { recursive: true, force: true });
+  rmSync(lastFolder(live), { recursive: true, force: true });
   await mkdir(nextFolder(live), { recursive: true });
 }
 
@@ -38,14 +38,14 @@ export async function putLive(folders: readonly string[], exchange = exchangeFol
     }
   }
   for (const live of folders) {
-    await rm(nextFolder(live), { recursive: true, force: true });
-    await rm(lastFolder(live), { recursive: true, force: true });
+    rmSync(nextFolder(live), { recursive: true, force: true });
+    rmSync(lastFolder(live), { recursive: true, force: true });
   }
 }
 
 /** Throws away what was built, so that a failed run leaves nothing beside the live site. */
 export async function dropNext(folders: readonly string[]): Promise<void> {
-  for (const live of folders) await rm(nextFolder(live), { recursive: true, force: true });
+  for (const live of folders) rmSync(nextFolder(live), { recursive: true, force: true });
 }
 
 async function exists(folder: string): Promise<boolean> {

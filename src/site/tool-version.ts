@@ -12,7 +12,15 @@ const SOURCES = path.join(import.meta.dirname, "..");
 /** Folders that work beside the sources leaves behind. */
 const NOT_SOURCES = /(?:^|[/\\])(?:node_modules|\.[^/\\]*)(?:[/\\]|$)/u;
 
+let version: string | undefined;
+
+/** Looked up once in a run. */
 export function toolVersion(): string {
+  version ??= sumOfTool();
+  return version;
+}
+
+function sumOfTool(): string {
   const hash = createHash("sha256").update(JSON.stringify(process.versions));
   const files = readdirSync(SOURCES, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
@@ -21,14 +29,16 @@ export function toolVersion(): string {
     .sort();
   for (const file of files) hash.update(`\0${file}\0`).update(readFileSync(path.join(SOURCES, file)));
   // The list of everything installed, which npm writes; without it at least Astro itself is known.
-  for (const file of [".package-lock.json", path.join("astro", "package.json")]) hash.update(`\0`).update(read(file));
+  const packages = installedPackages();
+  for (const file of [".package-lock.json", path.join("astro", "package.json")])
+    hash.update("\0").update(textOf(path.join(packages, file)));
   return hash.digest("hex");
+}
 
-  function read(file: string): string {
-    try {
-      return readFileSync(path.join(installedPackages(), file), "utf8");
-    } catch {
-      return "";
-    }
+function textOf(file: string): string {
+  try {
+    return readFileSync(file, "utf8");
+  } catch {
+    return "";
   }
 }
