@@ -6,6 +6,7 @@ import { createReadStream } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, typeOf } from "./static-server.ts";
+import { escapeHtml } from "./story-html.ts";
 
 /** What lies at a path: bytes, a text, or a file on the disk. */
 export type Answer = { readonly bytes: Uint8Array | string } | { readonly file: string };
@@ -78,7 +79,7 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
           .pipe(response);
       }
     } catch (error) {
-      send(response, 500, "text/html; charset=utf-8", `<title>Not made</title><head></head><pre>${plain(error)}</pre>`);
+      send(response, 500, "text/html; charset=utf-8", notMade(error));
     }
   });
   await new Promise<void>((resolve, reject) => server.once("error", reject).listen(0, LOOPBACK, resolve));
@@ -102,6 +103,8 @@ function withScript(html: string, base: string, seen: number): string {
   return html.replace("</head>", () => `${script}</head>`);
 }
 
-function plain(error: unknown): string {
-  return String(error).replace(/[<&]/gu, " ");
+/** Stays open as other pages do, and shows the page when a save has mended what was wrong. */
+function notMade(error: unknown): string {
+  const what = escapeHtml(String(error));
+  return `<!doctype html><html lang="en"><head><title>Not made</title></head><body><p>This page could not be made: ${what}</p></body></html>`;
 }

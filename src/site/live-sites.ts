@@ -73,6 +73,10 @@ export async function serveLiveSites(
   });
 }
 
+/** Of a site that has no page of its own for it. */
+const NO_SUCH_PAGE =
+  '<!doctype html><html lang="en"><head><title>No such page</title></head><body><p>No such page.</p></body></html>';
+
 interface LiveSite<Site> {
   readonly url: string;
   show(data: Site, beside: Beside): void;
@@ -96,7 +100,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
       const bytes = site.assets.get(file) ?? (await made(file));
       return bytes === undefined ? await beside(file) : { bytes };
     },
-    missing: async () => (await made("404.html")) ?? "<title>No such page</title><head></head><p>No such page.</p>",
+    missing: async () => (await made("404.html")) ?? NO_SUCH_PAGE,
   });
   return {
     url: server.url,

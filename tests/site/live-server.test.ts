@@ -1,0 +1,75 @@
+/** The server behind `plotreel watch`: pages as they come, followed by the one script that waits for the next save. */
+import { request } from "node:http";
+import { afterEach, expect, it } from "vitest";
+import { type LiveServer, type LiveServerOptions, serveLive } from "../../src/site/live-server.ts";
+
+let server: LiveServer | undefined;
+afterEach(async () => {
+  await server?.close();
+});
+
+const page = (words: string) => `<!doctype html><html><head><title>${words}</title></head><body>${words}</body></html>`;
+
+async function serve(answer: LiveServerOptions["answer"], base = "/garden/"): Promise<string> {
+  server = await serveLive({ base, answer, missing: async () => page("Nothing grows here") });
+  return server.url;
+}
+
+it("gives a folder's page, with the script in its head, and files as they are", async () => {
+  const url = await serve(async (file) => ({ bytes: file === "beds/index.html" ? page("Beds") : `plain ${file}` }));
+  const beds = await fetch(new URL("beds/", url));
+  expect(beds.headers.get("content-type")).toBe("text/html; charset=utf-8");
+  expect(await beds.text()).toBe(
+    page("Beds").replace(
+      "</head>",
+      '<script src="/garden/@follow.js" data-newest="/garden/@newest" data-seen="1"></script></head>',
+    ),
+  );
+  expect(await (await fetch(new URL("varieties.csv", url))).text()).toBe("plain varieties.csv");
+  expect(await (await fetch(new URL("@follow.js", url))).text()).toContain("EventSource");
+});
+
+it("tells open pages of a newer garden, and at once which one is the newest", async () => {
+  const url = await serve(async () => ({ bytes: page("Beds") }));
+  const read = async () => {
+    const stream = await fetch(new URL("@newest", url));
+    return stream.body?.pipeThrough(new TextDecoderStream()).getReader();
+  };
+  const early = await read();
+  expect((await early?.read())?.value).toBe("data: 1\n\n");
+  server?.tell();
+  expect((await early?.read())?.value).toBe("data: 2\n\n");
+  const late = await read();
+  expect((await late?.read())?.value).toBe("data: 2\n\n");
+  expect(await (await fetch(url)).text()).toContain('data-seen="2"');
+});
+
+it("says that there is no such page, and that one could not be made, on pages that follow as well", async () => {
+  const url = await serve(async (file) => {
+    if (file.startsWith("broken")) throw new Error("<b>no</b> bed");
+    return undefined;
+  });
+  const missing = await fetch(new URL("nowhere/", url));
+  expect([missing.status, await missing.text()]).toEqual([404, expect.stringContaining("@follow.js")]);
+  const broken = await fetch(new URL("broken/", url));
+  const text = await broken.text();
+  expect(broken.status).toBe(500);
+  expect(text).toContain("@follow.js");
+  expect(text).toContain("&lt;b&gt;no&lt;/b&gt; bed");
+});
+
+it("leads to the site from outside it, and answers under no other name", async () => {
+  const url = await serve(async () => ({ bytes: page("Beds") }));
+  const outside = await fetch(new URL("/", url), { redirect: "manual" });
+  expect([outside.status, outside.headers.get("location")]).toEqual([302, "/garden/"]);
+  const status = await new Promise((resolve, reject) => {
+    const { port } = new URL(url);
+    request({ host: "127.0.0.1", port, path: "/garden/", headers: { host: "garden.example" } }, (answer) => {
+      answer.resume();
+      resolve(answer.statusCode);
+    })
+      .on("error", reject)
+      .end();
+  });
+  expect(status).toBe(421);
+});
