@@ -10,32 +10,18 @@ import { sayGermanWork } from "./german-work.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sentence } from "./sentence-parts.ts";
 import type { ChangeSentences } from "./sentences.ts";
+import { germanPieces } from "./speech/pieces.ts";
 import { fullStop } from "./words.ts";
 
 function gearOf(names: Names, event: Event): string {
   return event.gear === undefined ? (event.what ?? "etwas") : names.gearTitle(event.gear);
 }
 
-const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
-  stem: ["ein Stiel", "Stiele"],
-  bunch: ["ein Bund", "Bund"],
-  head: ["ein Kopf", "Köpfe"],
-  fruit: ["eine Frucht", "Früchte"],
-  pod: ["eine Hülse", "Hülsen"],
-  punnet: ["eine Schale", "Schalen"],
-  crate: ["eine Kiste", "Kisten"],
-  root: ["eine Rübe", "Rüben"],
-  bulb: ["eine Zwiebel", "Zwiebeln"],
-  ear: ["ein Kolben", "Kolben"],
-  handful: ["eine Handvoll", "Handvoll"],
-  piece: ["ein Stück", "Stück"],
-};
-
 /** Pieces that the crop's own name counts: 20 roots of carrots are 20 carrots. */
 const plantLike: ReadonlySet<PickUnit> = new Set(["piece", "root", "bulb", "head", "fruit"]);
 
 function sayPieces(names: Names, count: Count, unit: PickUnit): string {
-  const [one, many] = pieces[unit];
+  const [one, many] = germanPieces[unit];
   return (count.upTo ?? count.value) === 1
     ? `${count.approx ? "etwa " : ""}${one}`
     : `${names.speech.count(count)} ${many}`;

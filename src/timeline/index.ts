@@ -7,6 +7,7 @@ export { oneForm } from "./names.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
+export { englishPieces, germanPieces, type PieceWords } from "./speech/pieces.ts";
 export type { Amount, Speech } from "./speech/speech.ts";
 export { type Language, languageOf, speechOf, tongueOf } from "./speech/speech-of.ts";
 export { eventTeller } from "./tell-event.ts";

@@ -2,26 +2,12 @@
 import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sentence, someOf, wholePlanting } from "./sentence-parts.ts";
+import { englishPieces } from "./speech/pieces.ts";
 import { sayCount, sayList, sayVolume, sayWeight } from "./words.ts";
-
-const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
-  stem: ["stem", "stems"],
-  bunch: ["bunch", "bunches"],
-  head: ["head", "heads"],
-  fruit: ["fruit", "fruits"],
-  pod: ["pod", "pods"],
-  punnet: ["punnet", "punnets"],
-  crate: ["crate", "crates"],
-  root: ["root", "roots"],
-  bulb: ["bulb", "bulbs"],
-  ear: ["ear", "ears"],
-  handful: ["handful", "handfuls"],
-  piece: ["piece", "pieces"],
-};
 
 /** "twelve stems", "about ten pods", "one crate". */
 export function sayPieces(count: NonNullable<Harvest["count"]>, unit: PickUnit): string {
-  const [one, many] = pieces[unit];
+  const [one, many] = englishPieces[unit];
   return `${sayCount(count)} ${(count.upTo ?? count.value) === 1 ? one : many}`;
 }
 

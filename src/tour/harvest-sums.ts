@@ -1,6 +1,6 @@
 /** What was picked between two days, and how it is said. */
 import type { Change, Day, GardenSettings, Harvest, PickUnit } from "../model.ts";
-import { sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../timeline/index.ts";
+import { englishPieces, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../timeline/index.ts";
 
 type Pieces = ReadonlyMap<PickUnit, number>;
 
@@ -49,21 +49,6 @@ export function sumOf(pickings: readonly { readonly harvest: Harvest; readonly d
   return { times: pickings.length, first: days[0], last: days.at(-1), grams, litres, weighed, counted, weightAlone };
 }
 
-const unitWords: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
-  stem: ["stem", "stems"],
-  bunch: ["bunch", "bunches"],
-  head: ["head", "heads"],
-  fruit: ["fruit", "fruits"],
-  pod: ["pod", "pods"],
-  punnet: ["punnet", "punnets"],
-  crate: ["crate", "crates"],
-  root: ["root", "roots"],
-  bulb: ["bulb", "bulbs"],
-  ear: ["ear", "ears"],
-  handful: ["handful", "handfuls"],
-  piece: ["piece", "pieces"],
-};
-
 /** How amounts are said in a language. */
 export interface AmountWords {
   weight(grams: number): string;
@@ -77,7 +62,7 @@ export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | 
   return sayHarvestIn(sum, {
     weight: (grams) => sayWeight(grams, settings.units),
     volume: (litres) => sayVolume(litres, settings.units),
-    pieces: (n, unit) => sayPlural(n, ...unitWords[unit]),
+    pieces: (n, unit) => sayPlural(n, ...englishPieces[unit]),
     list: (parts) => sayList(parts),
   });
 }

@@ -2,28 +2,13 @@
  * The sentences of a recap in German. As in the other German tables, what a person wrote stands after a colon or in brackets,
  * so that it needs no case, and names of beds and plants stand without articles.
  */
-import type { Day, GardenSettings, PickUnit } from "../../model.ts";
-import { capital, type Speech, speechOf } from "../../timeline/index.ts";
+import type { Day, GardenSettings } from "../../model.ts";
+import { capital, germanPieces, type Speech, speechOf } from "../../timeline/index.ts";
 import { type HarvestSum, isUnnamed, sayHarvestIn } from "../../tour/index.ts";
 import type { RecapWords } from "./english.ts";
 import type { HeatFacts, Plants } from "./facts.ts";
 
 const { number, many, list } = speechOf({ language: "de", units: "metric" });
-
-const pieces: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
-  stem: ["ein Stiel", "Stiele"],
-  bunch: ["ein Bund", "Bund"],
-  head: ["ein Kopf", "Köpfe"],
-  fruit: ["eine Frucht", "Früchte"],
-  pod: ["eine Hülse", "Hülsen"],
-  punnet: ["eine Schale", "Schalen"],
-  crate: ["eine Kiste", "Kisten"],
-  root: ["eine Rübe", "Rüben"],
-  bulb: ["eine Zwiebel", "Zwiebeln"],
-  ear: ["ein Kolben", "Kolben"],
-  handful: ["eine Handvoll", "Handvoll"],
-  piece: ["ein Stück", "Stück"],
-};
 
 /** Families as they are called after "nach den letzten", and what builds up in the soil: the twin of the table of rotation rules. */
 const families: Readonly<Record<string, { readonly name: string; readonly after: string; readonly reason: string }>> = {
@@ -108,7 +93,7 @@ function nameOf({ variety, crop }: Plants, speech: Speech, count?: number): stri
 
 function harvest(sum: HarvestSum, settings: GardenSettings): string | undefined {
   const { weight, volume } = speechOf(settings);
-  return sayHarvestIn(sum, { weight, volume, list, pieces: (n, unit) => many(n, ...pieces[unit]) });
+  return sayHarvestIn(sum, { weight, volume, list, pieces: (n, unit) => many(n, ...germanPieces[unit]) });
 }
 
 function rainIn(millimetres: number, settings: GardenSettings): string {

@@ -2,6 +2,7 @@
 import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
 import {
   capital,
+  englishPieces,
   fullStop,
   sayAge,
   sayCount,
@@ -36,21 +37,6 @@ export interface Disclosure {
 
 /** What a spot's green is a share of. */
 type GreenOf = "bed" | "photo";
-
-const UNITS: Readonly<Record<PickUnit, readonly [string, string]>> = {
-  stem: ["stem", "stems"],
-  bunch: ["bunch", "bunches"],
-  head: ["head", "heads"],
-  fruit: ["fruit", "fruits"],
-  pod: ["pod", "pods"],
-  punnet: ["punnet", "punnets"],
-  crate: ["crate", "crates"],
-  root: ["root", "roots"],
-  bulb: ["bulb", "bulbs"],
-  ear: ["ear", "ears"],
-  handful: ["handful", "handfuls"],
-  piece: ["piece", "pieces"],
-};
 
 const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
 
@@ -98,7 +84,7 @@ function times(n: number): string {
 }
 
 export const englishSentences = {
-  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...UNITS[unit]),
+  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...englishPieces[unit]),
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */

@@ -1,6 +1,6 @@
 /** The sentences that page data is said in, in German. What a person wrote stands in brackets or after a colon, so that it needs no case. */
-import type { Obtained, PickUnit, Stage } from "../../model.ts";
-import { capital, fullStop, speechOf } from "../../timeline/index.ts";
+import type { Obtained, Stage } from "../../model.ts";
+import { capital, fullStop, germanPieces, type PieceWords, speechOf } from "../../timeline/index.ts";
 import type { Disclosure, Sentences } from "./english-sentences.ts";
 
 const {
@@ -17,20 +17,8 @@ const {
   units: "metric",
 });
 
-const UNITS: Readonly<Record<PickUnit, readonly [string, string]>> = {
-  stem: ["ein Stiel", "Stiele"],
-  bunch: ["ein Bund", "Bunde"],
-  head: ["ein Kopf", "Köpfe"],
-  fruit: ["eine Frucht", "Früchte"],
-  pod: ["eine Hülse", "Hülsen"],
-  punnet: ["eine Schale", "Schalen"],
-  crate: ["eine Kiste", "Kisten"],
-  root: ["eine Rübe", "Rüben"],
-  bulb: ["eine Zwiebel", "Zwiebeln"],
-  ear: ["ein Kolben", "Kolben"],
-  handful: ["eine Handvoll", "Handvoll"],
-  piece: ["ein Stück", "Stück"],
-};
+/** Among weights a bunch is a measure ("drei Bund"), beside them a thing. */
+const UNITS: PieceWords = { ...germanPieces, bunch: ["ein Bund", "Bunde"] };
 
 const COMPASS = [
   ...["nach Norden", "nach Nordosten", "nach Osten", "nach Südosten"],

@@ -60,9 +60,9 @@ export interface Speech {
   volume(litres: number): string;
   length(cm: number): string;
   temperature(celsius: number): string;
-  /** The same in the units that the garden does not use. */
   /** A figure at a mark of an axis: "40 cm", "2.5 kg"; the space does not break. */
   mark(n: number, unit: MarkUnit): string;
+  /** In the units that the garden does not use. */
   readonly otherUnits: Pick<Speech, "weight" | "volume" | "length" | "temperature">;
 
   /** "leeks", of one "leek". */
