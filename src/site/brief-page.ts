@@ -25,6 +25,7 @@ import {
 import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
 import { carriedFonts } from "./carried-fonts.ts";
+import { escapeHtml } from "./escape-html.ts";
 import { unbroken } from "./unbroken.ts";
 
 /** Older changes than these are read in the timeline. */
@@ -246,9 +247,5 @@ function sentence(line: Sentence): string {
 }
 
 function text(words: string): string {
-  return unbroken(words)
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
+  return escapeHtml(unbroken(words));
 }

@@ -5,8 +5,8 @@
 import { createReadStream } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
+import { escapeHtml } from "./escape-html.ts";
 import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, typeOf } from "./static-server.ts";
-import { escapeHtml } from "./story-html.ts";
 
 /** What lies at a path: bytes, a text, or a file on the disk. */
 export type Answer = { readonly bytes: Uint8Array | string } | { readonly file: string };

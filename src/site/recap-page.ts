@@ -8,6 +8,7 @@ import path from "node:path";
 import type { GardenSettings } from "../model.ts";
 import type { Recap } from "../season/index.ts";
 import { carriedFonts } from "./carried-fonts.ts";
+import { escapeHtml } from "./escape-html.ts";
 import { recapPage } from "./page-data/recap-pages.ts";
 import type { ChartFigure, DataTable, RecapSection } from "./page-data/recap-shapes.ts";
 import { unbroken } from "./unbroken.ts";
@@ -77,9 +78,5 @@ function tableHtml({ title, head, rows }: DataTable, named: boolean): string {
 }
 
 function text(words: string): string {
-  return unbroken(words)
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
+  return escapeHtml(unbroken(words));
 }

@@ -11,6 +11,7 @@ import remarkParse from "remark-parse";
 import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { deepestNesting } from "../records/index.ts";
+import { escapeHtml } from "./escape-html.ts";
 
 /** Levels of nesting that a person could mean; what lies deeper is shown as plain text. */
 const DEEPEST = 40;
@@ -57,10 +58,6 @@ function writtenOut(markdown: string): string {
   if (clean.trim() === "") return "";
   if (clean.length > LONGEST || deepestNesting(clean) > DEEPEST) return `<p>${escapeHtml(clean.trim())}</p>`;
   return writer.stringify(writer.runSync(unified().use(remarkParse).parse(clean))).trim();
-}
-
-export function escapeHtml(text: string): string {
-  return text.replace(/&/gu, "&amp;").replace(/</gu, "&lt;").replace(/>/gu, "&gt;").replace(/"/gu, "&quot;");
 }
 
 function htmlAsText(node: Html, parent: Parents | undefined): Element | undefined {

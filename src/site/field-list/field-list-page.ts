@@ -4,6 +4,7 @@
  */
 import { createHash } from "node:crypto";
 import { carriedFonts } from "../carried-fonts.ts";
+import { escapeHtml } from "../escape-html.ts";
 import type { FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
 import { fieldListStyle } from "./field-list-style.ts";
 import type { ListData } from "./phone/shapes.ts";
@@ -35,7 +36,7 @@ export function fieldListPage(list: FieldList, options: FieldListPageOptions = {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover">
-<title>Private · Field list · ${text(list.title)}</title>
+<title>Private · Field list · ${escapeHtml(list.title)}</title>
 <meta name="robots" content="noindex, nofollow">
 <meta name="referrer" content="no-referrer">
 <meta name="color-scheme" content="light dark">
@@ -45,7 +46,7 @@ export function fieldListPage(list: FieldList, options: FieldListPageOptions = {
 </head>
 <body>
 <header>
-<div class="mark"><strong>Private</strong> <h1>${text(list.title)}</h1> <span id="offline" role="status"></span></div>
+<div class="mark"><strong>Private</strong> <h1>${escapeHtml(list.title)}</h1> <span id="offline" role="status"></span></div>
 <div class="clock">
 <button type="button" id="start">Start the clock</button>
 <p id="running" hidden><span id="elapsed"></span> <span id="against"></span></p>
@@ -96,12 +97,12 @@ function stopHtml(stop: FieldStop): string {
   const care = [...stop.disclosures.map((line) => `Say it: ${line}`), ...stop.cautions];
   return `<section class="stop" id="${stop.id}" aria-labelledby="${stop.id}-name">
 <div>${picture(stop)}
-<h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${text(stop.title)}</h2>
+<h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${escapeHtml(stop.title)}</h2>
 ${paragraph("when", when.filter((part) => part !== undefined).join(" · "))}
 ${paragraph("way", stop.way === undefined ? undefined : `${stop.way}.`)}</div>
-${care.length === 0 ? "" : `<ul class="care">${care.map((line) => `<li>${text(line)}</li>`).join("")}</ul>`}
-${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${text(line)}</p>`).join("")}</details>`}
-<p class="noted" data-note-of="${text(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
+${care.length === 0 ? "" : `<ul class="care">${care.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
+${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${escapeHtml(line)}</p>`).join("")}</details>`}
+<p class="noted" data-note-of="${escapeHtml(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
 <ol class="shots">
 ${stop.shots.map(shotHtml).join("\n")}
 </ol>
@@ -111,24 +112,24 @@ ${names(stop)}
 
 function shotHtml(shot: FieldShot): string {
   const label = [shot.id, shot.kind, shot.level].filter((part) => part !== undefined).join(" · ");
-  return `<li id="shot-${text(shot.id.replace(".", "-"))}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${text(label)}</span> <span class="what">${text(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${text(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
+  return `<li id="shot-${escapeHtml(shot.id.replace(".", "-"))}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${escapeHtml(label)}</span> <span class="what">${escapeHtml(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${escapeHtml(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
 }
 
 function paragraph(name: string, words: string | undefined): string {
-  return words === undefined ? "" : `<p class="${name}">${text(words)}</p>`;
+  return words === undefined ? "" : `<p class="${name}">${escapeHtml(words)}</p>`;
 }
 
 function picture({ picture: found, title }: FieldStop): string {
   if (found === undefined) return "";
   const { src, width, height, alt } = found;
-  return `<button type="button" class="picture" aria-label="Show the view of ${text(title)} to match"><img src="${src}" width="${width}" height="${height}" alt="${text(alt)}"></button>`;
+  return `<button type="button" class="picture" aria-label="Show the view of ${escapeHtml(title)} to match"><img src="${src}" width="${width}" height="${height}" alt="${escapeHtml(alt)}"></button>`;
 }
 
 function names(stop: FieldStop): string {
   if (stop.names.length === 0) return "";
   const rows = stop.names.map(
     ({ name, say, about }) =>
-      `<li><strong>${text(name)}</strong>${say === undefined ? "" : ` <span class="say">say ${text(say)}</span>`}<br><span class="quiet">${text(about)}</span></li>`,
+      `<li><strong>${escapeHtml(name)}</strong>${say === undefined ? "" : ` <span class="say">say ${escapeHtml(say)}</span>`}<br><span class="quiet">${escapeHtml(about)}</span></li>`,
   );
   return `<details><summary>Names and where they are from</summary><ul class="names">${rows.join("")}</ul></details>`;
 }
@@ -160,15 +161,15 @@ function noteSheet(): string {
 function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
   const rows = list.stops.map(
     ({ number, title }, index) =>
-      `<li><button type="button" data-stop="${index}"><span class="number">${number}</span> <span class="grow">${text(title)}<br><span class="so-far quiet"></span></span></button></li>`,
+      `<li><button type="button" data-stop="${index}"><span class="number">${number}</span> <span class="grow">${escapeHtml(title)}<br><span class="so-far quiet"></span></span></button></li>`,
   );
   const save =
     options.file === undefined
       ? ""
-      : `<p id="save-page" hidden>By this address the list opens only with the network. Save it, and open the saved file in the garden. <a class="download" href="${text(options.file)}" download="${text(list.tour)}-field-list.html">Save it as a file</a></p>`;
+      : `<p id="save-page" hidden>By this address the list opens only with the network. Save it, and open the saved file in the garden. <a class="download" href="${escapeHtml(options.file)}" download="${escapeHtml(list.tour)}-field-list.html">Save it as a file</a></p>`;
   return `<dialog id="stops-sheet" aria-labelledby="stops-name">
-<h2 id="stops-name">${text(list.title)}</h2>
-<p class="quiet">${text(list.dayText)}</p>
+<h2 id="stops-name">${escapeHtml(list.title)}</h2>
+<p class="quiet">${escapeHtml(list.dayText)}</p>
 ${save}
 <p id="keeps-nothing" class="care" hidden>This browser keeps nothing. Take the list home before you close the page.</p>
 <ol class="overview">${rows.join("")}</ol>
@@ -178,7 +179,7 @@ ${save}
 <div class="pair"><button type="button" id="save-list">Save the ticks</button><button type="button" id="copy-list">Copy the ticks</button><button type="button" id="save-note">Save the note</button><button type="button" id="copy-note">Copy the note</button></div>
 <p id="copied" role="status"></p>
 <p id="by-hand" hidden><label>Text to copy<textarea id="copy-field" rows="5" readonly></textarea></label></p>
-<p class="quiet">The ticks belong beside the episode, as episodes/${text(list.tour)}/field-list.json, and the note among your notes.</p>
+<p class="quiet">The ticks belong beside the episode, as episodes/${escapeHtml(list.tour)}/field-list.json, and the note among your notes.</p>
 <h3>Begin again</h3>
 <p><button type="button" id="forget">Begin this list again</button></p>
 <p id="forget-sure" hidden>All ticks and notes of this list will be gone from this phone. <button type="button" id="forget-all">Forget them</button></p>
@@ -218,8 +219,4 @@ function json(data: ListData): string {
 
 function hashOf(content: string): string {
   return `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
-}
-
-function text(words: string): string {
-  return words.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

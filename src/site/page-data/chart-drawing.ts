@@ -1,4 +1,5 @@
 /** Drawing of charts as SVG text: places in units of a drawing that is as wide as a phone, letters as large as its text. */
+import { escapeHtml } from "../escape-html.ts";
 
 export const chartWidth = 380;
 export const field = { left: 52, right: 366 } as const;
@@ -18,7 +19,7 @@ export function marksTo({ top, step }: { readonly top: number; readonly step: nu
 }
 
 export function svg(height: number, label: string, inside: string): string {
-  return `<svg viewBox="0 0 ${chartWidth} ${height}" role="img" aria-label="${escaped(label)}">${inside}</svg>`;
+  return `<svg viewBox="0 0 ${chartWidth} ${height}" role="img" aria-label="${escapeHtml(label)}">${inside}</svg>`;
 }
 
 export function line(kind: string, x1: number, y1: number, x2: number, y2: number): string {
@@ -33,7 +34,7 @@ export function words(
   kind = "",
 ): string {
   const name = kind === "" ? "" : ` class="${kind}"`;
-  return `<text${name} x="${short(x)}" y="${short(y)}" text-anchor="${anchor}">${escaped(text)}</text>`;
+  return `<text${name} x="${short(x)}" y="${short(y)}" text-anchor="${anchor}">${escapeHtml(text)}</text>`;
 }
 
 export function box(kind: string, x: number, y: number, width: number, height: number): string {
@@ -52,8 +53,4 @@ export function path(kind: string, points: readonly { readonly x: number; readon
 /** A tenth of a unit is finer than any screen shows. */
 export function short(value: number): number {
   return Math.round(value * 10) / 10;
-}
-
-export function escaped(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 }

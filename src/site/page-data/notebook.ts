@@ -1,7 +1,8 @@
 /** What the notes say about each variety, in the person's own words. */
 import type { Day, Event, Garden } from "../../model.ts";
 import { capital, eventTeller, fullStop, languageOf, speechOf } from "../../timeline/index.ts";
-import { escapeHtml, storyHtml } from "../story-html.ts";
+import { escapeHtml } from "../escape-html.ts";
+import { storyHtml } from "../story-html.ts";
 import type { NotebookDay } from "./shapes.ts";
 
 /** A name shorter than this is found in too many other words. */

@@ -1,0 +1,4 @@
+/** Text for HTML and SVG, inside an element or a quoted attribute. */
+export function escapeHtml(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+}
