@@ -5,6 +5,7 @@ export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts
 export { growGarden } from "./grow-garden.ts";
 export { oneForm } from "./names.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
+export { nothingPicked, pickedMore } from "./picked-totals.ts";
 export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
 export { englishPieces, germanPieces, type PieceWords } from "./speech/pieces.ts";

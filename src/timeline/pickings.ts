@@ -1,5 +1,5 @@
 /** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
-import type { ChangeEffect, Event, Harvest, Picked, Planting } from "../model.ts";
+import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
 import { pieceOf } from "../records/index.ts";
 import { impliedPlanting } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
@@ -7,11 +7,10 @@ import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
 import { bedLedger, bedsMeant, cropOf, type Growing, isPerennial, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
+import { nothingPicked, pickedMore } from "./picked-totals.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { capital } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
-
-const nothing: Picked = { grams: 0, counts: {}, weighed: {}, weightAlone: false, litres: 0, times: 0 };
 
 export function pick(ledger: Ledger, event: Event): void {
   if (event.variety === undefined && event.crop === undefined) return;
@@ -34,7 +33,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
       : {};
   const patch: Partial<Planting> = {
     ...stage,
-    picked: added(before.picked, event, harvest),
+    picked: pickedMore(before.picked, harvest, event.day),
     pickedWhole: before.pickedWhole + taken,
     count: less(before.count, taken),
   };
@@ -67,7 +66,7 @@ function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[])
   }
   const { unassigned } = bedLedger(ledger, bed);
   const key = plantKey(ids);
-  const total = { ...ids, picked: added(unassigned.get(key)?.picked ?? nothing, event, harvest) };
+  const total = { ...ids, picked: pickedMore(unassigned.get(key)?.picked ?? nothingPicked, harvest, event.day) };
   unassigned.set(key, total);
   const text = ledger.say.picked(names, event, ids, { harvest, whole: false });
   addChange(ledger, event, { kind: "picked", bed, text, effect: { unassigned: total }, harvest });
@@ -90,28 +89,6 @@ function harvestOf(ledger: Ledger, event: Event): Harvest {
   const { grams, litres, count } = event;
   const unit = count === undefined ? undefined : (event.unit ?? pieceOf(cropOf(ledger, event)));
   return { grams, litres, count, unit };
-}
-
-/** The lower end of a range is counted: a total is never larger than what was picked. */
-function added(picked: Picked, event: Event, { grams, litres, count, unit }: Harvest): Picked {
-  const pieces = count === undefined || unit === undefined ? undefined : { unit, more: count.value };
-  const measured = grams !== undefined || litres !== undefined;
-  const plus = (of: Picked["counts"]) => (pieces ? { ...of, [pieces.unit]: (of[pieces.unit] ?? 0) + pieces.more } : of);
-  return {
-    grams: sum(picked.grams, grams),
-    counts: plus(picked.counts),
-    weighed: measured ? plus(picked.weighed) : picked.weighed,
-    weightAlone: picked.weightAlone || (measured && pieces === undefined),
-    litres: sum(picked.litres, litres),
-    times: picked.times + 1,
-    first: picked.first ?? event.day,
-    last: event.day,
-  };
-}
-
-/** Adds without the dust of binary fractions (0.1 + 0.2): to the milligram and the millilitre. */
-function sum(total: number, more = 0): number {
-  return Math.round((total + more) * 1000) / 1000;
 }
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */

@@ -1,10 +1,9 @@
 /** A page per variety, and the one sentence that says how it did. */
 import { daysBetween } from "../../calendar.ts";
-import type { Planting, Stage, Variety } from "../../model.ts";
+import type { Picked, Planting, Stage, Variety } from "../../model.ts";
 import { type Amount, capital } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
-import type { YearPicked } from "./harvests.ts";
 import { notebooks } from "./notebook.ts";
 import { pickedAmount, sayPicked, sayPlanting } from "./planting-words.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
@@ -13,7 +12,7 @@ import { sourceLine } from "./sources.ts";
 import { varietyComparison, varietyPhotos } from "./variety-photos.ts";
 import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
 
-export type Harvests = ReadonlyMap<string, ReadonlyMap<number, YearPicked>>;
+export type Harvests = ReadonlyMap<string, ReadonlyMap<number, Picked>>;
 
 export function varietyPages(view: View, shown: Shown, harvests: Harvests): readonly VarietyPage[] {
   const notes = notebooks(view.garden);
@@ -29,7 +28,7 @@ function varietyPage(
   view: View,
   variety: Variety,
   shown: Shown,
-  picked: ReadonlyMap<number, YearPicked>,
+  picked: ReadonlyMap<number, Picked>,
 ): Omit<VarietyPage, "notes"> {
   const { garden, today, links, book } = view;
   const plantings = view.plantings.get(variety.id) ?? [];
@@ -89,17 +88,17 @@ function varietyPage(
 }
 
 /** "1.4 kg and three bunches", in other units "3.1 lb". */
-function amountOf({ garden, words }: View, picked: YearPicked): Amount {
+function amountOf({ garden, words }: View, picked: Picked): Amount {
   const { text, other } = pickedAmount(picked, garden.settings);
   return { text: capital(text) || words.variety.notMeasured, other };
 }
 
 /** One sentence: what it gave this year, else how it stands, else how it ended when it was last grown. */
-export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<number, YearPicked>): string {
+export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<number, Picked>): string {
   const { garden, today, speech } = view;
   const { result } = view.words.sentences;
   const day = (of: string) => speech.day(of, today);
-  const sayAmount = (year: YearPicked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
+  const sayAmount = (year: Picked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;
