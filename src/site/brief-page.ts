@@ -2,7 +2,6 @@
  * The brief as one page to read on a phone or to print: no request to anywhere, no script, its one style sheet allowed by
  * hash. Private: it carries promises, private notes and what is missing.
  */
-import { createHash } from "node:crypto";
 import type { Garden } from "../model.ts";
 import { capital, sayDay, sayNumber, sayPlural } from "../timeline/index.ts";
 import {
@@ -26,6 +25,7 @@ import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 import { escapeHtml } from "./escape-html.ts";
+import { sealedHead } from "./sealed-head.ts";
 import { unbroken } from "./unbroken.ts";
 
 /** Older changes than these are read in the timeline. */
@@ -38,20 +38,7 @@ const tape = `<svg class="tape" aria-hidden="true"><defs><pattern id="tape" widt
 export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter"): string {
   const sheet = paper === undefined ? "" : `@page { size: ${paper}; }`;
   const style = `${carriedFonts("Brief")}${briefStyle}${sheet}`;
-  const hash = createHash("sha256").update(style).digest("base64");
-  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:; base-uri 'none'; form-action 'none'`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Private · ${text(brief.title)} · ${text(garden.settings.name)}</title>
-<meta name="robots" content="noindex, nofollow">
-<meta name="referrer" content="no-referrer">
-<meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<style>${style}</style>
-</head>
+  return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style)}
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
 ${tape}

@@ -2,7 +2,6 @@
  * The recap as one page to read or to print: no request to anywhere, no script, its one style sheet allowed by hash. Private:
  * it carries prices, promises and plans.
  */
-import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { GardenSettings } from "../model.ts";
@@ -11,6 +10,7 @@ import { carriedFonts } from "./carried-fonts.ts";
 import { escapeHtml } from "./escape-html.ts";
 import { recapPage } from "./page-data/recap-pages.ts";
 import type { ChartFigure, DataTable, RecapSection } from "./page-data/recap-shapes.ts";
+import { sealedHead } from "./sealed-head.ts";
 import { unbroken } from "./unbroken.ts";
 
 /** The style sheets of the field pages, so that both look alike. */
@@ -20,20 +20,7 @@ const sheets = ["tokens", "ground", "plates", "private", "recap", "print"];
 export function recapDocument(recap: Recap, settings: GardenSettings): string {
   const page = recapPage(recap, settings, true);
   const style = `${carriedFonts("Alegreya Sans")}${sheets.map(sheet).join("\n")}`;
-  const hash = createHash("sha256").update(style).digest("base64");
-  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:; base-uri 'none'; form-action 'none'`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Private · ${text(page.title)}</title>
-<meta name="robots" content="noindex, nofollow">
-<meta name="referrer" content="no-referrer">
-<meta name="color-scheme" content="light dark">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<style>${style}</style>
-</head>
+  return `${sealedHead(text(page.title), style)}
 <body class="private">
 <header><p class="mark"><strong>Private</strong> <span>Field page. Not for viewers, not for the web.</span></p></header>
 <main id="main">
