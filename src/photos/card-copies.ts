@@ -1,12 +1,12 @@
 /** Cuts of published copies for cards: what other programs show where a page's address is passed on. */
-import { randomBytes } from "node:crypto";
-import { mkdir, rename, rm, stat } from "node:fs/promises";
+import { mkdir, stat } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import path from "node:path";
 import pLimit from "p-limit";
 import sharp from "sharp";
 import { jpegSettings } from "./copy-recipe.ts";
 import { readySharp } from "./make-copies.ts";
+import { writeAside } from "./written-aside.ts";
 
 export interface Card {
   /** File name for the site; stands for the photo and for how it is cut. */
@@ -27,14 +27,8 @@ export async function cutCards(cards: readonly Card[], cacheDir: string): Promis
   const cut = await limit.map([...cards], async ({ name, from, width, height }) => {
     const file = path.join(folder, name);
     if (await isThere(file)) return [name, file] as const;
-    const aside = `${file}.${randomBytes(4).toString("hex")}.part`;
-    try {
-      await sharp(from).resize({ width, height, fit: "cover", position: "attention" }).jpeg(jpegSettings).toFile(aside);
-      await rename(aside, file);
-    } catch (error) {
-      await rm(aside, { force: true });
-      throw error;
-    }
+    const card = sharp(from).resize({ width, height, fit: "cover", position: "attention" }).jpeg(jpegSettings);
+    await writeAside(file, (aside) => card.toFile(aside));
     return [name, file] as const;
   });
   return new Map(cut);

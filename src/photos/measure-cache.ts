@@ -2,9 +2,9 @@
  * Measures remembered by what they were taken from: the photo's own content, what it was held against, and the way of
  * measuring. One file, never wrong, deletable at any time.
  */
-import { randomBytes } from "node:crypto";
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { writeAside } from "./written-aside.ts";
 
 /** New measures after which they are written down, so that a run that is broken off loses little. */
 const writeEvery = 25;
@@ -50,13 +50,6 @@ export class MeasureCache {
 
   async #write(): Promise<void> {
     const inOrder = [...this.#known].sort(([a], [b]) => (a < b ? -1 : 1));
-    const aside = `${this.#file}.${randomBytes(4).toString("hex")}.part`;
-    try {
-      await writeFile(aside, JSON.stringify(Object.fromEntries(inOrder)));
-      await rename(aside, this.#file);
-    } catch (error) {
-      await rm(aside, { force: true });
-      throw error;
-    }
+    await writeAside(this.#file, (aside) => writeFile(aside, JSON.stringify(Object.fromEntries(inOrder))));
   }
 }

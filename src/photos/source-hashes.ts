@@ -3,8 +3,9 @@
  * hash is remembered for as long as size, inode and both times of the file stay as they were. A file changed less than
  * two seconds before it was looked at is not remembered: its times could not show a second change.
  */
-import { readFile, rename, stat, writeFile } from "node:fs/promises";
+import { readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { writeAside } from "./written-aside.ts";
 
 interface Seen {
   /** Size, inode, time of change and time of content, as one text. */
@@ -55,8 +56,6 @@ export class SourceHashes {
   }
 
   async save(): Promise<void> {
-    const aside = `${this.#file}.${process.pid}.part`;
-    await writeFile(aside, JSON.stringify(Object.fromEntries(this.#now)));
-    await rename(aside, this.#file);
+    await writeAside(this.#file, (aside) => writeFile(aside, JSON.stringify(Object.fromEntries(this.#now))));
   }
 }
