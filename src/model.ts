@@ -376,7 +376,14 @@ export type EventKind =
   | "done"
   | "promised"
   | "asked"
-  | "saved seed";
+  | "saved seed"
+  | "acquired"
+  | "volunteer"
+  | "came back"
+  | "doing"
+  | "preserved"
+  | "sold"
+  | "plan";
 
 /** A number of plants, seeds or pieces: "about 10", "8 to 10" (value is the lower end). */
 export interface Count {
@@ -440,8 +447,14 @@ export interface Event {
   readonly gear?: string | undefined;
   /** Why something was lost, or what the trouble is. */
   readonly cause?: string | undefined;
-  /** What was done, promised, asked or is to do, as said. */
+  /** What was done, promised, asked or is to do, how plants are, what came or was put up, as said. */
   readonly what?: string | undefined;
+  /** Why it was done, as said: "because of the moth last year". */
+  readonly reason?: string | undefined;
+  /** Of `acquired`: from whom or where, as said: "a neighbour". */
+  readonly from?: string | undefined;
+  /** Of `acquired` and `sold`: what was paid, as said. Private always. */
+  readonly price?: string | undefined;
   readonly due?: Day | undefined;
   /** The rest of the line, as said. */
   readonly detail?: string | undefined;
