@@ -462,6 +462,32 @@ export interface Event {
   readonly more: readonly string[];
 }
 
+/**
+ * What one line of a note is taken to say. A line is facts, a question to the person, or story that holds no fact; nothing a
+ * person wrote ends anywhere else.
+ */
+export interface LineReading {
+  /** Where the line begins. */
+  readonly place: Place;
+  /** The last line of the file it reaches to. */
+  readonly lastLine: number;
+  /** Plain text as written, on one line. */
+  readonly text: string;
+  readonly as: "facts" | "question" | "story";
+  /** Of facts: what counts from now on. */
+  readonly events: readonly Event[];
+  /** Of a question: up to three ways to take it, the likeliest first. */
+  readonly readings: readonly OfferedReading[];
+  readonly private: boolean;
+}
+
+/** One way to take a line: the plain lines that would say it, and what they would give. */
+export interface OfferedReading {
+  /** One plain line an event, apart by line ends; each read by itself gives its event. Empty for "holds no fact". */
+  readonly line: string;
+  readonly events: readonly Event[];
+}
+
 // ------------------------------------------------------------------------------------------------------------ photos
 
 /** How a photo's day is known, best first. */
@@ -516,6 +542,8 @@ export interface Records {
   readonly notes: readonly Note[];
   /** By day, then file, then line. */
   readonly events: readonly Event[];
+  /** Every line of every note with what it is taken to say, by file and line. */
+  readonly readings: readonly LineReading[];
   /** Photo files found below photos/, relative to the records folder, sorted. */
   readonly photoFiles: readonly string[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;

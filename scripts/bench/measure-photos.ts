@@ -82,6 +82,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
     episodes: none,
     notes: [],
     events: [],
+    readings: [],
     photoFiles,
     photoSidecars: none,
     weatherFiles: [],

@@ -1,5 +1,5 @@
 /** The body of a note: which list items are log lines, of which beds they speak, and the story that is left. */
-import type { Day, Event, GardenSettings, Note, Place, Problem } from "../model.ts";
+import type { Day, Event, GardenSettings, LineReading, Note, Place, Problem } from "../model.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { type ReadLine, readNoteLine } from "./note-line.ts";
@@ -18,6 +18,8 @@ export interface NoteBody {
   readonly story: Note["story"];
   readonly events: readonly Event[];
   readonly problems: readonly Problem[];
+  /** Every line with what it is taken to say, in order. */
+  readonly readings: readonly LineReading[];
   /** Beds whose names are headings of the note. */
   readonly bedsOfHeadings: readonly string[];
 }
@@ -32,6 +34,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   const problems: Problem[] = [];
   const told: Piece[] = [];
   const bedsOfHeadings: string[] = [];
+  const readings: LineReading[] = [];
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
   function log(item: ItemPiece, beds: readonly string[]): boolean {
@@ -54,10 +57,14 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
 
   function readItem(item: ItemPiece, words: string, beds: readonly string[]): ReadLine | undefined {
     const place: Place = { file, line: item.line, column: item.column };
-    return readNoteLine(
+    const read = readNoteLine(
       { text: words, more: item.more, place },
       { note, beds, names, units: settings.units, southern },
     );
+    const events = read?.events ?? [];
+    const as = events.length > 0 ? "facts" : "story";
+    readings.push({ place, lastLine: item.line, text: item.text, as, events, readings: [], private: note.private });
+    return read;
   }
 
   function take(read: ReadLine | undefined): void {
@@ -102,7 +109,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       bedsOfHeadings.push(bed);
     } else if (part !== undefined && level <= part.level) part = undefined;
   }
-  return { story: storyOf(file, text, told), events, problems, bedsOfHeadings };
+  return { story: storyOf(file, text, told), events, problems, readings, bedsOfHeadings };
 }
 
 /** Nothing but a verb that takes plants, or a line of it that ends with a colon, with items below. */

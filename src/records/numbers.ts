@@ -145,9 +145,13 @@ function spokenAt(words: readonly Word[], from: number): NumberRead | undefined 
   }
   const value = numberWords.get(word.lower);
   if (value === undefined) return undefined;
-  const unit = numberWords.get(words[from + 2]?.lower ?? "");
-  if (value >= 20 && words[from + 1]?.text === "-" && unit !== undefined && unit < 10)
-    return { value: value + unit, end: from + 3 };
+  // Dictation leaves the hyphen out: "forty-two", "forty two".
+  const unitAt = words[from + 1]?.text === "-" ? from + 2 : from + 1;
+  const unit = numberWords.get(words[unitAt]?.lower ?? "");
+  if (value >= 20 && unit !== undefined && unit < 10) return { value: value + unit, end: unitAt + 1 };
+  const tenth = numberWords.get(words[from + 2]?.lower ?? "");
+  if (words[from + 1]?.lower === "point" && tenth !== undefined && tenth < 10)
+    return { value: value + tenth / 10, end: from + 3 };
   const [and, a, half] = [words[from + 1], words[from + 2], words[from + 3]];
   if (and?.lower === "and" && a?.lower === "a" && half?.lower === "half")
     return { value: value + 1 / 2, end: from + 4 };
@@ -161,6 +165,8 @@ function multiplied(words: readonly Word[], number: NumberRead | undefined): Num
   const group = next === undefined ? undefined : groups.get(next.lower);
   if (group !== undefined) {
     const of = words[number.end + 1];
+    const more = group >= 100 ? belowHundred(words, number.end + 1) : undefined;
+    if (more !== undefined) return { value: number.value * group + more.value, end: more.end, times: group };
     return { value: number.value * group, end: of?.lower === "of" ? number.end + 2 : number.end + 1, times: group };
   }
   const times = words[number.end + 1];
@@ -171,6 +177,15 @@ function multiplied(words: readonly Word[], number: NumberRead | undefined): Num
     }
   }
   return number;
+}
+
+/** "ten" of "a hundred and ten", "sixty four" of "a hundred sixty four". */
+function belowHundred(words: readonly Word[], from: number): NumberRead | undefined {
+  const at = words[from]?.lower === "and" ? from + 1 : from;
+  const word = words[at];
+  if (word?.kind !== "word" || !numberWords.has(word.lower)) return undefined;
+  const more = spokenAt(words, at);
+  return more !== undefined && Number.isInteger(more.value) && more.value < 100 ? more : undefined;
 }
 
 export function isArticle(word: Word): boolean {

@@ -1,5 +1,5 @@
 /** Parsed notes to notes and events. */
-import type { Day, Event, GardenSettings, Note, Place, Problem } from "../model.ts";
+import type { Day, Event, GardenSettings, LineReading, Note, Place, Problem } from "../model.ts";
 import type { RecordPlace } from "./file-names.ts";
 import { linkedPhotos } from "./linked-photos.ts";
 import type { Names } from "./names.ts";
@@ -28,6 +28,7 @@ export interface ReadNote {
   readonly note: Note | undefined;
   readonly events: readonly Event[];
   readonly problems: readonly Problem[];
+  readonly readings: readonly LineReading[];
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
@@ -35,7 +36,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
-  if (day === undefined) return { note: undefined, events: [], problems };
+  if (day === undefined) return { note: undefined, events: [], problems, readings: [] };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
   const bodyContext = { note: said, beds, names, settings };
@@ -51,7 +52,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     photos: linkedPhotos(parsed, context.photos, problems),
     place: { file: parsed.file, line: 1, column: 1 },
   };
-  return { note, events: body.events, problems };
+  return { note, events: body.events, problems, readings: body.readings };
 }
 
 /** Ids of the beds in the front matter. A name no file knows and none is close to is taken as a bed of that name. */

@@ -1,5 +1,5 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
-import type { Bed, Day, Event, GardenSettings, Note, Problem, Records, Variety } from "../model.ts";
+import type { Bed, Day, Event, GardenSettings, LineReading, Note, Problem, Records, Variety } from "../model.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
@@ -55,7 +55,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     names = namesOnceHeard(nameRecords(described), heard);
     said = read(names, heard);
   }
-  const { notes, events } = said;
+  const { notes, events, readings } = said;
   for (const found of said.problems) problems.push(found);
 
   problems.push(...takenHints(names));
@@ -85,6 +85,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     events: events.sort(
       (a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line,
     ),
+    readings: readings.sort((a, b) => compare(a.place.file, b.place.file) || a.place.line - b.place.line),
     photoFiles: places.photos,
     photoSidecars,
     weatherFiles: places.weather,
@@ -115,6 +116,7 @@ function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>,
   const notes: Note[] = [];
   const events: Event[] = [];
   const problems: Problem[] = [];
+  const readings: LineReading[] = [];
   for (const place of places.notes) {
     const parsed = files.get(place.file);
     if (parsed === undefined) continue;
@@ -122,8 +124,9 @@ function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>,
     if (read.note !== undefined) notes.push(read.note);
     for (const event of read.events) events.push(event);
     for (const found of read.problems) problems.push(found);
+    for (const reading of read.readings) readings.push(reading);
   }
-  return { notes, events, problems };
+  return { notes, events, problems, readings };
 }
 
 function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {

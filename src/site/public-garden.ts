@@ -154,6 +154,8 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       ),
       notes: notes.map((note) => asRead(note, bedIsPublic, photoPaths)),
       events,
+      // How lines were read is told to the person alone.
+      readings: [],
       photoFiles: garden.photoFiles.filter((file) => photoPaths.has(file)),
       photoSidecars: new Map(),
       weatherFiles: [],

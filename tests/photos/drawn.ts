@@ -196,6 +196,7 @@ export function records(
     episodes: new Map(),
     notes,
     events: [],
+    readings: [],
     photoFiles,
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],

@@ -111,6 +111,7 @@ export function recordsOf(small: SmallGarden): Records {
     episodes: new Map((small.episodes ?? []).map((episode) => [episode.id, episodeOf(episode)])),
     notes: notesOf(events, small.noteBeds ?? {}),
     events,
+    readings: [],
     photoFiles: [],
     photoSidecars: new Map(),
     weatherFiles: [],
