@@ -104,6 +104,8 @@ export class Names {
     site: new Map(),
   };
   readonly #cropOfVariety = new Map<string, string | undefined>();
+  /** Ids of described varieties by each word of a title of several words. */
+  readonly #varietiesByWord = new Map<string, string[]>();
   readonly #bedsOfSite = new Map<string, string[]>();
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
@@ -126,7 +128,16 @@ export class Names {
       this.#add("variety", variety.id, variety.title, variety.alsoSpelled);
       this.#cropOfVariety.set(variety.id, variety.crop);
       this.#addShortForms(variety);
+      const keys = keysOf(variety.title);
+      if (keys.length > 1)
+        for (const key of keys) this.#varietiesByWord.set(key, [...(this.#varietiesByWord.get(key) ?? []), variety.id]);
     }
+  }
+
+  /** The one described variety whose title has this word among others: "Krim" of Black Krim. */
+  varietyWithWord(key: string): string | undefined {
+    const ids = this.#varietiesByWord.get(key);
+    return ids?.length === 1 ? ids[0] : undefined;
   }
 
   /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
@@ -249,6 +260,15 @@ export class Names {
     if (id === "") return undefined;
     if (!this.#titles.bed.has(id)) this.#taken.bed(id, title, place);
     return id;
+  }
+
+  /** What was taken so far: a state to go back to when a line is not taken as it was read. */
+  mark(): number {
+    return this.#taken.mark();
+  }
+
+  backTo(mark: number): void {
+    this.#taken.backTo(mark);
   }
 
   /** Beds and varieties that lines name and no file describes, in order of first mention. */

@@ -13,10 +13,25 @@ export class TakenNames {
   count = 0;
   readonly #beds = new Map<string, Bed>();
   readonly #varieties = new Map<string, Mutable<Variety>>();
+  /** What takes each taking back, in order. */
+  readonly #undo: (() => void)[] = [];
+
+  /** A state to go back to: a line may be read one way and then not be taken so. */
+  mark(): number {
+    return this.#undo.length;
+  }
+
+  backTo(mark: number): void {
+    while (this.#undo.length > mark) {
+      this.#undo.pop()?.();
+      this.count -= 1;
+    }
+  }
 
   bed(id: string, title: string, place: Place): void {
     if (this.#beds.has(id)) return;
     this.count += 1;
+    this.#undo.push(() => this.#beds.delete(id));
     this.#beds.set(id, {
       ...undescribed(id, title, place),
       alsoCalled: [],
@@ -32,9 +47,13 @@ export class TakenNames {
     const known = this.#varieties.get(id);
     if (known === undefined) {
       this.count += 1;
+      this.#undo.push(() => this.#varieties.delete(id));
       this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: false });
     } else if (known.crop === undefined && crop !== undefined) {
       this.count += 1;
+      this.#undo.push(() => {
+        known.crop = undefined;
+      });
       known.crop = crop;
     }
   }

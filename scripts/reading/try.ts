@@ -1,0 +1,98 @@
+/** Scratch: cross-validated figures on learn/ and one run on another folder. */
+import { gardensOf, type LineOptions, optionsOf, verdictOf } from "./examples.ts";
+import { foldsOf, learnChoice, learnOpinion, type Lined } from "./learn.ts";
+import { readCorpora } from "./corpus.ts";
+import { score } from "./regression.ts";
+import { readFileSync, writeFileSync } from "node:fs";
+
+const learn = readCorpora("tests/corpus/learn");
+const gardens = gardensOf(learn);
+const lined: Lined[] = learn.lines.map((line) => ({ line, where: gardens.get(line.gardener)! }));
+const K = 4;
+const folds = foldsOf(learn.lines.map(({ gardener }) => gardener), K);
+const t0 = Date.now();
+const out: { fold: number; o: LineOptions; where: Lined["where"] }[] = [];
+for (let k = 0; k < K; k++) {
+  const weights = learnOpinion(lined.filter(({ line }) => folds.get(line.gardener) !== k));
+  for (const one of lined) if (folds.get(one.line.gardener) === k) out.push({ fold: k, o: optionsOf(one.line, one.where, weights), where: one.where });
+}
+console.log("opinions", Date.now() - t0);
+const probs = (o: LineOptions, w: ReadonlyMap<string, number>) => {
+  const s = o.options.map(({ features }) => score(features, w));
+  const top = Math.max(...s); const e = s.map((v) => Math.exp(v - top)); const all = e.reduce((a, b) => a + b, 0);
+  return e.map((v) => v / all);
+};
+export interface Row { o: LineOptions; where: Lined["where"]; p: number[] }
+const rows: Row[] = [];
+for (let k = 0; k < K; k++) {
+  const w = learnChoice(out.filter(({ fold }) => fold !== k).map(({ o }) => o));
+  for (const one of out) if (one.fold === k) rows.push({ o: one.o, where: one.where, p: probs(one.o, w) });
+}
+console.log("choices", Date.now() - t0);
+function report(name: string, rows: Row[]) {
+  const n = rows.length;
+  const oracle = rows.filter(({ o }) => o.options.some(({ verdict }) => verdict === "right") || (typeof o.line.expect === "string" && o.line.expect !== "story")).length;
+  console.log(`${name}: ${n} lines; a right way among the candidates ${(100 * oracle / n).toFixed(1)} %`);
+  for (const accept of [0, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9]) for (const story of [0.5, 0.7, 0.85]) {
+    const t: Record<string, number> = {}; let storyN = 0, storyAsked = 0, storyWrong = 0;
+    for (const { o, p } of rows) {
+      const v = decide(o, p, accept, story);
+      t[v] = (t[v] ?? 0) + 1;
+      if (o.line.expect === "story") { storyN++; if (v === "asked") storyAsked++; if (v === "wrong") storyWrong++; }
+    }
+    const f = (k: string) => (100 * (t[k] ?? 0) / n).toFixed(1).padStart(5);
+    if ((story === 0.7) || accept === 0.6) console.log(`  accept ${accept} story ${story}: right ${f("right")} first ${f("first")} offered ${f("offered")} asked ${f("asked")} part ${f("part")} silent ${f("silent")} wrong ${f("wrong")} | story asked ${(100 * storyAsked / storyN).toFixed(0)} made fact ${(100 * storyWrong / storyN).toFixed(1)}`);
+  }
+}
+export function decide(o: LineOptions, p: number[], accept: number, story: number): string {
+  const open = typeof o.line.expect === "string" && o.line.expect !== "story";
+  const order = o.options.map((_, i) => i).sort((a, b) => p[b]! - p[a]!);
+  const none = o.options.findIndex((x) => x.facts.length === 0 && x.verdict !== "asked");
+  const ps = p[none] ?? 0;
+  if (ps >= story) return o.line.expect === "story" ? "right" : open ? "silent" : o.options[none]!.verdict === "right" ? "right" : "silent";
+  const top = order[0]!;
+  const topFact = order.find((i) => o.options[i]!.facts.length > 0);
+  if (topFact !== undefined && topFact === top && p[top]! >= accept) {
+    const v = o.options[top]!.verdict; return v === "none" ? "silent" : v === "nothing" ? "right" : open ? "part" : v;
+  }
+  if (open) return "right";
+  const facts = order.filter((i) => o.options[i]!.facts.length > 0);
+  const at = facts.findIndex((i) => o.options[i]!.verdict === "right");
+  if (o.line.expect === "story") return "asked";
+  if (o.options[none]?.verdict === "right") return "asked";
+  return at === 0 ? "first" : at > 0 && at < 3 ? "offered" : "asked";
+}
+report("learn, left out", rows);
+if (process.argv[2] === "-v") {
+  const fails: string[] = [];
+  for (const { o, p, where } of rows) {
+    const top = p.indexOf(Math.max(...p));
+    const opt = o.options[top]!;
+    if (opt.verdict === "right") continue;
+    const why: string[] = []; if (opt.verdict !== "asked") verdictOf(o.line, opt.facts, where, why);
+    const has = o.options.some(({ verdict }) => verdict === "right") ? "ranked" : "NOT AMONG";
+    fails.push(`${opt.verdict.padEnd(6)} ${p[top]!.toFixed(2)} ${has.padEnd(9)} ${o.line.text}\n     want ${JSON.stringify(o.line.expect)}\n     got  ${JSON.stringify(opt.facts.map((f) => Object.fromEntries(Object.entries(f).filter(([k, v]) => v !== undefined && k !== "what"))))}  [${why.join("; ")}]`);
+  }
+  writeFileSync("/tmp/fails.txt", fails.join("\n"));
+}
+const folder = process.argv[3];
+if (folder !== undefined) {
+  const other = folder.endsWith(".json") ? JSON.parse(readFileSync(folder, "utf8")) : readCorpora(folder);
+  const g = gardensOf(other);
+  const weights = learnOpinion(lined);
+  const w = learnChoice(out.map(({ o }) => o));
+  const r: Row[] = other.lines.map((line: never) => { const where = g.get((line as { gardener: string }).gardener)!; const o = optionsOf(line, where, weights); return { o, where, p: probs(o, w) }; });
+  report(folder, r);
+}
+{
+  const causes = new Map<string, string[]>();
+  for (const { o, where } of rows) {
+    if (typeof o.line.expect === "string" || o.options.some(({ verdict }) => verdict === "right")) continue;
+    let best: string[] | undefined;
+    for (const opt of o.options) { if (opt.verdict === "asked") continue; const why: string[] = []; const v = verdictOf(o.line, opt.facts, where, why); if (v === "none") why.push("no candidate", "x", "y"); if (best === undefined || why.length < best.length) best = why; }
+    for (const w of best ?? []) { const key = w.replace(/ -?[\d.]+/g, " #").replace(/(variety|crop|cause|extra|bed|to) .* (for) .*/, "$1 … for …").replace(/extra (\S+) .*/, "extra $1"); causes.set(key, [...(causes.get(key) ?? []), o.line.text]); }
+  }
+  const l = [...causes].sort((a, b) => b[1].length - a[1].length);
+  let s = ""; for (const [k, t] of l) s += `${t.length}  ${k}\n` + t.slice(0, 40).map((x) => `        ${x.slice(0, 170)}\n`).join("");
+  writeFileSync("/tmp/causes.txt", s); console.log(l.slice(0, 45).map(([k, t]) => `${t.length} ${k}`).join("\n"));
+}

@@ -1,0 +1,143 @@
+/** All mentions of a line, in any order. Names are found first and nothing reaches into one: "6 January King" is no date. */
+import type { Day } from "../../model.ts";
+import { isCapital, type Word } from "../line-words.ts";
+import type { Names } from "../names.ts";
+import type { UnitSystem } from "../units.ts";
+import { amountMention } from "./amounts.ts";
+import { cuesAt } from "./cues.ts";
+import { dayAt } from "./days.ts";
+import { lemmasFrom } from "./lemmas.ts";
+import type { BedMention, Mention, VerbMention } from "./mention.ts";
+import { joinPlants, ownPlantAt, tablePlantAt } from "./plants.ts";
+import { causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
+
+export interface FindContext {
+  readonly names: Names;
+  readonly noteDay: Day;
+  readonly system: UnitSystem;
+  /** "7/20" is the 20th of July. */
+  readonly monthFirst: boolean;
+}
+
+export function findMentions(words: readonly Word[], context: FindContext): readonly Mention[] {
+  const taken = new Uint8Array(words.length);
+  const found: Mention[] = [];
+  const keep = (mention: Mention) => {
+    found.push(mention);
+    taken.fill(1, mention.from, mention.end);
+  };
+  const free = (at: number, end: number) => {
+    for (let other = at; other < end; other++) if (taken[other] === 1) return false;
+    return true;
+  };
+  for (let at = 0; at < words.length; at++) {
+    if (taken[at] === 1 || words[at]?.kind === "mark") continue;
+    const name = nameAt(words, at, context);
+    if (name !== undefined) {
+      keep(name);
+      at = name.end - 1;
+    }
+  }
+  for (let at = 0; at < words.length; at++) {
+    if (taken[at] === 1) continue;
+    const day = dayAt(words, at, context.noteDay, context.monthFirst);
+    if (day !== undefined && free(at, day.end)) keep({ type: "day", from: at, end: day.end, day: day.day });
+  }
+  for (let at = 0; at < words.length; at++) {
+    if (taken[at] === 1) continue;
+    const amount = amountMention(words, at, context.system);
+    if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
+  }
+  const verbs = verbsOf(words, taken);
+  for (const verb of verbs) keep(verb);
+  for (let at = 0; at < words.length; at++) {
+    if (taken[at] === 1) continue;
+    const gear = gearAt(words, at);
+    if (gear !== undefined && free(at, gear.end)) {
+      keep({ type: "gear", from: at, end: gear.end, text: textOf(words, at, gear.end) });
+      continue;
+    }
+  }
+  for (let at = 0; at < words.length; at++) {
+    const stand = standAt(words, at);
+    if (stand !== undefined) found.push({ type: "stand", from: at, end: stand.end, nursery: stand.nursery });
+    for (const cue of cuesAt(words, at)) found.push({ type: "cue", from: at, end: cue.end, is: cue.is });
+  }
+  return joinPlants(words, found, context.names);
+}
+
+function nameAt(words: readonly Word[], at: number, { names }: FindContext): Mention | undefined {
+  const bed = bedAt(words, at, names);
+  const own = ownPlantAt(words, at, names);
+  const gear = names.at("gear", words, at);
+  const cause = causeAt(words, at);
+  const table = tablePlantAt(words, at, names);
+  const candidates: Mention[] = [];
+  if (bed !== undefined) candidates.push(bed);
+  if (own !== undefined) candidates.push(own);
+  if (cause !== undefined)
+    candidates.push({ type: "cause", from: at, end: cause.end, text: textOf(words, at, cause.end), of: cause.of });
+  if (table !== undefined) candidates.push(table);
+  if (gear !== undefined)
+    candidates.push({ type: "gear", from: at, end: gear.end, id: gear.id, text: textOf(words, at, gear.end) });
+  let best: Mention | undefined;
+  for (const one of candidates) if (best === undefined || one.end > best.end) best = one;
+  return best;
+}
+
+/** A bed of one ordinary word ("Fence") is meant by it in small letters only where a place stands. */
+function bedAt(words: readonly Word[], at: number, names: Names): BedMention | undefined {
+  const bed = names.at("bed", words, at);
+  const word = words[at];
+  if (bed === undefined || word === undefined) return undefined;
+  const before = words[at - 1]?.lower === "the" ? words[at - 2] : words[at - 1];
+  const lead = before?.lower ?? "";
+  const placed = /^(?:in|into|to|from|at|on|onto|of|under|by|along|and|off|inside|outside|over|→)$/.test(lead);
+  if (bed.end === at + 1 && word.kind === "word" && isOrdinary(word.lower) && !isCapital(word) && !placed) return undefined;
+  const role = /^(?:to|into|onto|→)$/.test(lead) ? "to" : /^(?:from|off)$/.test(lead) || (lead === "of" && words[at - 2]?.lower === "out") ? "from" : "in";
+  return { type: "bed", from: at, end: bed.end, id: bed.id, role };
+}
+
+/** Forms of verbs, the longest first; a base form that is a noun as well counts less where no verb stands. */
+function verbsOf(words: readonly Word[], taken: Uint8Array): VerbMention[] {
+  const verbs: VerbMention[] = [];
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at];
+    if (word === undefined || word.kind === "mark" || taken[at] === 1) continue;
+    for (const lemma of lemmasFrom(word.lower)) {
+      const end = endOf(words, at, lemma.words, taken);
+      if (end === undefined) continue;
+      verbs.push({ type: "verb", from: at, end, kinds: lemma.kinds, weak: lemma.bare && !verbStands(words, at) });
+      at = end - 1;
+      break;
+    }
+  }
+  return verbs;
+}
+
+function endOf(words: readonly Word[], at: number, form: readonly string[], taken: Uint8Array): number | undefined {
+  let word = at;
+  for (const [index, part] of form.entries()) {
+    if (index > 0 && words[word]?.text === "-") word += 1;
+    if (words[word]?.lower !== part || taken[word] === 1) return undefined;
+    word += 1;
+  }
+  return word;
+}
+
+const beforeVerb = /^(?:i|we|they|he|she|you|to|and|then|just|also|&|will|must|should|did|have|has|had|got|been|now|finally|today)$/;
+
+function verbStands(words: readonly Word[], at: number): boolean {
+  const before = words[at - 1];
+  return before === undefined || /^[.!?;:,\])–—-]$/.test(before.text) || beforeVerb.test(before.lower);
+}
+
+export function textOf(words: readonly Word[], from: number, end: number): string {
+  let out = "";
+  for (let at = from; at < end; at++) {
+    const word = words[at];
+    if (word === undefined) continue;
+    out += at > from && words[at - 1]?.end !== word.start ? ` ${word.text}` : word.text;
+  }
+  return out;
+}

@@ -1,0 +1,246 @@
+/** One clause and one kind of event: the facts that the clause's mentions make when it is taken to tell of that kind. */
+import type { Day, EventKind } from "../../model.ts";
+import { dueDay } from "../due-day.ts";
+import type { Word } from "../line-words.ts";
+import type { Clause } from "./clauses.ts";
+import type { Fact } from "./fact.ts";
+import { textOf } from "./find-mentions.ts";
+import type { AmountMention, AmountUse, BedMention, CauseMention, DayMention, Mention, PlantMention } from "./mention.ts";
+
+export interface FrameContext {
+  readonly words: readonly Word[];
+  readonly text: string;
+  readonly noteDay: Day;
+  readonly southern: boolean;
+  /** Beds of the note. */
+  readonly beds: readonly string[];
+  /** Of the whole line. */
+  readonly all: readonly Mention[];
+}
+
+export interface Framed {
+  readonly facts: readonly Fact[];
+  /** Plants of another clause were taken. */
+  readonly borrowed: boolean;
+  /** Mentions that became part of a fact. */
+  readonly used: ReadonlySet<Mention>;
+}
+
+/** Kinds that make no sense without a plant. */
+export const needsPlant = new Set<EventKind>([
+  "sowed", "planted", "potted on", "up", "flowered", "fruited", "thinned", "came back", "volunteer", "saved seed", "moved", "cleared",
+]);
+/** Kinds told of the clause as a whole, with the plants in it. */
+const saidKinds = new Set<EventKind>(["did", "to do", "done", "promised", "asked", "plan", "doing", "put up", "took down", "acquired"]);
+const oneFact = new Set<EventKind>(["to do", "done", "promised", "asked", "soil test"]);
+const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away", "sold", "acquired", "preserved", "to do", "promised", "asked", "plan", "saved seed"]);
+
+const usable: Readonly<Partial<Record<EventKind, readonly AmountUse[]>>> = {
+  picked: ["count", "pieces", "mass", "volume", "share"],
+  preserved: ["vessel", "volume", "mass", "pieces", "count"],
+  "gave away": ["count", "pieces", "mass", "volume", "vessel"],
+  sold: ["count", "pieces", "mass", "volume", "vessel"],
+  acquired: ["count", "pieces", "mass", "vessel", "volume"],
+  "saved seed": ["mass", "count", "pieces", "vessel", "volume"],
+  measured: ["length", "temperature", "mass", "spacing"],
+  thinned: ["count"],
+  fruited: ["count", "pieces"],
+  flowered: [],
+  did: ["count"],
+  "to do": ["count"],
+  promised: ["count", "mass", "vessel", "pieces", "volume"],
+  plan: ["count"],
+};
+const plain: readonly AmountUse[] = ["count", "pieces", "share"];
+
+export function frame(kind: EventKind, clause: Clause, before: readonly PlantMention[], context: FrameContext): Framed | undefined {
+  const own = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
+  const borrowed = own.length === 0 && before.length > 0;
+  const plants = own.length > 0 ? own : before;
+  if (plants.length === 0 && needsPlant.has(kind) && kind !== "cleared" && kind !== "moved") return undefined;
+  const used = new Set<Mention>(plants);
+  const shared = sharedFacts(kind, clause, context, used);
+  if (kind === "soil test") return { facts: soilFacts(clause, shared, context, used), borrowed: false, used };
+  if (kind === "measured" && plants.length === 0) {
+    const temperature = clause.mentions.find((one): one is AmountMention => one.type === "amount" && one.use === "temperature");
+    if (temperature !== undefined) used.add(temperature);
+    return temperature === undefined ? undefined : { facts: [{ kind, ...shared, celsius: temperature.value }], borrowed: false, used };
+  }
+  const uses = usable[kind] ?? plain;
+  const amounts = clause.mentions.filter((one): one is AmountMention => one.type === "amount" && uses.includes(one.use));
+  if (oneFact.has(kind)) {
+    const [first] = plants;
+    const counted = amounts.length === 1 && kind === "promised" ? amountFacts(kind, amounts) : {};
+    return { facts: [{ kind, ...shared, ...nameOf(first), ...counted }], borrowed, used };
+  }
+  if (plants.length === 0) {
+    for (const one of amounts) used.add(one);
+    const loose = kind === "did" || kind === "put up" || kind === "took down" ? {} : amountFacts(kind, amounts.slice(0, 1));
+    return { facts: [{ kind, ...shared, ...loose }], borrowed: false, used };
+  }
+  const given = borrowed ? new Map<PlantMention, AmountMention[]>() : shareOut(plants, amounts, context.words);
+  if (borrowed && amounts.length > 0 && plants[0] !== undefined) given.set(plants[0], amounts.slice(0, 1));
+  for (const list of given.values()) for (const one of list) used.add(one);
+  const days = clause.mentions.filter((one): one is DayMention => one.type === "day");
+  const [only] = plants;
+  if (kind === "picked" && plants.length === 1 && only !== undefined && days.length >= 1) {
+    // "600 g today and 450 g on Thursday": each amount has its day.
+    const masses = (given.get(only) ?? []).filter(({ use }) => use === "mass" || use === "pieces");
+    if (masses.length > 1 && masses.every(({ use }) => use === masses[0]?.use) && days.length === masses.length)
+      return {
+        facts: masses.map((one, index) => ({ kind, ...shared, day: dayOf(days[index], context), ...nameOf(only), ...amountFacts(kind, [one]) })),
+        borrowed,
+        used,
+      };
+  }
+  const facts = plants.map((one) => ({ kind, ...shared, ...nameOf(one), ...amountFacts(kind, given.get(one) ?? []) }));
+  return { facts: withoutHead(facts), borrowed, used };
+}
+
+/** "6 tomatoes: 4 Sungold and 2 Krim" counts the tomatoes once. */
+function withoutHead(facts: readonly Fact[]): readonly Fact[] {
+  const [first, ...rest] = facts;
+  if (first === undefined || first.variety !== undefined || first.title !== undefined || rest.length === 0) return facts;
+  const ofIt = rest.filter((one) => (one.variety ?? one.title) !== undefined && one.crop === first.crop);
+  const sum = ofIt.reduce((total, one) => total + (one.count?.value ?? Number.NaN), 0);
+  return ofIt.length === rest.length && (first.count === undefined || first.count.value === sum) ? rest : facts;
+}
+
+function nameOf(plant: PlantMention | undefined): Partial<Fact> {
+  return plant === undefined ? {} : { variety: plant.variety, title: plant.variety === undefined ? plant.title : undefined, crop: plant.crop };
+}
+
+function dayOf(day: DayMention | undefined, { noteDay }: FrameContext): Day | undefined {
+  return day === undefined || day.day === noteDay ? undefined : day.day;
+}
+
+/** What holds for every plant of the clause: bed, day, cause, where it stands, what was said. */
+function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, used: Set<Mention>): Partial<Fact> {
+  const facts: { -readonly [Key in keyof Fact]?: Fact[Key] } = {};
+  const inClause = clause.mentions.filter((one): one is BedMention => one.type === "bed");
+  const inLine = context.all.filter((one): one is BedMention => one.type === "bed");
+  const beds = inClause.length > 0 ? inClause : inLine.length === 1 ? inLine : [];
+  for (const bed of beds) used.add(bed);
+  if (kind === "moved") {
+    const to = beds.find(({ role }) => role === "to") ?? (beds.length === 2 ? beds[1] : beds.find(({ role }) => role === "in"));
+    facts.toBed = to?.id;
+    facts.bed = beds.find((bed) => bed !== to)?.id ?? context.beds[0];
+  } else {
+    facts.bed = beds[0]?.id ?? (bedOnlyWhenSaid.has(kind) || context.beds.length !== 1 ? undefined : context.beds[0]);
+  }
+  const [day] = clause.mentions.filter((one): one is DayMention => one.type === "day");
+  const lineDays = context.all.filter((one): one is DayMention => one.type === "day");
+  const told = day ?? (lineDays.length === 1 ? lineDays[0] : undefined);
+  if (told !== undefined && kind !== "to do" && kind !== "promised" && kind !== "plan") {
+    used.add(told);
+    if (told.day <= context.noteDay) facts.day = dayOf(told, context);
+  }
+  if (kind === "to do" || kind === "promised" || kind === "plan") {
+    facts.due = dueDay(context.text, context.noteDay, context.southern)?.day ?? (told !== undefined && told.day > context.noteDay ? told.day : undefined);
+    if (told !== undefined) used.add(told);
+  }
+  if (kind === "sowed") facts.nursery = stands(clause, context, used, beds.length > 0);
+  if (kind === "trouble" || kind === "lost" || kind === "cured") {
+    const cause = clause.mentions.find((one): one is CauseMention => one.type === "cause") ?? context.all.find((one): one is CauseMention => one.type === "cause");
+    if (cause !== undefined) used.add(cause);
+    facts.cause = cause?.text ?? symptomOf(kind, clause, context);
+  }
+  const gear = clause.mentions.find((one) => one.type === "gear");
+  if (gear?.type === "gear" && (kind === "put up" || kind === "took down")) {
+    facts.gear = gear.id;
+    used.add(gear);
+  }
+  if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end);
+  const spacing = clause.mentions.find((one) => one.type === "amount" && one.use === "spacing");
+  if (spacing?.type === "amount" && (kind === "planted" || kind === "sowed" || kind === "thinned")) {
+    facts.spacingCm = spacing.value;
+    used.add(spacing);
+  }
+  return facts;
+}
+
+/** Trouble without a pest is named by its sign. */
+function symptomOf(kind: EventKind, clause: Clause, context: FrameContext): string | undefined {
+  if (kind !== "trouble") return undefined;
+  const said = textOf(context.words, clause.from, clause.end).toLowerCase();
+  if (/\b(?:bolt(?:ed|ing)?|to seed)\b/.test(said)) return "bolting";
+  if (/\bsplit(?:ting)?\b|\bcrack(?:ed|ing)\b/.test(said)) return "splitting";
+  if (/\byellow(?:ing|ed)?\b/.test(said)) return "yellowing";
+  if (/\bwilt(?:ed|ing)?\b/.test(said)) return "wilting";
+  if (/\brot(?:ted|ting)?\b/.test(said)) return "rot";
+  if (/\bdamp(?:ed|ing) off\b/.test(said)) return "damping off";
+  if (/\bfrosted|froze|frozen|frost\b/.test(said)) return "frost";
+  if (/\bscorch(?:ed)?|sunburn(?:t|ed)?|sunscald\b/.test(said)) return "scorch";
+  if (/\bmould(?:y)?|mold(?:y)?\b/.test(said)) return "mould";
+  if (/\bholes?\b/.test(said)) return "holes";
+  return undefined;
+}
+
+/** Indoors or in the ground: what the line says, else whether it has a bed. Undefined is "in the bed". */
+function stands(clause: Clause, context: FrameContext, used: Set<Mention>, named: boolean): boolean | undefined {
+  const cues = [...clause.mentions, ...context.all].filter((one) => one.type === "stand");
+  for (const one of cues) used.add(one);
+  if (cues.some((one) => one.type === "stand" && one.nursery)) return true;
+  if (cues.length > 0 || named) return undefined;
+  return context.beds.length === 0 ? true : undefined;
+}
+
+function soilFacts(clause: Clause, shared: Partial<Fact>, context: FrameContext, used: Set<Mention>): Fact[] {
+  const values = clause.mentions.filter(
+    (one): one is AmountMention => one.type === "amount" && (one.use === "ph" || ((one.use === "label" || one.use === "count") && one.value >= 3.5 && one.value <= 9.5)),
+  );
+  const beds = clause.mentions.filter((one): one is BedMention => one.type === "bed");
+  for (const one of [...values, ...beds]) used.add(one);
+  if (values.length > 1 && beds.length === values.length)
+    return values.map((one, index) => ({ kind: "soil test", ...shared, bed: beds[index]?.id, ph: one.value }));
+  void context;
+  return [{ kind: "soil test", ...shared, ph: values[0]?.value }];
+}
+
+/** Which amount is of which plant: numbers stand all before their names or all behind them. */
+function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMention[], words: readonly Word[]): Map<PlantMention, AmountMention[]> {
+  const given = new Map<PlantMention, AmountMention[]>(plants.map((one) => [one, []]));
+  const [only, second] = plants;
+  if (only === undefined) return given;
+  const each = amounts.find((one) => one.each === true);
+  if (second === undefined) {
+    given.set(only, [...amounts]);
+    return given;
+  }
+  if (each !== undefined && amounts.length === 1) {
+    for (const one of plants) given.set(one, [each]);
+    return given;
+  }
+  const first = amounts[0];
+  const leads = first !== undefined && first.from < only.from;
+  for (const amount of amounts) {
+    const after = plants.find((one) => one.from >= amount.end);
+    const before = plants.findLast((one) => one.end <= amount.from);
+    const near = (one: PlantMention | undefined, gap: number) => one !== undefined && gap <= 4;
+    const gapAfter = after === undefined ? 99 : after.from - amount.end;
+    const gapBefore = before === undefined ? 99 : amount.from - before.end;
+    const whose = leads ? (near(after, gapAfter) ? after : before) : near(before, gapBefore) ? before : after;
+    if (whose !== undefined) given.get(whose)?.push(amount);
+  }
+  void words;
+  return given;
+}
+
+/** The amounts of one plant as facts; of two of a sort the first counts. */
+function amountFacts(kind: EventKind, amounts: readonly AmountMention[]): Partial<Fact> {
+  const facts: { -readonly [Key in keyof Fact]?: Fact[Key] } = {};
+  for (const one of amounts) {
+    if (one.use === "mass") facts.grams ??= one.value;
+    else if (one.use === "volume") {
+      if (kind === "preserved" && /^(?:pints?|quarts?|gallons?|cups?)$/.test(one.noun ?? "")) facts.litres ??= one.value;
+      else facts.litres ??= one.value;
+    } else if (one.use === "length" || (one.use === "spacing" && kind === "measured")) facts.heightCm ??= one.value;
+    else if (one.use === "temperature") facts.celsius ??= one.value;
+    else if (facts.count === undefined || (kind === "preserved" && one.use === "vessel")) {
+      facts.count = { value: one.value, approx: one.approx === true, ...(one.upTo === undefined ? {} : { upTo: one.upTo }) };
+      facts.unit = one.use === "pieces" && (kind === "picked" || kind === "gave away" || kind === "sold" || kind === "saved seed" || kind === "preserved") ? one.unit : undefined;
+    }
+  }
+  if (facts.count !== undefined && !Number.isInteger(facts.count.value) && kind !== "picked") facts.count = undefined;
+  return facts;
+}

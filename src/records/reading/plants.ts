@@ -1,0 +1,259 @@
+/**
+ * Plants in a line. A person's own names come first, then cultivars and crop words of the tables, then names known only by how
+ * they are written. The last noun heads the name: "Cherry Belle radishes" and "Apple Green tomato" are radishes and a tomato.
+ */
+import { monthNumber, weekdayNumber } from "../../calendar.ts";
+import { isCapital, type Word } from "../line-words.ts";
+import type { Names } from "../names.ts";
+import { lemmasFrom } from "./lemmas.ts";
+import type { Mention, PlantMention } from "./mention.ts";
+import { cultivarAt, isOrdinary, isPerson, slangAt } from "./vocabulary.ts";
+
+/** After a crop word these make it something else: "tomato feed", "bean poles", "onion bed", "apple pie". */
+const notThePlant =
+  /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|cage|cages|pole|poles|net|nets|netting|stake|stakes|support|supports|trellis|pie|crumble|curry|soup|sauce|juice|cake|bread|salad|dinner|stew|chips|festival|show|shed|house|tunnel|bag|bags|trench|patch|bed|beds|soil|compost|man|lady|shop|water|tea|oil|wine|collars|wigwams?|sticks?|canes?|string|strings|cloth|jam|jelly|chutney|pickle|passata|ketchup)$/;
+const stillThePlant = /^(?:sauce|juice|jam|jelly|chutney|pickle|passata|ketchup|soup|curry|salad|patch|cake|pie|crumble|wine|trench|bed|beds|canes?)$/;
+
+export function ownPlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
+  const variety = names.at("variety", words, at);
+  if (variety !== undefined) return plant("own", at, variety.end, { variety: variety.id, crop: names.cropOf(variety.id) });
+  const word = words[at];
+  if (word === undefined || word.kind !== "word" || word.lower.length < 4 || isOrdinary(word.lower)) return undefined;
+  const short = names.varietyWithWord(word.key);
+  return short === undefined ? undefined : plant("own", at, at + 1, { variety: short, crop: names.cropOf(short) });
+}
+
+export function tablePlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
+  const crop = words[at]?.lower === "tom" ? undefined : names.at("crop", words, at);
+  const cultivar = cultivarAt(words, at);
+  if (cultivar !== undefined && cultivar.end > (crop?.end ?? at)) {
+    const [first] = cultivar.options;
+    if (first !== undefined && (!first.weak || mayBeName(words, at, cultivar.end)))
+      return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
+  }
+  if (crop !== undefined) {
+    const next = words[crop.end]?.lower ?? "";
+    if (notThePlant.test(next) && !stillThePlant.test(next)) return undefined;
+    return plant("crop", at, crop.end, { crop: crop.id });
+  }
+  const slang = slangAt(words, at);
+  if (slang !== undefined && (!slang.weak || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.crop });
+  return undefined;
+}
+
+export interface TablePlant extends PlantMention {
+  /** Crops that have a cultivar of this name. */
+  readonly options?: readonly { readonly crop: string; readonly title: string }[] | undefined;
+}
+
+function plant(
+  basis: PlantMention["basis"],
+  from: number,
+  end: number,
+  more: Partial<TablePlant>,
+): TablePlant {
+  return { type: "plant", basis, from, end, ...more };
+}
+
+/** A name that is an ordinary word as well: written with a capital where none is due, or beside a number. */
+function mayBeName(words: readonly Word[], at: number, end: number): boolean {
+  const first = words[at];
+  if (first === undefined) return false;
+  const several = end - at > 1 && words.slice(at, end).every((word) => word.kind !== "word" || isCapital(word));
+  return several || (isCapital(first) && !opensSentence(words, at)) || beside(words, at, end);
+}
+
+function beside(words: readonly Word[], at: number, end: number): boolean {
+  const before = words[at - 1];
+  const after = words[end];
+  return before?.kind === "number" || after?.kind === "number" || /^(?:of|the|my|our|more|some)$/.test(before?.lower ?? "");
+}
+
+export function opensSentence(words: readonly Word[], at: number): boolean {
+  const before = words[at - 1];
+  return before === undefined || /^[.!?:•|–—-]$/.test(before.text);
+}
+
+/** Words that are written with a capital and name no plant. */
+function isOther(word: Word): boolean {
+  return (
+    isOrdinary(word.lower) ||
+    isPerson(word.lower) ||
+    monthNumber(word.lower) !== undefined ||
+    weekdayNumber(word.lower) !== undefined ||
+    lemmasFrom(word.lower).some(({ words }) => words.length === 1) ||
+    word.lower.length < 3 ||
+    /^[A-Z]{1,3}$/.test(word.text)
+  );
+}
+
+/**
+ * Joins what belongs together and adds names that only their writing tells: capitals before or behind a crop word, in
+ * quotation marks, or beside a number.
+ */
+export function joinPlants(words: readonly Word[], found: readonly Mention[], names: Names): Mention[] {
+  const covered = new Map<number, Mention>();
+  for (const mention of found) for (let at = mention.from; at < mention.end; at++) if (mention.type !== "cue") covered.set(at, mention);
+  const plants = found.filter((mention): mention is TablePlant => mention.type === "plant");
+  const others = found.filter((mention) => mention.type !== "plant");
+  const free = (at: number) => !covered.has(at) && words[at]?.kind === "word";
+  const named = withGuesses(words, plants, free, names);
+  return [...others, ...withCrops(words, named, names)].sort((a, b) => a.from - b.from || b.end - a.end);
+}
+
+/** A run of capitals that no table knows, from or up to a word. */
+function capitalsFrom(words: readonly Word[], at: number, free: (at: number) => boolean): number {
+  let end = at;
+  while (end < at + 4) {
+    const word = words[end];
+    if (word === undefined || !free(end)) break;
+    const joint = end > at && /^(?:of|de|di|da|du|la|le|the|van|von|y)$/.test(word.lower) && words[end + 1] !== undefined && isCapital(words[end + 1] as Word);
+    if (!joint && (!isCapital(word) || (end === at && isOther(word)) || monthNumber(word.lower) !== undefined)) break;
+    end += 1;
+  }
+  return end;
+}
+
+function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free: (at: number) => boolean, names: Names): TablePlant[] {
+  const all: TablePlant[] = [];
+  const taken = new Set<number>();
+  for (const one of plants) {
+    if (one.basis !== "crop") {
+      all.push(one);
+      continue;
+    }
+    // "Cherry Belle radishes", "norland potatoes"
+    let from = one.from;
+    while (from > 0 && from > one.from - 4) {
+      const word = words[from - 1];
+      if (word === undefined || !free(from - 1) || taken.has(from - 1)) break;
+      const capital = isCapital(word) && !/^[A-Z]{2,3}$/.test(word.text);
+      const known = isOther(word);
+      const opens = opensSentence(words, from - 1);
+      if (capital && !(opens && known) && !(known && from === one.from && lemmasFrom(word.lower).length > 0)) from -= 1;
+      else break;
+    }
+    while (from < one.from && isOther(words[from] as Word) && !isCapital(words[from + 1] ?? (words[from] as Word))) from += 1;
+    if (from === one.from) {
+      const word = words[from - 1];
+      const lowerName = word !== undefined && free(from - 1) && !isCapital(word) && word.lower.length > 4 && !isOther(word) && !/(?:ed|ing|ly|ish|y|s)$/.test(word.lower);
+      if (lowerName) from -= 1;
+    }
+    const title = from < one.from ? text(words, from, one.from) : undefined;
+    if (title !== undefined && !isOnlyDescribing(words, from, one.from)) {
+      for (let at = from; at < one.from; at++) taken.add(at);
+      all.push({ type: "plant", basis: "guess", from, end: one.end, title, crop: one.crop });
+    } else all.push(one);
+  }
+  for (let at = 0; at < words.length; at++) {
+    if (!free(at) || taken.has(at)) continue;
+    const end = capitalsFrom(words, at, (other) => free(other) && !taken.has(other));
+    if (end === at) continue;
+    if (hasEvidence(words, at, end, all)) {
+      const known = names.at("variety", words, at);
+      if (known === undefined) {
+        all.push({ type: "plant", basis: "guess", from: at, end, title: text(words, at, end) });
+        for (let other = at; other < end; other++) taken.add(other);
+      }
+    }
+    at = end - 1;
+  }
+  return all.sort((a, b) => a.from - b.from);
+}
+
+const colours = /^(?:red|green|white|black|purple|yellow|pink|orange|blue|big|small|little|new|old|first|last|early|late|more|fresh|young|baby|sweet|cherry|french|winter|summer|spring|autumn|mixed|dwarf|climbing|some|the|my|our|frozen|dried|ripe|giant)$/;
+function isOnlyDescribing(words: readonly Word[], from: number, end: number): boolean {
+  return words.slice(from, end).every(({ lower }) => colours.test(lower));
+}
+
+/** A number before or behind it, a list of plants around it, quotation marks, or a colon at the head of the line. */
+function hasEvidence(words: readonly Word[], from: number, end: number, plants: readonly PlantMention[]): boolean {
+  const before = words[from - 1];
+  const after = words[end];
+  if (before !== undefined && /^['‘"“]$/.test(before.text)) return true;
+  const counted = before?.kind === "number" || (after?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
+  if (counted && !isPlace(before)) return true;
+  if (from === 0 && /^[:–—-]$/.test(after?.text ?? "") && words[end + 1]?.kind === "number") return true;
+  if (/^(?:and|&|,|\/|\+)$/.test(before?.lower ?? "")) return plants.some((one) => one.end === from - 1 && one.basis !== "crop");
+  return /^(?:and|&|,)$/.test(after?.lower ?? "") && plants.some((one) => one.from === end + 1 && one.basis !== "crop");
+}
+
+function isPlace(before: Word | undefined): boolean {
+  return /^(?:in|at|from|to|near|of|st)$/.test(before?.lower ?? "");
+}
+
+function text(words: readonly Word[], from: number, end: number): string {
+  let out = "";
+  for (let at = from; at < end; at++) {
+    const word = words[at];
+    if (word === undefined) continue;
+    out += at > from && words[at - 1]?.end !== word.start ? ` ${word.text}` : word.text;
+  }
+  return out;
+}
+
+/** "leek (Musselburgh)", "beans: Provider", "Musselburgh leeks": one plant; a crop said before a list is that of the list. */
+function withCrops(words: readonly Word[], plants: readonly TablePlant[], names: Names): PlantMention[] {
+  const out: TablePlant[] = [];
+  let head: { readonly crop: string; readonly end: number } | undefined;
+  for (let index = 0; index < plants.length; index++) {
+    const one = plants[index] as TablePlant;
+    const next = plants[index + 1];
+    const gap = next === undefined ? undefined : between(words, one.end, next.from);
+    if (one.basis !== "crop" && next?.basis === "crop" && gap === "" && fits(one, next.crop, names)) {
+      out.push(ofCrop({ ...one, end: next.end }, next.crop, names));
+      index += 1;
+      continue;
+    }
+    if (one.basis === "crop" && next !== undefined && next.basis !== "crop" && gap !== undefined && /^(?:|[:(,‘'"“–—-]|[:,] ?['‘"“])$/.test(gap) && fits(next, one.crop, names)) {
+      // "toms, Krim": the crop heads the variety, and the ones behind it.
+      if (gap === "," && counted(words, one)) {
+        out.push(one);
+        continue;
+      }
+      head = { crop: one.crop as string, end: next.end };
+      out.push(ofCrop({ ...next, from: one.from }, one.crop, names));
+      index += 1;
+      continue;
+    }
+    if (one.basis === "crop") {
+      const colon = /^[:(]$/.test(words[one.end]?.text ?? "");
+      head = { crop: one.crop as string, end: one.end };
+      const heads = next !== undefined && colon && plants.slice(index + 1).some((other) => other.basis !== "crop" && fits(other, one.crop, names));
+      if (heads) continue;
+      out.push(one);
+      continue;
+    }
+    const lineCrop = head?.crop ?? plants.slice(index + 1).find(({ basis }) => basis === "crop")?.crop;
+    out.push(one.crop === undefined || (one.options?.length ?? 0) > 1 ? ofCrop(one, fits(one, lineCrop, names) ? lineCrop : undefined, names) : one);
+  }
+  return out;
+}
+
+function counted(words: readonly Word[], one: PlantMention): boolean {
+  return words[one.from - 1]?.kind === "number";
+}
+
+function between(words: readonly Word[], from: number, to: number): string {
+  return words
+    .slice(from, to)
+    .map(({ text: part }) => part)
+    .join(" ");
+}
+
+function fits(one: TablePlant, crop: string | undefined, names: Names): boolean {
+  if (crop === undefined) return false;
+  const own = one.variety === undefined ? one.crop : names.cropOf(one.variety);
+  if (one.options !== undefined) return one.options.some((option) => sameKind(option.crop, crop, names));
+  return own === undefined || sameKind(own, crop, names);
+}
+
+function sameKind(a: string, b: string, names: Names): boolean {
+  return a === b || (names.crop(a)?.family !== undefined && names.crop(a)?.family === names.crop(b)?.family);
+}
+
+function ofCrop(one: TablePlant, crop: string | undefined, names: Names): TablePlant {
+  if (crop === undefined || one.variety !== undefined) return one;
+  const option = one.options?.find((other) => other.crop === crop) ?? one.options?.find((other) => sameKind(other.crop, crop, names));
+  return { ...one, crop: option?.crop ?? (one.basis === "guess" ? crop : (one.crop ?? crop)), title: option?.title ?? one.title };
+}
