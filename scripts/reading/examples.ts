@@ -45,7 +45,7 @@ export interface LineOptions {
 export function eventOf(fact: Fact, names: Names): ReadEvent {
   return {
     kind: fact.kind,
-    crop: fact.crop === undefined ? undefined : (names.crop(fact.crop)?.name ?? fact.crop),
+    crop: fact.crop === undefined ? undefined : (fact.said ?? names.crop(fact.crop)?.name ?? fact.crop),
     variety: fact.variety === undefined ? fact.title : names.title("variety", fact.variety),
     count: fact.count?.value,
     grams: fact.grams,

@@ -50,6 +50,7 @@ function sameCrop(a: string | undefined, b: string | undefined): boolean {
 }
 
 const grams: Readonly<Record<string, number>> = { g: 1, kg: 1000, lb: 453.59237, oz: 28.349523125 };
+const lengths: Readonly<Record<string, number>> = { cm: 1, m: 100, mm: 0.1, in: 2.54, ft: 30.48 };
 const counted = new Set(["sowed", "planted", "lost", "potted on", "moved", "gave away", "up"]);
 
 /** Of a line whose label lists events. `why` takes what is wrong. */
@@ -131,18 +132,24 @@ function judgeAmount(
   bad: (what: string) => void,
   part: (what: string) => void,
 ): void {
-  const [, number, unit = ""] = /^([\d.]+)([a-zA-Z]*)$/.exec(amount) ?? [];
-  const value = Number(number);
+  const parts = [...amount.matchAll(/([\d.]+)\s*([a-zA-Z]*)/g)].map(([, number, of = ""]) => [Number(number), of] as const);
+  const [first] = parts;
+  if (first === undefined) return;
+  const [value, unit] = first;
   const near = (got: number | undefined, want: number, what: string) => {
     if (got === undefined) part(`no ${what}`);
     else if (Math.abs(got - want) > Math.max(0.01 * want, 0.2)) bad(`${what} ${got} for ${want}`);
   };
   const us = garden.units === "us";
-  if (unit in grams) near(event.grams, value * (grams[unit] ?? 0), "weight");
+  const sum = (factors: Readonly<Record<string, number>>) => parts.reduce((total, [number, of]) => total + number * (factors[of] ?? 0), 0);
+  if (unit in grams) near(event.grams, sum(grams), "weight");
   else if (unit === "pint") near(event.litres, value * (us ? 0.473176 : 0.568261), "volume");
   else if (unit === "quart") near(event.litres, value * (us ? 0.946353 : 1.136523), "volume");
   else if (unit === "bushel") near(event.litres, value * (us ? 35.239 : 36.3687), "volume");
-  else if (unit === "cm" || unit === "m") near(event.centimetres, unit === "m" ? value * 100 : value, "length");
+  else if (unit === "peck") near(event.litres, value * 8.80977, "volume");
+  else if (unit === "gallon" || unit === "gal") near(event.litres, value * (us ? 3.785411784 : 4.54609), "volume");
+  else if (unit === "l" || unit === "litre" || unit === "ml") near(event.litres, unit === "ml" ? value / 1000 : value, "volume");
+  else if (unit in lengths) near(event.centimetres, sum(lengths), "length");
   else if (unit === "F") near(event.celsius, (value - 32) / 1.8, "temperature");
   else near(event.count, value, "number");
 }

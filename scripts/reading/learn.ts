@@ -12,7 +12,7 @@ import { type Choice, chooser, type Example, manyLabels } from "./regression.ts"
 export const opinionLabels = [
   "story", "ask", "correction", "renamed", "sowed", "up", "potted on", "planted", "thinned", "did", "flowered", "fruited", "picked", "measured", "soil test", "trouble",
   "cured", "lost", "gave away", "cleared", "moved", "put up", "took down", "to do", "done", "promised", "asked", "saved seed", "acquired", "volunteer", "came back",
-  "doing", "preserved", "sold", "plan",
+  "doing", "preserved", "sold", "plan", "fact",
 ] as const;
 
 /** 1 what the label says, -1 where careful readers may differ, 0 all else. */
@@ -23,6 +23,7 @@ function targetsOf(line: CorpusLine): Int8Array {
     targets[at(line.expect)] = 1;
     return targets;
   }
+  targets[at("fact")] = 1;
   let optional = line.expect.length > 0;
   for (const { kind } of line.expect) {
     const kinds = kindsOf(kind);
@@ -32,7 +33,7 @@ function targetsOf(line: CorpusLine): Int8Array {
       if (label >= 0 && targets[label] !== 1) targets[label] = index === 0 ? 1 : -1;
     }
   }
-  if (optional) targets[at("story")] = -1;
+  if (optional) targets[at("story")] = targets[at("fact")] = -1;
   return targets;
 }
 
@@ -42,7 +43,7 @@ export interface Lined {
 }
 
 /** Weights of the opinion: features that come at least twice; weights under `least` hundredths are dropped. */
-export function learnOpinion(lines: readonly Lined[], { epochs = 12, l2 = 0.0006, least = 12, seen = 2 } = {}): OpinionWeights {
+export function learnOpinion(lines: readonly Lined[], { epochs = 8, l1 = 1.5, l2 = 0.1, least = 5, seen = 3, rate = 3 } = {}): OpinionWeights {
   const texts = lines.flatMap(({ line, where }) => {
     const { find } = contextOf(line, where);
     const words = wordsOf(line.text);
@@ -61,7 +62,7 @@ export function learnOpinion(lines: readonly Lined[], { epochs = 12, l2 = 0.0006
     features: features.map((feature) => index.get(feature)).filter((at) => at !== undefined),
     targets,
   }));
-  const learned = manyLabels(examples, opinionLabels.length, names.length, epochs, l2);
+  const learned = manyLabels(examples, opinionLabels.length, names.length, { epochs, l1, l2, rate });
   const weights: Record<string, number[]> = {};
   for (const [at, name] of names.entries()) {
     const row: number[] = [];

@@ -3,7 +3,8 @@ import { gardensOf, type LineOptions, optionsOf, verdictOf } from "./examples.ts
 import { foldsOf, learnChoice, learnOpinion, type Lined } from "./learn.ts";
 import { readCorpora } from "./corpus.ts";
 import { score } from "./regression.ts";
-import { readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
 
 const learn = readCorpora("tests/corpus/learn");
 const gardens = gardensOf(learn);
@@ -13,7 +14,9 @@ const folds = foldsOf(learn.lines.map(({ gardener }) => gardener), K);
 const t0 = Date.now();
 const out: { fold: number; o: LineOptions; where: Lined["where"] }[] = [];
 for (let k = 0; k < K; k++) {
-  const weights = learnOpinion(lined.filter(({ line }) => folds.get(line.gardener) !== k));
+  const kept = `/tmp/op-${k}.json`;
+  const weights: OpinionWeights = process.argv.includes("-l") || !existsSync(kept) ? learnOpinion(lined.filter(({ line }) => folds.get(line.gardener) !== k)) : JSON.parse(readFileSync(kept, "utf8"));
+  writeFileSync(kept, JSON.stringify(weights));
   for (const one of lined) if (folds.get(one.line.gardener) === k) out.push({ fold: k, o: optionsOf(one.line, one.where, weights), where: one.where });
 }
 console.log("opinions", Date.now() - t0);
@@ -29,6 +32,14 @@ for (let k = 0; k < K; k++) {
   for (const one of out) if (one.fold === k) rows.push({ o: one.o, where: one.where, p: probs(one.o, w) });
 }
 console.log("choices", Date.now() - t0);
+{
+  const facts = rows.filter(({ o }) => typeof o.line.expect !== "string");
+  const able = facts.filter(({ o }) => o.options.some(({ verdict }) => verdict === "right"));
+  const best = (r: Row) => { let b = -1; r.o.options.forEach((x, i) => { if (x.verdict !== "asked" && (b < 0 || r.p[i]! > r.p[b]!)) b = i; }); return b; };
+  const bestFact = (r: Row) => { let b = -1; r.o.options.forEach((x, i) => { if (x.facts.length > 0 && (b < 0 || r.p[i]! > r.p[b]!)) b = i; }); return b; };
+  for (const n of [1, 2, 3]) { const these = facts.filter(({ o }) => Math.min(3, (o.line.expect as unknown[]).length) === n); console.log(`   ${n} events: ${these.length}, right way there ${(100 * these.filter(({ o }) => o.options.some(({ verdict }) => verdict === "right")).length / these.length).toFixed(1)} %, top ${(100 * these.filter((r) => r.o.options[bestFact(r)]?.verdict === "right").length / these.length).toFixed(1)}`); }
+  console.log(`fact lines ${facts.length}: right way there ${able.length} (${(100 * able.length / facts.length).toFixed(1)} %), ranked first of all but asking ${(100 * able.filter((r) => r.o.options[best(r)]?.verdict === "right").length / facts.length).toFixed(1)} %, first of facts ${(100 * able.filter((r) => r.o.options[bestFact(r)]?.verdict === "right").length / facts.length).toFixed(1)} %; mean candidates ${(facts.reduce((n, r) => n + r.o.options.length, 0) / facts.length).toFixed(1)}`);
+}
 function report(name: string, rows: Row[]) {
   const n = rows.length;
   const oracle = rows.filter(({ o }) => o.options.some(({ verdict }) => verdict === "right") || (typeof o.line.expect === "string" && o.line.expect !== "story")).length;
@@ -63,7 +74,7 @@ export function decide(o: LineOptions, p: number[], accept: number, story: numbe
   return at === 0 ? "first" : at > 0 && at < 3 ? "offered" : "asked";
 }
 report("learn, left out", rows);
-if (process.argv[2] === "-v") {
+if (process.argv.includes("-v")) {
   const fails: string[] = [];
   for (const { o, p, where } of rows) {
     const top = p.indexOf(Math.max(...p));
@@ -75,7 +86,7 @@ if (process.argv[2] === "-v") {
   }
   writeFileSync("/tmp/fails.txt", fails.join("\n"));
 }
-const folder = process.argv[3];
+const folder = process.argv.slice(2).find((arg) => !arg.startsWith("-"));
 if (folder !== undefined) {
   const other = folder.endsWith(".json") ? JSON.parse(readFileSync(folder, "utf8")) : readCorpora(folder);
   const g = gardensOf(other);
@@ -87,12 +98,12 @@ if (folder !== undefined) {
 {
   const causes = new Map<string, string[]>();
   for (const { o, where } of rows) {
-    if (typeof o.line.expect === "string" || o.options.some(({ verdict }) => verdict === "right")) continue;
-    let best: string[] | undefined;
-    for (const opt of o.options) { if (opt.verdict === "asked") continue; const why: string[] = []; const v = verdictOf(o.line, opt.facts, where, why); if (v === "none") why.push("no candidate", "x", "y"); if (best === undefined || why.length < best.length) best = why; }
-    for (const w of best ?? []) { const key = w.replace(/ -?[\d.]+/g, " #").replace(/(variety|crop|cause|extra|bed|to) .* (for) .*/, "$1 … for …").replace(/extra (\S+) .*/, "extra $1"); causes.set(key, [...(causes.get(key) ?? []), o.line.text]); }
+    if (typeof o.line.expect === "string" || (process.argv.includes("-1") && o.line.expect.length > 1) || o.options.some(({ verdict }) => verdict === "right")) continue;
+    let best: string[] | undefined; let bestOf: (typeof o.options)[number] | undefined;
+    for (const opt of o.options) { if (opt.verdict === "asked") continue; const why: string[] = []; const v = verdictOf(o.line, opt.facts, where, why); if (v === "none") why.push("no candidate", "x", "y"); if (best === undefined || why.length < best.length) { best = why; bestOf = opt; } }
+    for (const w of best ?? []) { const key = w.replace(/ -?[\d.]+/g, " #").replace(/(variety|crop|cause|extra|bed|to) .* (for) .*/, "$1 … for …").replace(/extra (\S+) .*/, "extra $1"); causes.set(key, [...(causes.get(key) ?? []), o.line.text + "\n            want " + (o.line.expect as {kind:string}[]).map((e) => Object.values(e).join(" ")).join(" + ") + "\n            got  " + bestOf!.facts.map((f) => [f.kind, f.variety ?? f.title, f.crop, f.count?.value, f.grams, f.bed, f.nursery, f.day, f.cause].filter((x) => x !== undefined).join(" ")).join(" + ")]); }
   }
   const l = [...causes].sort((a, b) => b[1].length - a[1].length);
-  let s = ""; for (const [k, t] of l) s += `${t.length}  ${k}\n` + t.slice(0, 40).map((x) => `        ${x.slice(0, 170)}\n`).join("");
+  let s = ""; for (const [k, t] of l) s += `${t.length}  ${k}\n` + t.slice(0, 40).map((x) => `        ${x.slice(0, 500)}\n`).join("");
   writeFileSync("/tmp/causes.txt", s); console.log(l.slice(0, 45).map(([k, t]) => `${t.length} ${k}`).join("\n"));
 }

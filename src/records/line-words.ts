@@ -47,8 +47,11 @@ export function wordsOf(line: string): Word[] {
 /** Lower case, without accents and apostrophes: "Gardener’s" is "gardeners", "Café" is "cafe". */
 export function lowerForm(text: string): string {
   const lower = text.toLowerCase();
-  return plain.test(lower) ? lower : lower.normalize("NFD").replace(marks, "");
+  return plain.test(lower) ? lower : lower.normalize("NFD").replace(marks, "").replace(/[œæßøłđð]/g, (letter) => ligatures[letter] ?? letter);
 }
+
+/** Letters that have no accent to take away and are typed as others by who lacks them. */
+const ligatures: Readonly<Record<string, string>> = { œ: "oe", æ: "ae", ß: "ss", ø: "o", ł: "l", đ: "d", ð: "d" };
 
 /**
  * One form for a word and its plural. It is made for comparing, not for reading: "cherry" and "cherries" are "cherri",

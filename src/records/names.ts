@@ -11,6 +11,7 @@ import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
+import { ShortNames } from "./short-names.ts";
 import { type Taken, TakenNames } from "./taken-names.ts";
 
 export type NameKind = "bed" | "variety" | "gear" | "crop" | "site";
@@ -82,6 +83,9 @@ export function namesOnceHeard(records: NameRecords, heard: Taken): Names {
   return names;
 }
 
+/** Names of crops that are said but not written out again. */
+const shortWords = new Set(["spud", "tati", "tattie", "tater", "prati", "goosegog", "neep", "psb", "sprout", "cuke", "glad", "daff", "mum"]);
+
 /** "row of": what stands here leads up to a name and is none, or every later row would be one. */
 const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
 
@@ -104,8 +108,8 @@ export class Names {
     site: new Map(),
   };
   readonly #cropOfVariety = new Map<string, string | undefined>();
-  /** Ids of described varieties by each word of a title of several words. */
-  readonly #varietiesByWord = new Map<string, string[]>();
+  /** Names as people shorten them. */
+  readonly short: ShortNames;
   readonly #bedsOfSite = new Map<string, string[]>();
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
@@ -124,20 +128,13 @@ export class Names {
       if (bed.site !== undefined) this.#bedsOfSite.set(bed.site, [...(this.#bedsOfSite.get(bed.site) ?? []), bed.id]);
     }
     for (const gear of records.gear) this.#add("gear", gear.id, gear.title, gear.alsoCalled);
-    for (const variety of records.varieties) {
+    const varieties = [...records.varieties];
+    for (const variety of varieties) {
       this.#add("variety", variety.id, variety.title, variety.alsoSpelled);
       this.#cropOfVariety.set(variety.id, variety.crop);
       this.#addShortForms(variety);
-      const keys = keysOf(variety.title);
-      if (keys.length > 1)
-        for (const key of keys) this.#varietiesByWord.set(key, [...(this.#varietiesByWord.get(key) ?? []), variety.id]);
     }
-  }
-
-  /** The one described variety whose title has this word among others: "Krim" of Black Krim. */
-  varietyWithWord(key: string): string | undefined {
-    const ids = this.#varietiesByWord.get(key);
-    return ids?.length === 1 ? ids[0] : undefined;
+    this.short = new ShortNames(this.#crops, varieties);
   }
 
   /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
@@ -215,6 +212,16 @@ export class Names {
 
   crop(id: string | undefined): Crop | undefined {
     return id === undefined ? undefined : this.#crops.get(id);
+  }
+
+  /** The other name, from the table, that some words call a crop by; undefined for its own name and for what only shortens it. */
+  cropCalled(id: string, words: readonly Word[]): string | undefined {
+    const crop = this.#crops.get(id);
+    const key = words.map((word) => word.key).join(" ");
+    if (crop === undefined || normaliseName(crop.name) === key) return undefined;
+    const called = crop.alsoCalled.find((name) => normaliseName(name) === key);
+    const same = called?.toLowerCase().slice(0, 3) === crop.name.toLowerCase().slice(0, 3);
+    return called === undefined || same || shortWords.has(key) ? undefined : called;
   }
 
   /** Crop id of a variety, described or taken from a line. */

@@ -19,6 +19,11 @@ const vessels = new Set(
     "cup-jar tupperware dish dishes plate plates punnet punnets gallon-bags planter planters station stations root-trainers kilner kilners half-pints half-pint flats"
   ).split(" "),
 );
+/** Whether a word names something that holds plants or produce, and so is no plant. */
+export function isVessel(lower: string): boolean {
+  return vessels.has(lower);
+}
+
 /** Before a number these make it a name: "row 2", "truss 4". */
 const labels = new Set(
   (

@@ -33,6 +33,16 @@ interface Choice {
 export interface Candidate {
   readonly facts: readonly Fact[];
   readonly choices: readonly Choice[];
+  /** The line was parted at every joint. */
+  readonly fine?: boolean | undefined;
+}
+
+interface Path {
+  readonly choices: readonly Choice[];
+  readonly cost: number;
+  /** Plants of the last clause that named some. */
+  readonly plants: readonly PlantMention[];
+  readonly fine?: boolean | undefined;
 }
 
 export interface Weighed {
@@ -51,9 +61,10 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
   const clauses = clausesOf(words, mentions);
   const opinion = opinionOf(opinionFeatures(maskedWords(words, mentions, 0, words.length), mentions, context.names, true), weights);
   const frames: FrameContext = { words, text, noteDay: context.noteDay, southern: context.southern, beds: context.beds, all: mentions };
-  let beam: { readonly choices: readonly Choice[]; readonly cost: number; readonly plants: readonly PlantMention[] }[] = [{ choices: [], cost: 0, plants: [] }];
-  for (const clause of clauses) {
-    const own = clauses.length === 1 ? opinion : opinionOf(opinionFeatures(maskedWords(words, clause.mentions, clause.from, clause.end), clause.mentions, context.names, false), weights);
+  const search = (parts: readonly Clause[]): Path[] => {
+  let beam: Path[] = [{ choices: [], cost: 0, plants: [] }];
+  for (const clause of parts) {
+    const own = parts.length === 1 ? opinion : opinionOf(opinionFeatures(maskedWords(words, clause.mentions, clause.from, clause.end), clause.mentions, context.names, false), weights);
     const next: typeof beam = [];
     for (const path of beam) {
       const last = path.choices.findLast(({ kind }) => kind !== undefined)?.kind;
@@ -65,14 +76,19 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
     next.sort((a, b) => a.cost - b.cost);
     beam = next.slice(0, widest);
   }
+  return beam;
+  };
+  const fine = clausesOf(words, mentions, true);
+  const paths = search(clauses);
+  if (fine.length !== clauses.length) paths.push(...search(fine).map((path) => ({ ...path, fine: true })));
   const seen = new Set<string>();
   const candidates: Candidate[] = [];
-  for (const { choices } of beam) {
+  for (const { choices, fine: finer } of paths) {
     const facts = choices.flatMap(({ framed }) => framed?.facts ?? []);
     const key = signature(facts);
     if (seen.has(key)) continue;
     seen.add(key);
-    candidates.push({ facts: merged(facts), choices });
+    candidates.push({ facts: merged(facts), choices, fine: finer });
   }
   if (!candidates.some(({ facts }) => facts.length === 0))
     candidates.push({ facts: [], choices: clauses.map((clause) => ({ clause, rank: 0, opinion, cost: 0 })) });
@@ -126,8 +142,8 @@ function choicesOf(
   const plants = clause.mentions.some(({ type }) => type === "plant");
   if (last !== undefined && plants && verbs.every(({ weak }) => weak)) propose(last, "before");
   for (const kind of withoutVerb(clause)) propose(kind, "no verb");
-  const likely = [...opinion].filter(([label, p]) => p > 0.15 && !notKinds.has(label)).sort((a, b) => b[1] - a[1]);
-  for (const [label] of likely.slice(0, 3)) propose(label as EventKind, "opinion");
+  const likely = [...opinion].filter(([label, p]) => p > 0.08 && !notKinds.has(label)).sort((a, b) => b[1] - a[1]);
+  for (const [label] of likely.slice(0, 4)) propose(label as EventKind, "opinion");
   const choices: Choice[] = [];
   for (const [kind, { ground, rank }] of proposed) {
     const framed = frame(kind, clause, before, context);
@@ -144,7 +160,7 @@ function choicesOf(
   return kept;
 }
 
-const notKinds = new Set(["story", "ask", "correction", "renamed"]);
+const notKinds = new Set(["story", "ask", "correction", "renamed", "fact"]);
 const groundCost: Readonly<Record<Ground, number>> = { form: 0, verb: 0.2, before: 0.5, "no verb": 0.6, "weak verb": 0.9, opinion: 1.1 };
 
 /** Checkboxes, a head with a colon. */

@@ -32,7 +32,8 @@ function endsSentence(words: readonly Word[], at: number): boolean {
   return !(short.test(before.lower) && !/^\p{Lu}/u.test(after.text));
 }
 
-export function clausesOf(words: readonly Word[], mentions: readonly Mention[]): readonly Clause[] {
+/** `fine` parts at every joint between two things that may be told of, as dictation and telegrams want it. */
+export function clausesOf(words: readonly Word[], mentions: readonly Mention[], fine = false): readonly Clause[] {
   const cuts: number[] = [];
   const inside = new Uint8Array(words.length + 1);
   for (const { from, end, type } of mentions) if (type === "plant" || type === "amount" || type === "day") inside.fill(1, from + 1, end);
@@ -45,11 +46,65 @@ export function clausesOf(words: readonly Word[], mentions: readonly Mention[]):
   const clauses: Clause[] = [];
   let from = 0;
   for (const cut of cuts) {
-    if (cut > from) clauses.push(...softly(words, mentions, from, cut, inside, brackets));
+    if (cut > from) clauses.push(...(fine ? finely : softly)(words, mentions, from, cut, inside, brackets));
     from = cut + 1;
   }
-  return clauses;
+  return withStrayAmounts(clauses);
 }
+
+/** "Leeks planted! 42.": a number alone belongs to what was said before it. */
+function withStrayAmounts(clauses: readonly Clause[]): readonly Clause[] {
+  const out: Clause[] = [];
+  for (const clause of clauses) {
+    const before = out.at(-1);
+    const has = (one: Clause, type: Mention["type"]) => one.mentions.some((mention) => mention.type === type && !(mention.type === "verb" && mention.weak));
+    const stray = has(clause, "amount") && !has(clause, "verb") && !has(clause, "plant") && !has(clause, "cause") && !has(clause, "gear") && !has(clause, "bed");
+    if (stray && before !== undefined && clause.end - clause.from <= 6 && has(before, "plant") && !has(before, "amount"))
+      out[out.length - 1] = { from: before.from, end: clause.end, mentions: [...before.mentions, ...clause.mentions] };
+    else out.push(clause);
+  }
+  return out;
+}
+
+/** Parts at every joint where something is told of on both sides, and before a verb that follows another thing told. */
+function finely(
+  words: readonly Word[],
+  mentions: readonly Mention[],
+  from: number,
+  end: number,
+  inside: Uint8Array,
+): Clause[] {
+  const within = (a: number, b: number) => mentions.filter((mention) => mention.from >= a && mention.end <= b);
+  const strong = (one: Mention) => one.type === "verb" && !one.weak;
+  const tells = (a: number, b: number) => within(a, b).some((one) => strong(one) || one.type === "cause") || (within(a, b).some(({ type }) => type === "plant") && within(a, b).some(({ type }) => type === "amount"));
+  const out: Clause[] = [];
+  let start = from;
+  for (let at = from + 1; at < end; at++) {
+    if (inside[at] === 1) continue;
+    const joint = fineJoints.test(words[at]?.lower ?? "");
+    const verb = mentions.some((one) => strong(one) && one.from === at);
+    if (mentions.some((one) => one.type === "verb" && one.from < at && one.end > at)) continue;
+    if (joint) {
+      let stop = at + 1;
+      while (stop < end && !(fineJoints.test(words[stop]?.lower ?? "") && inside[stop] !== 1)) stop += 1;
+      if (!tells(start, at) || !tells(at + 1, stop)) continue;
+      out.push({ from: start, end: at, mentions: within(start, at) });
+      start = at + 1;
+    } else if (verb) {
+      // "pulled the garlic hung it in the shed": a second verb behind a plant begins a clause of its own.
+      const before = within(start, at);
+      const hasVerb = before.some(strong);
+      const hasPlant = before.some(({ type }) => type === "plant" || type === "cause" || type === "amount");
+      if (!hasVerb || !hasPlant) continue;
+      out.push({ from: start, end: at, mentions: before });
+      start = at;
+    }
+  }
+  out.push({ from: start, end, mentions: within(start, end) });
+  return out;
+}
+
+const fineJoints = /^(?:,|and|&|\+|but|then|so|also|plus|while|\(|\)|with|from|w|:|rest|\/|because|cos|as|for|where)$/;
 
 function bracketed(words: readonly Word[]): Uint8Array {
   const inside = new Uint8Array(words.length);

@@ -99,8 +99,9 @@ function inFigures(words: readonly Word[], at: number, noteDay: Day, monthFirst:
   const [a, mark, b] = [words[at], words[at + 1], words[at + 2]];
   if (a === undefined || a.kind !== "number") return undefined;
   const point = /^(\d{1,2})\.(\d{1,2})(?:\.(\d{2,4}))?$/.exec(a.text);
-  // "10.9." is a day, "10.9 kg" and "10.9" are amounts.
-  if (point !== null && (point[3] !== undefined || (mark?.text === "." && mark.start === a.end && b !== undefined))) {
+  // "10.9." at the head or behind a preposition is a day; "10.9 kg", "10.9" and the end of "pH 6.2." are amounts.
+  const headed = at <= 1 || /^(?:on|until|till|by|from|since|am|the|\||\()$/.test(lower(words, at - 1));
+  if (point !== null && headed && (point[3] !== undefined || (mark?.text === "." && mark.start === a.end && b !== undefined))) {
     const found = calendarDay(Number(point[1]), Number(point[2]), point[3], noteDay);
     return found === undefined ? undefined : { day: found, end: point[3] === undefined ? at + 2 : at + 1 };
   }

@@ -8,6 +8,8 @@ export interface Fact {
   /** Name of one it does not. */
   readonly title?: string | undefined;
   readonly crop?: string | undefined;
+  /** The crop's other name that the line calls it by: "edamame". */
+  readonly said?: string | undefined;
   readonly count?: Count | undefined;
   readonly unit?: PickUnit | undefined;
   readonly grams?: number | undefined;

@@ -38,9 +38,10 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     add("line", log(p(kind)) / kinds.length);
     add("line sum", log(p(kind)));
   }
+  if (candidate.fine === true) add("parted finely");
   let missing = 0;
   for (const [label, value] of line.opinion) {
-    if (label === "story" || asked.includes(label) || kinds.some((kind) => kind === label)) continue;
+    if (label === "story" || label === "fact" || asked.includes(label) || kinds.some((kind) => kind === label)) continue;
     missing += log(1 - value);
   }
   add("missing", missing);

@@ -40,7 +40,9 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   }
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
-    const day = dayAt(words, at, context.noteDay, context.monthFirst);
+    // "Gardener's Delight 9/12" is a share of seeds, not a day.
+    const behindPlant = at > 0 && taken[at - 1] === 1 && words[at]?.kind === "number" && found.some((one) => one.type === "plant" && one.end === at);
+    const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
     if (day !== undefined && free(at, day.end)) keep({ type: "day", from: at, end: day.end, day: day.day });
   }
   for (let at = 0; at < words.length; at++) {

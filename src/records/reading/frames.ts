@@ -107,7 +107,7 @@ function withoutHead(facts: readonly Fact[]): readonly Fact[] {
 }
 
 function nameOf(plant: PlantMention | undefined): Partial<Fact> {
-  return plant === undefined ? {} : { variety: plant.variety, title: plant.variety === undefined ? plant.title : undefined, crop: plant.crop };
+  return plant === undefined ? {} : { variety: plant.variety, title: plant.variety === undefined ? plant.title : undefined, crop: plant.crop, said: plant.said };
 }
 
 function dayOf(day: DayMention | undefined, { noteDay }: FrameContext): Day | undefined {
@@ -204,7 +204,9 @@ function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMenti
   if (only === undefined) return given;
   const each = amounts.find((one) => one.each === true);
   if (second === undefined) {
-    given.set(only, [...amounts]);
+    // "into 9 pots, 31 of them": a number behind a preposition counts last.
+    const led = (one: AmountMention) => (one.use === "count" && /^(?:into|in|at|by|every|with|for|under|per|after|over|plus|another)$/.test(words[one.from - 1]?.lower ?? "") ? 1 : 0);
+    given.set(only, [...amounts].sort((a, b) => led(a) - led(b)));
     return given;
   }
   if (each !== undefined && amounts.length === 1) {
@@ -222,7 +224,6 @@ function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMenti
     const whose = leads ? (near(after, gapAfter) ? after : before) : near(before, gapBefore) ? before : after;
     if (whose !== undefined) given.get(whose)?.push(amount);
   }
-  void words;
   return given;
 }
 

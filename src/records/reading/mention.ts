@@ -18,6 +18,8 @@ export interface PlantMention extends Span {
   /** Name as written, of a variety that no file describes. */
   readonly title?: string | undefined;
   readonly crop?: string | undefined;
+  /** The crop's other name that the line calls it by: "edamame". */
+  readonly said?: string | undefined;
 }
 
 /**

@@ -7,24 +7,46 @@ import { isCapital, type Word } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { Mention, PlantMention } from "./mention.ts";
-import { cultivarAt, isOrdinary, isPerson, slangAt } from "./vocabulary.ts";
+import { isVessel } from "./amounts.ts";
+import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, slangAt, standAt } from "./vocabulary.ts";
 
-/** After a crop word these make it something else: "tomato feed", "bean poles", "onion bed", "apple pie". */
+/** After a crop word these make it something else: "carrot fly", "tomato feed", "apple pie". */
 const notThePlant =
-  /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|cage|cages|pole|poles|net|nets|netting|stake|stakes|support|supports|trellis|pie|crumble|curry|soup|sauce|juice|cake|bread|salad|dinner|stew|chips|festival|show|shed|house|tunnel|bag|bags|trench|patch|bed|beds|soil|compost|man|lady|shop|water|tea|oil|wine|collars|wigwams?|sticks?|canes?|string|strings|cloth|jam|jelly|chutney|pickle|passata|ketchup)$/;
-const stillThePlant = /^(?:sauce|juice|jam|jelly|chutney|pickle|passata|ketchup|soup|curry|salad|patch|cake|pie|crumble|wine|trench|bed|beds|canes?)$/;
+  /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|pie|crumble|cake|bread|stew|festival|show|man|lady|shop|tea|oil|supper|club|day)$/;
 
 export function ownPlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
   const variety = names.at("variety", words, at);
   if (variety !== undefined) return plant("own", at, variety.end, { variety: variety.id, crop: names.cropOf(variety.id) });
+  return shortenedAt(words, at, names);
+}
+
+/** "Krim" of Black Krim, "BBs", "courgs"; an ordinary word only as the plural of a crop of this garden ("snaps"). */
+function shortenedAt(words: readonly Word[], at: number, names: Names): TablePlant | undefined {
   const word = words[at];
-  if (word === undefined || word.kind !== "word" || word.lower.length < 4 || isOrdinary(word.lower)) return undefined;
-  const short = names.varietyWithWord(word.key);
-  return short === undefined ? undefined : plant("own", at, at + 1, { variety: short, crop: names.cropOf(short) });
+  if (word === undefined || word.kind !== "word" || words[at + 1]?.text === "'") return undefined;
+  if (/^[A-Z]{2,4}s?$/.test(word.text)) {
+    const initials = names.short.withInitials(word.text);
+    if (initials !== undefined) return plant("own", at, at + 1, initials);
+  }
+  if (word.lower.length < 4) return undefined;
+  const ordinary = isOrdinary(word.lower) || isPerson(word.lower);
+  const named = !ordinary || (isCapital(word) && !opensSentence(words, at));
+  const variety = named ? names.short.varietyWithWord(word.key) : undefined;
+  if (variety !== undefined) return plant("own", at, at + 1, { variety, crop: names.cropOf(variety) });
+  if (names.at("crop", words, at) !== undefined || lemmasFrom(word.lower).length > 0 || causeAt(words, at) !== undefined) return undefined;
+  const plural = word.lower.endsWith("s") && word.lower.length > 4;
+  if (gearAt(words, at) !== undefined || standAt(words, at) !== undefined || isVessel(word.lower)) return undefined;
+  const own = ordinary && !plural ? undefined : names.short.cropBeginning(word.lower, true);
+  if (own !== undefined) return plant("crop", at, at + 1, { crop: own });
+  if (ordinary || (isCapital(word) && !opensSentence(words, at))) return undefined;
+  const any = word.lower.length >= 6 ? names.short.cropBeginning(word.lower, false) : undefined;
+  const meant = any ?? names.short.cropSpelledLike(word.lower);
+  return meant === undefined ? undefined : plant("crop", at, at + 1, { crop: meant });
 }
 
 export function tablePlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
-  const crop = words[at]?.lower === "tom" ? undefined : names.at("crop", words, at);
+  // "Tom" is a person, "tom chutney" is of tomatoes.
+  const crop = words[at]?.text === "Tom" ? undefined : names.at("crop", words, at);
   const cultivar = cultivarAt(words, at);
   if (cultivar !== undefined && cultivar.end > (crop?.end ?? at)) {
     const [first] = cultivar.options;
@@ -33,8 +55,8 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
   }
   if (crop !== undefined) {
     const next = words[crop.end]?.lower ?? "";
-    if (notThePlant.test(next) && !stillThePlant.test(next)) return undefined;
-    return plant("crop", at, crop.end, { crop: crop.id });
+    if (notThePlant.test(next)) return undefined;
+    return plant("crop", at, crop.end, { crop: crop.id, said: names.cropCalled(crop.id, words.slice(at, crop.end)) });
   }
   const slang = slangAt(words, at);
   if (slang !== undefined && (!slang.weak || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.crop });
@@ -122,6 +144,14 @@ function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free
       all.push(one);
       continue;
     }
+    // "Wine zinnias" of a garden with Benary's Giant Wine.
+    const word0 = words[one.from - 1];
+    const meant = word0 === undefined || !free(one.from - 1) ? undefined : names.short.varietyWithWord(word0.key);
+    if (meant !== undefined && one.crop !== undefined && names.cropOf(meant) === one.crop) {
+      taken.add(one.from - 1);
+      all.push({ type: "plant", basis: "own", from: one.from - 1, end: one.end, variety: meant, crop: one.crop });
+      continue;
+    }
     // "Cherry Belle radishes", "norland potatoes"
     let from = one.from;
     while (from > 0 && from > one.from - 4) {
@@ -171,7 +201,8 @@ function hasEvidence(words: readonly Word[], from: number, end: number, plants: 
   const before = words[from - 1];
   const after = words[end];
   if (before !== undefined && /^['‘"“]$/.test(before.text)) return true;
-  const counted = before?.kind === "number" || (after?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
+  const times = /^[x×]$/.test(after?.lower ?? "") ? words[end + 1] : after;
+  const counted = before?.kind === "number" || (times?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
   if (counted && !isPlace(before)) return true;
   if (from === 0 && /^[:–—-]$/.test(after?.text ?? "") && words[end + 1]?.kind === "number") return true;
   if (/^(?:and|&|,|\/|\+)$/.test(before?.lower ?? "")) return plants.some((one) => one.end === from - 1 && one.basis !== "crop");

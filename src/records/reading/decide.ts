@@ -1,0 +1,103 @@
+/**
+ * Facts, a question or story: the learned choice among a line's ways, with limits that no learning moves. What is another
+ * year's, still to come, only thought of or denied never stands as a fact.
+ */
+import type { EventKind } from "../../model.ts";
+import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
+import type { Fact } from "./fact.ts";
+import { askFeatures, candidateFeatures, type Features, type FormReading } from "./features.ts";
+import type { CueKind } from "./mention.ts";
+
+export interface Decision {
+  readonly as: "facts" | "question" | "story";
+  readonly facts: readonly Fact[];
+  /** Of a question: ways to take the line, the likeliest first. */
+  readonly offered: readonly (readonly Fact[])[];
+}
+
+export interface Thresholds {
+  /** Least probability of a way that is taken as facts. */
+  readonly facts: number;
+  /** The same in a paragraph. */
+  readonly prose: number;
+  /** Least probability that a line holds no fact, of one that names something of a garden. */
+  readonly story: number;
+  /** The same of one that names nothing. */
+  readonly nothing: number;
+}
+
+export type ChoiceWeights = Readonly<Record<string, number>>;
+
+export interface Way {
+  readonly candidate: Candidate;
+  readonly features: Features;
+  readonly p: number;
+}
+
+/** The ways of a line with their probabilities; what is left of 1 is that it should be asked about. */
+export function waysOf(line: Weighed, form: FormReading | undefined, weights: ChoiceWeights): { readonly ways: readonly Way[]; readonly asking: number } {
+  const candidates: Candidate[] = [...line.candidates];
+  if (form !== undefined && !candidates.some(({ facts }) => sameAs(facts, form.facts))) candidates.push({ facts: form.facts, choices: [] });
+  const featured = candidates.map((candidate) => ({ candidate, features: candidateFeatures(candidate, line, form) }));
+  const scores = featured.map(({ features }) => scoreOf(features, weights));
+  const ask = scoreOf(askFeatures(line, form), weights);
+  const top = Math.max(ask, ...scores);
+  const powers = scores.map((value) => Math.exp(value - top));
+  const asking = Math.exp(ask - top);
+  const all = powers.reduce((sum, value) => sum + value, asking);
+  const ways = featured.map((way, index) => ({ ...way, p: (powers[index] as number) / all })).sort((a, b) => b.p - a.p);
+  return { ways, asking: asking / all };
+}
+
+function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
+function scoreOf(features: Features, weights: ChoiceWeights): number {
+  let sum = 0;
+  for (const [name, value] of features) sum += value * (Object.hasOwn(weights, name) ? (weights[name] as number) : 0);
+  return sum / 1000;
+}
+
+/** Kinds that are said of what is still to come or wanted, so that a word of doubt takes nothing from them. */
+const ofTheFuture = new Set<EventKind>(["to do", "promised", "plan", "asked", "done"]);
+const stops = new Set<CueKind>(["past", "may", "future"]);
+/** Kinds that a denial may tell of: "no sign of the beans" is a loss, "no more aphids" a cure. */
+const denied = new Set<EventKind>(["lost", "cured", "trouble", "doing", "up", "cleared", "came back"]);
+
+/** Whether a fact stands in a clause that says it was not so, not yet so, or so in another year. */
+export function isHedged(candidate: Candidate, line: Weighed): boolean {
+  const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
+  if (candidate.choices.every(({ kind }) => kind === undefined)) return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
+  return candidate.choices.some(({ kind, clause }) => {
+    if (kind === undefined || ofTheFuture.has(kind)) return false;
+    const cues = cuesOf(clause);
+    if (cues.some(({ is }) => stops.has(is))) return true;
+    return cues.some(({ is, from, end }) => is === "not" && !denied.has(kind) && (from <= clause.from + 1 || governs(clause.mentions, end)));
+  });
+}
+
+/** A denial stands right before what was done: "didn't sow". */
+function governs(mentions: Candidate["choices"][number]["clause"]["mentions"], end: number): boolean {
+  return mentions.some((one) => one.type === "verb" && one.from >= end && one.from <= end + 2);
+}
+
+export function decide(
+  line: Weighed,
+  form: FormReading | undefined,
+  weights: ChoiceWeights,
+  limits: Thresholds,
+  prose: boolean,
+): Decision {
+  const { ways } = waysOf(line, form, weights);
+  const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
+  const names = line.mentions.some(({ type }) => type === "plant" || type === "cause" || type === "bed" || type === "gear" || type === "amount" || type === "verb");
+  if (none >= (names ? limits.story : limits.nothing)) return { as: "story", facts: [], offered: [] };
+  const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
+  const bar = prose ? limits.prose : limits.facts;
+  if (first !== undefined && first === ways[0] && first.p >= bar && !isHedged(first.candidate, line))
+    return { as: "facts", facts: first.candidate.facts, offered: [] };
+  const offered = ways.filter(({ candidate }) => candidate.facts.length > 0).slice(0, 3);
+  if (offered.length === 0) return { as: "story", facts: [], offered: [] };
+  return { as: "question", facts: [], offered: offered.map(({ candidate }) => candidate.facts) };
+}

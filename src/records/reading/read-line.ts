@@ -1,0 +1,103 @@
+/**
+ * One line of a note, read by three readers that must agree: the written form, verb first; mentions and frames in any order;
+ * and a learned opinion. A fact when the written form leaves nothing over, or when the likeliest way is likely enough; else a
+ * question with the likeliest ways; story where nothing of a garden is told.
+ */
+import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
+import type { LineContext, NoteLine } from "../note-line.ts";
+import { printEvent } from "../print-event.ts";
+import { candidatesOf, signature } from "./candidates.ts";
+import choice from "./choice.weights.json" with { type: "json" };
+import { decide, type Thresholds } from "./decide.ts";
+import type { Fact } from "./fact.ts";
+import type { FindContext } from "./find-mentions.ts";
+import { readForm } from "./form.ts";
+import type { OpinionWeights } from "./opinion.ts";
+import opinion from "./opinion.weights.json" with { type: "json" };
+
+export interface ReadingContext extends LineContext {
+  /** "7/20" is the 20th of July. */
+  readonly monthFirst: boolean;
+}
+
+/** How the line stands in its note. */
+export interface Standing {
+  /** A sentence of a paragraph: what people tell at length is seldom a record, so it has a higher bar. */
+  readonly prose: boolean;
+  readonly lastLine: number;
+}
+
+export interface LineRead {
+  readonly reading: LineReading;
+  readonly problems: readonly Problem[];
+}
+
+export const thresholds: Thresholds = { facts: 0.6, prose: 0.9, story: 0.6, nothing: 0.35 };
+
+/** Lines longer than this are story: nobody writes a log line of several pages. */
+const longestLine = 4000;
+
+export function readLine(line: NoteLine, context: ReadingContext, standing: Standing): LineRead {
+  const { names, note } = context;
+  const made = (as: LineReading["as"], events: readonly Event[], readings: readonly OfferedReading[], problems: readonly Problem[] = []): LineRead => ({
+    reading: { place: line.place, lastLine: standing.lastLine, text: line.text, as, events, readings, private: note.private },
+    problems,
+  });
+  if (line.text.length > longestLine) return made("story", [], []);
+  const find: FindContext & { beds: readonly string[]; southern: boolean } = {
+    names,
+    noteDay: note.day,
+    system: context.units ?? "metric",
+    monthFirst: context.monthFirst,
+    beds: context.beds,
+    southern: context.southern === true,
+  };
+  const mark = names.mark();
+  const form = standing.prose ? undefined : readForm(line, context, find);
+  if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
+  names.backTo(mark);
+  const weighed = candidatesOf(line.text, find, opinion as OpinionWeights);
+  const decision = decide(weighed, form, choice, thresholds, standing.prose);
+  if (decision.as === "story") return made("story", [], []);
+  if (decision.as === "facts") {
+    if (form !== undefined && signature(form.facts) === signature(decision.facts)) {
+      // The same facts in the written form carry more of the line's own words.
+      const again = readForm(line, context, find);
+      if (again !== undefined) return made("facts", again.read.events, [], again.read.problems);
+    }
+    return made("facts", eventsOf(decision.facts, line, context), []);
+  }
+  const readings: OfferedReading[] = [];
+  for (const facts of decision.offered) {
+    const before = names.mark();
+    const events = eventsOf(facts, line, context);
+    readings.push({ line: events.map((event) => printEvent(event, names)).join("\n"), events });
+    names.backTo(before);
+  }
+  return made("question", [], readings);
+}
+
+/** Events of the facts of a line; names that no file describes are taken. */
+export function eventsOf(facts: readonly Fact[], line: NoteLine, { names, note }: LineContext): Event[] {
+  return facts.map((fact, index) => {
+    const { variety, title, crop, said: _, day, ...rest } = fact;
+    const id = variety ?? (title === undefined ? undefined : names.takeVariety(title, crop, line.place));
+    return {
+      ...withoutUndefined(rest),
+      kind: fact.kind,
+      id: index === 0 ? `${line.place.file}:${line.place.line}` : `${line.place.file}:${line.place.line}/${index + 1}`,
+      day: day ?? note.day,
+      verb: fact.kind,
+      text: line.text,
+      place: line.place,
+      private: note.private,
+      variety: id,
+      crop: id === undefined ? crop : undefined,
+      more: line.more,
+    };
+  });
+}
+
+function withoutUndefined<Part extends object>(part: Part): Part {
+  return Object.fromEntries(Object.entries(part).filter(([, value]) => value !== undefined)) as Part;
+}

@@ -1,0 +1,107 @@
+/**
+ * Names as people shorten them: the beginning of a word ("courgs", "caulis"), one word of several ("Krim"), initials ("BBs").
+ * A short form stands for something only when it can mean one thing alone, in this garden before all crops there are.
+ */
+import { distance } from "fastest-levenshtein";
+import type { Crop, Variety } from "../model.ts";
+import { lowerForm, singular, wordsOf } from "./line-words.ts";
+
+/** What a short form may stand for. */
+export interface Shortened {
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+}
+
+export class ShortNames {
+  readonly #byWord = new Map<string, Set<string>>();
+  readonly #byInitials = new Map<string, Map<string, Shortened>>();
+  readonly #ownCrops = new Map<string, string>();
+  readonly #allCrops: readonly (readonly [name: string, id: string])[];
+  readonly #begun = new Map<string, string | undefined>();
+
+  constructor(crops: ReadonlyMap<string, Crop>, varieties: Iterable<Variety>) {
+    this.#allCrops = [...crops.values()].flatMap((crop) =>
+      [crop.name, ...crop.alsoCalled].map((name) => [lowerForm(name), crop.id] as const),
+    );
+    for (const variety of varieties) {
+      const words = wordsOf(variety.title).filter(({ kind }) => kind === "word");
+      if (words.length > 1) for (const { key } of words) this.#note(key, variety.id);
+      this.#initial(variety.title, { variety: variety.id, crop: variety.crop });
+      const crop = variety.crop === undefined ? undefined : crops.get(variety.crop);
+      if (crop === undefined) continue;
+      for (const name of [crop.name, ...crop.alsoCalled]) {
+        this.#ownCrops.set(lowerForm(name), crop.id);
+        this.#initial(name, { crop: crop.id });
+      }
+    }
+  }
+
+  /** The one described variety whose title has this word among others: "Krim" of Black Krim. */
+  varietyWithWord(key: string): string | undefined {
+    const ids = this.#byWord.get(key);
+    return ids?.size === 1 ? [...ids][0] : undefined;
+  }
+
+  /** "BBs" are the broad beans, or the Black Beauty, of a garden that has one of them only. */
+  withInitials(written: string): Shortened | undefined {
+    const found = this.#byInitials.get(written.replace(/s$/, ""));
+    return found?.size === 1 ? [...found.values()][0] : undefined;
+  }
+
+  /** The crop whose name begins like this word: of the garden's own first, then the only one of all. */
+  cropBeginning(lower: string, own: boolean): string | undefined {
+    const start = lower.replace(/(?:ies|ie|s|y)$/, "");
+    if (start.length < 4) return undefined;
+    const key = `${own} ${start}`;
+    if (!this.#begun.has(key)) this.#begun.set(key, this.#find(start, own));
+    return this.#begun.get(key);
+  }
+
+  /** The crop a misspelt word was meant to be: "punkin", "tomatas". Only when one alone is close. */
+  cropSpelledLike(lower: string): string | undefined {
+    const key = `like ${lower}`;
+    if (!this.#begun.has(key)) this.#begun.set(key, this.#like(lower));
+    return this.#begun.get(key);
+  }
+
+  #like(lower: string): string | undefined {
+    const word = singular(lower);
+    if (word.length < 5) return undefined;
+    let best = word.length >= 8 ? 3 : 2;
+    let ids = new Set<string>();
+    for (const [name, id] of this.#allCrops) {
+      const other = singular(name);
+      if (other[0] !== word[0] || other.includes(" ") || Math.abs(other.length - word.length) > 2) continue;
+      const far = distance(word, other);
+      if (far < best) {
+        best = far;
+        ids = new Set([id]);
+      } else if (far === best && ids.size > 0) ids.add(id);
+    }
+    return ids.size === 1 ? [...ids][0] : undefined;
+  }
+
+  #find(start: string, own: boolean): string | undefined {
+    const ids = new Set<string>();
+    for (const [name, id] of own ? this.#ownCrops : this.#allCrops) {
+      if (name.split(" ").some((word) => word.startsWith(start) && word.length > start.length)) ids.add(id);
+      if (ids.size > 1) return undefined;
+    }
+    return [...ids][0];
+  }
+
+  #note(key: string, id: string): void {
+    const ids = this.#byWord.get(key) ?? new Set();
+    ids.add(id);
+    this.#byWord.set(key, ids);
+  }
+
+  #initial(name: string, of: Shortened): void {
+    const words = wordsOf(name).filter(({ kind }) => kind === "word");
+    if (words.length < 2) return;
+    const initials = words.map(({ text }) => (text[0] ?? "").toUpperCase()).join("");
+    const known = this.#byInitials.get(initials) ?? new Map<string, Shortened>();
+    known.set(of.variety ?? `crop ${of.crop}`, of);
+    this.#byInitials.set(initials, known);
+  }
+}
