@@ -12,6 +12,8 @@ import { fruit } from "./crop-rows/fruit.ts";
 import { herbs } from "./crop-rows/herbs.ts";
 import { lastingFlowers } from "./crop-rows/lasting-flowers.ts";
 import { vegetables } from "./crop-rows/vegetables.ts";
+import { cultivarTable } from "./reading/tables/cultivars.ts";
+import { keyOf } from "./reading/tables/rows.ts";
 
 export const crops: readonly Crop[] = [
   ...vegetables,
@@ -45,16 +47,17 @@ const countedIn: Readonly<Partial<Record<PickUnit, string>>> = {
   pod: "pea mangetout sugar-snap broad-bean runner-bean french-bean long-bean hyacinth-bean okra",
 };
 
-/** Cultivars whose names end in another crop's word, which says nothing of what they are; by crop id. From memory of seed lists. */
-const namedLikeCrops: Readonly<Record<string, readonly string[]>> = {
-  potato: ["Pink Fir Apple"],
-  tomato: ["Yellow Pear", "Red Pear", "Black Cherry", "Chocolate Cherry", "Black Plum", "Red Fig", "Garden Peach"],
-  cucumber: ["Crystal Lemon", "Crystal Apple", "True Lemon"],
-};
-
-export const cropOfCultivar: ReadonlyMap<string, string> = new Map(
-  Object.entries(namedLikeCrops).flatMap(([crop, names]) => names.map((name) => [name.toLowerCase(), crop] as const)),
-);
+/**
+ * The crop of a cultivar whose name ends in another crop's word, which says nothing of what it is: "Yellow Pear" is a
+ * tomato. Only as the name is written: "yellow pears" are pears.
+ */
+export function cropOfCultivar(title: string): string | undefined {
+  const lower = title.toLowerCase().replace(/\s+/g, " ");
+  const named = cultivarTable()
+    .get(keyOf(title))
+    ?.filter((cultivar) => !cultivar.weak && cultivar.title.toLowerCase() === lower);
+  return named?.length === 1 ? named[0]?.crop : undefined;
+}
 
 const pieceByCrop = new Map(
   Object.entries(countedIn).flatMap(([unit, ids]) => ids.split(" ").map((id) => [id, unit as PickUnit] as const)),
