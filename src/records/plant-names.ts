@@ -134,7 +134,7 @@ export function plantIn(
   if (quoted !== undefined) return quoted;
   const start = skipWords(line, from, plant.from, describing);
   const whole = line.slice(start, plant.end);
-  const cultivarOf = cropOfCultivar.get(whole.toLowerCase().replace(/\s+/g, " "));
+  const cultivarOf = cropOfCultivar(whole);
   if (cultivarOf !== undefined) return { title: whole, crop: cultivarOf, from: start, end: plant.end };
   const before = unknownPlant(line, start, plant.from, kind, true);
   if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
