@@ -23,6 +23,12 @@ const american: Readonly<Record<string, readonly [name: string, plural: string]>
   coriander: ["cilantro", "cilantro"],
   lupin: ["lupine", "lupines"],
   lucerne: ["alfalfa", "alfalfa"],
+  "bitter-gourd": ["bitter melon", "bitter melons"],
+  "wax-gourd": ["winter melon", "winter melons"],
+  "long-bean": ["yardlong bean", "yardlong beans"],
+  "fat-hen": ["lamb’s quarters", "lamb’s quarters"],
+  liquorice: ["licorice", "licorice"],
+  buddleja: ["butterfly bush", "butterfly bushes"],
 };
 
 /** The crops as a garden's language names them. */

