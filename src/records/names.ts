@@ -83,8 +83,16 @@ export function namesOnceHeard(records: NameRecords, heard: Taken): Names {
   return names;
 }
 
-/** Names of crops that are said but not written out again. */
-const shortWords = new Set(["spud", "tati", "tattie", "tater", "prati", "goosegog", "neep", "psb", "sprout", "cuke", "glad", "daff", "mum"]);
+/** Other English names of crops that a person's own word is kept for: who says zucchini is told of zucchini. */
+const alsoWritten = new Set(
+  (
+    "zucchini eggplant edamame daikon callaloo kumara silverbeet arugula cilantro rutabaga capsicum corn maize haskap kabocha butternut borlotti scallion beet " +
+    "brinjal garbanzo neep calabrese tromboncino cantaloupe rockmelon coneflower echinacea narcissu lupine paprika sunchoke sukuma cobnut filbert saskatoon"
+  )
+    .split(" ")
+    .concat(["snow pea", "snap pea", "sugar snap", "snap bean", "green bean", "pole bean", "bush bean", "string bean", "butter bean", "bitter melon", "cavolo nero", "sweet corn", "swiss chard", "bell pepper", "hot pepper", "sweet pepper", "salad onion", "green onion", "spring onion", "napa cabbage", "bok choy", "sugar snap pea", "fava bean"])
+    .map(normaliseName),
+);
 
 /** "row of": what stands here leads up to a name and is none, or every later row would be one. */
 const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
@@ -218,10 +226,8 @@ export class Names {
   cropCalled(id: string, words: readonly Word[]): string | undefined {
     const crop = this.#crops.get(id);
     const key = words.map((word) => word.key).join(" ");
-    if (crop === undefined || normaliseName(crop.name) === key) return undefined;
-    const called = crop.alsoCalled.find((name) => normaliseName(name) === key);
-    const same = called?.toLowerCase().slice(0, 3) === crop.name.toLowerCase().slice(0, 3);
-    return called === undefined || same || shortWords.has(key) ? undefined : called;
+    if (crop === undefined || !alsoWritten.has(key)) return undefined;
+    return crop.alsoCalled.find((name) => normaliseName(name) === key);
   }
 
   /** Crop id of a variety, described or taken from a line. */

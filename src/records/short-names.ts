@@ -66,7 +66,7 @@ export class ShortNames {
 
   #like(lower: string): string | undefined {
     const word = singular(lower);
-    if (word.length < 5) return undefined;
+    if (word.length < 6) return undefined;
     let best = word.length >= 8 ? 3 : 2;
     let ids = new Set<string>();
     for (const [name, id] of this.#allCrops) {

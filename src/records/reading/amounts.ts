@@ -58,6 +58,8 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   }
   const share = shareAt(words, at);
   if (share !== undefined) return share;
+  if (word.lower === "both" && words[at + 1]?.kind === "word" && !/^(?:of|are|were|is|sides?|ends?|hands?|and|have|had|doing|in|on|at|the|with)$/.test(words[at + 1]?.lower ?? ""))
+    return mention("count", at, at + 1, 2);
   const packs = packsOf(words, at, system);
   if (packs !== undefined) return packs;
   const amount = amountAt(words, at, system);
@@ -177,6 +179,7 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   for (let noun = end; noun < end + 3 && noun < words.length; noun++) {
     const word = words[noun];
     if (word === undefined || word.kind !== "word") break;
+    if (/^(?:cells?|modules|plugs)$/.test(word.lower)) return mention("count", at, noun + 1, value, count);
     if (vessels.has(word.lower)) return mention("vessel", at, noun + 1, value, { ...count, noun: word.lower });
     const unit = pickUnitCalled(word.lower);
     if (unit !== undefined && noun > end) return piecesOrVessel(words, at, unit, value, noun + 1, count);

