@@ -6,14 +6,15 @@ export function keyOf(name: string): string {
   return keysOf(name).join(" ");
 }
 
-export type TableRow = readonly [head: string, names: readonly string[]];
+export type TableRow = readonly [head: string, others: readonly string[]];
 
+/** The rows of a table; a head that stands alone has no others. */
 export function rowsOf(table: string): TableRow[] {
   return table
     .trim()
     .split("\n")
     .map((line) => {
       const at = line.indexOf(": ");
-      return [line.slice(0, at), line.slice(at + 2).split(", ")];
+      return at < 0 ? [line, []] : [line.slice(0, at), line.slice(at + 2).split(", ")];
     });
 }
