@@ -9,6 +9,7 @@ import { dayAt } from "./days.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { BedMention, Mention, VerbMention } from "./mention.ts";
 import { joinPlants, ownPlantAt, tablePlantAt } from "./plants.ts";
+import type { Pest } from "./tables/pests.ts";
 import { causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
 
 export interface FindContext {
@@ -55,10 +56,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
     const gear = gearAt(words, at);
-    if (gear !== undefined && free(at, gear.end)) {
-      keep({ type: "gear", from: at, end: gear.end, text: textOf(words, at, gear.end) });
-      continue;
-    }
+    if (gear !== undefined && free(at, gear.end)) keep({ type: "gear", from: at, end: gear.end, text: textOf(words, at, gear.end) });
   }
   for (let at = 0; at < words.length; at++) {
     const stand = standAt(words, at);
@@ -78,13 +76,18 @@ function nameAt(words: readonly Word[], at: number, { names }: FindContext): Men
   if (bed !== undefined) candidates.push(bed);
   if (own !== undefined) candidates.push(own);
   if (cause !== undefined)
-    candidates.push({ type: "cause", from: at, end: cause.end, text: textOf(words, at, cause.end), of: cause.of });
+    candidates.push({ type: "cause", from: at, end: cause.end, text: causeSaid(words, at, cause.end, cause.row), of: cause.row.kind });
   if (table !== undefined) candidates.push(table);
   if (gear !== undefined)
     candidates.push({ type: "gear", from: at, end: gear.end, id: gear.id, text: textOf(words, at, gear.end) });
   let best: Mention | undefined;
   for (const one of candidates) if (best === undefined || one.end > best.end) best = one;
   return best;
+}
+
+/** A pest by the words that name it; of what is told by a verb ("damped off", "bolted") the noun. */
+function causeSaid(words: readonly Word[], at: number, end: number, row: Pest): string {
+  return row.kind === "pest" || row.kind === "disease" ? (/^(?:damp|rust|rot|wilt|mildew|blight)/.test(words[at]?.lower ?? "") && end - at <= 2 ? row.cause : textOf(words, at, end)) : row.cause;
 }
 
 /** A bed of one ordinary word ("Fence") is meant by it in small letters only where a place stands. */

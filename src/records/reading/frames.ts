@@ -5,6 +5,7 @@ import type { Word } from "../line-words.ts";
 import type { Clause } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import { textOf } from "./find-mentions.ts";
+import { symptomAt } from "./vocabulary.ts";
 import type { AmountMention, AmountUse, BedMention, CauseMention, DayMention, Mention, PlantMention } from "./mention.ts";
 
 export interface FrameContext {
@@ -163,16 +164,11 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
 function symptomOf(kind: EventKind, clause: Clause, context: FrameContext): string | undefined {
   if (kind !== "trouble") return undefined;
   const said = textOf(context.words, clause.from, clause.end).toLowerCase();
-  if (/\b(?:bolt(?:ed|ing)?|to seed)\b/.test(said)) return "bolting";
-  if (/\bsplit(?:ting)?\b|\bcrack(?:ed|ing)\b/.test(said)) return "splitting";
-  if (/\byellow(?:ing|ed)?\b/.test(said)) return "yellowing";
-  if (/\bwilt(?:ed|ing)?\b/.test(said)) return "wilting";
-  if (/\brot(?:ted|ting)?\b/.test(said)) return "rot";
-  if (/\bdamp(?:ed|ing) off\b/.test(said)) return "damping off";
-  if (/\bfrosted|froze|frozen|frost\b/.test(said)) return "frost";
-  if (/\bscorch(?:ed)?|sunburn(?:t|ed)?|sunscald\b/.test(said)) return "scorch";
-  if (/\bmould(?:y)?|mold(?:y)?\b/.test(said)) return "mould";
-  if (/\bholes?\b/.test(said)) return "holes";
+  if (/\b(?:bolt(?:ed|ing|s)?|to seed)\b/.test(said)) return "bolting";
+  for (let at = clause.from; at < clause.end; at++) {
+    const sign = symptomAt(context.words, at);
+    if (sign !== undefined) return sign.row;
+  }
   return undefined;
 }
 

@@ -8,7 +8,7 @@ import type { Names } from "../names.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { Mention, PlantMention } from "./mention.ts";
 import { isVessel } from "./amounts.ts";
-import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, slangAt, standAt } from "./vocabulary.ts";
+import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, materialAt, slangAt, standAt } from "./vocabulary.ts";
 
 /** After a crop word these make it something else: "carrot fly", "tomato feed", "apple pie". */
 const notThePlant =
@@ -33,7 +33,7 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
   const named = !ordinary || (isCapital(word) && !opensSentence(words, at));
   const variety = named ? names.short.varietyWithWord(word.key) : undefined;
   if (variety !== undefined) return plant("own", at, at + 1, { variety, crop: names.cropOf(variety) });
-  if (names.at("crop", words, at) !== undefined || lemmasFrom(word.lower).length > 0 || causeAt(words, at) !== undefined) return undefined;
+  if (names.at("crop", words, at) !== undefined || lemmasFrom(word.lower).length > 0 || causeAt(words, at) !== undefined || materialAt(words, at) !== undefined) return undefined;
   const plural = word.lower.endsWith("s") && word.lower.length > 4;
   if (gearAt(words, at) !== undefined || standAt(words, at) !== undefined || isVessel(word.lower)) return undefined;
   const own = ordinary && !plural ? undefined : names.short.cropBeginning(word.lower, true);
@@ -59,7 +59,7 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
     return plant("crop", at, crop.end, { crop: crop.id, said: names.cropCalled(crop.id, words.slice(at, crop.end)) });
   }
   const slang = slangAt(words, at);
-  if (slang !== undefined && (!slang.weak || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.crop });
+  if (slang !== undefined && (!isOrdinary(words[at]?.lower ?? "") || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.row.crop });
   return undefined;
 }
 
@@ -81,6 +81,7 @@ function plant(
 function mayBeName(words: readonly Word[], at: number, end: number): boolean {
   const first = words[at];
   if (first === undefined) return false;
+  if (end === at + 1 && (monthNumber(first.lower) !== undefined || weekdayNumber(first.lower) !== undefined || titles.test(first.lower) || isPerson(first.lower))) return false;
   const several = end - at > 1 && words.slice(at, end).every((word) => word.kind !== "word" || isCapital(word));
   return several || (isCapital(first) && !opensSentence(words, at)) || beside(words, at, end);
 }

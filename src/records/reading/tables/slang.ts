@@ -28,7 +28,10 @@ blueberry: blues
 chrysanthemum: mums
 gladiolus: glads
 dahlia: dahls, dahlies
-tomato: maters, tommies
+tomato: maters, tommies, tomatas, tomats, tomatos
+pumpkin: punkin, punkins, pumkin, pumpkns
+chilli: bonnit, bonnits, bonnets, chiles
+potato: potatos, tates
 onion: sets
 pepper: caps, bells
 chilli: habs
