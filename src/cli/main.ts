@@ -3,7 +3,7 @@ import path from "node:path";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
-import { check } from "./check-command.ts";
+import { type CheckOptions, check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
 import { ingest } from "./ingest-command.ts";
@@ -53,8 +53,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withRecords(program.command("check"))
     .description("list every problem and hint in the records")
+    .option("--reading [note]", "also what each line of the notes, or of this one, is taken to say")
     .option("--json", "as data")
-    .action(async (options: LoadOptions & { json?: boolean }) =>
+    .action(async (options: LoadOptions & CheckOptions) =>
       finish(check(await loadGarden(options, effects), options, effects)),
     );
 

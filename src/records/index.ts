@@ -3,6 +3,7 @@
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { crops, pieceOf } from "./crops.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
+export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 export { deepestNesting } from "./nesting.ts";
@@ -14,7 +15,9 @@ export { type PlainText, readTexts } from "./plain-texts.ts";
 export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
+export { questionProblem } from "./question-problem.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
+export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";

@@ -106,6 +106,10 @@ export const problemRules = {
     meaning: "A line ends in a date that does not exist or can be read in two ways.",
   },
   "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
+  "note/question": {
+    severity: "hint",
+    meaning: "A line can be read in more than one way, so nothing is taken from it until the person has settled it.",
+  },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
 
   "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
