@@ -110,6 +110,10 @@ export const problemRules = {
     severity: "hint",
     meaning: "A line can be read in more than one way, so nothing is taken from it until the person has settled it.",
   },
+  "note/settled-unread": {
+    severity: "warning",
+    meaning: 'A plain line that settles the line above it, marked by "=", cannot be read.',
+  },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
 
   "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
