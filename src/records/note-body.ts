@@ -4,6 +4,7 @@ import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { type ReadLine, readNoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
+import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { readSettled } from "./settled-lines.ts";
 import { verbsAt } from "./verb-forms.ts";
@@ -14,6 +15,8 @@ export interface NoteBodyContext {
   readonly beds: readonly string[];
   readonly names: Names;
   readonly settings: Pick<GardenSettings, "units" | "position">;
+  /** The garden's own words; `names` knows those that are names. */
+  readonly words: readonly OwnWord[];
 }
 
 export interface NoteBody {

@@ -116,6 +116,20 @@ export const problemRules = {
   },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
 
+  "words/not-read": {
+    severity: "warning",
+    meaning: "A list item of words.md is no word with a colon and a meaning.",
+  },
+  "words/unknown-meaning": {
+    severity: "warning",
+    meaning: "A word of words.md is to mean something that nothing in the garden is called.",
+  },
+  "words/twice": { severity: "warning", meaning: "A word stands in words.md twice with different meanings." },
+  "words/name-of-another": {
+    severity: "hint",
+    meaning: "A word of words.md is the name of something else of the same kind.",
+  },
+
   "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
   "field-list/not-one": {
     severity: "error",
