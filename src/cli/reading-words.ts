@@ -4,7 +4,8 @@ import { type Names, printEvent } from "../records/index.ts";
 import { capital, englishOf, sayDay, sayList, sayNumber } from "../timeline/index.ts";
 import { wrapped } from "./wrapped-text.ts";
 
-export const OFFERED = ["a", "b", "c"] as const;
+/** Letters of a question's readings. */
+export const OFFERED: readonly string[] = ["a", "b", "c"];
 
 /** `readings` in the order of the notes. */
 export function sayReadings(
@@ -50,7 +51,7 @@ export function sayEvent(event: Event, names: Names, language: string, noteDay: 
 }
 
 /** The plain lines of one offered reading, one below the other. */
-export function sayOffered(line: string, before: string): readonly string[] {
+function sayOffered(line: string, before: string): readonly string[] {
   if (line.trim() === "") return wrapped(before, "holds no fact");
   const below = " ".repeat(Array.from(before).length);
   return line.split("\n").flatMap((plain, at) => wrapped(at === 0 ? before : below, plain));

@@ -23,5 +23,6 @@ export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
+export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

@@ -3,6 +3,7 @@ import type { Day, Records } from "../model.ts";
 import { idOfNoteFile } from "./file-names.ts";
 import { frontMatterPlaces } from "./front-matter.ts";
 import { namesOfGarden } from "./garden-names.ts";
+import type { Names } from "./names.ts";
 import { ownWords, wordsFile, writtenWords } from "./own-words.ts";
 import { parseText } from "./parsed-files.ts";
 import { type ReadNote, readNote } from "./read-notes.ts";
@@ -14,12 +15,17 @@ export interface OneNoteContext {
   readonly today: Day;
 }
 
-export function readOneNote(file: string, text: string, { records, words, today }: OneNoteContext): ReadNote {
+export interface ReadOneNote extends ReadNote {
+  /** With those that the note names for the first time. */
+  readonly names: Names;
+}
+
+export function readOneNote(file: string, text: string, { records, words, today }: OneNoteContext): ReadOneNote {
   const parsed = { ...parseText(text, "note"), file, text, key: "", places: () => frontMatterPlaces(text) };
   const names = namesOfGarden(records);
   const own = ownWords(writtenWords(wordsFile, words ?? "").words, names).words;
   names.learn(own);
-  return readNote({ file, id: idOfNoteFile(file) }, parsed, {
+  const read = readNote({ file, id: idOfNoteFile(file) }, parsed, {
     names,
     words: own,
     namesKey: "",
@@ -27,4 +33,5 @@ export function readOneNote(file: string, text: string, { records, words, today 
     today,
     photos: new Set(records.photoFiles),
   });
+  return { ...read, names };
 }

@@ -28,7 +28,7 @@ export interface AnsweredLine {
 /** `isOrdinary` says of a word in lower case that it is everyday English, and so no garden's own word. */
 export function taughtBy(line: AnsweredLine, names: Names, isOrdinary: (lower: string) => boolean): readonly Taught[] {
   const words = wordsOf(line.text);
-  const named = namesIn(words, names);
+  const named = namesIn(words, names, new Set(line.chosen.map(({ variety }) => variety)));
   const isFree = (at: number) => named.free[at] === true && words[at]?.kind === "word";
   const bed = taughtBed(line, words, isFree, named, names);
   const unknown = words.filter(
@@ -48,13 +48,16 @@ interface NamesIn {
   readonly hasBed: boolean;
 }
 
-function namesIn(words: readonly Word[], names: Names): NamesIn {
+/** A name that only notes use may be the unknown word itself, taken for a variety elsewhere, unless the answer has it. */
+function namesIn(words: readonly Word[], names: Names, chosen: ReadonlySet<string | undefined>): NamesIn {
   const free = words.map(() => true);
   const varieties = new Set<string>();
   const crops = new Set<string>();
   let hasBed = false;
   for (let at = 0; at < words.length; at++) {
-    const plant = names.plantAt(words, at);
+    const found = names.plantAt(words, at);
+    const isGuess = found?.variety !== undefined && !names.isDescribed("variety", found.variety);
+    const plant = isGuess && !chosen.has(found.variety) ? undefined : found;
     const bed = names.at("bed", words, at) ?? names.at("site", words, at);
     const end = Math.max(plant?.end ?? at, bed?.end ?? at, names.at("gear", words, at)?.end ?? at);
     if (end === at) continue;
