@@ -11,6 +11,7 @@ import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
+import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
 
 export interface Effects {
@@ -26,6 +27,12 @@ export interface Effects {
   redraw(line: string): void;
   /** Writes a line with the colours in it; only called when `terminal`. */
   draw(line: string): void;
+  /** True when a person is there to be asked. */
+  readonly canAsk: boolean;
+  /** Waits for one of the keys; undefined when the person ends the asking. */
+  askKey(question: string, keys: readonly Key[]): Promise<string | undefined>;
+  /** Waits for a line of text; undefined when the person ends the asking. */
+  askLine(question: string): Promise<string | undefined>;
   /** Today in an IANA time zone. */
   today(timeZone: string): Day;
   openRecords(dir: string): Promise<RecordsFolder>;
@@ -60,6 +67,13 @@ export function realEffects(): Effects {
     err: (line) => void stderr.write(`${stderr.isTTY ? withoutControls(line) : line}\n`),
     redraw: (line) => void stderr.write(`\r\u001b[2K${withoutControls(line)}`),
     draw: (line) => void stderr.write(`${line}\n`),
+    canAsk: process.stdin.isTTY === true && stdout.isTTY === true,
+    askKey: (question, keys) =>
+      askKey(
+        withoutControls(question),
+        keys.map(({ key, means }) => ({ key, means: withoutControls(means) })),
+      ),
+    askLine: (question) => askLine(withoutControls(question)),
     today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
     openRecords: openRecordsFolder,
     readText,

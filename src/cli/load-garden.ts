@@ -11,6 +11,7 @@ import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
 import { openReadingCache } from "./reading-cache.ts";
 import { type Report, reportTo } from "./report.ts";
+import type { Settling } from "./settle-command.ts";
 import { spokenLines } from "./spoken-captions.ts";
 
 export interface LoadOptions {
@@ -67,4 +68,22 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
     problems: sortProblems([...grown.problems, ...seasonProblems(grown), ...privacyHints(grown)]),
   };
   return { garden, weather, films, today, recordsDir, cacheDir, report };
+}
+
+/** Records alone, read anew as often as they are asked for: what goes through open questions needs no photos and no timeline. */
+export async function settling(options: LoadOptions, effects: Effects): Promise<Settling> {
+  const recordsDir = path.resolve(effects.cwd, options.records);
+  const folder = await effects.openRecords(recordsDir);
+  const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
+  return {
+    recordsDir,
+    today,
+    async records() {
+      const cache = await openReadingCache(effects, effects.cacheFor(recordsDir));
+      const now = await effects.openRecords(recordsDir);
+      const records = await readRecords(now, { today, cache: cache.files, readings: cache.readings });
+      await cache.save();
+      return records;
+    },
+  };
 }

@@ -3,16 +3,17 @@ import path from "node:path";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
-import { check } from "./check-command.ts";
+import { type CheckOptions, check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
 import { ingest } from "./ingest-command.ts";
-import { type LoadOptions, loadGarden } from "./load-garden.ts";
+import { type LoadOptions, loadGarden, settling } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
+import { settle } from "./settle-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
 import { watch } from "./watch-command.ts";
@@ -53,10 +54,15 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withRecords(program.command("check"))
     .description("list every problem and hint in the records")
+    .option("--reading [note]", "also what each line of the notes, or of this one, is taken to say")
     .option("--json", "as data")
-    .action(async (options: LoadOptions & { json?: boolean }) =>
+    .action(async (options: LoadOptions & CheckOptions) =>
       finish(check(await loadGarden(options, effects), options, effects)),
     );
+
+  withRecords(program.command("settle"))
+    .description("go through the lines that are questions, one key each; answers go into your notes")
+    .action(async (options: LoadOptions) => finish(await settle(await settling(options, effects), effects)));
 
   withRecords(program.command("timeline"))
     .description("what stands in a bed, or in all beds, and what changed")

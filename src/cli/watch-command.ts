@@ -5,6 +5,7 @@ import { type LiveSites, serveLiveSites } from "../site/index.ts";
 import { EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { type LoadOptions, loadGarden } from "./load-garden.ts";
+import { saySaved } from "./saved-notes.ts";
 import { type MaterialsWanted, type SiteMaterials, siteMaterials } from "./site-materials.ts";
 
 /** Milliseconds after a change in which more may follow: an editor writes beside and renames, a copy brings many files. */
@@ -48,8 +49,7 @@ async function showAgain(
     const loaded = await loadGarden(options, effects);
     const made = await siteMaterials(loaded, { base: options.base, photoWork });
     sites.show(made.garden, made.materials);
-    const errors = made.garden.problems.filter(({ severity, file }) => severity === "error" && changed.has(file));
-    for (const problem of errors) effects.err(problemText(problem));
+    for (const line of saySaved(changed, made.garden)) effects.err(line);
     effects.err(`Shown again: ${sayChanged(changed)}`);
     return made;
   } catch (error) {

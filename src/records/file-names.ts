@@ -16,6 +16,11 @@ export function idOfFileName(name: string): string {
   return /^[\p{Ll}\p{Lo}\d]+(-[\p{Ll}\p{Lo}\d]+)*$/u.test(name) ? name : idOfName(name) || name;
 }
 
+/** The path below notes/ without ending. */
+export function idOfNoteFile(file: string): string {
+  return file.slice("notes/".length, -".md".length);
+}
+
 export function baseName(file: string): string {
   return file.slice(file.lastIndexOf("/") + 1);
 }

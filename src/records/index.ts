@@ -1,21 +1,28 @@
 // Takes: a records folder (files that a person wrote) and the day it is.
 // Gives: the records, checked and linked, with every problem found; the tables of verbs, units, crops and rules.
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
+export { type Answered, answeredNote, type Block, blockAt } from "./answered-note.ts";
 export { crops, pieceOf } from "./crops.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
+export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 export { deepestNesting } from "./nesting.ts";
 export type { NoteBody } from "./note-body.ts";
 export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
 export type { NoteReadings } from "./note-readings.ts";
+export { type OneNoteContext, readOneNote } from "./one-note.ts";
+export { type OwnWord, ownWords, type WordMeaning, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
+export { questionProblem } from "./question-problem.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
+export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
+export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

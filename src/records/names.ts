@@ -10,6 +10,7 @@ import type { Bed, Crop, Gear, Place, Problem, Site, Variety } from "../model.ts
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
+import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { ShortNames } from "./short-names.ts";
 import { type Taken, TakenNames } from "./taken-names.ts";
@@ -158,6 +159,14 @@ export class Names {
       this.#taken.variety(id, title, crop, place);
     }
     this.#takenBefore = this.#taken.count;
+  }
+
+  /** Takes the garden's own words for crops, varieties, beds and gear as further spellings of these. */
+  learn(words: readonly OwnWord[]): void {
+    for (const { word, means } of words) {
+      if ("kind" in means) continue;
+      for (const [kind, id] of Object.entries(means)) this.#tries[kind as NameKind].add(keysOf(word), { id, rank: 1 });
+    }
   }
 
   /** Whether the lines read so far took no name: then what a line says does not depend on them. */

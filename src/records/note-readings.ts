@@ -5,6 +5,7 @@
 import { hash } from "node:crypto";
 import type { NameRecords } from "./names.ts";
 import type { NoteBody, NoteBodyContext } from "./note-body.ts";
+import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import type { Taken } from "./taken-names.ts";
 
@@ -13,11 +14,12 @@ export interface NoteReadings {
   set(key: string, body: NoteBody): void;
 }
 
-/** Stands for all names that a line may mean, and for how amounts and seasons are read. */
+/** Stands for all names and words that a line may use, and for how amounts and seasons are read. */
 export function namesKey(
   records: NameRecords,
   heard: Taken | undefined,
   { units, position }: NoteBodyContext["settings"],
+  words: readonly OwnWord[],
 ): string {
   const named = (all: Iterable<{ readonly id: string; readonly title?: string }>, ...more: readonly string[]) =>
     [...all].map((one) => [one.id, one.title, ...more.map((key) => (one as unknown as Record<string, unknown>)[key])]);
@@ -30,6 +32,7 @@ export function namesKey(
     heard === undefined ? [] : [named(heard.beds, "place"), named(heard.varieties, "crop", "place")],
     units,
     (position?.latitude ?? 0) < 0,
+    words.map(({ word, means }) => [word, means]),
   ];
   return hash("sha256", JSON.stringify(parts), "base64url");
 }

@@ -1,5 +1,6 @@
 /**
- * The body of a note, taken apart by its Markdown syntax tree: list items, which may be log lines, headings, and story.
+ * The body of a note, taken apart by its Markdown syntax tree: list items, which may be log lines, headings, and story; and
+ * below an item or a paragraph the plain lines by which the person settled what it says (settled-lines.ts).
  * Knows one text and nothing else, so what it gives may be kept by the content of that text.
  */
 import type { Definition, Image, ImageReference, List, ListItem, Node, Paragraph, PhrasingContent, Root } from "mdast";
@@ -14,9 +15,21 @@ interface Span {
   readonly to: number;
 }
 
+/** A list item that begins with "=": what the line above it says, settled by the person. */
+export interface SettledLine extends Span, LineColumn {
+  /** Without the mark. */
+  readonly text: string;
+  /** Plain texts of what stands below it. */
+  readonly more: readonly string[];
+}
+
 /** A list item: a candidate log line. */
 export interface ItemPiece extends Span, LineColumn {
   readonly kind: "item";
+  /** Where its first paragraph ends, and on which line. */
+  readonly wordsTo: number;
+  readonly lastLine: number;
+  readonly settled?: readonly SettledLine[];
   /** Plain text of its first paragraph on one line: no marks, links by their words. */
   readonly text: string;
   /** Plain texts of what stands below it in the item, an unindented sentence, nested items and further paragraphs, in order. */
@@ -30,6 +43,12 @@ export interface StoryPiece extends Span, LineColumn {
   readonly kind: "story";
   /** Of a heading: its level from 1 to 6 and its plain text. */
   readonly heading?: { readonly level: number; readonly text: string };
+  /** Of a paragraph: its plain text on one line. */
+  readonly paragraph?: string;
+  /** Where its own words end, and on which line; `to` is the end of what settles them. */
+  readonly wordsTo: number;
+  readonly lastLine: number;
+  readonly settled?: readonly SettledLine[];
 }
 
 export interface LinkedFile extends LineColumn {
@@ -57,16 +76,21 @@ export function readNoteTree(text: string, from: number): NoteTree {
     const root = section.readable ? parse(text.slice(section.from, section.to)) : undefined;
     if (root === undefined) {
       unparsed.push(placeAt(section.from));
-      pieces.push({ kind: "story", ...section, ...placeAt(section.from) });
+      const place = placeAt(section.from);
+      const { from, to } = section;
+      pieces.push({ kind: "story", from, to, wordsTo: to, lastLine: place.line, ...place });
       continue;
     }
     const reader = { text, base, placeAt, linked };
     for (const node of root.children) {
       if (node.type === "list") {
-        pieces.push(...itemsOf(node, reader));
+        for (const item of itemsOf(node, reader)) addItem(pieces, item);
       } else {
         const heading = node.type === "heading" ? { level: node.depth, text: plainText(node.children) } : undefined;
-        pieces.push({ kind: "story", ...spanOf(node, reader), ...(heading && { heading }) });
+        const paragraph = node.type === "paragraph" ? { paragraph: plainText(node.children) } : undefined;
+        const span = spanOf(node, reader);
+        const lastLine = placeAt(span.to).line;
+        pieces.push({ kind: "story", wordsTo: span.to, lastLine, ...span, ...(heading && { heading }), ...paragraph });
       }
       collectLinks(node, root, reader);
     }
@@ -104,7 +128,29 @@ function goesDeeper(node: Node, levels: number): boolean {
 }
 
 function itemsOf(list: List, reader: Reader): ItemPiece[] {
-  return list.children.map((item) => itemPiece(item, reader));
+  const items: ItemPiece[] = [];
+  for (const item of list.children) addItem(items, itemPiece(item, reader));
+  return items;
+}
+
+/** One that begins with "=" belongs to the item or paragraph it stands below; without one it stays an item. */
+function addItem(pieces: (ItemPiece | StoryPiece)[], item: ItemPiece): void {
+  const above = pieces.at(-1);
+  const settled = settledLine(item);
+  if (settled === undefined || above === undefined || !maySettle(above)) pieces.push(item);
+  else pieces[pieces.length - 1] = { ...above, to: item.to, settled: [...(above.settled ?? []), settled] };
+}
+
+function maySettle(piece: ItemPiece | StoryPiece): boolean {
+  return piece.kind === "item" ? settledLine(piece) === undefined : piece.paragraph !== undefined;
+}
+
+/** "= planted 12 leeks" settles; "=> next year" and "== leeks ==" are people's own marks. */
+const settledMark = /^=(?![=>])\s*(.+)$/;
+
+function settledLine({ text, more, from, to, line, column }: ItemPiece): SettledLine | undefined {
+  const plain = settledMark.exec(text)?.[1];
+  return plain === undefined ? undefined : { text: plain, more, from, to, line, column };
 }
 
 function itemPiece(item: ListItem, reader: Reader): ItemPiece {
@@ -113,11 +159,19 @@ function itemPiece(item: ListItem, reader: Reader): ItemPiece {
   const rest = says ? below : item.children;
   const span = spanOf(item, reader);
   const [text = "", ...after] = says ? withoutSentenceBelow(says, reader) : [];
+  const inner = rest.flatMap((node) => (node.type === "list" ? itemsOf(node, reader) : []));
+  // Those that stand first below its words settle them; later ones have an item of their own above them.
+  const others = inner.findIndex((one) => settledLine(one) === undefined);
+  const settled = (others < 0 ? inner : inner.slice(0, others)).flatMap((one) => settledLine(one) ?? []);
+  const wordsTo = says === undefined ? span.from : spanOf(says, reader).to;
   return {
     kind: "item",
     text,
     more: [...after, ...rest.flatMap(textsOf)],
-    items: rest.flatMap((node) => (node.type === "list" ? itemsOf(node, reader) : [])),
+    items: inner.slice(settled.length),
+    wordsTo,
+    lastLine: reader.placeAt(wordsTo).line,
+    ...(settled.length > 0 && { settled }),
     ...span,
     ...(says?.position && reader.placeAt(reader.base + offsetOf(says))),
   };
@@ -158,16 +212,20 @@ function offsetOf(node: Node): number {
   return node.position?.start.offset ?? 0;
 }
 
-/** Plain texts of the paragraphs, items and code below a list item. */
+/** Plain texts of the paragraphs, items and code below a list item, without what settles a line. */
 function textsOf(node: ListItem["children"][number]): string[] {
   if (node.type === "paragraph" || node.type === "heading")
     return [plainText(node.children)].filter((text) => text !== "");
   if (node.type === "list" || node.type === "blockquote") {
     return node.children.flatMap((child) =>
-      child.type === "listItem" ? child.children.flatMap(textsOf) : textsOf(child),
+      child.type === "listItem" ? (settles(child) ? [] : child.children.flatMap(textsOf)) : textsOf(child),
     );
   }
   return "value" in node && node.type === "code" ? [node.value] : [];
+}
+
+function settles({ children: [first] }: ListItem): boolean {
+  return first?.type === "paragraph" && settledMark.test(plainText(first.children));
 }
 
 /** Words on one line: links and emphasis by their text, images by their description, HTML left out. */

@@ -38,7 +38,7 @@ export interface ParsedFile extends ParsedNote {
 export type FileKind = "note" | "record";
 
 /** Part of every key; raised whenever the parse or its shape changes. */
-const parseVersion = 2;
+const parseVersion = 3;
 
 /** Length in characters from which a note is called very long. */
 const veryLong = 1_000_000;

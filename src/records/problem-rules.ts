@@ -106,7 +106,29 @@ export const problemRules = {
     meaning: "A line ends in a date that does not exist or can be read in two ways.",
   },
   "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
+  "note/question": {
+    severity: "hint",
+    meaning: "A line can be read in more than one way, so nothing is taken from it until the person has settled it.",
+  },
+  "note/settled-unread": {
+    severity: "warning",
+    meaning: 'A plain line that settles the line above it, marked by "=", cannot be read.',
+  },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
+
+  "words/not-read": {
+    severity: "warning",
+    meaning: "A list item of words.md is no word with a colon and a meaning.",
+  },
+  "words/unknown-meaning": {
+    severity: "warning",
+    meaning: "A word of words.md is to mean something that nothing in the garden is called.",
+  },
+  "words/twice": { severity: "warning", meaning: "A word stands in words.md twice with different meanings." },
+  "words/name-of-another": {
+    severity: "hint",
+    meaning: "A word of words.md is the name of something else of the same kind.",
+  },
 
   "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
   "field-list/not-one": {

@@ -7,6 +7,7 @@ import { readNoteBody } from "./note-body.ts";
 import { dayOfNote } from "./note-day.ts";
 import { keptReading, type NoteReadings } from "./note-readings.ts";
 import type { NoteTree } from "./note-tree.ts";
+import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
@@ -14,7 +15,8 @@ import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
   readonly names: Names;
-  /** Stands for the names and settings; see note-readings.ts. */
+  readonly words: readonly OwnWord[];
+  /** Stands for the names, words and settings; see note-readings.ts. */
   readonly namesKey: string;
   readonly readings?: NoteReadings | undefined;
   readonly settings: Pick<GardenSettings, "units" | "position">;
@@ -32,14 +34,14 @@ export interface ReadNote {
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
-  const { names, settings, today } = context;
+  const { names, words, settings, today } = context;
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
   if (day === undefined) return { note: undefined, events: [], problems, readings: [] };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
-  const bodyContext = { note: said, beds, names, settings };
+  const bodyContext = { note: said, beds, names, settings, words };
   const body = keptReading(context.readings, context.namesKey, parsed, bodyContext, () =>
     readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, bodyContext),
   );

@@ -4,8 +4,9 @@ import { withFieldLists } from "./field-lists.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
-import { buildNames, type NameRecords, type Names, namesOnceHeard } from "./names.ts";
+import { buildNames, type NameRecords, type Names, namesOnceHeard, normaliseName } from "./names.ts";
 import { type NoteReadings, namesKey } from "./note-readings.ts";
+import { type OwnWord, ownWords, type WrittenWord, writtenWords } from "./own-words.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
 import { type NotesContext, readNote } from "./read-notes.ts";
@@ -38,23 +39,28 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const described = describedRecords(places, reading, settings.language);
   problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
   const photos = new Set(places.photos);
-  const read = (from: Names, heardBefore: Taken | undefined) =>
+  const words = wordsOf(places, reading);
+  const read = (from: Names, heardBefore: Taken | undefined, own: readonly OwnWord[]) =>
     readNotes(places, files, {
       names: from,
-      namesKey: namesKey(nameRecords(described), heardBefore, settings),
+      words: own,
+      namesKey: namesKey(nameRecords(described), heardBefore, settings, own),
       readings: options.readings,
       settings,
       today: options.today,
       photos,
     });
   let names = buildNames(nameRecords(described));
-  let said = read(names, undefined);
-  const heard = names.taken();
+  let own = learnWords(words, names);
+  let said = read(names, undefined, own.words);
+  const heard = withoutWords(names.taken(), words);
   if (heard.beds.length + heard.varieties.length > 0) {
     // A line may speak of a bed or variety before the line that tells what it is, so the notes are read once more.
     names = namesOnceHeard(nameRecords(described), heard);
-    said = read(names, heard);
+    own = learnWords(words, names);
+    said = read(names, heard, own.words);
   }
+  problems.push(...own.problems);
   const { notes, events, readings } = said;
   for (const found of said.problems) problems.push(found);
 
@@ -102,6 +108,27 @@ export async function readSettings(folder: RecordsFolder): Promise<GardenSetting
   return settingsOf(places, { files, problems: [] });
 }
 
+function wordsOf(places: RecordPlaces, { files, problems }: Reading): readonly WrittenWord[] {
+  const parsed = places.words === undefined ? undefined : files.get(places.words);
+  if (parsed === undefined) return [];
+  const written = writtenWords(parsed.file, parsed.text, parsed.bodyAt);
+  problems.push(...written.problems);
+  return written.words;
+}
+
+function learnWords(written: readonly WrittenWord[], names: Names): ReturnType<typeof ownWords> {
+  const own = ownWords(written, names);
+  names.learn(own.words);
+  return own;
+}
+
+/** A word whose meaning only the notes name was taken for a name itself before that meaning was heard of. */
+function withoutWords(heard: Taken, written: readonly WrittenWord[]): Taken {
+  const words = new Set(written.map(({ word }) => normaliseName(word)));
+  const isName = ({ title }: { readonly title: string }) => !words.has(normaliseName(title));
+  return { beds: heard.beds.filter(isName), varieties: heard.varieties.filter(isName) };
+}
+
 function nameRecords(described: ReturnType<typeof describedRecords>): NameRecords {
   return {
     sites: described.sites.values(),
@@ -144,7 +171,7 @@ async function readFiles(
   problems: Problem[],
 ): Promise<ReadonlyMap<string, ParsedFile>> {
   const records = [
-    ...(places.settings === undefined ? [] : [places.settings]),
+    ...[places.settings, places.words].filter((file) => file !== undefined),
     ...[places.sites, places.beds, places.varieties, places.gear, places.trials, places.episodes, places.sidecars]
       .flat()
       .map(({ file }) => file),

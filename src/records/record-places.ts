@@ -1,13 +1,25 @@
 /** Which file of a records folder is which kind of record, and the id its name gives it. */
 import type { Problem } from "../model.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
-import { baseName, head, idOfFileName, photoEnding, type RecordPlace, recordEnding, splitFirst } from "./file-names.ts";
+import {
+  baseName,
+  head,
+  idOfFileName,
+  idOfNoteFile,
+  photoEnding,
+  type RecordPlace,
+  recordEnding,
+  splitFirst,
+} from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
+import { wordsFile } from "./own-words.ts";
 import { notPhotos, placeSidecars } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
 
 export interface RecordPlaces {
   readonly settings: string | undefined;
+  /** The garden's own words. */
+  readonly words: string | undefined;
   readonly sites: readonly RecordPlace[];
   readonly beds: readonly RecordPlace[];
   readonly varieties: readonly RecordPlace[];
@@ -40,10 +52,12 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
   const problems: Problem[] = [];
   const byFolder = new Map<RecordFolderName, string[]>(recordFolders.map((folder) => [folder, []]));
   let settings: string | undefined;
+  let words: string | undefined;
   for (const file of files) {
     const [folder = "", rest] = splitFirst(file);
     if (rest === undefined) {
       if (/^garden\.md$/i.test(file)) settings ??= file;
+      else if (file.toLowerCase() === wordsFile) words ??= file;
       else problems.push(...atTheTop(file));
       continue;
     }
@@ -58,6 +72,7 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
   problems.push(...notPhotos(inFolder("photos")));
   return {
     settings,
+    words,
     sites: records("sites"),
     beds: records("beds"),
     varieties: records("varieties"),
@@ -65,7 +80,7 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
     trials: records("trials"),
     notes: recordsIn(inFolder("notes"), problems).map((file) => ({
       file,
-      id: file.slice("notes/".length, -".md".length),
+      id: idOfNoteFile(file),
     })),
     episodes: placeEpisodes(inFolder("episodes"), problems),
     photos,
@@ -137,7 +152,7 @@ function atTheTop(file: string): Problem[] {
       ),
     ];
   }
-  const meant = recordEnding.test(file) ? didYouMean(file.toLowerCase(), ["garden.md"]) : undefined;
+  const meant = recordEnding.test(file) ? didYouMean(file.toLowerCase(), ["garden.md", wordsFile]) : undefined;
   return meant === undefined ? [] : [problem("folder/misspelt", head(file), `"${file}" is not read.`, meant)];
 }
 

@@ -3,6 +3,7 @@
 // Never does: touch the disk, ask a clock, change a caption file or a record.
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
+export { commonWords } from "./common-words.ts";
 export { USUAL_LIMIT } from "./description.ts";
 export { disclosureCaution } from "./disclosures.ts";
 export { editLog, type LogRow, openTimeline } from "./edit-log.ts";

@@ -21,6 +21,7 @@ export async function run(argv: readonly string[], given: { cwd?: string; today?
     ...realEffects(),
     cwd,
     terminal: false,
+    canAsk: false,
     out: (line) => void out.push(line),
     err: (line) => void err.push(line),
     today: () => given.today ?? "2026-07-18",

@@ -1,0 +1,194 @@
+/** One line that is a question, from asking to the note: and with it what else of the same paragraph has to be said. */
+import path from "node:path";
+import type { Day, Event, LineReading, OfferedReading, Problem } from "../model.ts";
+import {
+  answeredNote,
+  type Block,
+  blockAt,
+  type Names,
+  namesOfGarden,
+  type OneNoteContext,
+  printEvent,
+  readOneNote,
+} from "../records/index.ts";
+import type { Key } from "./ask.ts";
+import type { Effects } from "./effects.ts";
+import { OFFERED, sayEvent } from "./reading-words.ts";
+import { wrapped } from "./wrapped-text.ts";
+
+/** A question with the answer that was written. */
+export interface Answer {
+  readonly question: LineReading;
+  /** What the chosen reading, or the typed line, gives. */
+  readonly chosen: readonly Event[];
+}
+
+export type Settled =
+  | { readonly outcome: "written"; readonly answers: readonly Answer[] }
+  | { readonly outcome: "skipped"; readonly lines: readonly LineReading[] }
+  /** The note is another than the one that was read: it is read again. */
+  | { readonly outcome: "changed" }
+  | { readonly outcome: "stopped" };
+
+export async function settleBlock(
+  question: LineReading,
+  context: OneNoteContext,
+  recordsDir: string,
+  effects: Effects,
+): Promise<Settled> {
+  const { file, line } = question.place;
+  const folder = await effects.openRecords(recordsDir);
+  const bytes = await folder.read(file);
+  const block = blockAt(bytes, line);
+  const canWrite = answeredNote(bytes, line, []);
+  if ("refused" in canWrite || block?.text.includes(question.text) !== true) {
+    effects.out(`${file}:${line}`);
+    for (const one of wrapped("  ", question.text)) effects.out(one);
+    effects.err("refused" in canWrite ? canWrite.refused : "This line is not found in the note any more.");
+    return { outcome: "skipped", lines: [question] };
+  }
+  const lines = linesOf(block, question, context);
+  const names = namesOfGarden(context.records);
+  const noteDay = context.records.notes.find(({ place }) => place.file === file)?.day;
+  const asking: Asking = { bytes, file, line, context, names, noteDay, effects };
+
+  const plain: string[] = [];
+  const answers: Answer[] = [];
+  for (const reading of lines) {
+    if (reading.as === "facts") plain.push(...reading.events.map((event) => plainLine(event, names, noteDay)));
+    if (reading.as !== "question") continue;
+    const answer = await ask(reading, plain, asking);
+    if (answer === "stop") return { outcome: "stopped" };
+    if (answer === "skip") return { outcome: "skipped", lines: lines.filter(({ as }) => as === "question") };
+    plain.push(...answer.plain);
+    answers.push({ question: reading, chosen: answer.chosen });
+  }
+
+  const written = answeredNote(bytes, line, plain);
+  if ("refused" in written) {
+    effects.err(written.refused);
+    return { outcome: "skipped", lines };
+  }
+  if (!Buffer.from(await folder.read(file)).equals(bytes)) {
+    effects.err(`${file} was changed in the meantime, so nothing was written into it. It is read again.`);
+    return { outcome: "changed" };
+  }
+  await effects.writeBytes(path.join(recordsDir, ...file.split("/")), written.bytes);
+  effects.out(`Written below line ${block.lastLine} of ${file}:`);
+  for (const said of plain.length === 0 ? ["story"] : plain) for (const one of wrapped("  = ", said)) effects.out(one);
+  return { outcome: "written", answers };
+}
+
+/** What is settled together: the item, or all sentences of its paragraph. */
+function linesOf(block: Block, question: LineReading, { records }: OneNoteContext): readonly LineReading[] {
+  if (block.isItem) return [question];
+  return records.readings.filter(
+    ({ place }) => place.file === question.place.file && block.line <= place.line && place.line <= block.lastLine,
+  );
+}
+
+/** With the day, where that is not the note's: the plain line has to say all that the event says. */
+function plainLine(event: Event, names: Names, noteDay: Day | undefined): string {
+  const line = printEvent({ ...event, more: [] }, names);
+  return event.day === noteDay ? line : `${line} on ${event.day}`;
+}
+
+interface Asking {
+  readonly bytes: Uint8Array;
+  readonly file: string;
+  readonly line: number;
+  readonly context: OneNoteContext;
+  readonly names: Names;
+  readonly noteDay: Day | undefined;
+  readonly effects: Effects;
+}
+
+type Chosen = { readonly plain: readonly string[]; readonly chosen: readonly Event[] };
+
+async function ask(reading: LineReading, before: readonly string[], asking: Asking): Promise<Chosen | "skip" | "stop"> {
+  const { effects } = asking;
+  const { file, line } = reading.place;
+  effects.out(`${file}:${line}`);
+  for (const one of wrapped("  ", reading.text)) effects.out(one);
+  // A reading that is no fact is the key for that.
+  const offers = reading.readings.filter((offered) => offered.line.trim() !== "").slice(0, OFFERED.length);
+  const keys: readonly Key[] = [
+    ...offers.map((offered, at) => ({ key: OFFERED[at] ?? "", means: offered.line.split("\n").join("; ") })),
+    { key: "n", means: "none of these: it holds no fact" },
+    { key: "t", means: "type it in plain words" },
+    { key: "s", means: "skip this one" },
+    { key: "q", means: "stop for now" },
+  ];
+  for (;;) {
+    const key = await effects.askKey("What does it say?", keys);
+    if (key === undefined || key === "q") return "stop";
+    if (key === "s") return "skip";
+    if (key === "n") return { plain: [], chosen: [] };
+    const offered = offers[OFFERED.indexOf(key)];
+    const chosen = offered === undefined ? await typed(before, asking) : picked(offered, before, asking);
+    if (chosen !== undefined) return chosen;
+  }
+}
+
+/** Undefined when its plain lines, put into the note, would not give it again. */
+function picked(offered: OfferedReading, before: readonly string[], asking: Asking): Chosen | undefined {
+  const plain = offered.line.split("\n");
+  if (tried([...before, ...plain], asking).isRead) return { plain, chosen: offered.events };
+  asking.effects.err("Written as a plain line, that would not be read again. Type it in your own words.");
+  return undefined;
+}
+
+/** A line in the person's plain words, read and shown before it counts. */
+async function typed(before: readonly string[], asking: Asking): Promise<Chosen | undefined> {
+  const { effects, noteDay, context } = asking;
+  const answer = await effects.askLine("In plain words, such as: picked 2 kg raspberries");
+  const line = (answer ?? "")
+    .replace(/\s+/gu, " ")
+    .replace(/^[\s=*-]+/u, "")
+    .trim();
+  if (line === "") return undefined;
+  const { events, problems, names, isRead } = tried([...before, line], asking);
+  const known = tried(before, asking).events.length;
+  const own = events.slice(before.length === 0 ? 0 : known);
+  if (!isRead || own.length === 0) {
+    effects.err("That gives no fact.");
+    for (const problem of problems) for (const one of wrapped("  ", `${problem.what} ${problem.fix}`)) effects.err(one);
+    return undefined;
+  }
+  for (const event of own) {
+    for (const one of wrapped("  = ", sayEvent(event, names, context.records.settings.language, noteDay)))
+      effects.out(one);
+  }
+  const isRight = await effects.askKey("Is that it?", [
+    { key: "y", means: "yes, write it" },
+    { key: "n", means: "no, go back" },
+  ]);
+  return isRight === "y" ? { plain: [line], chosen: own } : undefined;
+}
+
+/** What the note would say with these plain lines below the words that are asked about. */
+function tried(plain: readonly string[], { bytes, file, line, context, names: known }: Asking): Tried {
+  const nothing: Tried = { events: [], problems: [], names: known, isRead: false };
+  const answered = plain.length === 0 ? undefined : answeredNote(bytes, line, plain);
+  if (answered === undefined || "refused" in answered) return nothing;
+  const block = blockAt(bytes, line);
+  const { events, problems, names } = readOneNote(file, answered.text, context);
+  const own = problems.filter(
+    (problem) =>
+      problem.line > (block?.lastLine ?? line) && problem.line <= (block?.lastLine ?? line) + plain.length + 1,
+  );
+  return {
+    events: events.filter(({ place }) => place.line === (block?.line ?? line)),
+    problems: own,
+    names,
+    isRead: !own.some(({ rule }) => rule === "note/settled-unread"),
+  };
+}
+
+interface Tried {
+  readonly events: readonly Event[];
+  readonly problems: readonly Problem[];
+  /** With those that the plain lines name for the first time. */
+  readonly names: Names;
+  readonly isRead: boolean;
+}
