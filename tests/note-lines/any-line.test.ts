@@ -198,8 +198,11 @@ const units = fc.constantFrom(
   ...(["stem", "bunch", "head", "fruit", "pod", "punnet", "crate", "root", "bulb", "ear", "handful", "piece"] as const),
 );
 
+/** Kinds that have a row in the verb table. */
+type WrittenKind = Exclude<EventKind, "acquired" | "volunteer" | "came back" | "doing" | "preserved" | "sold" | "plan">;
+
 /** The facts that an event of each kind may carry. */
-const factsByKind: Readonly<Record<EventKind, fc.Arbitrary<Partial<Event>>>> = {
+const factsByKind: Readonly<Record<WrittenKind, fc.Arbitrary<Partial<Event>>>> = {
   sowed: fc
     .tuple(
       plants,
@@ -277,7 +280,7 @@ function about(facts: { readonly [K in keyof Event]?: fc.Arbitrary<Event[K]> }):
   return fc.tuple(plants, fc.record(facts)).map(([plant, rest]) => ({ ...plant, ...(rest as Partial<Event>) }));
 }
 
-const kinds = Object.keys(factsByKind) as EventKind[];
+const kinds = Object.keys(factsByKind) as WrittenKind[];
 
 test("all kinds are written and read", () => {
   expect(kinds.length).toBe(24);
