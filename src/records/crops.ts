@@ -372,6 +372,15 @@ export const crops: readonly Crop[] = [
   ...grown("Polygonaceae", "cover", oneYear, [["buckwheat", "buckwheat"]]),
   ...grown("Boraginaceae", "cover", oneYear, [["phacelia", "phacelia"]]),
   ...grown("Linaceae", "cover", oneYear, [["flax", "flax", "linseed"]]),
+
+  // ------------------------------------------------------------------------------------- trees, shrubs and climbers
+  ...grown("Oleaceae", "fruit", years, [["olive", "olives", "olive tree"]]),
+  ...grown("Betulaceae", "fruit", years, [["hazelnut", "hazelnuts", "cobnut", "filbert"]]),
+  ...grown("Juglandaceae", "fruit", years, [["walnut", "walnuts"]]),
+  ...grown("Ranunculaceae", "flower", years, [["clematis", "clematis", "clematises"]]),
+  ...grown("Caprifoliaceae", "flower", years, [["honeysuckle", "honeysuckles", "lonicera"]]),
+  ...grown("Fabaceae", "flower", years, [["wisteria", "wisterias", "wistaria"]]),
+  ...grown("Oleaceae", "flower", years, [["jasmine", "jasmines"]]),
 ];
 
 /**

@@ -32,7 +32,7 @@ export class TakenNames {
     const known = this.#varieties.get(id);
     if (known === undefined) {
       this.count += 1;
-      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: false });
+      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: undefined });
     } else if (known.crop === undefined && crop !== undefined) {
       this.count += 1;
       known.crop = crop;

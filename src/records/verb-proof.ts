@@ -94,7 +94,7 @@ function startsName(word: Word | undefined): boolean {
 /**
  * "pulled" clears a planting, but what comes by weight or by the bunch, and roots and rhubarb, were picked; "lifted" and
  * "dug" pick, but flowers are lifted to be stored, and what stands for years is lifted to be divided; picking slugs off
- * is work.
+ * is work. "transplanted" plants, but from one bed to another it moves.
  */
 export function kindOf({ verb, form }: FoundVerb, line: Line, from: number): EventKind {
   if (form === "pulled") {
@@ -112,8 +112,21 @@ export function kindOf({ verb, form }: FoundVerb, line: Line, from: number): Eve
     if (crop?.use === "flower") return "cleared";
     return crop?.perennial === true ? "did" : verb.kind;
   }
+  if (form === "transplanted" && goesFromBedToBed(line, from)) return "moved";
   if (form === "picked" && causeWords.has(line.lower(from))) return "did";
   return verb.kind;
+}
+
+/** "transplanted 12 leeks from Cold Frame to Long Bed" tells where they stood, and what stood in a bed moves. */
+function goesFromBedToBed(line: Line, from: number): boolean {
+  const roles = new Set<string>();
+  for (let at = from; at < line.end; at++) {
+    const role = line.lower(at);
+    if (!/^(?:from|to|into|in)$/.test(role)) continue;
+    const bed = line.names.at("bed", line.words, line.lower(at + 1) === "the" ? at + 2 : at + 1);
+    if (bed !== undefined) roles.add(role === "from" ? "from" : "to");
+  }
+  return roles.size === 2;
 }
 
 function cropIn(line: Line, from: number): Crop | undefined {

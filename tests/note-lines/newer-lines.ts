@@ -145,6 +145,14 @@ export const reasonsAndPrices: readonly Case[] = [
     line: "mulched Long Bed with bark, 4 bags at €5 a bag",
     says: [{ kind: "did", bed: "long-bed", what: "mulched Long Bed with bark, 4 bags", price: "€5 a bag" }],
   },
+  {
+    line: "transplanted 12 Musselburgh from Cold Frame to Long Bed",
+    says: [{ kind: "moved", variety: "musselburgh", count: 12, bed: "cold-frame", toBed: "long-bed" }],
+  },
+  {
+    line: "transplanted 12 Musselburgh into Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 12, bed: "long-bed" }],
+  },
   // Pounds are a weight where nothing says that they were paid.
   { line: "picked 4 pounds of Sungold", says: [{ kind: "picked", variety: "sungold", grams: 1814.36948 }] },
 ];

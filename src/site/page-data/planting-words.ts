@@ -68,7 +68,9 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
 /** Seeds of a direct sowing are no plants, so their number is only said once it was thinned. */
 function countOf(planting: Planting): Planting["count"] {
   const count = planting.ended === undefined ? planting.count : planting.began;
-  const wereCounted = planting.planted !== undefined || planting.thinnedOut > 0 || planting.sown === undefined;
+  // What nobody counted at the beginning was counted when it was thinned.
+  const wasThinned = planting.thinnedOut > 0 || planting.began === undefined;
+  const wereCounted = planting.planted !== undefined || wasThinned || planting.sown === undefined;
   return count === undefined || count.value === 0 || !wereCounted ? undefined : count;
 }
 

@@ -232,6 +232,13 @@ const rows: Readonly<Record<string, readonly [one: string, many: string, gender:
   buckwheat: ["Buchweizen", "Buchweizen", "m"],
   phacelia: ["Phacelia", "Phacelia", "f"],
   flax: ["Lein", "Lein", "m"],
+  olive: ["Olive", "Oliven", "f"],
+  hazelnut: ["Haselnuss", "Haselnüsse", "f"],
+  walnut: ["Walnuss", "Walnüsse", "f"],
+  clematis: ["Clematis", "Clematis", "f"],
+  honeysuckle: ["Geißblatt", "Geißblatt", "n"],
+  wisteria: ["Blauregen", "Blauregen", "m"],
+  jasmine: ["Jasmin", "Jasmin", "m"],
 };
 
 /** "Tomaten", of one "Tomate"; a crop that this list does not know keeps the name its records give it. */
