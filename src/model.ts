@@ -68,7 +68,7 @@ export interface GardenSettings {
   readonly lastFrost?: string | undefined;
   /** Month and day "11-05", the usual first frost of autumn. */
   readonly firstFrost?: string | undefined;
-  /** Month and day on which a season begins; "01-01" unless the person says otherwise. */
+  /** Month and day on which a season begins; unless the person says otherwise "01-01", south of the equator "07-01". */
   readonly seasonStarts: string;
   /** Words a minute when speaking on camera. */
   readonly narrationRate: number;

@@ -11,6 +11,7 @@ export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./
 export type { NoteReadings } from "./note-readings.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
+export { withoutPrice } from "./prices.ts";
 export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";

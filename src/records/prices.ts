@@ -54,6 +54,6 @@ export function withoutPrice(text: string): { readonly text: string; readonly pr
     .replace(/\(\s*\uFFFC\s*[,;]?\s*/gu, "(")
     .replace(/(?:\s*[,;]|\s+[-–—])?\s*\uFFFC(?=\s*(?:[,;.)]|$))/gu, "")
     .replace(/\s*\uFFFC\s*/gu, " ")
-    .trim();
+    .replace(/^[\s,;]+|\s+$/gu, "");
   return { text: bare, price: said.join(", ") };
 }

@@ -60,6 +60,8 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
     sown: day(planting.sown),
     planted: planting.planted === planting.sown ? undefined : day(planting.planted),
     plantsFrom: planting.plantsFrom,
+    from: planting.from,
+    selfSown: planting.selfSown,
     yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
     noted: speech.day(planting.since, on),
   });
@@ -82,7 +84,8 @@ function standing(planting: Planting, settings: GardenSettings, on: Day): readon
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
         said.measured(speech.length(planting.heightCm), speech.day(planting.heightOn, on))
       : "";
-  return [said.standing(planting.stage, speech.day(planting.stageSince, on)), height];
+  const since = speech.day(planting.stageSince, on);
+  return [planting.takenToBeOver === true ? said.takenToBeOver(since) : said.standing(planting.stage, since), height];
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {
