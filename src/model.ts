@@ -68,7 +68,7 @@ export interface GardenSettings {
   readonly lastFrost?: string | undefined;
   /** Month and day "11-05", the usual first frost of autumn. */
   readonly firstFrost?: string | undefined;
-  /** Month and day on which a season begins; "01-01" unless the person says otherwise. */
+  /** Month and day on which a season begins; unless the person says otherwise "01-01", south of the equator "07-01". */
   readonly seasonStarts: string;
   /** Words a minute when speaking on camera. */
   readonly narrationRate: number;
@@ -222,7 +222,8 @@ export interface Variety extends RecordFile {
   readonly alsoSpelled: readonly string[];
   readonly source?: Source | undefined;
   readonly maturity?: Maturity | undefined;
-  readonly perennial: boolean;
+  /** Whether it stands from year to year; undefined when neither its file nor the crop table says so. */
+  readonly perennial: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
 }
@@ -235,7 +236,8 @@ export interface Crop {
   readonly alsoCalled: readonly string[];
   /** Botanical family, for example "Solanaceae". */
   readonly family: string;
-  readonly perennial: boolean;
+  /** Undefined for a crop the table does not know. */
+  readonly perennial: boolean | undefined;
   readonly use: "vegetable" | "fruit" | "herb" | "flower" | "cover";
 }
 
@@ -439,7 +441,7 @@ export interface Event {
   readonly spacingCm?: number | undefined;
   /** A `sowed` line that opens a nursery lot: indoors, in trays, under glass. */
   readonly nursery?: boolean | undefined;
-  /** A `planted` line whose plants were not raised here: "bought", "given". */
+  /** Plants of a `planted` line that were not raised here, or how those of an `acquired` line came: "bought", "given". */
   readonly plantsFrom?: "bought" | "given" | undefined;
   /** Place within the bed, as said: "row 2", "the corner by the gate". */
   readonly spot?: string | undefined;
@@ -451,7 +453,7 @@ export interface Event {
   readonly what?: string | undefined;
   /** Why it was done, as said: "because of the moth last year". */
   readonly reason?: string | undefined;
-  /** Of `acquired`: from whom or where, as said: "a neighbour". */
+  /** Of `acquired`, and of `planted` when the reader knows it: from whom or where, as said: "a neighbour". */
   readonly from?: string | undefined;
   /** Of `acquired` and `sold`: what was paid, as said. Private always. */
   readonly price?: string | undefined;
@@ -626,6 +628,12 @@ export interface Planting {
   readonly spacingCm?: number | undefined;
   readonly perennial: boolean;
   readonly plantsFrom?: "bought" | "given" | undefined;
+  /** From whom its plants came, as said, where that is certain: "a neighbour". */
+  readonly from?: string | undefined;
+  /** Nobody sowed it: it came up by itself. */
+  readonly selfSown?: true | undefined;
+  /** No line ended it: it is an annual, and its season turned. */
+  readonly takenToBeOver?: true | undefined;
   /** Planting id it was moved from. */
   readonly movedFrom?: string | undefined;
   /** No line says when it was sown or planted: the notes speak of it as being there. */
@@ -668,6 +676,22 @@ export interface Task {
   readonly place: Place;
 }
 
+/** What the person means to do some day: shown as planned, never as done, and never due. */
+export interface Plan {
+  readonly id: string;
+  /** As said: "move the rhubarb next year". */
+  readonly what: string;
+  readonly reason?: string | undefined;
+  /** Bed id; undefined for what is planned of no bed in particular. */
+  readonly bed?: string | undefined;
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+  /** Day on which it was written down. */
+  readonly said: Day;
+  readonly private: boolean;
+  readonly place: Place;
+}
+
 /** Something viewers were told they would see. */
 export interface FollowUp {
   readonly id: string;
@@ -688,7 +712,10 @@ export interface FollowUp {
   readonly place: Place;
 }
 
-/** "to do", "asked", "moved" go beyond the kinds a brief must know; all that was done, put up or tested is "did". */
+/**
+ * "to do", "asked", "moved" go beyond the kinds a brief must know; all that was done, put up or tested is "did". What the
+ * calendar ends without a line is "taken to be over", and no news.
+ */
 export type ChangeKind =
   | "new"
   | "sown"
@@ -703,6 +730,13 @@ export type ChangeKind =
   | "trouble ended"
   | "lost"
   | "cleared"
+  | "taken to be over"
+  | "came back"
+  | "doing"
+  | "acquired"
+  | "preserved"
+  | "sold"
+  | "plan"
   | "to do"
   | "done"
   | "promised"
@@ -795,7 +829,7 @@ export interface BedState {
 /** Plants that left a nursery lot. */
 export interface LotTaking {
   readonly day: Day;
-  readonly to: "planted" | "lost" | "given away";
+  readonly to: "planted" | "lost" | "given away" | "sold";
   /** Undefined when nobody counted. */
   readonly count?: number | undefined;
   /** Planting id they went into. */
@@ -836,6 +870,8 @@ export interface Garden extends Records {
   readonly followUps: readonly FollowUp[];
   /** Tasks of no bed in particular; those of a bed stand in its state. */
   readonly tasks: readonly Task[];
+  /** What is planned, in the order in which it was written down. */
+  readonly plans: readonly Plan[];
   /** What earlier films say, by episode id; undefined until a command that needs it has read the captions. */
   readonly spoken?: ReadonlyMap<string, readonly SpokenLine[]> | undefined;
   /** What was measured in the photos; undefined until a command that needs it has measured them. */

@@ -47,6 +47,8 @@ loses no fact. Nothing you write is ever changed.
 | apart | \`20 cm apart\`, \`9 in apart\`, \`a foot apart\`, \`at 30 cm\`, \`20 x 30 cm apart\` (between plants, then rows) |
 | spot | \`row 2\`, \`the north end\`, \`the corner by the gate\`, \`by the path\`, \`between the tomatoes\`, \`next to the leeks\` |
 | gear | \`on the arch\`, \`up the canes\`, \`under the mesh\` |
+| why | at the end of the line: \`because of the moth last year\`, \`so that it dries\`, \`to keep the pigeons off\` |
+| price | \`for £4\`, \`$3 each\`, \`at 50p a bunch\`; it is yours alone and stands on no public page |
 | not raised here | \`planted 3 bought Black Beauty\`, \`planted 2 given Victoria\` |
 | day | at the end of the line: \`today\`, \`yesterday\`, \`last Tuesday\`, \`on Tuesday\`, \`on 3 May\`, \`two days ago\`, \`2026-05-03\` |
 | due | \`by 2026-06-20\`, \`by 20 June\`, \`by Friday\`, \`tomorrow\`, \`next week\`, \`in July\`, \`by the end of August\`, \`this autumn\`, \`in two weeks\`; a period is due on its last day |
@@ -62,6 +64,7 @@ const proofs: Readonly<Record<Proof, string>> = {
   trouble: "when a colon or a pest or disease follows",
   number: "when a colon or a number follows",
   gear: "when gear you know or a thing such as a net follows",
+  next: "when a colon follows, or right behind it a plant you know, with or without its amount",
 };
 
 function verbSections(): string {
@@ -70,15 +73,19 @@ function verbSections(): string {
 
 function verbSection(verb: Verb): string {
   const guarded = Object.entries(verb.guarded ?? {}).map(
-    ([proof, forms]) => `${capital(proofs[proof as Proof])}: ${forms.join(", ")}.`,
+    ([proof, forms]) => [proofs[proof as Proof], forms.join(", ")] as const,
   );
+  const begins =
+    verb.forms.length === 0
+      ? guarded.map(([when, forms]) => `${forms}, ${when}.`)
+      : [`${verb.forms.join(", ")}.`, ...guarded.map(([when, forms]) => `${capital(when)}: ${forms}.`)];
   return [
     `### ${verb.kind}`,
     "",
     verb.says,
     ...(verb.caution === undefined ? [] : ["", verb.caution]),
     "",
-    `- Begins with: ${verb.forms.join(", ")}.${guarded.length === 0 ? "" : ` ${guarded.join(" ")}`}`,
+    `- Begins with: ${begins.join(" ")}`,
     `- Then: ${verb.takes}.`,
     "",
     "```",

@@ -112,8 +112,12 @@ print, and a seed order for a spreadsheet. \`--length 10\` fits it into ten minu
 \`--since-last\` begins where the last episode called a recap ended. \`plotreel publish\` puts a page with charts for each
 season on the public site, without money, positions and plans, and the whole of it on the field pages.
 
-A season begins on \`season starts\` of garden.md and is called by the year in which it begins: 2026, or 2025/26 where it goes
-over New Year, as in the south.
+A season begins on \`season starts\` of garden.md, else on 1 January, or on 1 July where \`place\` lies south of the equator. It
+is called by the year in which it begins: 2026, or 2025/26 where it goes over New Year.
+
+Plants that are known as annuals and that no line clears are taken to be over when their season turns; that is never told as
+news. Perennials go on. Of plants that neither the table of crops nor their own file knows \`plotreel check\` asks once.
+What you wrote down with \`plan:\` stands in the outline among what you mean to do next year.
 `;
 
 const weather = `## Weather

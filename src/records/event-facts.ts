@@ -29,7 +29,7 @@ export interface ReadFacts {
 const wholeBed = new Set<EventKind>(["cleared", "lost", "measured", "moved"]);
 
 /** Kinds whose plants may stand in the nursery, so that the note's bed is not theirs unless the line says so. */
-const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away"]);
+const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away", "sold", "acquired"]);
 
 export function plantFacts(line: Line, kind: EventKind, from: number, verb: FoundVerb): Facts[] | undefined {
   const read = readPlants(line, from, kind);
@@ -61,7 +61,7 @@ export function plantFacts(line: Line, kind: EventKind, from: number, verb: Foun
 }
 
 /** The facts of one item, with its bed: the line's own, else the note's. */
-function inPlace(line: Line, kind: EventKind, read: PlantLine, item: PlantItem): Facts[] {
+export function inPlace(line: Line, kind: EventKind, read: PlantLine, item: PlantItem): Facts[] {
   const place = read.places[item.place] ?? {};
   const facts: Facts = {
     variety: item.variety,
@@ -150,7 +150,7 @@ function whichBed(line: Line, kind: EventKind): Problem {
   );
 }
 
-function inBeds(beds: readonly string[]): readonly { readonly bed?: string | undefined }[] {
+export function inBeds(beds: readonly string[]): readonly { readonly bed?: string | undefined }[] {
   return beds.length === 0 ? [{}] : beds.map((bed) => ({ bed }));
 }
 

@@ -152,7 +152,7 @@ function cropOf(
   );
   const id = idOfName(name);
   if (id === "") return undefined;
-  const made: Crop = { id, name, plural: name, alsoCalled: [], family: "", perennial: false, use: "vegetable" };
+  const made: Crop = { id, name, plural: name, alsoCalled: [], family: "", perennial: undefined, use: "vegetable" };
   crops.set(id, made);
   byName.set(normaliseName(name), made);
   return made;

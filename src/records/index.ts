@@ -15,6 +15,7 @@ export { type OneNoteContext, readOneNote } from "./one-note.ts";
 export { type OwnWord, ownWords, type WordMeaning, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
+export { withoutPrice } from "./prices.ts";
 export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";

@@ -47,7 +47,8 @@ export function readCause(scan: Scan): boolean {
   return true;
 }
 
-function causeEnd(line: Line, from: number): number {
+/** The end of words that say by what, or by whom: the next comma, or the bed. */
+export function causeEnd(line: Line, from: number): number {
   let at = from;
   while (at < line.end) {
     const word = line.words[at];

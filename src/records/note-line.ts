@@ -17,13 +17,17 @@ import {
   troubleFacts,
   workFacts,
 } from "./event-facts.ts";
+import { goodsFacts, putsUpStores, stateFacts, storesFacts } from "./goods-and-stores.ts";
 import { Line, type LineContext } from "./line.ts";
 import { type Word, wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
+import { withoutPrice } from "./prices.ts";
+import { withoutReason } from "./reasons.ts";
 import { readSaid } from "./said-line.ts";
-import { unknownVerb } from "./unknown-verb.ts";
+import { plantedAfterBuying, unknownVerb } from "./unknown-verb.ts";
 import type { FoundVerb } from "./verb-forms.ts";
 import { kindOf, provenVerb } from "./verb-proof.ts";
+import type { LineShape } from "./verb-table.ts";
 
 export type { LineContext } from "./line.ts";
 
@@ -59,10 +63,16 @@ export function readNoteLine(noteLine: NoteLine, context: LineContext): ReadLine
     const slip = unknownVerb(words, context.names, place);
     return slip === undefined ? undefined : { events: [], problems: [slip] };
   }
-  const line = new Line(noteLine.text, words, place, bed === undefined ? context : { ...context, beds: [bed.id] });
+  if (verb.verb.kind === "acquired" && plantedAfterBuying(words) !== undefined) {
+    const slip = unknownVerb(words, context.names, place);
+    return slip === undefined ? undefined : { events: [], problems: [slip] };
+  }
   const from = afterVerb(words, verb.end);
-  const { kind } = verb.verb;
-  const told = kind === "to do" || kind === "promised" || kind === "asked" ? undefined : dayOfLine(line, from);
+  const { kind, shape } = verb.verb;
+  const besides = asideOf(noteLine.text, kind, shape, words[from]?.start ?? noteLine.text.length, context.names);
+  const left = besides.text === noteLine.text ? words : wordsOf(besides.text).slice(bed?.end ?? 0);
+  const line = new Line(besides.text, left, place, bed === undefined ? context : { ...context, beds: [bed.id] });
+  const told = undated.has(kind) ? undefined : dayOfLine(line, from);
   const read = factsOf(line, verb, from, noteLine.more);
   if (read === undefined) return line.problems.length === 0 ? undefined : { events: [], problems: line.problems };
   const events = read.facts.map((facts, index) => {
@@ -75,11 +85,30 @@ export function readNoteLine(noteLine: NoteLine, context: LineContext): ReadLine
       text: noteLine.text,
       place,
       private: context.note.private,
+      reason: besides.reason,
+      price: besides.price,
       ...facts,
       more: read.listed ? [] : noteLine.more,
     };
   });
   return { events, problems: line.problems };
+}
+
+/** Kinds whose words keep the day that stands in them. */
+const undated: ReadonlySet<EventKind> = new Set(["to do", "promised", "asked", "plan"]);
+
+/** What a line says beside its facts: why, and for how much; and the line without it. Tasks and questions keep their words. */
+function asideOf(
+  text: string,
+  kind: EventKind,
+  shape: LineShape,
+  from: number,
+  names: Names,
+): { readonly text: string; readonly reason?: string | undefined; readonly price?: string | undefined } {
+  const [verb, said] = [text.slice(0, from), text.slice(from)];
+  const priced = shape === "words" ? { text: said } : withoutPrice(said);
+  const { text: bare, reason } = withoutReason(priced.text, kind, names);
+  return { text: `${verb}${bare}`, reason, price: priced.price };
 }
 
 /** "Long Bed: sowed …" speaks of that bed. */
@@ -108,10 +137,17 @@ function factsOf(line: Line, verb: FoundVerb, from: number, more: readonly strin
     case "trouble":
       return told(kind, troubleFacts(line, from, kind === "cured" ? "cured" : "trouble"));
     case "gear":
+      if (kind === "put up" && putsUpStores(line, from)) return told("preserved", storesFacts(line, from));
       if (verb.particle !== undefined) line.claim(verb.particle, verb.particle + 1);
       return told(kind, gearFacts(line, from, kind === "took down" ? "took down" : "put up"));
     case "soil":
       return told(kind, soilFacts(line, from));
+    case "goods":
+      return told(kind, goodsFacts(line, from, verb));
+    case "state":
+      return told(kind, stateFacts(line, from));
+    case "stores":
+      return told(kind, storesFacts(line, from));
     case "words":
       return taskFacts(line, kind, from, more);
   }

@@ -33,7 +33,7 @@ const nurseryKinds = new Set<EventKind>(["sowed", "up", "potted on"]);
 export const raised: ReadonlySet<EventKind> = new Set<EventKind>(["sowed", "planted", "potted on"]);
 
 /** Kinds that tell of what left a bed. */
-const leavesBed = new Set<EventKind>(["picked", "cleared", "moved", "lost", "gave away", "took down"]);
+const leavesBed = new Set<EventKind>(["picked", "cleared", "moved", "lost", "gave away", "sold", "took down"]);
 
 /** The place that begins at word `at`, if one does. Beds nobody described are taken as named. */
 export function placeAt(line: Line, at: number, kind: EventKind): FoundPlace | undefined {
@@ -68,7 +68,7 @@ function known(line: Line, at: number, lower: string, kind: EventKind): FoundPla
   const isBed = bedPrepositions.has(lower) || outOf;
   if (!isBed && !gearPrepositions.has(lower)) return undefined;
   const noun = afterArticle(line, outOf ? at + 2 : at + 1);
-  if (isBed && !(lower === "to" && (kind === "lost" || kind === "gave away"))) {
+  if (isBed && !(lower === "to" && (kind === "lost" || kind === "gave away" || kind === "sold"))) {
     const bed = bedNamedAt(line, outOf ? at + 2 : at + 1, noun);
     // Plants come "from the cold frame" out of the nursery: where they went is another bed.
     if (bed !== undefined && !(roleOf(lower, outOf) === "from" && raised.has(kind))) {

@@ -57,7 +57,7 @@ function standsAlone({ line, kind }: Scan, end: number, amount: Amount): boolean
   if (next.kind === "mark") return next.text !== "-" && next.text !== "/";
   // "5 in Long Bed", but not "two to a pot" and "one in each corner".
   if (/^(?:and|from|into|indoors)$/.test(next.lower)) return true;
-  if (next.lower === "to") return kind === "lost" || kind === "moved" || kind === "gave away";
+  if (next.lower === "to") return kind === "lost" || kind === "moved" || kind === "gave away" || kind === "sold";
   if (next.lower === "in" || next.lower === "on") return !/^(?:each|every|a|an)$/.test(line.lower(end + 1));
   const weighed = amount.grams !== undefined || amount.litres !== undefined;
   return weighed && /^(?:podded|shelled|trimmed|cleaned|dried|fresh|untrimmed|topped|of)$/.test(next.lower);

@@ -158,9 +158,9 @@ function claimItem(scan: Scan, plant: NamedPlant, amount: Amount | undefined): v
     if (amount.loose !== true && !share) line.claim(scan.at, amount.end);
   }
   for (let at = scan.at; at < plant.from; at++) {
-    if (/^(?:bought|purchased)$/.test(line.lower(at)) && scan.kind === "planted") scan.read.plantsFrom = "bought";
-    else if (/^(?:given|gifted|donated)$/.test(line.lower(at)) && scan.kind === "planted")
-      scan.read.plantsFrom = "given";
+    const came = scan.kind === "planted" || scan.kind === "acquired";
+    if (/^(?:bought|purchased)$/.test(line.lower(at)) && came) scan.read.plantsFrom = "bought";
+    else if (/^(?:given|gifted|donated)$/.test(line.lower(at)) && came) scan.read.plantsFrom = "given";
     else continue;
     line.claim(at, at + 1);
   }
@@ -185,5 +185,5 @@ function afterNoun(scan: Scan, item: PlantItem, end: number): number {
 
 /** Kinds in which what is counted may be stems, heads or bunches rather than plants. */
 export function countsPieces(kind: EventKind): boolean {
-  return kind === "picked" || kind === "gave away" || kind === "saved seed";
+  return kind === "picked" || kind === "gave away" || kind === "sold" || kind === "saved seed";
 }

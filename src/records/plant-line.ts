@@ -7,7 +7,7 @@
 import type { EventKind } from "../model.ts";
 import { leaveRest, takeBracketed } from "./crop-heads.ts";
 import type { Line } from "./line.ts";
-import { readCause } from "./loss-causes.ts";
+import { causeEnd, readCause } from "./loss-causes.ts";
 import { bareBedAt, type FoundPlace, placeAt, raised } from "./place-words.ts";
 import { readAmount, readName } from "./plant-items.ts";
 import { phraseEnd, plantIn, plantNouns } from "./plant-names.ts";
@@ -46,7 +46,15 @@ function step(scan: Scan): void {
       return;
     }
   }
-  if (readPlace(scan) || readSpacing(scan) || readThinnedTo(scan) || readCause(scan) || readBought(scan)) return;
+  if (
+    readGiver(scan) ||
+    readPlace(scan) ||
+    readSpacing(scan) ||
+    readThinnedTo(scan) ||
+    readCause(scan) ||
+    readBought(scan)
+  )
+    return;
   if (readAmount(scan)) return;
   const counted = countedAfter(scan);
   if ((scan.listOpen || counted) && readName(scan, at, undefined, counted)) return;
@@ -93,7 +101,7 @@ function plantAlone({ line, at, kind }: Scan): boolean {
 function readPlace(scan: Scan): boolean {
   const { line, at, kind } = scan;
   const place = placeAt(line, at, kind) ?? bareBed(scan);
-  if (place === undefined || (place.is === "spot" && !mayBeSpot(line, at))) return false;
+  if (place === undefined || (place.is === "spot" && !mayBeSpot(line, at, kind))) return false;
   // "in 9 cm pots" says more than "indoors" does, so its words stay.
   if (place.is !== "nursery" || place.end === at + 1) line.claim(at, place.end);
   setPlace(scan, place);
@@ -104,9 +112,9 @@ function readPlace(scan: Scan): boolean {
   return true;
 }
 
-/** "by the gate" is a spot behind what was understood or after a comma; "tunnelled by the fly" is none. */
-function mayBeSpot(line: Line, at: number): boolean {
-  if (line.lower(at) !== "by") return true;
+/** "by the gate" is a spot behind what was understood or after a comma; "tunnelled by the fly" and "full to the edges" are none. */
+function mayBeSpot(line: Line, at: number, kind: EventKind): boolean {
+  if (line.lower(at) !== "by" && kind !== "doing") return true;
   const before = line.words[at - 1];
   return before === undefined || before.kind === "mark" || line.isClaimed(at - 1) || plantNouns.has(before.lower);
 }
@@ -158,7 +166,7 @@ function sharePlaces(read: PlantLine): void {
 /** "planted 3 bought Black Beauty", "…, bought". A clause that says more keeps its words. */
 function readBought(scan: Scan): boolean {
   const { line, at, read } = scan;
-  if (scan.kind !== "planted" && scan.kind !== "potted on") return false;
+  if (scan.kind !== "planted" && scan.kind !== "potted on" && scan.kind !== "acquired") return false;
   const lower = line.lower(at);
   const how = bought.has(lower) ? "bought" : given.has(lower) ? "given" : undefined;
   if (how === undefined || read.plantsFrom !== undefined) return false;
@@ -171,5 +179,20 @@ function readBought(scan: Scan): boolean {
     scan.listOpen = false;
     scan.afterItem = false;
   }
+  return true;
+}
+
+/** From whom plants came: "from a neighbour", up to the next comma or the bed they stand in. */
+function readGiver(scan: Scan): boolean {
+  const { line, at, read, kind } = scan;
+  if (kind !== "acquired" || read.from !== undefined || !/^(?:from|off|by)$/.test(line.lower(at))) return false;
+  const end = causeEnd(line, at + 1);
+  const from = line.slice(at + 1, end);
+  if (from === "") return false;
+  read.from = from;
+  line.claim(at, end);
+  scan.at = end;
+  scan.afterItem = false;
+  scan.listOpen = read.items.length === 0;
   return true;
 }

@@ -38,6 +38,8 @@ export interface PlantLine {
   nursery: boolean;
   plantsFrom?: "bought" | "given" | undefined;
   cause?: string | undefined;
+  /** From whom what came. */
+  from?: string | undefined;
 }
 
 export interface Scan {

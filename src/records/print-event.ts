@@ -3,9 +3,11 @@
  * the day not at all, for the note has it.
  */
 import type { Event } from "../model.ts";
+import { Line } from "./line.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { writeCount, writePickUnit } from "./quantities.ts";
+import { readSaid } from "./said-line.ts";
 import { verbTable } from "./verb-table.ts";
 
 const shapes = new Map(verbTable.map((verb) => [verb.kind, verb.shape]));
@@ -23,14 +25,26 @@ const withColon = new Set([
   "done",
   "promised",
   "asked",
+  "acquired",
+  "volunteer",
+  "came back",
+  "doing",
+  "preserved",
+  "sold",
+  "plan",
 ]);
 /** Kinds that speak of where something was taken from. */
-const fromBed = new Set(["picked", "cleared", "moved"]);
+const fromBed = new Set(["picked", "cleared", "moved", "sold"]);
 
 /** The line without its list mark; nested items follow on lines of their own. */
 export function printEvent(event: Event, names: Names): string {
   const form = printedForm(event);
-  const said = saidOf(event, names).filter((part) => part !== undefined && part !== "");
+  const said = [
+    ...saidOf(event, names),
+    clause(event.price === undefined ? undefined : `for ${event.price}`),
+    // Whatever stands behind it would be read as part of the reason.
+    clause(event.reason),
+  ].filter((part) => part !== undefined && part !== "");
   const due = event.due === undefined ? "" : ` by ${event.due}`;
   const head = `${form}${due}${withColon.has(event.kind) ? ":" : ""}`;
   const line = said.reduce<string>((text, part) => (part?.startsWith(",") ? text + part : `${text} ${part}`), head);
@@ -53,11 +67,14 @@ function saidOf(event: Event, names: Names): (string | undefined)[] {
   switch (shapes.get(event.kind)) {
     case "work":
     case "words":
-      return [
-        event.what,
-        plant === undefined ? undefined : `, only ${plant}`,
-        inBed === undefined ? undefined : `, ${inBed}`,
-      ];
+    case "stores":
+      return wordsSaid(event, names, plant, inBed);
+    case "goods":
+      return event.gear === undefined && plant === undefined
+        ? [event.what, giver(event), inBed, detail]
+        : plantParts({ ...event, gear: undefined }, names, plant ?? gearName(event, names), inBed, spot, detail);
+    case "state":
+      return plantParts(event, names, plant, inBed, spot, clause(event.what));
     case "trouble":
       return [
         event.cause,
@@ -67,12 +84,39 @@ function saidOf(event: Event, names: Names): (string | undefined)[] {
         detail,
       ];
     case "gear":
-      return [event.gear === undefined ? event.what : nameOf(names, "gear", event.gear), inBed, spot, detail];
+      return [gearName(event, names) ?? event.what, inBed, spot, detail];
     case "soil":
       return [bed, event.ph === undefined ? undefined : `pH ${event.ph}`, celsius(event), spot, detail];
     default:
       return plantParts(event, names, plant, inBed, spot, detail);
   }
+}
+
+/** The words themselves, and which plant and bed are meant where the words alone do not tell. */
+function wordsSaid(
+  { what = "", variety, crop, place, bed }: Event,
+  names: Names,
+  plant: string | undefined,
+  inBed: string | undefined,
+): (string | undefined)[] {
+  const line = new Line(what, wordsOf(what), place, { note: { id: "", day: "", private: false }, beds: [], names });
+  const said = readSaid(line, 0);
+  const [only, another] = said.plants;
+  const tellsPlant = another === undefined && only?.variety === variety && only?.crop === crop;
+  const tellsBed = said.what === what && said.beds.length === 1 && said.beds[0] === bed;
+  return [
+    what,
+    plant === undefined || tellsPlant ? undefined : `, only ${plant}`,
+    inBed === undefined || tellsBed ? undefined : `, ${inBed}`,
+  ];
+}
+
+function gearName({ gear }: Event, names: Names): string | undefined {
+  return gear === undefined ? undefined : nameOf(names, "gear", gear);
+}
+
+function giver({ from }: Event): string | undefined {
+  return from === undefined ? undefined : `from ${from}`;
 }
 
 function plantParts(
@@ -99,6 +143,7 @@ function plantParts(
     kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
     event.heightCm === undefined ? undefined : `${event.heightCm} cm tall`,
     celsius(event),
+    giver(event),
     event.nursery === true ? "indoors" : undefined,
     inBed,
     event.toBed === undefined ? undefined : `to ${placeName(names, event.toBed)}`,

@@ -13,6 +13,10 @@ interface Rule {
 export const problemRules = {
   "folder/missing": { severity: "error", meaning: "The records folder does not exist." },
   "folder/empty": { severity: "hint", meaning: "The records folder has no records yet." },
+  "folder/no-settings": {
+    severity: "hint",
+    meaning: "The folder has no garden.md, so the usual units, time zone and language hold.",
+  },
   "folder/link-loop": {
     severity: "warning",
     meaning: "A link leads back to a folder that holds it or was read already.",
@@ -204,6 +208,10 @@ export const problemRules = {
   "timeline/never-cleared": {
     severity: "hint",
     meaning: "An annual planting was never cleared and ended with its season.",
+  },
+  "timeline/annual-or-perennial": {
+    severity: "hint",
+    meaning: "A season turned, and nothing says whether a plant stands for years or for one season.",
   },
   "timeline/no-such-trouble": { severity: "hint", meaning: "A trouble is noted as over that was not open." },
   "timeline/trouble-left-open": {

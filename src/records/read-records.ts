@@ -34,6 +34,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const files = await readFiles(folder, places, options, problems);
   const reading: Reading = { files, problems };
   if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
+  if (list.length > 0 && places.settings === undefined) problems.push(noSettings);
 
   const settings = settingsOf(places, reading);
   const described = describedRecords(places, reading, settings.language);
@@ -204,6 +205,14 @@ const emptyFolder = problem(
   { file: ".", line: 1, column: 1 },
   "There are no records here yet.",
   howToStart,
+);
+
+/** Said at once, because every page and every figure with a unit or a day in it rests on these. */
+const noSettings = problem(
+  "folder/no-settings",
+  { file: "garden.md", line: 1, column: 1 },
+  `There is no garden.md, so these hold: metric units, the time zone ${usualSettings.timeZone}, language ${usualSettings.language}, seasons from 1 January, and no frost days.`,
+  'Write garden.md with "units", "time zone", "language", "last frost" and "first frost" in its front matter.',
 );
 
 /** By code unit, the same on every machine. */

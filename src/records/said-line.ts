@@ -41,7 +41,10 @@ export function readTask(line: Line, from: number, kind: EventKind): SaidLine {
   const colon = headColon(line, from);
   const takesDay = kind === "to do" || kind === "promised";
   const head = colon === undefined ? "" : line.slice(from, colon);
-  const inHead = takesDay && head !== "" ? dueDay(head, line.context.note.day, line.context.southern) : undefined;
+  const inHead =
+    (takesDay || kind === "plan") && head !== ""
+      ? dueDay(head, line.context.note.day, line.context.southern)
+      : undefined;
   const said = readSaid(line, inHead !== undefined && colon !== undefined ? colon + 1 : afterColon(line, from));
   if (inHead !== undefined) return { ...said, due: inHead.day };
   const inWords = takesDay ? dueDay(said.what, line.context.note.day, line.context.southern) : undefined;

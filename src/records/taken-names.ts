@@ -48,7 +48,7 @@ export class TakenNames {
     if (known === undefined) {
       this.count += 1;
       this.#undo.push(() => this.#varieties.delete(id));
-      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: false });
+      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: undefined });
     } else if (known.crop === undefined && crop !== undefined) {
       this.count += 1;
       this.#undo.push(() => {

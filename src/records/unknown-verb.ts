@@ -101,7 +101,7 @@ function slipBeforeCrop(words: readonly Word[], names: Names, place: Place): Pro
 }
 
 /** "bought 6 basil plants, planted in Tunnel" as it would be a log line: "planted 6 bought basil plants in Tunnel". */
-function plantedAfterBuying(words: readonly Word[]): string | undefined {
+export function plantedAfterBuying(words: readonly Word[]): string | undefined {
   const [first] = words;
   if (first === undefined || !/^(?:bought|purchased|given)$/.test(first.lower)) return undefined;
   const at = words.findIndex((_, index) => {

@@ -19,6 +19,11 @@ const gearNouns = new Set(
 );
 const articles = /^(?:the|all|my|our|some|more|another|a|an|of|first|last|few|rest|half)$/;
 
+/** Whether a word in small letters is one for things put up in beds. */
+export function isGearNoun(lower: string): boolean {
+  return gearNouns.has(lower);
+}
+
 /** The verb a line begins with, once what follows proves that it is meant as one. */
 export function provenVerb(words: readonly Word[], context: LineContext): FoundVerb | undefined {
   return verbsAt(words).find((verb) => isProven(verb, words, context.names)) ?? gearVerbAt(words, context.names);
@@ -33,7 +38,12 @@ function isProven(verb: FoundVerb, words: readonly Word[], names: Names): boolea
   while (articles.test(words[at]?.lower ?? "")) at += 1;
   switch (verb.proof) {
     case "colon":
-      return false;
+      // "plan by 2027-04-01: …"
+      return (
+        verb.verb.kind === "plan" &&
+        next.lower === "by" &&
+        words.slice(verb.end, verb.end + 7).some(({ text }) => text === ":")
+      );
     case "question":
       return words.at(-1)?.text === "?" || /^(?:which|what|where|when|why|how|who|whether|if|about)$/.test(next.lower);
     case "number":
@@ -46,6 +56,8 @@ function isProven(verb: FoundVerb, words: readonly Word[], names: Names): boolea
       );
     case "plant":
       return namesPlant(words, verb.end, at, names);
+    case "next":
+      return names.plantAt(words, at) !== undefined || amountOfPlant(words, verb.end, names);
     case "name":
       return namesPlant(words, verb.end, at, names) || startsName(words[at]);
   }
@@ -63,6 +75,18 @@ function namesPlant(words: readonly Word[], end: number, at: number, names: Name
   return false;
 }
 
+/** "3 tomatoes", "6 pints of tomatoes", "2 packets of Nantes", "3 Elsanta strawberry". */
+function amountOfPlant(words: readonly Word[], from: number, names: Names): boolean {
+  const amount = amountAt(words, from, "metric");
+  if (amount === undefined) return false;
+  const { end } = amount;
+  const of = [end, end + 1].find((at) => words[at]?.lower === "of");
+  const named = words[from]?.kind === "number" && startsName(words[end]) ? end + 1 : undefined;
+  return [end, of === undefined ? undefined : of + 1, named].some(
+    (at) => at !== undefined && names.plantAt(words, at) !== undefined,
+  );
+}
+
 function startsName(word: Word | undefined): boolean {
   return word !== undefined && isCapital(word) && word.text !== "I";
 }
@@ -70,7 +94,7 @@ function startsName(word: Word | undefined): boolean {
 /**
  * "pulled" clears a planting, but what comes by weight or by the bunch, and roots and rhubarb, were picked; "lifted" and
  * "dug" pick, but flowers are lifted to be stored, and what stands for years is lifted to be divided; picking slugs off
- * is work.
+ * is work. "transplanted" plants, but from one bed to another it moves.
  */
 export function kindOf({ verb, form }: FoundVerb, line: Line, from: number): EventKind {
   if (form === "pulled") {
@@ -88,8 +112,21 @@ export function kindOf({ verb, form }: FoundVerb, line: Line, from: number): Eve
     if (crop?.use === "flower") return "cleared";
     return crop?.perennial === true ? "did" : verb.kind;
   }
+  if (form === "transplanted" && goesFromBedToBed(line, from)) return "moved";
   if (form === "picked" && causeWords.has(line.lower(from))) return "did";
   return verb.kind;
+}
+
+/** "transplanted 12 leeks from Cold Frame to Long Bed" tells where they stood, and what stood in a bed moves. */
+function goesFromBedToBed(line: Line, from: number): boolean {
+  const roles = new Set<string>();
+  for (let at = from; at < line.end; at++) {
+    const role = line.lower(at);
+    if (!/^(?:from|to|into|in)$/.test(role)) continue;
+    const bed = line.names.at("bed", line.words, line.lower(at + 1) === "the" ? at + 2 : at + 1);
+    if (bed !== undefined) roles.add(role === "from" ? "from" : "to");
+  }
+  return roles.size === 2;
 }
 
 function cropIn(line: Line, from: number): Crop | undefined {

@@ -12,8 +12,11 @@ import type { EventKind } from "../model.ts";
  * - gear: a thing that is put up or taken down, then where
  * - soil: a bed and what was measured
  * - words: what is to be done, was promised, asked; names and beds are found in it
+ * - goods: plants, seed or a thing that came, from whom and for how much
+ * - state: plants or a bed, then how they are, as said
+ * - stores: what was put up, as said; the amount, names and beds are found in it
  */
-export type LineShape = "plants" | "work" | "trouble" | "gear" | "soil" | "words";
+export type LineShape = "plants" | "work" | "trouble" | "gear" | "soil" | "words" | "goods" | "state" | "stores";
 
 /**
  * What must follow a form that is also ordinary English, so that prose stays story:
@@ -24,8 +27,9 @@ export type LineShape = "plants" | "work" | "trouble" | "gear" | "soil" | "words
  * - trouble: a colon, or a known pest or disease
  * - number: a colon or a number
  * - gear: gear the garden knows, or a thing such as a net
+ * - next: a colon, or right behind it a plant the garden knows, with or without its amount
  */
-export type Proof = "plant" | "name" | "colon" | "question" | "trouble" | "number" | "gear";
+export type Proof = "plant" | "name" | "colon" | "question" | "trouble" | "number" | "gear" | "next";
 
 export interface Verb {
   readonly kind: EventKind;
@@ -231,8 +235,8 @@ export const verbTable: readonly Verb[] = [
     kind: "gave away",
     shape: "plants",
     forms: list("gave away, given away, gave, donated"),
-    guarded: { plant: list("sold, swapped away") },
-    says: "Plants or produce left the garden.",
+    guarded: { plant: list("swapped away") },
+    says: "Plants or produce left the garden. Bunches, boxes and weights are produce; a bare number counts plants, or fruit once they bear.",
     takes: "count, variety, to whom",
     examples: ["gave away 4 Musselburgh leek to the school"],
   },
@@ -318,5 +322,85 @@ export const verbTable: readonly Verb[] = [
     says: "Seed was saved for another year.",
     takes: "variety, weight or count",
     examples: ["saved seed: Black Beauty, 30 g"],
+  },
+  {
+    kind: "acquired",
+    shape: "goods",
+    forms: [],
+    guarded: { next: list("acquired, bought, purchased, was given, were given, received") },
+    says:
+      "Plants, seed or a thing for the garden came. Plants that are set out later are known to have come from there. " +
+      "A price is kept to yourself: no public page shows it.",
+    takes: "count, variety or thing, from whom, a price, in BED",
+    examples: [
+      "acquired: 6 Sungold from a neighbour",
+      "bought 3 Elsanta strawberry for £4",
+      "was given 2 Crown Prince from the plant swap",
+      "acquired: a cold frame lid from next door",
+    ],
+  },
+  {
+    kind: "volunteer",
+    shape: "plants",
+    forms: [],
+    guarded: { next: list("volunteer, volunteers, self-sown, self-seeded") },
+    says: "Plants have come up that nobody sowed; they begin a planting.",
+    takes: "count, variety, in BED, spot",
+    examples: ["volunteer: 3 tomatoes in Long Bed", "self-sown marigolds in Squash Bed, by the gate"],
+  },
+  {
+    kind: "came back",
+    shape: "plants",
+    forms: [],
+    guarded: { next: list("came back, overwintered, back again") },
+    says: "Plants that had died down or stood the winter are alive again this season; a number is how many.",
+    takes: "count, variety, BED",
+    examples: [
+      "came back: Café au Lait in Long Bed",
+      "came back: 5 strawberries",
+      "overwintered: Musselburgh in Long Bed",
+    ],
+  },
+  {
+    kind: "doing",
+    shape: "state",
+    forms: [],
+    guarded: { colon: list("doing") },
+    says: "How plants or a bed are getting on, in your own words.",
+    takes: "variety or BED, then how they are",
+    examples: [
+      "doing: leeks, thriving",
+      "doing: Crown Prince in Squash Bed, well ahead of the Uchiki Kuri",
+      "doing: Long Bed, full to the edges",
+    ],
+  },
+  {
+    kind: "preserved",
+    shape: "stores",
+    forms: [],
+    guarded: { next: list("preserved, bottled, canned, froze, pickled, dehydrated") },
+    says: "Something was put up: in jars, packets or bottles, dried or frozen. It changes no planting and no total of pickings.",
+    caution:
+      "A line records what you did and advises nothing: for preserving follow a tested recipe from an authority you trust.",
+    takes: "how many jars, packets, pints or how much, of what; varieties, crops and beds in it are found",
+    examples: ["preserved: 6 pints of tomatoes", "preserved: 9 jars of blackcurrant jam", "froze 2 kg of peas"],
+  },
+  {
+    kind: "sold",
+    shape: "plants",
+    forms: [],
+    guarded: { plant: list("sold") },
+    says: "Plants or produce were sold. A price is kept to yourself: no public page shows it.",
+    takes: "count, weight or trade unit, variety, from BED, a price, to whom",
+    examples: ["sold: 12 bunches of radish", "sold 6 Black Beauty from Cold Frame, for £2 each"],
+  },
+  {
+    kind: "plan",
+    shape: "words",
+    forms: [],
+    guarded: { colon: list("plan, plans, planned, next year") },
+    says: "What you mean to do some day, next year say. It is shown as planned; it never falls due and is never taken as done.",
+    takes: "what; varieties, crops and beds in it are found",
+    examples: ["plan: move the rhubarb next year", "next year: 40 leeks in Long Bed"],
   },
 ];

@@ -29,7 +29,7 @@ const mostBroken = 3;
 
 export function nextYearPoints({ book, nextYear, kind }: Material): readonly DraftPoint[] {
   if (kind !== "season") return nextYear.advice.map((one) => point(one, "should", "it stays in the soil", 62));
-  const { advice, rotation, needs, soil, plan, seedsSaid } = nextYear;
+  const { planned, advice, rotation, needs, soil, plan, seedsSaid } = nextYear;
   const shown = rotation.broken.slice(0, mostBroken);
   const rest = rotation.broken.length - shown.length;
   const [ground] = rotation.broken;
@@ -48,6 +48,7 @@ export function nextYearPoints({ book, nextYear, kind }: Material): readonly Dra
           ),
         ];
   return [
+    ...planned.map((one, index) => point(one, "should", "you planned it", falling(46, index))),
     ...advice.map((one) => point(one, "should", "it stays in the soil", 62)),
     ...shown.map((one, index) =>
       point(one, index === 0 ? "should" : "could", "the bed should change", falling(48, index)),

@@ -3,7 +3,7 @@ import { noWeather, type Weather } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
 import type { Day, Episode, Garden } from "../model.ts";
 import { capital, sayDay, sayMonth } from "../timeline/index.ts";
-import { cautionsFor, type Fitting, fitToTarget, type Sentence, secondsToSay } from "../tour/index.ts";
+import { cautionsFor, type Fitting, fitToTarget, type Sentence, say, secondsToSay } from "../tour/index.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
@@ -15,6 +15,7 @@ import { noPlan, planDraft } from "./plan-draft.ts";
 import { promiseRows } from "./promises.ts";
 import type { NextYear, Recap, RecapPoint, Segment } from "./recap.ts";
 import { methods } from "./recap-methods.ts";
+import { recapWords } from "./recap-words/words.ts";
 import { resultTables } from "./result-rows.ts";
 import { diseaseAdvice, rotation } from "./rotation.ts";
 import { type SeasonBook, seasonBook } from "./season-book.ts";
@@ -179,6 +180,7 @@ function nextYear(book: SeasonBook, season: Season, isPlanned: boolean): NextYea
   const wanted = needs(book);
   const seeds = seedList(book, season.year);
   return {
+    planned: plannedIn(book, season),
     needs: wanted,
     rotation: {
       broken: turned.conflicts
@@ -195,6 +197,14 @@ function nextYear(book: SeasonBook, season: Season, isPlanned: boolean): NextYea
     seeds,
     seedsSaid: seedListSaid(seeds),
   };
+}
+
+/** Plans of the season that is told: each is shown as planned, whatever has been done since. */
+function plannedIn({ garden, until }: SeasonBook, { from, to }: Season): readonly Sentence[] {
+  const words = recapWords(garden.settings);
+  return garden.plans
+    .filter(({ said }) => said >= from && said <= to && said <= until)
+    .map((plan) => say(words.planned(plan.what), [plan]));
 }
 
 /** What the film may begin with: the best, the worst, what is owed; each only where there is one. */

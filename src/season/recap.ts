@@ -145,6 +145,8 @@ export interface ForecastRow extends Sentence {
 }
 
 export interface NextYear {
+  /** What the person wrote down as planned, in their words. */
+  readonly planned: readonly Sentence[];
   readonly needs: readonly Need[];
   readonly rotation: {
     readonly broken: readonly Sentence[];

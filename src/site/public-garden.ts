@@ -24,14 +24,15 @@ import type {
   Site,
   Trial,
 } from "../model.ts";
+import { withoutPrice } from "../records/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { namesOf } from "./privacy/private-phrases.ts";
 import { namedInPublic, withoutNames } from "./without-names.ts";
 
 /** What a person notes down for themselves: it belongs to the field pages. */
-const OWN_BUSINESS: ReadonlySet<EventKind> = new Set(["to do", "asked"]);
-const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue"]);
+const OWN_BUSINESS: ReadonlySet<EventKind> = new Set(["to do", "asked", "plan"]);
+const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue", "plan"]);
 
 export function publicGarden(garden: Garden): Garden {
   const seen = publicRecords(garden);
@@ -42,6 +43,7 @@ export function publicGarden(garden: Garden): Garden {
     beds: records.beds,
     problems: [],
     tasks: [],
+    plans: [],
     growth: publicGrowth(garden.growth, photos),
     changes: new Map(
       [...grown.changes]
@@ -110,7 +112,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       !closedFiles.has(event.place.file) &&
       varietyIsPublic(event.variety) &&
       gearIsPublic(event.gear);
-    return isOpen ? publicMove(event, bedIsPublic) : [];
+    return isOpen ? publicMove(withoutPrices(event), bedIsPublic) : [];
   });
   const openNotes = new Set(notes);
   const linked = new Set(notes.flatMap((note) => note.photos));
@@ -177,6 +179,23 @@ function kept<T>(
   change: (record: T) => T = (record) => record,
 ): ReadonlyMap<string, T> {
   return new Map([...all].filter(([, record]) => isPublic(record)).map(([id, record]) => [id, change(record)]));
+}
+
+/** What was paid is nobody's business, wherever in a line it stands. */
+function withoutPrices(event: Event): Event {
+  const bare = (said: string | undefined) => (said === undefined ? undefined : withoutPrice(said).text);
+  return {
+    ...event,
+    price: undefined,
+    text: withoutPrice(event.text).text,
+    what: bare(event.what),
+    detail: bare(event.detail),
+    spot: bare(event.spot),
+    cause: bare(event.cause),
+    reason: bare(event.reason),
+    from: bare(event.from),
+    more: event.more.map((said) => withoutPrice(said).text),
+  };
 }
 
 /** Stands for every private bed that plants of a public one move to or come from. */

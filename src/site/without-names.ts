@@ -57,14 +57,16 @@ export function withoutNames({ records, photos }: Public, names: KeptBackNames):
 
 /** An event about the thing itself goes; one that only mentions it keeps its facts and loses those words. */
 function eventWithout(event: Event, isSilent: (text: string | undefined) => boolean): readonly Event[] {
-  const { text, what, cause, detail, spot, more } = event;
-  if ([text, what, cause, detail, spot, ...more].every(isSilent)) return [event];
+  const { text, what, cause, detail, reason, from, spot, more } = event;
+  if ([text, what, cause, detail, reason, from, spot, ...more].every(isSilent)) return [event];
   if (!isSilent(what) || !isSilent(cause)) return [];
   return [
     {
       ...event,
       text: "",
       detail: isSilent(detail) ? detail : undefined,
+      reason: isSilent(reason) ? reason : undefined,
+      from: isSilent(from) ? from : undefined,
       spot: isSilent(spot) ? spot : undefined,
       more: more.filter(isSilent),
     },

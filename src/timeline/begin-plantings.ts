@@ -29,6 +29,9 @@ interface Beginning {
   readonly sown?: Day | undefined;
   readonly planted?: Day | undefined;
   readonly plantsFrom?: "bought" | "given" | undefined;
+  /** From whom its plants came. */
+  readonly source?: string | undefined;
+  readonly selfSown?: true | undefined;
   readonly implied?: boolean;
   /** The planting it comes from, when plants move: what is known of them goes with them. */
   readonly from?: Planting | undefined;
@@ -90,6 +93,8 @@ export function arrive(
     sown: from?.sown,
     planted: seedling ? event.day : (from?.planted ?? event.day),
     plantsFrom: from?.plantsFrom,
+    source: from?.from,
+    selfSown: from?.selfSown,
     from,
   });
   const { now } = growing;
@@ -188,8 +193,10 @@ export function begin(ledger: Ledger, event: Event, beginning: Beginning): Growi
     spot: event.spot,
     gear: event.gear,
     spacingCm: event.spacingCm,
-    perennial: isPerennial(ledger, ids),
+    perennial: isPerennial(ledger, ids) === true,
     plantsFrom: beginning.plantsFrom,
+    from: beginning.source,
+    selfSown: beginning.selfSown,
     movedFrom: from?.id,
     implied: beginning.implied === true,
     firstEvent: event.id,

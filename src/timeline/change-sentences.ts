@@ -1,6 +1,6 @@
 /**
  * What happened in a bed, as one sentence a person could say on camera. Every sentence of the timeline is made here (those of
- * pickings and of work in picking-sentences.ts and work-sentences.ts), from the event and the plantings it touched. None says
+ * pickings, of work and of what comes and goes in the files beside it), from the event and the plantings it touched. None says
  * more than the notes do.
  */
 import { daysBetween } from "../calendar.ts";
@@ -23,12 +23,14 @@ export function sayPlanted(
   planting: Planting,
   raised: { readonly sown: Day; readonly bed?: string } | undefined,
 ): string {
-  const { name } = someOf(names, planting, event.count, event.plantsFrom === "bought" ? "bought-in" : undefined);
+  const { plantsFrom, from } = planting;
+  const { name } = someOf(names, planting, event.count, plantsFrom === "bought" ? "bought-in" : undefined);
+  const source = from === undefined ? "" : `from ${from}`;
   return sentence(
     ...wentIn(name, placing(names, event)),
     raised !== undefined &&
       `raised from the sowing of ${names.day(raised.sown, event.day)}${raised.bed === undefined ? "" : ` in ${names.bed(raised.bed)}`}`,
-    event.plantsFrom === "given" && "a gift",
+    plantsFrom === "given" ? `a gift ${source}`.trim() : source,
     event.detail,
   );
 }
@@ -159,12 +161,6 @@ export function sayLost(names: Names, event: Event, planting: Planting, number: 
   return sentence(`${number === "some" ? "some of " : ""}${name} ${were} lost${to}`, event.detail);
 }
 
-export function sayGivenAway(names: Names, event: Event, planting: Planting): string {
-  const counted = event.count !== undefined;
-  const { name, were } = counted ? someOf(names, planting, event.count) : wholePlanting(names, planting);
-  return sentence(`${counted ? "" : "some of "}${name} ${were} given away`, event.detail);
-}
-
 /** Without plants, it is the bed itself that was cleared. */
 export function sayCleared(names: Names, event: Event, bed: string, plantings: readonly Planting[]): string {
   const named = event.variety !== undefined || event.crop !== undefined;
@@ -176,8 +172,16 @@ export function sayCleared(names: Names, event: Event, bed: string, plantings: r
 
 export function sayEndedWithoutWord(names: Names, planting: Planting, day: Day): string {
   const { name, were, they } = wholePlanting(names, planting);
-  const count = they === "they" ? "count" : "counts";
-  return sentence(`no note says when ${name} ${were} cleared; ${they} ${count} as over from ${names.day(day, day)}`);
+  const are = were === "were" ? "are" : "is";
+  return sentence(
+    `${name} ${are} taken to be over since ${names.day(day, day)}; no note says when ${they} ${were} cleared`,
+  );
+}
+
+/** Why it was done, behind the sentence that says what: "…, because of the moth last year." */
+export function sayBecause(text: string, reason: string): string {
+  const joint = /^(?:so that|to|in order)\b/i.test(reason) ? " " : ", ";
+  return fullStop(`${text.replace(/[.\s]+$/, "")}${joint}${reason}`);
 }
 
 /** `year` of its life, when it is known when it began. */

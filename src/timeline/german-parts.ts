@@ -1,6 +1,7 @@
 /** What German sentences about plants are put together from: their number and name, and their place. */
-import type { Count, Event, Planting } from "../model.ts";
+import type { Count, Event, PickUnit, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
+import { germanPieces } from "./speech/pieces.ts";
 
 /** "zwölf Lauch Musselburgh", "eine Tomate Ochsenherz", "etwa zehn Dahlien"; the name alone when nobody counted. */
 export function some(names: Names, ids: PlantIds, count: Count | undefined): string {
@@ -43,4 +44,12 @@ export function placing(names: Names, { spacingCm, spot, gear }: Event): readonl
     spot === undefined ? undefined : spotIn(spot),
     gear === undefined ? undefined : `mit ${names.gearTitle(gear)}`,
   ];
+}
+
+/** "zwölf Stiele", "etwa ein Bund". */
+export function sayPieces(names: Names, count: Count, unit: PickUnit): string {
+  const [one, many] = germanPieces[unit];
+  return (count.upTo ?? count.value) === 1
+    ? `${count.approx ? "etwa " : ""}${one}`
+    : `${names.speech.count(count)} ${many}`;
 }

@@ -4,13 +4,13 @@
  * What a person wrote stands after a colon or in brackets and is never put into a case.
  */
 import { daysBetween } from "../calendar.ts";
-import type { Count, Event, Harvest, PickUnit, Planting } from "../model.ts";
-import { countedOr, meant, placing, some, spotIn, whole } from "./german-parts.ts";
+import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
+import { germanComingAndGoing, sayGermanGivenAway } from "./german-coming-and-going.ts";
+import { countedOr, meant, placing, sayPieces, some, spotIn, whole } from "./german-parts.ts";
 import { sayGermanWork } from "./german-work.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sentence } from "./sentence-parts.ts";
 import type { ChangeSentences } from "./sentences.ts";
-import { germanPieces } from "./speech/pieces.ts";
 import { fullStop } from "./words.ts";
 
 function gearOf(names: Names, event: Event): string {
@@ -19,13 +19,6 @@ function gearOf(names: Names, event: Event): string {
 
 /** Pieces that the crop's own name counts: 20 roots of carrots are 20 carrots. */
 const plantLike: ReadonlySet<PickUnit> = new Set(["piece", "root", "bulb", "head", "fruit"]);
-
-function sayPieces(names: Names, count: Count, unit: PickUnit): string {
-  const [one, many] = germanPieces[unit];
-  return (count.upTo ?? count.value) === 1
-    ? `${count.approx ? "etwa " : ""}${one}`
-    : `${names.speech.count(count)} ${many}`;
-}
 
 /** "im dritten Jahr", "im 21. Jahr". */
 function inYear(names: Names, year: number): string {
@@ -82,8 +75,9 @@ export const germanSentences: ChangeSentences = {
       ...placing(names, event),
       raised !== undefined &&
         `aus der Aussaat vom ${names.day(raised.sown, event.day)}${raised.bed === undefined ? "" : ` (${names.bed(raised.bed)})`}`,
-      event.plantsFrom === "bought" && "als Pflanzen gekauft",
-      event.plantsFrom === "given" && "geschenkt",
+      planting.plantsFrom === "bought" && "als Pflanzen gekauft",
+      planting.plantsFrom === "given" && "geschenkt",
+      planting.from !== undefined && `Herkunft: ${planting.from}`,
       event.detail,
     ),
   movedOut: (names, event, from, toBed) =>
@@ -175,19 +169,13 @@ export const germanSentences: ChangeSentences = {
       event.detail,
     );
   },
-  givenAway: (names, event, planting) =>
-    sentence(
-      event.count === undefined
-        ? `ein Teil verschenkt: ${whole(names, planting)}`
-        : `${some(names, planting, event.count)} verschenkt`,
-      event.detail,
-    ),
+  givenAway: sayGermanGivenAway,
   cleared(names, event, bed, plantings) {
     const named = event.variety !== undefined || event.crop !== undefined;
     return sentence(`${named ? meant(names, event, plantings) : names.bed(bed)} geräumt`, event.detail);
   },
   endedWithoutWord: (names, planting, day) =>
-    sentence(`${whole(names, planting)}: Ende nicht notiert, ab ${names.day(day, day)} als vorbei gezählt`),
+    sentence(`${whole(names, planting)}: seit ${names.day(day, day)} als vorbei angenommen, Ende nicht notiert`),
   nextYear: (names, planting, year) =>
     sentence(`${whole(names, planting)}: ${year === undefined ? "ein weiteres Jahr" : `jetzt ${inYear(names, year)}`}`),
 
@@ -238,4 +226,5 @@ export const germanSentences: ChangeSentences = {
     return sentence(`${names.speech.count(count)} Samen gewonnen: ${plants}`, detail);
   },
   work: sayGermanWork,
+  ...germanComingAndGoing,
 };

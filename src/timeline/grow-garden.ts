@@ -5,16 +5,21 @@
  */
 import type { Change, Event, EventKind, Garden, Photo, Records } from "../model.ts";
 import { sortProblems } from "../records/index.ts";
+import { acquire } from "./arrivals.ts";
 import { sow } from "./begin-plantings.ts";
+import { ordering } from "./events-in-order.ts";
 import { bedHistory, putUp, takeDown, testSoil } from "./gear-and-soil.ts";
+import { giveAway, sell } from "./giving-away.ts";
 import { comeUp, flower, fruit, measure, potOn, thin } from "./growth.ts";
-import { clear, giveAway, lose, move } from "./leaving.ts";
+import { clear, lose, move } from "./leaving.ts";
 import { type Ledger, openLedger } from "./ledger.ts";
 import { closeOldLots } from "./nursery-lots.ts";
 import { pick, saveSeed } from "./pickings.ts";
 import { plant } from "./planting-out.ts";
-import { passTime, reportEndings } from "./season-turn.ts";
+import { plan, preserve, remark } from "./remarks.ts";
+import { askWhetherTheyLast, passTime, reportEndings } from "./season-turn.ts";
 import { nextSeason } from "./seasons.ts";
+import { comeBack, volunteer } from "./self-sown.ts";
 import { done, fallDue, promise, promiseAloud, spokenPromises, toDo } from "./tasks-and-promises.ts";
 import { endTrouble, openTrouble } from "./troubles.ts";
 import { ask, work } from "./work.ts";
@@ -36,19 +41,25 @@ function each(take: (ledger: Ledger, event: Event) => void): Step["take"] {
 /**
  * What each kind of event does. The order of the rows is the order of events within one day, whatever files they stand in:
  * what is picked and cleared comes before what is sown and planted in its place, and work, troubles and measures after
- * both, so that "planted 12 leeks" and "watered the leeks" of one day fit together.
+ * both, so that "planted 12 leeks" and "watered the leeks" of one day fit together. What leaves again the plants that a line
+ * above it in the same note began goes by the lines (events-in-order.ts).
  */
 const steps: readonly Step[] = [
+  { kind: "acquired", take: each(acquire) },
+  { kind: "came back", take: each(comeBack) },
   { kind: "took down", take: each(takeDown) },
   { kind: "cured", take: each(endTrouble) },
   { kind: "picked", take: each(pick) },
   { kind: "saved seed", take: each(saveSeed) },
+  { kind: "preserved", take: each(preserve) },
   { kind: "gave away", take: each(giveAway) },
+  { kind: "sold", take: each(sell) },
   { kind: "lost", take: each(lose) },
   { kind: "moved", take: each(move) },
   { kind: "cleared", take: each(clear) },
   { kind: "put up", take: each(putUp) },
   { kind: "sowed", take: each(sow) },
+  { kind: "volunteer", take: each(volunteer) },
   { kind: "up", take: each(comeUp) },
   { kind: "potted on", take: each(potOn) },
   { kind: "planted", take: each(plant) },
@@ -58,19 +69,21 @@ const steps: readonly Step[] = [
   { kind: "measured", take: each(measure) },
   { kind: "soil test", take: each(testSoil) },
   { kind: "trouble", take: each(openTrouble) },
+  { kind: "doing", take: each(remark) },
   { kind: "did", take: work },
   { kind: "to do", take: each(toDo) },
   { kind: "promised", take: each(promise) },
   { kind: "done", take: each(done) },
   { kind: "asked", take: each(ask) },
+  { kind: "plan", take: each(plan) },
 ];
 
-const rank = new Map<EventKind, number>(steps.map(({ kind }, index) => [kind, index]));
+const inOrder = ordering(steps.map(({ kind }) => kind));
 const takers = new Map<EventKind, Step["take"]>(steps.map(({ kind, take }) => [kind, take]));
 
 /** `language` is that of the sentences that tell changes. */
 export function growGarden(records: Records, photos: readonly Photo[], language = records.settings.language): Garden {
-  const events = inOrder(records.events);
+  const events = inOrder(records);
   const ledger = openLedger(records, events, language);
   for (const bed of records.beds.values()) bedHistory(ledger, bed);
   const spoken = [...spokenPromises(records.episodes.values())];
@@ -99,6 +112,7 @@ export function growGarden(records: Records, photos: readonly Photo[], language 
     followUps: ledger.promises
       .map(({ now }) => now)
       .sort((a, b) => compare(a.promisedOn, b.promisedOn) || compare(a.id, b.id)),
+    plans: ledger.plans,
     tasks: ledger.tasks.filter(({ beds }) => beds.length === 0).map(({ now }) => now),
   };
 }
@@ -109,6 +123,7 @@ function finish(ledger: Ledger): void {
   if (ledger.lastDay !== "") passTime(ledger, nextSeason(nextSeason(ledger.lastDay, seasonStarts), seasonStarts));
   closeOldLots(ledger);
   reportEndings(ledger);
+  askWhetherTheyLast(ledger);
   fallDue(ledger);
 }
 
@@ -125,28 +140,6 @@ function linesOf(events: readonly Event[]): readonly Line[] {
     else lines.push([event]);
   }
   return lines;
-}
-
-function inOrder(events: readonly Event[]): readonly Event[] {
-  const troubles = new Set(events.filter(({ kind }) => kind === "trouble").map(dayAndCause));
-  const afterTrouble = (rank.get("trouble") ?? 0) + 0.5;
-  // "trouble: hornworm" and "cured: hornworm" of one day are in the order of life; else a cure ends what was there before.
-  const rankOf = (event: Event) =>
-    event.kind === "cured" && troubles.has(dayAndCause(event)) ? afterTrouble : (rank.get(event.kind) ?? 0);
-  return events.toSorted(
-    (a, b) =>
-      compare(a.day, b.day) ||
-      rankOf(a) - rankOf(b) ||
-      compare(a.place.file, b.place.file) ||
-      a.place.line - b.place.line ||
-      a.place.column - b.place.column ||
-      a.id.length - b.id.length ||
-      compare(a.id, b.id),
-  );
-}
-
-function dayAndCause({ day, cause }: Event): string {
-  return `${day} ${cause?.toLowerCase()}`;
 }
 
 function byDay(a: Change, b: Change): number {

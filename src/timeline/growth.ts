@@ -48,6 +48,9 @@ export function thin(ledger: Ledger, event: Event): void {
       ...thinned(planting, event),
       spacingCm: event.spacingCm ?? planting.spacingCm,
     }),
+    mark: (growing) => {
+      if (countsPlants(event)) growing.plantsCounted = true;
+    },
   });
 }
 
@@ -55,10 +58,14 @@ export function thin(ledger: Ledger, event: Event): void {
 const perStation =
   /\b(stations?|clumps?|modules?|cells?|(each|every|per|a|to a) (hole|pot|pocket|square|foot|metre|ft|m|cm|inch))\b/i;
 
+function countsPlants({ count, text }: Event): boolean {
+  return count !== undefined && !perStation.test(text);
+}
+
 /** Only counted plants can be said to have been taken out; from now on what is left is counted. */
 function thinned(planting: Planting, event: Event): Partial<Planting> {
   const { count } = event;
-  if (count === undefined || perStation.test(event.text)) return {};
+  if (count === undefined || !countsPlants(event)) return {};
   const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
   return isExact(planting.count) && isExact(count) && planting.count.value < count.value
     ? { count: exactly(planting.count.value) }
@@ -98,6 +105,8 @@ interface Growth {
   /** The sentence; `before` are the plantings as they were. */
   readonly say: (names: Names, event: Event, before: readonly Planting[]) => string;
   readonly patch: (planting: Planting) => Partial<Planting>;
+  /** What else is kept in mind of a planting. */
+  readonly mark?: (growing: Growing) => void;
   readonly lot?: (lot: Lot) => void;
 }
 
@@ -123,6 +132,7 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
   for (const [bed, growing] of byBed(plantings)) {
     const before = growing.map(({ now }) => now);
     const text = growth.say(ledger.names, event, before);
+    for (const one of growing) growth.mark?.(one);
     const after = growing.map((one) => become(one, growth.patch(one.now), event));
     addChange(ledger, event, { kind: growth.kind, bed, text, effect: { plantings: after } });
   }

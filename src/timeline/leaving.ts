@@ -1,13 +1,13 @@
-/** How plants leave: lost, given away, cleared, moved to another bed. */
+/** How plants leave: lost, cleared, moved to another bed. What is given away or sold is in giving-away.ts. */
 import type { ChangeEffect, Event, Planting } from "../model.ts";
 import { arrive } from "./begin-plantings.ts";
 import { sayNotFound } from "./change-sentences.ts";
 import { exactly, isExact, isNone, less } from "./counts.ts";
-import { habitOf } from "./crop-habits.ts";
 import { endPlanting, joined } from "./end-planting.ts";
-import { bedsMeant, cropOf, type Growing, type Ledger, type Lot, plantIds } from "./ledger.ts";
+import { bedsMeant, type Growing, type Ledger, type Lot, plantIds } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
-import { draw, loseLot, reportShort } from "./nursery-lots.ts";
+import { draw, loseLot, openLotsOf, reportShort } from "./nursery-lots.ts";
+import { plant } from "./planting-out.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { capital, sayNumber } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
@@ -65,44 +65,6 @@ function loseCounted(ledger: Ledger, event: Event, growing: Growing, number: num
   addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
 }
 
-export function giveAway(ledger: Ledger, event: Event): void {
-  const meant = plantingsMeant(ledger, event);
-  if (meant.is === "lots") {
-    takeFromNursery(ledger, event, meant.lots, "given away");
-    return;
-  }
-  if (meant.is === "nothing") {
-    reportNothing(ledger, event, "given away");
-    return;
-  }
-  for (const growing of meant.plantings) {
-    const { bed, givenAway } = growing.now;
-    const gone =
-      event.count === undefined || givesProduce(ledger, growing.now)
-        ? 0
-        : takeable(ledger, event, growing, event.count.value, "given away");
-    const patch = {
-      givenAway: givenAway + gone,
-      count: gone === 0 ? growing.now.count : less(growing.now.count, gone),
-    };
-    const text = ledger.say.givenAway(ledger.names, event, growing.now);
-    const effect =
-      gone > 0 && isNone(patch.count)
-        ? endIfAlive(ledger, growing, event, "finished", patch)
-        : { plantings: [become(growing, patch, event)] };
-    addChange(ledger, event, { kind: "did", bed, text, effect });
-  }
-}
-
-/** From plants in fruit, "gave away 4 courgettes" speaks of courgettes, unless picking one takes the plant. */
-function givesProduce(ledger: Ledger, planting: Planting): boolean {
-  const { stage } = planting;
-  return (
-    (stage === "fruiting" || stage === "picking" || stage === "finished") &&
-    habitOf(cropOf(ledger, planting)).takenWhole === undefined
-  );
-}
-
 export function clear(ledger: Ledger, event: Event): void {
   const meant = plantingsMeant(ledger, event);
   if (meant.is !== "plantings") {
@@ -139,6 +101,11 @@ export function move(ledger: Ledger, event: Event): void {
   const { toBed } = event;
   const meant = plantingsMeant(ledger, event);
   if (meant.is !== "plantings") {
+    // "Transplanted 12 leeks from Cold Frame to Long Bed": the frame held no planting but seedlings.
+    if (toBed !== undefined && openLotsOf(ledger, plantIds(ledger.records, event), event.day).length > 0) {
+      plant(ledger, { ...event, bed: toBed, toBed: undefined });
+      return;
+    }
     reportNothing(ledger, event, "moved");
     if (toBed !== undefined) arrive(ledger, event, toBed, undefined, event.count);
     return;
@@ -173,7 +140,7 @@ function moveWithin(ledger: Ledger, event: Event, growing: Growing): void {
 }
 
 /** Ends it, or, when it has ended already (a line about that same day), only writes down the rest. */
-function endIfAlive(
+export function endIfAlive(
   ledger: Ledger,
   growing: Growing,
   event: Event,
@@ -186,7 +153,7 @@ function endIfAlive(
 }
 
 /** Plants that can be gone of a planting: no more than there were. A line that says more is reported. */
-function takeable(ledger: Ledger, event: Event, growing: Growing, number: number, doing: string): number {
+export function takeable(ledger: Ledger, event: Event, growing: Growing, number: number, doing: string): number {
   const { count } = growing.now;
   if (!isExact(count) || number <= count.value) return number;
   if (isExact(event.count)) {
@@ -204,7 +171,12 @@ function takeable(ledger: Ledger, event: Event, growing: Growing, number: number
   return count.value;
 }
 
-function takeFromNursery(ledger: Ledger, event: Event, lots: readonly Lot[], to: "lost" | "given away"): void {
+export function takeFromNursery(
+  ledger: Ledger,
+  event: Event,
+  lots: readonly Lot[],
+  to: "lost" | "given away" | "sold",
+): void {
   const taking = { day: event.day, to, place: event.place };
   if (to === "lost" && event.count === undefined && !partOnly.test(event.text)) {
     loseLot(lots, taking);
@@ -213,7 +185,7 @@ function takeFromNursery(ledger: Ledger, event: Event, lots: readonly Lot[], to:
   reportShort(ledger, event, draw(lots, event.count?.value, taking), lots, to);
 }
 
-function reportNothing(ledger: Ledger, event: Event, doing: string): void {
+export function reportNothing(ledger: Ledger, event: Event, doing: string): void {
   const ids = plantIds(ledger.records, event);
   report(
     ledger,

@@ -11,6 +11,7 @@ import type {
   FollowUp,
   Note,
   NurseryLot,
+  Plan,
   Planting,
   Problem,
   Records,
@@ -29,6 +30,10 @@ export interface Growing {
   readonly words: readonly string[];
   /** Last day it is taken to stand without a line that clears it; undefined for a perennial. */
   readonly endsBy: Day | undefined;
+  /** Its count is of plants: they were counted when it was thinned. Of a direct sowing it is of seeds. */
+  plantsCounted?: true | undefined;
+  /** It came back after a season had turned, so that it is no annual. */
+  cameBack?: true | undefined;
   /** A later line showed that it stood longer than the calendar gave it: it is not given time twice. */
   readonly proven?: true;
   /** Set when the calendar ended it: what to take back if a later line shows that it still stood. */
@@ -39,6 +44,13 @@ export interface EndWithoutWord {
   readonly change: Change;
   readonly before: Planting;
   readonly troubles: readonly { readonly trouble: OpenTrouble; readonly before: Trouble }[];
+}
+
+/** Plants that came from elsewhere and wait to be planted. */
+export interface Arrival {
+  readonly event: Event;
+  /** Undefined when nobody counted. */
+  left: number | undefined;
 }
 
 /** A nursery lot as it stands. */
@@ -99,14 +111,19 @@ export interface Ledger {
   readonly lotKeys: Map<string, Set<string>>;
   /** Every nursery lot by plant key. */
   readonly lots: Map<string, Lot[]>;
+  /** Plants that came and were not planted yet, by plant key, oldest first. */
+  readonly arrivals: Map<string, Arrival[]>;
   /** Plantings by the day they end without word. */
   readonly endings: Map<Day, Growing[]>;
   readonly tasks: ATask[];
   readonly promises: APromise[];
+  readonly plans: Plan[];
   /** What is open, by each of its words: a `done:` line is compared only with what shares a word with it. */
   readonly openByWord: Map<string, Set<OpenThing>>;
   /** First day of the season the events have come to. */
   season: Day;
+  /** Plantings whose season turned, and of which nobody knows whether they stand for years. */
+  readonly ofUnknownLife: Set<Growing>;
   /** Plantings the calendar ended. */
   readonly endedWithoutWord: Set<Growing>;
   /** How many plantings began under one id, to tell them apart. */
@@ -130,11 +147,14 @@ export function openLedger(records: Records, events: readonly Event[], language:
     openLots: new Map(),
     lotKeys: new Map(),
     lots: new Map(),
+    arrivals: new Map(),
     endings: new Map(),
     tasks: [],
     promises: [],
+    plans: [],
     openByWord: new Map(),
     season: seasonStart(events[0]?.day ?? "1970-01-01", records.settings.seasonStarts),
+    ofUnknownLife: new Set(),
     endedWithoutWord: new Set(),
     ids: new Map(),
     notes: new Map(records.notes.map((note) => [note.place.file, note])),
@@ -160,7 +180,8 @@ function cropsCovered({ crops }: Records): ReadonlyMap<string, readonly string[]
 function startsOf(records: Records, events: readonly Event[]): Map<string, Day[]> {
   const starts = new Map<string, Day[]>();
   for (const event of events) {
-    if ((event.kind !== "sowed" && event.kind !== "planted") || event.bed === undefined || event.nursery) continue;
+    const begins = event.kind === "sowed" || event.kind === "planted" || event.kind === "volunteer";
+    if (!begins || event.bed === undefined || event.nursery) continue;
     const key = `${event.bed}/${plantKey(plantIds(records, event))}`;
     const days = starts.get(key);
     if (days === undefined) starts.set(key, [event.day]);
@@ -191,8 +212,9 @@ export function cropOf(ledger: Ledger, ids: PlantIds): Crop | undefined {
   return id === undefined ? undefined : ledger.records.crops.get(id);
 }
 
-export function isPerennial(ledger: Ledger, ids: PlantIds): boolean {
-  return varietyOf(ledger, ids)?.perennial === true || cropOf(ledger, ids)?.perennial === true;
+/** Whether plants stand from year to year, by their variety's file, else by their crop; undefined when neither says so. */
+export function isPerennial(ledger: Ledger, ids: PlantIds): boolean | undefined {
+  return varietyOf(ledger, ids)?.perennial ?? cropOf(ledger, ids)?.perennial;
 }
 
 // ----------------------------------------------------------------------------------------------------------------- beds

@@ -68,7 +68,7 @@ function stillOpen(ledger: Ledger, key: string, day: Day): readonly Lot[] {
   const lots = ledger.openLots.get(key);
   if (lots === undefined) return [];
   for (const lot of lots) {
-    if (!isPerennial(ledger, lot.now) && daysBetween(lot.now.sown, day) > lotLastsDays)
+    if (isPerennial(ledger, lot.now) !== true && daysBetween(lot.now.sown, day) > lotLastsDays)
       close(lot, addDays(lot.now.sown, lotLastsDays));
   }
   const open = lots.filter((lot) => lot.now.closed === undefined);
@@ -150,7 +150,7 @@ export function reportShort(
   event: Event,
   drawn: Drawn,
   before: readonly Lot[],
-  doing: "planted" | "lost" | "given away",
+  doing: "planted" | "lost" | "given away" | "sold",
 ): void {
   if (drawn.short === 0 && drawn.lots.length > 0) return;
   const ids = plantIds(ledger.records, event);
@@ -188,7 +188,8 @@ function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
 
 function reportNoSowing(ledger: Ledger, place: Place, ids: PlantIds, day: Day): void {
   const crop = cropOf(ledger, ids);
-  if (crop === undefined || isPerennial(ledger, ids) || habitOf(crop).begunInPlace === true) return;
+  // Of what nobody knows it is not known either that it is raised from seed.
+  if (crop === undefined || isPerennial(ledger, ids) !== false || habitOf(crop).begunInPlace === true) return;
   const { name, were, they } = wholePlanting(ledger.names, ids);
   report(
     ledger,

@@ -5,7 +5,7 @@ import { impliedPlanting } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
-import { bedLedger, bedsMeant, cropOf, type Growing, isPerennial, type Ledger, plantIds, plantKey } from "./ledger.ts";
+import { bedLedger, bedsMeant, cropOf, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { nothingPicked, pickedMore } from "./picked-totals.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
@@ -25,7 +25,7 @@ export function pick(ledger: Ledger, event: Event): void {
 function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const before = growing.now;
   const harvest = harvestOf(ledger, event);
-  const taken = wholePlants(ledger, event, before);
+  const taken = wholePlants(ledger, event, growing);
   const text = ledger.say.picked(ledger.names, event, before, { harvest, whole: taken > 0 });
   const stage =
     before.ended === undefined && before.stage !== "picking"
@@ -92,15 +92,15 @@ function harvestOf(ledger: Ledger, event: Event): Harvest {
 }
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
-function wholePlants(ledger: Ledger, event: Event, planting: Planting): number {
+function wholePlants(ledger: Ledger, event: Event, { now: planting, plantsCounted }: Growing): number {
   const { count, unit, verb, text } = event;
   const { takenWhole } = habitOf(cropOf(ledger, planting));
   if (count === undefined || !isExact(planting.count) || takenWhole === undefined) return 0;
-  if (isPerennial(ledger, planting) || !plantUnits.has(unit ?? "root")) return 0;
+  if (planting.perennial || !plantUnits.has(unit ?? "root")) return 0;
   // "Cut 20 pieces of garlic, the scapes": the bulbs stay where they are.
   if (partOfPlant.test(text) || (takenWhole === "lifted" && verb.includes("cut"))) return 0;
   // Of a direct sowing that was never thinned, the count is seeds, and says nothing about how many plants are left.
-  if (planting.planted === undefined && planting.thinnedOut === 0) return 0;
+  if (planting.planted === undefined && planting.selfSown !== true && plantsCounted !== true) return 0;
   return Math.min(count.value, planting.count.value);
 }
 

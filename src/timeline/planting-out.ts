@@ -1,5 +1,6 @@
 /** Planting out: from the nursery, from a seedbed, or plants that come from outside. */
 import type { Event } from "../model.ts";
+import { cameFromElsewhere, takeArrived } from "./arrivals.ts";
 import { begin, nextId, raise } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
@@ -26,7 +27,11 @@ export function plant(ledger: Ledger, event: Event): void {
   const seedbed = lots.length === 0 && event.plantsFrom === undefined ? seedbedOf(ledger, ids, event) : undefined;
   const id = bed === undefined ? undefined : nextId(ledger, bed, ids, event.day);
   const drawn = draw(lots, number, { day: event.day, to: "planted", planting: id, place: event.place });
-  if (event.plantsFrom === undefined && seedbed === undefined) reportShort(ledger, event, drawn, lots, "planted");
+  const raisedHere = lots.length > 0 || seedbed !== undefined;
+  const came = event.plantsFrom === undefined && !raisedHere ? takeArrived(ledger, ids, event) : undefined;
+  const missesSowing = event.plantsFrom === undefined && seedbed === undefined;
+  if (missesSowing && (raisedHere || !cameFromElsewhere(ledger, ids, event)))
+    reportShort(ledger, event, drawn, lots, "planted");
   if (bed === undefined) return;
   const lot = drawn.lots[0]?.now;
   const growing = begin(ledger, event, {
@@ -36,7 +41,8 @@ export function plant(ledger: Ledger, event: Event): void {
     count: event.count,
     sown: lot?.sown ?? seedbed?.now.sown,
     planted: event.day,
-    plantsFrom: event.plantsFrom,
+    plantsFrom: event.plantsFrom ?? came?.plantsFrom,
+    source: event.from ?? came?.from,
   });
   const { now } = growing;
   const raised =

@@ -6,7 +6,7 @@
  * than one planting fits, the table below chooses, and a choice a person could have made otherwise is reported as a hint.
  */
 import { addDays, daysBetween } from "../calendar.ts";
-import type { Count, Day, Event, EventKind } from "../model.ts";
+import type { Count, Day, Event, EventKind, PickUnit } from "../model.ts";
 import { isNone } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
 import { livingNamed, putBack } from "./living-plantings.ts";
@@ -16,6 +16,9 @@ import { daysIntoSpring } from "./seasons.ts";
 import { sayNoneGrow } from "./sentence-parts.ts";
 import { sayList } from "./words.ts";
 import { report } from "./write-down.ts";
+
+/** What plants are counted in; of a root or a head the crop says whether the plant goes with it. */
+const plantUnits: ReadonlySet<PickUnit> = new Set(["head", "root", "bulb", "piece"]);
 
 export type Meant =
   | { readonly is: "plantings"; readonly plantings: readonly Growing[] }
@@ -85,11 +88,23 @@ const readings: Partial<Readonly<Record<EventKind, Reading>>> = {
   trouble: { choose: every, sure: true, nursery: "after" },
   lost: { choose: enough, nursery: "after", showsLife: true },
   "gave away": { choose: enough, nursery: "first", showsLife: true },
+  sold: { choose: enough, nursery: "first", showsLife: true },
+  "came back": { choose: every, sure: true, showsLife: true },
+  doing: { choose: every, sure: true, nursery: "after", showsLife: true },
   cleared: { choose: spent, showsLife: true },
   moved: { choose: enough, showsLife: true },
   "saved seed": { choose: oldest, sure: true, afterEnd: true },
   asked: { choose: every, sure: true, nursery: "after" },
 };
+
+/** Bunches and boxes of what was picked, whatever became of the plants since. */
+const ofProduce: Reading = { choose: oldest, sure: true, afterEnd: true, showsLife: true };
+
+/** "3 bunches of Nantes", "2 kg of tomatoes" that left the garden: what was picked, and not the plants. */
+export function isProduce({ kind, unit, grams, litres }: Event): boolean {
+  if (kind !== "gave away" && kind !== "sold") return false;
+  return grams !== undefined || litres !== undefined || (unit !== undefined && !plantUnits.has(unit));
+}
 
 const plain: Reading = { choose: every, sure: true };
 
@@ -99,7 +114,7 @@ const weighedAfterDays = 120;
 export function plantingsMeant(ledger: Ledger, event: Event): Meant {
   const ids = plantIds(ledger.records, event);
   if (ids.variety === undefined && ids.crop === undefined) return { is: "nothing" };
-  const reading = readings[event.kind] ?? plain;
+  const reading = isProduce(event) ? ofProduce : (readings[event.kind] ?? plain);
   const beds = bedsMeant(ledger, event);
   const here = inOrder(livingNamed(ledger, ids, beds));
   const nursery = () => {
@@ -110,7 +125,8 @@ export function plantingsMeant(ledger: Ledger, event: Event): Meant {
     const lots = nursery();
     if (lots !== undefined) return lots;
   }
-  if (reading.nursery === "first") {
+  // Plants of a bed that the line itself names stand in that bed.
+  if (reading.nursery === "first" && event.bed === undefined) {
     const lots = nursery();
     if (lots !== undefined && (here.length === 0 || hasEnough(lots.lots, event.count))) return lots;
   }

@@ -1,7 +1,7 @@
 /** What the calendar does by itself: annuals end with their season, perennials go into their next year. */
 import { addDays, writeDay } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
-import type { Growing, Ledger } from "./ledger.ts";
+import { type Growing, type Ledger, plantKey } from "./ledger.ts";
 import { become, takeOut } from "./living-plantings.ts";
 import { daysIntoSpring, nextSeason, yearOfLife } from "./seasons.ts";
 import { wholePlanting } from "./sentence-parts.ts";
@@ -31,7 +31,10 @@ function nextTurn(ledger: Ledger): Day {
 function turnSeason(ledger: Ledger, first: Day): void {
   for (const bed of ledger.beds.values()) {
     forgetTroubles(ledger, bed, addDays(first, -1));
-    for (const growing of bed.living) if (growing.now.perennial) beginNextYear(ledger, growing, first);
+    for (const growing of bed.living) {
+      if (growing.now.perennial) beginNextYear(ledger, growing, first);
+      else if (growing.endsBy === undefined && first <= ledger.lastDay) ledger.ofUnknownLife.add(growing);
+    }
   }
 }
 
@@ -60,9 +63,9 @@ function endWithoutWord(ledger: Ledger, growing: Growing, day: Day): void {
   const before = growing.now;
   if (before.ended !== undefined) return;
   const troubles = takeOut(ledger, growing, day);
-  const now = become(growing, { ended: day, stage: "finished", stageSince: day });
+  const now = become(growing, { ended: day, stage: "finished", stageSince: day, takenToBeOver: true });
   const change = pushChange(ledger, {
-    kind: "cleared",
+    kind: "taken to be over",
     bed: now.bed,
     day,
     event: now.firstEvent,
@@ -73,6 +76,29 @@ function endWithoutWord(ledger: Ledger, growing: Growing, day: Day): void {
   });
   if (growing.proven !== true) growing.endedWithoutWord = { change, before, troubles };
   ledger.endedWithoutWord.add(growing);
+}
+
+/**
+ * Asks of plants whose season turned and that neither their file nor the table of crops knows: each variety once, while any
+ * of it stands and nothing showed that it does come back.
+ */
+export function askWhetherTheyLast(ledger: Ledger): void {
+  const asked = new Set<string>();
+  for (const { now, cameBack } of ledger.ofUnknownLife) {
+    const key = plantKey(now);
+    if (now.ended !== undefined || cameBack === true || asked.has(key)) continue;
+    asked.add(key);
+    const { name, they } = wholePlanting(ledger.names, now);
+    const stand = they === "they" ? "stand" : "stands";
+    const file = `varieties/${now.variety ?? now.crop ?? "name"}.md`;
+    report(
+      ledger,
+      "timeline/annual-or-perennial",
+      now.lastNote,
+      `Nothing says whether ${name} in ${ledger.names.bed(now.bed)} ${stand} for years or for one season; ${they} ${they === "they" ? "count" : "counts"} as alive.`,
+      `Write "perennial: true" or "perennial: false" in ${file}, or a line with the day it was cleared.`,
+    );
+  }
 }
 
 /** Hints for plantings that no line ended, once the notes have gone on so long that it will not come any more. */

@@ -37,7 +37,8 @@ function isLate(day: Day, seasonStarts: string): boolean {
 }
 
 /**
- * The last day a planting can be taken to stand without a line that clears it; undefined for a perennial. Garlic and
+ * The last day a planting can be taken to stand without a line that clears it; undefined unless it is known as an annual,
+ * for of plants that nobody knows no calendar can say that they are over. Garlic and
  * broad beans put in late in one season stand through the next, in which they are picked; leeks and kale stand until spring.
  */
 export function endsWithoutWord(
@@ -46,7 +47,7 @@ export function endsWithoutWord(
   variety: Variety | undefined,
   seasonStarts: string,
 ): Day | undefined {
-  if (crop?.perennial === true || variety?.perennial === true) return undefined;
+  if ((variety?.perennial ?? crop?.perennial) !== false) return undefined;
   const end = seasonEnd(begun, seasonStarts);
   const { winter } = habitOf(crop);
   if (winter === "stands") return addDays(end, daysIntoSpring);

@@ -3,6 +3,7 @@
  * functions, and a row here.
  */
 import * as said from "./change-sentences.ts";
+import * as coming from "./coming-and-going-sentences.ts";
 import { germanSentences } from "./german-sentences.ts";
 import { sayPicked, saySavedSeed } from "./picking-sentences.ts";
 import { type Language, languageOf } from "./speech/speech-of.ts";
@@ -24,7 +25,7 @@ const english = {
   fruited: said.sayFruited,
   measured: said.sayMeasured,
   lost: said.sayLost,
-  givenAway: said.sayGivenAway,
+  givenAway: coming.sayGivenAway,
   cleared: said.sayCleared,
   endedWithoutWord: said.sayEndedWithoutWord,
   nextYear: said.sayNextYear,
@@ -44,6 +45,13 @@ const english = {
   picked: sayPicked,
   savedSeed: saySavedSeed,
   work: sayWork,
+  acquired: coming.sayAcquired,
+  selfSown: coming.saySelfSown,
+  cameBack: coming.sayCameBack,
+  doing: coming.sayDoing,
+  preserved: coming.sayPreserved,
+  planned: coming.sayPlanned,
+  because: said.sayBecause,
 };
 
 export type ChangeSentences = typeof english;

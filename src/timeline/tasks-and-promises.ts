@@ -115,7 +115,7 @@ function forget(ledger: Ledger, thing: OpenThing): void {
 }
 
 /** Where the plants named live, else the bed or beds the line or its note speaks of. */
-function bedsConcerned(ledger: Ledger, event: Event): readonly string[] {
+export function bedsConcerned(ledger: Ledger, event: Event): readonly string[] {
   const meant = bedsMeant(ledger, event);
   const ids = plantIds(ledger.records, event);
   if (ids.variety === undefined && ids.crop === undefined) return meant;

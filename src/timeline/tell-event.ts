@@ -14,6 +14,11 @@ const tellings: Readonly<Partial<Record<EventKind, Tell>>> = {
   flowered: (say, names, event) => say.flowered(names, event, []),
   fruited: (say, names, event) => say.fruited(names, event, []),
   measured: (say, names, event) => say.measured(names, event, []),
+  acquired: (say, names, event) => say.acquired(names, event),
+  "came back": (say, names, event) => say.cameBack(names, event, []),
+  preserved: (say, _names, event) => say.preserved(event),
+  "gave away": (say, names, event) => say.givenAway(names, event, event, "given away"),
+  sold: (say, names, event) => say.givenAway(names, event, event, "sold"),
 };
 
 /** Sentences in the garden's language; undefined for a line that makes no sense without its bed. */
@@ -21,5 +26,8 @@ export function eventTeller(records: Records): (event: Event) => string | undefi
   const { language } = records.settings;
   const names = namesOf(records, language);
   const say = sentencesIn(language);
-  return (event) => tellings[event.kind]?.(say, names, event);
+  return (event) => {
+    const told = tellings[event.kind]?.(say, names, event);
+    return told === undefined || event.reason === undefined ? told : say.because(told, event.reason);
+  };
 }

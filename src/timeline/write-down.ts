@@ -15,7 +15,15 @@ export interface ChangeFacts {
 
 /** Writes down a change an event made. It is private when the line is, or the bed or a plant it speaks of. */
 export function addChange(ledger: Ledger, event: Event, facts: ChangeFacts): Change {
-  return pushChange(ledger, { ...facts, day: event.day, event: event.id, note: event.place, private: event.private });
+  const text = event.reason === undefined ? facts.text : ledger.say.because(facts.text, event.reason);
+  return pushChange(ledger, {
+    ...facts,
+    text,
+    day: event.day,
+    event: event.id,
+    note: event.place,
+    private: event.private,
+  });
 }
 
 export function pushChange(

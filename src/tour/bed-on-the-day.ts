@@ -46,7 +46,7 @@ export interface BedOnTheDay {
   readonly past: readonly Planting[];
   /** Alive, in order of beginning. */
   readonly growing: readonly Lot[];
-  /** Ended since viewers last saw it (of a bed never shown: this season). */
+  /** Ended since viewers last saw it (of a bed never shown: this season). What only the calendar ended is no news. */
   readonly ended: readonly Lot[];
   /** Everything that changed since viewers last saw the bed; of a bed they never saw, this season. */
   readonly changes: readonly Change[];
@@ -77,7 +77,9 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
     now,
     past,
     growing: withTurns(living(now).map(lot)),
-    ended: now.plantings.filter(({ ended }) => ended !== undefined && ended > newsFrom).map(lot),
+    ended: now.plantings
+      .filter(({ ended, takenToBeOver }) => ended !== undefined && ended > newsFrom && takenToBeOver !== true)
+      .map(lot),
     changes: changed,
     news: eventsBehind(changed, index.event),
   };
@@ -144,7 +146,10 @@ function beginnings(
   variety: Variety | undefined,
 ): readonly Ground[] {
   const nursery = planting.planted === undefined ? undefined : index.nurseryLot(planting);
-  const begun = events.filter((event) => event.kind === "sowed" || event.kind === "planted" || event.kind === "moved");
+  const begun = events.filter(
+    (event) =>
+      event.kind === "sowed" || event.kind === "planted" || event.kind === "moved" || event.kind === "volunteer",
+  );
   const grounds: Ground[] = [...(nursery === undefined ? [] : [nursery]), ...begun];
   return grounds.length > 0 ? grounds : [...events.slice(0, 1), ...(variety === undefined ? [] : [variety])];
 }

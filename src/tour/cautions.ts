@@ -49,6 +49,8 @@ const plantCautions: readonly PlantCaution[] = [
 interface WorkCaution {
   /** Matches a log line's words. */
   readonly words: RegExp;
+  /** Lines of this kind call for it whatever their words. */
+  readonly kind?: Event["kind"] | undefined;
   readonly text: string;
 }
 
@@ -59,6 +61,7 @@ const workCautions: readonly WorkCaution[] = [
   },
   { words: /\b(?:step)?ladders?\b/i, text: "Ladder: level ground and someone to hold it; don't film from it." },
   {
+    kind: "preserved",
     words: /\b(?:preserv\w+|bottling|bottled|canning|canned|pickl\w+|chutney|jam\b)/i,
     text: "Preserving: point viewers to a tested recipe.",
   },
@@ -103,7 +106,7 @@ function plantLines(here: Shown): Sentence[] {
 function workLines(here: Shown): Sentence[] {
   const lines: Sentence[] = [];
   for (const row of workCautions) {
-    const event = here.news.find((candidate) => row.words.test(candidate.text));
+    const event = here.news.find(({ kind, text }) => kind === row.kind || row.words.test(text));
     if (event !== undefined) lines.push(say(row.text, [event]));
   }
   return lines;

@@ -27,6 +27,7 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
     return `moved here from ${bedLeft(planting, here)} ${onDay(planting.since, speech)}`;
   }
   if (planting.implied) return undefined;
+  if (planting.selfSown === true) return `self-sown, up ${onDay(planting.since, speech)}`;
   if (planted === undefined) return sown === undefined ? undefined : sownHere(batch, sown, here);
   const age = daysBetween(planted, here.day);
   const its = agree(batch, "its", "their");
@@ -53,6 +54,8 @@ export function lifeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const begun = beginning(batch, here);
   if (begun === undefined) return undefined;
   const { planted, movedFrom } = planting;
+  if (movedFrom === undefined && planting.selfSown === true)
+    return factOf("life", batch, ({ Who, was }) => `${Who} ${was} ${begun.replace(", up ", " and came up ")}.`);
   if (movedFrom !== undefined) return factOf("life", batch, ({ Who, was }) => `${Who} ${was} ${begun}.`);
   return factOf("life", batch, (subject) =>
     planted === undefined ? sownHereSentence(batch, here, subject) : plantedSentence(batch, planted, here, subject),

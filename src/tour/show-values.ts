@@ -57,8 +57,11 @@ export const repeated = 0.85;
 /** The same plants told of a second time: viewers have just looked at them. */
 export const toldAgain = 0.7;
 
-/** Changes that are no news to viewers: they stand in the brief as tasks and follow-ups. */
-export const quietChanges: ReadonlySet<string> = new Set(["to do", "done", "overdue", "promised", "asked"]);
+/** Changes that are no news to viewers: they stand in the brief as tasks and follow-ups, or are only assumed or planned. */
+export const quietChanges: ReadonlySet<string> = new Set([
+  ...["to do", "done", "overdue", "promised", "asked"],
+  ...["plan", "taken to be over"],
+]);
 
 /**
  * How many of each level a stop offers at most; what the person must show has no limit. A longer list is not read in the

@@ -66,6 +66,7 @@ describe("a first garden", () => {
     const cwd = emptyFolder();
     mkdirSync(path.join(cwd, "content/notes"), { recursive: true });
     writeFileSync(path.join(cwd, "content/notes/2026-05-16.md"), "- planted 12 bought Musselburgh leek in Long Bed\n");
+    writeFileSync(path.join(cwd, "content/garden.md"), "---\nunits: metric\n---\n");
     const named = await run(["new", "named"], { cwd });
     expect(named.exitCode).toBe(0);
     expect(readFileSync(path.join(cwd, "content/varieties/musselburgh.md"), "utf8")).toContain(

@@ -193,6 +193,17 @@ const doings = fc.constantFrom(
   "look under the cloth",
   "why so thin?",
 );
+const reasons = fc.constantFrom(
+  ...["because of the moth last year", "because they were in the way", "so that the air gets through"],
+  ...["to keep the pigeons off", "to keep the frost away", "in order to try both"],
+);
+const prices = fc.constantFrom("£4", "$3 each", "50p a bunch", "4 € the lot", "two dollars", "a tenner");
+const givers = fc.constantFrom("a neighbour", "the plant swap", "Aunt May", "next door");
+const states = fc.constantFrom(
+  ...["thriving", "rather sorry for themselves", "knee high and not a slug on them", "a week behind last year"],
+  ...["as tall as the fence", "sulking in the cold"],
+);
+const plans = ["make room at the back", "try two rows next year", "move half of it in spring", "no more of those"];
 const dues = fc.constantFrom("2026-06-20", "2026-12-31", "2027-02-28");
 const units = fc.constantFrom(
   ...(["stem", "bunch", "head", "fruit", "pod", "punnet", "crate", "root", "bulb", "ear", "handful", "piece"] as const),
@@ -227,10 +238,15 @@ const factsByKind: Readonly<Record<EventKind, fc.Arbitrary<Partial<Event>>>> = {
     spot: some(spots),
     gear: some(fc.constantFrom("arch", "mesh-tunnel")),
     plantsFrom: some(fc.constantFrom("bought" as const, "given" as const)),
+    price: some(prices),
+    reason: some(reasons),
     detail: some(details),
   }),
-  thinned: about({ count: some(counts), bed: some(bed), detail: some(details) }),
-  did: fc.record({ what: doings, bed: some(bed), variety: some(fc.constantFrom(...varieties)) }),
+  thinned: about({ count: some(counts), bed: some(bed), reason: some(reasons), detail: some(details) }),
+  did: fc.record({
+    ...{ what: doings, bed: some(bed), variety: some(fc.constantFrom(...varieties)) },
+    ...{ reason: some(reasons), price: some(prices) },
+  }),
   flowered: about({ bed: some(bed), detail: some(details) }),
   fruited: about({ bed: some(bed), detail: some(details) }),
   picked: fc
@@ -255,14 +271,15 @@ const factsByKind: Readonly<Record<EventKind, fc.Arbitrary<Partial<Event>>>> = {
   cured: about({ cause: causes, bed: some(bed), detail: some(details) }),
   lost: about({ count: some(counts), bed: some(bed), cause: some(causes), detail: some(details) }),
   "gave away": about({ count: some(counts), bed: some(bed), detail: some(details) }),
-  cleared: about({ bed: some(bed), detail: some(details) }),
-  moved: about({ count: some(counts), bed: some(bed), toBed: bed, spot: some(spots) }).filter(
+  cleared: about({ bed: some(bed), reason: some(reasons), detail: some(details) }),
+  moved: about({ count: some(counts), bed: some(bed), toBed: bed, spot: some(spots), reason: some(reasons) }).filter(
     (facts) => facts.bed !== facts.toBed,
   ),
   "put up": fc.record({
     gear: fc.constantFrom("arch", "mesh-tunnel"),
     bed: some(bed),
     spot: some(spots),
+    reason: some(reasons),
     detail: some(details),
   }),
   "took down": fc.record({ gear: fc.constantFrom("arch", "mesh-tunnel"), bed: some(bed), detail: some(details) }),
@@ -271,6 +288,67 @@ const factsByKind: Readonly<Record<EventKind, fc.Arbitrary<Partial<Event>>>> = {
   promised: fc.record({ what: doings, due: some(dues), bed: some(bed), variety: some(fc.constantFrom(...varieties)) }),
   asked: fc.record({ what: doings, bed: some(bed) }),
   "saved seed": about({ count: some(counts), grams: some(measures), detail: some(details) }),
+  acquired: fc.oneof(
+    about({
+      count: some(counts),
+      plantsFrom: some(fc.constantFrom("bought" as const, "given" as const)),
+      from: some(givers),
+      bed: some(bed),
+      price: some(prices),
+      reason: some(reasons),
+      detail: some(details),
+    }),
+    fc.record({
+      ...{ gear: fc.constantFrom("arch", "mesh-tunnel"), from: some(givers) },
+      ...{ bed: some(bed), price: some(prices), detail: some(details) },
+    }),
+    fc.record({
+      ...{ what: fc.constantFrom("cold frame lid", "11 bags of bark", "spare cloche"), from: some(givers) },
+      ...{ bed: some(bed), price: some(prices), detail: some(details) },
+    }),
+  ),
+  volunteer: about({ count: some(counts), bed: some(bed), spot: some(spots), detail: some(details) }),
+  "came back": about({ count: some(counts), bed: some(bed), detail: some(details) }),
+  doing: fc.oneof(
+    about({ what: states, bed: some(bed), count: some(counts) }),
+    fc.record({ what: states, bed: some(bed) }),
+  ),
+  preserved: fc
+    .tuple(
+      fc.oneof(
+        fc.integer({ min: 1, max: 60 }).map((value) => ({ said: `${value} jars`, count: { value, approx: false } })),
+        measures.map((grams) => ({ said: `${grams} g`, grams })),
+        measures.map((litres) => ({ said: `${litres} litres`, litres })),
+      ),
+      fc.constantFrom(
+        ...[{ crop: "blackcurrant" }, { crop: "tomato" }, { variety: "sungold" }, { variety: "crown-prince" }],
+      ),
+      fc.boolean(),
+      some(bed),
+      some(reasons),
+    )
+    .map(([{ said, ...amount }, plant, named, from, reason]) => ({
+      ...amount,
+      ...plant,
+      what: named ? `${said} of ${"crop" in plant ? plant.crop : plant.variety.replace("-", " ")}` : `${said}, the lot`,
+      bed: from,
+      reason,
+    })),
+  sold: fc
+    .tuple(
+      plants,
+      fc.oneof(
+        fc.record({ count: counts, unit: some(units) }),
+        fc.record({ grams: measures }),
+        fc.record({ litres: measures }),
+      ),
+      fc.record({ bed: some(bed), price: some(prices), reason: some(reasons), detail: some(details) }),
+    )
+    .map(([plant, amount, rest]) => ({ ...plant, ...amount, ...rest })),
+  plan: fc.record({
+    ...{ what: fc.constantFrom(...plans), due: some(dues), bed: some(bed), reason: some(reasons) },
+    variety: some(fc.constantFrom(...varieties)),
+  }),
 };
 
 function about(facts: { readonly [K in keyof Event]?: fc.Arbitrary<Event[K]> }): fc.Arbitrary<Partial<Event>> {
@@ -280,7 +358,7 @@ function about(facts: { readonly [K in keyof Event]?: fc.Arbitrary<Event[K]> }):
 const kinds = Object.keys(factsByKind) as EventKind[];
 
 test("all kinds are written and read", () => {
-  expect(kinds.length).toBe(24);
+  expect(kinds.length).toBe(31);
 });
 
 test.each(kinds)("%s: what is written is read again", (kind) => {

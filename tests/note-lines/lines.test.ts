@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { printEvent, readNoteLine } from "../../src/records/index.ts";
 import { factsOf, gardenNames, noteDay, place, told } from "./a-garden.ts";
 import { type Case, growing, losing, picking, planting, sowing, story, telling, working } from "./lines.ts";
+import { coming, reasonsAndPrices, staying } from "./newer-lines.ts";
 
 const cases: readonly Case[] = [
   ...sowing,
@@ -14,6 +15,9 @@ const cases: readonly Case[] = [
   ...working,
   ...telling,
   ...story,
+  ...coming,
+  ...staying,
+  ...reasonsAndPrices,
 ];
 
 test("there are enough lines, the hard kinds among them", () => {
@@ -33,7 +37,7 @@ test("there are enough lines, the hard kinds among them", () => {
     expect(lines).toContain(hard);
   }
   const kinds = new Set(cases.flatMap(({ says }) => (says === "story" ? [] : says.map(({ kind }) => kind))));
-  expect(kinds.size).toBe(24);
+  expect(kinds.size).toBe(31);
 });
 
 test.each(cases)("$line", ({ line, beds = [], says }) => {

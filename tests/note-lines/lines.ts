@@ -1067,11 +1067,11 @@ export const planting: readonly Case[] = [
   },
   {
     line: "transplanted Little Gem from Cold Frame to Long Bed",
-    says: [{ kind: "planted", variety: "little-gem", bed: "long-bed", detail: "from Cold Frame" }],
+    says: [{ kind: "moved", variety: "little-gem", bed: "cold-frame", toBed: "long-bed" }],
   },
   {
     line: "transplanted 12 Little Gem from the cold frame into Long Bed",
-    says: [{ kind: "planted", variety: "little-gem", count: 12, bed: "long-bed", detail: "from the cold frame" }],
+    says: [{ kind: "moved", variety: "little-gem", count: 12, bed: "cold-frame", toBed: "long-bed" }],
   },
   {
     line: "replanted 3 Musselburgh that had been pulled up by birds",

@@ -18,7 +18,7 @@ const kinds = [
     "soil test",
   ],
   ...["trouble", "cured", "lost", "gave away", "cleared", "moved", "put up", "took down", "to do", "done", "promised"],
-  ...["asked", "saved seed"],
+  ...["asked", "saved seed", "acquired", "volunteer", "came back", "doing", "preserved", "sold", "plan"],
 ];
 
 test("every kind of event has its row", () => {
@@ -50,6 +50,9 @@ const rest = {
   gear: "mesh in Long Bed",
   soil: "pH 6.4 in Long Bed",
   words: "show Musselburgh in Long Bed",
+  goods: "12 Musselburgh in Long Bed",
+  state: "Musselburgh in Long Bed, thriving",
+  stores: "2 jars of Musselburgh in Long Bed",
 };
 const lines = verbTable.flatMap((verb) =>
   [...verb.forms, ...Object.values(verb.guarded ?? {}).flat()].flatMap((form) =>

@@ -1,7 +1,7 @@
 /** Each kind of record read in full: every key, every form its value may take. */
 import { describe, expect, test } from "vitest";
-import { problemText } from "../../src/records/index.ts";
-import { recordsOf } from "./records-of.ts";
+import { problemText, readRecords } from "../../src/records/index.ts";
+import { folderOf, recordsOf } from "./records-of.ts";
 
 const file = (frontMatter: string, body = "") => `---\n${frontMatter}\n---\n${body}`;
 
@@ -13,6 +13,29 @@ async function read(files: Readonly<Record<string, string>>) {
 }
 
 describe("garden.md", () => {
+  test("a folder without it says at once what holds", async () => {
+    const { problems } = await readRecords(folderOf({ "beds/long-bed.md": file("title: Long Bed") }), {
+      today: "2026-07-18",
+    });
+    expect(problems.map(problemText)).toEqual([
+      "garden.md:1:1 hint folder/no-settings\n" +
+        "  There is no garden.md, so these hold: metric units, the time zone UTC, language en-GB, seasons from 1 January, and no frost days.\n  " +
+        'Write garden.md with "units", "time zone", "language", "last frost" and "first frost" in its front matter.',
+    ]);
+    const described = await readRecords(folderOf({ "garden.md": file("units: us") }), { today: "2026-07-18" });
+    expect(described.problems).toEqual([]);
+  });
+
+  test.each([
+    ["place: {latitude: 54.3, longitude: -5.6}", "01-01"],
+    ["place: {latitude: -41.2, longitude: 174.7}", "07-01"],
+    ["place: {latitude: -41.2, longitude: 174.7}\nseason starts: 1 September", "09-01"],
+    ["units: metric", "01-01"],
+  ])("with %s a season begins on %s", async (front, starts) => {
+    const { settings } = await read({ "garden.md": file(front) });
+    expect(settings.seasonStarts).toBe(starts);
+  });
+
   test("all keys", async () => {
     const { settings } = await read({
       "garden.md": file(

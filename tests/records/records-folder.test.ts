@@ -20,7 +20,9 @@ afterEach(() => rm(work, { recursive: true, force: true }));
 async function read() {
   const folder = await openRecordsFolder(records);
   const { problems, events } = await readRecords(folder, { today: filmingDay });
-  return { files: await folder.list(), problems: problems.map(problemText), events: events.length };
+  // Only one of these folders has a garden.md, which is not what is tested here.
+  const told = problems.filter(({ rule }) => rule !== "folder/no-settings");
+  return { files: await folder.list(), problems: told.map(problemText), events: events.length };
 }
 
 test("files are listed sorted, with forward slashes, hidden ones left aside", async () => {

@@ -46,6 +46,33 @@ describe("the garden as viewers may see it", () => {
     expect([shown("file time"), shown("file name")]).toEqual([0, 1]);
   });
 
+  it("knows nothing of what was paid, wherever a line says it", () => {
+    const [line] = garden.events.filter((event) => open.events.some(({ id }) => id === event.id));
+    if (line === undefined) throw new Error("no public line");
+    const paid = {
+      ...line,
+      price: "£4.75 each",
+      text: `${line.text}, for £4.75 each`,
+      detail: "at £4.75 each, from the fair",
+    };
+    const events = [{ ...paid, reason: "because they were £4.75", more: ["a bargain at £4.75", "watered in"] }];
+    const shown = publicGarden({ ...garden, events });
+    expect(shown.events[0]).toMatchObject({
+      text: line.text,
+      detail: "from the fair",
+      more: ["a bargain", "watered in"],
+    });
+    expect(everyWord(shown)).not.toContain("4.75");
+  });
+
+  it("keeps plans to the person", () => {
+    const [line] = garden.events.filter((event) => open.events.some(({ id }) => id === event.id));
+    if (line === undefined) throw new Error("no public line");
+    const planned = publicGarden({ ...garden, events: [{ ...line, kind: "plan", what: "dig it all up next year" }] });
+    expect(planned.plans).toEqual([]);
+    expect(everyWord(planned)).not.toContain("dig it all up");
+  });
+
   it("keeps the beds of a private site back, and films that are not out", () => {
     expect([...open.beds.keys()]).toEqual(["north-wall", "south-wall"]);
     expect([...open.episodes.keys()]).toEqual(["may-tour"]);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { state } from "../../src/timeline/index.ts";
 import { grow, type Line, rulesOf, told } from "./small-garden.ts";
 
 const sowed = (day: string, count?: number, variety = "musselburgh"): Line => [
@@ -158,10 +159,23 @@ describe("plants are conserved", () => {
       lines: [
         sowed("2026-03-12", 60),
         planted("2026-05-30", 48),
-        ["2026-05-31", "gave away", { variety: "musselburgh", bed: "long-bed", count: 10 }],
+        ["2026-05-31", "gave away", { variety: "musselburgh", count: 10 }],
       ],
     });
     expect(garden.nurseryLots[0]?.left).toBe(2);
+    expect(garden.problems).toEqual([]);
+  });
+
+  test("from a bed that the line names, they are plants of that bed", () => {
+    const garden = grow({
+      lines: [
+        sowed("2026-03-12", 60),
+        planted("2026-05-30", 48),
+        ["2026-05-31", "gave away", { variety: "musselburgh", bed: "long-bed", count: 10 }],
+      ],
+    });
+    expect(garden.nurseryLots[0]?.left).toBe(12);
+    expect(state(garden, "long-bed", "2026-05-31").plantings[0]?.count?.value).toBe(38);
     expect(garden.problems).toEqual([]);
   });
 });

@@ -27,7 +27,7 @@ describe("an annual", () => {
       ended: "2025-12-31",
     });
     expect(changes(early, "long-bed", "2025-09-24", "2026-03-01").map(({ text }) => text)).toEqual([
-      "No note says when the Crown Prince squash were cleared; they count as over from 31 December.",
+      "The Crown Prince squash are taken to be over since 31 December; no note says when they were cleared.",
     ]);
     expect(early.problems).toEqual([]);
     const later = grow({

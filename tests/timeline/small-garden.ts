@@ -68,7 +68,7 @@ export function recordsOf(small: SmallGarden): Records {
       ...file(id, title),
       crop,
       alsoSpelled: [],
-      perennial: false,
+      perennial: undefined,
       ...small.varieties?.[id],
     });
   }

@@ -1,6 +1,6 @@
 /** garden.md: the settings of the whole garden, all of them optional. */
 import * as z from "zod";
-import type { GardenSettings } from "../../model.ts";
+import type { GardenSettings, Position } from "../../model.ts";
 import { didYouMean } from "../nearest-spelling.ts";
 import { clockSpan, link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
 import { makePrices, nextYearKeys } from "./next-year.ts";
@@ -90,6 +90,11 @@ export const usualSettings: GardenSettings = {
   body: "",
 };
 
+/** South of the equator the year of a garden turns in its winter too, which is in July. */
+function seasonStartAt(place: Position | undefined): string {
+  return place !== undefined && place.latitude < 0 ? "07-01" : usualSettings.seasonStarts;
+}
+
 export function makeSettings(front: z.output<typeof gardenSchema>, body: string): GardenSettings {
   return {
     name: front.name ?? front.title ?? usualSettings.name,
@@ -99,7 +104,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     language: front.language ?? usualSettings.language,
     lastFrost: front["last frost"],
     firstFrost: front["first frost"],
-    seasonStarts: front["season starts"] ?? usualSettings.seasonStarts,
+    seasonStarts: front["season starts"] ?? seasonStartAt(front.place),
     narrationRate: front["narration rate"] ?? usualSettings.narrationRate,
     photoGapDays: front["photo gap"] ?? usualSettings.photoGapDays,
     kit: front.kit ?? usualSettings.kit,

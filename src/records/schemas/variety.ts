@@ -97,7 +97,7 @@ const countedFromPlanting = new Set([
 export function makeVariety(
   file: RecordFile,
   front: z.output<typeof varietySchema>,
-  crop: { readonly id: string; readonly perennial: boolean } | undefined,
+  crop: { readonly id: string; readonly perennial: boolean | undefined } | undefined,
 ): Variety {
   return {
     ...file,
@@ -107,7 +107,7 @@ export function makeVariety(
     alsoSpelled: front["also spelled"] ?? [],
     source: makeSource(front),
     maturity: makeMaturity(front["days to maturity"], crop?.id),
-    perennial: front.perennial ?? crop?.perennial ?? false,
+    perennial: front.perennial ?? crop?.perennial,
     caution: front.caution,
   };
 }

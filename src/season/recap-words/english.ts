@@ -1,7 +1,7 @@
 /** The sentences of a recap in English. */
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
-import { capital, sayAge, sayList, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
+import { capital, fullStop, sayAge, sayList, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
 import {
   bedVerb,
   dayOnly,
@@ -410,6 +410,7 @@ export const english = {
   },
   /** "the cabbage family" */
   family: (family: string) => rotationRule(family)?.name ?? family,
+  planned: (what: string) => fullStop(`Planned: ${what}`),
   moreRotation: (n: number) =>
     `${capital(sayPlural(n, "more bed or family", "more beds and families"))} came back too soon; the table has them.`,
   /** `disease` is a name in the table of diseases. */

@@ -3,7 +3,7 @@
  * so that it needs no case, and names of beds and plants stand without articles.
  */
 import type { Day, GardenSettings } from "../../model.ts";
-import { capital, germanPieces, type Speech, speechOf } from "../../timeline/index.ts";
+import { capital, fullStop, germanPieces, type Speech, speechOf } from "../../timeline/index.ts";
 import { type HarvestSum, isUnnamed, sayHarvestIn } from "../../tour/index.ts";
 import type { RecapWords } from "./english.ts";
 import type { HeatFacts, Plants } from "./facts.ts";
@@ -445,6 +445,7 @@ export const german: RecapWords = {
     return `${bed.title}: ${list(crops.map((crop) => speech.crop(crop)))}, ${after} nach den letzten ${relatives}; ${reason}, ${wait}.`;
   },
   family: (family) => families[family]?.name ?? family,
+  planned: (what) => fullStop(`Geplant: ${what}`),
   moreRotation: (n) =>
     `${capital(many(n, "ein weiteres Beet oder eine weitere Familie kam", "weitere Beete und Familien kamen"))} zu früh wieder; die Tabelle zeigt sie.`,
   diseaseSeen(disease, beds) {

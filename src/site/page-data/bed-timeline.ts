@@ -17,7 +17,8 @@ export function bedTimeline(
     days.set(day, known);
     return known;
   };
-  for (const change of all) on(change.day).lines.add(change.text);
+  // What only the calendar ended is no news of that day; the planting itself says that it is taken to be over.
+  for (const change of all) if (change.kind !== "taken to be over") on(change.day).lines.add(change.text);
   for (const photo of photos) on(photo.day).photos.push(photo);
   return [...days]
     .sort(([a], [b]) => (a < b ? 1 : -1))

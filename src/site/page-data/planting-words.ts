@@ -60,6 +60,8 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
     sown: day(planting.sown),
     planted: planting.planted === planting.sown ? undefined : day(planting.planted),
     plantsFrom: planting.plantsFrom,
+    from: planting.from,
+    selfSown: planting.selfSown,
     yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
     noted: speech.day(planting.since, on),
   });
@@ -68,7 +70,9 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
 /** Seeds of a direct sowing are no plants, so their number is only said once it was thinned. */
 function countOf(planting: Planting): Planting["count"] {
   const count = planting.ended === undefined ? planting.count : planting.began;
-  const wereCounted = planting.planted !== undefined || planting.thinnedOut > 0 || planting.sown === undefined;
+  // What nobody counted at the beginning was counted when it was thinned.
+  const wasThinned = planting.thinnedOut > 0 || planting.began === undefined;
+  const wereCounted = planting.planted !== undefined || wasThinned || planting.sown === undefined;
   return count === undefined || count.value === 0 || !wereCounted ? undefined : count;
 }
 
@@ -80,7 +84,8 @@ function standing(planting: Planting, settings: GardenSettings, on: Day): readon
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
         said.measured(speech.length(planting.heightCm), speech.day(planting.heightOn, on))
       : "";
-  return [said.standing(planting.stage, speech.day(planting.stageSince, on)), height];
+  const since = speech.day(planting.stageSince, on);
+  return [planting.takenToBeOver === true ? said.takenToBeOver(since) : said.standing(planting.stage, since), height];
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {

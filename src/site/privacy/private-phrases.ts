@@ -101,8 +101,8 @@ function textsOf(records: Records): { secret: Said[]; open: string[] } {
   for (const { record, isPrivate } of [...recordsOf(records), ...[...records.episodes.values()].map(withPrivacy)])
     tell(isPrivate, fileOf(record), stringsIn(record));
   for (const note of records.notes) tell(note.private, note.place.file, stringsIn([note.title, note.story]));
-  for (const event of records.events)
-    tell(event.private, event.place.file, stringsIn([event.text, event.what, event.cause, event.detail, event.more]));
+  for (const { private: isPrivate, place, text, what, cause, detail, reason, from, more } of records.events)
+    tell(isPrivate, place.file, stringsIn([text, what, cause, detail, reason, from, more]));
   for (const photo of records.photoSidecars.values()) tell(photo.private, photo.photo, stringsIn([photo.caption]));
   tell(false, "garden.md", stringsIn(records.settings));
   for (const crop of records.crops.values()) tell(false, "", stringsIn(crop));

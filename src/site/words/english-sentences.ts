@@ -19,6 +19,9 @@ export interface Beginning {
   readonly sown?: string | undefined;
   readonly planted?: string | undefined;
   readonly plantsFrom?: "bought" | "given" | undefined;
+  /** From whom: "a neighbour". */
+  readonly from?: string | undefined;
+  readonly selfSown?: true | undefined;
   /** Of a perennial from an earlier year. */
   readonly yearOfLife?: number | undefined;
   /** When it was first noted, where nothing else is known. */
@@ -88,7 +91,7 @@ export const englishSentences = {
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
-    beginning({ count, spot, sown, planted, plantsFrom, yearOfLife, noted }: Beginning): string {
+    beginning({ count, spot, sown, planted, plantsFrom, from, selfSown, yearOfLife, noted }: Beginning): string {
       const place = spot === undefined ? "" : ` ${inSpot(spot)}`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants = count === undefined ? "" : `${capital(sayCount(count))} ${one ? "plant" : "plants"}${place}`;
@@ -98,11 +101,15 @@ export const englishSentences = {
         sown === undefined ? undefined : `sown on ${sown}`,
         planted === undefined ? undefined : `planted ${sown === undefined ? "" : "out "}on ${planted}`,
       ].filter((part) => part !== undefined);
+      if (selfSown === true) return told(`self-sown, first noted on ${noted}`);
       if (when.length === 0) return told(`first noted on ${noted}`);
-      const from = plantsFrom === undefined ? "" : `${plantsFrom} as plants and `;
-      return told(`${from}${when.join(" and ")}${plants === "" ? place : ""}`);
+      const source = from === undefined ? "" : `from ${from} `;
+      const bare = source === "" ? "" : `${source.trim()}, `;
+      const came = plantsFrom === undefined ? bare : `${plantsFrom} as plants ${source}and `;
+      return told(`${came}${when.join(" and ")}${plants === "" ? place : ""}`);
     },
     standing: (stage: Stage, since: string) => STANDING[stage](since),
+    takenToBeOver: (since: string) => `Taken to be over since ${since}.`,
     measured: (length: string, day: string) => `Measured ${length} on ${day}.`,
     picked: (amount: string, goesOn: boolean) => `${capital(amount)} picked${goesOn ? " so far" : ""}.`,
     pickedTimes: (n: number) => `Picked ${times(n)}.`,

@@ -71,7 +71,7 @@ export const germanSentences: Sentences = {
   pieces: (n, unit) => many(n, ...UNITS[unit]),
 
   planting: {
-    beginning({ count, spot, sown, planted, plantsFrom, yearOfLife, noted }) {
+    beginning({ count, spot, sown, planted, plantsFrom, from, selfSown, yearOfLife, noted }) {
       const place = spot === undefined ? "" : ` (${spotIn(spot)})`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants =
@@ -84,14 +84,17 @@ export const germanSentences: Sentences = {
         sown === undefined ? undefined : `gesät am ${sown}`,
         planted === undefined ? undefined : `${sown === undefined ? "" : "aus"}gepflanzt am ${planted}`,
       ].filter((part) => part !== undefined);
+      if (selfSown === true) return told(`von selbst aufgegangen, zuerst notiert am ${noted}`);
       if (when.length === 0) return told(`zuerst notiert am ${noted}`);
-      const from =
+      const source = from === undefined ? "" : ` (Herkunft: ${from})`;
+      const came =
         plantsFrom === undefined
           ? ""
           : `als ${one ? "Pflanze" : "Pflanzen"} ${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
-      return told(`${from}${when.join(" und ")}${plants === "" ? place : ""}`);
+      return told(`${came}${when.join(" und ")}${plants === "" ? place : ""}${source}`);
     },
     standing: (stage, since) => STANDING[stage](since),
+    takenToBeOver: (since) => `Seit dem ${since} als vorbei angenommen.`,
     measured: (length, day) => `Gemessen am ${day}: ${length}.`,
     picked: (amount, goesOn) => `${goesOn ? "Bisher" : "Insgesamt"} ${amount} geerntet.`,
     pickedTimes: (n) => `${capital(once(n))} geerntet.`,

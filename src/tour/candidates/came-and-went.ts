@@ -18,14 +18,16 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
   const speech = speechOf(here);
   return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
     const [lot] = batch.lots;
-    const { planted, sown, since } = lot.planting;
+    const { planted, sown, since, selfSown } = lot.planting;
     const up = firstDayOf(lot, "up");
     const gist =
-      planted !== undefined
-        ? `planted ${onDay(planted, speech)}`
-        : up !== undefined
-          ? `up ${sinceDay(up, speech)}`
-          : `sown ${onDay(sown ?? since, speech)}`;
+      selfSown === true
+        ? `self-sown, up ${sinceDay(since, speech)}`
+        : planted !== undefined
+          ? `planted ${onDay(planted, speech)}`
+          : up !== undefined
+            ? `up ${sinceDay(up, speech)}`
+            : `sown ${onDay(sown ?? since, speech)}`;
     return {
       kind: "new",
       sentence: newSentence(batch, here),

@@ -1,0 +1,58 @@
+/** What is told and changes no plant: how plants are, what was put up, what is planned. */
+import type { Event, Plan } from "../model.ts";
+import { bedsMeant, isPrivate, type Ledger, plantIds } from "./ledger.ts";
+import { become, byBed, livingNamed } from "./living-plantings.ts";
+import { plantingsMeant } from "./plantings-meant.ts";
+import { bedsConcerned } from "./tasks-and-promises.ts";
+import { addChange } from "./write-down.ts";
+
+/** How plants or a bed are, in the person's words. */
+export function remark(ledger: Ledger, event: Event): void {
+  const meant = plantingsMeant(ledger, event);
+  if (meant.is === "plantings") {
+    for (const [bed, growing] of byBed(meant.plantings)) {
+      const after = growing.map((one) => become(one, {}, event));
+      const text = ledger.say.doing(ledger.names, event, bed, after);
+      addChange(ledger, event, { kind: "doing", bed, text, effect: { plantings: after } });
+    }
+    return;
+  }
+  const beds = meant.is === "lots" ? meant.lots.flatMap(({ now }) => now.bed ?? []) : bedsMeant(ledger, event);
+  for (const bed of new Set(beds)) {
+    addChange(ledger, event, { kind: "doing", bed, text: ledger.say.doing(ledger.names, event, bed, []) });
+  }
+}
+
+/** Jars, packets and bottles: told of the bed they came from, where one is known. What was picked was told by its picking. */
+export function preserve(ledger: Ledger, event: Event): void {
+  const text = ledger.say.preserved(event);
+  for (const bed of bedsOfStores(ledger, event)) addChange(ledger, event, { kind: "preserved", bed, text });
+}
+
+function bedsOfStores(ledger: Ledger, event: Event): readonly string[] {
+  const meant = bedsMeant(ledger, event);
+  const ids = plantIds(ledger.records, event);
+  if (meant.length > 0 || (ids.variety === undefined && ids.crop === undefined)) return meant;
+  const beds = [...new Set(livingNamed(ledger, ids).map(({ now }) => now.bed))];
+  return beds.length === 1 ? beds : [];
+}
+
+/** A plan is no task: it has no day, is never overdue, and nothing counts it as done. */
+export function plan(ledger: Ledger, event: Event): void {
+  const what = event.what ?? event.detail ?? event.text;
+  const beds = event.bed === undefined ? bedsConcerned(ledger, event) : [event.bed];
+  const bed = beds.length === 1 ? beds[0] : undefined;
+  const ids = plantIds(ledger.records, event);
+  const planned: Plan = {
+    id: event.id,
+    what,
+    reason: event.reason,
+    bed,
+    ...ids,
+    said: event.day,
+    private: event.private || isPrivate(ledger, { bed, variety: ids.variety }),
+    place: event.place,
+  };
+  ledger.plans.push(planned);
+  for (const one of beds) addChange(ledger, event, { kind: "plan", bed: one, text: ledger.say.planned(what) });
+}
