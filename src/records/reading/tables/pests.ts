@@ -97,6 +97,7 @@ millipedes
 woodlice: woodlouse, woodlice damage, slater, pill bug, pillbug, sowbug, rolypoly
 roly-polies
 earwigs
+insects: bugs, creepy crawly, insect damage
 ants: leafcutter ant, fire ant, ants nest, sugar ant
 termites: white ant
 grasshoppers
