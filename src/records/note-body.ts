@@ -2,10 +2,13 @@
 import type { Day, Event, GardenSettings, LineReading, Note, Place, Problem } from "../model.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
-import { type ReadLine, readNoteLine } from "./note-line.ts";
+import type { LineContext, NoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
 import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
+import { questionProblem } from "./question-problem.ts";
+import { dayOfHeading, linesOf, verbOfHeading } from "./reading/note-lines.ts";
+import { type LineRead, type ReadingContext, readLine } from "./reading/read-line.ts";
 import { readSettled } from "./settled-lines.ts";
 import { verbsAt } from "./verb-forms.ts";
 
@@ -14,7 +17,7 @@ export interface NoteBodyContext {
   /** Ids of the beds that lines without a bed speak of. */
   readonly beds: readonly string[];
   readonly names: Names;
-  readonly settings: Pick<GardenSettings, "units" | "position">;
+  readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
   /** The garden's own words; `names` knows those that are names. */
   readonly words: readonly OwnWord[];
 }
@@ -42,15 +45,15 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   const readings: LineReading[] = [];
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
-  function log(item: ItemPiece, beds: readonly string[]): boolean {
-    if (item.settled === undefined && opensList(item) && logList(item, beds)) return true;
+  function log(item: ItemPiece, context: ReadingContext): boolean {
+    if (item.settled === undefined && opensList(item) && logList(item, context)) return true;
     if (item.text === "")
       for (const { line, column } of item.settled ?? []) problems.push(nothingAbove({ file, line, column }));
-    // A line with a slip is reported and stays story.
-    if (item.text !== "" && take(item, item.text, readItem(item, item.text, beds))) return true;
-    // "Long Bed:" with lines below it: the lines speak of that bed.
+    // "Long Bed:" with lines below it: the lines speak of that bed, and say nothing themselves.
     const bed = item.items.length === 0 ? undefined : names.find("bed", item.text);
-    const untold = item.items.filter((inner) => !log(inner, bed === undefined ? beds : [bed]));
+    if (bed === undefined && item.text !== "" && take(readItem(item, item.text, context))) return true;
+    const below = bed === undefined ? context : { ...context, beds: [bed] };
+    const untold = item.items.filter((inner) => !log(inner, below));
     if (untold.length === item.items.length) return false;
     const [first] = item.items;
     if (bed === undefined && item.text !== "" && first !== undefined) told.push({ ...item, to: first.from });
@@ -58,82 +61,102 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     return true;
   }
 
-  function readItem(item: ItemPiece, words: string, beds: readonly string[]): ReadLine | undefined {
-    if (item.settled !== undefined) return settledBy(item, item.settled, item.text, item.more, beds);
-    return readNoteLine({ text: words, more: item.more, place: placeOf(item) }, contextFor(beds));
+  function readItem(item: ItemPiece, words: string, context: ReadingContext): LineRead {
+    const line = { text: words, more: item.more, place: placeOf(item) };
+    if (item.settled !== undefined) return settledBy(line, item.lastLine, item.settled, context);
+    return readLine(line, context, { prose: false, lastLine: item.lastLine, head });
   }
 
-  function settledBy(
-    piece: Piece,
-    settled: readonly SettledLine[],
-    words: string,
-    more: readonly string[],
-    beds: readonly string[],
-  ): ReadLine {
-    return readSettled({ text: words, more, place: placeOf(piece) }, settled, contextFor(beds));
+  function settledBy(line: NoteLine, lastLine: number, settled: readonly SettledLine[], context: LineContext): LineRead {
+    const read = readSettled(line, settled, context);
+    const as = read.events.length > 0 ? "facts" : "story";
+    const reading: LineReading = { place: line.place, lastLine, text: line.text, as, events: read.events, readings: [], private: note.private };
+    return { reading, problems: read.problems };
   }
 
   /** Keeps what was read of a line; false when that is no event. */
-  function take(piece: Piece, text: string, read: ReadLine | undefined): boolean {
-    const found = read?.events ?? [];
-    for (const event of found) events.push(event);
-    for (const one of read?.problems ?? []) problems.push(one);
-    const as = found.length > 0 ? "facts" : "story";
-    const place = placeOf(piece);
-    readings.push({ place, lastLine: piece.lastLine, text, as, events: found, readings: [], private: note.private });
-    return found.length > 0;
+  function take({ reading, problems: found }: LineRead): boolean {
+    for (const event of reading.events) events.push(event);
+    for (const one of found) problems.push(one);
+    const asked = questionProblem(reading);
+    if (asked !== undefined) problems.push(asked);
+    readings.push(reading);
+    return reading.as === "facts";
   }
 
-  function placeOf({ line, column }: Piece): Place {
+  function placeOf({ line, column }: Pick<Piece, "line" | "column">): Place {
     return { file, line, column };
   }
 
-  function contextFor(beds: readonly string[]) {
-    return { note, beds, names, units: settings.units, southern };
-  }
-
   /** "Sowed:" over a list of plants: each item goes on with the words above it. False when that gives no plant. */
-  function logList(item: ItemPiece, beds: readonly string[]): boolean {
+  function logList(item: ItemPiece, context: ReadingContext): boolean {
     const above = item.text.replace(/\s*:$/, "");
-    const reads = item.items.map((inner) => {
+    const marks: { readonly inner: ItemPiece; readonly read: LineRead; readonly joined: boolean }[] = [];
+    const before = names.mark();
+    for (const inner of item.items) {
       const isOwn = inner.settled !== undefined || verbsAt(wordsOf(inner.text)).length > 0;
-      const own = isOwn ? readItem(inner, inner.text, beds) : undefined;
-      if (own !== undefined) return { inner, read: own, joined: false };
-      return { inner, read: readItem(inner, `${above}: ${inner.text}`, beds), joined: true };
-    });
-    const plants = ({ read, joined }: (typeof reads)[number]) =>
-      joined && read?.events.some(({ variety, crop }) => variety !== undefined || crop !== undefined) === true;
-    if (!reads.some(plants)) return false;
-    for (const one of reads) {
-      const read = one.joined && !plants(one) ? undefined : one.read;
-      if (!take(one.inner, one.inner.text, read)) told.push(one.inner);
+      const own = isOwn ? readItem(inner, inner.text, context) : undefined;
+      if (own?.reading.as === "facts") marks.push({ inner, read: own, joined: false });
+      else marks.push({ inner, read: ownWords(readItem(inner, `${above}: ${inner.text}`, context), inner.text), joined: true });
     }
+    const plants = ({ read, joined }: (typeof marks)[number]) =>
+      joined && read.reading.events.some(({ variety, crop }) => variety !== undefined || crop !== undefined);
+    if (!marks.some(plants)) {
+      names.backTo(before);
+      return false;
+    }
+    for (const one of marks) if (!take(one.read)) told.push(one.inner);
     return true;
   }
 
-  // A heading that is a bed's name begins that bed's part of the note, up to the next heading of its level.
-  let part: { readonly bed: string; readonly level: number } | undefined;
+  /** A paragraph: of lines a note each, of sentences, or of the rows of a table. It stays story, whatever is read in it. */
+  function tell(piece: StoryPiece, context: ReadingContext): void {
+    if (piece.paragraph === undefined) return;
+    if (piece.settled !== undefined) {
+      take(settledBy({ text: piece.paragraph, more: [], place: placeOf(piece) }, piece.lastLine, piece.settled, context));
+      return;
+    }
+    for (const { text: said, line, column, prose, head: over } of linesOf(piece)) {
+      take(readLine({ text: said, more: [], place: placeOf({ line, column }) }, context, { prose, lastLine: piece.lines === undefined ? piece.lastLine : line, head: over ?? head }));
+    }
+  }
+
+  // A heading that is a bed's name, a day, or what was done, begins that part of the note, up to the next heading of its level.
+  const whole: ReadingContext = {
+    note, beds: context.beds, names, units: settings.units, southern, monthFirst: settings.language === "en-US",
+  };
+  let parts: readonly { readonly level: number; readonly bed?: string | undefined; readonly day?: Day | undefined; readonly verb?: string | undefined }[] = [];
+  let head: string | undefined;
   for (const piece of tree.pieces) {
-    const beds = part === undefined ? context.beds : [part.bed];
+    const bed = parts.findLast((part) => part.bed !== undefined)?.bed;
+    const day = parts.findLast((part) => part.day !== undefined)?.day;
+    head = parts.findLast((part) => part.verb !== undefined)?.verb;
+    const here: ReadingContext = { ...whole, beds: bed === undefined ? context.beds : [bed], note: day === undefined ? note : { ...note, day } };
     if (piece.kind === "item") {
       if (piece.text.startsWith("= ")) problems.push(nothingAbove(placeOf(piece)));
-      else if (log(piece, beds)) continue;
+      else if (log(piece, here)) continue;
       told.push(piece);
       continue;
     }
     told.push(piece);
-    const { paragraph, settled } = piece;
-    if (paragraph !== undefined && settled !== undefined)
-      take(piece, paragraph, settledBy(piece, settled, paragraph, [], beds));
-    if (piece.heading === undefined) continue;
+    if (piece.heading === undefined) {
+      tell(piece, here);
+      continue;
+    }
     const { level, text: title } = piece.heading;
-    const bed = names.find("bed", title);
-    if (bed !== undefined) {
-      part = { bed, level };
-      bedsOfHeadings.push(bed);
-    } else if (part !== undefined && level <= part.level) part = undefined;
+    const named = names.find("bed", title);
+    if (named !== undefined) bedsOfHeadings.push(named);
+    const part = { level, bed: named, day: dayOfHeading(title, note.day, whole.monthFirst), verb: named === undefined ? verbOfHeading(title) : undefined };
+    parts = [...parts.filter((one) => one.level < level), part];
   }
   return { story: storyOf(file, text, told), events, problems, readings, bedsOfHeadings };
+}
+
+/** A line read with the words above it, told by its own. */
+function ownWords({ reading, problems }: LineRead, text: string): LineRead {
+  const own = (event: Event) => ({ ...event, text });
+  const readings = reading.readings.map((one) => ({ ...one, events: one.events.map(own) }));
+  return { reading: { ...reading, text, events: reading.events.map(own), readings }, problems };
 }
 
 function nothingAbove(place: Place): Problem {

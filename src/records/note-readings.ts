@@ -18,7 +18,7 @@ export interface NoteReadings {
 export function namesKey(
   records: NameRecords,
   heard: Taken | undefined,
-  { units, position }: NoteBodyContext["settings"],
+  { units, position, language }: NoteBodyContext["settings"],
   words: readonly OwnWord[],
 ): string {
   const named = (all: Iterable<{ readonly id: string; readonly title?: string }>, ...more: readonly string[]) =>
@@ -31,6 +31,7 @@ export function namesKey(
     named(records.crops, "name", "plural", "alsoCalled", "perennial", "use"),
     heard === undefined ? [] : [named(heard.beds, "place"), named(heard.varieties, "crop", "place")],
     units,
+    language === "en-US",
     (position?.latitude ?? 0) < 0,
     words.map(({ word, means }) => [word, means]),
   ];

@@ -45,10 +45,16 @@ export interface StoryPiece extends Span, LineColumn {
   readonly heading?: { readonly level: number; readonly text: string };
   /** Of a paragraph: its plain text on one line. */
   readonly paragraph?: string;
+  /** The lines it was written in, where there are several. */
+  readonly lines?: readonly ParagraphLine[];
   /** Where its own words end, and on which line; `to` is the end of what settles them. */
   readonly wordsTo: number;
   readonly lastLine: number;
   readonly settled?: readonly SettledLine[];
+}
+
+export interface ParagraphLine extends LineColumn {
+  readonly text: string;
 }
 
 export interface LinkedFile extends LineColumn {
@@ -87,7 +93,7 @@ export function readNoteTree(text: string, from: number): NoteTree {
         for (const item of itemsOf(node, reader)) addItem(pieces, item);
       } else {
         const heading = node.type === "heading" ? { level: node.depth, text: plainText(node.children) } : undefined;
-        const paragraph = node.type === "paragraph" ? { paragraph: plainText(node.children) } : undefined;
+        const paragraph = node.type === "paragraph" ? { paragraph: plainText(node.children), ...linesOf(node, reader) } : undefined;
         const span = spanOf(node, reader);
         const lastLine = placeAt(span.to).line;
         pieces.push({ kind: "story", wordsTo: span.to, lastLine, ...span, ...(heading && { heading }), ...paragraph });
@@ -96,6 +102,16 @@ export function readNoteTree(text: string, from: number): NoteTree {
     }
   }
   return { pieces, linked, unparsed };
+}
+
+/** A paragraph of several lines, as people without hyphens write a note a line; undefined of one line. */
+function linesOf(paragraph: Paragraph, { base, placeAt }: Reader): { readonly lines: readonly ParagraphLine[] } | undefined {
+  const said = rawText(paragraph.children).split("\n");
+  const first = placeAt(base + offsetOf(paragraph));
+  const last = placeAt(base + (paragraph.position?.end.offset ?? 0));
+  // Where breaks and source lines differ, which line is which is not known.
+  if (said.length === 1 || last.line - first.line + 1 !== said.length) return undefined;
+  return { lines: said.map((text, at) => ({ text: text.trim(), line: first.line + at, column: at === 0 ? first.column : 1 })) };
 }
 
 interface Reader {

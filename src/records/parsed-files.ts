@@ -38,7 +38,7 @@ export interface ParsedFile extends ParsedNote {
 export type FileKind = "note" | "record";
 
 /** Part of every key; raised whenever the parse or its shape changes. */
-const parseVersion = 3;
+const parseVersion = 4;
 
 /** Length in characters from which a note is called very long. */
 const veryLong = 1_000_000;

@@ -19,7 +19,7 @@ export interface NotesContext {
   /** Stands for the names, words and settings; see note-readings.ts. */
   readonly namesKey: string;
   readonly readings?: NoteReadings | undefined;
-  readonly settings: Pick<GardenSettings, "units" | "position">;
+  readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
   readonly today: Day;
   /** Paths of all photos. */
   readonly photos: ReadonlySet<string>;

@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { crops } from "../../src/records/index.ts";
 import { languageOf, speechOf, tongueOf } from "../../src/timeline/index.ts";
-import { germanCropIds } from "../../src/timeline/speech/german-crops.ts";
+import { germanNames } from "../../src/timeline/speech/german-crop-names.ts";
 
 const english = speechOf({ language: "en-GB", units: "metric" });
 const german = speechOf({ language: "de", units: "metric" });
@@ -75,7 +75,8 @@ describe("German", () => {
   });
 
   test("has a name for every crop", () => {
-    expect(crops.filter(({ id }) => !germanCropIds.has(id))).toEqual([]);
+    expect(crops.filter(({ id }) => !germanNames.has(id))).toEqual([]);
+    expect([...germanNames].filter(([, { one, gender }]) => one === "" || !/^[mfn]$/.test(gender))).toEqual([]);
     const sweetPotato = crops.find(({ id }) => id === "sweet-potato");
     const swiss = speechOf({ language: "de-CH", units: "metric" });
     expect(sweetPotato && swiss.crop(sweetPotato)).toBe("Süsskartoffeln");

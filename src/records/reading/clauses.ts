@@ -34,6 +34,8 @@ function endsSentence(words: readonly Word[], at: number): boolean {
 
 /** `fine` parts at every joint between two things that may be told of, as dictation and telegrams want it. */
 export function clausesOf(words: readonly Word[], mentions: readonly Mention[], fine = false): readonly Clause[] {
+  // A row of a table is one thing told, whatever stands in its cells.
+  if (words[0]?.text === "|") return [{ from: 0, end: words.length, mentions }];
   const cuts: number[] = [];
   const inside = new Uint8Array(words.length + 1);
   for (const { from, end, type } of mentions) if (type === "plant" || type === "amount" || type === "day") inside.fill(1, from + 1, end);
@@ -105,6 +107,22 @@ function finely(
 }
 
 const fineJoints = /^(?:,|and|&|\+|but|then|so|also|plus|while|\(|\)|with|from|w|:|rest|\/|because|cos|as|for|where)$/;
+
+/** Sentences of a paragraph, as offsets into its text. */
+export function sentencesOf(text: string, words: readonly Word[]): readonly string[] {
+  const out: string[] = [];
+  let from = 0;
+  for (const [at, word] of words.entries()) {
+    if (!/^[.!?]$/.test(word.text) || !endsSentence(words, at)) continue;
+    // "!!!" and ".)" end one sentence.
+    const next = words[at + 1];
+    if (next !== undefined && (next.start === word.end || !/^[\p{Lu}\d"“'‘(\[]/u.test(next.text))) continue;
+    out.push(text.slice(from, word.end).trim());
+    from = word.end;
+  }
+  out.push(text.slice(from).trim());
+  return out.filter((sentence) => sentence !== "");
+}
 
 function bracketed(words: readonly Word[]): Uint8Array {
   const inside = new Uint8Array(words.length);

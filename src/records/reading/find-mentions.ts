@@ -51,7 +51,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
     const amount = amountMention(words, at, context.system);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
-  const verbs = verbsOf(words, taken);
+  const verbs = verbMentions(words, taken);
   for (const verb of verbs) keep(verb);
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
@@ -104,7 +104,7 @@ function bedAt(words: readonly Word[], at: number, names: Names): BedMention | u
 }
 
 /** Forms of verbs, the longest first; a base form that is a noun as well counts less where no verb stands. */
-function verbsOf(words: readonly Word[], taken: Uint8Array): VerbMention[] {
+export function verbMentions(words: readonly Word[], taken = new Uint8Array(words.length)): VerbMention[] {
   const verbs: VerbMention[] = [];
   for (let at = 0; at < words.length; at++) {
     const word = words[at];

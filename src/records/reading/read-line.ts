@@ -4,13 +4,14 @@
  * question with the likeliest ways; story where nothing of a garden is told.
  */
 import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
+import { wordsOf } from "../line-words.ts";
 import type { LineContext, NoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
-import type { FindContext } from "./find-mentions.ts";
+import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { readForm } from "./form.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import opinion from "./opinion.weights.json" with { type: "json" };
@@ -25,6 +26,8 @@ export interface Standing {
   /** A sentence of a paragraph: what people tell at length is seldom a record, so it has a higher bar. */
   readonly prose: boolean;
   readonly lastLine: number;
+  /** What a heading above says was done, for lines that say nothing of it themselves. */
+  readonly head?: string | undefined;
 }
 
 export interface LineRead {
@@ -37,12 +40,16 @@ export const thresholds: Thresholds = { facts: 0.6, prose: 0.9, story: 0.6, noth
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;
 
-export function readLine(line: NoteLine, context: ReadingContext, standing: Standing): LineRead {
+export function readLine(own: NoteLine, context: ReadingContext, standing: Standing): LineRead {
   const { names, note } = context;
+  const { head } = standing;
+  const line = head === undefined || saysWhatWasDone(own.text) ? own : { ...own, text: `${head}: ${own.text}` };
   const made = (as: LineReading["as"], events: readonly Event[], readings: readonly OfferedReading[], problems: readonly Problem[] = []): LineRead => ({
-    reading: { place: line.place, lastLine: standing.lastLine, text: line.text, as, events, readings, private: note.private },
+    reading: { place: own.place, lastLine: standing.lastLine, text: own.text, as, events: events.map(told), readings, private: note.private },
     problems,
   });
+  // A line read with the words of a heading is told by its own.
+  const told = (event: Event): Event => (line === own ? event : { ...event, text: own.text });
   if (line.text.length > longestLine) return made("story", [], []);
   const find: FindContext & { beds: readonly string[]; southern: boolean } = {
     names,
@@ -75,6 +82,10 @@ export function readLine(line: NoteLine, context: ReadingContext, standing: Stan
     names.backTo(before);
   }
   return made("question", [], readings);
+}
+
+function saysWhatWasDone(text: string): boolean {
+  return verbMentions(wordsOf(text)).some(({ weak }) => !weak);
 }
 
 /** Events of the facts of a line; names that no file describes are taken. */

