@@ -17,18 +17,25 @@ export class ShortNames {
   readonly #byInitials = new Map<string, Map<string, Shortened>>();
   readonly #ownCrops = new Map<string, string>();
   readonly #allCrops: readonly (readonly [name: string, id: string])[];
+  /** Names of one word of what is eaten: the only ones that people shorten without having them. */
+  readonly #eaten: readonly (readonly [name: string, id: string])[];
+  readonly #own = new Set<string>();
   readonly #begun = new Map<string, string | undefined>();
 
   constructor(crops: ReadonlyMap<string, Crop>, varieties: Iterable<Variety>) {
     this.#allCrops = [...crops.values()].flatMap((crop) =>
       [crop.name, ...crop.alsoCalled].map((name) => [lowerForm(name), crop.id] as const),
     );
+    this.#eaten = [...crops.values()]
+      .filter(({ name, use }) => (use === "vegetable" || use === "fruit") && !name.includes(" "))
+      .map(({ name, id }) => [lowerForm(name), id] as const);
     for (const variety of varieties) {
       const words = wordsOf(variety.title).filter(({ kind }) => kind === "word");
       if (words.length > 1) for (const { key } of words) this.#note(key, variety.id);
       this.#initial(variety.title, { variety: variety.id, crop: variety.crop });
       const crop = variety.crop === undefined ? undefined : crops.get(variety.crop);
       if (crop === undefined) continue;
+      this.#own.add(crop.id);
       for (const name of [crop.name, ...crop.alsoCalled]) {
         this.#ownCrops.set(lowerForm(name), crop.id);
         this.#initial(name, { crop: crop.id });
@@ -40,6 +47,11 @@ export class ShortNames {
   varietyWithWord(key: string): string | undefined {
     const ids = this.#byWord.get(key);
     return ids?.size === 1 ? [...ids][0] : undefined;
+  }
+
+  /** Whether some described variety is of this crop. */
+  isOwnCrop(id: string): boolean {
+    return this.#own.has(id);
   }
 
   /** "BBs" are the broad beans, or the Black Beauty, of a garden that has one of them only. */
@@ -83,7 +95,7 @@ export class ShortNames {
 
   #find(start: string, own: boolean): string | undefined {
     const ids = new Set<string>();
-    for (const [name, id] of own ? this.#ownCrops : this.#allCrops) {
+    for (const [name, id] of own ? this.#ownCrops : this.#eaten) {
       if ((own ? name.split(" ") : [name]).some((word) => word.startsWith(start) && word.length > start.length)) ids.add(id);
       if (ids.size > 1) return undefined;
     }

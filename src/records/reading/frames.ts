@@ -55,7 +55,9 @@ const usable: Readonly<Partial<Record<EventKind, readonly AmountUse[]>>> = {
 const plain: readonly AmountUse[] = ["count", "pieces", "share"];
 
 export function frame(kind: EventKind, clause: Clause, before: readonly PlantMention[], context: FrameContext): Framed | undefined {
-  const own = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
+  const named = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
+  const told = named.filter((one) => !isAside(one, context.words));
+  const own = withoutCropsOf(told.length > 0 ? told : named);
   const borrowed = own.length === 0 && before.length > 0;
   const plants = own.length > 0 ? own : before;
   if (plants.length === 0 && needsPlant.has(kind) && kind !== "cleared" && kind !== "moved") return undefined;
@@ -96,6 +98,26 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
   }
   const facts = plants.map((one) => ({ kind, ...shared, ...nameOf(one), ...amountFacts(kind, given.get(one) ?? []) }));
   return { facts: withoutHead(facts), borrowed, used };
+}
+
+const asides = /^(?:where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;
+
+/** "in where the onions were", "round the beans", "like apple": named to say where or how, and nothing is told of it. */
+function isAside(plant: PlantMention, words: readonly Word[]): boolean {
+  let at = plant.from - 1;
+  for (let steps = 0; steps < 3 && at >= 0; steps++, at--) {
+    const word = words[at];
+    if (word === undefined || word.kind !== "word") return false;
+    if (asides.test(word.lower)) return true;
+    if (!/^(?:the|a|an|my|our|old|those|these|of|to|last|young|big|his|her|their|mine|all|some|where)$/.test(word.lower)) return false;
+  }
+  return false;
+}
+
+/** "Crown Prince gave two squashes": the crop word beside a variety of it is no other plant. */
+function withoutCropsOf(plants: readonly PlantMention[]): readonly PlantMention[] {
+  const varieties = new Set(plants.filter((one) => one.variety !== undefined || one.title !== undefined).map(({ crop }) => crop));
+  return varieties.size === 0 ? plants : plants.filter((one) => one.variety !== undefined || one.title !== undefined || !varieties.has(one.crop));
 }
 
 /** "6 tomatoes: 4 Sungold and 2 Krim" counts the tomatoes once. */

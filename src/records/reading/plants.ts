@@ -53,6 +53,7 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
     if (first !== undefined && (!first.weak || mayBeName(words, at, cultivar.end)))
       return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
   }
+  if (crop !== undefined && crop.end === at + 1 && ordinaryToo.has(words[at]?.key ?? "") && !isMeant(words, at, names, crop.id)) return undefined;
   if (crop !== undefined) {
     const next = words[crop.end]?.lower ?? "";
     if (notThePlant.test(next)) return undefined;
@@ -61,6 +62,24 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
   const slang = slangAt(words, at);
   if (slang !== undefined && (!isOrdinary(words[at]?.lower ?? "") || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.row.crop });
   return undefined;
+}
+
+/** Crops whose names are everyday words: meant only where the garden grows them, or beside a number or what was done to plants. */
+const ordinaryToo = new Set(
+  "tea box boxe date stock coffee oyster honesti thrift bay dock flag cereal straw cotton rush reed may bamboo pink ash oak elder heather holli hazel ivi rose basil daisi lili lily violet iri sage rue balm poppi olive fern hop lime rocket mint reseda orange peach plum banana cactu gra grass fat rape mum bean ginger pepper cherri chestnut mustard sweet comfrei nettle clover alder birch willow yew fig".split(" "),
+);
+const people = new Set("rose basil daisi lili lily violet iri sage poppi olive fern heather holli hazel ivi ginger pepper cherri".split(" "));
+
+function isMeant(words: readonly Word[], at: number, names: Names, crop: string): boolean {
+  const word = words[at] as Word;
+  const before = words[at - 1];
+  // "Rose" with a capital in mid-sentence is somebody, "the roses" are not.
+  const person = people.has(word.key) && isCapital(word) && !word.lower.endsWith("s") && !/^(?:the|of|my|our|some|more)$/.test(before?.lower ?? "");
+  if (person && before?.kind !== "number") return false;
+  if (names.short.isOwnCrop(crop) || people.has(word.key)) return true;
+  if (before?.kind === "number" || /^(?:more|some)$/.test(before?.lower ?? "")) return !/^(?:tea|box|boxe|date|stock|coffee|may|rush)$/.test(word.key);
+  if (/^(?:plum|fig|orange|peach|banana|bean|lime|hop|rocket|mint|mustard|clover|comfrei|nettle|reseda|chestnut|willow|sweet)$/.test(word.key)) return !/^(?:bug|bugs|green|coloured|colored)$/.test(words[at + 1]?.lower ?? "");
+  return before !== undefined && lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""));
 }
 
 export interface TablePlant extends PlantMention {

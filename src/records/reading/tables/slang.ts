@@ -32,7 +32,6 @@ tomato: maters, tommies, tomatas, tomats, tomatos
 pumpkin: punkin, punkins, pumkin, pumpkns
 chilli: bonnit, bonnits, bonnets, chiles
 potato: potatos, tates
-onion: sets
 pepper: caps, bells
 chilli: habs
 cabbage: cabs
@@ -40,14 +39,10 @@ sprouting-broccoli: sprouting
 lettuce: cos, gems
 potato: earlies, chats, praties, seconds
 sweetcorn: cobs
-squash: winters
 pumpkin: pumps
 parsnip: snips
 apple: cookers, eaters, crabs
 blackcurrant: currants
-strawberry: berries
-raspberry: canes
-grape: vine
 bay-tree: bay
 lime-tree: lime
 orange-tree: orange
