@@ -26,6 +26,14 @@ const probs = (o: LineOptions, w: ReadonlyMap<string, number>) => {
   return e.map((v) => v / all);
 };
 export interface Row { o: LineOptions; where: Lined["where"]; p: number[] }
+if (process.argv.includes("-h")) for (const opts of [{ epochs: 6 }, { epochs: 14, l2: 0.002 }, { epochs: 14, l2: 0.006 }, { epochs: 25, l2: 0.002 }, { epochs: 14, l2: 0.015 }]) {
+  let first = 0, ll = 0, n = 0;
+  for (let k = 0; k < K; k++) {
+    const w = learnChoice(out.filter(({ fold }) => fold !== k).map(({ o }) => o), opts);
+    for (const one of out) if (one.fold === k) { const p = probs(one.o, w); const any = one.o.options.some((x) => x.verdict === "right"); let good = 0; one.o.options.forEach((x, i) => { if (any ? x.verdict === "right" : x.verdict === "asked") good += p[i]!; }); ll -= Math.log(Math.max(1e-4, good)); n++; const top = p.indexOf(Math.max(...p)); if (any ? one.o.options[top]!.verdict === "right" : one.o.options[top]!.verdict === "asked") first++; }
+  }
+  console.log(JSON.stringify(opts), "top right", (100 * first / n).toFixed(1), "logloss", (ll / n).toFixed(4));
+}
 const rows: Row[] = [];
 for (let k = 0; k < K; k++) {
   const w = learnChoice(out.filter(({ fold }) => fold !== k).map(({ o }) => o));
