@@ -195,7 +195,7 @@ const FILES: Readonly<Record<string, string>> = {
   "episodes/film/index.md":
     '---\ntitle: "</script><script>globalThis.ran=1</script>"\ndate: 2026-06-13\nstatus: published\nlink: "javascript:globalThis.ran=1"\nstops: [bed-0, ../../../etc]\n---\n\n<script>globalThis.ran=1</script> about the film\n',
   "notes/2026-07-17-planted.md":
-    "---\nbed: bed-0\n---\n\n- planted 3 Constructor leek\n- planted 2 <script>globalThis.ran=1</script> tomato\n- planted 4 ../../../etc/passwd\n- planted 2 __proto__\n",
+    "---\nbed: bed-0\n---\n\n- planted 3 Constructor leek\n- planted 2 <script>globalThis.ran=1</script> tomato\n- planted 4 ../../../etc/passwd\n- planted 2 __proto__\n- acquired: 3 leeks from <img src=x onerror=globalThis.ran=1>, in bed-0\n- planted 3 leeks\n- doing: leeks, <script>globalThis.ran=1</script> sulking\n- preserved: 2 jars of leeks <svg onload=globalThis.ran=1>\n- sold: 2 bunches of leeks because <script>globalThis.ran=1</script>\n- plan: <script>globalThis.ran=1</script> next year\n",
 };
 
 function dayOf(index: number): string {

@@ -116,6 +116,32 @@ describe("a planting on a page", () => {
       "Six plants, planted on 20 May. Lost on 3 October.",
     );
   });
+
+  it("says what is only assumed, and what nobody sowed", () => {
+    const over = {
+      ...planting,
+      sown: undefined,
+      stage: "finished",
+      stageSince: "2026-12-31",
+      ended: "2026-12-31",
+    } as const;
+    expect(sayPlanting({ ...over, takenToBeOver: true }, settings, "2026-12-31")).toBe(
+      "Six plants, planted on 24 May. Taken to be over since 31 December.",
+    );
+    const wild = { ...planting, sown: undefined, planted: undefined, stage: "up", selfSown: true } as const;
+    expect(sayPlanting(wild, settings, "2026-06-01")).toBe(
+      "Six plants, self-sown, first noted on 24 May. Up since 24 May.",
+    );
+    const given = { ...planting, sown: undefined, plantsFrom: "given", from: "a neighbour" } as const;
+    expect(sayPlanting(given, settings, "2026-06-01")).toBe(
+      "Six plants, given as plants from a neighbour and planted on 24 May.",
+    );
+    const german = { ...settings, language: "de" };
+    expect(sayPlanting({ ...over, takenToBeOver: true }, german, "2026-12-31")).toContain(
+      "Seit dem 31. Dezember als vorbei angenommen.",
+    );
+    expect(sayPlanting(given, german, "2026-06-01")).toContain("(Herkunft: a neighbour)");
+  });
 });
 
 describe("amounts", () => {

@@ -28,7 +28,7 @@ const FILES: Readonly<Record<string, string>> = {
   "varieties/crimson-flowered.md":
     "---\ntitle: Moonlit Grandmother\ncrop: runner bean\nprivate: true\nalso spelled: [Moonlit Granny]\n---\n",
   "notes/2026-05-16.md":
-    "---\nbed: long-bed\ntitle: A trip to Fort Knox\n---\n\nThe Aquadulce went in while the soil was warm.\n\nCarried the compost over to the thief-proof bed.\n\nOur tools live in the Shed. A shed is a fine thing.\n\n- planted 12 Aquadulce broad bean\n  - with compost of Fort Knox\n  - under a net\n- planted 4 Moonlit Grandmother\n- did: swept the steps of Granny’s walled yard\n- trouble: blackfly on Aquadulce\n- planted 2 Uchiki Kuri in the bed of Granny’s walled yard\n- bought 3 Crown Prince squash from the market for £4.75 each\n- sold: 2 bunches of radish in Long Bed, $3.35 a bunch\n- planted 3 Crown Prince in Long Bed, 4.75 € each\n",
+    "---\nbed: long-bed\ntitle: A trip to Fort Knox\n---\n\nThe Aquadulce went in while the soil was warm.\n\nCarried the compost over to the thief-proof bed.\n\nOur tools live in the Shed. A shed is a fine thing.\n\n- planted 12 Aquadulce broad bean\n  - with compost of Fort Knox\n  - under a net\n- planted 4 Moonlit Grandmother\n- did: swept the steps of Granny’s walled yard\n- trouble: blackfly on Aquadulce\n- planted 2 Uchiki Kuri in the bed of Granny’s walled yard\n- bought 3 Crown Prince squash from the market for £914.37 each\n- sold: 2 bunches of radish in Long Bed, $817.26 a bunch\n- planted 3 Crown Prince in Long Bed, 914.37 € each\n",
   "notes/2026-05-17.md":
     "---\nbed: long-bed\nprivate: true\n---\n\nThe surgeon called about the biopsy and wants me back on Thursday.\n\n![the letter](../photos/long-bed/gate/2026-05-17.jpg)\n",
   "notes/2026-05-18.md":
@@ -55,7 +55,7 @@ const SECRETS = [
   /moonlit/iu,
   /wicker/iu,
   /\bShed\b/u,
-  /4\.75|3\.35/u,
+  /914\.37|817\.26/u,
   /tools live/iu,
   /biops/iu,
   /surgeon/iu,
