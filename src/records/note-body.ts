@@ -116,7 +116,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   for (const piece of tree.pieces) {
     const beds = part === undefined ? context.beds : [part.bed];
     if (piece.kind === "item") {
-      if (piece.text.startsWith("= ")) problems.push(nothingAbove(placeOf(piece)));
+      if (piece.isMark) problems.push(nothingAbove(placeOf(piece)));
       else if (log(piece, beds)) continue;
       told.push(piece);
       continue;
