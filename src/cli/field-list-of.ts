@@ -18,5 +18,5 @@ export async function fieldListOf({ garden, recordsDir, cacheDir, report }: Load
     onProgress: (done, total) => report.progress("Making small pictures", done, total),
   });
   report.end();
-  return makeFieldList(brief, garden.settings, copies);
+  return makeFieldList(brief, garden, copies);
 }

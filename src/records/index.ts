@@ -25,5 +25,7 @@ export { type EventData, type ReadingData, readingData } from "./reading-data.ts
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
+export { typedGarden } from "./typed-garden.ts";
+export { readTyped, type TypedContext, type TypedGarden, type TypedLine, typedNames } from "./typed-reading.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

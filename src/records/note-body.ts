@@ -133,7 +133,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     head = parts.findLast((part) => part.verb !== undefined)?.verb;
     const here: ReadingContext = { ...whole, beds: bed === undefined ? context.beds : [bed], note: day === undefined ? note : { ...note, day } };
     if (piece.kind === "item") {
-      if (piece.text.startsWith("= ")) problems.push(nothingAbove(placeOf(piece)));
+      if (piece.isMark) problems.push(nothingAbove(placeOf(piece)));
       else if (log(piece, here)) continue;
       told.push(piece);
       continue;

@@ -29,6 +29,8 @@ export interface ItemPiece extends Span, LineColumn {
   /** Where its first paragraph ends, and on which line. */
   readonly wordsTo: number;
   readonly lastLine: number;
+  /** It begins with "=" itself, and no item or paragraph stands above it. */
+  readonly isMark?: true;
   readonly settled?: readonly SettledLine[];
   /** Plain text of its first paragraph on one line: no marks, links by their words. */
   readonly text: string;
@@ -158,15 +160,16 @@ function addItem(pieces: (ItemPiece | StoryPiece)[], item: ItemPiece): void {
 }
 
 function maySettle(piece: ItemPiece | StoryPiece): boolean {
-  return piece.kind === "item" ? settledLine(piece) === undefined : piece.paragraph !== undefined;
+  return piece.kind === "item" ? piece.isMark === undefined : piece.paragraph !== undefined;
 }
 
-/** "= planted 12 leeks" settles; "=> next year" and "== leeks ==" are people's own marks. */
-const settledMark = /^=(?![=>])\s*(.+)$/;
+function settledLine({ isMark, text, more, from, to, line, column }: ItemPiece): SettledLine | undefined {
+  return isMark && { text: text.slice(1).trim(), more, from, to, line, column };
+}
 
-function settledLine({ text, more, from, to, line, column }: ItemPiece): SettledLine | undefined {
-  const plain = settledMark.exec(text)?.[1];
-  return plain === undefined ? undefined : { text: plain, more, from, to, line, column };
+/** "= planted 12 leeks" settles; "=> next year", "== leeks ==" and "\\= leeks" are people's own marks. */
+function settles({ children: [first] }: ListItem, { text, base }: Reader): boolean {
+  return first?.type === "paragraph" && /^=(?![=>])[ \t]*\S/.test(text.slice(base + offsetOf(first)));
 }
 
 function itemPiece(item: ListItem, reader: Reader): ItemPiece {
@@ -183,10 +186,11 @@ function itemPiece(item: ListItem, reader: Reader): ItemPiece {
   return {
     kind: "item",
     text,
-    more: [...after, ...rest.flatMap(textsOf)],
+    more: [...after, ...rest.flatMap((node) => textsOf(node, reader))],
     items: inner.slice(settled.length),
     wordsTo,
     lastLine: reader.placeAt(wordsTo).line,
+    ...(settles(item, reader) && { isMark: true as const }),
     ...(settled.length > 0 && { settled }),
     ...span,
     ...(says?.position && reader.placeAt(reader.base + offsetOf(says))),
@@ -229,19 +233,16 @@ function offsetOf(node: Node): number {
 }
 
 /** Plain texts of the paragraphs, items and code below a list item, without what settles a line. */
-function textsOf(node: ListItem["children"][number]): string[] {
+function textsOf(node: ListItem["children"][number], reader: Reader): string[] {
   if (node.type === "paragraph" || node.type === "heading")
     return [plainText(node.children)].filter((text) => text !== "");
   if (node.type === "list" || node.type === "blockquote") {
-    return node.children.flatMap((child) =>
-      child.type === "listItem" ? (settles(child) ? [] : child.children.flatMap(textsOf)) : textsOf(child),
-    );
+    return node.children.flatMap((child) => {
+      if (child.type !== "listItem") return textsOf(child, reader);
+      return settles(child, reader) ? [] : child.children.flatMap((inner) => textsOf(inner, reader));
+    });
   }
   return "value" in node && node.type === "code" ? [node.value] : [];
-}
-
-function settles({ children: [first] }: ListItem): boolean {
-  return first?.type === "paragraph" && settledMark.test(plainText(first.children));
 }
 
 /** Words on one line: links and emphasis by their text, images by their description, HTML left out. */

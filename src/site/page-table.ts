@@ -73,6 +73,8 @@ export const FIELD_PAGES: readonly PageRow<FieldSite>[] = [
     name,
   })),
   each<FieldSite, "recaps">("recaps/[id].astro", "recaps", byId),
+  one("notes/index.astro", "notes"),
+  each<FieldSite, "notePages">("notes/[id].astro", "notePages", byId),
   one("looks/index.astro", "looks"),
   one("looks/schemes.css.ts", "looks"),
 ];

@@ -131,8 +131,8 @@ describe("what settles nothing", () => {
   });
 
   it("is a person's own mark", async () => {
-    const { readings, problems: found } = await read("- wet\n  - => drainage\n  - == leeks ==\n");
+    const { readings, problems: found } = await read("- wet\n  - => drainage\n  - == leeks ==\n  - \\= up: leeks\n");
     expect(found).toEqual([]);
-    expect(readings.map(({ text }) => text)).toEqual(["wet", "=> drainage", "== leeks =="]);
+    expect(readings.map(({ text }) => text)).toEqual(["wet", "=> drainage", "== leeks ==", "= up: leeks"]);
   });
 });

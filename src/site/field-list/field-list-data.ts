@@ -1,5 +1,6 @@
 /** The field list of one tour as plain data, made from its brief and from nothing else. */
 import type { Day, GardenSettings } from "../../model.ts";
+import type { TypedGarden } from "../../records/index.ts";
 import { capital } from "../../timeline/index.ts";
 import { type Brief, offFilm, type Shot, type Stop } from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
@@ -47,6 +48,8 @@ export interface FieldList {
   /** Words a minute. */
   readonly rate: number;
   readonly stops: readonly FieldStop[];
+  /** The garden's names, by which a note is read while it is typed; without them none is. */
+  readonly reads?: TypedGarden | undefined;
 }
 
 /** `pictures` by photo path; a photo without one is not shown. */

@@ -154,6 +154,7 @@ function noteSheet(): string {
   return `<dialog id="note-sheet" aria-labelledby="note-name">
 <h2 id="note-name">Note for <span id="note-bed"></span></h2>
 <label><span class="quiet">A line for each thing, as in your notes: picked 1.4 kg Boltardy</span><textarea id="note" rows="6" autocapitalize="none"></textarea></label>
+<ul id="note-reading" class="reading" aria-label="What is understood"></ul>
 <div class="bar"><button type="button" data-close class="strong">Done</button></div>
 </dialog>`;
 }
@@ -202,6 +203,7 @@ function dataOf(list: FieldList, worker: string | undefined): ListData {
       outline,
     })),
     ...(worker === undefined ? {} : { worker }),
+    ...(list.reads === undefined ? {} : { reads: list.reads }),
   };
 }
 

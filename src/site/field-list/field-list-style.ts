@@ -72,6 +72,9 @@ main { padding: .75rem 1rem 1rem; }
 .care { margin-top: .4rem; padding: .25rem .6rem; font-size: 1.0625rem; border-left: .5rem solid var(--band); background: var(--zinc-wash); }
 .care li + li { margin-top: .25rem; }
 .noted { margin-top: .75rem; white-space: pre-line; }
+.reading li { padding-left: 1.2em; text-indent: -1.2em; }
+.reading [data-as=story] { color: var(--quiet); font-size: 1.0625rem; }
+.reading [data-as=question] { font-weight: 500; }
 details { margin-top: .5rem; }
 summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: .2em; }
 .names li, .outline p { padding: .35rem 0; }

@@ -1,6 +1,7 @@
-/** The field list of a brief, with the pictures it carries. */
-import type { GardenSettings } from "../../model.ts";
+/** The field list of a brief, with the pictures it carries and the names by which notes are read on the phone. */
+import type { Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
+import { typedGarden } from "../../records/index.ts";
 import type { Brief } from "../../tour/index.ts";
 import { type FieldList, fieldListData } from "./field-list-data.ts";
 import { fieldPictures } from "./field-pictures.ts";
@@ -8,8 +9,8 @@ import { fieldPictures } from "./field-pictures.ts";
 /** `copies` by photo path; a photo without copies is not shown. */
 export async function makeFieldList(
   brief: Brief,
-  settings: GardenSettings,
+  garden: Garden,
   copies: ReadonlyMap<string, PublishedPhoto>,
 ): Promise<FieldList> {
-  return fieldListData(brief, settings, await fieldPictures(copies));
+  return { ...fieldListData(brief, garden.settings, await fieldPictures(copies)), reads: typedGarden(garden) };
 }

@@ -1,9 +1,13 @@
 /**
- * The scripts that run on the phone: typed sources in phone/, stripped of their types and put one behind the other when a
- * list is made. There is no bundler, because there is nothing to bundle: no package, and every part in one scope.
+ * The scripts that run on the phone: typed sources in phone/, stripped of their types and put one behind the other, every
+ * part in one scope, when a list is made. Before them stands the reader of note lines, whose modules keep scopes of their own.
  */
 import { readFileSync } from "node:fs";
 import { stripTypeScriptTypes } from "node:module";
+import { bundledModules, withoutRemarks } from "./bundled-modules.ts";
+
+/** What reads a line while it is typed. */
+const READER = new URL("../../records/typed-reading.ts", import.meta.url);
 
 /** In the order in which they build on one another. */
 const PARTS = [
@@ -15,6 +19,7 @@ const PARTS = [
   "keeping",
   "stops",
   "shots",
+  "typed",
   "notes",
   "overview",
   "talking",
@@ -22,9 +27,14 @@ const PARTS = [
   "start",
 ] as const;
 
+let script: string | undefined;
+
 /** One module script. */
 export function phoneScript(): string {
-  return PARTS.map(plainScript).join("");
+  script ??= withoutWarning(
+    () => `${bundledModules(READER, ["readTyped", "typedNames"])}${PARTS.map(plainScript).join("")}`,
+  );
+  return script;
 }
 
 /** The worker that keeps `pages`: path in the site to SHA-256 in base64. */
@@ -34,12 +44,12 @@ export function offlineWorker(pages: Readonly<Record<string, string>>, version: 
 
 /** Without types, without the imports that the shared scope makes needless, without what is written for readers. */
 function plainScript(part: string): string {
-  return withoutWarning(() => stripTypeScriptTypes(readFileSync(new URL(`phone/${part}.ts`, import.meta.url), "utf8")))
-    .replace(/^import\b[^;]*;$/gm, "")
-    .replace(/^export (?=(?:async )?(?:function|const|class)\b)/gm, "")
-    .replace(/^[ \t]*\/\*\*[\s\S]*?\*\/$/gm, "")
-    .replace(/[ \t]+$/gm, "")
-    .replace(/\n{2,}/g, "\n");
+  const source = readFileSync(new URL(`phone/${part}.ts`, import.meta.url), "utf8");
+  return withoutRemarks(
+    withoutWarning(() => stripTypeScriptTypes(source))
+      .replace(/^import\b[^;]*;$/gm, "")
+      .replace(/^export (?=(?:async )?(?:function|const|class)\b)/gm, ""),
+  );
 }
 
 /** Node says with every run that stripping is new in it; the person who asked for a list has no use for that. */

@@ -11,6 +11,7 @@ import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
 import { looksPage } from "./looks.ts";
+import { notePages, notesOfBed, notesPage } from "./note-pages.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
@@ -38,6 +39,7 @@ export function fieldSite(
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
   const view = viewGarden(inOwnLanguage(garden), today, "/", photos, comparisons);
   const recaps = once(() => recapPages(view, weather, true));
+  const notes = once(() => notePages(view));
   return onDemand<FieldSite>({
     frame: () => ({
       garden: garden.settings.name,
@@ -51,7 +53,9 @@ export function fieldSite(
     thenAndNow: () => thenAndNowPages(view),
     viewpoints: () => viewpointPages(view, (bed) => isPrivate(view, bed)),
     recaps,
-    looks: () => looksPage(view),
+    notes: () => notesPage(view, notes()),
+    notePages: notes,
+    looks: () => looksPage(view, notes()),
   });
 }
 
@@ -78,6 +82,11 @@ function fieldHome(
       isPrivate: isPrivate(view, bed),
     })),
     viewpoints: { href: links.viewpoints, text: view.words.field.sameSpots },
+    notes: {
+      href: links.notes,
+      text: view.words.field.readNotes,
+      open: view.words.field.openQuestions(garden.readings.filter(({ as }) => as === "question").length),
+    },
     looks: { href: links.looks, text: view.words.field.stylePage },
     recaps: recaps.map(({ href, name }) => ({ href, text: name })),
     problems: problems(view.words, garden.problems),
@@ -134,6 +143,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
         html: storyHtml(note.story.map(({ text }) => text).join("\n\n")),
         file: note.place.file,
       })),
+    readNotes: notesOfBed(view, bed.id),
   };
 }
 

@@ -24,6 +24,10 @@ export interface Links {
   readonly recaps: string;
   recap(id: string): string;
   readonly looks: string;
+  /** Of all notes as they are read. */
+  readonly notes: string;
+  /** By the part of its address. */
+  note(id: string): string;
   brief(name: string): string;
   fieldList(name: string): string;
   photo(name: string): string;
@@ -55,6 +59,8 @@ export function linksBelow(base: string): Links {
     episode: (id) => `${below("episodes", id)}/`,
     recap: (id) => `${below("recaps", id)}/`,
     looks: `${base}looks/`,
+    notes: `${base}notes/`,
+    note: (id) => `${below("notes", id)}/`,
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),

@@ -1,6 +1,7 @@
 /** What the style page shows, as plain data. */
 
 import type { Comparison, GrowthChart } from "./comparison-shapes.ts";
+import type { NoteLine } from "./note-shapes.ts";
 import type { CropGroup, DayOfChanges, Picture, VarietyRow } from "./shapes.ts";
 
 export interface LooksPage {
@@ -20,6 +21,7 @@ export interface LooksPage {
   readonly comparison?: Comparison | undefined;
   readonly chart?: GrowthChart | undefined;
   readonly days: readonly DayOfChanges[];
+  readonly reading: readonly NoteLine[];
 }
 
 export interface LookScheme {

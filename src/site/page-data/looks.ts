@@ -8,6 +8,7 @@ import { colourDeclarations, type Schemes, type Tokens } from "../look/tokens.ts
 import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
 import type { LookScheme, LookSize, LooksPage } from "./looks-shapes.ts";
+import type { FieldNotePage, NoteLine } from "./note-shapes.ts";
 import type { CropGroup } from "./shapes.ts";
 import { varietyList } from "./variety-list.ts";
 import { bedsInOrder, type View } from "./view.ts";
@@ -27,7 +28,8 @@ const OWN: Readonly<Record<Exclude<keyof Schemes, "paper">, { readonly id: strin
   fieldDark: { id: "field-by-night", isPrivate: true },
 };
 
-export function looksPage(view: View): LooksPage {
+/** `notes` newest first. */
+export function looksPage(view: View, notes: readonly FieldNotePage[]): LooksPage {
   const { garden, book, links, today } = view;
   const schemes = readSchemes();
   const { groups } = varietyList(view);
@@ -48,6 +50,7 @@ export function looksPage(view: View): LooksPage {
     picture: picture === undefined ? undefined : book.picture(picture),
     comparison: comparison && { ...comparison, ...lastFrames(comparison.frames, comparison.before) },
     chart: growth?.charts[0],
+    reading: readingOf(notes),
     days:
       bed === undefined
         ? []
@@ -60,6 +63,13 @@ export function looksPage(view: View): LooksPage {
     const few = [...(chosen === undefined ? [] : [chosen]), ...frames.slice(-FRAMES).filter((one) => one !== chosen)];
     return { frames: few, before: 0, after: few.length - 1 };
   }
+}
+
+/** The first lines of the newest note that has some of each. */
+function readingOf(notes: readonly FieldNotePage[]): readonly NoteLine[] {
+  const kinds = ({ lines }: FieldNotePage) => new Set(lines.map(({ as }) => as)).size;
+  const most = Math.max(0, ...notes.map(kinds));
+  return notes.find((note) => kinds(note) === most)?.lines.slice(0, ROWS) ?? [];
 }
 
 function fewOf(group: CropGroup | undefined): CropGroup | undefined {

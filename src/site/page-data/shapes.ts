@@ -14,6 +14,7 @@ import type {
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { LooksPage } from "./looks-shapes.ts";
+import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
 export type { Amount } from "../../timeline/index.ts";
@@ -401,6 +402,9 @@ export interface FieldSite {
   readonly viewpoints: readonly ViewpointPage[];
   /** Newest first. */
   readonly recaps: readonly RecapPage[];
+  readonly notes: FieldNotesPage;
+  /** Newest first. */
+  readonly notePages: readonly FieldNotePage[];
 }
 
 export interface FieldTask {
@@ -425,6 +429,8 @@ export interface FieldHomePage {
     readonly isPrivate: boolean;
   }[];
   readonly viewpoints: Link;
+  /** All notes as they are read, and how many questions are open. */
+  readonly notes: Link & { readonly open: string };
   /** How the pages look. */
   readonly looks: Link;
   readonly recaps: readonly Link[];
@@ -462,6 +468,8 @@ export interface FieldBedPage {
     readonly html: string;
     readonly file: string;
   }[];
+  /** The latest notes, line by line, newest first. */
+  readonly readNotes: readonly Link[];
 }
 
 /** The camera page of one viewpoint. */

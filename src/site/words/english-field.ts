@@ -33,6 +33,29 @@ export const englishField = {
   notes: "From the notes",
   viewpoints: "Viewpoints",
   noViewpoint: "Name a viewpoint in a bed’s file, and its camera page will stand here.",
+  readNotes: "Notes, line by line",
+  noNotes: "A page for each note will stand here.",
+  lineByLine: "Line by line",
+  noLines: "Nothing is written in this note yet.",
+  story: "Story",
+  noFact: "It holds no fact.",
+  openQuestion: "Question",
+  settleIt: "“plotreel settle” asks, and writes the answer below the line.",
+  howRead: (facts: number, questions: number, stories: number) => {
+    const said = [
+      { n: facts, one: "is facts", many: "are facts" },
+      { n: questions, one: "is a question", many: "are questions" },
+      { n: stories, one: "is story", many: "are story" },
+    ].filter(({ n }) => n > 0);
+    const parts = said.map(({ n, one, many }, at) =>
+      at === 0 ? sayPlural(n, `line ${one}`, `lines ${many}`) : sayPlural(n, one, many),
+    );
+    return parts.length === 0 ? "Nothing to read." : `${capital(sayList(parts))}.`;
+  },
+  openQuestions: (n: number) =>
+    n === 0
+      ? ""
+      : `${capital(sayPlural(n, "line is a question", "lines are questions"))} to you: “plotreel settle” asks.`,
   stylePage: "How these pages look",
 
   due: {

@@ -4,7 +4,7 @@ import type { Schemes } from "../look/tokens.ts";
 export const englishLooks = {
   description: "What the look of these pages is made of, and why.",
   idea: [
-    "A plant label pushed into soil: zinc grey, pencil black, generous white, and one flower colour that is only for what is new. Photographs carry the page; everything else keeps quiet beside them.",
+    "A plant label pushed into soil: zinc grey, pencil black, generous white, and one flower colour that is only for what is new and, on field pages, for what is asked. Photographs carry the page; everything else keeps quiet beside them.",
     "All of it is read outdoors: on a phone in full sun, with wet hands, or on a sheet of paper in a pocket. So letters are large and lines few, text stands out from its ground by 7 to 1 or more, nothing is told by colour alone, and no sign has to be learned.",
     "Colours, sizes of letters and distances stand in src/site/styles/tokens.css and nowhere else: a test fails on one that is written anywhere else. What stands below is made of the parts that all pages are made of, from this garden’s own records.",
   ],
@@ -46,6 +46,9 @@ export const englishLooks = {
   days: "Days",
   daysWhy:
     "The year of a bed along its stake, newest first. Older days are folded away; a page that is opened at the fence should not be long.",
+  reading: "Lines and readings",
+  readingWhy:
+    "What somebody wrote stands as it is; beside it, in stronger letters, what it is taken to say. Story keeps quiet. A question says so with a word in the flower colour, and shows its readings.",
   empty: "Empty places",
   emptyWhy: "A place with nothing in it says what will stand there, and what brings it about.",
   mark: "The mark of private pages",

@@ -34,6 +34,28 @@ export const germanField: FieldWords = {
   notes: "Aus den Notizen",
   viewpoints: "Standpunkte",
   noViewpoint: "Nenne in der Datei eines Beets einen Standpunkt, dann steht hier seine Kameraseite.",
+  readNotes: "Notizen, Zeile für Zeile",
+  noNotes: "Hier steht eine Seite für jede Notiz.",
+  lineByLine: "Zeile für Zeile",
+  noLines: "In dieser Notiz steht noch nichts.",
+  story: "Erzählung",
+  noFact: "Keine Tatsache.",
+  openQuestion: "Frage",
+  settleIt: "„plotreel settle“ fragt und schreibt die Antwort unter die Zeile.",
+  howRead: (facts, questions, stories) => {
+    const said = [
+      { n: facts, as: "Tatsachen" },
+      { n: questions, as: "Fragen" },
+      { n: stories, as: "Erzählung" },
+    ].filter(({ n }) => n > 0);
+    return said.length === 0
+      ? "Nichts zu lesen."
+      : said.map(({ n, as }) => `${as}: ${many(n, "eine Zeile", "Zeilen")}.`).join(" ");
+  },
+  openQuestions: (n) =>
+    n === 0
+      ? ""
+      : `${capital(many(n, "eine Zeile ist eine Frage", "Zeilen sind Fragen"))} an dich: „plotreel settle“ stellt sie.`,
   stylePage: "Wie diese Seiten aussehen",
 
   due: {

@@ -4,7 +4,7 @@ import type { LookWords } from "./english-looks.ts";
 export const germanLooks: LookWords = {
   description: "Woraus das Aussehen dieser Seiten besteht, und warum.",
   idea: [
-    "Ein Pflanzenschild, in die Erde gesteckt: Zinkgrau, Bleistiftschwarz, viel Weiss und eine einzige Blütenfarbe, nur für Neues. Die Fotos tragen die Seite; alles andere bleibt still daneben.",
+    "Ein Pflanzenschild, in die Erde gesteckt: Zinkgrau, Bleistiftschwarz, viel Weiss und eine einzige Blütenfarbe, nur für Neues und, auf Arbeitsseiten, für Fragen. Die Fotos tragen die Seite; alles andere bleibt still daneben.",
     "Gelesen wird das alles draussen: auf dem Telefon in der prallen Sonne, mit nassen Händen oder auf einem Blatt Papier in der Tasche. Darum sind die Buchstaben gross und die Zeilen wenige, Text hebt sich im Verhältnis 7 zu 1 oder mehr von seinem Grund ab, nichts sagt nur eine Farbe, und kein Zeichen muss gelernt werden.",
     "Farben, Schriftgrössen und Abstände stehen in src/site/styles/tokens.css und nirgends sonst: Ein Test schlägt an, wenn anderswo einer steht. Was hier folgt, besteht aus den Teilen aller Seiten, mit den Aufzeichnungen dieses Gartens.",
   ],
@@ -46,6 +46,9 @@ export const germanLooks: LookWords = {
   days: "Tage",
   daysWhy:
     "Das Jahr eines Beets an seinem Stab entlang, das Neueste zuerst. Ältere Tage sind eingeklappt; eine Seite, die man am Zaun öffnet, soll nicht lang sein.",
+  reading: "Zeilen und Lesarten",
+  readingWhy:
+    "Was jemand geschrieben hat, bleibt, wie es ist; daneben steht in kräftigeren Buchstaben, was daraus gelesen wird. Erzählung bleibt still. Eine Frage sagt das mit einem Wort in der Blütenfarbe und zeigt ihre Lesarten.",
   empty: "Leere Stellen",
   emptyWhy: "Eine Stelle, an der nichts steht, sagt, was dort stehen wird und was es dorthin bringt.",
   mark: "Das Zeichen privater Seiten",

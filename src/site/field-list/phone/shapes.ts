@@ -1,5 +1,6 @@
 /** What the page of a field list carries as data, and what the phone keeps of it. */
 import type { Day, ShotState } from "../../../model.ts";
+import type { TypedGarden } from "../../../records/index.ts";
 
 export interface ListedShot {
   /** "S3.1" */
@@ -31,6 +32,8 @@ export interface ListData {
   readonly stops: readonly ListedStop[];
   /** Address of the worker that keeps the private pages; undefined in the list that is one file of its own. */
   readonly worker?: string | undefined;
+  /** The garden's names, by which a note is read while it is typed. */
+  readonly reads?: TypedGarden | undefined;
 }
 
 /** How a shot stands on the phone. */

@@ -1,0 +1,103 @@
+/** A page for each note: every line with what it is taken to say beside it; and the list of them. */
+import type { LineReading, Note } from "../../model.ts";
+import { type Names, namesOfGarden, printEvent } from "../../records/index.ts";
+import type { FieldNotePage, FieldNotesPage, NoteLine } from "./note-shapes.ts";
+import type { Link } from "./shapes.ts";
+import type { View } from "./view.ts";
+
+/** Notes that a bed's page leads to. */
+const LATEST = 12;
+
+/** Newest first. */
+export function notePages(view: View): readonly FieldNotePage[] {
+  const names = namesOfGarden(view.garden);
+  const readings = Map.groupBy(view.garden.readings, ({ place }) => place.file);
+  return view.garden.notes.toReversed().map((note) => {
+    const lines = linesOf(note, readings.get(note.place.file) ?? [], names, view);
+    return {
+      id: addressOfNote(note.id),
+      name: nameOf(note, view),
+      day: view.speech.day(note.day),
+      file: note.place.file,
+      isPrivate: note.private,
+      beds: note.beds.flatMap((id) => {
+        const bed = view.garden.beds.get(id);
+        return bed === undefined ? [] : [{ href: view.links.bed(id), text: bed.title }];
+      }),
+      read: howRead(lines, view),
+      lines,
+    };
+  });
+}
+
+export function notesPage(view: View, pages: readonly FieldNotePage[]): FieldNotesPage {
+  const { words, links } = view;
+  return {
+    href: links.notes,
+    name: words.field.readNotes,
+    summary: howRead(
+      pages.flatMap(({ lines }) => lines),
+      view,
+    ),
+    notes: pages.map(({ id, name, day, file, read, isPrivate, lines }) => ({
+      note: { href: links.note(id), text: name === day ? day : `${day}, ${name}` },
+      file,
+      read,
+      isPrivate,
+      hasQuestions: lines.some(({ as }) => as === "question"),
+    })),
+  };
+}
+
+/** The latest notes that speak of a bed. */
+export function notesOfBed(view: View, bed: string): readonly Link[] {
+  return view.garden.notes
+    .filter(({ beds }) => beds.includes(bed))
+    .slice(-LATEST)
+    .toReversed()
+    .map((note) => {
+      const day = view.speech.day(note.day);
+      return {
+        href: view.links.note(addressOfNote(note.id)),
+        text: note.title === undefined ? day : `${day}, ${note.title}`,
+      };
+    });
+}
+
+/** Ids are paths below notes/, and a page has a folder of its own: every id gives another. */
+export function addressOfNote(id: string): string {
+  return id.replaceAll("~", "~~").replaceAll("/", "~");
+}
+
+function nameOf({ title, day }: Note, { speech }: View): string {
+  return title ?? speech.day(day);
+}
+
+/** Readings, and stories that no reading has, in the order of the file. */
+function linesOf(note: Note, readings: readonly LineReading[], names: Names, view: View): readonly NoteLine[] {
+  const untold = note.story.filter(({ text, place }) => {
+    const last = place.line + text.split("\n").length - 1;
+    return !readings.some((reading) => reading.place.line <= last && place.line <= reading.lastLine);
+  });
+  const stories = untold.map(
+    ({ text, place }): NoteLine => ({ number: place.line, text, as: "story", says: [], offered: [] }),
+  );
+  const read = readings.map(
+    ({ place, text, as, events, readings: offers }): NoteLine => ({
+      number: place.line,
+      text,
+      as,
+      says: events.map((event) => ({
+        line: printEvent({ ...event, more: [] }, names),
+        day: event.day === note.day ? undefined : view.speech.onDay(event.day, note.day),
+      })),
+      offered: offers.map(({ line }) => line.split("\n").filter((plain) => plain !== "")),
+    }),
+  );
+  return [...read, ...stories].sort((a, b) => a.number - b.number);
+}
+
+function howRead(lines: readonly NoteLine[], { words }: View): string {
+  const count = (as: NoteLine["as"]) => lines.filter((line) => line.as === as).length;
+  return words.field.howRead(count("facts"), count("question"), count("story"));
+}

@@ -1,0 +1,84 @@
+/** A note on the phone is read while it is typed: by the reader of note lines itself, carried in the list's own script. */
+
+import { setTimeout as after } from "node:timers/promises";
+import { runInNewContext } from "node:vm";
+import { gzipSync } from "node:zlib";
+import { parseHTML } from "linkedom";
+import { expect, test, vi } from "vitest";
+import { readTyped, type TypedLine, typedGarden, typedNames } from "../../src/records/index.ts";
+import { bundledModules } from "../../src/site/field-list/bundled-modules.ts";
+import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
+import { typedInto } from "../../src/site/field-list/phone/typed.ts";
+import { phoneScript } from "../../src/site/field-list/phone-script.ts";
+import { recordsOf } from "../records/records-of.ts";
+import { smallList } from "./tour-list.ts";
+
+const garden = typedGarden(
+  await recordsOf({
+    "garden.md": "---\nname: Test Garden\nunits: metric\nlanguage: en-GB\n---\n",
+    "beds/long-bed.md": "---\ntitle: Long Bed\nalso called: [the long one]\n---\n",
+    "varieties/musselburgh.md": "---\ntitle: Musselburgh\ncrop: leek\n---\n",
+    "notes/2026-05-20.md": "- planted 6 Crown Prince squash in Top Bed\n",
+  }),
+);
+const context = { garden, names: typedNames(garden), day: "2026-07-18", bed: "long-bed" };
+const note = [
+  "- planted 12 Musselburgh, 15 cm apart",
+  "picked 1.4 kg Crown Prince from Top Bed yesterday",
+  "",
+  "plantd 3 Musselburgh",
+  "what a day",
+  "trouble: slugs on the leeks",
+].join("\n");
+
+test("line by line, with what is told of a slip", () => {
+  expect(readTyped(note, context).map(({ as, says }) => [as, ...says])).toEqual([
+    ["facts", "planted 12 Musselburgh in Long Bed, 15 cm apart"],
+    ["facts", "picked 1400 g Crown Prince from Top Bed"],
+    [
+      "question",
+      '"plantd" is not a verb of the note format, so this line was kept as story. Did you mean "planted"? (verbs: docs/notes.md)',
+    ],
+    ["story"],
+    ["facts", "trouble: slugs on leeks in Long Bed"],
+  ]);
+});
+
+test("the same on the phone, from a script that stays small and needs nothing of Node", () => {
+  const script = bundledModules(new URL("../../src/records/typed-reading.ts", import.meta.url), [
+    "readTyped",
+    "typedNames",
+  ]);
+  const read = `const garden = ${JSON.stringify(garden)}; JSON.stringify(readTyped(${JSON.stringify(note)}, { garden, names: typedNames(garden), day: "2026-07-18", bed: "long-bed" }))`;
+  const lines = JSON.parse(runInNewContext(`${script}${read}`, {}) as string) as readonly TypedLine[];
+  expect(lines).toEqual(readTyped(note, context));
+  expect(gzipSync(phoneScript()).length).toBeLessThan(80_000);
+  expect(phoneScript()).not.toMatch(/<\/script|<!--/i);
+});
+
+test("the page carries the names, and has a place for what is understood", async () => {
+  const page = fieldListPage({ ...(await smallList()), reads: garden });
+  const { document } = parseHTML(page);
+  const data = JSON.parse(document.getElementById("list")?.textContent ?? "") as { reads: unknown };
+  expect(data.reads).toEqual(JSON.parse(JSON.stringify(garden)));
+  expect(document.querySelector("#note-sheet #note-reading")).not.toBeNull();
+});
+
+test("once nothing more is typed for a moment", async () => {
+  const { document } = parseHTML("<ul></ul>");
+  vi.stubGlobal("document", document);
+  try {
+    const list = document.querySelector("ul") as unknown as HTMLElement;
+    const show = typedInto(list, garden);
+    show("planted 1 Mussel", "long-bed", "2026-07-18");
+    show("planted 12 Musselburgh\nwhat a day", "long-bed", "2026-07-18");
+    expect(list.textContent).toBe("");
+    await after(250);
+    expect([...list.children].map((row) => [row.getAttribute("data-as"), row.textContent])).toEqual([
+      ["facts", "= planted 12 Musselburgh in Long Bed"],
+      ["story", "– story"],
+    ]);
+  } finally {
+    vi.unstubAllGlobals();
+  }
+});
