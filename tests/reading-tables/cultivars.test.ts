@@ -100,3 +100,25 @@ test("a cultivar that ends in another crop's word is told from that crop", () =>
     undefined,
   ]);
 });
+
+/**
+ * "Little Gem lettuce" is the lettuce Little Gem, not the gem lettuce Little: a crop's longer name must not take the end of
+ * a cultivar's. Those listed are old names of kinds, which people say by themselves.
+ */
+test("no crop's longer name eats the end of a cultivar's", () => {
+  const kinds =
+    "cherry tomato,plum tomato,red cabbage,spring cabbage,Russian kale,butternut squash,red onion,banana shallot,red beet,cos lettuce,globe artichoke,globe artichokes";
+  const eaten = crops.flatMap((crop) => {
+    const names = [crop.name, crop.plural, ...crop.alsoCalled];
+    const keys = new Set(names.map(keyOf));
+    const titles = all.filter((cultivar) => cultivar.crop === crop.id).map(({ title }) => keyOf(title));
+    return names.filter((name) => {
+      const words = keyOf(name).split(" ");
+      return words.some((_, at) => {
+        const [before, after] = [words.slice(0, at).join(" "), words.slice(at).join(" ")];
+        return at > 0 && keys.has(after) && titles.some((title) => ` ${title}`.endsWith(` ${before}`));
+      });
+    });
+  });
+  expect(eaten.filter((name) => !kinds.split(",").includes(name))).toEqual([]);
+});

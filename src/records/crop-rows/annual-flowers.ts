@@ -5,7 +5,7 @@ export const annualFlowers = grown(
   "flower",
   `
 Asteraceae:
-sunflower, sunflowers, helianthus, giant sunflower, maximilian sunflower
+sunflower, sunflowers, helianthus, maximilian sunflower
 zinnia, zinnias, zinia, zinnea
 cosmos, =, cosmea, chocolate cosmos
 calendula, calendulas, pot marigold, English marigold, calendulars, callendula
@@ -34,7 +34,7 @@ ptilotus, =
 Fabaceae:
 sweet pea, sweet peas, sweetpea, lathyrus odoratus
 Brassicaceae:
-stock, stocks, matthiola, night-scented stock, Virginia stock, ten-week stock
+stock, stocks, matthiola, night-scented stock, Virginia stock
 wallflower, wallflowers, erysimum, cheiranthus
 honesty, =, lunaria, silver dollar plant
 sweet alyssum, =, alyssum
@@ -51,7 +51,7 @@ Ranunculaceae:
 larkspur, =, consolida
 nigella, =, love-in-a-mist, devil in the bush, black cumin
 ranunculus, =, ranunculuses, Persian buttercup, ranunculi, ranunc
-anemone, anemones, De Caen anemone, windflower, anenome
+anemone, anemones, windflower, anenome
 Papaveraceae:
 poppy, poppies, Iceland poppy, California poppy, Shirley poppy, opium poppy, corn poppy, field poppy, bread seed poppy, breadseed poppy, eschscholzia, papaver, Icelandic poppy, Flanders poppy
 Caryophyllaceae:
@@ -68,7 +68,7 @@ bupleurum, =
 cow parsley, =
 didiscus, =, blue lace flower
 Amaranthaceae:
-celosia, celosias, cockscomb, woolflower, plume celosia
+celosia, celosias, cockscomb, woolflower
 gomphrena, gomphrenas, globe amaranth
 bassia, =, kochia
 Plumbaginaceae:

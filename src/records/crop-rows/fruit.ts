@@ -10,12 +10,12 @@ watermelon, watermelons, water melon, tarbooz
 Rosaceae, perennial:
 strawberry, strawberries, strawbs, alpine strawberry, wild strawberry, everbearing strawberry, June-bearing strawberry, strawbries
 raspberry, raspberries, autumn raspberry, summer raspberry, rasps, razzes, rasberry, black raspberry, golden raspberry, blackcap
-blackberry, blackberries, bramble, marionberry, dewberry, thornless blackberry
+blackberry, blackberries, bramble, marionberry, dewberry
 loganberry, loganberries, tayberry, boysenberry, hybrid berry, tummelberry, sunberry
-apple, apples, crab apple, cooking apple, eating apple, cider apple, crabapple, Bramley apple, cordon apple, espalier apple
+apple, apples, crab apple, cooking apple, eating apple, cider apple, crabapple, cordon apple, espalier apple
 pear, pears, Asian pear, nashi, perry pear, nashi pear
-plum, plums, damson, gage, greengage, damson plum, mirabelle, cherry plum, bullace, prune plum, myrobalan, Japanese plum
-cherry, cherries, sour cherry, Morello cherry, sweet cherry, tart cherry, acid cherry
+plum, plums, damson, gage, greengage, mirabelle, cherry plum, bullace, myrobalan, Japanese plum
+cherry, cherries, sour cherry, sweet cherry, tart cherry, acid cherry
 peach, peaches, nectarine, donut peach, flat peach
 apricot, apricots
 quince, quinces, true quince
@@ -55,7 +55,7 @@ breadfruit, =, breadfruit tree
 Actinidiaceae, perennial:
 kiwi, kiwis, kiwi fruit, kiwi berry, kiwifruit, hardy kiwi, kiwi vine, actinidia
 Rutaceae, perennial:
-lemon, lemons, lemon tree, nimbu, Meyer lemon
+lemon, lemons, lemon tree, nimbu
 citrus, =, citrus tree
 orange tree, orange trees, sweet orange, navel orange, blood orange, Seville orange, Valencia orange
 mandarin, mandarins, clementine, satsuma, tangerine, naartjie, mandarin orange, kinnow

@@ -24,13 +24,13 @@ chive, chives, cives, onion chive
 garlic chive, garlic chives, Chinese chive, nira, kow choi
 society garlic, =, tulbaghia
 Lamiaceae:
-basil, =, Thai basil, sweet basil, Genovese basil, lemon basil, purple basil, cinnamon basil, Greek basil, bush basil, lime basil, lettuce-leaf basil
+basil, =, Thai basil, sweet basil, purple basil, cinnamon basil, Greek basil, bush basil, lime basil, lettuce-leaf basil
 summer savory, =, savory
 shiso, =, perilla, beefsteak plant, egoma
 tulsi, =, holy basil
 za’atar, =
 Lamiaceae, perennial:
-mint, =, spearmint, peppermint, mojito mint, apple mint, garden mint, Moroccan mint, pudina, chocolate mint, pineapple mint, water mint, ginger mint
+mint, =, spearmint, peppermint, apple mint, garden mint, Moroccan mint, pudina, pineapple mint, water mint, ginger mint
 sage, =, purple sage, garden sage, common sage, golden sage
 thyme, =, lemon thyme, creeping thyme, common thyme, orange thyme
 rosemary, =, rosmary, trailing rosemary, salvia rosmarinus

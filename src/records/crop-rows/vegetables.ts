@@ -5,9 +5,9 @@ export const vegetables = grown(
   "vegetable",
   `
 Solanaceae:
-tomato, tomatoes, toms, cherry tomato, plum tomato, beefsteak tomato, tommy toe, bush tomato, cordon tomato, paste tomato, grape tomato, slicing tomato, tamatar
+tomato, tomatoes, toms, cherry tomato, plum tomato, beefsteak tomato, tommy toe, bush tomato, cordon tomato, grape tomato, slicing tomato, tamatar
 pepper, peppers, sweet pepper, bell pepper, capsicum, hoho, pimento pepper, banana pepper, seasoning pepper, shimla mirch, frying pepper
-chilli, chillies, chillis, chilis, chili, chile, chilli pepper, chili pepper, hot pepper, chilies, chile pepper, chille, scotch bonnet, bird’s eye chilli, bird pepper, mirch, pilipili, ghost pepper, cayenne pepper, jalapeño pepper, habanero pepper, scotch bonnet pepper
+chilli, chillies, chillis, chilis, chili, chile, chilli pepper, chili pepper, hot pepper, chilies, chile pepper, chille, scotch bonnet, bird pepper, mirch, pilipili, ghost pepper, cayenne pepper, jalapeño pepper, habanero pepper, scotch bonnet pepper
 aubergine, aubergines, eggplant, brinjal, aubs, melongene, baingan, egg plant
 potato, potatoes, spud, new potato, seed potato, maincrop potato, early potato, tatties, taters, aloo, Irish potato, first early potato, second early potato, first earlies, second earlies, maincrops, salad potato, maincrop spud, white potato
 tomatillo, tomatillos, tomatilla
@@ -17,7 +17,7 @@ African nightshade, =, managu, black nightshade greens, osuga
 garden huckleberry, garden huckleberries
 litchi tomato, litchi tomatoes, sticky nightshade
 Brassicaceae:
-cabbage, cabbages, red cabbage, savoy cabbage, spring cabbage, pointed cabbage, spring greens, white cabbage, summer cabbage, winter cabbage, Savoy, hispi cabbage, patta gobhi
+cabbage, cabbages, red cabbage, savoy cabbage, spring cabbage, pointed cabbage, spring greens, summer cabbage, winter cabbage, Savoy, patta gobhi
 Chinese cabbage, Chinese cabbages, napa cabbage, Chinese leaf, wombok, wong bok, Chinese leaves
 broccoli, =, broccolis, calabrese, heading broccoli, brocc, brocco, broccolli, brocolli, brocoli, green broccoli
 sprouting broccoli, =, purple sprouting broccoli, purple sprouting, PSB, white sprouting broccoli, white sprouting, early purple sprouting, purple broccoli
@@ -26,7 +26,7 @@ Brussels sprout, Brussels sprouts, sprouts, brussels
 kale, =, borecole, curly kale, black kale, Russian kale, cavolo nero, lacinato kale, dinosaur kale, Tuscan kale, palm kale
 collard, collards, collard greens, sukuma wiki, sukuma, collie greens
 kohlrabi, =, kohlrabis, kohl rabi, kolrabi, knol-khol, cole rabi
-radish, radishes, salad radish, raddish, breakfast radish
+radish, radishes, salad radish, raddish
 mooli, =, daikon, winter radish, Japanese radish, mullangi, rettich, watermelon radish, white radish
 turnip, turnips, turnip greens
 swede, swedes, rutabaga, neep, turnip swede, rutabega, Swedish turnip
@@ -53,13 +53,13 @@ wasabi, =
 Turkish rocket, =
 perennial broccoli, =, nine-star broccoli
 Cucurbitaceae:
-cucumber, cucumbers, cuke, cucs, cue cumber, Lebanese cucumber, telegraph cucumber, English cucumber, slicing cucumber, Armenian cucumber, kheera
+cucumber, cucumbers, cuke, cucs, cue cumber, Lebanese cucumber, English cucumber, slicing cucumber, Armenian cucumber, kheera
 gherkin, gherkins, pickling cucumber, cornichon, pickler, pickling cuke
-squash, =, squashes, winter squash, butternut squash, butternut, acorn squash, spaghetti squash, kabocha, hubbard squash, buttercup squash, delicata squash, onion squash, gem squash, turban squash, butternut pumpkin, carnival squash, kuri squash
+squash, =, squashes, winter squash, butternut squash, butternut, acorn squash, kabocha, onion squash, gem squash, butternut pumpkin, carnival squash
 summer squash, =, summer squashes, patty pan, pattypan, crookneck squash, patty pan squash, pattypan squash, yellow squash, straightneck squash, scallop squash, crookneck
 courgette, courgettes, zucchini, zucchinis, courgs, zukes, zucs, zukkini, zuchini, zucchinni, baby marrow, corgette, courgete, cousa
 marrow, marrows, vegetable marrow
-pumpkin, pumpkins, calabaza, kaddu, pie pumpkin
+pumpkin, pumpkins, calabaza, kaddu
 gourd, gourds, ornamental gourd, loofah, luffa, birdhouse gourd, sponge gourd, dipper gourd
 bitter gourd, bitter gourds, bitter melon, karela, carilley
 bottle gourd, bottle gourds, calabash, lauki, dudhi, doodhi, opo squash, cucuzza
@@ -99,7 +99,7 @@ tepary bean, tepary beans
 horse gram, =
 sword bean, sword beans
 Amaryllidaceae:
-onion, onions, red onion, bulb onion, white onion, brown onion, yellow onion, overwintering onion, Japanese onion, sweet onion, Spanish onion, pyaz
+onion, onions, red onion, bulb onion, overwintering onion, Japanese onion, sweet onion, pyaz
 spring onion, spring onions, scallion, green onion, salad onion, bunching onion, escallion, syboe, sibie, eschalot onion, Japanese bunching onion
 shallot, shallots, banana shallot, eschalot, échalote, French shallot, grey shallot, griselle
 leek, leeks
@@ -111,8 +111,8 @@ wild garlic, =, ramsons, bear’s garlic, wild leek
 Babington leek, Babington leeks, perennial leek
 potato onion, potato onions, multiplier onion
 Amaranthaceae:
-beetroot, =, beet, red beet, golden beet, yellow beet, baby beet
-chard, =, Swiss chard, silverbeet, silver beet, rainbow chard, ruby chard, seakale beet, spinach chard
+beetroot, =, beet, red beet, baby beet
+chard, =, Swiss chard, silverbeet, silver beet, ruby chard, seakale beet, spinach chard
 perpetual spinach, =, spinach beet, leaf beet
 spinach, =, palak, true spinach, spinnach, spinich
 amaranth, =, love-lies-bleeding, callaloo, mchicha, terere, chaulai, morogo, Chinese spinach, amaranthus, imifino
@@ -128,7 +128,7 @@ marsh samphire, =, samphire, glasswort, salicornia
 Apiaceae:
 carrot, carrots, carrott, gajar
 parsnip, parsnips, parsnp
-celery, =, leaf celery, cutting celery, self-blanching celery, trench celery, Chinese celery
+celery, =, leaf celery, cutting celery, trench celery, Chinese celery
 celeriac, =, celery root
 fennel, =, Florence fennel, bulb fennel, bronze fennel, herb fennel, finocchio, saunf
 Hamburg parsley, =, root parsley
@@ -136,7 +136,7 @@ skirret, skirrets
 arracacha, arracachas
 turnip-rooted chervil, =
 Asteraceae:
-lettuce, lettuces, cos lettuce, romaine, butterhead, romaine lettuce, lettice, lettuse, letuce, iceberg, iceberg lettuce, loose-leaf lettuce, looseleaf, oak leaf lettuce, oakleaf, crisphead, batavia, batavian lettuce, butterhead lettuce, gem lettuce, cut-and-come-again lettuce, bibb lettuce
+lettuce, lettuces, cos lettuce, romaine, butterhead, romaine lettuce, lettice, lettuse, letuce, loose-leaf lettuce, looseleaf, oak leaf lettuce, oakleaf, crisphead, batavia, batavian lettuce, butterhead lettuce, cut-and-come-again lettuce
 endive, endives, escarole, frisée, curly endive
 chicory, =, radicchio, witloof, chicon, witlof, Belgian endive, puntarelle, sugarloaf chicory, red chicory
 salsify, =, oyster plant, vegetable oyster
@@ -147,7 +147,7 @@ burdock, =, gobo
 sow thistle greens, =, puha
 black-jack greens, =
 Asteraceae, perennial:
-globe artichoke, globe artichokes, artichoke, green globe artichoke
+globe artichoke, globe artichokes, artichoke
 Jerusalem artichoke, Jerusalem artichokes, sunchoke, fartichoke, sunroot, topinambour
 cardoon, cardoons, cardone
 yacon, yacons, yakon
@@ -172,7 +172,7 @@ Asparagaceae, perennial:
 asparagus, =, sparrowgrass, asparagas
 Bath asparagus, =
 Caprifoliaceae:
-corn salad, =, lamb’s lettuce, mâche, Vit corn salad
+corn salad, =, lamb’s lettuce, mâche
 Montiaceae:
 winter purslane, =, claytonia, miner’s lettuce
 Portulacaceae:
