@@ -34,6 +34,11 @@ if (process.argv.includes("-h")) for (const opts of [{ epochs: 6 }, { epochs: 14
   }
   console.log(JSON.stringify(opts), "top right", (100 * first / n).toFixed(1), "logloss", (ll / n).toFixed(4));
 }
+{
+  const t: Record<string, Record<string, number>> = {}; let shown = "";
+  for (const { o, where } of out) { if (o.form === undefined) continue; const v = verdictOf(o.line, o.form.facts, where); const key = o.form.clean ? "clean" : "over"; t[key] ??= {}; t[key]![v] = (t[key]![v] ?? 0) + 1; if (o.form.clean && (v === "wrong" || v === "part")) { const why: string[] = []; verdictOf(o.line, o.form.facts, where, why); shown += `${v} ${o.line.text}  [${typeof o.line.expect === "string" ? o.line.expect : why.join("; ")}] ${o.form.facts.map((f) => f.kind).join()}\n`; } }
+  console.log("form", JSON.stringify(t)); writeFileSync("/tmp/form.txt", shown);
+}
 const rows: Row[] = [];
 for (let k = 0; k < K; k++) {
   const w = learnChoice(out.filter(({ fold }) => fold !== k).map(({ o }) => o));

@@ -22,6 +22,8 @@ export interface Thresholds {
   readonly prose: number;
   /** Least probability that a line holds no fact, of one that names something of a garden. */
   readonly story: number;
+  /** The same in a paragraph. */
+  readonly proseStory: number;
   /** The same of one that names nothing. */
   readonly nothing: number;
 }
@@ -91,8 +93,8 @@ export function decide(
 ): Decision {
   const { ways } = waysOf(line, form, weights);
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
-  const names = line.mentions.some(({ type }) => type === "plant" || type === "cause" || type === "bed" || type === "gear" || type === "amount" || type === "verb");
-  if (none >= (names ? limits.story : limits.nothing)) return { as: "story", facts: [], offered: [] };
+  const names = line.mentions.some((one) => one.type === "plant" || one.type === "bed" || one.type === "gear" || (one.type === "cause" && one.of !== "weather"));
+  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing) || (prose && !names)) return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;
   if (first !== undefined && first === ways[0] && first.p >= bar && !isHedged(first.candidate, line))

@@ -39,6 +39,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       at = name.end - 1;
     }
   }
+  const named = taken.slice();
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
     // "Gardener's Delight 9/12" is a share of seeds, not a day.
@@ -61,6 +62,8 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   for (let at = 0; at < words.length; at++) {
     const stand = standAt(words, at);
     if (stand !== undefined) found.push({ type: "stand", from: at, end: stand.end, nursery: stand.nursery });
+    // "Kelvedon Wonder" wonders at nothing.
+    if (named[at] === 1) continue;
     for (const cue of cuesAt(words, at)) found.push({ type: "cue", from: at, end: cue.end, is: cue.is });
   }
   return joinPlants(words, found, context.names);

@@ -5,6 +5,7 @@ import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "..
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
 import { type FindContext, findMentions } from "./find-mentions.ts";
+import type { Mention } from "./mention.ts";
 
 export interface FormLine extends FormReading {
   readonly read: ReadLine;
@@ -17,22 +18,69 @@ const whole = new Set<EventKind>(["to do", "done", "promised", "asked", "plan"])
 export function readForm(line: NoteLine, context: LineContext, find: FindContext): FormLine | undefined {
   const read = readNoteLine(line, context);
   if (read === undefined || read.events.length === 0) return undefined;
-  const clean = read.events.every((event) => isClean(event, find)) && !read.problems.some(({ severity }) => severity !== "hint");
+  const clean = read.events.every((event) => isClean(event, find)) && saysNoMore(line.text, find) && read.events.every((event) => isPlain(event, context));
   return { read, facts: read.events.map((event) => factOf(event, context)), clean };
 }
 
+const rowWords = /^(?:a|an|the|of|in|long|short|half|full|small|big|rows?|drills?|trays?|pots?|modules?|packets?|lines?|blocks?|cells?|punnets?|bought|given|two|three|four|five|six|double|single|more)$/;
+
+/** Whether what stands behind the first sentence or dash tells of nothing more. */
+function saysNoMore(text: string, find: FindContext): boolean {
+  const first = /[.!?;]\s+|\s[–—+-]\s/.exec(text);
+  if (first === null) return true;
+  const rest = text.slice(first.index + first[0].length);
+  return !findMentions(wordsOf(rest), find).some(({ type }) => type === "plant" || type === "cause" || type === "gear");
+}
+
+/** Work of every kind is said with the same verbs as other things: it is plain only behind "did:" or of known plants and beds. */
+const plainWork = new Set(["watered", "mulched", "weeded", "pruned", "fed", "staked", "netted", "hoed", "tied in", "earthed up", "deadheaded", "hardened off", "pinched out"]);
+
+/** Nothing in it is known only by how it is written, and it begins with a verb that says one thing. */
+function isPlain(event: Event, { names, beds }: LineContext): boolean {
+  const colon = /^[\p{L} -]+:/u.test(event.text);
+  if (event.variety !== undefined && !names.isDescribed("variety", event.variety) && !isTitle(names.title("variety", event.variety))) return false;
+  const named = event.variety !== undefined || event.crop !== undefined;
+  if (event.kind === "did") return colon || (plainWork.has(event.verb) && (named || event.bed !== undefined));
+  if (/^(?:started|cut|pulled|pulled out|took out|put in|lifted|got|in|out|swapped|saved|collected|found|saw|seen|spotted|noticed)/.test(event.verb) && !colon) return event.kind === "picked" && named && (event.grams !== undefined || event.unit !== undefined);
+  if (event.kind === "put up" || event.kind === "took down") return event.gear !== undefined;
+  if (event.kind === "sowed" && event.nursery === true && beds.length === 0) return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
+  return colon || named || event.kind === "soil test" || event.celsius !== undefined;
+}
+
+/** A name written as one: "Kelvedon Wonder". */
+function isTitle(title: string): boolean {
+  return title.split(/[ -]/).every((word) => /^(?:\p{Lu}|\d|of$|de$|di$|the$|and$|la$|le$)/u.test(word)) && /^\p{Lu}\p{L}{2}/u.test(title);
+}
+
+/** Words behind which another time is only compared with: "earlier than last year". */
+const compares = /^(?:than|like|as|from|since|unlike|after|before|of)$/;
+
+/**
+ * Whether the line is what its verb says: nothing in its first clause is left over, nothing in it says that it was not so or
+ * is still to come, and what is left behind it tells of no other plants by number or by what was done to them.
+ */
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
-  for (const rest of [event.detail, event.what, event.spot]) {
-    if (rest === undefined) continue;
-    const words = wordsOf(rest);
-    for (const mention of findMentions(words, find)) {
-      if (mention.type === "cue" && mention.is !== "question" && mention.is !== "other" && mention.is !== "habit") return false;
-      if (rest === event.what && event.kind === "did") continue;
-      if (mention.type === "plant" || mention.type === "cause" || mention.type === "day") return false;
-      if (mention.type === "verb" && !mention.weak) return false;
-      if (mention.type === "amount" && mention.use !== "label" && mention.use !== "spacing" && mention.use !== "vessel") return false;
-    }
+  const words = wordsOf(event.text);
+  const stop = words.findIndex((word, at) => /^[,;(.]$/.test(word.text) && at > 0 && (word.text !== "." || words[at + 1] === undefined || words[at + 1]?.start !== word.end));
+  const first = stop < 0 ? words.length : stop;
+  const mentions = findMentions(words, find);
+  for (const mention of mentions) {
+    if (mention.type !== "cue" || !/^(?:not|past|may|future|correction)$/.test(mention.is)) continue;
+    if (compares.test(words[mention.from - 1]?.lower ?? "")) continue;
+    const closes = mention.end >= words.length - 1 && mention.is !== "not";
+    if (mention.from < first || closes || mention.is === "correction") return false;
+  }
+  for (const rest of [event.detail, event.spot]) {
+    const [begins] = (rest ?? "").split(", ");
+    if (begins === undefined || begins === "") continue;
+    const from = words[first]?.start ?? event.text.length;
+    const inFirst = rest === event.detail && event.text.includes(begins) && event.text.indexOf(begins) < from;
+    if (inFirst && event.kind !== "trouble" && event.kind !== "cured" && !wordsOf(begins).every(({ kind, lower }) => kind === "number" || rowWords.test(lower))) return false;
+    const left = findMentions(wordsOf(rest ?? ""), find);
+    const has = (type: Mention["type"]) => left.some((one) => one.type === type && !(one.type === "verb" && one.weak) && !(one.type === "amount" && !/^(?:count|mass|pieces|share|volume)$/.test(one.use)));
+    if (has("plant") && (has("amount") || has("verb"))) return false;
+    if (rest === event.detail && left.some((one) => one.type === "cause" && one.of !== "weather") && event.kind !== "trouble" && event.kind !== "lost" && event.kind !== "cured") return false;
   }
   return true;
 }

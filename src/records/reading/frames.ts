@@ -61,6 +61,7 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
   const borrowed = own.length === 0 && before.length > 0;
   const plants = own.length > 0 ? own : before;
   if (plants.length === 0 && needsPlant.has(kind) && kind !== "cleared" && kind !== "moved") return undefined;
+  if ((kind === "put up" || kind === "took down") && !namesGear(clause, context.words)) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
   if (kind === "soil test") return { facts: soilFacts(clause, shared, context, used), borrowed: false, used };
@@ -98,6 +99,13 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
   }
   const facts = plants.map((one) => ({ kind, ...shared, ...nameOf(one), ...amountFacts(kind, given.get(one) ?? []) }));
   return { facts: withoutHead(facts), borrowed, used };
+}
+
+/** "netted", "cages on": a verb that names the gear itself. */
+const gearInVerb = /^(?:net|nets|netted|netting|mesh|meshed|fleece|fleeced|cover|covers|cloche|cloches|cage|cages|caged|hoops?|canes?|strings?|poles?|tunnel|fence|cloth|sheets?|hurdles?|plastic|staked?|stakes|wigwam|teepee|tepee|wired|panel|tarp|lid)$/;
+
+function namesGear(clause: Clause, words: readonly Word[]): boolean {
+  return clause.mentions.some((one) => one.type === "gear" || (one.type === "verb" && words.slice(one.from, one.end).some(({ lower }) => gearInVerb.test(lower))));
 }
 
 const asides = /^(?:where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;

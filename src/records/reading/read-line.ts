@@ -35,7 +35,7 @@ export interface LineRead {
   readonly problems: readonly Problem[];
 }
 
-export const thresholds: Thresholds = { facts: 0.6, prose: 0.9, story: 0.6, nothing: 0.35 };
+export const thresholds: Thresholds = { facts: 0.55, prose: 0.9, story: 0.5, proseStory: 0.3, nothing: 0.25 };
 
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;
