@@ -6,9 +6,10 @@ import { writeFileSync } from "node:fs";
 import type { OpinionWeights } from "../src/records/reading/opinion.ts";
 import { readCorpora } from "./reading/corpus.ts";
 import { gardensOf, optionsOf } from "./reading/examples.ts";
-import { foldsOf, learnChoice, learnOpinion, type Lined } from "./reading/learn.ts";
+import { foldsOf, type Lined, learnChoice, learnOpinion } from "./reading/learn.ts";
 
-const folders = process.argv.slice(2).length > 0 ? process.argv.slice(2) : ["tests/corpus/learn", "tests/corpus/put-away"];
+const folders =
+  process.argv.slice(2).length > 0 ? process.argv.slice(2) : ["tests/corpus/learn", "tests/corpus/put-away"];
 const lined: Lined[] = folders.flatMap((folder) => {
   const corpus = readCorpora(folder);
   const gardens = gardensOf(corpus);
@@ -17,17 +18,26 @@ const lined: Lined[] = folders.flatMap((folder) => {
     return where === undefined ? [] : [{ line, where }];
   });
 });
-const folds = foldsOf(lined.map(({ line }) => line.gardener), 4);
+const folds = foldsOf(
+  lined.map(({ line }) => line.gardener),
+  4,
+);
 const options = [0, 1, 2, 3].flatMap((fold) => {
   const others = learnOpinion(lined.filter(({ line }) => folds.get(line.gardener) !== fold));
-  return lined.filter(({ line }) => folds.get(line.gardener) === fold).map(({ line, where }) => optionsOf(line, where, others));
+  return lined
+    .filter(({ line }) => folds.get(line.gardener) === fold)
+    .map(({ line, where }) => optionsOf(line, where, others));
 });
-const choice = [...learnChoice(options)].filter(([, weight]) => Math.abs(weight) >= 0.01).sort(([a], [b]) => (a < b ? -1 : 1));
+const choice = [...learnChoice(options)]
+  .filter(([, weight]) => Math.abs(weight) >= 0.01)
+  .sort(([a], [b]) => (a < b ? -1 : 1));
 write("choice", Object.fromEntries(choice.map(([name, weight]) => [name, Math.round(weight * 1000)])));
 write("opinion", learnOpinion(lined));
 
 /** One feature a line, so that a difference can be read. */
 function write(name: string, weights: OpinionWeights | Record<string, number>): void {
-  const text = JSON.stringify(weights).replaceAll('],"', '],\n"').replaceAll(/(\d),"(?=\D)/g, '$1,\n"');
+  const text = JSON.stringify(weights)
+    .replaceAll('],"', '],\n"')
+    .replaceAll(/(\d),"(?=\D)/g, '$1,\n"');
   writeFileSync(`src/records/reading/${name}.weights.json`, `${text}\n`);
 }

@@ -47,7 +47,12 @@ export function wordsOf(line: string): Word[] {
 /** Lower case, without accents and apostrophes: "Gardener’s" is "gardeners", "Café" is "cafe". */
 export function lowerForm(text: string): string {
   const lower = text.toLowerCase();
-  return plain.test(lower) ? lower : lower.normalize("NFD").replace(marks, "").replace(/[œæßøłđð]/g, (letter) => ligatures[letter] ?? letter);
+  return plain.test(lower)
+    ? lower
+    : lower
+        .normalize("NFD")
+        .replace(marks, "")
+        .replace(/[œæßøłđð]/g, (letter) => ligatures[letter] ?? letter);
 }
 
 /** Letters that have no accent to take away and are typed as others by who lacks them. */

@@ -91,7 +91,31 @@ const alsoWritten = new Set(
     "brinjal garbanzo neep calabrese tromboncino cantaloupe rockmelon coneflower echinacea narcissu lupine paprika sunchoke sukuma cobnut filbert saskatoon"
   )
     .split(" ")
-    .concat(["snow pea", "snap pea", "sugar snap", "snap bean", "green bean", "pole bean", "bush bean", "string bean", "butter bean", "bitter melon", "cavolo nero", "sweet corn", "swiss chard", "bell pepper", "hot pepper", "sweet pepper", "salad onion", "green onion", "spring onion", "napa cabbage", "bok choy", "sugar snap pea", "fava bean"])
+    .concat([
+      "snow pea",
+      "snap pea",
+      "sugar snap",
+      "snap bean",
+      "green bean",
+      "pole bean",
+      "bush bean",
+      "string bean",
+      "butter bean",
+      "bitter melon",
+      "cavolo nero",
+      "sweet corn",
+      "swiss chard",
+      "bell pepper",
+      "hot pepper",
+      "sweet pepper",
+      "salad onion",
+      "green onion",
+      "spring onion",
+      "napa cabbage",
+      "bok choy",
+      "sugar snap pea",
+      "fava bean",
+    ])
     .map(normaliseName),
 );
 

@@ -67,10 +67,23 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     return readLine(line, context, { prose: false, lastLine: item.lastLine, head });
   }
 
-  function settledBy(line: NoteLine, lastLine: number, settled: readonly SettledLine[], context: LineContext): LineRead {
+  function settledBy(
+    line: NoteLine,
+    lastLine: number,
+    settled: readonly SettledLine[],
+    context: LineContext,
+  ): LineRead {
     const read = readSettled(line, settled, context);
     const as = read.events.length > 0 ? "facts" : "story";
-    const reading: LineReading = { place: line.place, lastLine, text: line.text, as, events: read.events, readings: [], private: note.private };
+    const reading: LineReading = {
+      place: line.place,
+      lastLine,
+      text: line.text,
+      as,
+      events: read.events,
+      readings: [],
+      private: note.private,
+    };
     return { reading, problems: read.problems };
   }
 
@@ -97,7 +110,12 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       const isOwn = inner.settled !== undefined || verbsAt(wordsOf(inner.text)).length > 0;
       const own = isOwn ? readItem(inner, inner.text, context) : undefined;
       if (own?.reading.as === "facts") marks.push({ inner, read: own, joined: false });
-      else marks.push({ inner, read: ownWords(readItem(inner, `${above}: ${inner.text}`, context), inner.text), joined: true });
+      else
+        marks.push({
+          inner,
+          read: ownWords(readItem(inner, `${above}: ${inner.text}`, context), inner.text),
+          joined: true,
+        });
     }
     const plants = ({ read, joined }: (typeof marks)[number]) =>
       joined && read.reading.events.some(({ variety, crop }) => variety !== undefined || crop !== undefined);
@@ -113,25 +131,47 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   function tell(piece: StoryPiece, context: ReadingContext): void {
     if (piece.paragraph === undefined) return;
     if (piece.settled !== undefined) {
-      take(settledBy({ text: piece.paragraph, more: [], place: placeOf(piece) }, piece.lastLine, piece.settled, context));
+      take(
+        settledBy({ text: piece.paragraph, more: [], place: placeOf(piece) }, piece.lastLine, piece.settled, context),
+      );
       return;
     }
     for (const { text: said, line, column, prose, head: over } of linesOf(piece)) {
-      take(readLine({ text: said, more: [], place: placeOf({ line, column }) }, context, { prose, lastLine: piece.lines === undefined ? piece.lastLine : line, head: over ?? head }));
+      take(
+        readLine({ text: said, more: [], place: placeOf({ line, column }) }, context, {
+          prose,
+          lastLine: piece.lines === undefined ? piece.lastLine : line,
+          head: over ?? head,
+        }),
+      );
     }
   }
 
   // A heading that is a bed's name, a day, or what was done, begins that part of the note, up to the next heading of its level.
   const whole: ReadingContext = {
-    note, beds: context.beds, names, units: settings.units, southern, monthFirst: settings.language === "en-US",
+    note,
+    beds: context.beds,
+    names,
+    units: settings.units,
+    southern,
+    monthFirst: settings.language === "en-US",
   };
-  let parts: readonly { readonly level: number; readonly bed?: string | undefined; readonly day?: Day | undefined; readonly verb?: string | undefined }[] = [];
+  let parts: readonly {
+    readonly level: number;
+    readonly bed?: string | undefined;
+    readonly day?: Day | undefined;
+    readonly verb?: string | undefined;
+  }[] = [];
   let head: string | undefined;
   for (const piece of tree.pieces) {
     const bed = parts.findLast((part) => part.bed !== undefined)?.bed;
     const day = parts.findLast((part) => part.day !== undefined)?.day;
     head = parts.findLast((part) => part.verb !== undefined)?.verb;
-    const here: ReadingContext = { ...whole, beds: bed === undefined ? context.beds : [bed], note: day === undefined ? note : { ...note, day } };
+    const here: ReadingContext = {
+      ...whole,
+      beds: bed === undefined ? context.beds : [bed],
+      note: day === undefined ? note : { ...note, day },
+    };
     if (piece.kind === "item") {
       if (piece.isMark) problems.push(nothingAbove(placeOf(piece)));
       else if (log(piece, here)) continue;
@@ -146,7 +186,12 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     const { level, text: title } = piece.heading;
     const named = names.find("bed", title);
     if (named !== undefined) bedsOfHeadings.push(named);
-    const part = { level, bed: named, day: dayOfHeading(title, note.day, whole.monthFirst), verb: named === undefined ? verbOfHeading(title) : undefined };
+    const part = {
+      level,
+      bed: named,
+      day: dayOfHeading(title, note.day, whole.monthFirst),
+      verb: named === undefined ? verbOfHeading(title) : undefined,
+    };
     parts = [...parts.filter((one) => one.level < level), part];
   }
   return { story: storyOf(file, text, told), events, problems, readings, bedsOfHeadings };

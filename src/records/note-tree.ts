@@ -95,7 +95,8 @@ export function readNoteTree(text: string, from: number): NoteTree {
         for (const item of itemsOf(node, reader)) addItem(pieces, item);
       } else {
         const heading = node.type === "heading" ? { level: node.depth, text: plainText(node.children) } : undefined;
-        const paragraph = node.type === "paragraph" ? { paragraph: plainText(node.children), ...linesOf(node, reader) } : undefined;
+        const paragraph =
+          node.type === "paragraph" ? { paragraph: plainText(node.children), ...linesOf(node, reader) } : undefined;
         const span = spanOf(node, reader);
         const lastLine = placeAt(span.to).line;
         pieces.push({ kind: "story", wordsTo: span.to, lastLine, ...span, ...(heading && { heading }), ...paragraph });
@@ -107,13 +108,18 @@ export function readNoteTree(text: string, from: number): NoteTree {
 }
 
 /** A paragraph of several lines, as people without hyphens write a note a line; undefined of one line. */
-function linesOf(paragraph: Paragraph, { base, placeAt }: Reader): { readonly lines: readonly ParagraphLine[] } | undefined {
+function linesOf(
+  paragraph: Paragraph,
+  { base, placeAt }: Reader,
+): { readonly lines: readonly ParagraphLine[] } | undefined {
   const said = rawText(paragraph.children).split("\n");
   const first = placeAt(base + offsetOf(paragraph));
   const last = placeAt(base + (paragraph.position?.end.offset ?? 0));
   // Where breaks and source lines differ, which line is which is not known.
   if (said.length === 1 || last.line - first.line + 1 !== said.length) return undefined;
-  return { lines: said.map((text, at) => ({ text: text.trim(), line: first.line + at, column: at === 0 ? first.column : 1 })) };
+  return {
+    lines: said.map((text, at) => ({ text: text.trim(), line: first.line + at, column: at === 0 ? first.column : 1 })),
+  };
 }
 
 interface Reader {

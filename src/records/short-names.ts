@@ -96,7 +96,8 @@ export class ShortNames {
   #find(start: string, own: boolean): string | undefined {
     const ids = new Set<string>();
     for (const [name, id] of own ? this.#ownCrops : this.#eaten) {
-      if ((own ? name.split(" ") : [name]).some((word) => word.startsWith(start) && word.length > start.length)) ids.add(id);
+      if ((own ? name.split(" ") : [name]).some((word) => word.startsWith(start) && word.length > start.length))
+        ids.add(id);
       if (ids.size > 1) return undefined;
     }
     return [...ids][0];

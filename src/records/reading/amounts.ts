@@ -31,9 +31,11 @@ const labels = new Set(
     "season volume vol chapter succession grade size age aged stage at-day section spit level line b r t hd hh node station dz"
   ).split(" "),
 );
-const timeNouns = /^(?:days?|weeks?|wks?|months?|mths?|years?|yrs?|hours?|hrs?|h|hr|mins?|min|minutes?|seconds?|secs?|oclock|am|pm|nights?|mornings?|evenings?|times?|seasons?|fortnights?|generations?|goes|miles?|km|mph|per)$/;
+const timeNouns =
+  /^(?:days?|weeks?|wks?|months?|mths?|years?|yrs?|hours?|hrs?|h|hr|mins?|min|minutes?|seconds?|secs?|oclock|am|pm|nights?|mornings?|evenings?|times?|seasons?|fortnights?|generations?|goes|miles?|km|mph|per)$/;
 const money = /^[£$€₹¥]$/;
-const moneyNouns = /^(?:p|pence|euros?|bucks?|dollars?|quid|pounds-each|cents?|rupees?|rs|rand|shillings?|ksh|bob|tenner|fiver)$/;
+const moneyNouns =
+  /^(?:p|pence|euros?|bucks?|dollars?|quid|pounds-each|cents?|rupees?|rs|rand|shillings?|ksh|bob|tenner|fiver)$/;
 const heights = /^(?:tall|high|long|height|up|round|across|girth|wide|diameter)$/;
 const peopleNouns =
   /^(?:people|folk|kids|children|women|men|ladies|visitors|volunteers|viewers|subscribers|subs|guests|friends|hands|hens|chooks|sheep|eggs|members|of us|views|comments|teenagers|lads|girls|boys|sisters|brothers|grandkids|varieties|kinds|sorts|colours|colors|degrees)$/;
@@ -50,7 +52,8 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
     const each = /^(?:each|ea|a|per|lb)$/.test(words[number.end]?.lower ?? "");
     return mention("price", at, each ? number.end + 1 : number.end, number.value);
   }
-  if (word.text === "'" && /^\d{2}$/.test(words[at + 1]?.text ?? "")) return mention("year", at, at + 2, Number(words[at + 1]?.text));
+  if (word.text === "'" && /^\d{2}$/.test(words[at + 1]?.text ?? ""))
+    return mention("year", at, at + 2, Number(words[at + 1]?.text));
   if (word.text === "-" && before !== undefined && before.kind !== "mark") return undefined;
   if (word.lower === "minus" || word.text === "-" || word.text === "−") {
     const number = numberAt(words, at);
@@ -58,7 +61,11 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   }
   const share = shareAt(words, at);
   if (share !== undefined) return share;
-  if (word.lower === "both" && words[at + 1]?.kind === "word" && !/^(?:of|are|were|is|sides?|ends?|hands?|and|have|had|doing|in|on|at|the|with)$/.test(words[at + 1]?.lower ?? ""))
+  if (
+    word.lower === "both" &&
+    words[at + 1]?.kind === "word" &&
+    !/^(?:of|are|were|is|sides?|ends?|hands?|and|have|had|doing|in|on|at|the|with)$/.test(words[at + 1]?.lower ?? "")
+  )
     return mention("count", at, at + 1, 2);
   const packs = packsOf(words, at, system);
   if (packs !== undefined) return packs;
@@ -67,7 +74,13 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   return classified(words, at, amount, system);
 }
 
-function mention(use: AmountUse, from: number, end: number, value: number, more: Partial<AmountMention> = {}): AmountMention {
+function mention(
+  use: AmountUse,
+  from: number,
+  end: number,
+  value: number,
+  more: Partial<AmountMention> = {},
+): AmountMention {
   return { type: "amount", use, from, end, value, ...more };
 }
 
@@ -95,7 +108,8 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
     const whole = words[at + 2];
     const value = Number(first.text);
     const joined = words[at + 1]?.start === first.end;
-    if (whole?.kind !== "number" || !joined || !Number.isInteger(value) || !(value <= Number(whole.text))) return undefined;
+    if (whole?.kind !== "number" || !joined || !Number.isInteger(value) || !(value <= Number(whole.text)))
+      return undefined;
     // "1/2 lb" and "3/4" are fractions, "6/6" and "18/24" shares.
     if (Number(whole.text) <= 4 && value < Number(whole.text)) return undefined;
     if (/^(?:lb|lbs|oz|kg|in|inch|inches|cup|pint|pot|pots)$/.test(words[at + 3]?.lower ?? "")) return undefined;
@@ -110,7 +124,8 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
   else return undefined;
   if (/^(?:the|my|our|those|these)$/.test(words[next]?.lower ?? "")) next += 1;
   const whole = numberAt(words, next);
-  if (whole === undefined || whole.end === next || whole.value < part.value || words[next]?.lower === "a") return undefined;
+  if (whole === undefined || whole.end === next || whole.value < part.value || words[next]?.lower === "a")
+    return undefined;
   if (/^(?:st|nd|rd|th)$/.test(words[whole.end]?.lower ?? "")) return undefined;
   const measured = amountAt(words, next, "metric");
   if (measured?.count === undefined || measured.unit !== undefined) return undefined;
@@ -139,7 +154,8 @@ function percentOrPart(words: readonly Word[], at: number): AmountMention | unde
   const number = words[at]?.kind === "number" || words[at]?.kind === "fraction" ? digitsAt(words, at) : undefined;
   if (number === undefined) return undefined;
   const next = words[number.end];
-  if (next?.text === "%" || /^(?:percent|pc|per)$/.test(next?.lower ?? "")) return mention("percent", at, number.end + 1, number.value);
+  if (next?.text === "%" || /^(?:percent|pc|per)$/.test(next?.lower ?? ""))
+    return mention("percent", at, number.end + 1, number.value);
   return mention("label", at, number.end, number.value);
 }
 
@@ -149,10 +165,14 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   const next = words[amount.end]?.lower ?? "";
   const { end } = amount;
   if (amount.grams !== undefined) return mention("mass", at, end, amount.grams, { approx: amount.loose });
-  if (amount.litres !== undefined) return mention("volume", at, end, amount.litres, { approx: amount.loose, noun: words[end - 1]?.lower });
+  if (amount.litres !== undefined)
+    return mention("volume", at, end, amount.litres, { approx: amount.loose, noun: words[end - 1]?.lower });
   if (amount.celsius !== undefined) return mention("temperature", at, end, amount.celsius);
   if (amount.cm !== undefined) {
-    const apart = /^(?:apart|spacing|between|deep|depth|oc|pots?|centres|centers|wide|modules?|cells?|row|rows|bed|trench|of|collar|mesh|tall-canes)$/.test(next);
+    const apart =
+      /^(?:apart|spacing|between|deep|depth|oc|pots?|centres|centers|wide|modules?|cells?|row|rows|bed|trench|of|collar|mesh|tall-canes)$/.test(
+        next,
+      );
     const at2 = /^(?:at|every|by|in|into|to)$/.test(before);
     const spaced = apart || (at2 && !heights.test(next)) || before === "x";
     return mention(spaced ? "spacing" : "length", at, heights.test(next) ? end + 1 : end, amount.cm);
@@ -170,9 +190,11 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   const isYear = words[at]?.kind === "number" && /^(?:19|20)\d\d$/.test(words[at]?.text ?? "");
   if (isYear && !/^(?:seeds?|plants?|sets|bulbs|cloves)$/.test(next)) return mention("year", at, end, value);
   const article = /^an?$/.test(words[at]?.lower ?? "") && end === at + 1;
-  if (labels.has(before) && !article && beforeMark?.end !== undefined && words[at]?.kind === "number") return mention("label", at, end, value);
+  if (labels.has(before) && !article && beforeMark?.end !== undefined && words[at]?.kind === "number")
+    return mention("label", at, end, value);
   // "E2", "R2", "F1": a letter before it without a space.
-  if (beforeMark?.kind === "word" && beforeMark.end === words[at]?.start && before.length <= 2) return mention("label", at, end, value);
+  if (beforeMark?.kind === "word" && beforeMark.end === words[at]?.start && before.length <= 2)
+    return mention("label", at, end, value);
   if (/^(?:minus|temp|temperature)$/.test(before)) return mention("temperature", at, end, value);
   const each = /^(?:each|ea|apiece|of)$/.test(next) && (next !== "of" || words[end + 1]?.lower === "each");
   // Size words stand between the number and what is counted: "3 big jars", "2 grocery bags".
@@ -186,12 +208,14 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
     if (!sizes.test(word.lower)) break;
   }
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
-  if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
+  if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
+    return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
   void system;
   return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined });
 }
 
-const sizes = /^(?:big|small|large|little|wee|good|huge|tiny|full|half|grocery|carrier|freezer|plastic|pint|quart|litre|liter|gallon|inch|cm|decent|giant|lil|great|nice|fat|heaped|contractor|bin|paper|feed|seed|module|mixed|more|long|short|raised|milk|yoghurt|egg|ice|cream)$/;
+const sizes =
+  /^(?:big|small|large|little|wee|good|huge|tiny|full|half|grocery|carrier|freezer|plastic|pint|quart|litre|liter|gallon|inch|cm|decent|giant|lil|great|nice|fat|heaped|contractor|bin|paper|feed|seed|module|mixed|more|long|short|raised|milk|yoghurt|egg|ice|cream)$/;
 
 function piecesOrVessel(
   words: readonly Word[],

@@ -59,24 +59,49 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
   const words = wordsOf(text);
   const mentions = findMentions(words, context);
   const clauses = clausesOf(words, mentions);
-  const opinion = opinionOf(opinionFeatures(maskedWords(words, mentions, 0, words.length), mentions, context.names, true), weights);
-  const frames: FrameContext = { words, text, noteDay: context.noteDay, southern: context.southern, beds: context.beds, all: mentions };
+  const opinion = opinionOf(
+    opinionFeatures(maskedWords(words, mentions, 0, words.length), mentions, context.names, true),
+    weights,
+  );
+  const frames: FrameContext = {
+    words,
+    text,
+    noteDay: context.noteDay,
+    southern: context.southern,
+    beds: context.beds,
+    all: mentions,
+  };
   const search = (parts: readonly Clause[]): Path[] => {
-  let beam: Path[] = [{ choices: [], cost: 0, plants: [] }];
-  for (const clause of parts) {
-    const own = parts.length === 1 ? opinion : opinionOf(opinionFeatures(maskedWords(words, clause.mentions, clause.from, clause.end), clause.mentions, context.names, false), weights);
-    const next: typeof beam = [];
-    for (const path of beam) {
-      const last = path.choices.findLast(({ kind }) => kind !== undefined)?.kind;
-      const here = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
-      for (const choice of choicesOf(text, clause, own, opinion, last, path.plants, frames)) {
-        next.push({ choices: [...path.choices, choice], cost: path.cost + choice.cost, plants: here.length > 0 ? here : path.plants });
+    let beam: Path[] = [{ choices: [], cost: 0, plants: [] }];
+    for (const clause of parts) {
+      const own =
+        parts.length === 1
+          ? opinion
+          : opinionOf(
+              opinionFeatures(
+                maskedWords(words, clause.mentions, clause.from, clause.end),
+                clause.mentions,
+                context.names,
+                false,
+              ),
+              weights,
+            );
+      const next: typeof beam = [];
+      for (const path of beam) {
+        const last = path.choices.findLast(({ kind }) => kind !== undefined)?.kind;
+        const here = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
+        for (const choice of choicesOf(text, clause, own, opinion, last, path.plants, frames)) {
+          next.push({
+            choices: [...path.choices, choice],
+            cost: path.cost + choice.cost,
+            plants: here.length > 0 ? here : path.plants,
+          });
+        }
       }
+      next.sort((a, b) => a.cost - b.cost);
+      beam = next.slice(0, widest);
     }
-    next.sort((a, b) => a.cost - b.cost);
-    beam = next.slice(0, widest);
-  }
-  return beam;
+    return beam;
   };
   const fine = clausesOf(words, mentions, true);
   const paths = search(clauses);
@@ -100,16 +125,60 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
 
 /** Two ways that give the same facts are one. */
 export function signature(facts: readonly Fact[]): string {
-  return JSON.stringify(facts.map(({ kind, variety, title, crop, count, grams, litres, heightCm, celsius, ph, bed, toBed, nursery, day, due, cause }) => [
-    kind, variety, title, variety === undefined && title === undefined ? crop : undefined, count?.value, grams, litres, heightCm, celsius, ph, bed, toBed, nursery, day, due, cause,
-  ]));
+  return JSON.stringify(
+    facts.map(
+      ({
+        kind,
+        variety,
+        title,
+        crop,
+        count,
+        grams,
+        litres,
+        heightCm,
+        celsius,
+        ph,
+        bed,
+        toBed,
+        nursery,
+        day,
+        due,
+        cause,
+      }) => [
+        kind,
+        variety,
+        title,
+        variety === undefined && title === undefined ? crop : undefined,
+        count?.value,
+        grams,
+        litres,
+        heightCm,
+        celsius,
+        ph,
+        bed,
+        toBed,
+        nursery,
+        day,
+        due,
+        cause,
+      ],
+    ),
+  );
 }
 
 /** The same thing said twice of the same plant is one fact. */
 function merged(facts: readonly Fact[]): readonly Fact[] {
   const out: Fact[] = [];
   for (const fact of facts) {
-    const at = out.findIndex((one) => one.kind === fact.kind && one.variety === fact.variety && one.title === fact.title && one.crop === fact.crop && one.bed === fact.bed && one.day === fact.day);
+    const at = out.findIndex(
+      (one) =>
+        one.kind === fact.kind &&
+        one.variety === fact.variety &&
+        one.title === fact.title &&
+        one.crop === fact.crop &&
+        one.bed === fact.bed &&
+        one.day === fact.day,
+    );
     const before = out[at];
     if (before === undefined || !compatible(before, fact)) out.push(fact);
     else out[at] = { ...fact, ...withoutUndefined(before) };
@@ -118,7 +187,9 @@ function merged(facts: readonly Fact[]): readonly Fact[] {
 }
 
 function compatible(a: Fact, b: Fact): boolean {
-  return (["count", "grams", "litres", "heightCm", "celsius", "ph", "cause"] as const).every((key) => a[key] === undefined || b[key] === undefined);
+  return (["count", "grams", "litres", "heightCm", "celsius", "ph", "cause"] as const).every(
+    (key) => a[key] === undefined || b[key] === undefined,
+  );
 }
 
 function withoutUndefined(fact: Fact): Fact {
@@ -140,8 +211,10 @@ function choicesOf(
   };
   for (const kind of byForm(text, clause)) propose(kind, "form");
   const verbs = clause.mentions.filter((one): one is VerbMention => one.type === "verb");
-  for (const verb of verbs) if (!verb.weak) for (const [rank, kind] of verb.kinds.entries()) propose(kind, "verb", rank);
-  for (const verb of verbs) if (verb.weak) for (const [rank, kind] of verb.kinds.entries()) propose(kind, "weak verb", rank);
+  for (const verb of verbs)
+    if (!verb.weak) for (const [rank, kind] of verb.kinds.entries()) propose(kind, "verb", rank);
+  for (const verb of verbs)
+    if (verb.weak) for (const [rank, kind] of verb.kinds.entries()) propose(kind, "weak verb", rank);
   const plants = clause.mentions.some(({ type }) => type === "plant");
   if (last !== undefined && plants && verbs.every(({ weak }) => weak)) propose(last, "before");
   for (const kind of withoutVerb(clause)) propose(kind, "no verb");
@@ -157,14 +230,27 @@ function choicesOf(
   }
   choices.sort((a, b) => a.cost - b.cost);
   const kept = choices.slice(0, 7);
-  const content = verbs.some(({ weak }) => !weak) || clause.mentions.some(({ type }) => type === "amount" || type === "cause");
+  const content =
+    verbs.some(({ weak }) => !weak) || clause.mentions.some(({ type }) => type === "amount" || type === "cause");
   const story = Math.max(0.02, opinion.get("story") ?? 0.5);
-  kept.push({ clause, rank: 0, opinion, cost: (content && plants ? 1.2 : content ? 0.6 : 0.2) - 0.4 * Math.log(story) });
+  kept.push({
+    clause,
+    rank: 0,
+    opinion,
+    cost: (content && plants ? 1.2 : content ? 0.6 : 0.2) - 0.4 * Math.log(story),
+  });
   return kept;
 }
 
 const notKinds = new Set(["story", "ask", "correction", "renamed", "fact"]);
-const groundCost: Readonly<Record<Ground, number>> = { form: 0, verb: 0.2, before: 0.5, "no verb": 0.6, "weak verb": 0.9, opinion: 1.1 };
+const groundCost: Readonly<Record<Ground, number>> = {
+  form: 0,
+  verb: 0.2,
+  before: 0.5,
+  "no verb": 0.6,
+  "weak verb": 0.9,
+  opinion: 1.1,
+};
 
 /** Checkboxes, a head with a colon. */
 function byForm(text: string, clause: Clause): readonly EventKind[] {

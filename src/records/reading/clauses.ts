@@ -12,7 +12,8 @@ export interface Clause {
 }
 
 /** A full stop behind these ends no sentence. */
-const short = /^(?:mrs?|ms|dr|st|no|nr|approx|ca|vs|var|spp?|cv|in|ins|ft|lb|lbs|oz|poss|ext|rev|prof|jr|sr|etc|wk|yr|mth|hr|min|max|temp|cm|mm|kg|g|m|x|e|i|b\/w)$/;
+const short =
+  /^(?:mrs?|ms|dr|st|no|nr|approx|ca|vs|var|spp?|cv|in|ins|ft|lb|lbs|oz|poss|ext|rev|prof|jr|sr|etc|wk|yr|mth|hr|min|max|temp|cm|mm|kg|g|m|x|e|i|b\/w)$/;
 
 function endsSentence(words: readonly Word[], at: number): boolean {
   const word = words[at];
@@ -21,13 +22,19 @@ function endsSentence(words: readonly Word[], at: number): boolean {
   if (word === undefined) return false;
   if (/^[;!?]$/.test(word.text)) return true;
   if (/^[—–→|]$/.test(word.text)) return true;
-  if (word.text === "-") return before !== undefined && after !== undefined && before.end < word.start && word.end < after.start;
+  if (word.text === "-")
+    return before !== undefined && after !== undefined && before.end < word.start && word.end < after.start;
   if (word.text !== ".") return false;
   if (before === undefined || after === undefined) return true;
   if (word.end === after.start) return false;
   // "Mrs. X" and "Thomas A. X" go on; "in." and "lb." do before a small letter.
   if (/^(?:mrs?|ms|dr|st|no|approx|ca|cv|var)$/.test(before.lower)) return false;
-  if (before.text.length === 1 && before.text === before.text.toUpperCase() && /^\p{Lu}/u.test(after.text) && before.kind === "word")
+  if (
+    before.text.length === 1 &&
+    before.text === before.text.toUpperCase() &&
+    /^\p{Lu}/u.test(after.text) &&
+    before.kind === "word"
+  )
     return false;
   return !(short.test(before.lower) && !/^\p{Lu}/u.test(after.text));
 }
@@ -38,7 +45,8 @@ export function clausesOf(words: readonly Word[], mentions: readonly Mention[], 
   if (words[0]?.text === "|") return [{ from: 0, end: words.length, mentions }];
   const cuts: number[] = [];
   const inside = new Uint8Array(words.length + 1);
-  for (const { from, end, type } of mentions) if (type === "plant" || type === "amount" || type === "day") inside.fill(1, from + 1, end);
+  for (const { from, end, type } of mentions)
+    if (type === "plant" || type === "amount" || type === "day") inside.fill(1, from + 1, end);
   const brackets = bracketed(words);
   for (let at = 0; at < words.length; at++) {
     if (inside[at] === 1) continue;
@@ -59,9 +67,22 @@ function withStrayAmounts(clauses: readonly Clause[]): readonly Clause[] {
   const out: Clause[] = [];
   for (const clause of clauses) {
     const before = out.at(-1);
-    const has = (one: Clause, type: Mention["type"]) => one.mentions.some((mention) => mention.type === type && !(mention.type === "verb" && mention.weak));
-    const stray = has(clause, "amount") && !has(clause, "verb") && !has(clause, "plant") && !has(clause, "cause") && !has(clause, "gear") && !has(clause, "bed");
-    if (stray && before !== undefined && clause.end - clause.from <= 6 && has(before, "plant") && !has(before, "amount"))
+    const has = (one: Clause, type: Mention["type"]) =>
+      one.mentions.some((mention) => mention.type === type && !(mention.type === "verb" && mention.weak));
+    const stray =
+      has(clause, "amount") &&
+      !has(clause, "verb") &&
+      !has(clause, "plant") &&
+      !has(clause, "cause") &&
+      !has(clause, "gear") &&
+      !has(clause, "bed");
+    if (
+      stray &&
+      before !== undefined &&
+      clause.end - clause.from <= 6 &&
+      has(before, "plant") &&
+      !has(before, "amount")
+    )
       out[out.length - 1] = { from: before.from, end: clause.end, mentions: [...before.mentions, ...clause.mentions] };
     else out.push(clause);
   }
@@ -78,7 +99,9 @@ function finely(
 ): Clause[] {
   const within = (a: number, b: number) => mentions.filter((mention) => mention.from >= a && mention.end <= b);
   const strong = (one: Mention) => one.type === "verb" && !one.weak;
-  const tells = (a: number, b: number) => within(a, b).some((one) => strong(one) || one.type === "cause") || (within(a, b).some(({ type }) => type === "plant") && within(a, b).some(({ type }) => type === "amount"));
+  const tells = (a: number, b: number) =>
+    within(a, b).some((one) => strong(one) || one.type === "cause") ||
+    (within(a, b).some(({ type }) => type === "plant") && within(a, b).some(({ type }) => type === "amount"));
   const out: Clause[] = [];
   let start = from;
   for (let at = from + 1; at < end; at++) {
@@ -116,7 +139,7 @@ export function sentencesOf(text: string, words: readonly Word[]): readonly stri
     if (!/^[.!?]$/.test(word.text) || !endsSentence(words, at)) continue;
     // "!!!" and ".)" end one sentence.
     const next = words[at + 1];
-    if (next !== undefined && (next.start === word.end || !/^[\p{Lu}\d"“'‘(\[]/u.test(next.text))) continue;
+    if (next !== undefined && (next.start === word.end || !/^[\p{Lu}\d"“'‘([]/u.test(next.text))) continue;
     out.push(text.slice(from, word.end).trim());
     from = word.end;
   }
@@ -148,7 +171,10 @@ function softly(
 ): Clause[] {
   const within = (a: number, b: number) => mentions.filter((mention) => mention.from >= a && mention.end <= b);
   const says = (a: number, b: number) => within(a, b).some((one) => one.type === "verb" && !one.weak);
-  const speaks = (a: number, b: number) => within(a, b).some((one) => one.type === "verb" || one.type === "plant" || one.type === "amount" || one.type === "cause");
+  const speaks = (a: number, b: number) =>
+    within(a, b).some(
+      (one) => one.type === "verb" || one.type === "plant" || one.type === "amount" || one.type === "cause",
+    );
   const out: Clause[] = [];
   let start = from;
   for (let at = from; at < end; at++) {
@@ -157,9 +183,16 @@ function softly(
     // Verbs like "and" that belong to a form of several words are covered by it.
     if (mentions.some((one) => one.type === "verb" && one.from < at && one.end > at)) continue;
     let next = at + 1;
-    while (next < end && /^(?:,|and|&|then|also|so|but|i|we|they|he|she|has|have|had|was|were|been|got|now|just)$/.test(words[next]?.lower ?? "")) next += 1;
+    while (
+      next < end &&
+      /^(?:,|and|&|then|also|so|but|i|we|they|he|she|has|have|had|was|were|been|got|now|just)$/.test(
+        words[next]?.lower ?? "",
+      )
+    )
+      next += 1;
     let stop = next;
-    while (stop < end && !(joints.test(words[stop]?.lower ?? "") && inside[stop] !== 1 && brackets[stop] !== 1)) stop += 1;
+    while (stop < end && !(joints.test(words[stop]?.lower ?? "") && inside[stop] !== 1 && brackets[stop] !== 1))
+      stop += 1;
     if (!says(next, stop) || !speaks(start, at)) continue;
     if (!says(start, at) && !beginsWithVerb(mentions, next) && !plantThenVerb(mentions, next, stop)) continue;
     if (!beginsWithVerb(mentions, next) && !plantThenVerb(mentions, next, stop)) continue;
@@ -177,5 +210,13 @@ function beginsWithVerb(mentions: readonly Mention[], at: number): boolean {
 /** "…, leeks in", "… and 12 toms potted up" */
 function plantThenVerb(mentions: readonly Mention[], from: number, end: number): boolean {
   const verb = mentions.find((one) => one.type === "verb" && !one.weak && one.from >= from && one.end <= end);
-  return verb !== undefined && mentions.some((one) => (one.type === "plant" || one.type === "cause" || one.type === "gear") && one.from >= from && one.end <= verb.from);
+  return (
+    verb !== undefined &&
+    mentions.some(
+      (one) =>
+        (one.type === "plant" || one.type === "cause" || one.type === "gear") &&
+        one.from >= from &&
+        one.end <= verb.from,
+    )
+  );
 }

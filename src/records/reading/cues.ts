@@ -20,7 +20,8 @@ const rows: Readonly<Record<CueKind, string>> = {
   other:
     "my sister, my brother, my neighbour, my neighbor, the neighbour, the neighbor, neighbours, neighbors, next door, my mother, my father, my mum, my mom, my dad, my nan, my gran, my grandmother, my grandfather, my uncle, my aunt, my auntie, my friend, my cousin, my boss, the lad next, they, theirs, hers, he, she, his, her, their, " +
     "somebody, someone, a man, a woman, a lady, the lady, the radio, the telly, the book, the paper, the forum, the internet, article, recipe, in the shop, from the shop, shop bought, store bought, supermarket, at the show, viewer, viewers, customer, mrs, mr, miss, plot 4, plot 7",
-  question: "?, anyone, how come, wonder why, who knows, which ones, what is, whats, is it, are they, or was it, or was that",
+  question:
+    "?, anyone, how come, wonder why, who knows, which ones, what is, whats, is it, are they, or was it, or was that",
   correction:
     "correction, corrected, amend, errata, erratum, should read, should have been, that should be, was not, not the, i was wrong, got it wrong, oops, whoops, sorry, mistake, typo, misread, miscounted, recounted, actually, in fact, i said, i wrote, i put, turns out, mislabelled, mislabeled, renamed, now called, henceforth, is called, to be called, is filed as, " +
     "known as, keys out to, identified as, really, scratch that, ignore, strike, make that, call it, i mean, i meant, no it was",

@@ -2,7 +2,17 @@
  * Days that a line names, wherever they stand: "(Fri)", "Thursday", "7/20" or "20/7" by the garden's language, "10.9.",
  * "on the 3rd", "two days ago", "St Patrick's Day". A day without a year is the latest one up to the note's day.
  */
-import { addDays, dayOf, daysBetween, monthNumber, monthOf, parseDay, weekday, weekdayNumber, yearOf } from "../../calendar.ts";
+import {
+  addDays,
+  dayOf,
+  daysBetween,
+  monthNumber,
+  monthOf,
+  parseDay,
+  weekday,
+  weekdayNumber,
+  yearOf,
+} from "../../calendar.ts";
 import type { Day } from "../../model.ts";
 import { isCapital, type Word } from "../line-words.ts";
 import { numberAt } from "../numbers.ts";
@@ -28,7 +38,7 @@ const feasts: Readonly<Record<string, string>> = {
   "midsummer day": "06-24",
   "st davids day": "03-01",
   "st johns day": "06-24",
-  "halloween": "10-31",
+  halloween: "10-31",
 };
 
 const shortDays = /^(?:mon|tues?|weds?|thurs?|thu|fri|sat|sun)$/;
@@ -87,7 +97,8 @@ function ofWeek(words: readonly Word[], at: number, noteDay: Day): FoundDay | un
 
 function ago(words: readonly Word[], at: number, noteDay: Day): FoundDay | undefined {
   const number = numberAt(words, at);
-  if (number === undefined || !Number.isInteger(number.value) || number.value < 0 || number.value > 60) return undefined;
+  if (number === undefined || !Number.isInteger(number.value) || number.value < 0 || number.value > 60)
+    return undefined;
   const unit = lower(words, number.end);
   const days = /^days?$/.test(unit) ? 1 : /^(?:weeks?|wks?)$/.test(unit) ? 7 : /^fortnights?$/.test(unit) ? 14 : 0;
   if (days === 0 || !/^(?:ago|back|since)$/.test(lower(words, number.end + 1))) return undefined;
@@ -101,7 +112,11 @@ function inFigures(words: readonly Word[], at: number, noteDay: Day, monthFirst:
   const point = /^(\d{1,2})\.(\d{1,2})(?:\.(\d{2,4}))?$/.exec(a.text);
   // "10.9." at the head or behind a preposition is a day; "10.9 kg", "10.9" and the end of "pH 6.2." are amounts.
   const headed = at <= 1 || /^(?:on|until|till|by|from|since|am|the|\||\()$/.test(lower(words, at - 1));
-  if (point !== null && headed && (point[3] !== undefined || (mark?.text === "." && mark.start === a.end && b !== undefined))) {
+  if (
+    point !== null &&
+    headed &&
+    (point[3] !== undefined || (mark?.text === "." && mark.start === a.end && b !== undefined))
+  ) {
     const found = calendarDay(Number(point[1]), Number(point[2]), point[3], noteDay);
     return found === undefined ? undefined : { day: found, end: point[3] === undefined ? at + 2 : at + 1 };
   }
@@ -117,7 +132,8 @@ function inFigures(words: readonly Word[], at: number, noteDay: Day, monthFirst:
   const [one, two] = [Number(a.text), Number(b.text)];
   const [day, month] = monthFirst ? [two, one] : [one, two];
   // "37/40" and "3/4 lb" are no days, and "5/8" of something is a share.
-  if (!third && /^(?:of|lb|lbs|oz|kg|up|germ|germinated|in|inch|cup|pint|full|through)$/.test(lower(words, at + 3))) return undefined;
+  if (!third && /^(?:of|lb|lbs|oz|kg|up|germ|germinated|in|inch|cup|pint|full|through)$/.test(lower(words, at + 3)))
+    return undefined;
   const found = calendarDay(day, month, third ? c?.text : undefined, noteDay);
   return found === undefined ? undefined : { day: found, end: third ? at + 5 : at + 3 };
 }
@@ -142,7 +158,10 @@ function written(words: readonly Word[], at: number, noteDay: Day): FoundDay | u
       .map(({ text }) => text)
       .join(" ")
       .replace(/(\d) (st|nd|rd|th)\b/i, "$1$2");
-    if (!/^(?:\d{1,2}(?:st|nd|rd|th)?(?: of)? [a-z]{3,9}|[a-z]{3,9} \d{1,2}(?:st|nd|rd|th)?)(?: ,? ?\d{4})?$/i.test(text)) continue;
+    if (
+      !/^(?:\d{1,2}(?:st|nd|rd|th)?(?: of)? [a-z]{3,9}|[a-z]{3,9} \d{1,2}(?:st|nd|rd|th)?)(?: ,? ?\d{4})?$/i.test(text)
+    )
+      continue;
     if (!words.slice(start, end).some(({ lower: part }) => monthNumber(part) !== undefined)) continue;
     const reading = parseDay(text, { onOrBefore: noteDay });
     if ("refused" in reading) continue;

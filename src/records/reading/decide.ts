@@ -37,9 +37,14 @@ export interface Way {
 }
 
 /** The ways of a line with their probabilities; what is left of 1 is that it should be asked about. */
-export function waysOf(line: Weighed, form: FormReading | undefined, weights: ChoiceWeights): { readonly ways: readonly Way[]; readonly asking: number } {
+export function waysOf(
+  line: Weighed,
+  form: FormReading | undefined,
+  weights: ChoiceWeights,
+): { readonly ways: readonly Way[]; readonly asking: number } {
   const candidates: Candidate[] = [...line.candidates];
-  if (form !== undefined && !candidates.some(({ facts }) => sameAs(facts, form.facts))) candidates.push({ facts: form.facts, choices: [] });
+  if (form !== undefined && !candidates.some(({ facts }) => sameAs(facts, form.facts)))
+    candidates.push({ facts: form.facts, choices: [] });
   const featured = candidates.map((candidate) => ({ candidate, features: candidateFeatures(candidate, line, form) }));
   const scores = featured.map(({ features }) => scoreOf(features, weights));
   const ask = scoreOf(askFeatures(line, form), weights);
@@ -70,12 +75,16 @@ const denied = new Set<EventKind>(["lost", "cured", "trouble", "doing", "up", "c
 /** Whether a fact stands in a clause that says it was not so, not yet so, or so in another year. */
 export function isHedged(candidate: Candidate, line: Weighed): boolean {
   const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
-  if (candidate.choices.every(({ kind }) => kind === undefined)) return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
+  if (candidate.choices.every(({ kind }) => kind === undefined))
+    return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
   return candidate.choices.some(({ kind, clause }) => {
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
-    return cues.some(({ is, from, end }) => is === "not" && !denied.has(kind) && (from <= clause.from + 1 || governs(clause.mentions, end)));
+    return cues.some(
+      ({ is, from, end }) =>
+        is === "not" && !denied.has(kind) && (from <= clause.from + 1 || governs(clause.mentions, end)),
+    );
   });
 }
 
@@ -93,8 +102,15 @@ export function decide(
 ): Decision {
   const { ways } = waysOf(line, form, weights);
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
-  const names = line.mentions.some((one) => one.type === "plant" || one.type === "bed" || one.type === "gear" || (one.type === "cause" && one.of !== "weather"));
-  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing) || (prose && !names)) return { as: "story", facts: [], offered: [] };
+  const names = line.mentions.some(
+    (one) =>
+      one.type === "plant" ||
+      one.type === "bed" ||
+      one.type === "gear" ||
+      (one.type === "cause" && one.of !== "weather"),
+  );
+  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing) || (prose && !names))
+    return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;
   if (first !== undefined && first === ways[0] && first.p >= bar && !isHedged(first.candidate, line))

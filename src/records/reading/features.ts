@@ -1,6 +1,7 @@
 /** What speaks for and against taking a line one way, as named numbers; their weights are learned (scripts/learn-reading.ts). */
-import type { Fact } from "./fact.ts";
+
 import { type Candidate, cuesOf, signature, type Weighed } from "./candidates.ts";
+import type { Fact } from "./fact.ts";
 import { needsPlant } from "./frames.ts";
 import type { AmountMention } from "./mention.ts";
 
@@ -31,7 +32,16 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
   const p = (label: string) => line.opinion.get(label) ?? 0.001;
   if (told) {
     add("not story", log(1 - p("story")));
-    add("not asked", log(1 - Math.min(0.99, asked.reduce((sum, label) => sum + p(label), 0))));
+    add(
+      "not asked",
+      log(
+        1 -
+          Math.min(
+            0.99,
+            asked.reduce((sum, label) => sum + p(label), 0),
+          ),
+      ),
+    );
   } else add("story", log(p("story")));
   for (const kind of kinds) {
     add(`k:${kind}`);
@@ -41,7 +51,8 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
   if (candidate.fine === true) add("parted finely");
   let missing = 0;
   for (const [label, value] of line.opinion) {
-    if (label === "story" || label === "fact" || asked.includes(label) || kinds.some((kind) => kind === label)) continue;
+    if (label === "story" || label === "fact" || asked.includes(label) || kinds.some((kind) => kind === label))
+      continue;
     missing += log(1 - value);
   }
   add("missing", missing);
@@ -75,7 +86,14 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     if (mention.type === "amount") {
       const { use } = mention as AmountMention;
       if (use !== "label" && use !== "price" && use !== "time") add(`left: ${use}`);
-    } else if (mention.type === "plant" || mention.type === "cause" || mention.type === "bed" || mention.type === "day" || mention.type === "gear") add(`left: ${mention.type}`);
+    } else if (
+      mention.type === "plant" ||
+      mention.type === "cause" ||
+      mention.type === "bed" ||
+      mention.type === "day" ||
+      mention.type === "gear"
+    )
+      add(`left: ${mention.type}`);
   }
   for (const fact of facts) factFeatures(fact, add, facts.length);
   if (told && line.mentions.some((one) => one.type === "plant" && one.basis === "guess")) add("guess");
@@ -105,7 +123,8 @@ function factFeatures(fact: Fact, add: (name: string, value?: number) => void, o
   if (fact.toBed !== undefined) add(`to bed, ${kind}`, share);
   if (fact.day !== undefined) add(`day, ${kind}`, share);
   if (fact.ph !== undefined) add(`ph, ${kind}`, share);
-  if (fact.variety === undefined && fact.title === undefined && fact.crop !== undefined) add(`crop only, ${kind}`, share);
+  if (fact.variety === undefined && fact.title === undefined && fact.crop !== undefined)
+    add(`crop only, ${kind}`, share);
 }
 
 /** What speaks for asking instead of any of these. */
@@ -115,13 +134,19 @@ export function askFeatures(line: Weighed, form: FormReading | undefined): Featu
   const log = (p: number | undefined) => Math.log(Math.min(0.999, Math.max(0.001, p ?? 0.001)));
   for (const label of asked) features.set(`ask: ${label}`, log(line.opinion.get(label)));
   for (const { is } of line.clauses.flatMap(cuesOf)) features.set(`ask: ${is}`, 1);
-  features.set(`ask: words ${line.words.length < 6 ? 0 : line.words.length < 12 ? 1 : line.words.length < 20 ? 2 : 3}`, 1);
+  features.set(
+    `ask: words ${line.words.length < 6 ? 0 : line.words.length < 12 ? 1 : line.words.length < 20 ? 2 : 3}`,
+    1,
+  );
   features.set(`ask: clauses ${Math.min(4, line.clauses.length)}`, 1);
   const plants = line.mentions.filter(({ type }) => type === "plant");
   features.set(`ask: plants ${Math.min(3, plants.length)}`, 1);
   const amounts = line.mentions.filter(({ type }) => type === "amount").length;
   features.set(`ask: amounts ${Math.min(3, amounts)}`, 1);
-  const best = Math.max(0.001, ...[...line.opinion].filter(([label]) => !asked.includes(label)).map(([, value]) => value));
+  const best = Math.max(
+    0.001,
+    ...[...line.opinion].filter(([label]) => !asked.includes(label)).map(([, value]) => value),
+  );
   features.set("ask: best", Math.log(best));
   if (line.mentions.some((one) => one.type === "plant" && one.basis === "guess")) features.set("ask: guess", 1);
   if (form === undefined) features.set("ask: no form", 1);

@@ -43,7 +43,11 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
     // "Gardener's Delight 9/12" is a share of seeds, not a day.
-    const behindPlant = at > 0 && taken[at - 1] === 1 && words[at]?.kind === "number" && found.some((one) => one.type === "plant" && one.end === at);
+    const behindPlant =
+      at > 0 &&
+      taken[at - 1] === 1 &&
+      words[at]?.kind === "number" &&
+      found.some((one) => one.type === "plant" && one.end === at);
     const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
     if (day !== undefined && free(at, day.end)) keep({ type: "day", from: at, end: day.end, day: day.day });
   }
@@ -57,7 +61,8 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
     const gear = gearAt(words, at);
-    if (gear !== undefined && free(at, gear.end)) keep({ type: "gear", from: at, end: gear.end, text: textOf(words, at, gear.end) });
+    if (gear !== undefined && free(at, gear.end))
+      keep({ type: "gear", from: at, end: gear.end, text: textOf(words, at, gear.end) });
   }
   for (let at = 0; at < words.length; at++) {
     const stand = standAt(words, at);
@@ -79,7 +84,13 @@ function nameAt(words: readonly Word[], at: number, { names }: FindContext): Men
   if (bed !== undefined) candidates.push(bed);
   if (own !== undefined) candidates.push(own);
   if (cause !== undefined)
-    candidates.push({ type: "cause", from: at, end: cause.end, text: causeSaid(words, at, cause.end, cause.row), of: cause.row.kind });
+    candidates.push({
+      type: "cause",
+      from: at,
+      end: cause.end,
+      text: causeSaid(words, at, cause.end, cause.row),
+      of: cause.row.kind,
+    });
   if (table !== undefined) candidates.push(table);
   if (gear !== undefined)
     candidates.push({ type: "gear", from: at, end: gear.end, id: gear.id, text: textOf(words, at, gear.end) });
@@ -90,7 +101,11 @@ function nameAt(words: readonly Word[], at: number, { names }: FindContext): Men
 
 /** A pest by the words that name it; of what is told by a verb ("damped off", "bolted") the noun. */
 function causeSaid(words: readonly Word[], at: number, end: number, row: Pest): string {
-  return row.kind === "pest" || row.kind === "disease" ? (/^(?:damp|rust|rot|wilt|mildew|blight)/.test(words[at]?.lower ?? "") && end - at <= 2 ? row.cause : textOf(words, at, end)) : row.cause;
+  return row.kind === "pest" || row.kind === "disease"
+    ? /^(?:damp|rust|rot|wilt|mildew|blight)/.test(words[at]?.lower ?? "") && end - at <= 2
+      ? row.cause
+      : textOf(words, at, end)
+    : row.cause;
 }
 
 /** A bed of one ordinary word ("Fence") is meant by it in small letters only where a place stands. */
@@ -101,8 +116,13 @@ function bedAt(words: readonly Word[], at: number, names: Names): BedMention | u
   const before = words[at - 1]?.lower === "the" ? words[at - 2] : words[at - 1];
   const lead = before?.lower ?? "";
   const placed = /^(?:in|into|to|from|at|on|onto|of|under|by|along|and|off|inside|outside|over|→)$/.test(lead);
-  if (bed.end === at + 1 && word.kind === "word" && isOrdinary(word.lower) && !isCapital(word) && !placed) return undefined;
-  const role = /^(?:to|into|onto|→)$/.test(lead) ? "to" : /^(?:from|off)$/.test(lead) || (lead === "of" && words[at - 2]?.lower === "out") ? "from" : "in";
+  if (bed.end === at + 1 && word.kind === "word" && isOrdinary(word.lower) && !isCapital(word) && !placed)
+    return undefined;
+  const role = /^(?:to|into|onto|→)$/.test(lead)
+    ? "to"
+    : /^(?:from|off)$/.test(lead) || (lead === "of" && words[at - 2]?.lower === "out")
+      ? "from"
+      : "in";
   return { type: "bed", from: at, end: bed.end, id: bed.id, role };
 }
 
@@ -133,7 +153,8 @@ function endOf(words: readonly Word[], at: number, form: readonly string[], take
   return word;
 }
 
-const beforeVerb = /^(?:i|we|they|he|she|you|to|and|then|just|also|&|will|must|should|did|have|has|had|got|been|now|finally|today)$/;
+const beforeVerb =
+  /^(?:i|we|they|he|she|you|to|and|then|just|also|&|will|must|should|did|have|has|had|got|been|now|finally|today)$/;
 
 function verbStands(words: readonly Word[], at: number): boolean {
   const before = words[at - 1];

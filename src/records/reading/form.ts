@@ -18,11 +18,15 @@ const whole = new Set<EventKind>(["to do", "done", "promised", "asked", "plan"])
 export function readForm(line: NoteLine, context: LineContext, find: FindContext): FormLine | undefined {
   const read = readNoteLine(line, context);
   if (read === undefined || read.events.length === 0) return undefined;
-  const clean = read.events.every((event) => isClean(event, find)) && saysNoMore(line.text, find) && read.events.every((event) => isPlain(event, context));
+  const clean =
+    read.events.every((event) => isClean(event, find)) &&
+    saysNoMore(line.text, find) &&
+    read.events.every((event) => isPlain(event, context));
   return { read, facts: read.events.map((event) => factOf(event, context)), clean };
 }
 
-const rowWords = /^(?:a|an|the|of|in|long|short|half|full|small|big|rows?|drills?|trays?|pots?|modules?|packets?|lines?|blocks?|cells?|punnets?|bought|given|two|three|four|five|six|double|single|more)$/;
+const rowWords =
+  /^(?:a|an|the|of|in|long|short|half|full|small|big|rows?|drills?|trays?|pots?|modules?|packets?|lines?|blocks?|cells?|punnets?|bought|given|two|three|four|five|six|double|single|more)$/;
 
 /** Whether what stands behind the first sentence or dash tells of nothing more. */
 function saysNoMore(text: string, find: FindContext): boolean {
@@ -33,23 +37,61 @@ function saysNoMore(text: string, find: FindContext): boolean {
 }
 
 /** Work of every kind is said with the same verbs as other things: it is plain only behind "did:" or of known plants and beds. */
-const plainWork = new Set(["watered", "mulched", "weeded", "pruned", "fed", "staked", "netted", "hoed", "tied in", "earthed up", "deadheaded", "hardened off", "pinched out"]);
+const plainWork = new Set([
+  "watered",
+  "mulched",
+  "weeded",
+  "pruned",
+  "fed",
+  "staked",
+  "netted",
+  "hoed",
+  "tied in",
+  "earthed up",
+  "tied",
+  "deadheaded",
+  "hardened off",
+  "pinched out",
+]);
 
 /** Nothing in it is known only by how it is written, and it begins with a verb that says one thing. */
 function isPlain(event: Event, { names, beds }: LineContext): boolean {
+  if (whole.has(event.kind)) return true;
   const colon = /^[\p{L} -]+:/u.test(event.text);
-  if (event.variety !== undefined && !names.isDescribed("variety", event.variety) && !isTitle(names.title("variety", event.variety))) return false;
+  if (
+    event.variety !== undefined &&
+    !names.isDescribed("variety", event.variety) &&
+    !isTitle(names.title("variety", event.variety))
+  )
+    return false;
   const named = event.variety !== undefined || event.crop !== undefined;
-  if (event.kind === "did") return colon || (plainWork.has(event.verb) && (named || event.bed !== undefined));
-  if (/^(?:started|cut|pulled|pulled out|took out|put in|lifted|got|in|out|swapped|saved|collected|found|saw|seen|spotted|noticed)/.test(event.verb) && !colon) return event.kind === "picked" && named && (event.grams !== undefined || event.unit !== undefined);
+  if (event.kind === "did")
+    return (
+      colon || (plainWork.has(event.verb) && (named || event.bed !== undefined || /\beverything\b/.test(event.text)))
+    );
+  if (
+    /^(?:started|cut|pulled|pulled out|took out|put in|lifted|got|in|out|swapped|saved|collected|found|saw|seen|spotted|noticed)/.test(
+      event.verb,
+    ) &&
+    !colon
+  )
+    return (
+      named &&
+      ((event.kind === "picked" && (event.grams !== undefined || event.unit !== undefined)) ||
+        (event.kind === "cleared" && event.variety !== undefined && /\bfrom\b/.test(event.text)))
+    );
   if (event.kind === "put up" || event.kind === "took down") return event.gear !== undefined;
-  if (event.kind === "sowed" && event.nursery === true && beds.length === 0) return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
+  if (event.kind === "sowed" && event.nursery === true && beds.length === 0)
+    return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
   return colon || named || event.kind === "soil test" || event.celsius !== undefined;
 }
 
 /** A name written as one: "Kelvedon Wonder". */
 function isTitle(title: string): boolean {
-  return title.split(/[ -]/).every((word) => /^(?:\p{Lu}|\d|of$|de$|di$|the$|and$|la$|le$)/u.test(word)) && /^\p{Lu}\p{L}{2}/u.test(title);
+  return (
+    title.split(/[ -]/).every((word) => /^(?:\p{Lu}|\d|of$|de$|di$|the$|and$|la$|le$)/u.test(word)) &&
+    /^\p{Lu}\p{L}{2}/u.test(title)
+  );
 }
 
 /** Words behind which another time is only compared with: "earlier than last year". */
@@ -62,7 +104,12 @@ const compares = /^(?:than|like|as|from|since|unlike|after|before|of)$/;
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
   const words = wordsOf(event.text);
-  const stop = words.findIndex((word, at) => /^[,;(.]$/.test(word.text) && at > 0 && (word.text !== "." || words[at + 1] === undefined || words[at + 1]?.start !== word.end));
+  const stop = words.findIndex(
+    (word, at) =>
+      /^[,;(.]$/.test(word.text) &&
+      at > 0 &&
+      (word.text !== "." || words[at + 1] === undefined || words[at + 1]?.start !== word.end),
+  );
   const first = stop < 0 ? words.length : stop;
   const mentions = findMentions(words, find);
   for (const mention of mentions) {
@@ -76,11 +123,30 @@ function isClean(event: Event, find: FindContext): boolean {
     if (begins === undefined || begins === "") continue;
     const from = words[first]?.start ?? event.text.length;
     const inFirst = rest === event.detail && event.text.includes(begins) && event.text.indexOf(begins) < from;
-    if (inFirst && event.kind !== "trouble" && event.kind !== "cured" && !wordsOf(begins).every(({ kind, lower }) => kind === "number" || rowWords.test(lower))) return false;
+    if (
+      inFirst &&
+      event.kind !== "trouble" &&
+      event.kind !== "cured" &&
+      !wordsOf(begins).every(({ kind, lower }) => kind === "number" || rowWords.test(lower))
+    )
+      return false;
     const left = findMentions(wordsOf(rest ?? ""), find);
-    const has = (type: Mention["type"]) => left.some((one) => one.type === type && !(one.type === "verb" && one.weak) && !(one.type === "amount" && !/^(?:count|mass|pieces|share|volume)$/.test(one.use)));
+    const has = (type: Mention["type"]) =>
+      left.some(
+        (one) =>
+          one.type === type &&
+          !(one.type === "verb" && one.weak) &&
+          !(one.type === "amount" && !/^(?:count|mass|pieces|share|volume)$/.test(one.use)),
+      );
     if (has("plant") && (has("amount") || has("verb"))) return false;
-    if (rest === event.detail && left.some((one) => one.type === "cause" && one.of !== "weather") && event.kind !== "trouble" && event.kind !== "lost" && event.kind !== "cured") return false;
+    if (
+      rest === event.detail &&
+      left.some((one) => one.type === "cause" && one.of !== "weather") &&
+      event.kind !== "trouble" &&
+      event.kind !== "lost" &&
+      event.kind !== "cured"
+    )
+      return false;
   }
   return true;
 }

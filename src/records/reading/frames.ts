@@ -5,8 +5,16 @@ import type { Word } from "../line-words.ts";
 import type { Clause } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import { textOf } from "./find-mentions.ts";
+import type {
+  AmountMention,
+  AmountUse,
+  BedMention,
+  CauseMention,
+  DayMention,
+  Mention,
+  PlantMention,
+} from "./mention.ts";
 import { symptomAt } from "./vocabulary.ts";
-import type { AmountMention, AmountUse, BedMention, CauseMention, DayMention, Mention, PlantMention } from "./mention.ts";
 
 export interface FrameContext {
   readonly words: readonly Word[];
@@ -29,12 +37,45 @@ export interface Framed {
 
 /** Kinds that make no sense without a plant. */
 export const needsPlant = new Set<EventKind>([
-  "sowed", "planted", "potted on", "up", "flowered", "fruited", "thinned", "came back", "volunteer", "saved seed", "moved", "cleared",
+  "sowed",
+  "planted",
+  "potted on",
+  "up",
+  "flowered",
+  "fruited",
+  "thinned",
+  "came back",
+  "volunteer",
+  "saved seed",
+  "moved",
+  "cleared",
 ]);
 /** Kinds told of the clause as a whole, with the plants in it. */
-const saidKinds = new Set<EventKind>(["did", "to do", "done", "promised", "asked", "plan", "doing", "put up", "took down", "acquired"]);
+const saidKinds = new Set<EventKind>([
+  "did",
+  "to do",
+  "done",
+  "promised",
+  "asked",
+  "plan",
+  "doing",
+  "put up",
+  "took down",
+  "acquired",
+]);
 const oneFact = new Set<EventKind>(["to do", "done", "promised", "asked", "soil test"]);
-const bedOnlyWhenSaid = new Set<EventKind>(["potted on", "gave away", "sold", "acquired", "preserved", "to do", "promised", "asked", "plan", "saved seed"]);
+const bedOnlyWhenSaid = new Set<EventKind>([
+  "potted on",
+  "gave away",
+  "sold",
+  "acquired",
+  "preserved",
+  "to do",
+  "promised",
+  "asked",
+  "plan",
+  "saved seed",
+]);
 
 const usable: Readonly<Partial<Record<EventKind, readonly AmountUse[]>>> = {
   picked: ["count", "pieces", "mass", "volume", "share"],
@@ -54,7 +95,12 @@ const usable: Readonly<Partial<Record<EventKind, readonly AmountUse[]>>> = {
 };
 const plain: readonly AmountUse[] = ["count", "pieces", "share"];
 
-export function frame(kind: EventKind, clause: Clause, before: readonly PlantMention[], context: FrameContext): Framed | undefined {
+export function frame(
+  kind: EventKind,
+  clause: Clause,
+  before: readonly PlantMention[],
+  context: FrameContext,
+): Framed | undefined {
   const named = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
   const told = named.filter((one) => !isAside(one, context.words));
   const own = withoutCropsOf(told.length > 0 ? told : named);
@@ -66,12 +112,18 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
   const shared = sharedFacts(kind, clause, context, used);
   if (kind === "soil test") return { facts: soilFacts(clause, shared, context, used), borrowed: false, used };
   if (kind === "measured" && plants.length === 0) {
-    const temperature = clause.mentions.find((one): one is AmountMention => one.type === "amount" && one.use === "temperature");
+    const temperature = clause.mentions.find(
+      (one): one is AmountMention => one.type === "amount" && one.use === "temperature",
+    );
     if (temperature !== undefined) used.add(temperature);
-    return temperature === undefined ? undefined : { facts: [{ kind, ...shared, celsius: temperature.value }], borrowed: false, used };
+    return temperature === undefined
+      ? undefined
+      : { facts: [{ kind, ...shared, celsius: temperature.value }], borrowed: false, used };
   }
   const uses = usable[kind] ?? plain;
-  const amounts = clause.mentions.filter((one): one is AmountMention => one.type === "amount" && uses.includes(one.use));
+  const amounts = clause.mentions.filter(
+    (one): one is AmountMention => one.type === "amount" && uses.includes(one.use),
+  );
   if (oneFact.has(kind)) {
     const [first] = plants;
     const counted = amounts.length === 1 && kind === "promised" ? amountFacts(kind, amounts) : {};
@@ -79,7 +131,8 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
   }
   if (plants.length === 0) {
     for (const one of amounts) used.add(one);
-    const loose = kind === "did" || kind === "put up" || kind === "took down" ? {} : amountFacts(kind, amounts.slice(0, 1));
+    const loose =
+      kind === "did" || kind === "put up" || kind === "took down" ? {} : amountFacts(kind, amounts.slice(0, 1));
     return { facts: [{ kind, ...shared, ...loose }], borrowed: false, used };
   }
   const given = borrowed ? new Map<PlantMention, AmountMention[]>() : shareOut(plants, amounts, context.words);
@@ -92,7 +145,13 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
     const masses = (given.get(only) ?? []).filter(({ use }) => use === "mass" || use === "pieces");
     if (masses.length > 1 && masses.every(({ use }) => use === masses[0]?.use) && days.length === masses.length)
       return {
-        facts: masses.map((one, index) => ({ kind, ...shared, day: dayOf(days[index], context), ...nameOf(only), ...amountFacts(kind, [one]) })),
+        facts: masses.map((one, index) => ({
+          kind,
+          ...shared,
+          day: dayOf(days[index], context),
+          ...nameOf(only),
+          ...amountFacts(kind, [one]),
+        })),
         borrowed,
         used,
       };
@@ -102,13 +161,19 @@ export function frame(kind: EventKind, clause: Clause, before: readonly PlantMen
 }
 
 /** "netted", "cages on": a verb that names the gear itself. */
-const gearInVerb = /^(?:net|nets|netted|netting|mesh|meshed|fleece|fleeced|cover|covers|cloche|cloches|cage|cages|caged|hoops?|canes?|strings?|poles?|tunnel|fence|cloth|sheets?|hurdles?|plastic|staked?|stakes|wigwam|teepee|tepee|wired|panel|tarp|lid)$/;
+const gearInVerb =
+  /^(?:net|nets|netted|netting|mesh|meshed|fleece|fleeced|cover|covers|cloche|cloches|cage|cages|caged|hoops?|canes?|strings?|poles?|tunnel|fence|cloth|sheets?|hurdles?|plastic|staked?|stakes|wigwam|teepee|tepee|wired|panel|tarp|lid)$/;
 
 function namesGear(clause: Clause, words: readonly Word[]): boolean {
-  return clause.mentions.some((one) => one.type === "gear" || (one.type === "verb" && words.slice(one.from, one.end).some(({ lower }) => gearInVerb.test(lower))));
+  return clause.mentions.some(
+    (one) =>
+      one.type === "gear" ||
+      (one.type === "verb" && words.slice(one.from, one.end).some(({ lower }) => gearInVerb.test(lower))),
+  );
 }
 
-const asides = /^(?:where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;
+const asides =
+  /^(?:where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;
 
 /** "in where the onions were", "round the beans", "like apple": named to say where or how, and nothing is told of it. */
 function isAside(plant: PlantMention, words: readonly Word[]): boolean {
@@ -117,28 +182,43 @@ function isAside(plant: PlantMention, words: readonly Word[]): boolean {
     const word = words[at];
     if (word === undefined || word.kind !== "word") return false;
     if (asides.test(word.lower)) return true;
-    if (!/^(?:the|a|an|my|our|old|those|these|of|to|last|young|big|his|her|their|mine|all|some|where)$/.test(word.lower)) return false;
+    if (
+      !/^(?:the|a|an|my|our|old|those|these|of|to|last|young|big|his|her|their|mine|all|some|where)$/.test(word.lower)
+    )
+      return false;
   }
   return false;
 }
 
 /** "Crown Prince gave two squashes": the crop word beside a variety of it is no other plant. */
 function withoutCropsOf(plants: readonly PlantMention[]): readonly PlantMention[] {
-  const varieties = new Set(plants.filter((one) => one.variety !== undefined || one.title !== undefined).map(({ crop }) => crop));
-  return varieties.size === 0 ? plants : plants.filter((one) => one.variety !== undefined || one.title !== undefined || !varieties.has(one.crop));
+  const varieties = new Set(
+    plants.filter((one) => one.variety !== undefined || one.title !== undefined).map(({ crop }) => crop),
+  );
+  return varieties.size === 0
+    ? plants
+    : plants.filter((one) => one.variety !== undefined || one.title !== undefined || !varieties.has(one.crop));
 }
 
 /** "6 tomatoes: 4 Sungold and 2 Krim" counts the tomatoes once. */
 function withoutHead(facts: readonly Fact[]): readonly Fact[] {
   const [first, ...rest] = facts;
-  if (first === undefined || first.variety !== undefined || first.title !== undefined || rest.length === 0) return facts;
+  if (first === undefined || first.variety !== undefined || first.title !== undefined || rest.length === 0)
+    return facts;
   const ofIt = rest.filter((one) => (one.variety ?? one.title) !== undefined && one.crop === first.crop);
   const sum = ofIt.reduce((total, one) => total + (one.count?.value ?? Number.NaN), 0);
   return ofIt.length === rest.length && (first.count === undefined || first.count.value === sum) ? rest : facts;
 }
 
 function nameOf(plant: PlantMention | undefined): Partial<Fact> {
-  return plant === undefined ? {} : { variety: plant.variety, title: plant.variety === undefined ? plant.title : undefined, crop: plant.crop, said: plant.said };
+  return plant === undefined
+    ? {}
+    : {
+        variety: plant.variety,
+        title: plant.variety === undefined ? plant.title : undefined,
+        crop: plant.crop,
+        said: plant.said,
+      };
 }
 
 function dayOf(day: DayMention | undefined, { noteDay }: FrameContext): Day | undefined {
@@ -153,7 +233,8 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
   const beds = inClause.length > 0 ? inClause : inLine.length === 1 ? inLine : [];
   for (const bed of beds) used.add(bed);
   if (kind === "moved") {
-    const to = beds.find(({ role }) => role === "to") ?? (beds.length === 2 ? beds[1] : beds.find(({ role }) => role === "in"));
+    const to =
+      beds.find(({ role }) => role === "to") ?? (beds.length === 2 ? beds[1] : beds.find(({ role }) => role === "in"));
     facts.toBed = to?.id;
     facts.bed = beds.find((bed) => bed !== to)?.id ?? context.beds[0];
   } else {
@@ -167,12 +248,16 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     if (told.day <= context.noteDay) facts.day = dayOf(told, context);
   }
   if (kind === "to do" || kind === "promised" || kind === "plan") {
-    facts.due = dueDay(context.text, context.noteDay, context.southern)?.day ?? (told !== undefined && told.day > context.noteDay ? told.day : undefined);
+    facts.due =
+      dueDay(context.text, context.noteDay, context.southern)?.day ??
+      (told !== undefined && told.day > context.noteDay ? told.day : undefined);
     if (told !== undefined) used.add(told);
   }
   if (kind === "sowed") facts.nursery = stands(clause, context, used, beds.length > 0);
   if (kind === "trouble" || kind === "lost" || kind === "cured") {
-    const cause = clause.mentions.find((one): one is CauseMention => one.type === "cause") ?? context.all.find((one): one is CauseMention => one.type === "cause");
+    const cause =
+      clause.mentions.find((one): one is CauseMention => one.type === "cause") ??
+      context.all.find((one): one is CauseMention => one.type === "cause");
     if (cause !== undefined) used.add(cause);
     facts.cause = cause?.text ?? symptomOf(kind, clause, context);
   }
@@ -213,7 +298,9 @@ function stands(clause: Clause, context: FrameContext, used: Set<Mention>, named
 
 function soilFacts(clause: Clause, shared: Partial<Fact>, context: FrameContext, used: Set<Mention>): Fact[] {
   const values = clause.mentions.filter(
-    (one): one is AmountMention => one.type === "amount" && (one.use === "ph" || ((one.use === "label" || one.use === "count") && one.value >= 3.5 && one.value <= 9.5)),
+    (one): one is AmountMention =>
+      one.type === "amount" &&
+      (one.use === "ph" || ((one.use === "label" || one.use === "count") && one.value >= 3.5 && one.value <= 9.5)),
   );
   const beds = clause.mentions.filter((one): one is BedMention => one.type === "bed");
   for (const one of [...values, ...beds]) used.add(one);
@@ -224,15 +311,26 @@ function soilFacts(clause: Clause, shared: Partial<Fact>, context: FrameContext,
 }
 
 /** Which amount is of which plant: numbers stand all before their names or all behind them. */
-function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMention[], words: readonly Word[]): Map<PlantMention, AmountMention[]> {
+function shareOut(
+  plants: readonly PlantMention[],
+  amounts: readonly AmountMention[],
+  words: readonly Word[],
+): Map<PlantMention, AmountMention[]> {
   const given = new Map<PlantMention, AmountMention[]>(plants.map((one) => [one, []]));
   const [only, second] = plants;
   if (only === undefined) return given;
   const each = amounts.find((one) => one.each === true);
   if (second === undefined) {
     // "into 9 pots, 31 of them": a number behind a preposition counts last.
-    const led = (one: AmountMention) => (one.use === "count" && /^(?:into|in|at|by|every|with|for|under|per|after|over|plus|another)$/.test(words[one.from - 1]?.lower ?? "") ? 1 : 0);
-    given.set(only, [...amounts].sort((a, b) => led(a) - led(b)));
+    const led = (one: AmountMention) =>
+      one.use === "count" &&
+      /^(?:into|in|at|by|every|with|for|under|per|after|over|plus|another)$/.test(words[one.from - 1]?.lower ?? "")
+        ? 1
+        : 0;
+    given.set(
+      only,
+      [...amounts].sort((a, b) => led(a) - led(b)),
+    );
     return given;
   }
   if (each !== undefined && amounts.length === 1) {
@@ -242,7 +340,8 @@ function shareOut(plants: readonly PlantMention[], amounts: readonly AmountMenti
   const first = amounts[0];
   const leads = first !== undefined && first.from < only.from;
   // A comma or an "and" between a number and a name says that they are not one another's.
-  const gap = (from: number, end: number) => words.slice(from, end).reduce((sum, { text }) => sum + (/^(?:,|and|&|\+|;|\/)$/.test(text) ? 4 : 1), 0);
+  const gap = (from: number, end: number) =>
+    words.slice(from, end).reduce((sum, { text }) => sum + (/^(?:,|and|&|\+|;|\/)$/.test(text) ? 4 : 1), 0);
   for (const amount of amounts) {
     const after = plants.find((one) => one.from >= amount.end);
     const before = plants.findLast((one) => one.end <= amount.from);
@@ -260,13 +359,22 @@ function amountFacts(kind: EventKind, amounts: readonly AmountMention[]): Partia
   for (const one of amounts) {
     if (one.use === "mass") facts.grams ??= one.value;
     else if (one.use === "volume") {
-      if (kind === "preserved" && /^(?:pints?|quarts?|gallons?|cups?)$/.test(one.noun ?? "")) facts.litres ??= one.value;
+      if (kind === "preserved" && /^(?:pints?|quarts?|gallons?|cups?)$/.test(one.noun ?? ""))
+        facts.litres ??= one.value;
       else facts.litres ??= one.value;
     } else if (one.use === "length" || (one.use === "spacing" && kind === "measured")) facts.heightCm ??= one.value;
     else if (one.use === "temperature") facts.celsius ??= one.value;
     else if (facts.count === undefined || (kind === "preserved" && one.use === "vessel")) {
-      facts.count = { value: one.value, approx: one.approx === true, ...(one.upTo === undefined ? {} : { upTo: one.upTo }) };
-      facts.unit = one.use === "pieces" && (kind === "picked" || kind === "gave away" || kind === "sold" || kind === "saved seed" || kind === "preserved") ? one.unit : undefined;
+      facts.count = {
+        value: one.value,
+        approx: one.approx === true,
+        ...(one.upTo === undefined ? {} : { upTo: one.upTo }),
+      };
+      facts.unit =
+        one.use === "pieces" &&
+        (kind === "picked" || kind === "gave away" || kind === "sold" || kind === "saved seed" || kind === "preserved")
+          ? one.unit
+          : undefined;
     }
   }
   if (facts.count !== undefined && !Number.isInteger(facts.count.value) && kind !== "picked") facts.count = undefined;

@@ -17,7 +17,8 @@ export interface SaidLine {
 }
 
 /** A line that ends like this goes on in the next one. */
-const goesOn = /(?:[,;&+×–-]|\b(?:in|into|from|to|of|on|at|and|or|with|by|near|under|the|an?|for|between|that|which|is|was|had|my|i|we))$/i;
+const goesOn =
+  /(?:[,;&+×–-]|\b(?:in|into|from|to|of|on|at|and|or|with|by|near|under|the|an?|for|between|that|which|is|was|had|my|i|we))$/i;
 const begins = /^(?:\p{Lu}|\d|\[|\||["“‘(*•→]|\p{Extended_Pictographic})/u;
 
 export function linesOf({ paragraph, lines, line, column }: StoryPiece): readonly SaidLine[] {
@@ -44,8 +45,16 @@ function rowsOf(lines: NonNullable<StoryPiece["lines"]>): readonly SaidLine[] {
   const isRule = ({ text }: { readonly text: string }) => /^[\s|:-]+$/.test(text) && text.includes("-");
   const [first, second] = lines;
   const headed = first !== undefined && second !== undefined && isRule(second);
-  const head = headed ? first.text.split("|").map(verbOfHeading).find((verb) => verb !== undefined) : undefined;
-  return lines.slice(headed ? 2 : 0).filter((one) => !isRule(one)).map((one) => ({ ...one, prose: false, head }));
+  const head = headed
+    ? first.text
+        .split("|")
+        .map(verbOfHeading)
+        .find((verb) => verb !== undefined)
+    : undefined;
+  return lines
+    .slice(headed ? 2 : 0)
+    .filter((one) => !isRule(one))
+    .map((one) => ({ ...one, prose: false, head }));
 }
 
 /** "Sown", "Harvest today": a heading of few words that says what was done. */
@@ -53,7 +62,9 @@ export function verbOfHeading(title: string): string | undefined {
   const words = wordsOf(title.replace(/:\s*$/, "")).filter(({ kind }) => kind === "word");
   const [first] = words;
   if (first === undefined || words.length > 3) return undefined;
-  return words.some(({ lower }) => lemmasFrom(lower).some((lemma) => lemma.words.length === 1)) ? title.replace(/:\s*$/, "").trim() : undefined;
+  return words.some(({ lower }) => lemmasFrom(lower).some((lemma) => lemma.words.length === 1))
+    ? title.replace(/:\s*$/, "").trim()
+    : undefined;
 }
 
 /** "14 May", "Saturday", "10.9.": the day that a heading gives the lines below it. */

@@ -7,11 +7,17 @@ import type { Names } from "../names.ts";
 import type { Mention } from "./mention.ts";
 
 /** What stands in a place of the line: a word's stem, or a mask such as "<crop>". */
-export function maskedWords(words: readonly Word[], mentions: readonly Mention[], from: number, end: number): readonly string[] {
+export function maskedWords(
+  words: readonly Word[],
+  mentions: readonly Mention[],
+  from: number,
+  end: number,
+): readonly string[] {
   const masks = new Map<number, { readonly mask: string; readonly end: number }>();
   for (const mention of mentions) {
     const mask = maskOf(mention);
-    if (mask !== undefined && mention.from >= from && mention.end <= end) masks.set(mention.from, { mask, end: mention.end });
+    if (mask !== undefined && mention.from >= from && mention.end <= end)
+      masks.set(mention.from, { mask, end: mention.end });
   }
   const out: string[] = [];
   for (let at = from; at < end; at++) {
@@ -89,7 +95,9 @@ export function opinionFeatures(
       if (crop !== undefined) families.add(crop.use === "vegetable" ? crop.family : crop.use);
     }
     if (mention.type === "amount" || mention.type === "cause" || mention.type === "gear" || mention.type === "stand") {
-      features.add(`has:${mention.type === "amount" ? mention.use : mention.type === "stand" ? (mention.nursery ? "tray" : "row") : mention.type}`);
+      features.add(
+        `has:${mention.type === "amount" ? mention.use : mention.type === "stand" ? (mention.nursery ? "tray" : "row") : mention.type}`,
+      );
     }
     if (mention.type === "cue") features.add(`cue:${mention.is}`);
   }

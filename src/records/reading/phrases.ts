@@ -34,7 +34,12 @@ export class Phrases<Row> {
       const word = words[end] as Word;
       if (word.kind === "mark") {
         // "red-spider mite", but not "potatoes - Charlotte".
-        if ((word.text === "-" || word.text === "‑") && words[end - 1]?.end === word.start && words[end + 1]?.start === word.end) continue;
+        if (
+          (word.text === "-" || word.text === "‑") &&
+          words[end - 1]?.end === word.start &&
+          words[end + 1]?.start === word.end
+        )
+          continue;
         break;
       }
       key = key === "" ? word.key : `${key} ${word.key}`;

@@ -5,9 +5,9 @@
 import { monthNumber, weekdayNumber } from "../../calendar.ts";
 import { isCapital, type Word } from "../line-words.ts";
 import type { Names } from "../names.ts";
+import { isVessel } from "./amounts.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { Mention, PlantMention } from "./mention.ts";
-import { isVessel } from "./amounts.ts";
 import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, materialAt, slangAt, standAt } from "./vocabulary.ts";
 
 /** After a crop word these make it something else: "carrot fly", "tomato feed", "apple pie". */
@@ -16,9 +16,17 @@ const notThePlant =
 
 export function ownPlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
   const variety = names.at("variety", words, at);
-  if (variety !== undefined) return plant("own", at, variety.end, { variety: variety.id, crop: names.cropOf(variety.id) });
+  if (variety !== undefined)
+    return plant("own", at, variety.end, { variety: variety.id, crop: names.cropOf(variety.id) });
   return shortenedAt(words, at, names);
 }
+
+/** Words that many names have, so that one of them alone means none. */
+const genericInNames = new Set(
+  "early late giant dwarf crown king queen prince princess beauty red black long round green white purple golden gold yellow pink blue orange winter summer spring autumn sprouting improved selected wonder delight market express cross hybrid mix mixed sweet cherry plum show exhibition perfection favourite pride star sun moon snow ice fire heart lady lord baby mini tall bush climbing runner first best super royal imperial champion pole half hardy mammoth globe ball curled leaf leaved rose top head seed".split(
+    " ",
+  ),
+);
 
 /** "Krim" of Black Krim, "BBs", "courgs"; an ordinary word only as the plural of a crop of this garden ("snaps"). */
 function shortenedAt(words: readonly Word[], at: number, names: Names): TablePlant | undefined {
@@ -30,10 +38,18 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
   }
   if (word.lower.length < 4) return undefined;
   const ordinary = isOrdinary(word.lower) || isPerson(word.lower);
-  const named = !ordinary || (isCapital(word) && !opensSentence(words, at));
+  const named = genericInNames.has(word.lower.replace(/s$/, ""))
+    ? false
+    : !ordinary || (isCapital(word) && !opensSentence(words, at));
   const variety = named ? names.short.varietyWithWord(word.key) : undefined;
   if (variety !== undefined) return plant("own", at, at + 1, { variety, crop: names.cropOf(variety) });
-  if (names.at("crop", words, at) !== undefined || lemmasFrom(word.lower).length > 0 || causeAt(words, at) !== undefined || materialAt(words, at) !== undefined) return undefined;
+  if (
+    names.at("crop", words, at) !== undefined ||
+    lemmasFrom(word.lower).length > 0 ||
+    causeAt(words, at) !== undefined ||
+    materialAt(words, at) !== undefined
+  )
+    return undefined;
   const plural = word.lower.endsWith("s") && word.lower.length > 4;
   if (gearAt(words, at) !== undefined || standAt(words, at) !== undefined || isVessel(word.lower)) return undefined;
   const own = ordinary && !plural ? undefined : names.short.cropBeginning(word.lower, true);
@@ -53,33 +69,59 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
     if (first !== undefined && (!first.weak || mayBeName(words, at, cultivar.end)))
       return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
   }
-  if (crop !== undefined && crop.end === at + 1 && ordinaryToo.has(words[at]?.key ?? "") && !isMeant(words, at, names, crop.id)) return undefined;
+  if (
+    crop !== undefined &&
+    crop.end === at + 1 &&
+    ordinaryToo.has(words[at]?.key ?? "") &&
+    !isMeant(words, at, names, crop.id)
+  )
+    return undefined;
   if (crop !== undefined) {
     const next = words[crop.end]?.lower ?? "";
     if (notThePlant.test(next)) return undefined;
     return plant("crop", at, crop.end, { crop: crop.id, said: names.cropCalled(crop.id, words.slice(at, crop.end)) });
   }
   const slang = slangAt(words, at);
-  if (slang !== undefined && (!isOrdinary(words[at]?.lower ?? "") || beside(words, at, slang.end))) return plant("crop", at, slang.end, { crop: slang.row.crop });
+  if (slang !== undefined && (!isOrdinary(words[at]?.lower ?? "") || beside(words, at, slang.end)))
+    return plant("crop", at, slang.end, { crop: slang.row.crop });
   return undefined;
 }
 
 /** Crops whose names are everyday words: meant only where the garden grows them, or beside a number or what was done to plants. */
 const ordinaryToo = new Set(
-  "tea box boxe date stock coffee oyster honesti thrift bay dock flag cereal straw cotton rush reed may bamboo pink ash oak elder heather holli hazel ivi rose basil daisi lili lily violet iri sage rue balm poppi olive fern hop lime rocket mint reseda orange peach plum banana cactu gra grass fat rape mum bean ginger pepper cherri chestnut mustard sweet comfrei nettle clover alder birch willow yew fig".split(" "),
+  "tea box boxe date stock coffee oyster honesti thrift bay dock flag cereal straw cotton rush reed may bamboo pink ash oak elder heather holli hazel ivi rose basil daisi lili lily violet iri sage rue balm poppi olive fern hop lime rocket mint reseda orange peach plum banana cactu gra grass fat rape mum bean ginger pepper cherri chestnut mustard sweet comfrei nettle clover alder birch willow yew fig".split(
+    " ",
+  ),
 );
-const people = new Set("rose basil daisi lili lily violet iri sage poppi olive fern heather holli hazel ivi ginger pepper cherri".split(" "));
+const people = new Set(
+  "rose basil daisi lili lily violet iri sage poppi olive fern heather holli hazel ivi ginger pepper cherri".split(" "),
+);
 
 function isMeant(words: readonly Word[], at: number, names: Names, crop: string): boolean {
   const word = words[at] as Word;
   const before = words[at - 1];
   // "Rose" with a capital in mid-sentence is somebody, "the roses" are not.
-  const person = people.has(word.key) && isCapital(word) && !word.lower.endsWith("s") && !/^(?:the|of|my|our|some|more)$/.test(before?.lower ?? "");
+  const person =
+    people.has(word.key) &&
+    isCapital(word) &&
+    !word.lower.endsWith("s") &&
+    !/^(?:the|of|my|our|some|more)$/.test(before?.lower ?? "");
   if (person && before?.kind !== "number") return false;
   if (names.short.isOwnCrop(crop) || people.has(word.key)) return true;
-  if (before?.kind === "number" || /^(?:more|some)$/.test(before?.lower ?? "")) return !/^(?:tea|box|boxe|date|stock|coffee|may|rush)$/.test(word.key);
-  if (/^(?:plum|fig|orange|peach|banana|bean|lime|hop|rocket|mint|mustard|clover|comfrei|nettle|reseda|chestnut|willow|sweet)$/.test(word.key)) return !/^(?:bug|bugs|green|coloured|colored)$/.test(words[at + 1]?.lower ?? "");
-  return before !== undefined && lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""));
+  if (before?.kind === "number" || /^(?:more|some)$/.test(before?.lower ?? ""))
+    return !/^(?:tea|box|boxe|date|stock|coffee|may|rush)$/.test(word.key);
+  if (
+    /^(?:plum|fig|orange|peach|banana|bean|lime|hop|rocket|mint|mustard|clover|comfrei|nettle|reseda|chestnut|willow|sweet)$/.test(
+      word.key,
+    )
+  )
+    return !/^(?:bug|bugs|green|coloured|colored)$/.test(words[at + 1]?.lower ?? "");
+  return (
+    before !== undefined &&
+    lemmasFrom(before.lower).some(
+      ({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""),
+    )
+  );
 }
 
 export interface TablePlant extends PlantMention {
@@ -87,12 +129,7 @@ export interface TablePlant extends PlantMention {
   readonly options?: readonly { readonly crop: string; readonly title: string }[] | undefined;
 }
 
-function plant(
-  basis: PlantMention["basis"],
-  from: number,
-  end: number,
-  more: Partial<TablePlant>,
-): TablePlant {
+function plant(basis: PlantMention["basis"], from: number, end: number, more: Partial<TablePlant>): TablePlant {
   return { type: "plant", basis, from, end, ...more };
 }
 
@@ -100,7 +137,14 @@ function plant(
 function mayBeName(words: readonly Word[], at: number, end: number): boolean {
   const first = words[at];
   if (first === undefined) return false;
-  if (end === at + 1 && (monthNumber(first.lower) !== undefined || weekdayNumber(first.lower) !== undefined || titles.test(first.lower) || isPerson(first.lower))) return false;
+  if (
+    end === at + 1 &&
+    (monthNumber(first.lower) !== undefined ||
+      weekdayNumber(first.lower) !== undefined ||
+      titles.test(first.lower) ||
+      isPerson(first.lower))
+  )
+    return false;
   const several = end - at > 1 && words.slice(at, end).every((word) => word.kind !== "word" || isCapital(word));
   return several || (isCapital(first) && !opensSentence(words, at)) || beside(words, at, end);
 }
@@ -108,7 +152,9 @@ function mayBeName(words: readonly Word[], at: number, end: number): boolean {
 function beside(words: readonly Word[], at: number, end: number): boolean {
   const before = words[at - 1];
   const after = words[end];
-  return before?.kind === "number" || after?.kind === "number" || /^(?:of|the|my|our|more|some)$/.test(before?.lower ?? "");
+  return (
+    before?.kind === "number" || after?.kind === "number" || /^(?:of|the|my|our|more|some)$/.test(before?.lower ?? "")
+  );
 }
 
 export function opensSentence(words: readonly Word[], at: number): boolean {
@@ -116,7 +162,8 @@ export function opensSentence(words: readonly Word[], at: number): boolean {
   return before === undefined || /^[.!?:•|–—-]$/.test(before.text);
 }
 
-const titles = /^(?:miss|sister|brother|bro|sis|pastor|father|uncle|aunt|auntie|granny|nan|gran|mum|mam|mom|dad|mrs|mr|dr|rev|sir|lady|lord|saint|st|easter|christmas|boxing|monday|sunday|church|school|street|road|lane|farm)$/;
+const titles =
+  /^(?:miss|sister|brother|bro|sis|pastor|father|uncle|aunt|auntie|granny|nan|gran|mum|mam|mom|dad|mrs|mr|dr|rev|sir|lady|lord|saint|st|easter|christmas|boxing|monday|sunday|church|school|street|road|lane|farm)$/;
 
 /** Words that are written with a capital and name no plant. */
 function isOther(word: Word): boolean {
@@ -138,7 +185,8 @@ function isOther(word: Word): boolean {
  */
 export function joinPlants(words: readonly Word[], found: readonly Mention[], names: Names): Mention[] {
   const covered = new Map<number, Mention>();
-  for (const mention of found) for (let at = mention.from; at < mention.end; at++) if (mention.type !== "cue") covered.set(at, mention);
+  for (const mention of found)
+    for (let at = mention.from; at < mention.end; at++) if (mention.type !== "cue") covered.set(at, mention);
   const plants = found.filter((mention): mention is TablePlant => mention.type === "plant");
   const others = found.filter((mention) => mention.type !== "plant");
   const free = (at: number) => !covered.has(at) && words[at]?.kind === "word";
@@ -152,14 +200,23 @@ function capitalsFrom(words: readonly Word[], at: number, free: (at: number) => 
   while (end < at + 4) {
     const word = words[end];
     if (word === undefined || !free(end)) break;
-    const joint = end > at && /^(?:of|de|di|da|du|la|le|the|van|von|y)$/.test(word.lower) && words[end + 1] !== undefined && isCapital(words[end + 1] as Word);
+    const joint =
+      end > at &&
+      /^(?:of|de|di|da|du|la|le|the|van|von|y)$/.test(word.lower) &&
+      words[end + 1] !== undefined &&
+      isCapital(words[end + 1] as Word);
     if (!joint && (!isCapital(word) || (end === at && isOther(word)) || monthNumber(word.lower) !== undefined)) break;
     end += 1;
   }
   return end;
 }
 
-function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free: (at: number) => boolean, names: Names): TablePlant[] {
+function withGuesses(
+  words: readonly Word[],
+  plants: readonly TablePlant[],
+  free: (at: number) => boolean,
+  names: Names,
+): TablePlant[] {
   const all: TablePlant[] = [];
   const taken = new Set<number>();
   for (const one of plants) {
@@ -186,17 +243,32 @@ function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free
       if (capital && !(opens && known) && !(known && from === one.from && lemmasFrom(word.lower).length > 0)) from -= 1;
       else break;
     }
-    while (from < one.from && isOther(words[from] as Word) && !isCapital(words[from + 1] ?? (words[from] as Word))) from += 1;
+    while (from < one.from && isOther(words[from] as Word) && !isCapital(words[from + 1] ?? (words[from] as Word)))
+      from += 1;
     if (from === one.from) {
       const word = words[from - 1];
-      const lowerName = word !== undefined && free(from - 1) && !isCapital(word) && word.lower.length > 4 && !isOther(word) && !/(?:ed|ing|ly|ish|y|s)$/.test(word.lower);
+      const lowerName =
+        word !== undefined &&
+        free(from - 1) &&
+        !isCapital(word) &&
+        word.lower.length > 4 &&
+        !isOther(word) &&
+        !/(?:ed|ing|ly|ish|y|s)$/.test(word.lower);
       if (lowerName) from -= 1;
     }
     const title = from < one.from ? text(words, from, one.from) : undefined;
-    const behind = title === undefined ? nameBehind(words, one.end, (at) => free(at) && !taken.has(at), plants) : undefined;
+    const behind =
+      title === undefined ? nameBehind(words, one.end, (at) => free(at) && !taken.has(at), plants) : undefined;
     if (behind !== undefined) {
       for (let at = behind.from; at < behind.end; at++) taken.add(at);
-      all.push({ type: "plant", basis: "guess", from: one.from, end: behind.end, title: text(words, behind.from, behind.end), crop: one.crop });
+      all.push({
+        type: "plant",
+        basis: "guess",
+        from: one.from,
+        end: behind.end,
+        title: text(words, behind.from, behind.end),
+        crop: one.crop,
+      });
     } else if (title !== undefined && !isOnlyDescribing(words, from, one.from)) {
       for (let at = from; at < one.from; at++) taken.add(at);
       all.push({ type: "plant", basis: "guess", from, end: one.end, title, crop: one.crop });
@@ -219,9 +291,20 @@ function withGuesses(words: readonly Word[], plants: readonly TablePlant[], free
 }
 
 /** "garlic Harnaś", "cardoons, Plein Blanc Inerme", "rhubarb (‘Victoria’)": a name behind the crop word. */
-function nameBehind(words: readonly Word[], end: number, free: (at: number) => boolean, plants: readonly TablePlant[]): { readonly from: number; readonly end: number } | undefined {
+function nameBehind(
+  words: readonly Word[],
+  end: number,
+  free: (at: number) => boolean,
+  plants: readonly TablePlant[],
+): { readonly from: number; readonly end: number } | undefined {
   let from = end;
-  while (from < end + 3 && /^(?:[,:(‘'"“–-]|of|called|named|variety|var|cv|plants?|seeds?|sets|cloves|plugs|bulbs|tubers)$/.test(words[from]?.lower ?? "")) from += 1;
+  while (
+    from < end + 3 &&
+    /^(?:[,:(‘'"“–-]|of|called|named|variety|var|cv|plants?|seeds?|sets|cloves|plugs|bulbs|tubers)$/.test(
+      words[from]?.lower ?? "",
+    )
+  )
+    from += 1;
   if (plants.some((one) => one.from >= end && one.from <= from)) return undefined;
   const stop = capitalsFrom(words, from, free);
   if (stop === from) return undefined;
@@ -234,7 +317,8 @@ function nameBehind(words: readonly Word[], end: number, free: (at: number) => b
   return { from, end: stop };
 }
 
-const colours = /^(?:red|green|white|black|purple|yellow|pink|orange|blue|big|small|little|new|old|first|last|early|late|more|fresh|young|baby|sweet|cherry|french|winter|summer|spring|autumn|mixed|dwarf|climbing|some|the|my|our|frozen|dried|ripe|giant)$/;
+const colours =
+  /^(?:red|green|white|black|purple|yellow|pink|orange|blue|big|small|little|new|old|first|last|early|late|more|fresh|young|baby|sweet|cherry|french|winter|summer|spring|autumn|mixed|dwarf|climbing|some|the|my|our|frozen|dried|ripe|giant)$/;
 function isOnlyDescribing(words: readonly Word[], from: number, end: number): boolean {
   return words.slice(from, end).every(({ lower }) => colours.test(lower));
 }
@@ -245,10 +329,12 @@ function hasEvidence(words: readonly Word[], from: number, end: number, plants: 
   const after = words[end];
   if (before !== undefined && /^['‘"“]$/.test(before.text)) return true;
   const times = /^[x×]$/.test(after?.lower ?? "") ? words[end + 1] : after;
-  const counted = before?.kind === "number" || (times?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
+  const counted =
+    before?.kind === "number" || (times?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
   if (counted && !isPlace(before)) return true;
   if (from === 0 && /^[:–—-]$/.test(after?.text ?? "") && words[end + 1]?.kind === "number") return true;
-  if (/^(?:and|&|,|\/|\+)$/.test(before?.lower ?? "")) return plants.some((one) => one.end === from - 1 && one.basis !== "crop");
+  if (/^(?:and|&|,|\/|\+)$/.test(before?.lower ?? ""))
+    return plants.some((one) => one.end === from - 1 && one.basis !== "crop");
   return /^(?:and|&|,)$/.test(after?.lower ?? "") && plants.some((one) => one.from === end + 1 && one.basis !== "crop");
 }
 
@@ -279,7 +365,14 @@ function withCrops(words: readonly Word[], plants: readonly TablePlant[], names:
       index += 1;
       continue;
     }
-    if (one.basis === "crop" && next !== undefined && next.basis !== "crop" && gap !== undefined && /^(?:|[:(,‘'"“–—-]|[:,] ?['‘"“])$/.test(gap) && fits(next, one.crop, names)) {
+    if (
+      one.basis === "crop" &&
+      next !== undefined &&
+      next.basis !== "crop" &&
+      gap !== undefined &&
+      /^(?:|[:(,‘'"“–—-]|[:,] ?['‘"“])$/.test(gap) &&
+      fits(next, one.crop, names)
+    ) {
       // "toms, Krim": the crop heads the variety, and the ones behind it.
       if (gap === "," && counted(words, one)) {
         out.push(one);
@@ -293,13 +386,20 @@ function withCrops(words: readonly Word[], plants: readonly TablePlant[], names:
     if (one.basis === "crop") {
       const colon = /^[:(]$/.test(words[one.end]?.text ?? "");
       head = { crop: one.crop as string, end: one.end };
-      const heads = next !== undefined && colon && plants.slice(index + 1).some((other) => other.basis !== "crop" && fits(other, one.crop, names));
+      const heads =
+        next !== undefined &&
+        colon &&
+        plants.slice(index + 1).some((other) => other.basis !== "crop" && fits(other, one.crop, names));
       if (heads) continue;
       out.push(one);
       continue;
     }
     const lineCrop = head?.crop ?? plants.slice(index + 1).find(({ basis }) => basis === "crop")?.crop;
-    out.push(one.crop === undefined || (one.options?.length ?? 0) > 1 ? ofCrop(one, fits(one, lineCrop, names) ? lineCrop : undefined, names) : one);
+    out.push(
+      one.crop === undefined || (one.options?.length ?? 0) > 1
+        ? ofCrop(one, fits(one, lineCrop, names) ? lineCrop : undefined, names)
+        : one,
+    );
   }
   return out;
 }
@@ -328,6 +428,12 @@ function sameKind(a: string, b: string, names: Names): boolean {
 
 function ofCrop(one: TablePlant, crop: string | undefined, names: Names): TablePlant {
   if (crop === undefined || one.variety !== undefined) return one;
-  const option = one.options?.find((other) => other.crop === crop) ?? one.options?.find((other) => sameKind(other.crop, crop, names));
-  return { ...one, crop: option?.crop ?? (one.basis === "guess" ? crop : (one.crop ?? crop)), title: option?.title ?? one.title };
+  const option =
+    one.options?.find((other) => other.crop === crop) ??
+    one.options?.find((other) => sameKind(other.crop, crop, names));
+  return {
+    ...one,
+    crop: option?.crop ?? (one.basis === "guess" ? crop : (one.crop ?? crop)),
+    title: option?.title ?? one.title,
+  };
 }

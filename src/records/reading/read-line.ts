@@ -44,8 +44,21 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const { names, note } = context;
   const { head } = standing;
   const line = head === undefined || saysWhatWasDone(own.text) ? own : { ...own, text: `${head}: ${own.text}` };
-  const made = (as: LineReading["as"], events: readonly Event[], readings: readonly OfferedReading[], problems: readonly Problem[] = []): LineRead => ({
-    reading: { place: own.place, lastLine: standing.lastLine, text: own.text, as, events: events.map(told), readings, private: note.private },
+  const made = (
+    as: LineReading["as"],
+    events: readonly Event[],
+    readings: readonly OfferedReading[],
+    problems: readonly Problem[] = [],
+  ): LineRead => ({
+    reading: {
+      place: own.place,
+      lastLine: standing.lastLine,
+      text: own.text,
+      as,
+      events: events.map(told),
+      readings,
+      private: note.private,
+    },
     problems,
   });
   // A line read with the words of a heading is told by its own.

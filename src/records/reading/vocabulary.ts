@@ -1,9 +1,9 @@
 /** The one way in to the word tables: what begins at a word of a line. Tables are made ready when first asked for. */
 import { type Word, wordsOf } from "../line-words.ts";
 import { type FoundPhrase, Phrases } from "./phrases.ts";
-import { containerTable, type Container } from "./tables/containers.ts";
+import { type Container, containerTable } from "./tables/containers.ts";
 import { type Cultivar, cultivarTable } from "./tables/cultivars.ts";
-import { gearTable, type GearWord } from "./tables/gear.ts";
+import { type GearWord, gearTable } from "./tables/gear.ts";
 import { type Material, materialTable } from "./tables/materials.ts";
 import { ordinaryWords } from "./tables/ordinary-words.ts";
 import { givenNames, personWords } from "./tables/people.ts";
@@ -50,12 +50,21 @@ export function materialAt(words: readonly Word[], at: number): FoundPhrase<Mate
 }
 
 const ground = new Set(
-  "row rows direct directly drill drills outside outdoors ft feet broadcast ridge ridges furrow hill hills patch plot ground strip block trench bed border".split(" "),
+  "row rows direct directly drill drills outside outdoors ft feet broadcast ridge ridges furrow hill hills patch plot ground strip block trench bed border".split(
+    " ",
+  ),
 );
-const raised = new Set("indoors inside sill windowsill basement greenhouse undercover mat 72s 128s 50s heated bench shelf cups jugs sixpacks".split(" "));
+const raised = new Set(
+  "indoors inside sill windowsill basement greenhouse undercover mat 72s 128s 50s heated bench shelf cups jugs sixpacks".split(
+    " ",
+  ),
+);
 
 /** "in trays", "on the windowsill": to be planted out later; "two rows", "direct": in the ground. */
-export function standAt(words: readonly Word[], at: number): { readonly end: number; readonly nursery: boolean } | undefined {
+export function standAt(
+  words: readonly Word[],
+  at: number,
+): { readonly end: number; readonly nursery: boolean } | undefined {
   const lower = words[at]?.lower ?? "";
   if (raised.has(lower)) return { end: at + 1, nursery: true };
   if (ground.has(lower)) return { end: at + 1, nursery: false };
@@ -64,7 +73,10 @@ export function standAt(words: readonly Word[], at: number): { readonly end: num
 }
 
 /** Cultivars of a name; keys make one of "July" and "Julie", so the words themselves must be the name's, but for a plural. */
-export function cultivarAt(words: readonly Word[], at: number): { readonly end: number; readonly options: readonly Cultivar[] } | undefined {
+export function cultivarAt(
+  words: readonly Word[],
+  at: number,
+): { readonly end: number; readonly options: readonly Cultivar[] } | undefined {
   const meant = (row: readonly Cultivar[], end: number) => row.filter(({ title }) => sameWords(words, at, end, title));
   const found = cultivars().at(words, at, (row, end) => meant(row, end).length > 0);
   return found === undefined ? undefined : { end: found.end, options: meant(found.row, found.end) };
@@ -77,7 +89,13 @@ function sameWords(words: readonly Word[], from: number, end: number, title: str
     named.length === said.length &&
     named.every(({ lower }, index) => {
       const word = said[index]?.lower ?? "";
-      return word === lower || word === `${lower}s` || word === `${lower}es` || lower === `${word}s` || word.replace(/ies$/, "y") === lower;
+      return (
+        word === lower ||
+        word === `${lower}s` ||
+        word === `${lower}es` ||
+        lower === `${word}s` ||
+        word.replace(/ies$/, "y") === lower
+      );
     })
   );
 }
