@@ -16,16 +16,22 @@ export class ShortNames {
   readonly #byWord = new Map<string, Set<string>>();
   readonly #byInitials = new Map<string, Map<string, Shortened>>();
   readonly #ownCrops = new Map<string, string>();
-  readonly #allCrops: readonly (readonly [name: string, id: string])[];
+  /** Names of one word, without their plural, by first letter. */
+  readonly #singles = new Map<string, (readonly [name: string, id: string])[]>();
   /** Names of one word of what is eaten: the only ones that people shorten without having them. */
   readonly #eaten: readonly (readonly [name: string, id: string])[];
   readonly #own = new Set<string>();
   readonly #begun = new Map<string, string | undefined>();
 
   constructor(crops: ReadonlyMap<string, Crop>, varieties: Iterable<Variety>) {
-    this.#allCrops = [...crops.values()].flatMap((crop) =>
-      [crop.name, ...crop.alsoCalled].map((name) => [lowerForm(name), crop.id] as const),
-    );
+    for (const crop of crops.values()) {
+      for (const name of [crop.name, ...crop.alsoCalled]) {
+        const word = singular(lowerForm(name));
+        if (word.includes(" ") || word.includes("-")) continue;
+        const first = word[0] ?? "";
+        this.#singles.set(first, [...(this.#singles.get(first) ?? []), [word, crop.id]]);
+      }
+    }
     this.#eaten = [...crops.values()]
       .filter(({ name, use }) => (use === "vegetable" || use === "fruit") && !name.includes(" "))
       .map(({ name, id }) => [lowerForm(name), id] as const);
@@ -81,9 +87,8 @@ export class ShortNames {
     if (word.length < 6) return undefined;
     let best = word.length >= 8 ? 3 : 2;
     let ids = new Set<string>();
-    for (const [name, id] of this.#allCrops) {
-      const other = singular(name);
-      if (other[0] !== word[0] || other.includes(" ") || Math.abs(other.length - word.length) > 2) continue;
+    for (const [other, id] of this.#singles.get(word[0] ?? "") ?? []) {
+      if (Math.abs(other.length - word.length) > 2) continue;
       const far = distance(word, other);
       if (far < best) {
         best = far;

@@ -66,7 +66,8 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
   const cultivar = cultivarAt(words, at);
   if (cultivar !== undefined && cultivar.end > (crop?.end ?? at)) {
     const [first] = cultivar.options;
-    if (first !== undefined && (!first.weak || mayBeName(words, at, cultivar.end)))
+    const inSmall = cultivar.end === at + 1 && !isCapital(words[at] as Word);
+    if (first !== undefined && (inSmall ? inPlantsPlace(words, at, cultivar.end, names) : !first.weak || mayBeName(words, at, cultivar.end)))
       return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
   }
   if (
@@ -147,6 +148,16 @@ function mayBeName(words: readonly Word[], at: number, end: number): boolean {
     return false;
   const several = end - at > 1 && words.slice(at, end).every((word) => word.kind !== "word" || isCapital(word));
   return several || (isCapital(first) && !opensSentence(words, at)) || beside(words, at, end);
+}
+
+/** Where a plant stands: beside a number or its crop, or right behind what was done to it. */
+function inPlantsPlace(words: readonly Word[], at: number, end: number, names: Names): boolean {
+  const before = words[at - 1];
+  const after = words[end];
+  if (isOrdinary(words[at]?.lower ?? "")) return names.at("crop", words, end) !== undefined;
+  if (before?.kind === "number" || after?.kind === "number" || before === undefined || /^[x×]$/.test(after?.lower ?? "") || names.at("crop", words, end) !== undefined) return true;
+  if (/^[:,(&+|]$/.test(before.text) || /^(?:and|of)$/.test(before.lower)) return /^(?:[,:;.)|]|and|x|in|up|out)$/.test(after?.lower ?? ".");
+  return lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on|thinned|up|flowered)$/.test(kinds[0] ?? ""));
 }
 
 function beside(words: readonly Word[], at: number, end: number): boolean {
