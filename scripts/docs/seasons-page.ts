@@ -150,5 +150,13 @@ both, by the arm's name in the line:
 
 Measures are read from their words: kilograms a head or in all, clean (sound, split, …) roots in every twenty, how many,
 days to flower or to the first picking, height (with a rule, or against a stake in a photo), green cover (of each arm's bed
-in its last photo). The verdict rests on an exact permutation test and says when so few plants cannot settle it.
+in photos of one day).
+
+What counts is what was treated apart: a bed, a row, a pot. However often one row is picked, it stays one row, and one
+against one names no winner. Number the rows where both stand in one bed (\`row 1\`, \`row 2\`, in every line), and let the
+arms take turns: rows of one arm next to one another count as one, and so does a bed that one arm has for itself. Four rows a
+side can begin to show a difference; two treatments in each of six beds can too. The verdict sets heights of one day against
+one another, pickings of the same days, totals of what has ended and days counted from the same thing, counts a row that was
+lost as one that gave nothing, and says when these can't be had. It rests on an exact permutation test, and says how many
+rows a difference of the size seen would take.
 `;

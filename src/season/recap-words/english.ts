@@ -451,7 +451,7 @@ export const english = {
     forecasts:
       "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five.",
     trials:
-      "Trials: exact permutation test of the difference of means, two-sided; the interval of the difference by Welch's method, 95 %.",
+      "Trials: one value for each row, bed or pot treated apart, from days that all arms have; exact permutation test of the difference of their means, two-sided, within beds and seasons where these hold as many of each; the interval of the difference from the same test, 95 %. Rows next to one another count as one, and so does a bed that one arm has for itself. Plots needed: power 0.8 at 0.05, with the spread seen.",
     needs:
       "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:

@@ -476,7 +476,7 @@ export const german: RecapWords = {
     forecasts:
       "Aussichten: die Tage der Sorte, langsamer, solange der Tag kürzer als zehn Stunden ist, mal dem, was die eigenen Pflanzungen dieses Gartens brauchten; wo das Wetter bekannt ist, gemittelt mit demselben in Gradtagen. Der Zeitraum ist so gewählt, dass er in vier von fünf Fällen stimmt.",
     trials:
-      "Versuche: exakter Permutationstest der Differenz der Mittel, zweiseitig; der Bereich der Differenz nach Welch, 95 %.",
+      "Versuche: ein Wert je Reihe, Beet oder Topf, was für sich behandelt wurde, aus Tagen, die alle Gruppen haben; exakter Permutationstest der Differenz ihrer Mittel, zweiseitig, innerhalb von Beet und Jahr, wo dort von jeder gleich viele stehen; der Bereich der Differenz aus demselben Test, 95 %. Reihen nebeneinander gelten als eine, ebenso ein Beet, das eine Gruppe für sich hat. Nötige Zahl: Teststärke 0,8 bei 0,05, mit der gesehenen Streuung.",
     needs:
       "Benötigte Pflanzen: das Ziel durch den eigenen Ertrag beendeter Pflanzungen; Handbuch-Erträge sind die der Kansas State University (MF315) oder, wo diese keine hat, aus der Erinnerung an solche Tabellen; Gläser nach dem USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:
