@@ -136,8 +136,9 @@ const garden = `## Next year, in garden.md
     pins: [tomatoes in Tomato Pots]
     prices: {tomato: 4 a kg, lettuce: 0.50 a head}
 
-Goals become plants by what a plant gave you, with good and poor years; pins hold a crop in a bed of the draft; prices tell
-what the season was worth, on the field pages only.
+Goals become plants by what a plant gave you, the lost ones counted, with good and poor years; for a crop that you never
+weighed they are the range of handbooks. Jars are reckoned for what the table below names and for nothing else. Pins hold a
+crop in a bed of the draft; prices tell what the season was worth, on the field pages only.
 `;
 
 const trials = `## Trials

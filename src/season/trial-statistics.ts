@@ -234,8 +234,8 @@ const [zLevel, zPower] = [1.959964, 0.841621];
 
 /**
  * Plots a side that show a difference four times in five (power 0.8, two-sided 0.05): the normal formula with Guenther's
- * correction for t (Guenther, The American Statistician 35:243-244, 1981; from memory), which is within one of the tables in
- * Cohen, Statistical Power Analysis (1988).
+ * correction for t (Guenther, The American Statistician 35:243-244, 1981; from memory), within one of a published table
+ * (tests/season/published-sizes.ts).
  */
 export function plotsToShow(difference: number, sd: number): number {
   const steps = Math.abs(difference) / sd;

@@ -453,7 +453,7 @@ export const english = {
     trials:
       "Trials: one value for each row, bed or pot treated apart, from days that all arms have; exact permutation test of the difference of their means, two-sided, within beds and seasons where these hold as many of each; the interval of the difference from the same test, 95 %. Rows next to one another count as one, and so does a bed that one arm has for itself. Plots needed: power 0.8 at 0.05, with the spread seen.",
     needs:
-      "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
+      "Plants needed: goal over own yield of finished plantings, the lost ones with them; else the range of handbooks, from Kansas State University's yields of rows (MF315) at the closest and widest spacing and, from memory, such tables by the plant; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:
       "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
     draft: (season: string, exact: boolean) =>

@@ -478,7 +478,7 @@ export const german: RecapWords = {
     trials:
       "Versuche: ein Wert je Reihe, Beet oder Topf, was für sich behandelt wurde, aus Tagen, die alle Gruppen haben; exakter Permutationstest der Differenz ihrer Mittel, zweiseitig, innerhalb von Beet und Jahr, wo dort von jeder gleich viele stehen; der Bereich der Differenz aus demselben Test, 95 %. Reihen nebeneinander gelten als eine, ebenso ein Beet, das eine Gruppe für sich hat. Nötige Zahl: Teststärke 0,8 bei 0,05, mit der gesehenen Streuung.",
     needs:
-      "Benötigte Pflanzen: das Ziel durch den eigenen Ertrag beendeter Pflanzungen; Handbuch-Erträge sind die der Kansas State University (MF315) oder, wo diese keine hat, aus der Erinnerung an solche Tabellen; Gläser nach dem USDA Complete Guide to Home Canning (AIB 539, 2015).",
+      "Benötigte Pflanzen: das Ziel durch den eigenen Ertrag beendeter Pflanzungen, die ausgefallenen mitgezählt; sonst die Spanne der Handbücher, aus Reihenerträgen der Kansas State University (MF315) bei engstem und weitestem Abstand und, aus der Erinnerung, solchen Tabellen je Pflanze; Gläser nach dem USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:
       "Fruchtfolge: dieselbe Familie drei Jahre lang nicht im selben Beet, Korbblütler zwei (West Virginia University Extension, 2025), länger nach einer Krankheit, die im Boden bleibt.",
     draft: (season, exact) =>
