@@ -62,6 +62,9 @@ describe("a German recap", () => {
     expect(plain(words.weather.heat(heat, voice))).toBe(
       "Seit dem 1. Januar kamen 1.181 Gradtage über 4,4 °C zusammen, gegen 1.100 am selben Tag des Vorjahrs: sechs Tage vor dem Vorjahr.",
     );
+    expect(plain(words.weather.heat({ ...heat, daysAhead: 0, days: { inBoth: 179, of: 199 } }, voice))).toBe(
+      "Seit dem 1. Januar kamen an den 179 von 199 Tagen, die beide Jahre haben, 1.181 Gradtage über 4,4 °C zusammen, gegen 1.100 an denselben Tagen des Vorjahrs: gleichauf mit dem Vorjahr.",
+    );
     expect(plain(words.weather.frostLeft(1, "2026-07-19", voice))).toBe(
       "Bis zum üblichen ersten Frost am 19. Juli bleibt ein Tag.",
     );

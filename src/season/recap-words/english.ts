@@ -187,12 +187,13 @@ export const english = {
         ? `${since} no rain has fallen.`
         : `${since} it has rained ${sayRain(millimetres, voice.settings)} on ${sayPlural(wetDays, "day", "days")}.`;
     },
-    heat({ since, heat, base, lastYear, daysAhead }: HeatFacts, voice: Voice): string {
+    heat({ since, heat, base, lastYear, daysAhead, days }: HeatFacts, voice: Voice): string {
       const { settings } = voice;
-      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayDegrees(base, settings)}`;
+      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayDegrees(base, settings)}${days === undefined ? "" : ` in the ${days.inBoth} of ${days.of} days that both years have`}`;
       if (lastYear === undefined) return `${begun}.`;
-      const apart = heatApart(heat, lastYear, daysAhead).replace(/ (?:of )?last year$/, "");
-      return `${begun}, against ${sayHeat(lastYear, settings, false)} by the same day last year: ${apart}.`;
+      const apart = heatApart(heat, lastYear, daysAhead).replace(/ (?:of |with )?last year$/, "");
+      const then = days === undefined ? "by the same day last year" : "in the same days last year";
+      return `${begun}, against ${sayHeat(lastYear, settings, false)} ${then}: ${apart}.`;
     },
     gaps: (days: number) =>
       `${capital(sayPlural(days, "day", "days"))} of this time have no temperatures in the files, so frosts and heat may be told too low.`,

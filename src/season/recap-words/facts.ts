@@ -55,6 +55,8 @@ export interface HeatFacts {
   readonly lastYear?: number | undefined;
   /** Days by which the same heat came earlier; undefined when that is not known. */
   readonly daysAhead?: number | undefined;
+  /** Days that were added up, because both years have them; undefined where these are all. */
+  readonly days?: { readonly inBoth: number; readonly of: number } | undefined;
 }
 
 export interface StationFacts {

@@ -245,9 +245,14 @@ export const german: RecapWords = {
     },
     heat(facts, { settings, day: near }) {
       const { day, temperature } = speechOf(settings);
-      const begun = `Seit dem ${day(facts.since, near)} kamen ${heatIn(facts.heat, settings)} Gradtage über ${temperature(facts.base)} zusammen`;
+      const gaps =
+        facts.days === undefined
+          ? ""
+          : ` an den ${number(facts.days.inBoth)} von ${number(facts.days.of)} Tagen, die beide Jahre haben,`;
+      const begun = `Seit dem ${day(facts.since, near)} kamen${gaps} ${heatIn(facts.heat, settings)} Gradtage über ${temperature(facts.base)} zusammen`;
       if (facts.lastYear === undefined) return `${begun}.`;
-      return `${begun}, gegen ${heatIn(facts.lastYear, settings)} am selben Tag des Vorjahrs: ${heatApart(facts)}.`;
+      const then = facts.days === undefined ? "am selben Tag des Vorjahrs" : "an denselben Tagen des Vorjahrs";
+      return `${begun}, gegen ${heatIn(facts.lastYear, settings)} ${then}: ${heatApart(facts)}.`;
     },
     gaps: (n) =>
       `Für ${many(n, "einen Tag", "Tage")} dieser Zeit stehen keine Temperaturen in den Dateien; Frost und Wärme können zu niedrig erzählt sein.`,
