@@ -77,6 +77,7 @@ describe("a German recap", () => {
       from: "2026-08-12",
       likely: "2026-09-01",
       to: "2026-09-26",
+      expected: { from: "2026-08-12", by: "2026-09-26" },
       days: 95,
       counted: "planting" as const,
       ratio: 1.25,
@@ -87,8 +88,11 @@ describe("a German recap", () => {
       "Kürbisse Uchiki Kuri: Ernte zwischen 12. August und 26. September zu erwarten, am ehesten um den 1. September (laut Sorte 95 Tage ab Pflanzung; Kürbisse brauchten hier etwa ein Viertel länger).",
     );
     expect(
-      words.forecast({ ...forecast, from: "2026-06-01", likely: "2026-06-10", to: "2026-07-01" }, voice),
-    ).toContain("war bis spätestens 1. Juli zu erwarten und ist noch nicht da");
+      words.forecast(
+        { ...forecast, likely: "2026-07-24", to: "2026-08-02", expected: { from: "2026-06-01", by: "2026-07-01" } },
+        voice,
+      ),
+    ).toContain("war bis 1. Juli zu erwarten und ist noch nicht da; was so spät ist, kommt meist bis 2. August");
   });
 
   test("has its own word for every family, disease and pest of the tables, and the same advice", () => {

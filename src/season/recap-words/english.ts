@@ -376,7 +376,7 @@ export const english = {
 
   /** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September: 95 days from planting, and squash took a quarter longer here." */
   forecast(facts: ForecastFacts, voice: Voice): string {
-    const { plants, from, likely, to } = facts;
+    const { plants, from, likely, to, expected } = facts;
     const day = (of: Day) => dayOnly(of, voice);
     const ready = facts.goal === "flower" ? "be in flower" : "be ready";
     const name = `The ${plantName(plants)}`;
@@ -389,9 +389,9 @@ export const english = {
           ? `, which ${sayPlural(facts.learnedFrom, "earlier planting", "earlier plantings")} here kept to`
           : `, and ${plants.crop?.plural ?? "such plants"} here took about ${shareSaid(Math.abs(apart))} ${apart > 0 ? "longer" : "less"}`;
     const basis = `${sayPlural(facts.days, "day", "days")} from ${facts.counted} by the variety's record${own}${facts.byHeat ? ", with this season's warmth reckoned in" : ""}`;
-    if (to < voice.day)
-      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(to)} at the latest and ${single ? "is" : "are"} not: ${basis}.`;
-    if (from <= voice.day)
+    if (expected.by < voice.day)
+      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(expected.by)} and ${single ? "is" : "are"} not; what is as late as that mostly comes by ${day(to)}: ${basis}.`;
+    if (expected.from <= voice.day)
       return `${name} may ${ready} any day up to ${day(to)}${likely > voice.day ? `, most likely about ${day(likely)}` : ""}: ${basis}.`;
     return `${name} should ${ready} between ${day(from)} and ${day(to)}, most likely about ${day(likely)}: ${basis}.`;
   },
@@ -450,7 +450,7 @@ export const english = {
     plant:
       "A plant's yield: all that its planting gave, over the plants set out less those given away, moved or thinned.",
     forecasts:
-      "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five.",
+      "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five, for what has not come by the day of asking; plantings that are overdue teach with those that came.",
     trials:
       "Trials: one value for each row, bed or pot treated apart, from days that all arms have; exact permutation test of the difference of their means, two-sided, within beds and seasons where these hold as many of each; the interval of the difference from the same test, 95 %. Rows next to one another count as one, and so does a bed that one arm has for itself. Plots needed: power 0.8 at 0.05, with the spread seen.",
     needs:

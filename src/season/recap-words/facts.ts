@@ -135,6 +135,8 @@ export interface ForecastFacts {
   readonly from: Day;
   readonly likely: Day;
   readonly to: Day;
+  /** The window before anybody waited in vain. */
+  readonly expected: { readonly from: Day; readonly by: Day };
   readonly days: number;
   readonly counted: "sowing" | "planting";
   /** What this garden's own plantings took, over what the record promises. */

@@ -416,7 +416,7 @@ export const german: RecapWords = {
   forecast(facts, { settings, day: near }) {
     const speech = speechOf(settings);
     const day = (of: Day) => speech.day(of, near);
-    const { from, likely, to } = facts;
+    const { from, likely, to, expected } = facts;
     const name = capital(nameOf(facts.plants, speech));
     const what = facts.goal === "flower" ? "Blüte" : "Ernte";
     const apart = facts.ratio - 1;
@@ -428,10 +428,10 @@ export const german: RecapWords = {
           ? `; ${many(facts.learnedFrom, "eine frühere Pflanzung", "frühere Pflanzungen")} hier ${facts.learnedFrom === 1 ? "hielt" : "hielten"} sich daran`
           : `; ${crop} brauchten hier etwa ${shareOf(Math.abs(apart))} ${apart > 0 ? "länger" : "weniger"}`;
     const basis = `laut Sorte ${days(facts.days)} ab ${facts.counted === "planting" ? "Pflanzung" : "Aussaat"}${own}${facts.byHeat ? "; die Wärme dieses Jahres ist eingerechnet" : ""}`;
-    if (to < near)
-      return `${name}: ${what} war bis spätestens ${day(to)} zu erwarten und ist noch nicht da (${basis}).`;
+    if (expected.by < near)
+      return `${name}: ${what} war bis ${day(expected.by)} zu erwarten und ist noch nicht da; was so spät ist, kommt meist bis ${day(to)} (${basis}).`;
     const probably = `am ehesten um den ${day(likely)}`;
-    if (from <= near)
+    if (expected.from <= near)
       return `${name}: ${what} jederzeit bis ${day(to)} möglich${likely > near ? `, ${probably}` : ""} (${basis}).`;
     return `${name}: ${what} zwischen ${day(from)} und ${day(to)} zu erwarten, ${probably} (${basis}).`;
   },
@@ -479,7 +479,7 @@ export const german: RecapWords = {
     plant:
       "Ertrag einer Pflanze: alles, was ihre Pflanzung gab, geteilt durch die gesetzten Pflanzen ohne verschenkte, umgesetzte und ausgedünnte.",
     forecasts:
-      "Aussichten: die Tage der Sorte, langsamer, solange der Tag kürzer als zehn Stunden ist, mal dem, was die eigenen Pflanzungen dieses Gartens brauchten; wo das Wetter bekannt ist, gemittelt mit demselben in Gradtagen. Der Zeitraum ist so gewählt, dass er in vier von fünf Fällen stimmt.",
+      "Aussichten: die Tage der Sorte, langsamer, solange der Tag kürzer als zehn Stunden ist, mal dem, was die eigenen Pflanzungen dieses Gartens brauchten; wo das Wetter bekannt ist, gemittelt mit demselben in Gradtagen. Der Zeitraum ist so gewählt, dass er in vier von fünf Fällen stimmt, für das, was am Tag der Frage noch nicht da ist; überfällige Pflanzungen lehren mit.",
     trials:
       "Versuche: ein Wert je Reihe, Beet oder Topf, was für sich behandelt wurde, aus Tagen, die alle Gruppen haben; exakter Permutationstest der Differenz ihrer Mittel, zweiseitig, innerhalb von Beet und Jahr, wo dort von jeder gleich viele stehen; der Bereich der Differenz aus demselben Test, 95 %. Reihen nebeneinander gelten als eine, ebenso ein Beet, das eine Gruppe für sich hat. Nötige Zahl: Teststärke 0,8 bei 0,05, mit der gesehenen Streuung.",
     needs:
