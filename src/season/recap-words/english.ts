@@ -258,13 +258,18 @@ export const english = {
         each === undefined
           ? ""
           : `, ${sayWeight(each.grams, settings.units)} from each of ${sayNumber(each.plants)} plants`;
+      const compared = each?.lastYear === undefined && before !== undefined && amount !== undefined;
+      const of = (plants: number | undefined) =>
+        !compared || each !== undefined || facts.set?.before === undefined || plants === undefined
+          ? ""
+          : ` from ${sayPlural(plants, "plant", "plants")}`;
       const then =
         each?.lastYear !== undefined
           ? `, against ${sayWeight(each.lastYear, settings.units)} last year`
-          : before !== undefined && amount !== undefined
-            ? `, against ${sayHarvest(before, settings)}${years[facts.span]}`
+          : compared
+            ? `, against ${sayHarvest(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
             : "";
-      parts.push(`${name} ${gave}${plant}${then}`);
+      parts.push(`${name} ${gave}${of(facts.set?.now)}${plant}${then}`);
     }
     if (facts.allLost) {
       const gone = `${single ? "was" : "were"} all lost${causesSaid(causes)}`;

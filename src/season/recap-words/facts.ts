@@ -75,6 +75,8 @@ export interface StandingFacts {
     | undefined;
   /** Last season's, in the same measures. */
   readonly before?: HarvestSum | undefined;
+  /** Plants they are of, where these differ. */
+  readonly set?: { readonly now?: number | undefined; readonly before?: number | undefined } | undefined;
   readonly span: "same days" | "same day" | "whole year";
   readonly allLost: boolean;
   readonly lost: number;

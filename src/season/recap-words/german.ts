@@ -308,14 +308,19 @@ export const german: RecapWords = {
           : `${amount} in ${pickings(now.times)}`;
       const plant =
         each === undefined ? "" : `, ${speech.weight(each.grams)} je Pflanze bei ${number(each.plants)} Pflanzen`;
+      const compared = each?.lastYear === undefined && before !== undefined && amount !== undefined;
+      const of = (set: number | undefined) =>
+        !compared || each !== undefined || facts.set?.before === undefined || set === undefined
+          ? ""
+          : ` von ${many(set, "einer Pflanze", "Pflanzen")}`;
       const then =
         each?.lastYear !== undefined
           ? `, gegen ${speech.weight(each.lastYear)} im Vorjahr`
-          : before !== undefined && amount !== undefined
-            ? `, gegen ${harvest(before, settings)} ${years[facts.span]}`
+          : compared
+            ? `, gegen ${harvest(before, settings)}${of(facts.set?.before)} ${years[facts.span]}`
             : "";
       parts.push(
-        `${gave === `${number(1)}-mal geerntet, keine Menge notiert` ? "einmal geerntet, keine Menge notiert" : gave}${plant}${then}`,
+        `${gave === `${number(1)}-mal geerntet, keine Menge notiert` ? "einmal geerntet, keine Menge notiert" : gave}${of(facts.set?.now)}${plant}${then}`,
       );
     }
     if (facts.allLost) parts.push(`alles verloren${causeOf(causes)}`);
