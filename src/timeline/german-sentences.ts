@@ -5,6 +5,7 @@
  */
 import { daysBetween } from "../calendar.ts";
 import type { Count, Event, Harvest, PickUnit, Planting } from "../model.ts";
+import { comesAsPlants } from "./crop-habits.ts";
 import { countedOr, meant, placing, some, spotIn, whole } from "./german-parts.ts";
 import { sayGermanWork } from "./german-work.ts";
 import type { Names, PlantIds } from "./names.ts";
@@ -37,13 +38,12 @@ function sayHarvest(
   names: Names,
   event: Event,
   planting: PlantIds & Partial<Planting>,
-  harvest: Harvest,
-  whole: boolean,
+  { harvest, whole, atOnce }: { readonly harvest: Harvest; readonly whole: boolean; readonly atOnce: boolean },
 ) {
   const { speech } = names;
   const { grams, litres, count, unit } = harvest;
   const plants = names.plants(planting);
-  const isFirst = planting.implied === false && planting.picked?.times === 0;
+  const isFirst = !atOnce && planting.implied === false && planting.picked?.times === 0;
   const taken = /\bcut\b/.test(event.verb) ? "geschnitten" : "geerntet";
   const amounts = [
     ...(grams === undefined ? [] : [speech.weight(grams)]),
@@ -82,7 +82,7 @@ export const germanSentences: ChangeSentences = {
       ...placing(names, event),
       raised !== undefined &&
         `aus der Aussaat vom ${names.day(raised.sown, event.day)}${raised.bed === undefined ? "" : ` (${names.bed(raised.bed)})`}`,
-      event.plantsFrom === "bought" && "als Pflanzen gekauft",
+      event.plantsFrom === "bought" && (comesAsPlants(planting.crop) ? "als Pflanzen gekauft" : "gekauft"),
       event.plantsFrom === "given" && "geschenkt",
       event.detail,
     ),
@@ -227,7 +227,7 @@ export const germanSentences: ChangeSentences = {
   owed: (names, what, due) => fullStop(`Dem Publikum seit dem ${names.day(due, due)} versprochen: ${what}`),
   asked: (event) => fullStop(`Gefragt wurde: ${event.what ?? event.detail ?? event.text}`),
 
-  picked: (names, event, planting, { harvest, whole: taken }) => sayHarvest(names, event, planting, harvest, taken),
+  picked: sayHarvest,
   savedSeed(names, event) {
     const { grams, count, detail } = event;
     const plants = names.plants(event);

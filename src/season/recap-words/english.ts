@@ -1,7 +1,7 @@
 /** The sentences of a recap in English. */
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
-import { capital, sayAge, sayList, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
+import { capital, sayAge, sayList, sayNumber, sayPlural, sayWeight, takingVerb } from "../../timeline/index.ts";
 import {
   bedVerb,
   dayOnly,
@@ -252,7 +252,7 @@ export const english = {
     if (now.times > 0) {
       const gave =
         amount === undefined
-          ? `${single ? "was" : "were"} picked ${sayPickings(now.times)}, no amount noted`
+          ? `${single ? "was" : "were"} ${takingVerb(plants.crop)} ${now.times === 1 ? "once" : `${sayNumber(now.times)} times`}, no amount noted`
           : `gave ${amount} ${sayPickings(now.times)}`;
       const plant =
         each === undefined

@@ -19,6 +19,8 @@ export interface Beginning {
   readonly sown?: string | undefined;
   readonly planted?: string | undefined;
   readonly plantsFrom?: "bought" | "given" | undefined;
+  /** They came as plants, and not as sets, cloves or bulbs. */
+  readonly asPlants?: boolean | undefined;
   /** Of a perennial from an earlier year. */
   readonly yearOfLife?: number | undefined;
   /** When it was first noted, where nothing else is known. */
@@ -88,7 +90,7 @@ export const englishSentences = {
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
-    beginning({ count, spot, sown, planted, plantsFrom, yearOfLife, noted }: Beginning): string {
+    beginning({ count, spot, sown, planted, plantsFrom, asPlants, yearOfLife, noted }: Beginning): string {
       const place = spot === undefined ? "" : ` ${inSpot(spot)}`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants = count === undefined ? "" : `${capital(sayCount(count))} ${one ? "plant" : "plants"}${place}`;
@@ -99,10 +101,11 @@ export const englishSentences = {
         planted === undefined ? undefined : `planted ${sown === undefined ? "" : "out "}on ${planted}`,
       ].filter((part) => part !== undefined);
       if (when.length === 0) return told(`first noted on ${noted}`);
-      const from = plantsFrom === undefined ? "" : `${plantsFrom} as plants and `;
+      const from = plantsFrom === undefined ? "" : `${plantsFrom}${asPlants === false ? "" : " as plants"} and `;
       return told(`${from}${when.join(" and ")}${plants === "" ? place : ""}`);
     },
     standing: (stage: Stage, since: string) => STANDING[stage](since),
+    lastPicked: (day: string) => `Last picked on ${day}.`,
     measured: (length: string, day: string) => `Measured ${length} on ${day}.`,
     picked: (amount: string, goesOn: boolean) => `${capital(amount)} picked${goesOn ? " so far" : ""}.`,
     pickedTimes: (n: number) => `Picked ${times(n)}.`,

@@ -71,7 +71,7 @@ export const germanSentences: Sentences = {
   pieces: (n, unit) => many(n, ...UNITS[unit]),
 
   planting: {
-    beginning({ count, spot, sown, planted, plantsFrom, yearOfLife, noted }) {
+    beginning({ count, spot, sown, planted, plantsFrom, asPlants, yearOfLife, noted }) {
       const place = spot === undefined ? "" : ` (${spotIn(spot)})`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants =
@@ -88,10 +88,11 @@ export const germanSentences: Sentences = {
       const from =
         plantsFrom === undefined
           ? ""
-          : `als ${one ? "Pflanze" : "Pflanzen"} ${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
+          : `${asPlants === false ? "" : `als ${one ? "Pflanze" : "Pflanzen"} `}${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
       return told(`${from}${when.join(" und ")}${plants === "" ? place : ""}`);
     },
     standing: (stage, since) => STANDING[stage](since),
+    lastPicked: (day) => `Zuletzt geerntet am ${day}.`,
     measured: (length, day) => `Gemessen am ${day}: ${length}.`,
     picked: (amount, goesOn) => `${goesOn ? "Bisher" : "Insgesamt"} ${amount} geerntet.`,
     pickedTimes: (n) => `${capital(once(n))} geerntet.`,
