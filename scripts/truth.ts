@@ -4,6 +4,7 @@
  */
 import { forecastRows } from "./truth/forecasts.ts";
 import { needRows } from "./truth/needs.ts";
+import { standingRows } from "./truth/standings.ts";
 import { printTable, type RowMaker, type TruthRow } from "./truth/table.ts";
 import { trialRows } from "./truth/trials.ts";
 
@@ -11,6 +12,7 @@ import { trialRows } from "./truth/trials.ts";
 const makers: Readonly<Record<string, RowMaker>> = {
   trials: trialRows,
   needs: needRows,
+  standings: standingRows,
   forecasts: forecastRows,
 };
 

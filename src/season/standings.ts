@@ -3,7 +3,6 @@
  * their own gardens: a variety is held against what it gave here before, else against the handbook, then come losses and
  * troubles.
  */
-import { plantYield } from "../almanac/index.ts";
 import { daysBetween } from "../calendar.ts";
 import type { Day, NurseryLot, Trouble } from "../model.ts";
 import { comparable, type Ground, type HarvestSum, type Sentence, say } from "../tour/index.ts";
@@ -14,6 +13,7 @@ import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn } from "./seasons.ts";
 import { lostAll } from "./setbacks.ts";
+import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
 
 export interface Standing extends Sentence {
   readonly variety: string;
@@ -40,7 +40,7 @@ interface Account {
   readonly now: HarvestSum;
   readonly before?: HarvestSum | undefined;
   /** Plants the pickings are of; undefined when some were not counted. */
-  readonly set: { readonly now?: number | undefined; readonly before?: number | undefined };
+  readonly set: PlantsSet;
   readonly lost: number;
   readonly began?: number | undefined;
   readonly losses: readonly { readonly plants: number; readonly cause?: string | undefined }[];
@@ -169,7 +169,8 @@ function judge(
   part: number,
 ): Standing | undefined {
   const { now, lots, lost, began, troubles } = account;
-  const change = yieldChange(book, account, season) ?? soFarChange(account);
+  const change =
+    yieldChange(book.lotsOf(account.variety), lots, season) ?? soFarChange(account.now, account.before, account.set);
   const handbook = change === undefined ? handbookChange(lots) : undefined;
   const share =
     account.lostAll && lost === 0
@@ -213,47 +214,6 @@ function whyOf(
   if ((change ?? 0) > 0) return "each plant gave more than before";
   if ((handbook ?? 0) > 0) return "each plant gave more than handbooks tell";
   return account.before === undefined ? "it did well in its first year" : "it gave a good part of the weight";
-}
-
-const clip = (value: number) => Math.max(-1, Math.min(1, value));
-
-/** log of what a plant gave now over what it gave in earlier seasons, of finished plantings only. */
-function yieldChange(book: SeasonBook, { lots, variety }: Account, season: Season): number | undefined {
-  const own = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
-  const earlierLots = book
-    .lotsOf(variety)
-    .filter((lot) => lot.season < season.year && lot.planting.ended !== undefined);
-  const then = perPlant(earlierLots);
-  return own?.grams === undefined || then?.grams === undefined || own.grams <= 0 || then.grams <= 0
-    ? undefined
-    : clip(Math.log(own.grams / then.grams));
-}
-
-/**
- * Of plantings that are still picked: log of what each plant gave so far over what it had given by the same day last year. Thirty
- * plants with 9 kg have done worse than one with five.
- */
-function soFarChange({ now, before, set }: Account): number | undefined {
-  if (before === undefined || set.now === undefined || set.before === undefined || !comparable(now, before))
-    return undefined;
-  const [a, b] = [amountOf(now) / set.now, amountOf(before) / set.before];
-  // Pickings that have only begun say less than finished ones.
-  return a > 0 && b > 0 ? clip(Math.log(a / b)) * 0.6 : undefined;
-}
-
-function amountOf({ grams, litres, counted, weighed }: HarvestSum): number {
-  if (grams > 0) return grams;
-  if (litres > 0) return litres;
-  return [...counted.values(), ...weighed.values()].reduce((sum, n) => sum + n, 0);
-}
-
-/** log of what a plant gave over the nearer end of the handbooks' range; 0 within it. */
-function handbookChange(lots: readonly Lot[]): number | undefined {
-  const own = perPlant(lots.filter(({ planting }) => planting.ended !== undefined))?.grams;
-  const usual = plantYield(lots[0]?.crop?.id, "grams")?.value;
-  if (own === undefined || usual === undefined || own <= 0) return undefined;
-  if (own < usual.low) return clip(Math.log(own / usual.low));
-  return own > usual.high ? clip(Math.log(own / usual.high)) : 0;
 }
 
 /** A little for coming early and off for coming late, by what the variety promises. */
