@@ -341,15 +341,20 @@ started: 2026-04-01
       );
     });
 
-    it("that are not over yet decide nothing, nor does a bed that never came to it", async () => {
-      const half = { "notes/2026-07-10.md": both["notes/2026-07-10.md"] };
-      const lines = [
-        "- planted 8 bought Greyhound in Left Bed\n- planted 8 bought Greyhound in Right Bed\n",
-        "",
-      ] as const;
-      const going = await resultOf(two(...lines, half));
-      expect(going.result.measures[0]?.arms.map(({ figures }) => figures.length)).toEqual([1, 0]);
-      expect(going.result.measures[0]?.compared).toBeUndefined();
+    it("that are not over yet decide nothing, nor do rows that never came to it", async () => {
+      const files = rows([4, 4.4, 4.2, 4.6], [3, 3.4, 3.2, 3.6], { measure: "days to the first picking" });
+      const without = Object.fromEntries(
+        Object.entries(files).map(([file, text]) => [file, text.replace(/^- picked .* row 1, .*\n/m, "")]),
+      );
+      const failed = await resultOf(without);
+      expect(failed.result.measures[0]?.verdict.text).toMatch(
+        /Some plantings never came to it, so the days of the others don't tell which was sooner\.$/,
+      );
+      const going = await resultOf({ ...without, "notes/2026-07-20.md": "" });
+      expect(going.result.measures[0]?.verdict.text).toMatch(
+        /Not every planting has come to it yet, so there is nothing to decide\.$/,
+      );
+      expect([failed, going].map(({ result }) => result.measures[0]?.compared)).toEqual([undefined, undefined]);
     });
   });
 });
