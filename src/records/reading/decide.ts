@@ -113,7 +113,8 @@ export function decide(
     return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;
-  if (first !== undefined && first === ways[0] && first.p >= bar && !isHedged(first.candidate, line))
+  // What names nothing of a garden may be anything.
+  if (first !== undefined && first === ways[0] && first.p >= bar && names && !isHedged(first.candidate, line))
     return { as: "facts", facts: first.candidate.facts, offered: [] };
   const offered = ways.filter(({ candidate }) => candidate.facts.length > 0).slice(0, 3);
   if (offered.length === 0) return { as: "story", facts: [], offered: [] };
