@@ -112,6 +112,8 @@ function isClean(event: Event, find: FindContext): boolean {
   );
   const first = stop < 0 ? words.length : stop;
   const mentions = findMentions(words, find);
+  // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
+  if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? ""))) return false;
   for (const mention of mentions) {
     if (mention.type !== "cue" || !/^(?:not|past|may|future|correction)$/.test(mention.is)) continue;
     if (compares.test(words[mention.from - 1]?.lower ?? "")) continue;

@@ -392,8 +392,9 @@ function withCrops(words: readonly Word[], plants: readonly TablePlant[], names:
     const one = plants[index] as TablePlant;
     const next = plants[index + 1];
     const gap = next === undefined ? undefined : between(words, one.end, next.from);
-    if (one.basis !== "crop" && next?.basis === "crop" && gap === "" && fits(one, next.crop, names)) {
-      out.push(ofCrop({ ...one, end: next.end }, next.crop, names));
+    if (one.basis !== "crop" && next?.basis === "crop" && gap !== undefined && /^\d*$/.test(gap) && fits(one, next.crop, names)) {
+      const whole = ofCrop({ ...one, end: next.end }, next.crop, names);
+      out.push(gap === "" || whole.title === undefined ? whole : { ...whole, title: `${whole.title} ${gap}` });
       index += 1;
       continue;
     }
