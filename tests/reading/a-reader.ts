@@ -1,8 +1,9 @@
 /** A small garden and the real reader, for lines read one by one. */
+
+import { type CorpusGarden, namesOfGarden } from "../../scripts/reading/corpus.ts";
 import type { LineReading } from "../../src/model.ts";
 import type { Names } from "../../src/records/names.ts";
 import { readLine } from "../../src/records/reading/read-line.ts";
-import { type CorpusGarden, namesOfGarden } from "../../scripts/reading/corpus.ts";
 
 export const garden: CorpusGarden = {
   units: "metric",
@@ -19,11 +20,21 @@ export const garden: CorpusGarden = {
 
 export const names: Names = namesOfGarden(garden);
 
-export function reading(text: string, { prose = false, with: those = names }: { prose?: boolean; with?: Names } = {}): LineReading {
+export function reading(
+  text: string,
+  { prose = false, with: those = names }: { prose?: boolean; with?: Names } = {},
+): LineReading {
   const mark = those.mark();
   const read = readLine(
     { text, more: [], place: { file: "notes/n.md", line: 1, column: 1 } },
-    { note: { id: "n", day: "2026-06-14", private: false }, beds: ["long-bed"], names: those, units: "metric", southern: false, monthFirst: false },
+    {
+      note: { id: "n", day: "2026-06-14", private: false },
+      beds: ["long-bed"],
+      names: those,
+      units: "metric",
+      southern: false,
+      monthFirst: false,
+    },
     { prose, lastLine: 1 },
   );
   those.backTo(mark);

@@ -5,7 +5,9 @@ import { namesOfGarden } from "../../scripts/reading/corpus.ts";
 import { normal } from "../../scripts/reading/judge.ts";
 import { garden, reading } from "./a-reader.ts";
 
-const cultivars: readonly (readonly [string, string])[] = JSON.parse(readFileSync("tests/corpus/cultivars.json", "utf8"));
+const cultivars: readonly (readonly [string, string])[] = JSON.parse(
+  readFileSync("tests/corpus/cultivars.json", "utf8"),
+);
 const described = namesOfGarden({ ...garden, varieties: cultivars });
 const undescribed = namesOfGarden(garden);
 
@@ -15,16 +17,19 @@ const ways: readonly [string, (name: string, crop: string) => string][] = [
   ["in small letters", (name, crop) => `sowed 12 ${name.toLowerCase()} ${crop} in Long Bed`],
 ];
 
-describe.each([["described", described] as const, ["not described", undescribed] as const])("names that are %s", (_, names) => {
-  it.each(ways)("%s are named right or asked in 97 of 100", (__, line) => {
-    const wrong = cultivars.filter(([name, crop]) => {
-      const { as, events } = reading(line(name, crop), { with: names });
-      if (as !== "facts") return as === "story";
-      const [only, second] = events;
-      // "Sugar Snap pea" may be a crop of that name.
-      const said = normal((only?.variety ?? only?.crop)?.replaceAll("-", " "));
-      return second !== undefined || said === "" || !(said.includes(normal(name)) || normal(name).includes(said));
+describe.each([["described", described] as const, ["not described", undescribed] as const])(
+  "names that are %s",
+  (_, names) => {
+    it.each(ways)("%s are named right or asked in 97 of 100", (__, line) => {
+      const wrong = cultivars.filter(([name, crop]) => {
+        const { as, events } = reading(line(name, crop), { with: names });
+        if (as !== "facts") return as === "story";
+        const [only, second] = events;
+        // "Sugar Snap pea" may be a crop of that name.
+        const said = normal((only?.variety ?? only?.crop)?.replaceAll("-", " "));
+        return second !== undefined || said === "" || !(said.includes(normal(name)) || normal(name).includes(said));
+      });
+      expect(wrong.length / cultivars.length, wrong.map(([name]) => name).join(", ")).toBeLessThanOrEqual(0.03);
     });
-    expect(wrong.length / cultivars.length, wrong.map(([name]) => name).join(", ")).toBeLessThanOrEqual(0.03);
-  });
-});
+  },
+);

@@ -89,7 +89,12 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
       if (is !== "not") return false;
       const opens = from <= clause.from + 1;
       // "not an aphid left" and "no sign of the beans" tell something, "not lost" and "didn't come up" do not.
-      const plain = /^(?:not|didnt|dont|doesnt|wasnt|werent|isnt|arent|havent|hasnt|couldnt|didnae)$/.test(line.words[from]?.lower ?? "") && !/^an?$/.test(line.words[end]?.lower ?? "") && end === from + 1;
+      const plain =
+        /^(?:not|didnt|dont|doesnt|wasnt|werent|isnt|arent|havent|hasnt|couldnt|didnae)$/.test(
+          line.words[from]?.lower ?? "",
+        ) &&
+        !/^an?$/.test(line.words[end]?.lower ?? "") &&
+        end === from + 1;
       if (denied.has(kind)) return plain && (opens || governs(clause.mentions, end));
       return opens || governs(clause.mentions, end);
     });

@@ -28,7 +28,8 @@ export function linesOf({ paragraph, lines, line, column }: StoryPiece): readonl
   // Lines far shorter than a wrapped paragraph's are a note each, and so are those that all begin anew.
   const mean = lines === undefined ? 0 : paragraph.length / lines.length;
   const ends = (at: number) => !goesOn.test(lines?.[at - 1]?.text ?? "");
-  const apart = lines?.every(({ text }, at) => at === 0 || (ends(at) && (mean < 50 || (mean < 90 && begins.test(text))))) === true;
+  const apart =
+    lines?.every(({ text }, at) => at === 0 || (ends(at) && (mean < 50 || (mean < 90 && begins.test(text))))) === true;
   if (apart) return (lines ?? []).filter(({ text }) => text !== "").map((one) => ({ ...one, prose: false }));
   const sentences = sentencesOf(paragraph, wordsOf(paragraph));
   return sentences.map((text) => ({ text, line: lineOf(text, lines) ?? line, column, prose: sentences.length > 1 }));
