@@ -27,7 +27,7 @@ export type {
   VarietyRow,
 } from "./brief.ts";
 export { briefMarkdown, type MarkdownOptions } from "./brief-markdown.ts";
-export { cautionsFor } from "./cautions.ts";
+export { allOf, careOf, cautionsFor, closingCaution, namesPoison, preservingCautions } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";

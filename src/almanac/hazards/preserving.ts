@@ -1,11 +1,21 @@
 /** Jars, drying, fermenting, drinks: what can grow or form in food that is kept. */
 import type { WorkHazard } from "./work-hazard.ts";
 
+const number = String.raw`(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)`;
+const many = `(?:${number}[- ]){1,2}`;
+const jars = "(?:quarts?|pints?|jars?|half[- ]pints?|kilners?)";
+/** Food in jars in any words: "put up twelve quarts", "six jars of", "bottled". */
+const kept = `(?:canned|canning|jarred|bottled|bottling|preserv(?:ed|ing)|put up ${many}${jars}|${jars} of)`;
+const lowAcid =
+  "(?:beans?|corn|sweetcorn|peas|beets?|beetroot|carrots?|pumpkins?|squash|potatoes|asparagus|okra|soup|stock|meat|mushrooms?|vegetables?)";
+const line = (words: string): RegExp => new RegExp(words, "i");
+
 export const preserving: readonly WorkHazard[] = [
   {
     what: "Low-acid vegetables in jars",
-    words:
-      /\b(?:canned|canning|jarred|water[- ]?bath\w*|bottling|preserv(?:ed|ing))\b|\bput up (?:(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)[- ]){1,2}(?:quarts?|pints?|jars?|half[- ]pints?|kilners?)\b|\bbottled (?:\d+|(?:(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)[- ]){1,2}(?:quarts?|pints?|jars?|half[- ]pints?|kilners?))|\b(?:processed|bottled) (?:\w+ )?(?:beans?|corn|sweetcorn|peas|beets?|beetroot|carrots?|pumpkins?|squash|potatoes|asparagus|okra|soup|stock|meat|mushrooms?|vegetables?)\b|\b(?:quarts?|pints?|jars?|half[- ]pints?|kilners?) of (?:\w+ )?(?:beans?|corn|sweetcorn|peas|beets?|beetroot|carrots?|pumpkins?|squash|potatoes|asparagus|okra|soup|stock|meat|mushrooms?|vegetables?)\b/i,
+    words: line(
+      String.raw`\b(?:canned|canning|jarred|water[- ]?bath\w*|bottling|preserv(?:ed|ing))\b|\bput up ${many}${jars}\b|\bbottled (?:\d+|${many}${jars})|\b(?:processed|bottled) (?:\w+ )?${lowAcid}\b|\b${jars} of (?:\w+ )?${lowAcid}\b`,
+    ),
     caution:
       "Beans, peas, corn, roots, squash, meat and soup in jars need a pressure canner and a tested recipe: boiling water doesn't kill botulism.",
     facts:
@@ -15,8 +25,7 @@ export const preserving: readonly WorkHazard[] = [
   },
   {
     what: "Tomatoes, figs and other borderline fruit",
-    words:
-      /\b(?:canned|canning|jarred|bottled|bottling|preserv(?:ed|ing)|put up (?:(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)[- ]){1,2}(?:quarts?|pints?|jars?|half[- ]pints?|kilners?)|(?:quarts?|pints?|jars?|half[- ]pints?|kilners?) of)\b.{0,40}\b(?:tomato\w*|figs?|melons?)\b|\b(?:passata|salsa|ketchup)\b/i,
+    words: line(String.raw`\b${kept}\b.{0,40}\b(?:tomato\w*|figs?|melons?)\b|\b(?:passata|salsa|ketchup)\b`),
     caution:
       "Tomatoes need bottled lemon juice or citric acid in each jar, pressure canner or not; salsa and sauce follow a tested recipe to the letter.",
     facts: "figs and Asian pears need acid too, melons and bananas count as low acid",
@@ -25,8 +34,7 @@ export const preserving: readonly WorkHazard[] = [
   },
   {
     what: "White-fleshed peaches and nectarines",
-    words:
-      /\b(?:canned|canning|jarred|bottled|bottling|preserv(?:ed|ing)|put up (?:(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)[- ]){1,2}(?:quarts?|pints?|jars?|half[- ]pints?|kilners?)|(?:quarts?|pints?|jars?|half[- ]pints?|kilners?) of)\b.{0,40}\b(?:peach(?:es)?|nectarines?)\b/i,
+    words: line(String.raw`\b${kept}\b.{0,40}\b(?:peach(?:es)?|nectarines?)\b`),
     caution: "White-fleshed peaches and nectarines aren't sour enough for boiling water: freeze them.",
     defer: "Ask your extension office or food agency.",
     facts: "yellow ones are the tested fruit",
@@ -102,8 +110,7 @@ export const preserving: readonly WorkHazard[] = [
   },
   {
     what: "Pumpkin, squash or courgette in jars",
-    words:
-      /\b(?:canned|canning|jarred|bottled|bottling|preserv(?:ed|ing)|put up (?:(?:\d+|a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|several|some|more)[- ]){1,2}(?:quarts?|pints?|jars?|half[- ]pints?|kilners?)|(?:quarts?|pints?|jars?|half[- ]pints?|kilners?) of)\b.{0,30}\b(?:pumpkins?|squash|courgettes?|zucchinis?)\b|\bpumpkin butter\b/i,
+    words: line(String.raw`\b${kept}\b.{0,30}\b(?:pumpkins?|squash|courgettes?|zucchinis?)\b|\bpumpkin butter\b`),
     caution: "Pumpkin purée and courgettes have no safe canning time: freeze them.",
     defer: "Ask your extension office or food agency.",
     facts: "pumpkin in cubes only, by pressure",

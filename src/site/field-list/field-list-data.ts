@@ -47,6 +47,8 @@ export interface FieldList {
   /** Words a minute. */
   readonly rate: number;
   readonly stops: readonly FieldStop[];
+  /** Whom to call when a plant on the walk hurt somebody. */
+  readonly care?: string | undefined;
 }
 
 /** `pictures` by photo path; a photo without one is not shown. */
@@ -78,7 +80,7 @@ export function fieldListData(
         about: `${howMany}, ${from}`,
       })),
       disclosures: stop.disclosures.map(({ text }) => text),
-      cautions: stop.cautions.map(({ text }) => text),
+      cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     }),
   );
   return {
@@ -90,6 +92,7 @@ export function fieldListData(
     dayText: brief.dateText,
     rate: settings.narrationRate,
     stops,
+    care: brief.closingCaution,
   };
 }
 
