@@ -66,3 +66,4 @@ export { type Ground, say, secondsToSay, together } from "./sentence.ts";
 export type { Shot } from "./shots.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
 export { disclosureLines, fromWords } from "./source-words.ts";
+export { tourProblems } from "./tour-problems.ts";
