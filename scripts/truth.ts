@@ -3,6 +3,7 @@
  * known. `-- light` prints the rows of one subject. Ends with 1 when a goal is not met.
  */
 import { captionRows } from "./truth/captions.ts";
+import { cropRows } from "./truth/crops.ts";
 import { heatRows } from "./truth/heat.ts";
 import { heightRows } from "./truth/heights.ts";
 import { lightRows } from "./truth/light.ts";
@@ -15,6 +16,7 @@ const makers: Readonly<Record<string, RowMaker>> = {
   heights: heightRows,
   heat: heatRows,
   walks: routeRows,
+  crops: cropRows,
   captions: captionRows,
 };
 
