@@ -4,6 +4,7 @@
  */
 import { captionRows } from "./truth/captions.ts";
 import { cropRows } from "./truth/crops.ts";
+import { hazardRows } from "./truth/hazards.ts";
 import { heatRows } from "./truth/heat.ts";
 import { heightRows } from "./truth/heights.ts";
 import { lightRows } from "./truth/light.ts";
@@ -17,6 +18,7 @@ const makers: Readonly<Record<string, RowMaker>> = {
   heat: heatRows,
   walks: routeRows,
   crops: cropRows,
+  hazards: hazardRows,
   captions: captionRows,
 };
 

@@ -47,8 +47,9 @@ function nameProblems({ varieties, crops, settings }: Garden): readonly Problem[
     const shared = sharedNameOf({ crop, title: variety.title, botanical: variety.botanical });
     return shared === undefined ? [] : [asked(shared, variety.title, variety.place, botanicalFix)];
   });
-  const wished = (settings.goals ?? []).flatMap(({ what, text }) =>
-    /^sweet[ -]?peas?$/i.test(what.trim())
+  // By stems they are flowers; by weight and in jars somebody means to eat them.
+  const wished = (settings.goals ?? []).flatMap(({ what, text, pieces }) =>
+    pieces === undefined && /^sweet[ -]?peas?$/i.test(what.trim())
       ? [asked(sweetPeas, text, gardenFile, "Name the pea: 6 quarts of garden peas, or of sugar snaps.")]
       : [],
   );

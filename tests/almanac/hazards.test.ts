@@ -1,5 +1,6 @@
 /** The hazard table: every row whole, and every name to its own row; false friends of names get none. */
 import { describe, expect, test } from "vitest";
+import { hazardRows } from "../../scripts/truth/hazards.ts";
 import {
   type NamedPlant,
   plantHazards,
@@ -186,6 +187,10 @@ describe("a name goes to its own row", () => {
     expect(rowOf("Winter aconite")?.grade).toBe("short illness");
     expect(rowOf("Monkshood")?.grade).toBe("can kill");
   });
+});
+
+test("no name that only sounds like a row takes it, and no row's own name misses it", () => {
+  expect(hazardRows().filter(({ met }) => met === false)).toEqual([]);
 });
 
 test("two plants of one name are asked about and take no row", () => {

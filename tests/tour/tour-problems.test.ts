@@ -48,6 +48,8 @@ describe("names of two plants", () => {
   test("sweet peas that may be peas to eat", async () => {
     const wish = { "garden.md": gardenFile.replace("---\n", "---\ngoals: [4 quarts of sweet peas]\n") };
     expect((await told(wish)).map(([, file]) => file)).toEqual(["garden.md"]);
+    const vases = { "garden.md": gardenFile.replace("---\n", "---\ngoals: [300 stems of sweet peas]\n") };
+    expect(await told(vases)).toEqual([]);
     expect((await told(variety("title: Sweet peas\ncrop: sugar snap"))).map(([rule]) => rule)).toEqual([
       "variety/two-plants",
     ]);
