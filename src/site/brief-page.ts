@@ -236,8 +236,8 @@ function care({ stops, closingCaution }: Brief): string {
   const further = stops.flatMap(({ number, furtherCautions }) =>
     furtherCautions.map((line) => `<li>${sentence(line)} <span class="why">(stop ${number})</span></li>`),
   );
-  const list = further.length === 0 ? "" : `<ul class="lines">${further.join("")}</ul>`;
-  return `<section><h2>Care</h2>${list}<p>${text(closingCaution)}</p></section>`;
+  if (further.length === 0) return `<div class="notes"><p><b>Care:</b> ${text(closingCaution)}</p></div>`;
+  return `<section><h2>Care</h2><ul class="lines">${further.join("")}</ul><p>${text(closingCaution)}</p></section>`;
 }
 
 function sentence(line: Sentence): string {
