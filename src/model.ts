@@ -86,6 +86,12 @@ export interface GardenSettings {
   readonly prices?: readonly Price[] | undefined;
   /** Path below which the public site is served, for example "/garden/". */
   readonly base: string;
+  /** True when garden.md keeps the whole garden private, or cannot be read. */
+  readonly private?: boolean | undefined;
+  /** True when garden.md stands beside an error: its own words are kept back. */
+  readonly inDoubt?: boolean | undefined;
+  /** True when nothing goes out but what a file describes as public. */
+  readonly onlyDescribed?: boolean | undefined;
   /** Address of the public site without path, for example "https://example.org". */
   readonly address?: string | undefined;
   readonly body: string;
@@ -555,6 +561,8 @@ export interface Records {
 /** Words and corrections beside a photo: `gate.jpg` has `gate.md`. */
 export interface PhotoSidecar {
   readonly photo: string;
+  /** Undefined when no file of its own speaks of the photo and it is in doubt all the same. */
+  readonly place?: Place | undefined;
   readonly day?: Day | undefined;
   readonly bed?: string | undefined;
   readonly viewpoint?: string | undefined;

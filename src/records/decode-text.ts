@@ -14,7 +14,8 @@ export interface DecodedText {
 }
 
 export function decodeText(bytes: Uint8Array): DecodedText {
-  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: [] };
+  // A crash leaves zero bytes where words were; what is left is read, and nobody knows what is lost.
+  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: bytes.includes(0) ? [holed] : [] };
   const byteOrder =
     bytes[0] === 0xff && bytes[1] === 0xfe
       ? "utf-16le"
@@ -44,6 +45,14 @@ export function decodeText(bytes: Uint8Array): DecodedText {
   const { line, column } = firstBadByte(bytes);
   return { text: new TextDecoder("windows-1252").decode(bytes), problems: [notUtf8(line, column, "Windows-1252")] };
 }
+
+const holed: FileProblem = {
+  rule: "text/not-text",
+  line: 1,
+  column: 1,
+  what: "This file holds bytes that are no text, so part of what it said may be lost.",
+  fix: "Bring it back from a copy, or save it again as plain text.",
+};
 
 function notUtf8(line: number, column: number, readAs: string): FileProblem {
   return {

@@ -12,7 +12,7 @@ export type { NoteReadings } from "./note-readings.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { printEvent } from "./print-event.ts";
-export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
+export { isDoubt, problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { recordFolders } from "./record-places.ts";

@@ -6,6 +6,11 @@ import type { Place, Problem, Severity } from "../model.ts";
 
 interface Rule {
   readonly severity: Severity;
+  /**
+   * Whether what it is said of counts as private until it is mended, because a wish to keep it back may stand where nobody
+   * reads it. Errors do unless the rule says otherwise.
+   */
+  readonly doubt?: boolean;
   /** One sentence for the page of messages: what the rule says about the records. */
   readonly meaning: string;
 }
@@ -19,9 +24,10 @@ export const problemRules = {
   },
   "folder/link-outside": {
     severity: "warning",
+    doubt: true,
     meaning: "A link leads out of the records folder and is not followed.",
   },
-  "folder/link-broken": { severity: "warning", meaning: "A link leads to nothing." },
+  "folder/link-broken": { severity: "warning", doubt: true, meaning: "A link leads to nothing." },
   "folder/unreadable": { severity: "error", meaning: "The system does not let a file or folder be read." },
   "folder/folder-not-file": { severity: "error", meaning: "A folder stands where a file is expected." },
   "folder/file-not-folder": { severity: "error", meaning: "A file stands where a folder is expected." },
@@ -30,15 +36,21 @@ export const problemRules = {
     severity: "hint",
     meaning: "A file name is not in small letters and hyphens, so its id differs from it.",
   },
-  "folder/not-read": { severity: "warning", meaning: "A file lies where a record would be and is not read as one." },
+  "folder/not-read": {
+    severity: "warning",
+    doubt: true,
+    meaning: "A file lies where a record would be and is not read as one.",
+  },
   "folder/misspelt": {
     severity: "warning",
+    doubt: true,
     meaning: "A file or folder is not read, and its name is close to one that is.",
   },
   "folder/not-a-photo": { severity: "hint", meaning: "Files among the photos are of a kind that is not read." },
 
   "text/not-utf8": { severity: "error", meaning: "A file is not written in UTF-8." },
   "text/not-text": { severity: "error", meaning: "A file that should be text holds something else." },
+  "text/empty": { severity: "error", meaning: "A record is an empty file, so nobody can tell what it should say." },
   "text/very-long": { severity: "warning", meaning: "A note is so long that it slows every run." },
 
   "front-matter/unclosed": { severity: "error", meaning: "The front matter has no closing line of three hyphens." },
@@ -49,6 +61,10 @@ export const problemRules = {
     meaning: "A key stands twice in one front matter; the first counts.",
   },
   "front-matter/expands": { severity: "error", meaning: "The front matter repeats itself by anchors without end." },
+  "front-matter/not-first": {
+    severity: "error",
+    meaning: "The front matter does not begin at the very first line with three plain hyphens, so it is not read.",
+  },
   "front-matter/language": { severity: "error", meaning: "The front matter is opened as something other than YAML." },
 
   "record/unknown-key": { severity: "error", meaning: "A key is none that this kind of record has." },
@@ -64,7 +80,7 @@ export const problemRules = {
   "link/unknown-bed": { severity: "warning", meaning: "A record names a bed that no file describes." },
   "link/unknown-variety": { severity: "warning", meaning: "A record names a variety that no file describes." },
   "link/unknown-crop": { severity: "warning", meaning: "A variety names a crop that looks like a misspelt one." },
-  "link/unknown-site": { severity: "warning", meaning: "A bed names a site that no file describes." },
+  "link/unknown-site": { severity: "warning", doubt: true, meaning: "A bed names a site that no file describes." },
   "link/unknown-episode": { severity: "warning", meaning: "A record names an episode that no file describes." },
   "link/unknown-photo": { severity: "warning", meaning: "A note or sidecar names a photo that is not there." },
 
@@ -108,9 +124,14 @@ export const problemRules = {
   "note/day-after-note": { severity: "warning", meaning: "A line tells of a day after the day of its note." },
   "note/not-parsed": { severity: "warning", meaning: "Part of a note could not be taken apart and was kept as story." },
 
-  "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
+  "field-list/not-whole": {
+    severity: "error",
+    doubt: false,
+    meaning: "The export of a field list is cut short or no valid JSON.",
+  },
   "field-list/not-one": {
     severity: "error",
+    doubt: false,
     meaning: "A file named as the export of a field list is none, or one of a version that is not read.",
   },
   "field-list/another-tour": {
@@ -228,7 +249,7 @@ export const problemRules = {
   "weather/station-moved": { severity: "hint", meaning: "A weather station of a file moved to another place." },
   "weather/gap": { severity: "hint", meaning: "The weather files leave out a stretch of days." },
 
-  "captions/none": { severity: "error", meaning: "A caption file holds no caption." },
+  "captions/none": { severity: "error", doubt: false, meaning: "A caption file holds no caption." },
   "captions/encoding": { severity: "hint", meaning: "A caption file is not written in UTF-8." },
   "captions/no-header": { severity: "warning", meaning: "A WebVTT file does not begin with WEBVTT." },
   "captions/time": { severity: "warning", meaning: "A caption's time breaks the rules of its format." },
@@ -241,6 +262,16 @@ export const problemRules = {
     severity: "warning",
     meaning: "Captions speak of hardly anything that the episode's beds hold.",
   },
+  "privacy/mark-unclear": {
+    severity: "error",
+    meaning: "Something that looks like a wish to keep a record private stands where it is not read.",
+  },
+  "privacy/like-private": {
+    severity: "error",
+    meaning:
+      "A name that no file describes is spelled nearly like a private one, or may be that of a file that is not read.",
+  },
+  "privacy/photo": { severity: "error", meaning: "A file that may keep a photo private could not be read or matched." },
   "privacy/named": {
     severity: "hint",
     meaning: "Public words name a private record, so viewers are not shown them.",
@@ -253,6 +284,13 @@ export type RuleName = keyof typeof problemRules;
 export function problem(rule: RuleName, place: Place, what: string, fix: string): Problem {
   const { file, line, column } = place;
   return { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
+}
+
+/** Whether the record a problem stands in is private until it is mended. */
+export function isDoubt({ rule, file }: Problem): boolean {
+  const { severity, doubt }: Rule = problemRules[rule as RuleName];
+  // Nothing in a table of weather is anybody's wish.
+  return !file.startsWith("weather/") && (doubt ?? severity === "error");
 }
 
 /** Order in which problems are shown: by file, line, column, rule. Files compare by code unit, the same everywhere. */

@@ -29,6 +29,8 @@ export interface ReadNote {
   readonly events: readonly Event[];
   readonly problems: readonly Problem[];
   readonly readings: readonly LineReading[];
+  /** Photos it links, with a day or without. */
+  readonly linked: readonly string[];
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
@@ -36,7 +38,8 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
-  if (day === undefined) return { note: undefined, events: [], problems, readings: [] };
+  const linked = linkedPhotos(parsed, context.photos, problems);
+  if (day === undefined) return { note: undefined, events: [], problems, readings: [], linked };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
   const bodyContext = { note: said, beds, names, settings };
@@ -49,10 +52,10 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     title: checked.front?.title,
     beds: [...new Set([...beds, ...body.bedsOfHeadings])],
     story: body.story,
-    photos: linkedPhotos(parsed, context.photos, problems),
+    photos: linked,
     place: { file: parsed.file, line: 1, column: 1 },
   };
-  return { note, events: body.events, problems, readings: body.readings };
+  return { note, events: body.events, problems, readings: body.readings, linked };
 }
 
 /** Ids of the beds in the front matter. A name no file knows and none is close to is taken as a bed of that name. */
