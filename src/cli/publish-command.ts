@@ -1,6 +1,7 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
-import { problemText } from "../records/index.ts";
+import type { Garden } from "../model.ts";
+import { isDoubt, problemText } from "../records/index.ts";
 import { buildSites, type FieldList, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
@@ -19,6 +20,8 @@ export interface PublishOptions {
   readonly serve?: boolean | undefined;
   /** With `serve`: an address of this machine by which other devices are let in to the field pages. */
   readonly address?: string | undefined;
+  /** Publish what is sure, and keep back what is in doubt. */
+  readonly holdBack?: boolean | undefined;
 }
 
 export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
@@ -31,6 +34,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
   const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), loaded.recordsDir);
   try {
     await refusePlace(outDir);
+    if (options.holdBack !== true) stopInDoubt(loaded.garden, effects);
     const { garden, materials, photoWork } = await siteMaterials(loaded, options);
     const fieldLists: FieldList[] = [];
     for (const brief of materials.briefs) fieldLists.push(await brief.fieldList());
@@ -59,4 +63,16 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       EXIT.couldNot,
     );
   }
+}
+
+/** What may have been meant as private is kept back in any case; whether the rest may go out without it is for the person to say. */
+function stopInDoubt({ problems }: Garden, effects: Effects): void {
+  const doubts = problems.filter(isDoubt);
+  if (doubts.length === 0) return;
+  for (const doubt of doubts) effects.err(problemText(doubt));
+  const [what, it] = doubts.length === 1 ? ["one thing", "it"] : [`${doubts.length} things`, "them"];
+  throw new CommandError(
+    `Nothing was published, because ${what} in your records may have been meant as private and cannot be read for sure (see above). Mend ${it}, or publish the rest without ${it}: plotreel publish --hold-back. The last good site is still in place.`,
+    EXIT.problemsFound,
+  );
 }

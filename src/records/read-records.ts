@@ -34,7 +34,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const places = placeRecords(list, folder.problems);
   const problems: Problem[] = [...(folder.problems ?? []), ...places.problems];
   const files = await readFiles(folder, places, options, problems);
-  const unread = [...places.unread, ...notesNotRead(places, files)];
+  const unread = [...places.unread, ...withoutText(places, files)];
   const reading: Reading = { files, problems, unread };
   if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
 
@@ -98,8 +98,14 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   return doubtIsPrivate({ records, files, unread, linkedWithoutDay: said.linkedWithoutDay });
 }
 
-function notesNotRead({ notes }: RecordPlaces, files: ReadonlyMap<string, ParsedFile>): readonly UnreadFile[] {
-  return notes.flatMap(({ file, id }) => (files.has(file) ? [] : [{ folder: "notes", file, id } as const]));
+/** Files in their places that gave no text: what stands in them may be anything, and so may their titles. */
+function withoutText(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>): readonly UnreadFile[] {
+  return (["sites", "beds", "varieties", "gear", "notes"] as const).flatMap((folder) =>
+    places[folder].flatMap(({ file, id }) => {
+      const isEmpty = folder !== "notes" && files.get(file)?.text.trim() === "";
+      return files.has(file) && !isEmpty ? [] : [{ folder, file, id }];
+    }),
+  );
 }
 
 /** A slip in a season or a weight says nothing of the garden; one in a key, or in the mark itself, may mean all of it. */
