@@ -45,6 +45,8 @@ export interface RecordFile {
   readonly place?: Place | undefined;
   /** False when a note names it but no file describes it. */
   readonly described: boolean;
+  /** True when its file says "private: false" and nothing in it is in doubt. */
+  readonly openly?: boolean | undefined;
 }
 
 export interface Position {
@@ -352,6 +354,8 @@ export interface Note {
   readonly story: readonly { readonly text: string; readonly place: Place }[];
   /** Photos the note links, relative to the records folder. */
   readonly photos: readonly string[];
+  /** How the note describes photos it shows, where it does: private as the photo is. */
+  readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
   readonly place: Place;
 }
 
@@ -571,6 +575,8 @@ export interface PhotoSidecar {
   readonly credit?: string | undefined;
   readonly turn?: QuarterTurn | undefined;
   readonly private: boolean;
+  /** True when its file says "private: false". */
+  readonly openly?: boolean | undefined;
   /** Tops of plants that stand beside the viewpoint's stake, by variety id, as fractions of this photo's width and height. */
   readonly plantTops?: readonly { readonly variety: string; readonly top: readonly [number, number] }[] | undefined;
 }

@@ -14,8 +14,7 @@ export interface DecodedText {
 }
 
 export function decodeText(bytes: Uint8Array): DecodedText {
-  // A crash leaves zero bytes where words were; what is left is read, and nobody knows what is lost.
-  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: bytes.includes(0) ? [holed] : [] };
+  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: isHoled(bytes) ? [holed] : [] };
   const byteOrder =
     bytes[0] === 0xff && bytes[1] === 0xfe
       ? "utf-16le"
@@ -44,6 +43,11 @@ export function decodeText(bytes: Uint8Array): DecodedText {
   }
   const { line, column } = firstBadByte(bytes);
   return { text: new TextDecoder("windows-1252").decode(bytes), problems: [notUtf8(line, column, "Windows-1252")] };
+}
+
+/** A crash leaves runs of zero bytes where words were; what is left is read, and nobody knows what is lost. */
+function isHoled(bytes: Uint8Array): boolean {
+  return bytes[0] === 0 || (bytes.includes(0) && Buffer.from(bytes).includes(Buffer.alloc(4)));
 }
 
 const holed: FileProblem = {

@@ -3,10 +3,11 @@
  * private, is private until it can. Works on records of which every problem is known.
  */
 import type { Bed, Event, Note, PhotoSidecar, Place, Problem, RecordFile, Records, Site, Variety } from "../model.ts";
+import { isDoubt } from "./doubts.ts";
 import { lowerForm } from "./line-words.ts";
 import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
-import { isDoubt, problem, sortProblems } from "./problem-rules.ts";
+import { problem, sortProblems } from "./problem-rules.ts";
 import type { UnreadFile } from "./unread-files.ts";
 import type { YamlValue } from "./yaml-values.ts";
 
@@ -36,6 +37,13 @@ export function doubtIsPrivate({ records, files, unread, linkedWithoutDay }: Rea
   const plants = privateAndOpen([...varieties.values()].filter(isDescribed));
   const problems: Problem[] = [];
 
+  const titled = [sites, beds, varieties, gear, records.trials, records.episodes].flatMap((kind): RecordFile[] => [
+    ...kind.values(),
+  ]);
+  for (const { record, holds } of namedInTitles(titled, records)) {
+    inDoubt.add(record.place?.file ?? "");
+    if (record.place) problems.push(namedInTitle(record.place, record.title, holds));
+  }
   for (const [file, parsed] of files) {
     for (const { name, kind, path } of namesIn(parsed.data)) {
       const near = nearPrivate(name, kind === "variety" ? plants : grounds);
@@ -59,13 +67,15 @@ export function doubtIsPrivate({ records, files, unread, linkedWithoutDay }: Rea
       }),
     );
 
+  const openBeds = taken(beds, "beds", grounds);
+  const openVarieties = taken(varieties, "varieties", plants);
   return {
     ...records,
     settings: { ...records.settings, ...(inDoubt.has(settingsFile(files)) && { inDoubt: true }) },
     sites: described(sites),
-    beds: taken(beds, "beds", grounds),
-    varieties: taken(varieties, "varieties", plants),
-    gear,
+    beds: openBeds,
+    varieties: openVarieties,
+    gear: described(gear),
     trials: described(records.trials),
     episodes: described(records.episodes),
     notes,
@@ -131,6 +141,37 @@ function likePrivate(place: Place, name: string, near: string): Problem {
     place,
     `"${name}" is spelled nearly like "${near}", which is private, so it is kept private too.`,
     didYouMean(name, [near]) ?? `Write "${near}" if that is meant, or describe "${name}" in a file of its own.`,
+  );
+}
+
+/** Records whose title holds that of a private one, unless their own file says that they are public all the same. */
+function namedInTitles(
+  titled: readonly RecordFile[],
+  { crops }: Records,
+): readonly { readonly record: RecordFile; readonly holds: string }[] {
+  const known = new Set([...crops.values()].flatMap(({ name, plural }) => [name, plural].map(phraseOf)));
+  for (const record of titled) if (!record.private) known.add(phraseOf(record.title));
+  const secret = titled.filter((record) => record.private && !known.has(phraseOf(record.title)));
+  return titled.flatMap((record) => {
+    if (record.private || record.openly === true || !record.described) return [];
+    const holds = secret.find(({ title }) => phraseOf(record.title).includes(phraseOf(title)));
+    return holds === undefined ? [] : [{ record, holds: holds.title }];
+  });
+}
+
+/** Words between blanks, so that one phrase holds another only by whole words. */
+function phraseOf(name: string): string {
+  return ` ${lowerForm(name)
+    .replace(/[^\p{L}\p{N}]+/gu, " ")
+    .trim()} `;
+}
+
+function namedInTitle(place: Place, title: string, holds: string): Problem {
+  return problem(
+    "privacy/named-in-title",
+    place,
+    `"${title}" holds the name of "${holds}", which is private, so this record is kept private too.`,
+    'Call it something else, or write "private: false" in its front matter if viewers may know of both.',
   );
 }
 

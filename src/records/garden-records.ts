@@ -106,6 +106,7 @@ export function readKind<Schema extends z.ZodObject, Made>(
       body: bodyOf(parsed),
       place: { file: place.file, line: 1, column: 1 },
       described: true,
+      ...(isOpenly(checked.front) && { openly: true }),
     };
     made.set(place.id, make(file, checked.front, parsed));
   }
@@ -115,6 +116,10 @@ export function readKind<Schema extends z.ZodObject, Made>(
     made.set(id, unreadable({ id, title: titleOfId(id), private: true, body: "", place, described: true }));
   }
   return made;
+}
+
+function isOpenly(front: unknown): boolean {
+  return (front as { readonly private?: boolean }).private === false;
 }
 
 /** Markdown below the front matter, without the empty lines around it and with plain line ends. */

@@ -2,6 +2,7 @@
 // Gives: the records, checked and linked, with every problem found; the tables of verbs, units, crops and rules.
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { crops, pieceOf } from "./crops.ts";
+export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
@@ -12,10 +13,11 @@ export type { NoteReadings } from "./note-readings.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { printEvent } from "./print-event.ts";
-export { isDoubt, problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
+export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
+export { withoutRemarks } from "./remarks.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

@@ -131,7 +131,8 @@ function readSidecar(
     return id === undefined ? [] : [{ variety: id, top }];
   });
   const links = { bed, varieties, plantTops, private: checked.private, body: bodyOf(parsed) };
-  return (photo) => ({ ...makeSidecar(front, { photo, ...links }), place: { file, line: 1, column: 1 } });
+  const openly = front.private === false && { openly: true };
+  return (photo) => ({ ...makeSidecar(front, { photo, ...links }), ...openly, place: { file, line: 1, column: 1 } });
 }
 
 function keepsNothing(file: string): Problem {

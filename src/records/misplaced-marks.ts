@@ -66,7 +66,7 @@ const marks = [
 function looksLikeMark(line: string): boolean {
   const plain = bare(line)
     .toLowerCase()
-    .replace(/["'*_`[\](){}#>!]/g, "")
+    .replace(/["'*_`[\](){}#>!|]/g, "")
     .replace(/^\s*[-+]\s+/, "")
     .replace(/\s+/g, " ")
     .trim();

@@ -4,7 +4,7 @@
  */
 import type { Place, Problem, Severity } from "../model.ts";
 
-interface Rule {
+export interface Rule {
   readonly severity: Severity;
   /**
    * Whether what it is said of counts as private until it is mended, because a wish to keep it back may stand where nobody
@@ -271,6 +271,14 @@ export const problemRules = {
     meaning:
       "A name that no file describes is spelled nearly like a private one, or may be that of a file that is not read.",
   },
+  "privacy/named-in-title": {
+    severity: "error",
+    meaning: "What a record is called holds the name of a private one.",
+  },
+  "privacy/position": {
+    severity: "hint",
+    meaning: "Public words hold what looks like a position on Earth, so viewers are not shown them.",
+  },
   "privacy/photo": { severity: "error", meaning: "A file that may keep a photo private could not be read or matched." },
   "privacy/named": {
     severity: "hint",
@@ -284,13 +292,6 @@ export type RuleName = keyof typeof problemRules;
 export function problem(rule: RuleName, place: Place, what: string, fix: string): Problem {
   const { file, line, column } = place;
   return { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
-}
-
-/** Whether the record a problem stands in is private until it is mended. */
-export function isDoubt({ rule, file }: Problem): boolean {
-  const { severity, doubt }: Rule = problemRules[rule as RuleName];
-  // Nothing in a table of weather is anybody's wish.
-  return !file.startsWith("weather/") && (doubt ?? severity === "error");
 }
 
 /** Order in which problems are shown: by file, line, column, rule. Files compare by code unit, the same everywhere. */

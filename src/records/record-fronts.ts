@@ -1,9 +1,9 @@
 /** Front matter of a parsed file checked against its schema, with what every record has. */
 import type * as z from "zod";
 import type { Problem } from "../model.ts";
+import { isDoubt } from "./doubts.ts";
 import { inFile } from "./file-problem.ts";
 import type { ParsedFile } from "./parsed-files.ts";
-import { isDoubt } from "./problem-rules.ts";
 import { checkFrontMatter } from "./schema-sentences.ts";
 
 export interface CheckedRecord<Front> {

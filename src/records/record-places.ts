@@ -1,5 +1,6 @@
 /** Which file of a records folder is which kind of record, and the id its name gives it. */
 import type { Problem } from "../model.ts";
+import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import { baseName, head, idOfFileName, photoEnding, type RecordPlace, recordEnding, splitFirst } from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
@@ -146,9 +147,8 @@ function atTheTop(file: string): Problem[] {
 
 /** Folders that hold no records (drafts, an editor's own) are nobody's mistake; one slip away from a known name is. */
 function unknownFolder(folder: string, file: string, known: readonly Problem[]): Problem[] {
-  // Three letters are near to everything: "bed" is told by what it is of.
-  const one = recordFolders.find((name) => name === `${folder.toLowerCase()}s`);
-  const meant = didYouMean(one ?? folder, recordFolders);
+  const [one, other] = foldersMeant(folder, recordFolders);
+  const meant = one === undefined ? undefined : `Did you mean "${one}"${other === undefined ? "" : ` or "${other}"`}?`;
   const what = `The folder "${folder}" is not read.`;
   if (meant === undefined || known.some((other) => other.what === what)) return [];
   return [problem("folder/misspelt", head(file), what, meant)];

@@ -3,8 +3,8 @@
  * a link that leads nowhere or out. Nobody knows what they say, so what they are called is kept private.
  */
 import type { Problem } from "../model.ts";
+import { foldersMeant } from "./doubts.ts";
 import { baseName, idOfFileName, photoEnding, recordEnding, splitFirst } from "./file-names.ts";
-import { nearestSpellings } from "./nearest-spelling.ts";
 import type { RecordFolderName } from "./record-places.ts";
 
 export interface UnreadFile {
@@ -22,24 +22,20 @@ export function unreadFiles(
   folders: readonly RecordFolderName[],
 ): readonly UnreadFile[] {
   const meant = new Map<string, readonly RecordFolderName[]>();
-  const foldersMeant = (name: string): readonly RecordFolderName[] => {
-    const known = meant.get(name);
-    if (known !== undefined) return known;
-    const plain = name.toLowerCase();
-    const same = folders.filter((folder) => folder === plain || folder === `${plain}s`);
-    const found = same.length > 0 ? same : (nearestSpellings(plain, folders) as readonly RecordFolderName[]);
+  const foldersOf = (name: string): readonly RecordFolderName[] => {
+    const found = meant.get(name) ?? foldersMeant(name, folders);
     meant.set(name, found);
     return found;
   };
   const unread: UnreadFile[] = [];
   const tell = (file: string) => {
     const [first = "", rest] = splitFirst(file);
-    for (const folder of foldersMeant(first)) unread.push({ folder, file, id: rest && idOf(folder, rest) });
+    for (const folder of foldersOf(first)) unread.push({ folder, file, id: rest && idOf(folder, rest) });
   };
   for (const file of files) {
     const [first = "", rest] = splitFirst(file);
     const isRead = recordEnding.test(file) && folders.some((folder) => folder === first);
-    if (rest !== undefined && !isRead && !photoEnding.test(file) && foldersMeant(first).some(describes)) tell(file);
+    if (rest !== undefined && !isRead && !photoEnding.test(file) && foldersOf(first).some(describes)) tell(file);
   }
   // A file of the same id as another is not read, whatever it says.
   for (const { rule, file } of problems) if (ofWholeFile.test(rule)) tell(file);
