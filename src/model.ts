@@ -852,6 +852,8 @@ export interface Garden extends Records {
   readonly tasks: readonly Task[];
   /** What earlier films say, by episode id; undefined until a command that needs it has read the captions. */
   readonly spoken?: ReadonlyMap<string, readonly SpokenLine[]> | undefined;
+  /** Where photos say they were taken, each place once, to about a hundred metres: what no page may tell. Private always. */
+  readonly photosTakenAt?: readonly Position[] | undefined;
   /** What was measured in the photos; undefined until a command that needs it has measured them. */
   readonly growth?: GardenGrowth | undefined;
 }

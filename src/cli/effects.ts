@@ -3,7 +3,7 @@
  */
 import { createHash, randomBytes } from "node:crypto";
 import { readdirSync, statSync } from "node:fs";
-import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
+import { chmod, mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
 import { watch as watchFiles } from "chokidar";
@@ -47,6 +47,8 @@ export interface Effects {
   untilStopped(): Promise<void>;
   /** Stands for the code that reads records: what another version of it kept is left aside. */
   readerVersion(): string;
+  /** Makes a folder that nobody else who uses this machine can look into. */
+  keepToOwner(dir: string): Promise<void>;
   /** Where derived things of one records folder may be kept, absolute. */
   cacheFor(recordsDir: string): string;
 }
@@ -74,6 +76,7 @@ export function realEffects(): Effects {
     watchFolder,
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
     readerVersion,
+    keepToOwner,
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
       return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
@@ -87,6 +90,14 @@ export function realEffects(): Effects {
  */
 export function withoutControls(text: string): string {
   return text.replace(/[^\P{Cc}\t\n]|[\u202a-\u202e\u2066-\u2069]/gu, "\ufffd");
+}
+
+/** A disk that knows no rights, or one on which nothing can be made, is told where something is to be written. */
+async function keepToOwner(dir: string): Promise<void> {
+  try {
+    await mkdir(dir, { recursive: true });
+    await chmod(dir, 0o700);
+  } catch {}
 }
 
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {

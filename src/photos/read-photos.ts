@@ -1,6 +1,6 @@
 /** From photo files to Photos: each dated, placed and described, in order of path; and what is wrong with them. */
 import pLimit from "p-limit";
-import type { Bed, Photo, PhotoSidecar, Problem, Records } from "../model.ts";
+import type { Bed, Photo, PhotoSidecar, Position, Problem, Records } from "../model.ts";
 import { nearestSpellings, normaliseName } from "../records/index.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { photoMoment } from "./photo-date.ts";
@@ -18,10 +18,14 @@ import { siteAround } from "./site-around.ts";
 /** Enough to keep the disk busy; more only queues. */
 const readsAtOnce = 8;
 
-export async function readPhotos(
-  records: Records,
-  folder: PhotoFolder,
-): Promise<{ readonly photos: readonly Photo[]; readonly problems: Problem[] }> {
+export interface ReadPhotos {
+  readonly photos: readonly Photo[];
+  /** Each place once, rounded to a thousandth of a degree; for those who see to it that nobody is told. */
+  readonly takenAt: readonly Position[];
+  readonly problems: Problem[];
+}
+
+export async function readPhotos(records: Records, folder: PhotoFolder): Promise<ReadPhotos> {
   const sidecars = new Map([...records.photoSidecars.values()].map((sidecar) => [sidecar.photo, sidecar]));
   const links = linkedBeds(records);
   const limit = pLimit(readsAtOnce);
@@ -35,7 +39,13 @@ export async function readPhotos(
     ...unplacedProblems(photos, records.beds),
     ...unknownViewpointProblems(photos, records.beds),
   ];
-  return { photos, problems };
+  const places = read.flatMap(({ position }) => position ?? []).map(rounded);
+  const takenAt = [...new Map(places.map((place) => [JSON.stringify(place), place])).values()];
+  return { photos, takenAt, problems };
+}
+
+function rounded({ latitude, longitude }: Position): Position {
+  return { latitude: Number(latitude.toFixed(3)), longitude: Number(longitude.toFixed(3)) };
 }
 
 /** What is private stays so under another name, wherever the copy lies. */
@@ -51,6 +61,7 @@ interface ReadPhoto {
   readonly photo?: Photo | undefined;
   /** Stands for its first bytes. */
   readonly sum?: string | undefined;
+  readonly position?: Position | undefined;
   readonly problems: readonly Problem[];
 }
 
@@ -100,7 +111,7 @@ async function readPhoto(
   if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
     problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
   }
-  return { photo, sum: head.sum, problems };
+  return { photo, sum: head.sum, position: head.tags?.position, problems };
 }
 
 /** Whether a folder it lies in is called nearly like a private bed. */

@@ -3,7 +3,7 @@
  * the privacy gate, and only then put in place of the old ones.
  */
 import { copyFileSync, linkSync } from "node:fs";
-import { mkdir, readdir, writeFile } from "node:fs/promises";
+import { chmod, mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
@@ -71,6 +71,8 @@ export class PrivacyBreach extends Error {
   }
 }
 
+const ONLY_OWNER = 0o700;
+
 /** Throws, and changes nothing, when publishing into this folder would disturb another run or lose somebody's files. */
 export async function refusePlace(outDir: string): Promise<void> {
   await refuseWhilePublishing(path.resolve(outDir));
@@ -104,6 +106,8 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
   const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films);
   for (const folder of live) await refuseForeignFiles(folder);
   for (const folder of live) await clearNext(folder);
+  // Other people who use this machine may look at the public site only.
+  await chmod(nextFolder(privateDir), ONLY_OWNER);
   try {
     await inWorkFolder(cacheDir, async (work) => {
       const { base, address } = garden.settings;

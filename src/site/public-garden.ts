@@ -41,6 +41,7 @@ export function publicGarden(garden: Garden): Garden {
     ...grown,
     beds: records.beds,
     problems: [],
+    photosTakenAt: undefined,
     tasks: [],
     growth: publicGrowth(garden.growth, photos),
     changes: new Map(

@@ -1,5 +1,5 @@
 /** `plotreel publish` does not guess: what may have been meant as private stops it, or stays back when that is asked for. */
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { beforeEach, describe, expect, it } from "vitest";
 import { emptyFolder, run } from "./run.ts";
@@ -26,6 +26,10 @@ describe("publishing in doubt", () => {
   it("stops, says which records and what to do, and leaves the last site", async () => {
     expect((await run(["publish"], { cwd })).exitCode).toBe(0);
     const before = publicText();
+    const rights = (folder: string) => statSync(path.join(cwd, folder)).mode & 0o077;
+    // Nobody else who uses this machine reads what is kept back.
+    expect([rights("out/private"), rights(".cache")]).toEqual([0, 0]);
+    expect(rights("out/public")).not.toBe(0);
     write("content/notes/2026-05-17.md", "\n---\nprivate: true\n---\nThe spare key is under the pot.\n");
     write("content/beds/far-bed.md", "---\ntitle: Far Bed\nsecret: true\n---\n");
     const { exitCode, err } = await run(["publish"], { cwd });

@@ -44,7 +44,7 @@ const NOTATIONS: readonly Notation[] = [
     means: ([found]) => Number.parseFloat(found.replace(/[,·]/, ".")) <= 360,
   },
   // 54.3123 N, N 54.3123, 54.3123°, 54.3123 degrees north
-  { pattern: new RegExp(`(?<![\\d.,])\\d{1,3}[.,·]\\d{3,}${DEGREES}`, "giu") },
+  { pattern: new RegExp(`(?<![\\d.,])\\d{1,3}(?:[.·]\\d{3,}|,\\d{4,}|,\\d{3}(?=\\s?[°º˚]))${DEGREES}`, "giu") },
   { pattern: /(?<![\d.,])\d{1,3}[.,·]\d{3,}\s?[NSEW](?![\p{L}\d])|(?<![\p{L}\d])[NSEW]\s?\d{1,3}[.,·]\d{3,}/gu },
   {
     pattern:
