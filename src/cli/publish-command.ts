@@ -2,11 +2,21 @@
 import path from "node:path";
 import type { Garden } from "../model.ts";
 import { isDoubt, problemText } from "../records/index.ts";
-import { buildSites, type FieldList, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
+import {
+  buildSites,
+  type FieldList,
+  ForeignFiles,
+  keptBackAsBefore,
+  lastSeen,
+  PrivacyBreach,
+  PublishRunning,
+  refusePlace,
+} from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
 import { placeToPublish } from "./place-to-publish.ts";
+import { sayWhatViewersWouldSee } from "./publish-dry-run.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveSites } from "./serve-sites.ts";
 import { siteMaterials } from "./site-materials.ts";
@@ -22,16 +32,21 @@ export interface PublishOptions {
   readonly address?: string | undefined;
   /** Publish what is sure, and keep back what is in doubt. */
   readonly holdBack?: boolean | undefined;
+  /** Only say what viewers would see that they did not see before, and what is kept back. */
+  readonly dryRun?: boolean | undefined;
 }
 
-export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
-  const { cacheDir, report } = loaded;
+export async function publish(read: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
+  const { cacheDir, report } = read;
   // Said before the long work, not after it.
   if (options.address !== undefined && options.serve !== true) {
     throw new CommandError("--address says where to serve, so it goes with --serve.");
   }
   const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
-  const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), loaded.recordsDir);
+  const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), read.recordsDir);
+  const before = await lastSeen(path.join(outDir, "private"));
+  const loaded = { ...read, garden: keptBackAsBefore(read.garden, before) };
+  if (options.dryRun === true) return sayWhatViewersWouldSee(loaded, before, effects);
   try {
     await refusePlace(outDir);
     if (options.holdBack !== true) stopInDoubt(loaded.garden, effects);
@@ -44,6 +59,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       cacheDir,
       briefs: materials.briefs.map(({ name, page }) => ({ name, html: page() })),
       fieldLists,
+      before,
       report,
     });
     report.end();

@@ -271,6 +271,10 @@ export const problemRules = {
     meaning:
       "A name that no file describes is spelled nearly like a private one, or may be that of a file that is not read.",
   },
+  "privacy/described-no-more": {
+    severity: "error",
+    meaning: "Something was kept back when the garden was last published, and the file that kept it so is gone.",
+  },
   "privacy/named-in-title": {
     severity: "error",
     meaning: "What a record is called holds the name of a private one.",

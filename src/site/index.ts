@@ -14,3 +14,4 @@ export { privacyHints, publicGarden } from "./public-garden.ts";
 export { PublishRunning } from "./publish-lock.ts";
 export { recapDocument } from "./recap-page.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";
+export { type KeptBack, keptBackAsBefore, lastSeen, type Seen, whatViewersSee } from "./what-viewers-see.ts";
