@@ -1,5 +1,6 @@
 /** Two hundred ways in which something private could get out. None may. */
 import { describe, expect, test } from "vitest";
+import { publicCaptions } from "../../src/site/index.ts";
 import type { Files } from "../records/records-of.ts";
 import { type Attempt, attempt } from "./leak-attempts.ts";
 
@@ -559,6 +560,28 @@ describe("6. remarks to oneself", () => {
     ],
     /KEYUNDERPOT/,
   );
+});
+
+describe("what films say", () => {
+  const spoken = async (...lines: readonly string[]) => {
+    const { garden, open } = await attempt({});
+    const cues = lines.map((line, at) => `00:0${at}.000 --> 00:0${at + 1}.000\n${line}\n`).join("\n");
+    const bytes = new TextEncoder().encode(`WEBVTT\n\n${cues}`);
+    const captions = new Map([["2026-05-tour", { file: "episodes/2026-05-tour/c.vtt", bytes }]]);
+    const film = publicCaptions(garden, open, { captions }).captions.get("2026-05-tour");
+    return new TextDecoder().decode(film?.bytes);
+  };
+  test.each([
+    ["a position", ["we are at 54.31234 north", "and the leeks are up"]],
+    ["a position in words", ["we are at 54 point 31234 north", "and the leeks are up"]],
+    ["a position over two captions", ["we are at 54.31234,", "-1.57321 as you know", "and the leeks are up"]],
+    ["a private name with a slip", ["behind it is the Secret Nurserry", "and the leeks are up"]],
+    ["one over two captions", ["behind it is the Secret", "Nursery of ours", "and the leeks are up"]],
+  ])("%s", async (_, lines) => {
+    const text = await spoken(...lines);
+    expect(text).not.toMatch(/54|1\.57|Secret|Nurser/);
+    expect(text).toContain("and the leeks are up");
+  });
 });
 
 describe("public: only described", () => {

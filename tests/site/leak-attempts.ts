@@ -34,6 +34,8 @@ export interface Attempt {
   readonly photos: readonly string[];
   /** Whether publish would stop and say so. */
   readonly stops: boolean;
+  readonly garden: Garden;
+  readonly open: Garden;
 }
 
 /** A file that is undefined is not there. */
@@ -54,5 +56,5 @@ export async function attempt(change: { readonly [file: string]: Files[string] |
     if (key === "place" || key === "note" || key === "photoFiles") return undefined;
     return value instanceof Map ? [...value] : value;
   });
-  return { told, photos: open.photos.map(({ path }) => path), stops: garden.problems.some(isDoubt) };
+  return { told, photos: open.photos.map(({ path }) => path), stops: garden.problems.some(isDoubt), garden, open };
 }

@@ -80,6 +80,8 @@ const NOTATIONS: readonly Notation[] = [
     pattern:
       /(?<![\p{L}\d])(?:[23456789CFGHJMPQRVWX]{4})?[23456789CFGHJMPQRVWX]{4}\+[23456789CFGHJMPQRVWX]{2,3}(?![\p{L}\d])/gu,
   },
+  // 54 point 31234
+  { pattern: /(?<!\d)\d{1,3}\s?point\s?(?:\d\s?){3,}/giu },
   // fifty-four point three one two
   { pattern: new RegExp(`(?<!\\p{L})(?:${numberWord()}[\\s-]){1,3}point(?:\\s${digitWord()}){3,}(?!\\p{L})`, "giu") },
 ];
