@@ -48,7 +48,8 @@ function backTested(test: BackTest): string {
   return (
     `${test.plantings} plantings: mean ${one(test.meanError)} days off, catalogue ${one(test.catalogueMeanError)}; ` +
     `median ${test.medianError} and ${test.catalogueMedianError}; ` +
-    `${Math.round(test.coverage * 100)} % within windows of ${Math.round(test.windowDays)} days`
+    `${Math.round(test.coverage * 100)} % within windows of ${Math.round(test.windowDays)} days, ` +
+    `${Math.round(test.catalogueCoverage * 100)} % within as wide ones about the catalogue's day`
   );
 }
 

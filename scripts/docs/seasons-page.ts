@@ -130,8 +130,10 @@ told twice and stations that moved are said by \`plotreel check\`. With weather 
 spells, and forecasts know a cold spring.
 
 A forecast is the variety's days, slower while days are short, times what your own plantings of the crop took against
-theirs; with weather, the mean of that and the same in warmth. The window is made to hold four times in five.
-\`npm run bench:season\` holds it against the demo garden's past.
+theirs; with weather, the mean of that and the same in warmth. The window is made to hold four times in five of what has not
+come by the day you ask, and plantings that are overdue teach as well as those that came. \`npm run bench:season\` holds it
+against the demo garden's past (what weather is usual is taken from all years of the files there, the tested one too), and
+\`npm run truth\` against made-up gardens whose truth is known.
 `;
 
 const garden = `## Next year, in garden.md
@@ -140,8 +142,9 @@ const garden = `## Next year, in garden.md
     pins: [tomatoes in Tomato Pots]
     prices: {tomato: 4 a kg, lettuce: 0.50 a head}
 
-Goals become plants by what a plant gave you, with good and poor years; pins hold a crop in a bed of the draft; prices tell
-what the season was worth, on the field pages only.
+Goals become plants by what a plant gave you, the lost ones counted, with good and poor years; for a crop that you never
+weighed they are the range of handbooks. Jars are reckoned for what the table below names and for nothing else. Pins hold a
+crop in a bed of the draft; prices tell what the season was worth, on the field pages only.
 `;
 
 const trials = `## Trials
@@ -154,5 +157,13 @@ both, by the arm's name in the line:
 
 Measures are read from their words: kilograms a head or in all, clean (sound, split, …) roots in every twenty, how many,
 days to flower or to the first picking, height (with a rule, or against a stake in a photo), green cover (of each arm's bed
-in its last photo). The verdict rests on an exact permutation test and says when so few plants cannot settle it.
+in photos of one day).
+
+What counts is what was treated apart: a bed, a row, a pot. However often one row is picked, it stays one row, and one
+against one names no winner. Number the rows where both stand in one bed (\`row 1\`, \`row 2\`, in every line), and let the
+arms take turns: rows of one arm next to one another count as one, and so does a bed that one arm has for itself. Four rows a
+side can begin to show a difference; two treatments in each of six beds can too. The verdict sets heights of one day against
+one another, pickings of the same days, totals of what has ended and days counted from the same thing, counts a row that was
+lost as one that gave nothing, and says when these can't be had. It rests on an exact permutation test, and says how many
+rows a difference of the size seen would take.
 `;

@@ -109,6 +109,17 @@ if (folder !== undefined) {
   report(folder, r);
 }
 {
+  const conf = new Map<string, string[]>();
+  for (const { o, p } of rows) {
+    if (typeof o.line.expect === "string") continue;
+    let b = -1, g = -1; o.options.forEach((x, i) => { if (x.facts.length > 0 && (b < 0 || p[i]! > p[b]!)) b = i; if (x.verdict === "right" && (g < 0 || p[i]! > p[g]!)) g = i; });
+    if (b < 0 || g < 0 || o.options[b]!.verdict === "right") continue;
+    const k = (i: number) => o.options[i]!.facts.map((f) => f.kind).join("+");
+    const key = k(b) === k(g) ? "same kinds: " + k(b) : `${k(b)} for ${k(g)}`;
+    conf.set(key, [...(conf.get(key) ?? []), o.line.text]);
+  }
+  const cl = [...conf].sort((a, b) => b[1].length - a[1].length);
+  writeFileSync("/tmp/conf.txt", cl.map(([k, t]) => `${t.length} ${k}\n` + t.slice(0, 6).map((x) => "      " + x.slice(0, 140)).join("\n")).join("\n"));
   const causes = new Map<string, string[]>();
   for (const { o, where } of rows) {
     if (typeof o.line.expect === "string" || (process.argv.includes("-1") && o.line.expect.length > 1) || o.options.some(({ verdict }) => verdict === "right")) continue;

@@ -12,8 +12,8 @@ export interface CanningFact {
   readonly product: string;
   /** What is weighed: "tomatoes", "green peas in the pod". */
   readonly fresh: string;
-  /** Words in a goal that mean it, in lower case. */
-  readonly words: RegExp;
+  /** What it is called, whole and in lower case: "tomato soup" is no tomato. Singular and plural are one. */
+  readonly names: readonly string[];
   /** Crop ids it is made of. */
   readonly crops: readonly string[];
   /** Pounds for a canner load: seven quarts, nine pints. */
@@ -29,12 +29,11 @@ const guide = (fromMemory: boolean): FactSource => ({
   fromMemory,
 });
 
-/** More exact words first: "tomato sauce" before "tomatoes". */
 export const canningFacts: readonly CanningFact[] = [
   {
     product: "thick tomato sauce",
     fresh: "tomatoes, for a thick sauce",
-    words: /thick (?:tomato )?sauce|passata/,
+    names: ["thick tomato sauce", "passata", "tomato passata"],
     crops: ["tomato"],
     poundsPerSevenQuarts: 46,
     poundsPerNinePints: 28,
@@ -44,7 +43,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "tomato sauce",
     fresh: "tomatoes, for a thin sauce",
-    words: /sauce/,
+    names: ["tomato sauce", "thin tomato sauce"],
     crops: ["tomato"],
     poundsPerSevenQuarts: 35,
     poundsPerNinePints: 21,
@@ -54,7 +53,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "tomato juice",
     fresh: "tomatoes",
-    words: /tomato juice/,
+    names: ["tomato juice"],
     crops: ["tomato"],
     poundsPerSevenQuarts: 23,
     poundsPerNinePints: 14,
@@ -64,7 +63,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "crushed tomatoes",
     fresh: "tomatoes",
-    words: /crushed tomato|chopped tomato/,
+    names: ["crushed tomatoes", "chopped tomatoes"],
     crops: ["tomato"],
     poundsPerSevenQuarts: 22,
     poundsPerNinePints: 14,
@@ -74,7 +73,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "tomatoes",
     fresh: "tomatoes",
-    words: /tomato/,
+    names: ["tomatoes", "whole tomatoes", "plum tomatoes", "cherry tomatoes", "halved tomatoes"],
     crops: ["tomato"],
     poundsPerSevenQuarts: 21,
     poundsPerNinePints: 13,
@@ -84,7 +83,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "green beans",
     fresh: "green beans",
-    words: /bean/,
+    names: ["green beans", "french beans", "snap beans", "string beans", "wax beans"],
     crops: ["french-bean"],
     poundsPerSevenQuarts: 14,
     poundsPerNinePints: 9,
@@ -94,7 +93,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "beetroot",
     fresh: "beetroot without tops",
-    words: /beet/,
+    names: ["beetroot", "beets"],
     crops: ["beetroot"],
     poundsPerSevenQuarts: 21,
     poundsPerNinePints: 13.5,
@@ -104,7 +103,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "carrots",
     fresh: "carrots without tops",
-    words: /carrot/,
+    names: ["carrots"],
     crops: ["carrot"],
     poundsPerSevenQuarts: 17.5,
     poundsPerNinePints: 11,
@@ -114,7 +113,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "sweetcorn",
     fresh: "sweetcorn in the husk",
-    words: /corn/,
+    names: ["sweetcorn", "sweet corn", "corn"],
     crops: ["sweetcorn"],
     poundsPerSevenQuarts: 31.5,
     poundsPerNinePints: 20,
@@ -124,7 +123,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "peas",
     fresh: "peas in the pod",
-    words: /\bpeas?\b/,
+    names: ["peas", "garden peas", "green peas", "shelled peas"],
     crops: ["pea"],
     poundsPerSevenQuarts: 31.5,
     poundsPerNinePints: 20,
@@ -134,7 +133,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "peaches",
     fresh: "peaches",
-    words: /peach/,
+    names: ["peaches"],
     crops: ["peach"],
     poundsPerSevenQuarts: 17.5,
     poundsPerNinePints: 11,
@@ -144,7 +143,7 @@ export const canningFacts: readonly CanningFact[] = [
   {
     product: "apple sauce",
     fresh: "apples",
-    words: /apple/,
+    names: ["apple sauce", "applesauce"],
     crops: ["apple"],
     poundsPerSevenQuarts: 21,
     poundsPerNinePints: 13.5,

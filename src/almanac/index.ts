@@ -3,6 +3,7 @@
 // Never: touches the disk or the clock, or knows of tours and pages.
 export * from "./bed-fit.ts";
 export * from "./canning-facts.ts";
+export * from "./canning-words.ts";
 export * from "./crop-facts.ts";
 export * from "./day-length.ts";
 export * from "./frost-dates.ts";
@@ -10,6 +11,7 @@ export * from "./heat-table.ts";
 export * from "./heat-units.ts";
 export * from "./light.ts";
 export * from "./obstacles.ts";
+export * from "./plant-yields.ts";
 export * from "./rotation-facts.ts";
 export * from "./soil-facts.ts";
 export * from "./sun.ts";

@@ -16,16 +16,23 @@ export class ShortNames {
   readonly #byWord = new Map<string, Set<string>>();
   readonly #byInitials = new Map<string, Map<string, Shortened>>();
   readonly #ownCrops = new Map<string, string>();
-  readonly #allCrops: readonly (readonly [name: string, id: string])[];
+  /** Names of one word, without their plural, by first letter. */
+  readonly #singles = new Map<string, (readonly [name: string, id: string])[]>();
   /** Names of one word of what is eaten: the only ones that people shorten without having them. */
   readonly #eaten: readonly (readonly [name: string, id: string])[];
+  readonly #meant = new Map<string, { readonly crop: string; readonly name: string } | undefined>();
   readonly #own = new Set<string>();
   readonly #begun = new Map<string, string | undefined>();
 
   constructor(crops: ReadonlyMap<string, Crop>, varieties: Iterable<Variety>) {
-    this.#allCrops = [...crops.values()].flatMap((crop) =>
-      [crop.name, ...crop.alsoCalled].map((name) => [lowerForm(name), crop.id] as const),
-    );
+    for (const crop of crops.values()) {
+      for (const name of [crop.name, ...crop.alsoCalled]) {
+        const word = singular(lowerForm(name));
+        if (word.includes(" ") || word.includes("-")) continue;
+        const first = word[0] ?? "";
+        this.#singles.set(first, [...(this.#singles.get(first) ?? []), [word, crop.id]]);
+      }
+    }
     this.#eaten = [...crops.values()]
       .filter(({ name, use }) => (use === "vegetable" || use === "fruit") && !name.includes(" "))
       .map(({ name, id }) => [lowerForm(name), id] as const);
@@ -70,27 +77,26 @@ export class ShortNames {
   }
 
   /** The crop a misspelt word was meant to be: "punkin", "tomatas". Only when one alone is close. */
-  cropSpelledLike(lower: string): string | undefined {
-    const key = `like ${lower}`;
-    if (!this.#begun.has(key)) this.#begun.set(key, this.#like(lower));
-    return this.#begun.get(key);
+  cropSpelledLike(lower: string): { readonly crop: string; readonly name: string } | undefined {
+    if (!this.#meant.has(lower)) this.#meant.set(lower, this.#like(lower));
+    return this.#meant.get(lower);
   }
 
-  #like(lower: string): string | undefined {
+  #like(lower: string): { readonly crop: string; readonly name: string } | undefined {
     const word = singular(lower);
     if (word.length < 6) return undefined;
     let best = word.length >= 8 ? 3 : 2;
-    let ids = new Set<string>();
-    for (const [name, id] of this.#allCrops) {
-      const other = singular(name);
-      if (other[0] !== word[0] || other.includes(" ") || Math.abs(other.length - word.length) > 2) continue;
+    let ids = new Map<string, string>();
+    for (const [other, id] of this.#singles.get(word[0] ?? "") ?? []) {
+      if (Math.abs(other.length - word.length) > 2) continue;
       const far = distance(word, other);
       if (far < best) {
         best = far;
-        ids = new Set([id]);
-      } else if (far === best && ids.size > 0) ids.add(id);
+        ids = new Map([[id, other]]);
+      } else if (far === best && ids.size > 0) ids.set(id, other);
     }
-    return ids.size === 1 ? [...ids][0] : undefined;
+    const [one] = ids;
+    return one === undefined || ids.size > 1 ? undefined : { crop: one[0], name: one[1] };
   }
 
   #find(start: string, own: boolean): string | undefined {

@@ -16,6 +16,8 @@ export interface BackTest {
   readonly coverage: number;
   /** Mean width of the windows, days. */
   readonly windowDays: number;
+  /** Share that came within windows of the same width about the packet's own day. */
+  readonly catalogueCoverage: number;
 }
 
 /**
@@ -32,12 +34,15 @@ export function backTest(book: SeasonBook, share = 0): BackTest | undefined {
     const on = addDays(begun, Math.round(catalogueDays * share));
     if (on >= reached || !all.some((other) => other.reached !== undefined && other.reached < on)) return [];
     const { from, likely, to } = forecast(one, on);
+    const width = daysBetween(from, to);
+    const catalogue = Math.abs(daysBetween(addDays(begun, catalogueDays), reached));
     return [
       {
         error: Math.abs(daysBetween(likely, reached)),
-        catalogue: Math.abs(daysBetween(addDays(begun, catalogueDays), reached)),
+        catalogue,
         inside: reached >= from && reached <= to,
-        width: daysBetween(from, to),
+        width,
+        insideCatalogue: catalogue <= width / 2,
       },
     ];
   });
@@ -52,5 +57,6 @@ export function backTest(book: SeasonBook, share = 0): BackTest | undefined {
     catalogueMedianError: median(rows.map(({ catalogue }) => catalogue)),
     coverage: mean(rows.map(({ inside }) => (inside ? 1 : 0))),
     windowDays: mean(rows.map(({ width }) => width)),
+    catalogueCoverage: mean(rows.map(({ insideCatalogue }) => (insideCatalogue ? 1 : 0))),
   };
 }

@@ -1,5 +1,4 @@
 /** What is still to come this season, and what to do differently in the next. */
-import type { Day } from "../model.ts";
 import { say } from "../tour/index.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
 import type { ForecastRow } from "./recap.ts";
@@ -8,10 +7,10 @@ import { recapWords } from "./recap-words/words.ts";
 /** Forecasts told; the table has all. */
 const mostForecasts = 6;
 
-export function comingPoints({ forecasts, sowing, past, to }: Material): readonly DraftPoint[] {
+export function comingPoints({ forecasts, sowing, past }: Material): readonly DraftPoint[] {
   if (past) return [];
   return [
-    ...soonest(forecasts, to)
+    ...soonest(forecasts)
       .slice(0, mostForecasts)
       .map((one, index) => point(one, index < 3 ? "should" : "could", "it is on its way", falling(42, index))),
     ...sowing.map((one) => point(one, "could", "while there is time", 28)),
@@ -19,9 +18,9 @@ export function comingPoints({ forecasts, sowing, past, to }: Material): readonl
 }
 
 /** What is still ahead before what should have come already; two lots of one sowing once. */
-function soonest(forecasts: readonly ForecastRow[], on: Day): readonly ForecastRow[] {
+function soonest(forecasts: readonly ForecastRow[]): readonly ForecastRow[] {
   const once = forecasts.filter((one, index) => forecasts.findIndex(({ text }) => text === one.text) === index);
-  return [...once.filter(({ to }) => to >= on), ...once.filter(({ to }) => to < on)];
+  return [...once.filter(({ overdue }) => !overdue), ...once.filter(({ overdue }) => overdue)];
 }
 
 /** Rotation broken is told for the beds where it matters most; the table has the others. */

@@ -22,53 +22,82 @@ export function gardenHeat(book: SeasonBook): HeatTable {
 }
 
 export interface HeatStanding {
-  /** Degree days since the season began. */
+  /** Degree days since the season began; where last season is known, of the days that both have. */
   readonly heat: number;
-  /** Days without temperatures in it. */
-  readonly missing: number;
+  /** Last season's, of the same days. */
   readonly lastYear?: number | undefined;
-  /** Days by which the same heat came earlier (positive) or later than last season; undefined when it had not come or is not known. */
+  /** Days that both have, of all days so far; undefined without a last season. */
+  readonly days?: { readonly inBoth: number; readonly of: number } | undefined;
+  /** The day on which last season had had as much; undefined when that is not known. */
+  readonly reached?: Day | undefined;
+  /** Days by which the same heat came earlier (positive) or later than last season. */
   readonly daysAhead?: number | undefined;
   readonly scale: HeatScale;
 }
 
-/** Share of a season's days so far that may lack temperatures before its heat is not compared. */
+/** Share of a season's days so far that may lack temperatures before its heat is not told. */
 const mostMissing = 0.1;
+/** Sums of the same heats in another order differ in the last bits. */
+const rounding = 1e-6;
+/** Share of the days so far that both seasons must have before they are compared. */
+const enoughInBoth = 0.8;
 
-/** Heat of a season up to a day, and how far that is before or behind the season before. */
+/**
+ * Heat of a season up to a day, and how far that is before or behind the season before. Only days that both seasons have are
+ * added up: twenty days without a reading are no cold summer.
+ */
 export function heatStanding(book: SeasonBook, season: Season, on: Day): HeatStanding | undefined {
   const table = gardenHeat(book);
-  const start = addDays(season.from, -1);
-  const now = table.between(start, on);
+  const now = table.between(addDays(season.from, -1), on);
   if (now.days === 0 || now.missing > mostMissing * (now.days + now.missing)) return undefined;
+  const alone: HeatStanding = { heat: now.degreeDays, scale: gardenScale };
   const before = book.seasons.find(({ year }) => year === season.year - 1);
-  const same = before === undefined ? undefined : sameDayIn(before, on, season);
-  const then = before === undefined || same === undefined ? undefined : table.between(addDays(before.from, -1), same);
-  const known = then !== undefined && then.days > 0 && then.missing <= mostMissing * (then.days + then.missing);
-  const reached = known && before !== undefined ? dayOfHeat(book, before, now.degreeDays) : undefined;
+  if (before === undefined) return alone;
+  const all = daysBetween(season.from, on) + 1;
+  const heatOf = (day: Day) => {
+    const { days, degreeDays } = table.between(addDays(day, -1), day);
+    return days === 0 ? undefined : degreeDays;
+  };
+  let [heat, lastYear, inBoth] = [0, 0, 0];
+  const ofLast: { readonly day: Day; readonly sum: number }[] = [];
+  for (let at = 0; at < all; at += 1) {
+    const day = addDays(season.from, at);
+    const there = sameDayIn(before, day, season);
+    const [own, then] = [heatOf(day), heatOf(there)];
+    if (own === undefined || then === undefined || day.endsWith("-02-29")) continue;
+    heat += own;
+    lastYear += then;
+    inBoth += 1;
+    ofLast.push({ day: there, sum: lastYear });
+  }
+  if (inBoth < enoughInBoth * all) return alone;
+  const same = sameDayIn(before, on, season);
+  const reached =
+    ofLast.find(({ sum }) => sum >= heat - rounding)?.day ?? laterReached(heatOf, heat - lastYear, same, before);
   return {
-    heat: now.degreeDays,
-    missing: now.missing,
-    lastYear: known ? then.degreeDays : undefined,
-    daysAhead: reached === undefined || same === undefined ? undefined : daysBetween(same, reached),
+    heat,
+    lastYear,
+    days: { inBoth, of: all },
+    reached,
+    daysAhead: reached === undefined ? undefined : daysBetween(same, reached),
     scale: gardenScale,
   };
 }
 
-/** The day of a season by which a heat had come together, as far as it was measured. */
-export function dayOfHeat(book: SeasonBook, season: Season, heat: number): Day | undefined {
-  const table = gardenHeat(book);
-  const start = addDays(season.from, -1);
-  if (table.between(start, season.to).degreeDays < heat) return undefined;
-  let [low, high] = [0, daysBetween(season.from, season.to)];
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (table.between(start, addDays(season.from, middle)).degreeDays >= heat) high = middle;
-    else low = middle + 1;
+/** The day after `from` by which last season had the heat that was wanting; undefined when it never had, or days are not known. */
+function laterReached(
+  heatOf: (day: Day) => number | undefined,
+  wanting: number,
+  from: Day,
+  { to }: Season,
+): Day | undefined {
+  let [sum, known] = [0, 0];
+  for (let at = 1; addDays(from, at) <= to; at += 1) {
+    const heat = heatOf(addDays(from, at));
+    if (heat !== undefined) [sum, known] = [sum + heat, known + 1];
+    if (sum >= wanting) return known >= at * (1 - mostMissing) ? addDays(from, at) : undefined;
   }
-  const day = addDays(season.from, low);
-  const { days, missing } = table.between(start, day);
-  return missing > mostMissing * (days + missing) ? undefined : day;
+  return undefined;
 }
 
 export interface Compared {
@@ -96,7 +125,7 @@ export function compareHarvest(
   const before = former.at(-1);
   const lastYear = before === undefined ? undefined : upTo(before, sameDayIn(before, on, season));
   const standing = before === undefined ? undefined : heatStanding(book, season, on);
-  const day = standing === undefined || before === undefined ? undefined : dayOfHeat(book, before, standing.heat);
+  const day = standing?.reached;
   const sums = former.map((one) => upTo(one, sameDayIn(one, on, season))).filter(({ times }) => times > 0);
   const weighed = sums.filter(({ grams }) => grams > 0);
   return {

@@ -1,4 +1,5 @@
 /** What a person's words in garden.md mean: "tomato sauce" is of tomatoes, "the Long Bed" a bed, "Crown Prince" a variety. */
+import { type CanningFact, canningFactFor } from "../almanac/index.ts";
 import type { Bed, Crop, Variety } from "../model.ts";
 import { crops as cropTable, normaliseName } from "../records/index.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -24,6 +25,35 @@ export function meantBy({ garden }: Pick<SeasonBook, "garden">, words: string): 
   const crop = cropIn(garden.crops.values(), holds) ?? cropIn(cropTable, holds);
   if (variety !== undefined) return { variety, crop: garden.crops.get(variety.crop ?? "") ?? crop };
   return { crop };
+}
+
+/** The product of the canning guide that is meant: "San Marzano tomatoes" are tomatoes to it. */
+export function productMeant({ variety }: Meant, words: string): CanningFact | undefined {
+  const names = variety === undefined ? [] : [variety.title, ...variety.alsoSpelled];
+  return canningFactFor(names.reduce((left, name) => left.split(name.toLowerCase()).join(" "), words.toLowerCase()));
+}
+
+/** Of a crop there is, and of a product that the guide does not name. */
+export function isUnknownProduct(book: Pick<SeasonBook, "garden">, words: string): boolean {
+  const meant = meantBy(book, words);
+  return meant.crop !== undefined && productMeant(meant, words) === undefined;
+}
+
+/**
+ * Whether the words are of the crop or variety itself: its name is the last of them. Ten kilograms of tomato soup are not ten of
+ * tomatoes.
+ */
+export function isOfItself({ crop, variety }: Meant, words: string): boolean {
+  const said = ` ${normaliseName(words.replace(/[,(].*$|\s(?:for|from|in|out of|to)\s.*$/i, ""))}`;
+  const names = [
+    ...(crop === undefined ? [] : [crop.name, crop.plural, crop.id, ...crop.alsoCalled]),
+    ...(variety === undefined ? [] : [variety.title, ...variety.alsoSpelled]),
+  ].map(normaliseName);
+  // "Musselburgh plants" are of it too, and names of crops take an s.
+  const bare = said.replace(/ (?:plants?|heads?|roots?|bulbs?|ears?|stems?|bunches|fruits?|pods?)$/, "");
+  return names.some(
+    (name) => name !== "" && [name, `${name}s`].some((one) => [said, bare].some((text) => text.endsWith(` ${one}`))),
+  );
 }
 
 function cropIn(crops: Iterable<Crop>, holds: (name: string) => number): Crop | undefined {

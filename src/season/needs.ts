@@ -1,20 +1,13 @@
 /**
- * Plants needed next year for what the person wants: the goal over what a plant gave here, with the range that good and poor
- * years make; the handbook's yield, said to be that, where nothing of the crop has been weighed.
+ * Plants needed next year for what the person wants: the goal over what a plant gave here, the lost ones with it, with the range
+ * that good and poor years make; the range of handbooks, said to be that, where nothing of the crop has been weighed.
  */
-import {
-  type CanningFact,
-  cannerLoads,
-  canningCautions,
-  canningFacts,
-  gramsForJars,
-  yieldPerPlant,
-} from "../almanac/index.ts";
+import { type CanningFact, cannerLoads, canningCautions, gramsForJars, plantYield } from "../almanac/index.ts";
 import type { Crop, Goal, Variety } from "../model.ts";
 import { capital, sayNumber, sayPlural, sayWeight, varietyName } from "../timeline/index.ts";
 import { type Ground, type Sentence, say } from "../tour/index.ts";
-import { meantBy } from "./crop-words.ts";
-import { hasAmount, sumPickings } from "./results.ts";
+import { isOfItself, meantBy, productMeant } from "./crop-words.ts";
+import { hasAmount, sumPickings, toldItsYield } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Need {
@@ -23,8 +16,11 @@ export interface Need {
   readonly variety?: Variety | undefined;
   /** Fresh produce the goal takes, grams; undefined for goals in pieces. */
   readonly grams?: number | undefined;
-  /** Plants at the mean, in a good year and in a poor one; undefined when nothing tells what a plant gives. */
-  readonly plants?: { readonly usual: number; readonly good: number; readonly poor: number } | undefined;
+  /**
+   * Plants at the mean, in a good year and in a poor one, or at a handbook's middle, most and least; no number of plants does it
+   * in a year in which all failed. Undefined when nothing tells what a plant gives.
+   */
+  readonly plants?: { readonly usual: number; readonly good: number; readonly poor?: number | undefined } | undefined;
   readonly basis: "own" | "handbook" | "none";
   /** What the official guide's table calls it. */
   readonly product?: string | undefined;
@@ -42,61 +38,66 @@ export function needs(book: SeasonBook): readonly Need[] {
   return (book.garden.settings.goals ?? []).map((goal) => needOf(book, goal));
 }
 
+/** Of goals that count what produce is put into. */
+const vessel = /^(?:jars?|bottles?|tins?|cans?|bags?|boxes|box|tubs?)\b/i;
+
 function needOf(book: SeasonBook, goal: Goal): Need {
-  const canning =
-    goal.jars === undefined ? undefined : canningFacts.find(({ words }) => words.test(goal.what.toLowerCase()));
   const meant = meantBy(book, goal.what);
-  const crop =
-    meant.crop ??
-    (canning === undefined ? undefined : meantBy(book, canning.crops[0]?.replaceAll("-", " ") ?? "").crop);
-  const cautions = goal.jars === undefined ? [] : canningCautions(canning ?? unknownProduct);
-  const base = { goal, crop, variety: meant.variety, product: canning?.product, cautions };
-  if (crop === undefined) {
-    return {
-      ...base,
-      basis: "none",
-      sentence: say(`${goalSaid(goal)}: no crop is known by that name, so nothing can be reckoned.`, gardenFile),
-    };
+  const inJars = goal.jars !== undefined;
+  const canning = inJars ? productMeant(meant, goal.what) : undefined;
+  const cautions = inJars || vessel.test(goal.what) ? canningCautions(canning ?? unknownProduct) : [];
+  const none = (crop: Crop | undefined, why: string): Need => ({
+    goal,
+    crop,
+    variety: meant.variety,
+    product: canning?.product,
+    cautions,
+    basis: "none",
+    sentence: say(`${goalSaid(goal)}: ${why}`, gardenFile),
+  });
+  if (inJars && canning === undefined) {
+    const ornamental = meant.crop?.use === "flower" && isOfItself(meant, goal.what);
+    return none(
+      meant.crop,
+      ornamental
+        ? `${meant.crop?.plural} are grown for their flowers and are no food; some are poisonous, so nothing is reckoned.`
+        : "which product is that? The official guide's table here has none of that name, so no amount is reckoned: take it from your tested recipe, or name one of the table's.",
+    );
   }
+  const crop =
+    canning === undefined || (meant.crop !== undefined && canning.crops.includes(meant.crop.id))
+      ? meant.crop
+      : meantBy(book, canning.crops[0]?.replaceAll("-", " ") ?? "").crop;
+  if (vessel.test(goal.what))
+    return none(crop, "how much goes into one is not known here; say quarts or pints of it, or a weight.");
+  if (crop === undefined) return none(undefined, "no crop is known by that name, so nothing can be reckoned.");
+  if (canning === undefined && !isOfItself(meant, goal.what))
+    return none(crop, `how much fresh produce that takes is not known here; name the ${crop.plural} themselves.`);
   const grams =
     goal.grams ??
     (goal.jars !== undefined && canning !== undefined
       ? gramsForJars(canning, goal.jars.count, goal.jars.size)
       : undefined);
-  if (goal.jars !== undefined && canning === undefined) {
-    return {
-      ...base,
-      basis: "none",
-      sentence: say(
-        `${goalSaid(goal)}: the official guide's table has no row for it here, so take the amount from your tested recipe.`,
-        gardenFile,
-      ),
-    };
-  }
-  const lots = (meant.variety === undefined ? book.lotsOfCrop(crop.id) : book.lotsOf(meant.variety.id)).filter(
-    // A planting that is still picked has not given all it will.
-    ({ pickings, plants, planting }) => pickings.length > 0 && plants !== undefined && planting.ended !== undefined,
+  const lots = meant.variety === undefined ? book.lotsOfCrop(crop.id) : book.lotsOf(meant.variety.id);
+  const own = ownYield(
+    lots.filter((lot) => toldItsYield(lot) && lot.plants !== undefined),
+    goal,
   );
-  const own = ownYield(lots, goal);
   const handbook = own === undefined ? handbookYield(crop.id, goal) : undefined;
   const each = own ?? handbook;
   const wanted = grams ?? goal.pieces?.count;
   const plants = each === undefined || wanted === undefined ? undefined : plantsFor(wanted, each);
   return {
-    ...base,
+    goal,
+    crop,
+    variety: meant.variety,
+    product: canning?.product,
+    cautions,
     grams,
     plants,
     basis: own !== undefined ? "own" : handbook !== undefined ? "handbook" : "none",
     sentence: say(
-      sentenceOf(book, goal, {
-        crop,
-        variety: meant.variety,
-        canning,
-        grams,
-        plants,
-        each,
-        grown: book.lotsOfCrop(crop.id).length > 0,
-      }),
+      sentenceOf(book, goal, { crop, variety: meant.variety, canning, grams, plants, each, grown: lots.length > 0 }),
       [...gardenFile, ...(own?.grounds ?? [])],
     ),
   };
@@ -109,7 +110,7 @@ const gardenFile: readonly Ground[] = [{ place: { file: "garden.md", line: 1, co
 const unknownProduct: CanningFact = {
   product: "",
   fresh: "",
-  words: /^$/,
+  names: [],
   crops: [],
   poundsPerSevenQuarts: 0,
   poundsPerNinePints: 0,
@@ -125,6 +126,8 @@ interface Yield {
   /** Pieces in all, of goals that count pieces. */
   readonly pieces?: number | undefined;
   readonly seasons: number;
+  /** Seasons in which all of them failed. */
+  readonly failed: number;
   readonly plants: number;
   readonly from: "own" | "handbook";
   readonly grounds: readonly Ground[];
@@ -145,28 +148,33 @@ function ownYield(lots: readonly Lot[], goal: Goal): Yield | undefined {
     const amount = wantsPieces
       ? pickings.reduce((sum, { harvest }) => sum + (harvest.count?.value ?? 0), 0)
       : sumPickings(pickings).grams;
-    return plants > 0 && amount > 0
+    return plants > 0
       ? [
           {
             each: amount / plants,
             plants,
             amount,
-            grounds: pickings.map(({ note }) => ({ note })),
+            grounds: [
+              ...pickings.map(({ note }) => ({ note })),
+              ...measured.flatMap(({ events }) => events.filter(({ kind }) => kind === "lost")),
+            ],
           },
         ]
       : [];
   });
   const plants = seasons.reduce((sum, one) => sum + one.plants, 0);
-  if (plants <= 0) return undefined;
-  const mean = seasons.reduce((sum, { amount }) => sum + amount, 0) / plants;
+  const amount = seasons.reduce((sum, one) => sum + one.amount, 0);
+  if (plants <= 0 || amount <= 0) return undefined;
+  const mean = amount / plants;
   const each = seasons.map((one) => one.each);
   const several = each.length > 1;
   return {
     mean,
     low: several ? Math.min(...each) : mean * (1 - usualSpread),
     high: several ? Math.max(...each) : mean * (1 + usualSpread),
-    pieces: wantsPieces ? seasons.reduce((sum, { amount }) => sum + amount, 0) : undefined,
+    pieces: wantsPieces ? amount : undefined,
     seasons: seasons.length,
+    failed: seasons.filter((one) => one.amount === 0).length,
     plants,
     from: "own",
     grounds: seasons.flatMap(({ grounds }) => grounds),
@@ -174,15 +182,15 @@ function ownYield(lots: readonly Lot[], goal: Goal): Yield | undefined {
 }
 
 function handbookYield(crop: string, goal: Goal): Yield | undefined {
-  const fact = yieldPerPlant(crop);
-  const each = goal.pieces === undefined ? fact?.value.grams : fact?.value.pieces;
-  if (each === undefined || each <= 0) return undefined;
+  const found = plantYield(crop, goal.pieces === undefined ? "grams" : "pieces")?.value;
+  if (found === undefined) return undefined;
   return {
-    mean: each,
-    low: each * (1 - usualSpread),
-    high: each * (1 + usualSpread),
-    pieces: goal.pieces === undefined ? undefined : each,
+    mean: found.middle,
+    low: found.low,
+    high: found.high,
+    pieces: goal.pieces === undefined ? undefined : found.middle,
     seasons: 0,
+    failed: 0,
     plants: 0,
     from: "handbook",
     grounds: [],
@@ -191,7 +199,7 @@ function handbookYield(crop: string, goal: Goal): Yield | undefined {
 
 function plantsFor(wanted: number, { mean, low, high }: Yield): Need["plants"] {
   const count = (each: number) => Math.min(mostPlants, Math.max(1, Math.ceil(wanted / each - 1e-9)));
-  return { usual: count(mean), good: count(high), poor: count(low) };
+  return { usual: count(mean), good: count(high), poor: low > 0 ? count(low) : undefined };
 }
 
 // ------------------------------------------------------------------------------------------------------------- in words
@@ -225,21 +233,31 @@ function sentenceOf({ garden }: SeasonBook, goal: Goal, about: About): string {
       : `${produce} never grew here, and the handbook has no yield for one plant`;
     return `${goalSaid(goal)}: ${fresh === undefined ? "" : `${fresh}; `}${why}.`;
   }
-  const many = (n: number) => `${sayNumber(n)} ${varietyName(variety, crop, 1)} ${n === 1 ? "plant" : "plants"}`;
-  const range =
-    plants.good === plants.poor
-      ? ""
-      : `, ${sayNumber(plants.good)} in a good year and ${sayNumber(plants.poor)} in a poor one`;
-  return `${goalSaid(goal)}: ${fresh === undefined ? "" : `${fresh}, so `}about ${many(plants.usual)}${range}, ${basisSaid(each, produce, grown, units)}.`;
+  const plantsOf = (n: number) => `${varietyName(variety, crop, 1)} ${n === 1 ? "plant" : "plants"}`;
+  const begin = `${goalSaid(goal)}: ${fresh === undefined ? "" : `${fresh}, so `}`;
+  if (each.from === "handbook") {
+    const [few, most] = [plants.good, plants.poor ?? plants.good];
+    const range = few === most ? `about ${sayNumber(few)}` : `between ${sayNumber(few)} and ${sayNumber(most)}`;
+    return `${begin}${range} ${plantsOf(most)}, ${handbookSaid(each, produce, grown, units)}.`;
+  }
+  const poor =
+    plants.poor !== undefined
+      ? ` and ${sayNumber(plants.poor)} in a poor one`
+      : `, and none would have done it in the ${sayPlural(each.failed, "season", "seasons")} in which all were lost`;
+  const range = plants.good === plants.poor ? "" : `, ${sayNumber(plants.good)} in a good year${poor}`;
+  return `${begin}about ${sayNumber(plants.usual)} ${plantsOf(plants.usual)}${range}, ${ownSaid(each, units)}.`;
 }
 
-function basisSaid(each: Yield, produce: string, grown: boolean, units: "metric" | "us"): string {
+function handbookSaid({ low, high, pieces }: Yield, produce: string, grown: boolean, units: "metric" | "us"): string {
+  const amount = (each: number) =>
+    pieces === undefined ? sayWeight(each, units) : sayNumber(Math.round(each * 10) / 10);
+  const range = amount(low) === amount(high) ? amount(low) : `${amount(low)} to ${amount(high)}`;
+  return `at the ${range} a plant of handbooks, because ${grown ? `no finished planting of ${produce} here was counted and weighed` : `${produce} never grew here`}; one season of your own will tell more`;
+}
+
+function ownSaid(each: Yield, units: "metric" | "us"): string {
   const seasons = sayPlural(each.seasons, "season", "seasons");
   const gave = `${sayNumber(each.plants)} ${each.plants === 1 ? "plant" : "plants"}`;
-  if (each.from === "handbook") {
-    const amount = each.pieces === undefined ? sayWeight(each.mean, units) : sayNumber(Math.round(each.mean * 10) / 10);
-    return `at a handbook's ${amount} a plant, because ${grown ? `no finished planting of ${produce} here was counted and weighed` : `${produce} never grew here`}`;
-  }
   if (each.pieces !== undefined) return `because ${gave} gave ${sayNumber(each.pieces)} here in ${seasons}`;
   return `at the ${sayWeight(each.mean, units)} a plant that ${gave} gave here in ${seasons}`;
 }

@@ -142,6 +142,8 @@ export interface ForecastRow extends Sentence {
   readonly from: Day;
   readonly likely: Day;
   readonly to: Day;
+  /** It should have come by now, and may come by `to`. */
+  readonly overdue: boolean;
 }
 
 export interface NextYear {

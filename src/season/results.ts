@@ -163,19 +163,22 @@ function makeResult(
   };
 }
 
-/** Crops taken up whole, of which some still stand: what was picked was not all plants' doing. */
-function stillStanding(lots: readonly Lot[]): boolean {
-  return lots.some(({ planting }) => planting.ended === undefined && planting.pickedWhole > 0);
+/** Whether a planting tells what a plant gives: it has ended, and was picked, or lost most of its plants before it could be. */
+export function toldItsYield({ planting, pickings, plants }: Lot): boolean {
+  const failed = planting.lost > 0 && planting.lost * 2 >= (plants ?? 0);
+  return planting.ended !== undefined && (pickings.length > 0 || failed);
 }
 
-/** What each plant gave; undefined unless every planting that was picked had its plants counted. */
+/**
+ * What each plant gave, the lost ones with them: of plantings that have ended, because one that is still picked has no yield a
+ * plant yet. Undefined unless every one of them had its plants counted.
+ */
 export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
-  const picked = lots.filter(({ pickings }) => pickings.length > 0);
-  if (picked.length === 0 || stillStanding(picked) || picked.some(({ plants }) => plants === undefined))
-    return undefined;
-  const plants = picked.reduce((sum, lot) => sum + (lot.plants ?? 0), 0);
+  const told = lots.filter(toldItsYield);
+  const pickings = told.flatMap((lot) => lot.pickings);
+  if (pickings.length === 0 || told.some(({ plants }) => plants === undefined)) return undefined;
+  const plants = told.reduce((sum, lot) => sum + (lot.plants ?? 0), 0);
   if (plants <= 0) return undefined;
-  const pickings = picked.flatMap((lot) => lot.pickings);
   const sum = sumPickings(pickings);
   const grams = pickings.every(({ harvest }) => harvest.grams !== undefined) ? sum.grams / plants : undefined;
   const [unit, other] = [...sum.counted];
@@ -198,8 +201,7 @@ export function perPiece(pickings: readonly Picking[]): Result["perPiece"] {
 
 function perRowMetre(lots: readonly Lot[]): number | undefined {
   let [metres, grams] = [0, 0];
-  for (const { planting, plants, pickings } of lots) {
-    if (pickings.length === 0) continue;
+  for (const { planting, plants, pickings } of lots.filter(toldItsYield)) {
     const { spacingCm } = planting;
     if (plants === undefined || spacingCm === undefined || spacingCm <= 0) return undefined;
     if (pickings.some(({ harvest }) => harvest.grams === undefined)) return undefined;

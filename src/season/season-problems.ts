@@ -1,7 +1,7 @@
 /** What is wrong in the records as the season's work needs them: trials that can compare nothing, wishes nobody can read. */
 import type { Garden, Problem, Trial } from "../model.ts";
 import { problem } from "../records/index.ts";
-import { bedMeant, meantBy } from "./crop-words.ts";
+import { bedMeant, isUnknownProduct, meantBy } from "./crop-words.ts";
 import { overlappingArms } from "./trial-arms.ts";
 
 export function seasonProblems(garden: Garden): readonly Problem[] {
@@ -44,6 +44,16 @@ function wishProblems(garden: Garden): readonly Problem[] {
           gardenFile,
           `The goal "${text}" names no crop or variety there is.`,
           "Name the crop in it: 10 kg of leeks.",
+        ),
+      ),
+    ...goals
+      .filter(({ jars, what }) => jars !== undefined && isUnknownProduct({ garden }, what))
+      .map(({ text }) =>
+        problem(
+          "goal/unknown-crop",
+          gardenFile,
+          `The goal "${text}" is of a product that the canning guide's table here does not name, so no amount is reckoned.`,
+          'Name one of the table in docs/seasons.md, such as "tomato sauce", or a weight of the fresh crop.',
         ),
       ),
     ...pins.flatMap((pin) => {

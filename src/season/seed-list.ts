@@ -1,7 +1,7 @@
 /** What to get before next season, by where it comes from, and what there is of saved seed. */
 import { stringify } from "csv-stringify/sync";
 import type { Event, Obtained } from "../model.ts";
-import { capital, sayList, sayPlural, sayWeight } from "../timeline/index.ts";
+import { capital, comesAsPlants, sayList, sayPlural, sayWeight } from "../timeline/index.ts";
 import { dayOnly } from "../tour/index.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
@@ -70,7 +70,7 @@ function seedRow(book: SeasonBook, lots: readonly Lot[], saved: readonly Event[]
   const own = source?.obtained === "saved" || last !== undefined;
   const crop = first.crop?.id ?? "";
   const remarks = [
-    first.planting.plantsFrom === undefined ? "" : "came as plants",
+    first.planting.plantsFrom === undefined || !comesAsPlants(crop) ? "" : "came as plants",
     noSeed.has(crop) ? "bulbs, sets or tubers rather than seed" : "",
     freshEachYear.has(crop) && !noSeed.has(crop) ? "its seed keeps for a year or two only" : "",
     tooOld(source?.year, year) && !own ? "the packet is old" : "",

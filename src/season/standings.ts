@@ -3,7 +3,6 @@
  * their own gardens: a variety is held against what it gave here before, else against the handbook, then come losses and
  * troubles.
  */
-import { yieldPerPlant } from "../almanac/index.ts";
 import { daysBetween } from "../calendar.ts";
 import type { Day, NurseryLot, Trouble } from "../model.ts";
 import { comparable, type Ground, type HarvestSum, type Sentence, say } from "../tour/index.ts";
@@ -14,6 +13,7 @@ import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn } from "./seasons.ts";
 import { lostAll } from "./setbacks.ts";
+import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
 
 export interface Standing extends Sentence {
   readonly variety: string;
@@ -39,6 +39,8 @@ interface Account {
   readonly lots: readonly Lot[];
   readonly now: HarvestSum;
   readonly before?: HarvestSum | undefined;
+  /** Plants the pickings are of; undefined when some were not counted. */
+  readonly set: PlantsSet;
   readonly lost: number;
   readonly began?: number | undefined;
   readonly losses: readonly { readonly plants: number; readonly cause?: string | undefined }[];
@@ -95,7 +97,7 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
   const ids = new Set([...picked.keys(), ...lost.keys(), ...troubled.keys()]);
   ids.delete("");
   return [...ids].sort().map((variety): Account => {
-    const lots = book.lotsOf(variety).filter(({ planting }) => planting.since <= to && (planting.ended ?? to) >= from);
+    const lots = livingBetween(book.lotsOf(variety), from, to);
     const lostLines = lost.get(variety) ?? [];
     const losses = lostLines.map((line) => ({
       plants: line.count?.value ?? (lostAll(line) ? 0 : 1),
@@ -108,6 +110,13 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
       lots,
       now: sumPickings(picked.get(variety) ?? []),
       before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
+      set: {
+        now: plantsIn(lots),
+        before:
+          before === undefined
+            ? undefined
+            : plantsIn(livingBetween(book.lotsOf(variety), before.from, sameDayIn(before, to, season))),
+      },
       lost: losses.reduce((sum, { plants }) => sum + plants, 0),
       began: begunWith(raised.get(variety) ?? [], lots, lostLines, from, to),
       losses,
@@ -117,6 +126,17 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
       grounds: [...(picked.get(variety) ?? []).slice(0, mostPickings), ...lostLines, ...troubles],
     };
   });
+}
+
+function livingBetween(lots: readonly Lot[], from: Day, to: Day): readonly Lot[] {
+  return lots.filter(({ planting }) => planting.since <= to && (planting.ended ?? to) >= from);
+}
+
+function plantsIn(lots: readonly Lot[]): number | undefined {
+  const counts = lots.map(({ plants }) => plants);
+  return counts.length === 0 || counts.includes(undefined)
+    ? undefined
+    : counts.reduce((sum: number, plants) => sum + (plants ?? 0), 0);
 }
 
 /**
@@ -148,9 +168,9 @@ function judge(
   { from, to }: { readonly from: Day; readonly to: Day },
   part: number,
 ): Standing | undefined {
-  const { now, before, lots, lost, began, troubles } = account;
-  const change = yieldChange(book, account, season);
-  const against = before !== undefined && comparable(now, before) ? amountRatio(now, before) : undefined;
+  const { now, lots, lost, began, troubles } = account;
+  const change =
+    yieldChange(book.lotsOf(account.variety), lots, season) ?? soFarChange(account.now, account.before, account.set);
   const handbook = change === undefined ? handbookChange(lots) : undefined;
   const share =
     account.lostAll && lost === 0
@@ -164,27 +184,14 @@ function judge(
           : lost > 0
             ? 0.3
             : 0;
-  // Two years of different numbers of plants say less than what each plant gave.
-  const grown =
-    change ?? (against === undefined ? undefined : against * 0.6) ?? (handbook === undefined ? 0 : handbook * 0.4);
+  const grown = change ?? (handbook === undefined ? 0 : handbook * 0.4);
   const soon = againstPromise(book, lots, to);
-  const score =
-    (now.times > 0 ? grown + soon + Math.min(0.3, now.times * 0.04) + Math.min(0.8, 4 * part) : 0) -
-    share -
-    0.08 * Math.min(8, lost) -
-    0.2 * troubles.length;
+  // A large part of the weight is no merit of plants that gave less than they did before.
+  const weight = grown < 0 ? 0 : Math.min(0.3, now.times * 0.04) + Math.min(0.8, 4 * part);
+  const score = (now.times > 0 ? grown + soon + weight : 0) - share - 0.08 * Math.min(8, lost) - 0.2 * troubles.length;
   const text = sentenceOf(book, account, season, from, to);
   if (text === undefined) return undefined;
-  const why =
-    score < 0
-      ? lost > 0 || account.lostAll
-        ? "plants were lost"
-        : troubles.length > 0
-          ? "it had trouble"
-          : "it gave less than before"
-      : before === undefined
-        ? "it did well in its first year"
-        : "it gave more than before";
+  const why = whyOf(score, { account, change, handbook });
   return {
     ...say(text, account.grounds),
     variety: account.variety,
@@ -193,36 +200,20 @@ function judge(
   };
 }
 
-const clip = (value: number) => Math.max(-1, Math.min(1, value));
-
-/** log of what a plant gave now over what it gave in earlier seasons, of finished plantings only. */
-function yieldChange(book: SeasonBook, { lots, variety }: Account, season: Season): number | undefined {
-  const own = perPlant(lots.filter((lot) => lot.season === season.year && lot.planting.ended !== undefined));
-  const earlierLots = book
-    .lotsOf(variety)
-    .filter((lot) => lot.season < season.year && lot.planting.ended !== undefined);
-  const then = perPlant(earlierLots);
-  return own?.grams === undefined || then?.grams === undefined || own.grams <= 0 || then.grams <= 0
-    ? undefined
-    : clip(Math.log(own.grams / then.grams));
-}
-
-function handbookChange(lots: readonly Lot[]): number | undefined {
-  const own = perPlant(lots.filter(({ planting }) => planting.ended !== undefined));
-  const usual = yieldPerPlant(lots[0]?.crop?.id)?.value.grams;
-  return own?.grams === undefined || usual === undefined || own.grams <= 0 || usual <= 0
-    ? undefined
-    : clip(Math.log(own.grams / usual));
-}
-
-function amountRatio(now: HarvestSum, before: HarvestSum): number {
-  const size = ({ grams, litres, counted, weighed }: HarvestSum) => {
-    if (grams > 0) return grams;
-    if (litres > 0) return litres;
-    return [...counted.values(), ...weighed.values()].reduce((sum, n) => sum + n, 0);
-  };
-  const [a, b] = [size(now), size(before)];
-  return a > 0 && b > 0 ? clip(Math.log(a / b)) : 0;
+/** What weighs most; nothing is compared with a year that was not. */
+function whyOf(
+  score: number,
+  { account, change, handbook }: { account: Account; change: number | undefined; handbook: number | undefined },
+): string {
+  if (score < 0) {
+    if (account.lost > 0 || account.lostAll) return "plants were lost";
+    if (account.troubles.length > 0) return "it had trouble";
+    if ((change ?? 0) < 0) return "each plant gave less than before";
+    return (handbook ?? 0) < 0 ? "each plant gave less than handbooks tell" : "it came late";
+  }
+  if ((change ?? 0) > 0) return "each plant gave more than before";
+  if ((handbook ?? 0) > 0) return "each plant gave more than handbooks tell";
+  return account.before === undefined ? "it did well in its first year" : "it gave a good part of the weight";
 }
 
 /** A little for coming early and off for coming late, by what the variety promises. */
@@ -254,6 +245,7 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
       now,
       each,
       before: before !== undefined && comparable(now, before) ? before : undefined,
+      set: account.set.now !== undefined && account.set.now !== account.set.before ? account.set : undefined,
       span: from !== season.from ? "same days" : season.to > to ? "same day" : "whole year",
       allLost: account.lostAll && lost === 0,
       lost,

@@ -1,6 +1,6 @@
 /** What a season that goes on has still to bring: picking windows, what can yet be sown, days to the first frost. */
 import { cropFacts, frostFreeDaysLeft, middle, sowBy } from "../almanac/index.ts";
-import { addDays } from "../calendar.ts";
+import { addDays, inYear, yearOf } from "../calendar.ts";
 import type { Day } from "../model.ts";
 import { type Sentence, say } from "../tour/index.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
@@ -11,7 +11,7 @@ import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { frostLeft } from "./weather-story.ts";
 
-/** Days after the end of its window beyond which nothing is forecast any more. */
+/** Days after the end of its first window beyond which nothing is forecast any more. */
 const givenUp = 21;
 
 /** Living plantings that have not reached their goal, the soonest first. */
@@ -20,13 +20,13 @@ export function forecastRows(book: SeasonBook, on: Day): readonly ForecastRow[] 
   return allTimed(book)
     .filter(({ lot, reached, begun }) => reached === undefined && begun <= on && lot.planting.ended === undefined)
     .map((one) => forecast(one, on))
-    .filter(({ to }) => addDays(to, givenUp) >= on)
+    .filter(({ expected }) => addDays(expected.by, givenUp) >= on)
     .map((one) => rowOf(book, one, on))
     .sort((a, b) => (a.likely < b.likely ? -1 : a.likely > b.likely ? 1 : a.planting < b.planting ? -1 : 1));
 }
 
 function rowOf(book: SeasonBook, forecast: Forecast, on: Day): ForecastRow {
-  const { timed, from, likely, to } = forecast;
+  const { timed, from, likely, to, expected } = forecast;
   const { lot, goal } = timed;
   return {
     ...say(forecastSaid(book, forecast, on), [
@@ -39,6 +39,7 @@ function rowOf(book: SeasonBook, forecast: Forecast, on: Day): ForecastRow {
     from,
     likely,
     to,
+    overdue: expected.by < on,
   };
 }
 
@@ -50,7 +51,8 @@ function plantingName({ garden }: SeasonBook, { planting, variety, crop }: Forec
   return recapWords(settings).planting({ variety, crop }, bed, began, day, { settings, day: on });
 }
 
-export function forecastSaid(book: SeasonBook, { timed, basis, from, likely, to }: Forecast, on: Day): string {
+export function forecastSaid(book: SeasonBook, forecast: Forecast, on: Day): string {
+  const { timed, basis, from, likely, to, expected } = forecast;
   const { settings } = book.garden;
   const { variety, crop } = timed.lot;
   return recapWords(settings).forecast(
@@ -60,6 +62,7 @@ export function forecastSaid(book: SeasonBook, { timed, basis, from, likely, to 
       from,
       likely,
       to,
+      expected,
       days: timed.catalogueDays,
       counted: timed.counted,
       ratio: basis.ratio,
@@ -78,12 +81,18 @@ const mostNamed = 6;
 /** Days that must be left, so that it is still time when the film is out. */
 const leastLeft = 7;
 
-/** "Still time to sow: turnips up to 28 August, lettuces up to 4 September." Only crops this garden has grown. */
+/** Days to the first frost beyond which the sowing year has hardly begun, where no last frost tells it. */
+const mostLeft = 150;
+
+/**
+ * "Still time to sow: turnips up to 28 August, lettuces up to 4 September." Only crops this garden has grown, and only when
+ * spring's last frost is past: before it there is no hurry, and for tender crops no sowing.
+ */
 export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
   const { firstFrost, lastFrost } = book.garden.settings;
   if (firstFrost === undefined) return undefined;
   const left = frostFreeDaysLeft(firstFrost, on, lastFrost);
-  if (left <= 0) return undefined;
+  if (left <= 0 || !springFrostPast(on, left, lastFrost)) return undefined;
   const frost = addDays(on, left);
   const voice: Voice = { settings: book.garden.settings, day: on };
   const words = recapWords(voice.settings);
@@ -112,6 +121,15 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
     crops: all.map(({ name }) => name),
   }));
   return say(words.timeToSow(rowsByDay, voice), [{ place: { file: "garden.md", line: 1, column: 1 } }]);
+}
+
+/** Whether the last spring frost before the coming first frost lies behind. */
+function springFrostPast(on: Day, left: number, lastFrost: string | undefined): boolean {
+  if (lastFrost === undefined) return left <= mostLeft;
+  const frost = addDays(on, left);
+  const sameYear = inYear(lastFrost, yearOf(frost));
+  const last = sameYear < frost ? sameYear : inYear(lastFrost, yearOf(frost) - 1);
+  return last <= on;
 }
 
 export function frostSentence(book: SeasonBook, on: Day): Sentence | undefined {

@@ -116,9 +116,16 @@ const leastHeat = 50;
 function heatOf(book: SeasonBook, season: Season, to: Day): HeatFacts | undefined {
   const standing = heatStanding(book, season, to);
   if (standing === undefined) return undefined;
-  const { heat, lastYear, daysAhead, scale } = standing;
+  const { heat, lastYear, days, daysAhead, scale } = standing;
   const compared = lastYear !== undefined && Math.max(heat, lastYear) >= leastHeat;
-  return { since: season.from, heat, base: scale.base, ...(compared ? { lastYear, daysAhead } : {}) };
+  const gaps = days !== undefined && days.inBoth < days.of;
+  return {
+    since: season.from,
+    heat,
+    base: scale.base,
+    ...(compared ? { lastYear, daysAhead } : {}),
+    ...(gaps ? { days } : {}),
+  };
 }
 
 function methodsOf({ weather, garden }: SeasonBook, heat: boolean): readonly string[] {

@@ -12,6 +12,8 @@ export interface CropHabit {
   readonly winter?: "stands" | "autumn" | "biennial";
   /** Picking takes the plant: as a root or bulb that is lifted, or as a head that is cut. */
   readonly takenWhole?: "lifted" | "cut";
+  /** Taken up all at one time: its only picking is no first one. */
+  readonly atOnce?: true;
   /** Begun from tubers, sets, cloves or seed put straight in its place, so that no nursery sowing is missed. */
   readonly begunInPlace?: true;
 }
@@ -31,7 +33,8 @@ const rows: readonly (readonly [CropHabit, string])[] = [
   [{ ...stands, ...inPlace }, "perpetual-spinach"],
   [biennial, "sprouting-broccoli foxglove wallflower honesty sweet-william hollyhock forget-me-not"],
 
-  [{ ...autumn, ...lifted, ...inPlace }, "garlic shallot onion spring-onion"],
+  [{ ...autumn, ...lifted, ...inPlace, atOnce: true }, "garlic shallot onion"],
+  [{ ...autumn, ...lifted, ...inPlace }, "spring-onion"],
   [{ ...autumn, ...cut }, "cabbage cauliflower lettuce pak-choi"],
   [{ ...autumn, ...inPlace }, "broad-bean pea spinach corn-salad winter-purslane mizuna mustard-greens rocket cress"],
   [{ ...autumn, ...inPlace }, "coriander chervil cornflower ammi nigella calendula larkspur poppy orlaya corncockle"],
@@ -51,4 +54,28 @@ const noHabit: CropHabit = {};
 export function habitOf(crop: Crop | undefined): CropHabit {
   if (crop === undefined) return noHabit;
   return cropHabits.get(crop.id) ?? (crop.use === "cover" ? { ...autumn, ...inPlace } : noHabit);
+}
+
+const dug = new Set(
+  "potato sweet-potato oca jerusalem-artichoke carrot parsnip swede salsify scorzonera celeriac".split(" "),
+);
+
+/** What is done to a crop to have it, where nobody's own word says it: nobody picks potatoes. */
+export function takingVerb(crop: Crop | undefined): "picked" | "dug" | "lifted" | "cut" {
+  if (crop === undefined) return "picked";
+  if (dug.has(crop.id)) return "dug";
+  if (crop.use === "flower") return "cut";
+  return habitOf(crop).takenWhole === "lifted" ? "lifted" : "picked";
+}
+
+/** Crops that come as sets, cloves, bulbs, tubers and crowns, and are no plants yet when they are bought. */
+const noPlantsYet = new Set(
+  (
+    "garlic onion shallot potato sweet-potato oca jerusalem-artichoke dahlia rhubarb asparagus tulip daffodil crocus snowdrop " +
+    "hyacinth allium lily gladiolus iris anemone ranunculus freesia"
+  ).split(" "),
+);
+
+export function comesAsPlants(crop: string | undefined): boolean {
+  return !noPlantsYet.has(crop ?? "");
 }

@@ -5,6 +5,7 @@
  */
 import { daysBetween } from "../calendar.ts";
 import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
+import { comesAsPlants } from "./crop-habits.ts";
 import { germanComingAndGoing, sayGermanGivenAway } from "./german-coming-and-going.ts";
 import { countedOr, meant, placing, sayPieces, some, spotIn, whole } from "./german-parts.ts";
 import { sayGermanWork } from "./german-work.ts";
@@ -30,13 +31,12 @@ function sayHarvest(
   names: Names,
   event: Event,
   planting: PlantIds & Partial<Planting>,
-  harvest: Harvest,
-  whole: boolean,
+  { harvest, whole, atOnce }: { readonly harvest: Harvest; readonly whole: boolean; readonly atOnce: boolean },
 ) {
   const { speech } = names;
   const { grams, litres, count, unit } = harvest;
   const plants = names.plants(planting);
-  const isFirst = planting.implied === false && planting.picked?.times === 0;
+  const isFirst = !atOnce && planting.implied === false && planting.picked?.times === 0;
   const taken = /\bcut\b/.test(event.verb) ? "geschnitten" : "geerntet";
   const amounts = [
     ...(grams === undefined ? [] : [speech.weight(grams)]),
@@ -75,8 +75,8 @@ export const germanSentences: ChangeSentences = {
       ...placing(names, event),
       raised !== undefined &&
         `aus der Aussaat vom ${names.day(raised.sown, event.day)}${raised.bed === undefined ? "" : ` (${names.bed(raised.bed)})`}`,
-      planting.plantsFrom === "bought" && "als Pflanzen gekauft",
-      planting.plantsFrom === "given" && "geschenkt",
+      event.plantsFrom === "bought" && (comesAsPlants(planting.crop) ? "als Pflanzen gekauft" : "gekauft"),
+      event.plantsFrom === "given" && "geschenkt",
       planting.from !== undefined && `Herkunft: ${planting.from}`,
       event.detail,
     ),
@@ -215,7 +215,7 @@ export const germanSentences: ChangeSentences = {
   owed: (names, what, due) => fullStop(`Dem Publikum seit dem ${names.day(due, due)} versprochen: ${what}`),
   asked: (event) => fullStop(`Gefragt wurde: ${event.what ?? event.detail ?? event.text}`),
 
-  picked: (names, event, planting, { harvest, whole: taken }) => sayHarvest(names, event, planting, harvest, taken),
+  picked: sayHarvest,
   savedSeed(names, event) {
     const { grams, count, detail } = event;
     const plants = names.plants(event);

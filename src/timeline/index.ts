@@ -2,6 +2,7 @@
 // Gives: the garden: plantings, nursery lots, follow-ups, the state of a bed on a day, its changes, and the words to say them.
 // Never does: touch the disk, ask a clock, know about the sun, the weather or films.
 export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts";
+export { comesAsPlants, habitOf, takingVerb } from "./crop-habits.ts";
 export { growGarden } from "./grow-garden.ts";
 export { oneForm } from "./names.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";

@@ -13,16 +13,16 @@ export function sayPieces(count: NonNullable<Harvest["count"]>, unit: PickUnit):
 
 /**
  * "The first picking of Black Beauty courgettes came to 1.4 kg.", "Twelve stems were cut from the Matucana sweet peas.",
- * "Five Musselburgh leeks were lifted." `whole` says that the picking took up the plants.
+ * "Five Musselburgh leeks were lifted." `whole` says that the picking took up the plants, `atOnce` that it is their only one.
  */
 export function sayPicked(
   names: Names,
   event: Event,
   planting: PlantIds & Partial<Planting>,
-  { harvest, whole }: { readonly harvest: Harvest; readonly whole: boolean },
+  { harvest, whole, atOnce }: { readonly harvest: Harvest; readonly whole: boolean; readonly atOnce: boolean },
 ): string {
   const { count, unit } = harvest;
-  const isFirst = planting.implied === false && planting.picked?.times === 0;
+  const isFirst = !atOnce && planting.implied === false && planting.picked?.times === 0;
   const verb = takenVerb(event.verb);
   const amount = sayAmount(names, harvest);
   const plants = names.plants(planting);

@@ -26,7 +26,10 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const before = growing.now;
   const harvest = harvestOf(ledger, event);
   const taken = wholePlants(ledger, event, growing);
-  const text = ledger.say.picked(ledger.names, event, before, { harvest, whole: taken > 0 });
+  const left = less(before.count, taken);
+  const last = taken > 0 && before.ended === undefined && isNone(left);
+  const atOnce = last || habitOf(cropOf(ledger, before)).atOnce === true;
+  const text = ledger.say.picked(ledger.names, event, before, { harvest, whole: taken > 0, atOnce });
   const stage =
     before.ended === undefined && before.stage !== "picking"
       ? { stage: "picking" as const, stageSince: event.day }
@@ -35,9 +38,8 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
     ...stage,
     picked: pickedMore(before.picked, harvest, event.day),
     pickedWhole: before.pickedWhole + taken,
-    count: less(before.count, taken),
+    count: left,
   };
-  const last = taken > 0 && before.ended === undefined && isNone(patch.count);
   const effect: ChangeEffect = last
     ? endPlanting(ledger, growing, event.day, "finished", patch, event)
     : { plantings: [become(growing, patch, event)] };
@@ -68,7 +70,7 @@ function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[])
   const key = plantKey(ids);
   const total = { ...ids, picked: pickedMore(unassigned.get(key)?.picked ?? nothingPicked, harvest, event.day) };
   unassigned.set(key, total);
-  const text = ledger.say.picked(names, event, ids, { harvest, whole: false });
+  const text = ledger.say.picked(names, event, ids, { harvest, whole: false, atOnce: false });
   addChange(ledger, event, { kind: "picked", bed, text, effect: { unassigned: total }, harvest });
 }
 

@@ -16,9 +16,6 @@ import { likeness, wordsOf } from "./same-words.ts";
 import { capital } from "./words.ts";
 import { addChange, notesWentOn, pushChange, report } from "./write-down.ts";
 
-/** Care that goes on whether or not something is wrong: no remedy of a trouble it does not name. */
-const routine = /^(watered|weeded|hoed|fed|mulched|picked|tidied|swept)\b/i;
-
 /** How much two causes must have in common to be one: "black fly" and "blackfly again" are. */
 const sameCause = 0.5;
 
@@ -127,22 +124,27 @@ function endedWithPlants(ledger: Ledger, event: Event, cause: string, beds: read
   );
 }
 
-const keepsOff =
-  /\b(?:nets?|netting|mesh|fleece|row.?covers?|cloches?|collars?|traps?|fenc(?:e|ing)|cages?|tapes?|barriers?|scarers?|scarecrow|bands?|copper|enviromesh|insect)\b/i;
-
 /**
- * Notes work as tried against the troubles it can be meant for: those of the plants it names, or, when it names none, all
- * of the bed. Gives those troubles as they become. Private work stays out of them, because a trouble can be public.
+ * Notes work as tried against the troubles that its line names, of the plants it names or, when it names none, of the bed: that
+ * somebody took leaves off beside a trouble does not make it a treatment. Gives those troubles as they become. Private work
+ * stays out of them, because a trouble can be public.
  */
 export function tryAgainst(bed: BedLedger, event: Event, what: string, plantings: readonly string[]): ChangeEffect {
-  if (event.private || (plantings.length === 0 && routine.test(what))) return {};
-  // A shade cloth or a trellis goes up whatever troubles the bed; what keeps things off is tried against them.
-  if (event.kind === "put up" && !keepsOff.test(what)) return {};
+  if (event.private) return {};
+  const said = wordsOf([event.text, what, event.reason, event.cause, event.detail, ...event.more].join(" "));
   const meant = bed.troubles.filter(
-    ({ now }) => plantings.length === 0 || now.plantings.some((id) => plantings.includes(id)),
+    ({ now }) =>
+      isNamed(now.cause, said) && (plantings.length === 0 || now.plantings.some((id) => plantings.includes(id))),
   );
   for (const trouble of meant) trouble.now = { ...trouble.now, tried: [...trouble.now.tried, what] };
   return meant.length === 0 ? {} : { troubles: meant.map(({ now }) => now) };
+}
+
+/** By its last word, "moth" of "leek moth": the words before it name plants too. "Black fly" is "blackfly". */
+function isNamed(cause: string, said: readonly string[]): boolean {
+  const words = wordsOf(cause);
+  const last = words.at(-1);
+  return last !== undefined && (said.includes(last) || ` ${said.join("")}`.includes(words.join("")));
 }
 
 /**

@@ -33,6 +33,7 @@ export type ShowKind =
   | "first flower"
   | "first fruit"
   | "first picking"
+  | "only picking"
   | "first time"
   | "ready"
   | "picking"

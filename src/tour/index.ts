@@ -4,6 +4,7 @@
 
 // The words and measures that recaps share with briefs, so that one fact reads the same in both.
 export { bedVerb, inBed, isGround, theBed } from "./bed-names.ts";
+export { isBeingPicked } from "./being-picked.ts";
 export type {
   Brief,
   ChangeLine,

@@ -4,6 +4,7 @@ import type { Day, Planting } from "../model.ts";
 import { cropName, sayLength, sayList, sayNumber } from "../timeline/index.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import { type BedOnTheDay, livingOn } from "./bed-on-the-day.ts";
+import { isBeingPicked } from "./being-picked.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { dayOnly, speechOf, yearBefore } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
@@ -86,6 +87,7 @@ function howItStood(plantings: readonly Planting[], day: Day, here: BedOnTheDay)
     fruiting: " in fruit",
     picking: " being picked",
   } as const;
+  if (first.stage === "picking" && !plantings.some((planting) => isBeingPicked(planting, day))) return "";
   if (first.stage in words) return words[first.stage as keyof typeof words];
   const recent =
     first.heightCm !== undefined && plantings.length === 1 && first.heightOn !== undefined && first.heightOn <= day;

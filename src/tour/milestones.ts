@@ -1,7 +1,7 @@
 /** First times of a season: up, first flower, first fruit, first picking, each against last year's. */
 import { daysBetween } from "../calendar.ts";
 import type { Day, Event } from "../model.ts";
-import { capital, sayPlural } from "../timeline/index.ts";
+import { capital, habitOf, sayPlural } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, ShowKind } from "./brief.ts";
@@ -10,11 +10,11 @@ import { sayHarvest, sumOf } from "./harvest-sums.ts";
 import { isNews } from "./news-sentences.ts";
 import { oncePerStop } from "./once.ts";
 import { inTurn } from "./phrasing.ts";
-import { pickVerbs } from "./picked-sentences.ts";
+import { pickVerb } from "./picked-sentences.ts";
 import { isSingular, plantName } from "./plant-names.ts";
 import { say } from "./sentence.ts";
 
-export type MilestoneKind = Extract<ShowKind, "up" | "first flower" | "first fruit" | "first picking">;
+export type MilestoneKind = Extract<ShowKind, "up" | "first flower" | "first fruit" | "first picking" | "only picking">;
 type MilestoneEvent = "up" | "flowered" | "fruited" | "picked";
 
 export interface Milestone extends Sentence {
@@ -46,7 +46,9 @@ function findMilestones(here: BedOnTheDay): readonly Milestone[] {
       const found = firstOfSeason(lots, event, here);
       if (found === undefined) continue;
       // What is new to viewers is told with its whole story, up included.
-      return kind === "up" && isNews(found.lot, here) ? [] : [milestone(found.lot, kind, found.event, here, turn)];
+      if (kind === "up" && isNews(found.lot, here)) return [];
+      const only = kind === "first picking" && habitOf(found.lot.crop).atOnce === true;
+      return [milestone(found.lot, only ? "only picking" : kind, found.event, here, turn)];
     }
     return [];
   });
@@ -94,18 +96,22 @@ function waysToTell(
       ? [`${Who} opened ${day}${end}`, `${Who} came into flower ${day}${end}`]
       : [`${Who} came into flower ${day}${end}`, `${Who} showed ${its} first flower ${day}${end}`];
   }
-  const verb = pickVerbs.has(event.verb) ? event.verb : "picked";
+  const verb = pickVerb(event, lot);
   const harvest = sayHarvest(sumOf([{ harvest: event, day: event.day }]), here.index.garden.settings);
   const brought = harvest === undefined ? "" : `: ${harvest}`;
   const counted = [afterPlanting(lot, event.day), compared].filter((part) => part !== undefined).join(" and ");
   const tail = counted === "" ? "." : `. That is ${counted}.`;
   // One gooseberry bush, many gooseberries: what is picked is told without the number of plants.
   const produce = plantName(lot);
+  const were = isSingular(lot) ? "was" : "were";
+  if (kind === "only picking") return [`The ${produce} ${were} ${verb} ${day}${brought}${tail}`];
   return [
-    `The first ${produce} ${isSingular(lot) ? "was" : "were"} ${verb} ${day}${brought}${tail}`,
-    `Picking of the ${produce} began ${day}${harvest === undefined ? "" : ` with ${harvest}`}${tail}`,
+    `The first ${produce} ${were} ${verb} ${day}${brought}${tail}`,
+    `${begun[verb] ?? "Picking"} of the ${produce} began ${day}${harvest === undefined ? "" : ` with ${harvest}`}${tail}`,
   ];
 }
+
+const begun: Readonly<Record<string, string>> = { cut: "Cutting", dug: "Digging", lifted: "Lifting" };
 
 /** The same first time of last season, the earliest among the variety's plantings. */
 function lastYears(lot: Lot, kind: MilestoneEvent, here: BedOnTheDay): Event | undefined {

@@ -49,6 +49,7 @@ function newestLine(stops: readonly BedOnTheDay[]): Newest | undefined {
   const strength: Readonly<Record<Milestone["kind"], number>> = {
     "first flower": 3,
     "first picking": 3,
+    "only picking": 3,
     "first fruit": 2,
     up: 1,
   };

@@ -21,6 +21,7 @@ const tellingOrder: readonly ShowKind[] = [
   "first fruit",
   "ready",
   "first picking",
+  "only picking",
   "picking",
   "last year",
   "a year ago",

@@ -1,10 +1,10 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
 import { addDays } from "../calendar.ts";
-import type { Change, Day } from "../model.ts";
-import { capital, changes } from "../timeline/index.ts";
+import type { Change, Day, Event } from "../model.ts";
+import { capital, changes, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { lastSeasonStart, onDay, sinceDay, speechOf, yearBefore } from "./days-said.ts";
 import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
@@ -46,9 +46,12 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     "picked",
     batch,
     ({ who, Who, has }) => {
-      if (sum === undefined) return `${Who} ${has} been picked ${sinceDay(first, speech)}, not weighed.`;
+      if (sum === undefined)
+        return picked.times === 1
+          ? `${Who} ${has} been ${pickVerbOn(batch, first)} once, ${onDay(first, speech)}, not weighed.`
+          : `${Who} ${has} been ${pickVerbOn(batch, first)} ${sinceDay(first, speech)}, not weighed.`;
       if (picked.times === 1)
-        return `${Who} ${has} given ${sum} so far, ${pickVerb(batch, first)} ${onDay(first, speech)}${compared}.`;
+        return `${Who} ${has} given ${sum} so far, ${pickVerbOn(batch, first)} ${onDay(first, speech)}${compared}.`;
       const often = `${sayPickings(picked.times)} ${sinceDay(first, speech)}`;
       return oneOf(`${batch.id} picked`, [
         `So far ${who} ${has} given ${sum} ${often}${compared}.`,
@@ -59,14 +62,18 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   );
 }
 
-/** The word the person used for picking it: "cut" of flowers, "dug" of carrots. */
-function pickVerb(batch: Batch, day: Day): string {
-  const event = batch.lots.flatMap(({ events }) => events).find((each) => each.kind === "picked" && each.day === day);
-  return event !== undefined && pickVerbs.has(event.verb) ? event.verb : "picked";
+/** Verbs of picking whose written form is also what was done to the crop: "the first carrots were dug". */
+const pickVerbs: ReadonlySet<string> = new Set(["harvested", "cut", "dug", "lifted"]);
+
+/** The word the person used for having it, "cut" of flowers, "dug" of carrots; else the crop's own, since nobody picks potatoes. */
+export function pickVerb(event: Pick<Event, "verb"> | undefined, { crop }: Pick<Lot, "crop">): string {
+  return event !== undefined && pickVerbs.has(event.verb) ? event.verb : takingVerb(crop);
 }
 
-/** Verbs of picking whose written form is also what was done to the crop: "the first carrots were dug". */
-export const pickVerbs: ReadonlySet<string> = new Set(["picked", "harvested", "cut", "dug", "lifted"]);
+function pickVerbOn(batch: Batch, day: Day): string {
+  const event = batch.lots.flatMap(({ events }) => events).find((each) => each.kind === "picked" && each.day === day);
+  return pickVerb(event, batch.lots[0]);
+}
 
 interface LastYear {
   readonly picked: HarvestSum;

@@ -1,10 +1,11 @@
 /** How plantings are told: how they began, how old they are, how they stand today. */
 import { daysBetween, yearOf } from "../calendar.ts";
 import type { Day, Planting } from "../model.ts";
-import { capital, sayAge, sayLength, sayOrdinal } from "../timeline/index.ts";
+import { capital, comesAsPlants, sayAge, sayLength, sayOrdinal } from "../timeline/index.ts";
 import { agree, type Batch, batchesOf, batchOf, groundsOf, numbered } from "./batches.ts";
 import { isGround, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import { isBeingPicked } from "./being-picked.ts";
 import type { Fact, Sentence } from "./brief.ts";
 import { onDay, roughly, type Speech, sinceDay, speechOf } from "./days-said.ts";
 import { oncePerPlants } from "./once.ts";
@@ -35,7 +36,7 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
   const since = age === 0 ? "" : isGround(here.bed) ? `, so ${sayAge(age)} in the ground` : `, ${sayAge(age)} ago`;
   const raised = raisedHere(planting)
     ? `sown indoors ${roughly(sown ?? planted, speech)}, planted out`
-    : cameAs(planting);
+    : cameAs(batch.lots[0]);
   return `${raised} ${onDay(planted, speech)}${since}`;
 }
 
@@ -75,7 +76,7 @@ function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay, { Who, w
   }
   const raised = raisedHere(planting)
     ? `sown indoors ${roughly(planting.sown ?? planted, speech)} and planted out`
-    : cameAs(planting);
+    : cameAs(batch.lots[0]);
   if (age === 0) return `${Who} ${was} ${raised} today.`;
   const held = isGround(here.bed) ? `${it} ${has} had ${sayAge(age)} in the ground` : `that is ${sayAge(age)} ago`;
   return inTurn(here.bed.id, turnOf(batch, here), [
@@ -109,13 +110,8 @@ function raisedHere({ sown, planted }: Planting): boolean {
   return sown !== undefined && planted !== undefined && sown < planted;
 }
 
-/** Sets, cloves, tubers and crowns are bought, and are no plants yet. */
-const notYetPlants: ReadonlySet<string> = new Set(
-  "garlic onion shallot potato sweet-potato oca jerusalem-artichoke dahlia rhubarb asparagus tulip daffodil".split(" "),
-);
-
-function cameAs({ plantsFrom, crop }: Planting): string {
-  if (plantsFrom !== undefined && notYetPlants.has(crop ?? "")) return `${plantsFrom} and planted`;
+function cameAs({ planting: { plantsFrom }, crop }: Lot): string {
+  if (plantsFrom !== undefined && !comesAsPlants(crop?.id)) return `${plantsFrom} and planted`;
   if (plantsFrom === "bought") return "bought as plants and set out";
   return plantsFrom === "given" ? "given as plants and set out" : "planted";
 }
@@ -165,6 +161,9 @@ function stageNow({ lots }: Batch, speech: Speech): string | undefined {
   const { stage, stageSince } = lots[0].planting;
   if (lots.some(({ planting }) => planting.stage !== stage || planting.stageSince !== stageSince)) return undefined;
   const words = { up: "up", flowering: "in flower", fruiting: "in fruit", picking: "being picked" } as const;
+  const { last } = lots[0].planting.picked;
+  if (stage === "picking" && last !== undefined && !lots.some(({ planting }) => isBeingPicked(planting, speech.day)))
+    return `last picked ${onDay(last, speech)}`;
   return stage in words ? `${words[stage as keyof typeof words]} ${sinceDay(stageSince, speech)}` : undefined;
 }
 

@@ -38,6 +38,7 @@ const closeUps: Partial<Readonly<Record<ShowKind, (about: string) => string>>> =
   "in flower": (about) => `flowers of ${about}`,
   "first fruit": (about) => `first fruit of ${about}`,
   "first picking": (about) => `${about} in the hand`,
+  "only picking": (about) => `${about} in the hand`,
   picking: (about) => `${about} in the hand`,
   ready: (about) => `${about}, ready or not`,
   "due soon": (about) => `${about}, how far it is`,
@@ -95,7 +96,7 @@ function inserts(here: BedOnTheDay, show: readonly Weighed[], varieties: readonl
     .slice(0, mostNamed)
     .map(({ title }) => theGear(title));
   const weighed = show.find(({ kind, lots }) => {
-    const picked = kind === "picking" || kind === "first picking";
+    const picked = kind === "picking" || kind === "first picking" || kind === "only picking";
     return picked && lots.some(({ planting }) => planting.picked.grams > 0);
   });
   return [

@@ -23,6 +23,7 @@ export const showValues: Readonly<Record<ShowKind, ShowValue>> = {
   trouble: { level: "should", value: 75, tag: "trouble", filmed: "close-up" },
   trial: { level: "should", value: 70, tag: "trial", filmed: "comparison" },
   going: { level: "should", value: 68, tag: "soon gone", filmed: "close-up" },
+  "only picking": { level: "should", value: 62, tag: "the harvest", filmed: "close-up" },
   "first picking": { level: "should", value: 62, tag: "first picking", filmed: "close-up" },
   lost: { level: "should", value: 60, tag: "lost", filmed: "close-up" },
   "first flower": { level: "should", value: 58, tag: "first flower", filmed: "close-up" },

@@ -1,13 +1,14 @@
 /** Where varieties and gear came from, as printed and as it must be said. */
 import type { Gear, Obtained, Source, Variety } from "../model.ts";
-import { capital } from "../timeline/index.ts";
+import { capital, comesAsPlants } from "../timeline/index.ts";
 import type { GearRow, Sentence } from "./brief.ts";
 import { theGear } from "./place-in-bed.ts";
 import { say } from "./sentence.ts";
 
 /** What stands under "from" in the variety list: "seed swap, Saltmarsh Hall", "own saved seed, 2025", "not known". */
-export function fromWords(source: Source | undefined, plantsFrom?: "bought" | "given"): string {
-  if (source === undefined) return plantsFrom === undefined ? "not known" : `${plantsFrom} as plants`;
+export function fromWords(source: Source | undefined, plantsFrom?: "bought" | "given", crop?: string): string {
+  if (source === undefined)
+    return plantsFrom === undefined ? "not known" : comesAsPlants(crop) ? `${plantsFrom} as plants` : plantsFrom;
   const { name, obtained, year } = source;
   const dated = year === undefined ? "" : `, ${year}`;
   if (obtained === undefined) return `${name}${dated}`;

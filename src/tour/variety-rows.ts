@@ -42,7 +42,7 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     sayAs: variety?.sayAs,
     say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop }), here),
     source: variety?.source,
-    from: fromWords(variety?.source, planting.plantsFrom),
+    from: fromWords(variety?.source, planting.plantsFrom, variety?.crop ?? planting.crop),
     newThisYear: isNewThisYear(planting.variety, here),
     where: places.length === 0 ? undefined : places.join("; "),
     plantings: lots.map((lot) => lot.planting.id),

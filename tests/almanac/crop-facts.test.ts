@@ -5,6 +5,7 @@ import {
   areaPerPlant,
   cannerLoads,
   canningCautions,
+  canningFactFor,
   canningFacts,
   cropFacts,
   gramsForJars,
@@ -122,7 +123,7 @@ describe("rotation", () => {
 });
 
 describe("canning", () => {
-  const of = (words: string) => canningFacts.find((fact) => fact.words.test(words));
+  const of = (words: string) => canningFactFor(words);
 
   // USDA Complete Guide, Guide 3: 21 lb of tomatoes fill 7 quarts, 13 lb 9 pints; the rest computed from those.
   it("reckons quarts and pints by their own columns", () => {
@@ -137,10 +138,38 @@ describe("canning", () => {
 
   it("tells products of one crop apart", () => {
     expect(
-      ["thick tomato sauce", "sauce", "tomato juice", "crushed tomatoes", "tomatoes"].map(
+      ["thick tomato sauce", "tomato sauce", "tomato juice", "crushed tomatoes", "our own tomatoes"].map(
         (words) => of(words)?.product,
       ),
     ).toEqual(["thick tomato sauce", "tomato sauce", "tomato juice", "crushed tomatoes", "tomatoes"]);
+  });
+
+  it("reads words whole, and the head noun decides", () => {
+    expect([of("apple sauce")?.fresh, of("applesauce")?.fresh, of("green beans")?.fresh, of("Beets")?.product]).toEqual(
+      ["apples", "apples", "green beans", "beetroot"],
+    );
+    for (const unknown of [
+      "sauce",
+      "cranberry sauce",
+      "chilli sauce",
+      "cornichons",
+      "pineapple",
+      "sweet peas",
+      "tomato soup",
+      "tomato ketchup",
+      "tomato chutney",
+      "peach jam",
+      "baked beans",
+      "broad beans",
+      "runner beans",
+      "pickled beetroot",
+      "peanuts",
+      "corn relish",
+      "apple butter",
+      "carrot cake",
+      "peas and carrots",
+    ])
+      expect(of(unknown), unknown).toBeUndefined();
   });
 
   it("always carries its cautions", () => {

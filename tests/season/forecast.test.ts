@@ -5,7 +5,8 @@ import { daysBetween } from "../../src/calendar.ts";
 import { openRecordsFolder, readRecords, readTexts } from "../../src/records/index.ts";
 import { allTimed, backTest, forecaster, seasonBook } from "../../src/season/index.ts";
 import { promisedDay } from "../../src/season/maturity.ts";
-import { forecastSaid } from "../../src/season/still-to-come.ts";
+import { meanAbove, pointAbove, shareAbove } from "../../src/season/normal-curve.ts";
+import { forecastSaid, sowingLeft } from "../../src/season/still-to-come.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
@@ -25,12 +26,12 @@ function squash(years: readonly (readonly [planted: string, picked: string])[]):
   };
 }
 
-async function forecastOf(files: Files, weather = noWeather) {
-  const book = seasonBook(await gardenOf(files, today), weather, today);
+async function forecastOf(files: Files, weather = noWeather, on = today) {
+  const book = seasonBook(await gardenOf(files, on), weather, on);
   const one = allTimed(book).find(({ begun }) => begun === "2026-05-24");
   if (one === undefined) throw new Error("no planting to forecast");
-  const forecast = forecaster(book)(one, today);
-  return { forecast, said: forecastSaid(book, forecast, today), days: daysBetween("2026-05-24", forecast.likely) };
+  const forecast = forecaster(book)(one, on);
+  return { forecast, said: forecastSaid(book, forecast, on), days: daysBetween("2026-05-24", forecast.likely) };
 }
 
 describe("a forecast", () => {
@@ -38,7 +39,8 @@ describe("a forecast", () => {
     const { days, forecast, said } = await forecastOf(squash([]));
     expect([days, forecast.basis]).toEqual([100, { ratio: 1, learnedFrom: 0, byHeat: false }]);
     expect(said).toBe(
-      "The Crown Prince squash should be ready between 15 August and 22 September, most likely about 1 September: 100 days from planting by the variety's record.",
+      // A packet alone is off by a quarter: 100 days times or over exp(1.2816 x 0.25) = 1.378.
+      "The Crown Prince squash should be ready between 5 August and 9 October, most likely about 1 September: 100 days from planting by the variety's record.",
     );
   });
 
@@ -87,6 +89,82 @@ describe("a forecast", () => {
     expect(daysBetween(one.begun, promisedDay(one, 54.3))).toBeGreaterThan(110);
     expect(promisedDay({ ...one, catalogueDays: 265 }, 54.3)).toBe("2026-06-19");
     expect(promisedDay(one, 0)).toBe("2025-11-26");
+  });
+});
+
+describe("what has not come yet", () => {
+  it("lies ahead: the window is that of what is left", async () => {
+    const before = await forecastOf(squash([]), noWeather, "2026-08-31");
+    const after = await forecastOf(squash([]), noWeather, "2026-09-20");
+    for (const { forecast } of [before, after])
+      expect([forecast.expected.from, forecast.expected.by]).toEqual(["2026-08-05", "2026-10-09"]);
+    // 119 of 100 days waited: z = log(1.19) / 0.25 = 0.696, of which 0.243 are left; 0.9, 0.5 and 0.1 of these lie above
+    // z = 0.777, 1.167 and 1.972: 121, 134 and 164 days (computed from the table of the normal curve).
+    const { from, likely, to } = after.forecast;
+    expect([from, likely, to].map((day) => daysBetween("2026-05-24", day))).toEqual([121, 134, 164]);
+    expect(after.said).toContain("may be ready any day up to 4 November, most likely about 5 October");
+  });
+
+  it("is overdue when the first window is over, and may come all the same", async () => {
+    const { said, forecast } = await forecastOf(squash([]), noWeather, "2026-10-20");
+    expect(forecast.from >= "2026-10-20").toBe(true);
+    expect(said).toMatch(
+      /^The Crown Prince squash were expected to be ready by 9 October and are not; what is as late as that mostly comes by \d+ (?:November|December):/,
+    );
+  });
+
+  it("teaches: others that are overdue say that it takes longer here", async () => {
+    const other = { "notes/2026-04-20.md": "- planted 4 bought Crown Prince in Long Bed, row 2\n" };
+    const late = await forecastOf({ ...squash([]), ...other }, noWeather, "2026-08-28");
+    // 130 days gone and nothing picked, against 100 promised: more than log(1.3) / 3 and less than one and a half times it.
+    expect(late.forecast.basis.ratio).toBeGreaterThan(1.3 ** (1 / 3));
+    expect(late.forecast.basis.ratio).toBeLessThan(1.3 ** (1 / 2));
+    const early = await forecastOf({ ...squash([]), ...other }, noWeather, "2026-06-10");
+    expect(early.forecast.basis.ratio).toBeLessThan(1.01);
+    const gone = { ...other, "notes/2026-06-01.md": "- cleared Crown Prince from Long Bed, row 2\n" };
+    const cleared = await forecastOf({ ...squash([]), ...gone }, noWeather, "2026-08-28");
+    expect(cleared.forecast.basis.ratio).toBe(1);
+  });
+});
+
+describe("the normal curve", () => {
+  // Tables of the standard normal distribution; the means are density over share.
+  it.each([
+    [0, 0.5, 0.797885],
+    [1, 0.158655, 1.525135],
+    [1.281552, 0.1, 1.754983],
+    [1.959964, 0.025, 2.337803],
+    [3.090232, 0.001, 3.36709],
+    [-1.644854, 0.95, 0.108564],
+  ])("above %f lies %f", (z, share, mean) => {
+    expect(shareAbove(z)).toBeCloseTo(share, 6);
+    expect(pointAbove(share)).toBeCloseTo(z, 4);
+    expect(meanAbove(z)).toBeCloseTo(mean, 4);
+  });
+
+  it("goes on far out", () => {
+    expect(pointAbove(shareAbove(12))).toBeCloseTo(12, 4);
+    expect(meanAbove(20)).toBeCloseTo(20.05, 2);
+  });
+});
+
+describe("what can still be sown", () => {
+  const files = (first: string, last: string): Files => ({
+    "garden.md": `---\nname: T\nlanguage: en-GB\nlast frost: ${last}\nfirst frost: ${first}\n---\n`,
+    "beds/a.md": "---\ntitle: A\n---\n",
+    "varieties/k.md": "---\ntitle: Kestrel\ncrop: courgette\n---\n",
+    "notes/2025-05-01.md": "- planted 2 bought Kestrel in A\n- sowed 20 radish in A\n",
+  });
+
+  it.each([
+    ["20 April", "5 November", "2026-02-10", undefined],
+    ["20 April", "5 November", "2026-06-10", "courgettes"],
+    ["20 September", "10 May", "2026-08-10", undefined],
+    ["20 September", "10 May", "2026-12-10", "courgettes"],
+  ])("last frost %s, first frost %s: on %s %s", async (last, first, on, crop) => {
+    const said = sowingLeft(seasonBook(await gardenOf(files(first, last), on), noWeather, on), on)?.text;
+    if (crop === undefined) expect(said).toBeUndefined();
+    else expect(said).toMatch(new RegExp(`^There is still time to sow .*${crop}`));
   });
 });
 

@@ -62,6 +62,9 @@ describe("a German recap", () => {
     expect(plain(words.weather.heat(heat, voice))).toBe(
       "Seit dem 1. Januar kamen 1.181 Gradtage über 4,4 °C zusammen, gegen 1.100 am selben Tag des Vorjahrs: sechs Tage vor dem Vorjahr.",
     );
+    expect(plain(words.weather.heat({ ...heat, daysAhead: 0, days: { inBoth: 179, of: 199 } }, voice))).toBe(
+      "Seit dem 1. Januar kamen an den 179 von 199 Tagen, die beide Jahre haben, 1.181 Gradtage über 4,4 °C zusammen, gegen 1.100 an denselben Tagen des Vorjahrs: gleichauf mit dem Vorjahr.",
+    );
     expect(plain(words.weather.frostLeft(1, "2026-07-19", voice))).toBe(
       "Bis zum üblichen ersten Frost am 19. Juli bleibt ein Tag.",
     );
@@ -74,6 +77,7 @@ describe("a German recap", () => {
       from: "2026-08-12",
       likely: "2026-09-01",
       to: "2026-09-26",
+      expected: { from: "2026-08-12", by: "2026-09-26" },
       days: 95,
       counted: "planting" as const,
       ratio: 1.25,
@@ -84,8 +88,11 @@ describe("a German recap", () => {
       "Kürbisse Uchiki Kuri: Ernte zwischen 12. August und 26. September zu erwarten, am ehesten um den 1. September (laut Sorte 95 Tage ab Pflanzung; Kürbisse brauchten hier etwa ein Viertel länger).",
     );
     expect(
-      words.forecast({ ...forecast, from: "2026-06-01", likely: "2026-06-10", to: "2026-07-01" }, voice),
-    ).toContain("war bis spätestens 1. Juli zu erwarten und ist noch nicht da");
+      words.forecast(
+        { ...forecast, likely: "2026-07-24", to: "2026-08-02", expected: { from: "2026-06-01", by: "2026-07-01" } },
+        voice,
+      ),
+    ).toContain("war bis 1. Juli zu erwarten und ist noch nicht da; was so spät ist, kommt meist bis 2. August");
   });
 
   test("has its own word for every family, disease and pest of the tables, and the same advice", () => {
@@ -112,28 +119,65 @@ describe("a German recap", () => {
   });
 
   test("claims no more of a trial than its numbers allow", () => {
+    const found = { what: "too few", higher: "mit Netz", p: 0.1, smallestP: 0.1, isClean: true } as const;
     const facts: TellsFacts = {
       kind: "weight of one",
-      higher: "mit Netz",
-      per: "picking",
+      plotKind: "row",
       n: 3,
       m: 3,
-      what: "too few",
-      p: 0.1,
-      smallestP: 0.1,
-      isClean: true,
-      enough: 8,
+      often: true,
+      seasons: 1,
+      fewest: 4,
+      found: { ...found, needed: 8 },
     };
-    const { tells } = trialWords(settings);
-    expect(tells(facts, settings)).toBe(
-      "Das entscheidet noch nichts (Ernten: drei gegen drei): selbst eine saubere Trennung kommt bei so wenigen durch Zufall einmal in zehn Fällen vor. Eine Wiederholung mit acht je Seite lohnt sich.",
+    const tells = (more: Partial<TellsFacts>) => plain(trialWords(settings).tells({ ...facts, ...more }, settings));
+    expect(tells({})).toBe(
+      "Das entscheidet noch nichts (Reihen: drei gegen drei): selbst eine saubere Trennung kommt bei so wenigen durch Zufall einmal in zehn Fällen vor. Um einen Unterschied dieser Größe zu zeigen, braucht es, so ungleich, wie sie sind, etwa acht Reihen je Seite.",
     );
-    expect(tells({ ...facts, what: "one each", n: 1, m: 1 }, settings)).toBe(
-      "Jede Seite hat eine Zahl, und eins gegen eins lässt sich nicht vom Zufall unterscheiden.",
+    const one = { n: 1, m: 1, found: { ...found, what: "alone" } } as const;
+    expect(tells(one)).toBe(
+      "Eine Reihe je Seite ist eins gegen eins, so oft auch geerntet wurde, und entscheidet nichts. Erst vier Reihen je Seite, im Wechsel, könnten etwas zeigen.",
     );
-    expect(plain(tells({ ...facts, what: "stands out", p: 0.02, interval: [120, 480] }, settings))).toBe(
-      "Vorn liegt: mit Netz (Ernten: drei gegen drei); ein solcher Unterschied kommt durch Zufall nur einmal in 50 Fällen vor; der wahre Abstand kann irgendwo zwischen 120 g und 480 g liegen. Das gilt für einen Garten und ein Jahr.",
+    expect(tells({ ...one, often: false, plotKind: "bed" })).toBe(
+      "Ein Beet je Seite ist eins gegen eins und entscheidet nichts. Erst vier Beete je Seite, im Wechsel, könnten etwas zeigen.",
     );
-    expect(tells({ ...facts, what: "chance", p: 0.5 }, settings)).toContain("hebt sich nicht vom Zufall ab");
+    expect(tells({ ...one, n: 3, often: false })).toContain("Das entscheidet nichts (Reihen: drei gegen eine).");
+    expect(tells({ ...one, hindrance: "days apart", found: undefined })).toMatch(
+      /^Geerntet wurde zu weit auseinander, als dass es sich vergleichen ließe\. Eine Reihe je Seite/,
+    );
+    const ahead = { ...found, what: "stands out", p: 0.02, interval: [120, 480] } as const;
+    expect(tells({ found: ahead })).toBe(
+      "Vorn liegt: mit Netz (Reihen: drei gegen drei); ein solcher Unterschied kommt durch Zufall nur einmal in 50 Fällen vor; der wahre Abstand kann irgendwo zwischen 120 g und 480 g liegen. Das gilt für einen Garten und ein Jahr.",
+    );
+    expect(tells({ kind: "share", word: "damaged", found: { ...ahead, interval: undefined } })).toMatch(
+      /^Mehr war beschädigt bei: mit Netz/,
+    );
+    expect(tells({ found: { ...found, what: "chance", p: 0.41, needed: 90_000 } })).toBe(
+      "Der Unterschied hebt sich nicht vom Zufall ab (Reihen: drei gegen drei); ein solcher kommt durch Zufall in vier von zehn Fällen vor. Einen so kleinen Unterschied kann kein Garten zeigen: so ungleich, wie sie sind, brauchte es etwa 90.000 Reihen je Seite.",
+    );
+  });
+
+  test("tells the arms of a trial by their rows and days", () => {
+    const arm = {
+      name: "mit Netz",
+      kind: "weight of one",
+      mean: 783,
+      eachPlant: false,
+      total: 4700,
+      figures: 3,
+      leftOut: 2,
+      pieces: 6,
+      plots: 2,
+      plotKind: "row",
+      unit: "head",
+      span: { from: "2026-06-20", to: "2026-07-11" },
+    } as const;
+    expect(plain(trialWords(settings).figures([arm], undefined, settings))).toBe(
+      "Mit Netz: im Mittel 783 g je Kopf bei zwei Reihen, sechs Köpfe in drei Ernten, vom 20. Juni bis 11. Juli, zwei Ernten zu anderer Zeit nicht mitgezählt.",
+    );
+    const height = { ...arm, kind: "height", mean: 30, plots: 1, span: undefined } as const;
+    expect(plain(trialWords(settings).figures([height], "2026-07-20", settings))).toBe(
+      "Am 20. Juli: mit Netz: 30 cm hoch.",
+    );
   });
 });

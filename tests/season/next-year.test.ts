@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
-import { seasonBook, seedListCsv } from "../../src/season/index.ts";
+import { seasonBook, seasonProblems, seedListCsv } from "../../src/season/index.ts";
 import { needs } from "../../src/season/needs.ts";
 import { assignBeds, type Place, type Wish } from "../../src/season/plan-solver.ts";
 import { diseaseAdvice, rotation } from "../../src/season/rotation.ts";
@@ -129,10 +129,49 @@ describe("needs", () => {
     );
   });
 
-  it("are the handbook's, said to be that, for a crop never grown", async () => {
-    const [need] = needs(await book(withGoals("5 kg of okra")));
-    expect(need?.basis).toBe("handbook");
-    expect(need?.sentence.text).toMatch(/at a handbook's 567 g a plant, because okra never grew here\.$/);
+  it("count plantings that failed", async () => {
+    const files: Files = {
+      "garden.md": "---\nname: Test\nlanguage: en-GB\ngoals: [10 kg of courgettes]\n---\n",
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "varieties/alpha.md": "---\ntitle: Alpha\ncrop: courgette\n---\n",
+      "notes/2022-05-25.md": "- planted 10 bought Alpha in Long Bed\n",
+      "notes/2022-08-01.md": "- picked 30 kg Alpha from Long Bed\n- cleared Alpha from Long Bed\n",
+      "notes/2023-05-25.md": "- planted 10 bought Alpha in Long Bed\n",
+      "notes/2023-06-20.md": "- lost 10 Alpha to slugs\n- cleared Alpha from Long Bed\n",
+      "notes/2024-05-25.md": "- planted 10 bought Alpha in Long Bed\n",
+      "notes/2024-08-01.md": "- picked 32 kg Alpha from Long Bed\n- cleared Alpha from Long Bed\n",
+    };
+    const [need] = needs(await book(files));
+    // 62 kg over thirty plants is 2.07 kg: five plants for 10 kg.
+    expect(need?.plants).toEqual({ usual: 5, good: 4, poor: undefined });
+    expect(need?.sentence.text).toBe(
+      "10 kg of courgettes: about five courgette plants, four in a good year, and none would have done it in the one season in which all were lost, at the 2.07 kg a plant that 30 plants gave here in three seasons.",
+    );
+    expect(need?.sentence.sources.map(({ file }) => file)).toContain("notes/2023-06-20.md");
+  });
+
+  it("leave out a planting that is still picked", async () => {
+    const files = withGoals("10 kg of leeks");
+    const [need] = needs(
+      await book({
+        ...files,
+        "notes/2024-11-01.md": "- dug 300 g Musselburgh from Long Bed\n",
+      }),
+    );
+    expect(need?.sentence.text).toContain("at the 200 g a plant that 20 plants gave here in one season.");
+  });
+
+  it("are a range of handbooks, said to be that, for a crop never grown", async () => {
+    const [okra, tomatoes] = needs(await book(withGoals("5 kg of okra", "28 quarts of tomato sauce")));
+    expect(okra?.basis).toBe("handbook");
+    // 100 lb from 100 ft at 12 and at 18 inches: 1 and 1.5 lb a plant.
+    expect(okra?.sentence.text).toBe(
+      "5 kg of okra: between eight and twelve okra plants, at the 454 g to 680 g a plant of handbooks, because okra never grew here; one season of your own will tell more.",
+    );
+    expect(tomatoes?.plants).toEqual({ usual: 30, good: 10, poor: 94 });
+    expect(tomatoes?.sentence.text).toMatch(
+      /so between ten and 94 tomato plants, at the 680 g to 6\.8 kg a plant of handbooks/,
+    );
   });
 
   it("of jars always carry their cautions, and reckon by the guide's table", async () => {
@@ -143,9 +182,50 @@ describe("needs", () => {
     expect(need?.cautions.join(" ")).toMatch(/tested recipe.*need acid.*look up your own/);
     const [beans] = needs(await book(withGoals("9 pints of green beans")));
     expect(beans?.cautions.join(" ")).toContain("pressure canner");
-    const [unknown] = needs(await book(withGoals("9 pints of okra")));
-    expect(unknown?.plants).toBeUndefined();
-    expect(unknown?.cautions.join(" ")).toContain("pressure canner");
+  });
+
+  it.each([
+    "9 pints of okra",
+    "20 quarts of cranberry sauce",
+    "12 pints of cornichons",
+    "12 pints of chilli sauce",
+    "10 pints of pineapple",
+    "9 pints of tomato soup",
+    "7 quarts of baked beans",
+    "2 quarts of sweet peas",
+    "12 jars of leeks",
+  ])("of %s ask, and give no figure", async (goal) => {
+    const [need] = needs(await book(withGoals(goal)));
+    expect([need?.basis, need?.plants, need?.grams, need?.product]).toEqual(["none", undefined, undefined, undefined]);
+    expect(need?.sentence.text).toMatch(/which product is that\?|are no food; some are poisonous|say quarts or pints/);
+    expect(need?.sentence.text).not.toMatch(/\d (?:kg|g|lb)\b/);
+    expect(need?.cautions.join(" ")).toContain("pressure canner");
+  });
+
+  it("of a product that nobody tested are asked about by check", async () => {
+    const { garden } = await book(
+      withGoals("9 pints of tomato soup", "9 pints of Musselburgh tomatoes", "3 pints of peas"),
+    );
+    expect(seasonProblems(garden).map(({ what }) => what)).toEqual([
+      'The goal "9 pints of tomato soup" is of a product that the canning guide\'s table here does not name, so no amount is reckoned.',
+    ]);
+  });
+
+  it("of apple sauce are of apples, however it is written", async () => {
+    for (const goal of ["20 quarts of apple sauce", "20 quarts of applesauce"]) {
+      const [need] = needs(await book(withGoals(goal)));
+      expect(need).toMatchObject({ crop: { id: "apple" }, product: "apple sauce" });
+      expect(need?.sentence.text).toContain("of apples");
+      expect(need?.sentence.text).not.toContain("tomato");
+    }
+  });
+
+  it("of what is made of a crop are not of the crop", async () => {
+    const [soup, leeks] = needs(await book(withGoals("10 kg of leek soup", "10 kg of leeks for the winter")));
+    expect([soup?.plants, leeks?.plants?.usual]).toEqual([undefined, 43]);
+    expect(soup?.sentence.text).toBe(
+      "10 kg of leek soup: how much fresh produce that takes is not known here; name the leeks themselves.",
+    );
   });
 
   it("of something nobody knows are said to be that", async () => {

@@ -1,5 +1,15 @@
+/** The trials' arithmetic against published data, and against Welch's test as somebody else wrote it. */
+import ttest2 from "@stdlib/stats-ttest2";
 import { describe, expect, it } from "vitest";
-import { choose, compareArms, spread } from "../../src/season/trial-statistics.ts";
+import {
+  choose,
+  compareArms,
+  compareBlocks,
+  fewestPlots,
+  plotsToShow,
+  spread,
+} from "../../src/season/trial-statistics.ts";
+import { publishedSizes } from "./published-sizes.ts";
 
 // R's datasets PlantGrowth and sleep (R documentation; outputs of t.test reproduced with SciPy); exact counts worked with SciPy.
 const CTRL = [4.17, 5.58, 5.18, 6.11, 4.5, 4.61, 5.17, 4.53, 5.33, 5.14];
@@ -44,23 +54,91 @@ describe("the exact permutation test", () => {
   });
 });
 
-describe("Welch's test", () => {
+describe("the interval of the difference", () => {
   it.each([
-    ["sleep", SLEEP1, SLEEP2, -1.860813, 17.776474, 0.079394],
-    ["PlantGrowth 1", CTRL, TRT1, 1.19126, 16.523585, 0.250383],
-    ["PlantGrowth 2", CTRL, TRT2, -2.13402, 16.785764, 0.047899],
-    ["mouse", MOUSE_T, MOUSE_C, 1.058711, 9.65449, 0.315501],
-  ])("%s", (_, a, b, t, df, p) => {
-    const { welch } = compareArms(a, b) ?? {};
-    expect(welch?.t).toBeCloseTo(t, 5);
-    expect(welch?.df).toBeCloseTo(df, 5);
-    expect(welch?.p).toBeCloseTo(p, 5);
+    ["sleep", SLEEP1, SLEEP2],
+    ["PlantGrowth 1", CTRL, TRT1],
+    ["PlantGrowth 2", CTRL, TRT2],
+  ])("lies near Welch's for data without outliers: %s", (_, a, b) => {
+    const { interval } = compareArms(a, b) ?? {};
+    const { ci } = ttest2([...a], [...b]);
+    const width = (ci[1] as number) - (ci[0] as number);
+    expect(Math.abs((interval?.[0] ?? 99) - (ci[0] as number))).toBeLessThan(0.06 * width);
+    expect(Math.abs((interval?.[1] ?? 99) - (ci[1] as number))).toBeLessThan(0.06 * width);
   });
 
-  it("says nothing of a single value, of values that never vary, or of an empty arm", () => {
-    expect(compareArms([1], [2, 3])?.welch).toBeUndefined();
-    expect(compareArms([2, 2], [3, 3])?.welch).toBeUndefined();
+  it("leaves out nothing exactly where the same test finds a difference", () => {
+    for (const [a, b] of [
+      [CTRL, TRT1],
+      [CTRL, TRT2],
+      [MOUSE_T, MOUSE_C],
+      [
+        [5, 6, 7, 8],
+        [1, 2, 3, 4],
+      ],
+    ] as const) {
+      const { interval, permutation, difference } = compareArms(a, b) ?? {};
+      const [low, high] = interval ?? [Number.NaN, Number.NaN];
+      expect(low <= (difference ?? 0) && (difference ?? 0) <= high).toBe(true);
+      expect(low > 0 || high < 0).toBe((permutation?.p ?? 1) <= 0.05);
+    }
+  });
+
+  it("is turned when the arms are", () => {
+    const [low, high] = compareArms(CTRL, TRT2)?.interval ?? [0, 0];
+    const [turnedLow, turnedHigh] = compareArms(TRT2, CTRL)?.interval ?? [0, 0];
+    expect(turnedLow).toBeCloseTo(-high, 6);
+    expect(turnedHigh).toBeCloseTo(-low, 6);
+  });
+
+  it("is none where so few plots could reject nothing", () => {
+    expect(compareArms([1, 2, 3], [4, 5, 6])?.interval).toBeUndefined();
+    expect(compareArms([1, 2, 3, 4], [5, 6, 7, 8])?.interval).toBeDefined();
+    // Four against four, looked at in two measures: 2 x 2 of 70 is above one in twenty.
+    expect(compareBlocks([{ a: [1, 2, 3, 4], b: [5, 6, 7, 8] }], 2)?.interval).toBeUndefined();
+  });
+});
+
+describe("blocks", () => {
+  // Fisher, The Design of Experiments (1935), after Darwin: fifteen pairs of maize, crossed less self-fertilised, eighths of an
+  // inch; of 32,768 ways to turn the signs 1,726 are as far out (from memory of the book; counted here too).
+  const DARWIN = [49, -67, 8, 16, 6, 23, 28, 41, 14, 29, 56, 24, 75, 60, -48];
+
+  it("are split within themselves: Darwin's maize", () => {
+    const { permutation, difference } = compareBlocks(DARWIN.map((gap) => ({ a: [gap], b: [0] }))) ?? {};
+    expect(difference).toBeCloseTo(314 / 15, 9);
+    expect(permutation).toEqual({ p: 1726 / 32_768, asLarge: 1726, splits: 32_768, exact: true });
+  });
+
+  it("take a poor bed out of the difference", () => {
+    const beds = [10, 20, 40, 80, 160, 320].map((bed, at) => ({ a: [bed + 1 + at / 10], b: [bed] }));
+    expect(compareBlocks(beds)?.permutation).toMatchObject({ asLarge: 2, splits: 64 });
+    expect(
+      compareArms(
+        beds.flatMap(({ a }) => a),
+        beds.flatMap(({ b }) => b),
+      )?.permutation.p,
+    ).toBeGreaterThan(0.9);
+    expect(compareBlocks(beds)?.sd).toBeLessThan(0.2);
+  });
+
+  it("say nothing of an arm without values", () => {
     expect(compareArms([], [1, 2])).toBeUndefined();
+  });
+});
+
+describe("plots that would do", () => {
+  it.each(publishedSizes)("%f standard deviations apart: %i a side", (apart, table) => {
+    expect(Math.abs(plotsToShow(apart, 1) - table)).toBeLessThanOrEqual(Math.max(1, table / 100));
+    expect(plotsToShow(apart * 250, 250)).toBe(plotsToShow(-apart, 1));
+  });
+
+  it("has no most: a difference of 7 g among rows that vary by 500 g takes tens of thousands", () => {
+    expect(plotsToShow(7, 500)).toBeGreaterThan(80_000);
+  });
+
+  it("are at least so many that a clean split is rare enough", () => {
+    expect([1, 2, 3, 7].map(fewestPlots)).toEqual([4, 5, 5, 6]);
   });
 });
 

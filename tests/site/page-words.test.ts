@@ -73,10 +73,35 @@ describe("a planting on a page", () => {
         stage: "picking",
         stageSince: "2026-07-08",
         lost: 1,
-        picked: { grams: 1400, counts: { fruit: 1 }, weighed: {}, weightAlone: false, litres: 0, times: 2 },
+        picked: {
+          grams: 1400,
+          counts: { fruit: 1 },
+          weighed: {},
+          weightAlone: false,
+          litres: 0,
+          times: 2,
+          last: "2026-07-16",
+        },
       }),
     ).toBe(
       "Six plants, sown on 21 April and planted out on 24 May. Being picked since 8 July. 1.4 kg and one fruit picked so far. One lost.",
+    );
+  });
+
+  it("is not being picked weeks after its last picking", () => {
+    const picked = { grams: 900, counts: {}, weighed: {}, weightAlone: true, litres: 0, times: 4, last: "2026-06-20" };
+    expect(say({ stage: "picking", stageSince: "2026-05-01", picked })).toBe(
+      "Six plants, sown on 21 April and planted out on 24 May. Last picked on 20 June. 900 g picked so far.",
+    );
+  });
+
+  it("came as plants only where it did", () => {
+    const bought = { plantsFrom: "bought", sown: undefined, planted: "2026-05-24" } as const;
+    expect(say({ ...bought, crop: "tomato" })).toMatch(/^Six plants, bought as plants and planted/);
+    expect(say({ ...bought, crop: "garlic" })).toMatch(/^Six plants, bought and planted on 24 May/);
+    const german = { ...settings, language: "de" };
+    expect(sayPlanting({ ...planting, ...bought, crop: "garlic" }, german, "2026-07-18")).toMatch(
+      /^Sechs Pflanzen, gekauft und gepflanzt am/,
     );
   });
 

@@ -12,8 +12,17 @@ describe("a trouble", () => {
       beans,
       ["2026-05-01", "did", { variety: "aquadulce", verb: "staked", what: "staked" }],
       blackfly,
-      ["2026-05-24", "did", { variety: "aquadulce", verb: "pinched out", what: "pinched out the tips" }],
-      ["2026-05-28", "did", { variety: "aquadulce", verb: "sprayed", what: "sprayed with soapy water" }],
+      [
+        "2026-05-24",
+        "did",
+        { variety: "aquadulce", verb: "pinched out", what: "pinched out the tips", reason: "for the blackfly" },
+      ],
+      ["2026-05-26", "did", { variety: "aquadulce", verb: "cut back", what: "cut back the lower leaves" }],
+      [
+        "2026-05-28",
+        "did",
+        { variety: "aquadulce", verb: "sprayed", what: "sprayed with soapy water", reason: "for the black fly" },
+      ],
       ["2026-06-06", "cured", { variety: "aquadulce", cause: "blackfly" }],
       ["2026-06-10", "did", { variety: "aquadulce", verb: "watered", what: "watered" }],
     ];
@@ -28,6 +37,7 @@ describe("a trouble", () => {
     ).toEqual([
       ["trouble opened", "Blackfly showed up on the Aquadulce Claudia broad beans, growing tips."],
       ["did", "The tips were pinched out on the Aquadulce Claudia broad beans."],
+      ["did", "The lower leaves were cut back on the Aquadulce Claudia broad beans."],
       ["did", "The Aquadulce Claudia broad beans were sprayed with soapy water."],
       ["trouble ended", "The Aquadulce Claudia broad beans were clear of blackfly after two weeks."],
     ]);
@@ -67,13 +77,15 @@ describe("a trouble", () => {
     ]);
   });
 
-  test("of a bed names no plants; gear put up against it counts as tried, watering does not", () => {
+  test("of a bed names no plants; what is put up against it counts as tried where the line names it", () => {
     const lines: Line[] = [
       ["2026-05-01", "trouble", { bed: "long-bed", cause: "pigeons" }],
       ["2026-05-02", "did", { bed: "long-bed", verb: "watered", what: "watered" }],
       ["2026-05-03", "put up", { bed: "long-bed", gear: "mesh" }],
+      ["2026-05-05", "put up", { bed: "long-bed", gear: "mesh", reason: "against the pigeons" }],
     ];
-    expect(troublesOn(lines, "2026-05-04", "long-bed")).toMatchObject([
+    expect(troublesOn(lines, "2026-05-04", "long-bed")).toMatchObject([{ cause: "pigeons", plantings: [], tried: [] }]);
+    expect(troublesOn(lines, "2026-05-06", "long-bed")).toMatchObject([
       { cause: "pigeons", plantings: [], tried: ["put up the mesh"] },
     ]);
   });

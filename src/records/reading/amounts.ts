@@ -46,6 +46,8 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   const before = words[at - 1];
   if (word.text === "#" || /^(?:x|×)$/.test(word.lower)) return timesBehind(words, at);
   if (word.lower === "a" && words[at + 1]?.lower === "few") return undefined;
+  // "flat A" is a name.
+  if (word.text === "A" && before !== undefined && !/^[.!?:|(]$/.test(before.text)) return undefined;
   if (money.test(word.text)) {
     const number = numberAt(words, at + 1);
     if (number === undefined) return undefined;

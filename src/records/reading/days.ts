@@ -41,6 +41,7 @@ const feasts: Readonly<Record<string, string>> = {
   halloween: "10-31",
 };
 
+const feastBegins = new Set(Object.keys(feasts).map((name) => name.split(" ")[0]));
 const shortDays = /^(?:mon|tues?|weds?|thurs?|thu|fri|sat|sun)$/;
 
 export function dayAt(words: readonly Word[], at: number, noteDay: Day, monthFirst: boolean): FoundDay | undefined {
@@ -149,6 +150,8 @@ function calendarDay(day: number, month: number, year: string | undefined, noteD
 
 /** "3 May", "May 3rd", "the 3rd of May" */
 function written(words: readonly Word[], at: number, noteDay: Day): FoundDay | undefined {
+  const word = words[at];
+  if (word === undefined || (word.kind !== "number" && word.lower !== "the" && monthNumber(word.lower) === undefined)) return undefined;
   const start = lower(words, at) === "the" ? at + 1 : at;
   for (const end of [start + 5, start + 4, start + 3, start + 2]) {
     const last = words[end - 1];
@@ -190,6 +193,7 @@ function ordinal(words: readonly Word[], at: number, noteDay: Day): FoundDay | u
 }
 
 function feast(words: readonly Word[], at: number, noteDay: Day): FoundDay | undefined {
+  if (!feastBegins.has(words[at]?.lower ?? "")) return undefined;
   for (const length of [3, 2, 1]) {
     const name = words
       .slice(at, at + length)

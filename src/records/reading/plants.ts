@@ -3,7 +3,7 @@
  * they are written. The last noun heads the name: "Cherry Belle radishes" and "Apple Green tomato" are radishes and a tomato.
  */
 import { monthNumber, weekdayNumber } from "../../calendar.ts";
-import { isCapital, type Word } from "../line-words.ts";
+import { isCapital, type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import { isVessel } from "./amounts.ts";
 import { lemmasFrom } from "./lemmas.ts";
@@ -21,6 +21,11 @@ export function ownPlantAt(words: readonly Word[], at: number, names: Names): Pl
   return shortenedAt(words, at, names);
 }
 
+/** Everyday words of a garden that begin or sound like a crop and are none. */
+const neverShort = new Set(
+  "plants plant planted planting seeds seedling seedlings bulbs cloves tubers sets plugs starts crowns vines canes shoots roots leaves pods heads stems flowers blooms buds wildflower wildflowers salad salads greens veg record records second seconds primary class".split(" "),
+);
+
 /** Words that many names have, so that one of them alone means none. */
 const genericInNames = new Set(
   "early late giant dwarf crown king queen prince princess beauty red black long round green white purple golden gold yellow pink blue orange winter summer spring autumn sprouting improved selected wonder delight market express cross hybrid mix mixed sweet cherry plum show exhibition perfection favourite pride star sun moon snow ice fire heart lady lord baby mini tall bush climbing runner first best super royal imperial champion pole half hardy mammoth globe ball curled leaf leaved rose top head seed".split(
@@ -36,7 +41,7 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
     const initials = names.short.withInitials(word.text);
     if (initials !== undefined) return plant("own", at, at + 1, initials);
   }
-  if (word.lower.length < 4) return undefined;
+  if (word.lower.length < 4 || neverShort.has(word.lower)) return undefined;
   const ordinary = isOrdinary(word.lower) || isPerson(word.lower);
   const named = genericInNames.has(word.lower.replace(/s$/, ""))
     ? false
@@ -56,8 +61,9 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
   if (own !== undefined) return plant("crop", at, at + 1, { crop: own });
   if (ordinary || (isCapital(word) && !opensSentence(words, at))) return undefined;
   const any = word.lower.length >= 6 ? names.short.cropBeginning(word.lower, false) : undefined;
-  const meant = any ?? names.short.cropSpelledLike(word.lower);
-  return meant === undefined ? undefined : plant("crop", at, at + 1, { crop: meant });
+  if (any !== undefined) return plant("crop", at, at + 1, { crop: any });
+  const meant = names.short.cropSpelledLike(word.lower);
+  return meant === undefined ? undefined : plant("crop", at, at + 1, { crop: meant.crop, said: names.cropCalled(meant.crop, wordsOf(meant.name)) });
 }
 
 export function tablePlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
@@ -66,7 +72,8 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
   const cultivar = cultivarAt(words, at);
   if (cultivar !== undefined && cultivar.end > (crop?.end ?? at)) {
     const [first] = cultivar.options;
-    if (first !== undefined && (!first.weak || mayBeName(words, at, cultivar.end)))
+    const inSmall = cultivar.end === at + 1 && !isCapital(words[at] as Word);
+    if (first !== undefined && (inSmall ? inPlantsPlace(words, at, cultivar.end, names) : !first.weak || mayBeName(words, at, cultivar.end)))
       return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
   }
   if (
@@ -82,9 +89,21 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
     return plant("crop", at, crop.end, { crop: crop.id, said: names.cropCalled(crop.id, words.slice(at, crop.end)) });
   }
   const slang = slangAt(words, at);
-  if (slang !== undefined && (!isOrdinary(words[at]?.lower ?? "") || beside(words, at, slang.end)))
+  if (slang !== undefined && (plainSlang.has(words[at]?.lower ?? "") || slangIsMeant(words, at, names, slang.row.crop)))
     return plant("crop", at, slang.end, { crop: slang.row.crop });
   return undefined;
+}
+
+/** Short forms that are no other words. */
+const plainSlang = new Set(
+  "broadies frenchies maters tommies tomatas tomats tomatos punkin punkins pumkin pumkins bonnit bonnits chiles potatos tates dahls dahlies habs praties nasties".split(" "),
+);
+
+function slangIsMeant(words: readonly Word[], at: number, names: Names, crop: string): boolean {
+  const before = words[at - 1];
+  if (names.short.isOwnCrop(crop)) return !/^(?:the|a|an|in|into)$/.test(before?.lower ?? "") || words[at]?.lower.endsWith("s") === true;
+  if (before?.kind === "number" && !/^(?:box|boxes|date|dates|tea|stock|coffee|bay|bays|pink|blue|cos|gem)$/.test(words[at]?.lower ?? "")) return true;
+  return before !== undefined && lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""));
 }
 
 /** Crops whose names are everyday words: meant only where the garden grows them, or beside a number or what was done to plants. */
@@ -149,6 +168,18 @@ function mayBeName(words: readonly Word[], at: number, end: number): boolean {
   return several || (isCapital(first) && !opensSentence(words, at)) || beside(words, at, end);
 }
 
+/** Where a plant stands: beside a number or its crop, or right behind what was done to it. */
+function inPlantsPlace(words: readonly Word[], at: number, end: number, names: Names): boolean {
+  const before = words[at - 1];
+  const after = words[end];
+  const lower = words[at]?.lower ?? "";
+  if (monthNumber(lower) !== undefined || weekdayNumber(lower) !== undefined) return false;
+  if (isOrdinary(lower)) return names.at("crop", words, end) !== undefined;
+  if (before?.kind === "number" || after?.kind === "number" || before === undefined || /^[x×]$/.test(after?.lower ?? "") || names.at("crop", words, end) !== undefined) return true;
+  if (/^[:,(&+|]$/.test(before.text) || /^(?:and|of)$/.test(before.lower)) return /^(?:[,:;.)|]|and|x|in|up|out)$/.test(after?.lower ?? ".");
+  return lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on|thinned|up|flowered)$/.test(kinds[0] ?? ""));
+}
+
 function beside(words: readonly Word[], at: number, end: number): boolean {
   const before = words[at - 1];
   const after = words[end];
@@ -169,6 +200,7 @@ const titles =
 function isOther(word: Word): boolean {
   return (
     titles.test(word.lower) ||
+    /(?:ed|ing)$/.test(word.lower) ||
     isOrdinary(word.lower) ||
     isPerson(word.lower) ||
     monthNumber(word.lower) !== undefined ||

@@ -1,7 +1,16 @@
 /** The sentences of a recap in English. */
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
-import { capital, fullStop, sayAge, sayList, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
+import {
+  capital,
+  fullStop,
+  sayAge,
+  sayList,
+  sayNumber,
+  sayPlural,
+  sayWeight,
+  takingVerb,
+} from "../../timeline/index.ts";
 import {
   bedVerb,
   dayOnly,
@@ -187,12 +196,13 @@ export const english = {
         ? `${since} no rain has fallen.`
         : `${since} it has rained ${sayRain(millimetres, voice.settings)} on ${sayPlural(wetDays, "day", "days")}.`;
     },
-    heat({ since, heat, base, lastYear, daysAhead }: HeatFacts, voice: Voice): string {
+    heat({ since, heat, base, lastYear, daysAhead, days }: HeatFacts, voice: Voice): string {
       const { settings } = voice;
-      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayDegrees(base, settings)}`;
+      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayDegrees(base, settings)}${days === undefined ? "" : ` in the ${days.inBoth} of ${days.of} days that both years have`}`;
       if (lastYear === undefined) return `${begun}.`;
-      const apart = heatApart(heat, lastYear, daysAhead).replace(/ (?:of )?last year$/, "");
-      return `${begun}, against ${sayHeat(lastYear, settings, false)} by the same day last year: ${apart}.`;
+      const apart = heatApart(heat, lastYear, daysAhead).replace(/ (?:of |with )?last year$/, "");
+      const then = days === undefined ? "by the same day last year" : "in the same days last year";
+      return `${begun}, against ${sayHeat(lastYear, settings, false)} ${then}: ${apart}.`;
     },
     gaps: (days: number) =>
       `${capital(sayPlural(days, "day", "days"))} of this time have no temperatures in the files, so frosts and heat may be told too low.`,
@@ -251,19 +261,24 @@ export const english = {
     if (now.times > 0) {
       const gave =
         amount === undefined
-          ? `${single ? "was" : "were"} picked ${sayPickings(now.times)}, no amount noted`
+          ? `${single ? "was" : "were"} ${takingVerb(plants.crop)} ${now.times === 1 ? "once" : `${sayNumber(now.times)} times`}, no amount noted`
           : `gave ${amount} ${sayPickings(now.times)}`;
       const plant =
         each === undefined
           ? ""
           : `, ${sayWeight(each.grams, settings.units)} from each of ${sayNumber(each.plants)} plants`;
+      const compared = each?.lastYear === undefined && before !== undefined && amount !== undefined;
+      const of = (plants: number | undefined) =>
+        !compared || each !== undefined || facts.set?.before === undefined || plants === undefined
+          ? ""
+          : ` from ${sayPlural(plants, "plant", "plants")}`;
       const then =
         each?.lastYear !== undefined
           ? `, against ${sayWeight(each.lastYear, settings.units)} last year`
-          : before !== undefined && amount !== undefined
-            ? `, against ${sayHarvest(before, settings)}${years[facts.span]}`
+          : compared
+            ? `, against ${sayHarvest(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
             : "";
-      parts.push(`${name} ${gave}${plant}${then}`);
+      parts.push(`${name} ${gave}${of(facts.set?.now)}${plant}${then}`);
     }
     if (facts.allLost) {
       const gone = `${single ? "was" : "were"} all lost${causesSaid(causes)}`;
@@ -375,7 +390,7 @@ export const english = {
 
   /** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September: 95 days from planting, and squash took a quarter longer here." */
   forecast(facts: ForecastFacts, voice: Voice): string {
-    const { plants, from, likely, to } = facts;
+    const { plants, from, likely, to, expected } = facts;
     const day = (of: Day) => dayOnly(of, voice);
     const ready = facts.goal === "flower" ? "be in flower" : "be ready";
     const name = `The ${plantName(plants)}`;
@@ -388,9 +403,9 @@ export const english = {
           ? `, which ${sayPlural(facts.learnedFrom, "earlier planting", "earlier plantings")} here kept to`
           : `, and ${plants.crop?.plural ?? "such plants"} here took about ${shareSaid(Math.abs(apart))} ${apart > 0 ? "longer" : "less"}`;
     const basis = `${sayPlural(facts.days, "day", "days")} from ${facts.counted} by the variety's record${own}${facts.byHeat ? ", with this season's warmth reckoned in" : ""}`;
-    if (to < voice.day)
-      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(to)} at the latest and ${single ? "is" : "are"} not: ${basis}.`;
-    if (from <= voice.day)
+    if (expected.by < voice.day)
+      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(expected.by)} and ${single ? "is" : "are"} not; what is as late as that mostly comes by ${day(to)}: ${basis}.`;
+    if (expected.from <= voice.day)
       return `${name} may ${ready} any day up to ${day(to)}${likely > voice.day ? `, most likely about ${day(likely)}` : ""}: ${basis}.`;
     return `${name} should ${ready} between ${day(from)} and ${day(to)}, most likely about ${day(likely)}: ${basis}.`;
   },
@@ -450,11 +465,11 @@ export const english = {
     plant:
       "A plant's yield: all that its planting gave, over the plants set out less those given away, moved or thinned.",
     forecasts:
-      "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five.",
+      "Forecasts: the variety's days, slower while the day is shorter than ten hours, times what this garden's own plantings took; where weather is known, averaged with the same in degree days. The window is made to hold four times in five, for what has not come by the day of asking; plantings that are overdue teach with those that came.",
     trials:
-      "Trials: exact permutation test of the difference of means, two-sided; the interval of the difference by Welch's method, 95 %.",
+      "Trials: one value for each row, bed or pot treated apart, from days that all arms have; exact permutation test of the difference of their means, two-sided, within beds and seasons where these hold as many of each; the interval of the difference from the same test, 95 %. Rows next to one another count as one, and so does a bed that one arm has for itself. Plots needed: power 0.8 at 0.05, with the spread seen.",
     needs:
-      "Plants needed: goal over own yield of finished plantings; handbook yields are Kansas State University's (MF315) or, where that has none, from memory of such tables; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
+      "Plants needed: goal over own yield of finished plantings, the lost ones with them; else the range of handbooks, from Kansas State University's yields of rows (MF315) at the closest and widest spacing and, from memory, such tables by the plant; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:
       "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
     draft: (season: string, exact: boolean) =>

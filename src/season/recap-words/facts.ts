@@ -55,6 +55,8 @@ export interface HeatFacts {
   readonly lastYear?: number | undefined;
   /** Days by which the same heat came earlier; undefined when that is not known. */
   readonly daysAhead?: number | undefined;
+  /** Days that were added up, because both years have them; undefined where these are all. */
+  readonly days?: { readonly inBoth: number; readonly of: number } | undefined;
 }
 
 export interface StationFacts {
@@ -73,6 +75,8 @@ export interface StandingFacts {
     | undefined;
   /** Last season's, in the same measures. */
   readonly before?: HarvestSum | undefined;
+  /** Plants they are of, where these differ. */
+  readonly set?: { readonly now?: number | undefined; readonly before?: number | undefined } | undefined;
   readonly span: "same days" | "same day" | "whole year";
   readonly allLost: boolean;
   readonly lost: number;
@@ -133,6 +137,8 @@ export interface ForecastFacts {
   readonly from: Day;
   readonly likely: Day;
   readonly to: Day;
+  /** The window before anybody waited in vain. */
+  readonly expected: { readonly from: Day; readonly by: Day };
   readonly days: number;
   readonly counted: "sowing" | "planting";
   /** What this garden's own plantings took, over what the record promises. */

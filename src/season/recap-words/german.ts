@@ -245,9 +245,14 @@ export const german: RecapWords = {
     },
     heat(facts, { settings, day: near }) {
       const { day, temperature } = speechOf(settings);
-      const begun = `Seit dem ${day(facts.since, near)} kamen ${heatIn(facts.heat, settings)} Gradtage über ${temperature(facts.base)} zusammen`;
+      const gaps =
+        facts.days === undefined
+          ? ""
+          : ` an den ${number(facts.days.inBoth)} von ${number(facts.days.of)} Tagen, die beide Jahre haben,`;
+      const begun = `Seit dem ${day(facts.since, near)} kamen${gaps} ${heatIn(facts.heat, settings)} Gradtage über ${temperature(facts.base)} zusammen`;
       if (facts.lastYear === undefined) return `${begun}.`;
-      return `${begun}, gegen ${heatIn(facts.lastYear, settings)} am selben Tag des Vorjahrs: ${heatApart(facts)}.`;
+      const then = facts.days === undefined ? "am selben Tag des Vorjahrs" : "an denselben Tagen des Vorjahrs";
+      return `${begun}, gegen ${heatIn(facts.lastYear, settings)} ${then}: ${heatApart(facts)}.`;
     },
     gaps: (n) =>
       `Für ${many(n, "einen Tag", "Tage")} dieser Zeit stehen keine Temperaturen in den Dateien; Frost und Wärme können zu niedrig erzählt sein.`,
@@ -303,14 +308,19 @@ export const german: RecapWords = {
           : `${amount} in ${pickings(now.times)}`;
       const plant =
         each === undefined ? "" : `, ${speech.weight(each.grams)} je Pflanze bei ${number(each.plants)} Pflanzen`;
+      const compared = each?.lastYear === undefined && before !== undefined && amount !== undefined;
+      const of = (set: number | undefined) =>
+        !compared || each !== undefined || facts.set?.before === undefined || set === undefined
+          ? ""
+          : ` von ${many(set, "einer Pflanze", "Pflanzen")}`;
       const then =
         each?.lastYear !== undefined
           ? `, gegen ${speech.weight(each.lastYear)} im Vorjahr`
-          : before !== undefined && amount !== undefined
-            ? `, gegen ${harvest(before, settings)} ${years[facts.span]}`
+          : compared
+            ? `, gegen ${harvest(before, settings)}${of(facts.set?.before)} ${years[facts.span]}`
             : "";
       parts.push(
-        `${gave === `${number(1)}-mal geerntet, keine Menge notiert` ? "einmal geerntet, keine Menge notiert" : gave}${plant}${then}`,
+        `${gave === `${number(1)}-mal geerntet, keine Menge notiert` ? "einmal geerntet, keine Menge notiert" : gave}${of(facts.set?.now)}${plant}${then}`,
       );
     }
     if (facts.allLost) parts.push(`alles verloren${causeOf(causes)}`);
@@ -411,7 +421,7 @@ export const german: RecapWords = {
   forecast(facts, { settings, day: near }) {
     const speech = speechOf(settings);
     const day = (of: Day) => speech.day(of, near);
-    const { from, likely, to } = facts;
+    const { from, likely, to, expected } = facts;
     const name = capital(nameOf(facts.plants, speech));
     const what = facts.goal === "flower" ? "Blüte" : "Ernte";
     const apart = facts.ratio - 1;
@@ -423,10 +433,10 @@ export const german: RecapWords = {
           ? `; ${many(facts.learnedFrom, "eine frühere Pflanzung", "frühere Pflanzungen")} hier ${facts.learnedFrom === 1 ? "hielt" : "hielten"} sich daran`
           : `; ${crop} brauchten hier etwa ${shareOf(Math.abs(apart))} ${apart > 0 ? "länger" : "weniger"}`;
     const basis = `laut Sorte ${days(facts.days)} ab ${facts.counted === "planting" ? "Pflanzung" : "Aussaat"}${own}${facts.byHeat ? "; die Wärme dieses Jahres ist eingerechnet" : ""}`;
-    if (to < near)
-      return `${name}: ${what} war bis spätestens ${day(to)} zu erwarten und ist noch nicht da (${basis}).`;
+    if (expected.by < near)
+      return `${name}: ${what} war bis ${day(expected.by)} zu erwarten und ist noch nicht da; was so spät ist, kommt meist bis ${day(to)} (${basis}).`;
     const probably = `am ehesten um den ${day(likely)}`;
-    if (from <= near)
+    if (expected.from <= near)
       return `${name}: ${what} jederzeit bis ${day(to)} möglich${likely > near ? `, ${probably}` : ""} (${basis}).`;
     return `${name}: ${what} zwischen ${day(from)} und ${day(to)} zu erwarten, ${probably} (${basis}).`;
   },
@@ -475,11 +485,11 @@ export const german: RecapWords = {
     plant:
       "Ertrag einer Pflanze: alles, was ihre Pflanzung gab, geteilt durch die gesetzten Pflanzen ohne verschenkte, umgesetzte und ausgedünnte.",
     forecasts:
-      "Aussichten: die Tage der Sorte, langsamer, solange der Tag kürzer als zehn Stunden ist, mal dem, was die eigenen Pflanzungen dieses Gartens brauchten; wo das Wetter bekannt ist, gemittelt mit demselben in Gradtagen. Der Zeitraum ist so gewählt, dass er in vier von fünf Fällen stimmt.",
+      "Aussichten: die Tage der Sorte, langsamer, solange der Tag kürzer als zehn Stunden ist, mal dem, was die eigenen Pflanzungen dieses Gartens brauchten; wo das Wetter bekannt ist, gemittelt mit demselben in Gradtagen. Der Zeitraum ist so gewählt, dass er in vier von fünf Fällen stimmt, für das, was am Tag der Frage noch nicht da ist; überfällige Pflanzungen lehren mit.",
     trials:
-      "Versuche: exakter Permutationstest der Differenz der Mittel, zweiseitig; der Bereich der Differenz nach Welch, 95 %.",
+      "Versuche: ein Wert je Reihe, Beet oder Topf, was für sich behandelt wurde, aus Tagen, die alle Gruppen haben; exakter Permutationstest der Differenz ihrer Mittel, zweiseitig, innerhalb von Beet und Jahr, wo dort von jeder gleich viele stehen; der Bereich der Differenz aus demselben Test, 95 %. Reihen nebeneinander gelten als eine, ebenso ein Beet, das eine Gruppe für sich hat. Nötige Zahl: Teststärke 0,8 bei 0,05, mit der gesehenen Streuung.",
     needs:
-      "Benötigte Pflanzen: das Ziel durch den eigenen Ertrag beendeter Pflanzungen; Handbuch-Erträge sind die der Kansas State University (MF315) oder, wo diese keine hat, aus der Erinnerung an solche Tabellen; Gläser nach dem USDA Complete Guide to Home Canning (AIB 539, 2015).",
+      "Benötigte Pflanzen: das Ziel durch den eigenen Ertrag beendeter Pflanzungen, die ausgefallenen mitgezählt; sonst die Spanne der Handbücher, aus Reihenerträgen der Kansas State University (MF315) bei engstem und weitestem Abstand und, aus der Erinnerung, solchen Tabellen je Pflanze; Gläser nach dem USDA Complete Guide to Home Canning (AIB 539, 2015).",
     rotation:
       "Fruchtfolge: dieselbe Familie drei Jahre lang nicht im selben Beet, Korbblütler zwei (West Virginia University Extension, 2025), länger nach einer Krankheit, die im Boden bleibt.",
     draft: (season, exact) =>

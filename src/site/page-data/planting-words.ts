@@ -1,7 +1,8 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
 import { yearOf } from "../../calendar.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
-import { type Amount, type Speech, speechOf, yearOfLife } from "../../timeline/index.ts";
+import { type Amount, comesAsPlants, type Speech, speechOf, yearOfLife } from "../../timeline/index.ts";
+import { isBeingPicked } from "../../tour/index.ts";
 import { wordsIn } from "../words/index.ts";
 
 /** In the order in which they are told. */
@@ -62,6 +63,7 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
     plantsFrom: planting.plantsFrom,
     from: planting.from,
     selfSown: planting.selfSown,
+    asPlants: comesAsPlants(planting.crop),
     yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
     noted: speech.day(planting.since, on),
   });
@@ -84,8 +86,15 @@ function standing(planting: Planting, settings: GardenSettings, on: Day): readon
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
         said.measured(speech.length(planting.heightCm), speech.day(planting.heightOn, on))
       : "";
+  const { last } = planting.picked;
   const since = speech.day(planting.stageSince, on);
-  return [planting.takenToBeOver === true ? said.takenToBeOver(since) : said.standing(planting.stage, since), height];
+  const stage =
+    planting.takenToBeOver === true
+      ? said.takenToBeOver(since)
+      : planting.stage === "picking" && last !== undefined && !isBeingPicked(planting, on)
+        ? said.lastPicked(speech.day(last, on))
+        : said.standing(planting.stage, since);
+  return [stage, height];
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {

@@ -1,7 +1,8 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
 import { addDays } from "../../calendar.ts";
-import type { Stage } from "../../model.ts";
+import type { Day, Planting, Stage } from "../../model.ts";
 import { capital, changes } from "../../timeline/index.ts";
+import { isBeingPicked } from "../../tour/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
@@ -37,14 +38,19 @@ export function publicHome(view: View): HomePage {
   };
 }
 
+function isAt(planting: Planting, stage: Stage, today: Day): boolean {
+  return stage === "picking"
+    ? isBeingPicked(planting, today)
+    : planting.ended === undefined && planting.stage === stage;
+}
+
 /** Varieties of which some planting is at a stage, by crop. */
 function varietiesAt(view: View, stage: Stage): NamesNow {
   const { garden, links, speech, words } = view;
   const byCrop = new Map<string, CropNames["varieties"][number][]>();
   for (const [id, all] of view.plantings) {
     const variety = garden.varieties.get(id);
-    if (variety === undefined || !all.some((planting) => planting.ended === undefined && planting.stage === stage))
-      continue;
+    if (variety === undefined || !all.some((planting) => isAt(planting, stage, view.today))) continue;
     const known = cropOf(garden, variety);
     const crop = known === undefined ? words.varieties.otherCrops : capital(speech.crop(known));
     byCrop.set(crop, [

@@ -20,10 +20,10 @@ export function trialCharts({ trial, measures }: TrialResult, settings: GardenSe
 function trialChart(
   title: string,
   id: string,
-  { measure, arms }: MeasureResult,
+  { measure, arms, eachPlant }: MeasureResult,
   settings: GardenSettings,
 ): ChartFigure | undefined {
-  const values = arms.flatMap(({ figures }) => figures.map(({ value }) => value));
+  const values = arms.flatMap(({ shown }) => shown);
   if (values.length === 0) return undefined;
   const speech = speechOf(settings);
   const said = wordsIn(settings.language).recap.trial;
@@ -46,19 +46,19 @@ function trialChart(
     })
     .join("");
   const rows = arms
-    .map(({ name, figures, mean }, index) => {
+    .map(({ name, shown, mean }, index) => {
       const y = top + index * height;
-      const dots = figures.map(({ value }) => dot("figure", x(value), y + 28, 5)).join("");
+      const dots = shown.map((value) => dot("figure", x(value), y + 28, 5)).join("");
       const stroke = mean === undefined ? "" : line("mean", x(mean), y + 19, x(mean), y + 37);
       return `${words(left, y + 13, name, "start", "name")}${dots}${stroke}`;
     })
     .join("");
   const told = arms
-    .map(({ name, figures, mean }) =>
-      mean === undefined ? said.noFigure(name) : said.mean(name, unit.say(mean), figures.length),
+    .map(({ name, shown, mean }) =>
+      mean === undefined ? said.noFigure(name) : said.mean(name, unit.say(mean), shown.length),
     )
     .join("; ");
-  const summary = `${measure.text}. ${capital(told)}.`;
+  const summary = `${measure.text}${eachPlant ? said.eachPlant : ""}. ${capital(told)}.`;
   return {
     id,
     title,
@@ -68,9 +68,9 @@ function trialChart(
     table: {
       title,
       head: said.heads,
-      rows: arms.map(({ name, figures, mean, spread }) => [
+      rows: arms.map(({ name, shown, mean, spread }) => [
         name,
-        figures.map(({ value }) => unit.say(value)).join(", "),
+        shown.map(unit.say).join(", "),
         mean === undefined ? "" : unit.say(mean),
         spread?.sd === undefined ? "" : unit.say(spread.sd),
       ]),

@@ -22,6 +22,8 @@ export interface Beginning {
   /** From whom: "a neighbour". */
   readonly from?: string | undefined;
   readonly selfSown?: true | undefined;
+  /** They came as plants, and not as sets, cloves or bulbs. */
+  readonly asPlants?: boolean | undefined;
   /** Of a perennial from an earlier year. */
   readonly yearOfLife?: number | undefined;
   /** When it was first noted, where nothing else is known. */
@@ -91,7 +93,18 @@ export const englishSentences = {
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
-    beginning({ count, spot, sown, planted, plantsFrom, from, selfSown, yearOfLife, noted }: Beginning): string {
+    beginning({
+      count,
+      spot,
+      sown,
+      planted,
+      plantsFrom,
+      asPlants,
+      from,
+      selfSown,
+      yearOfLife,
+      noted,
+    }: Beginning): string {
       const place = spot === undefined ? "" : ` ${inSpot(spot)}`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants = count === undefined ? "" : `${capital(sayCount(count))} ${one ? "plant" : "plants"}${place}`;
@@ -105,11 +118,13 @@ export const englishSentences = {
       if (when.length === 0) return told(`first noted on ${noted}`);
       const source = from === undefined ? "" : `from ${from} `;
       const bare = source === "" ? "" : `${source.trim()}, `;
-      const came = plantsFrom === undefined ? bare : `${plantsFrom} as plants ${source}and `;
+      const came =
+        plantsFrom === undefined ? bare : `${plantsFrom}${asPlants === false ? "" : " as plants"} ${source}and `;
       return told(`${came}${when.join(" and ")}${plants === "" ? place : ""}`);
     },
     standing: (stage: Stage, since: string) => STANDING[stage](since),
     takenToBeOver: (since: string) => `Taken to be over since ${since}.`,
+    lastPicked: (day: string) => `Last picked on ${day}.`,
     measured: (length: string, day: string) => `Measured ${length} on ${day}.`,
     picked: (amount: string, goesOn: boolean) => `${capital(amount)} picked${goesOn ? " so far" : ""}.`,
     pickedTimes: (n: number) => `Picked ${times(n)}.`,

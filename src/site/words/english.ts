@@ -242,8 +242,9 @@ export const english = {
       mean: (arm: string, mean: string, figures: number) =>
         `${arm}: ${mean} in the mean of ${sayPlural(figures, "figure", "figures")}`,
       method:
-        "Each point is one figure from a note line; the upright stroke is the mean, over the pieces where several were weighed together.",
-      heads: ["Arm", "Figures", "Mean", "Spread"] as readonly string[],
+        "Each point is one figure from a note line, or what one row gave in all; the upright stroke is the mean that is compared: over the pieces of a row or bed, then over rows or beds, of days that all arms have.",
+      eachPlant: ", by the plant",
+      heads: ["Arm", "Figures", "Mean", "Spread of rows or beds"] as readonly string[],
       days: (n: number) => sayPlural(n, "day", "days"),
       daysAxis: "days",
       inches: "inches",

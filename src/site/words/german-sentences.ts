@@ -71,7 +71,7 @@ export const germanSentences: Sentences = {
   pieces: (n, unit) => many(n, ...UNITS[unit]),
 
   planting: {
-    beginning({ count, spot, sown, planted, plantsFrom, from, selfSown, yearOfLife, noted }) {
+    beginning({ count, spot, sown, planted, plantsFrom, asPlants, from, selfSown, yearOfLife, noted }) {
       const place = spot === undefined ? "" : ` (${spotIn(spot)})`;
       const one = count?.value === 1 && count.upTo === undefined;
       const plants =
@@ -90,11 +90,12 @@ export const germanSentences: Sentences = {
       const came =
         plantsFrom === undefined
           ? ""
-          : `als ${one ? "Pflanze" : "Pflanzen"} ${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
+          : `${asPlants === false ? "" : `als ${one ? "Pflanze" : "Pflanzen"} `}${plantsFrom === "bought" ? "gekauft" : "geschenkt"} und `;
       return told(`${came}${when.join(" und ")}${plants === "" ? place : ""}${source}`);
     },
     standing: (stage, since) => STANDING[stage](since),
     takenToBeOver: (since) => `Seit dem ${since} als vorbei angenommen.`,
+    lastPicked: (day) => `Zuletzt geerntet am ${day}.`,
     measured: (length, day) => `Gemessen am ${day}: ${length}.`,
     picked: (amount, goesOn) => `${goesOn ? "Bisher" : "Insgesamt"} ${amount} geerntet.`,
     pickedTimes: (n) => `${capital(once(n))} geerntet.`,

@@ -254,8 +254,9 @@ export const german: PageWords = {
       noFigure: (arm) => `${arm}: noch keine Zahl`,
       mean: (arm, mean, figures) => `${arm}: im Mittel ${mean} aus ${sayMany(figures, "einer Zahl", "Zahlen")}`,
       method:
-        "Jeder Punkt ist eine Zahl aus den Notizen; der senkrechte Strich ist das Mittel, bei mehreren gemeinsam gewogenen Stücken über die Stücke.",
-      heads: ["Gruppe", "Zahlen", "Mittel", "Streuung"],
+        "Jeder Punkt ist eine Zahl aus den Notizen oder alles, was eine Reihe gab; der senkrechte Strich ist das Mittel, das verglichen wird: über die Stücke einer Reihe oder eines Beets, dann über Reihen oder Beete, aus Tagen, die alle Gruppen haben.",
+      eachPlant: ", je Pflanze",
+      heads: ["Gruppe", "Zahlen", "Mittel", "Streuung der Reihen oder Beete"],
       days: (n) => sayMany(n, "ein Tag", "Tage"),
       daysAxis: "Tage",
       inches: "Zoll",

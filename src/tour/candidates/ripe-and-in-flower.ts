@@ -25,6 +25,7 @@ export function firstCandidates(here: BedOnTheDay): Candidate[] {
     "first flower": (day: string) => `in flower ${sinceDay(day, speech)}`,
     "first fruit": (day: string) => `in fruit ${sinceDay(day, speech)}`,
     "first picking": (day: string) => `first picked ${onDay(day, speech)}`,
+    "only picking": (day: string) => `taken up ${onDay(day, speech)}`,
   };
   return milestonesSince(here).map((milestone) => ({
     kind: milestone.kind,
@@ -40,7 +41,7 @@ export function firstCandidates(here: BedOnTheDay): Candidate[] {
 export function pickingCandidates(here: BedOnTheDay): Candidate[] {
   const begun = new Set(
     milestonesSince(here)
-      .filter(({ kind }) => kind === "first picking")
+      .filter(({ kind }) => kind === "first picking" || kind === "only picking")
       .map(({ lot }) => lot.planting.id),
   );
   return byVariety(here.growing)

@@ -37,7 +37,7 @@ chilli: habs
 cabbage: cabs
 sprouting-broccoli: sprouting
 lettuce: cos, gems
-potato: earlies, chats, praties, seconds
+potato: earlies, chats, praties
 sweetcorn: cobs
 pumpkin: pumps
 parsnip: snips
