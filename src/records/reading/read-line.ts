@@ -13,6 +13,7 @@ import { decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { readForm } from "./form.ts";
+import type { AmountUse, Mention } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import opinion from "./opinion.weights.json" with { type: "json" };
 
@@ -87,6 +88,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     }
     return made("facts", eventsOf(decision.facts, line, context), []);
   }
+  if (!namesSomething(weighed.mentions)) return made("story", [], []);
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
@@ -96,6 +98,15 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   }
   return made("question", [], readings);
 }
+
+/** A bare number, a day or a word of doubt is nothing of a garden: "1. first" is asked nothing. */
+function namesSomething(mentions: readonly Mention[]): boolean {
+  return mentions.some((one) =>
+    one.type === "amount" ? measured.has(one.use) : one.type !== "day" && one.type !== "cue",
+  );
+}
+
+const measured = new Set<AmountUse>(["pieces", "vessel", "share", "mass", "volume", "length", "temperature", "ph"]);
 
 function saysWhatWasDone(text: string): boolean {
   return verbMentions(wordsOf(text)).some(({ weak }) => !weak);
