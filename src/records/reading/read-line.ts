@@ -15,7 +15,8 @@ import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { readForm } from "./form.ts";
 import type { AmountUse, Mention } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
-import opinion from "./opinion.weights.json" with { type: "json" };
+import packed from "./opinion.weights.json" with { type: "json" };
+import { unpackedOpinion } from "./packed-opinion.ts";
 
 export interface ReadingContext extends LineContext {
   /** "7/20" is the 20th of July. */
@@ -40,6 +41,14 @@ export const thresholds: Thresholds = { facts: 0.55, prose: 0.9, story: 0.5, pro
 
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;
+
+let unpacked: OpinionWeights | undefined;
+
+/** Unpacked when a line is first weighed. */
+function opinion(): OpinionWeights {
+  unpacked ??= unpackedOpinion(packed);
+  return unpacked;
+}
 
 export function readLine(own: NoteLine, context: ReadingContext, standing: Standing): LineRead {
   const { names, note } = context;
@@ -77,7 +86,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
-  const weighed = candidatesOf(line.text, find, opinion as OpinionWeights);
+  const weighed = candidatesOf(line.text, find, opinion());
   const decision = decide(weighed, form, choice, thresholds, standing.prose);
   if (decision.as === "story") return made("story", [], []);
   if (decision.as === "facts") {
@@ -93,7 +102,9 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    readings.push({ line: events.map((event) => printEvent(event, names)).join("\n"), events });
+    const said = events.map((event) => printEvent(event, names)).join("\n");
+    // What differs in nothing that a plain line says would be offered twice.
+    if (!readings.some((one) => one.line === said)) readings.push({ line: said, events });
     names.backTo(before);
   }
   return made("question", [], readings);
