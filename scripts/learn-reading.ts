@@ -7,6 +7,7 @@ import type { PackedOpinion } from "../src/records/reading/packed-opinion.ts";
 import { readCorpora } from "./reading/corpus.ts";
 import { gardensOf, optionsOf } from "./reading/examples.ts";
 import { foldsOf, type Lined, learnChoice, learnOpinion } from "./reading/learn.ts";
+import { packedOpinion } from "./reading/pack-opinion.ts";
 
 const folders =
   process.argv.slice(2).length > 0 ? process.argv.slice(2) : ["tests/corpus/learn", "tests/corpus/put-away"];
