@@ -1,9 +1,9 @@
 /** The labelled lines in tests/corpus: gardens, lines and what a careful reader would take from each. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { wordsOf } from "../../src/records/line-words.ts";
-import { buildNames, crops, idOfName, type Names } from "../../src/records/index.ts";
 import type { Bed, Crop, EventKind, Variety } from "../../src/model.ts";
+import { buildNames, crops, idOfName, type Names } from "../../src/records/index.ts";
+import { wordsOf } from "../../src/records/line-words.ts";
 
 export interface Expected {
   /** Alternatives apart by bars. */
@@ -68,7 +68,9 @@ export function readCorpus(file: string): Corpus {
 export function readCorpora(folder: string): Corpus {
   const gardens: Record<string, CorpusGarden> = {};
   const lines: CorpusLine[] = [];
-  for (const name of readdirSync(folder).filter((file) => file.endsWith(".json")).sort()) {
+  for (const name of readdirSync(folder)
+    .filter((file) => file.endsWith(".json"))
+    .sort()) {
     const corpus = readCorpus(path.join(folder, name));
     const own = (gardener: string) => `${name.replace(".json", "")}: ${gardener}`;
     for (const [gardener, garden] of Object.entries(corpus.gardens)) gardens[own(gardener)] = garden;
@@ -84,7 +86,9 @@ export function namesOfGarden(garden: CorpusGarden): Names {
     const id = cropId(crop, known);
     return { ...described(title), crop: id, alsoSpelled: [], perennial: false } as Variety;
   });
-  const beds = (garden.beds ?? []).map((title) => ({ ...described(title), alsoCalled: [], shade: [], built: [], filled: [], viewpoints: [] }) as Bed);
+  const beds = (garden.beds ?? []).map(
+    (title) => ({ ...described(title), alsoCalled: [], shade: [], built: [], filled: [], viewpoints: [] }) as Bed,
+  );
   return buildNames({ beds, varieties, gear: [], crops: known.values(), sites: [] });
 }
 

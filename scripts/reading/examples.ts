@@ -1,11 +1,17 @@
 /** Every labelled line with its ways to be taken, as the learner and the bench want them. */
+
+import type { Names } from "../../src/records/names.ts";
 import type { LineContext } from "../../src/records/note-line.ts";
-import { type Candidate, candidatesOf, type CandidateContext, type Weighed } from "../../src/records/reading/candidates.ts";
+import {
+  type Candidate,
+  type CandidateContext,
+  candidatesOf,
+  type Weighed,
+} from "../../src/records/reading/candidates.ts";
 import type { Fact } from "../../src/records/reading/fact.ts";
 import { askFeatures, candidateFeatures, type FormReading } from "../../src/records/reading/features.ts";
 import { readForm } from "../../src/records/reading/form.ts";
 import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
-import type { Names } from "../../src/records/names.ts";
 import { type Corpus, type CorpusGarden, type CorpusLine, namesOfGarden } from "./corpus.ts";
 import { judge, type ReadEvent, type Verdict } from "./judge.ts";
 
@@ -15,10 +21,15 @@ export interface LineGarden {
 }
 
 export function gardensOf(corpus: Corpus): ReadonlyMap<string, LineGarden> {
-  return new Map(Object.entries(corpus.gardens).map(([name, garden]) => [name, { garden, names: namesOfGarden(garden) }]));
+  return new Map(
+    Object.entries(corpus.gardens).map(([name, garden]) => [name, { garden, names: namesOfGarden(garden) }]),
+  );
 }
 
-export function contextOf(line: CorpusLine, { garden, names }: LineGarden): { find: CandidateContext; line: LineContext } {
+export function contextOf(
+  line: CorpusLine,
+  { garden, names }: LineGarden,
+): { find: CandidateContext; line: LineContext } {
   const bed = line.bed === null || line.bed === undefined ? undefined : names.find("bed", line.bed);
   const beds = bed === undefined ? [] : [bed];
   const southern = /^(?:Australia|Pacific\/Auckland|Africa\/Johannesburg)/.test(garden.tz);
@@ -63,17 +74,31 @@ export function eventOf(fact: Fact, names: Names): ReadEvent {
 }
 
 /** What is right of a line: its label, when it holds no event, as events that are none. */
-export function verdictOf(line: CorpusLine, facts: readonly Fact[], where: LineGarden, why: string[] = []): Verdict | "asked" {
+export function verdictOf(
+  line: CorpusLine,
+  facts: readonly Fact[],
+  where: LineGarden,
+  why: string[] = [],
+): Verdict | "asked" {
   if (line.expect === "story") return facts.length === 0 ? "right" : "wrong";
   if (typeof line.expect === "string") return facts.length === 0 ? "none" : "wrong";
-  const verdict = judge(line, facts.map((fact) => eventOf(fact, where.names)), where.garden, why);
+  const verdict = judge(
+    line,
+    facts.map((fact) => eventOf(fact, where.names)),
+    where.garden,
+    why,
+  );
   return verdict === "nothing" ? "right" : verdict;
 }
 
 export function optionsOf(line: CorpusLine, where: LineGarden, weights: OpinionWeights): LineOptions {
   const context = contextOf(line, where);
   const mark = where.names.mark();
-  const form = readForm({ text: line.text, more: [], place: { file: "n", line: 1, column: 1 } }, context.line, context.find);
+  const form = readForm(
+    { text: line.text, more: [], place: { file: "n", line: 1, column: 1 } },
+    context.line,
+    context.find,
+  );
   where.names.backTo(mark);
   const weighed = candidatesOf(line.text, context.find, weights);
   const ways: Candidate[] = [...weighed.candidates];

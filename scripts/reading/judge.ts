@@ -39,9 +39,21 @@ function within(a: string, b: string): boolean {
 
 /** Names that mean one crop on one side of an ocean or the other. */
 const groups = [
-  "courgette|zucchini", "aubergine|eggplant|brinjal", "beetroot|beet", "chilli|chili|chile|chillies|hot pepper|pepper", "sweetcorn|corn|sweet corn|maize",
-  "pumpkin|squash|winter squash|gourd", "coriander|cilantro", "rocket|arugula", "swede|rutabaga|neep|turnip", "pepper|capsicum|sweet pepper|bell pepper",
-  "chard|silverbeet|swiss chard", "kumara|sweet potato", "broad bean|fava bean|fava", "french bean|snap bean|green bean|bean", "spring onion|scallion",
+  "courgette|zucchini",
+  "aubergine|eggplant|brinjal",
+  "beetroot|beet",
+  "chilli|chili|chile|chillies|hot pepper|pepper",
+  "sweetcorn|corn|sweet corn|maize",
+  "pumpkin|squash|winter squash|gourd",
+  "coriander|cilantro",
+  "rocket|arugula",
+  "swede|rutabaga|neep|turnip",
+  "pepper|capsicum|sweet pepper|bell pepper",
+  "chard|silverbeet|swiss chard",
+  "kumara|sweet potato",
+  "broad bean|fava bean|fava",
+  "french bean|snap bean|green bean|bean",
+  "spring onion|scallion",
   "sugar snap|snap pea|mangetout|pea",
 ].map((group) => group.split("|"));
 
@@ -54,7 +66,12 @@ const lengths: Readonly<Record<string, number>> = { cm: 1, m: 100, mm: 0.1, in: 
 const counted = new Set(["sowed", "planted", "lost", "potted on", "moved", "gave away", "up"]);
 
 /** Of a line whose label lists events. `why` takes what is wrong. */
-export function judge(line: CorpusLine, events: readonly ReadEvent[], garden: Pick<CorpusGarden, "units">, why: string[] = []): Verdict {
+export function judge(
+  line: CorpusLine,
+  events: readonly ReadEvent[],
+  garden: Pick<CorpusGarden, "units">,
+  why: string[] = [],
+): Verdict {
   if (typeof line.expect === "string") throw new Error("only for lines with events");
   let worst = 0;
   let missing = 0;
@@ -97,7 +114,8 @@ export function judge(line: CorpusLine, events: readonly ReadEvent[], garden: Pi
     if (wanted.n !== undefined) {
       if (event.count === undefined) part("no count");
       else if (event.count !== Number(wanted.n)) bad(`count ${event.count} for ${wanted.n}`);
-    } else if (event.count !== undefined && wanted.amt === undefined && counted.has(event.kind)) bad(`count ${event.count}, none said`);
+    } else if (event.count !== undefined && wanted.amt === undefined && counted.has(event.kind))
+      bad(`count ${event.count}, none said`);
     if (wanted.amt !== undefined) judgeAmount(String(wanted.amt), event, garden, bad, part);
     if (wanted.bed !== undefined) {
       if (event.bed === undefined) part("no bed");
@@ -107,18 +125,22 @@ export function judge(line: CorpusLine, events: readonly ReadEvent[], garden: Pi
       if (event.toBed === undefined) part("no bed to");
       else if (normal(event.toBed) !== normal(wanted.to)) bad(`to ${event.toBed} for ${wanted.to}`);
     }
-    if (wanted.bed === undefined && event.bed !== undefined && normal(event.bed) !== normal(line.bed)) bad(`bed ${event.bed} not said`);
+    if (wanted.bed === undefined && event.bed !== undefined && normal(event.bed) !== normal(line.bed))
+      bad(`bed ${event.bed} not said`);
     if (wanted.loc === "in" && event.kind === "sowed" && event.nursery !== true) bad("sown in the bed for indoors");
     if (wanted.loc === "out" && event.nursery === true) bad("indoors for in the bed");
     const day = wanted.day ?? line.date;
     if ((event.day ?? line.date) !== day) bad(`day ${event.day} for ${day}`);
-    if (wanted.cause !== undefined && !within(normal(event.cause), normal(wanted.cause))) part(`cause ${event.cause} for ${wanted.cause}`);
-    if (wanted.ph !== undefined && event.ph !== Number(wanted.ph)) (event.ph === undefined ? part : bad)(`ph ${event.ph}`);
+    if (wanted.cause !== undefined && !within(normal(event.cause), normal(wanted.cause)))
+      part(`cause ${event.cause} for ${wanted.cause}`);
+    if (wanted.ph !== undefined && event.ph !== Number(wanted.ph))
+      (event.ph === undefined ? part : bad)(`ph ${event.ph}`);
     if (wanted.due !== undefined && event.due !== wanted.due) part(`due ${event.due} for ${wanted.due}`);
   }
   const did = line.expect.some(({ kind }) => kind === "did");
   for (const [index, event] of events.entries()) {
-    if (!used.has(index) && !(event.kind === "did" && did)) bad(`extra ${event.kind} ${event.variety ?? event.crop ?? ""}`);
+    if (!used.has(index) && !(event.kind === "did" && did))
+      bad(`extra ${event.kind} ${event.variety ?? event.crop ?? ""}`);
   }
   if (events.length === 0) return line.expect.every(({ kind }) => kindsOf(kind).includes("story")) ? "nothing" : "none";
   if (missing > 0) part(`${missing} missing`);
@@ -132,7 +154,9 @@ function judgeAmount(
   bad: (what: string) => void,
   part: (what: string) => void,
 ): void {
-  const parts = [...amount.matchAll(/([\d.]+)\s*([a-zA-Z]*)/g)].map(([, number, of = ""]) => [Number(number), of] as const);
+  const parts = [...amount.matchAll(/([\d.]+)\s*([a-zA-Z]*)/g)].map(
+    ([, number, of = ""]) => [Number(number), of] as const,
+  );
   const [first] = parts;
   if (first === undefined) return;
   const [value, unit] = first;
@@ -141,14 +165,16 @@ function judgeAmount(
     else if (Math.abs(got - want) > Math.max(0.01 * want, 0.2)) bad(`${what} ${got} for ${want}`);
   };
   const us = garden.units === "us";
-  const sum = (factors: Readonly<Record<string, number>>) => parts.reduce((total, [number, of]) => total + number * (factors[of] ?? 0), 0);
+  const sum = (factors: Readonly<Record<string, number>>) =>
+    parts.reduce((total, [number, of]) => total + number * (factors[of] ?? 0), 0);
   if (unit in grams) near(event.grams, sum(grams), "weight");
   else if (unit === "pint") near(event.litres, value * (us ? 0.473176 : 0.568261), "volume");
   else if (unit === "quart") near(event.litres, value * (us ? 0.946353 : 1.136523), "volume");
   else if (unit === "bushel") near(event.litres, value * (us ? 35.239 : 36.3687), "volume");
   else if (unit === "peck") near(event.litres, value * 8.80977, "volume");
   else if (unit === "gallon" || unit === "gal") near(event.litres, value * (us ? 3.785411784 : 4.54609), "volume");
-  else if (unit === "l" || unit === "litre" || unit === "ml") near(event.litres, unit === "ml" ? value / 1000 : value, "volume");
+  else if (unit === "l" || unit === "litre" || unit === "ml")
+    near(event.litres, unit === "ml" ? value / 1000 : value, "volume");
   else if (unit in lengths) near(event.centimetres, sum(lengths), "length");
   else if (unit === "F") near(event.celsius, (value - 32) / 1.8, "temperature");
   else near(event.count, value, "number");

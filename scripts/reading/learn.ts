@@ -1,18 +1,52 @@
 /** Learning the two models of the reader from labelled lines: the opinion on a line, and the choice among its ways. */
-import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
-import { candidatesOf } from "../../src/records/reading/candidates.ts";
-import { maskedWords, opinionFeatures } from "../../src/records/reading/opinion-words.ts";
-import { findMentions } from "../../src/records/reading/find-mentions.ts";
+
 import { wordsOf } from "../../src/records/line-words.ts";
+import { candidatesOf } from "../../src/records/reading/candidates.ts";
 import { clausesOf } from "../../src/records/reading/clauses.ts";
+import { findMentions } from "../../src/records/reading/find-mentions.ts";
+import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
+import { maskedWords, opinionFeatures } from "../../src/records/reading/opinion-words.ts";
 import { type CorpusLine, kindsOf } from "./corpus.ts";
 import { contextOf, type LineGarden, type LineOptions } from "./examples.ts";
 import { type Choice, chooser, type Example, manyLabels } from "./regression.ts";
 
 export const opinionLabels = [
-  "story", "ask", "correction", "renamed", "sowed", "up", "potted on", "planted", "thinned", "did", "flowered", "fruited", "picked", "measured", "soil test", "trouble",
-  "cured", "lost", "gave away", "cleared", "moved", "put up", "took down", "to do", "done", "promised", "asked", "saved seed", "acquired", "volunteer", "came back",
-  "doing", "preserved", "sold", "plan", "fact",
+  "story",
+  "ask",
+  "correction",
+  "renamed",
+  "sowed",
+  "up",
+  "potted on",
+  "planted",
+  "thinned",
+  "did",
+  "flowered",
+  "fruited",
+  "picked",
+  "measured",
+  "soil test",
+  "trouble",
+  "cured",
+  "lost",
+  "gave away",
+  "cleared",
+  "moved",
+  "put up",
+  "took down",
+  "to do",
+  "done",
+  "promised",
+  "asked",
+  "saved seed",
+  "acquired",
+  "volunteer",
+  "came back",
+  "doing",
+  "preserved",
+  "sold",
+  "plan",
+  "fact",
 ] as const;
 
 /** 1 what the label says, -1 where careful readers may differ, 0 all else. */
@@ -43,7 +77,10 @@ export interface Lined {
 }
 
 /** Weights of the opinion: features that come at least twice; weights under `least` hundredths are dropped. */
-export function learnOpinion(lines: readonly Lined[], { epochs = 8, l1 = 1.5, l2 = 0.1, least = 5, seen = 3, rate = 3 } = {}): OpinionWeights {
+export function learnOpinion(
+  lines: readonly Lined[],
+  { epochs = 8, l1 = 1.5, l2 = 0.1, least = 5, seen = 3, rate = 3 } = {},
+): OpinionWeights {
   const texts = lines.flatMap(({ line, where }) => {
     const { find } = contextOf(line, where);
     const words = wordsOf(line.text);
@@ -56,7 +93,10 @@ export function learnOpinion(lines: readonly Lined[], { epochs = 8, l1 = 1.5, l2
   });
   const counts = new Map<string, number>();
   for (const { features } of texts) for (const feature of features) counts.set(feature, (counts.get(feature) ?? 0) + 1);
-  const names = [...counts].filter(([, count]) => count >= seen).map(([name]) => name).sort();
+  const names = [...counts]
+    .filter(([, count]) => count >= seen)
+    .map(([name]) => name)
+    .sort();
   const index = new Map(names.map((name, at) => [name, at]));
   const examples: Example[] = texts.map(({ features, targets }) => ({
     features: features.map((feature) => index.get(feature)).filter((at) => at !== undefined),
@@ -76,10 +116,18 @@ export function learnOpinion(lines: readonly Lined[], { epochs = 8, l1 = 1.5, l2
 }
 
 /** Weights of the choice. Where no way is right, asking is. */
-export function learnChoice(lines: readonly LineOptions[], { epochs = 14, l2 = 0.0004 } = {}): ReadonlyMap<string, number> {
+export function learnChoice(
+  lines: readonly LineOptions[],
+  { epochs = 14, l2 = 0.0004 } = {},
+): ReadonlyMap<string, number> {
   const choices: Choice[] = lines.map(({ options }) => {
     const any = options.some(({ verdict }) => verdict === "right");
-    return { options: options.map(({ features, verdict }) => ({ features, right: any ? verdict === "right" : verdict === "asked" })) };
+    return {
+      options: options.map(({ features, verdict }) => ({
+        features,
+        right: any ? verdict === "right" : verdict === "asked",
+      })),
+    };
   });
   return chooser(choices, epochs, l2);
 }

@@ -43,7 +43,10 @@ export function manyLabels(
     const sum = (z[label] as Float64Array)[feature] as number;
     const shrink = feature === features ? 0 : l1;
     if (Math.abs(sum) <= shrink) return 0;
-    return -(sum - Math.sign(sum) * shrink) / ((1 + Math.sqrt((n[label] as Float64Array)[feature] as number)) / rate + (feature === features ? 0 : l2));
+    return (
+      -(sum - Math.sign(sum) * shrink) /
+      ((1 + Math.sqrt((n[label] as Float64Array)[feature] as number)) / rate + (feature === features ? 0 : l2))
+    );
   };
   const random = seeded(seed);
   const now = new Float64Array(512);
@@ -75,7 +78,9 @@ export function manyLabels(
       }
     }
   }
-  const weights = Array.from({ length: labels }, (_, label) => Float64Array.from({ length: features }, (__, feature) => weight(label, feature)));
+  const weights = Array.from({ length: labels }, (_, label) =>
+    Float64Array.from({ length: features }, (__, feature) => weight(label, feature)),
+  );
   return { weights, bias: Float64Array.from({ length: labels }, (_, label) => weight(label, features)) };
 }
 

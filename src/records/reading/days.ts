@@ -151,7 +151,8 @@ function calendarDay(day: number, month: number, year: string | undefined, noteD
 /** "3 May", "May 3rd", "the 3rd of May" */
 function written(words: readonly Word[], at: number, noteDay: Day): FoundDay | undefined {
   const word = words[at];
-  if (word === undefined || (word.kind !== "number" && word.lower !== "the" && monthNumber(word.lower) === undefined)) return undefined;
+  if (word === undefined || (word.kind !== "number" && word.lower !== "the" && monthNumber(word.lower) === undefined))
+    return undefined;
   const start = lower(words, at) === "the" ? at + 1 : at;
   for (const end of [start + 5, start + 4, start + 3, start + 2]) {
     const last = words[end - 1];

@@ -70,6 +70,8 @@ function scoreOf(features: Features, weights: ChoiceWeights): number {
 const ofTheFuture = new Set<EventKind>(["to do", "promised", "plan", "asked", "done"]);
 const stops = new Set<CueKind>(["past", "may", "future"]);
 /** Kinds that a denial may tell of: "no sign of the beans" is a loss, "no more aphids" a cure. */
+/** Kinds in which another person acts. */
+const fromOthers = new Set<EventKind>(["acquired", "asked", "gave away", "sold"]);
 const denied = new Set<EventKind>(["lost", "cured", "trouble", "doing", "up", "cleared", "came back"]);
 
 /** Whether a fact stands in a clause that says it was not so, not yet so, or so in another year. */
@@ -81,10 +83,21 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
-    return cues.some(
-      ({ is, from, end }) =>
-        is === "not" && !denied.has(kind) && (from <= clause.from + 1 || governs(clause.mentions, end)),
-    );
+    return cues.some(({ is, from, end }) => {
+      // What somebody else did is no fact of this garden, unless it came here.
+      if (is === "other" && end - from > 1 && from <= clause.from + 1) return !fromOthers.has(kind);
+      if (is !== "not") return false;
+      const opens = from <= clause.from + 1;
+      // "not an aphid left" and "no sign of the beans" tell something, "not lost" and "didn't come up" do not.
+      const plain =
+        /^(?:not|didnt|dont|doesnt|wasnt|werent|isnt|arent|havent|hasnt|couldnt|didnae)$/.test(
+          line.words[from]?.lower ?? "",
+        ) &&
+        !/^an?$/.test(line.words[end]?.lower ?? "") &&
+        end === from + 1;
+      if (denied.has(kind)) return plain && (opens || governs(clause.mentions, end));
+      return opens || governs(clause.mentions, end);
+    });
   });
 }
 
@@ -113,7 +126,8 @@ export function decide(
     return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;
-  if (first !== undefined && first === ways[0] && first.p >= bar && !isHedged(first.candidate, line))
+  // What names nothing of a garden may be anything.
+  if (first !== undefined && first === ways[0] && first.p >= bar && names && !isHedged(first.candidate, line))
     return { as: "facts", facts: first.candidate.facts, offered: [] };
   const offered = ways.filter(({ candidate }) => candidate.facts.length > 0).slice(0, 3);
   if (offered.length === 0) return { as: "story", facts: [], offered: [] };

@@ -53,7 +53,12 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   }
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
-    const amount = amountMention(words, at, context.system);
+    // "Marketmore 76 cucumber": a number between a name and its crop is the name's.
+    const inName =
+      words[at]?.kind === "number" &&
+      found.some((one) => one.type === "plant" && one.basis !== "crop" && one.end === at) &&
+      found.some((one) => one.type === "plant" && one.basis === "crop" && one.from === at + 1);
+    const amount = inName ? undefined : amountMention(words, at, context.system);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
   const verbs = verbMentions(words, taken);

@@ -1,6 +1,7 @@
 /** The written form of a note line, verb first, as one more reader: what it makes of a line, and whether it left anything over. */
 import type { Event, EventKind } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
+import type { Names } from "../names.ts";
 import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "../note-line.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
@@ -67,7 +68,9 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
   const named = event.variety !== undefined || event.crop !== undefined;
   if (event.kind === "did")
     return (
-      colon || (plainWork.has(event.verb) && (named || event.bed !== undefined || /\beverything\b/.test(event.text)))
+      colon ||
+      (plainWork.has(event.verb) &&
+        (named || saysBed(event, names) || /^(?:watered|weeded|mulched|fed) everything\b/i.test(event.text)))
     );
   if (
     /^(?:started|cut|pulled|pulled out|took out|put in|lifted|got|in|out|swapped|saved|collected|found|saw|seen|spotted|noticed)/.test(
@@ -84,6 +87,11 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
   if (event.kind === "sowed" && event.nursery === true && beds.length === 0)
     return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
   return colon || named || event.kind === "soil test" || event.celsius !== undefined;
+}
+
+function saysBed({ bed, text }: Event, names: Names): boolean {
+  const words = wordsOf(text);
+  return bed !== undefined && words.some((_, at) => names.at("bed", words, at)?.id === bed);
 }
 
 /** A name written as one: "Kelvedon Wonder". */
@@ -112,6 +120,9 @@ function isClean(event: Event, find: FindContext): boolean {
   );
   const first = stop < 0 ? words.length : stop;
   const mentions = findMentions(words, find);
+  // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
+  if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
+    return false;
   for (const mention of mentions) {
     if (mention.type !== "cue" || !/^(?:not|past|may|future|correction)$/.test(mention.is)) continue;
     if (compares.test(words[mention.from - 1]?.lower ?? "")) continue;

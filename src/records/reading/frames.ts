@@ -122,7 +122,8 @@ export function frame(
   }
   const uses = usable[kind] ?? plain;
   const amounts = clause.mentions.filter(
-    (one): one is AmountMention => one.type === "amount" && uses.includes(one.use) && !isBareArticle(one, plants, context.words),
+    (one): one is AmountMention =>
+      one.type === "amount" && uses.includes(one.use) && !isBareArticle(one, plants, context.words),
   );
   if (oneFact.has(kind)) {
     const [first] = plants;
@@ -163,7 +164,7 @@ export function frame(
 /** "the size of a marble": an article counts only what it stands before. */
 function isBareArticle(one: AmountMention, plants: readonly PlantMention[], words: readonly Word[]): boolean {
   const article = one.use === "count" && one.end === one.from + 1 && /^an?$/.test(words[one.from]?.lower ?? "");
-  return article && (!plants.some(({ from }) => from >= one.end && from <= one.end + 2));
+  return article && !plants.some(({ from }) => from >= one.end && from <= one.end + 2);
 }
 
 /** "netted", "cages on": a verb that names the gear itself. */

@@ -25,11 +25,12 @@ export function linesOf({ paragraph, lines, line, column }: StoryPiece): readonl
   if (paragraph === undefined) return [];
   if (lines !== undefined && lines.every(({ text }) => text.startsWith("|"))) return rowsOf(lines);
   if (paragraph.startsWith("|")) return [{ text: paragraph, line, column, prose: false }];
+  // Lines far shorter than a wrapped paragraph's are a note each, and so are those that all begin anew.
+  const mean = lines === undefined ? 0 : paragraph.length / lines.length;
+  const ends = (at: number) => !goesOn.test(lines?.[at - 1]?.text ?? "");
   const apart =
-    lines !== undefined &&
-    lines.every(({ text }, at) => at === 0 || (begins.test(text) && !goesOn.test(lines[at - 1]?.text ?? ""))) &&
-    paragraph.length / lines.length < 90;
-  if (apart) return lines.filter(({ text }) => text !== "").map((one) => ({ ...one, prose: false }));
+    lines?.every(({ text }, at) => at === 0 || (ends(at) && (mean < 50 || (mean < 90 && begins.test(text))))) === true;
+  if (apart) return (lines ?? []).filter(({ text }) => text !== "").map((one) => ({ ...one, prose: false }));
   const sentences = sentencesOf(paragraph, wordsOf(paragraph));
   return sentences.map((text) => ({ text, line: lineOf(text, lines) ?? line, column, prose: sentences.length > 1 }));
 }

@@ -12,7 +12,7 @@ import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, materialAt, slangAt,
 
 /** After a crop word these make it something else: "carrot fly", "tomato feed", "apple pie". */
 const notThePlant =
-  /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|pie|crumble|cake|bread|stew|festival|show|man|lady|shop|tea|oil|supper|club|day)$/;
+  /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|pie|tart|crumble|cake|bread|stew|festival|show|man|lady|shop|tea|oil|supper|club|day)$/;
 
 export function ownPlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
   const variety = names.at("variety", words, at);
@@ -23,7 +23,9 @@ export function ownPlantAt(words: readonly Word[], at: number, names: Names): Pl
 
 /** Everyday words of a garden that begin or sound like a crop and are none. */
 const neverShort = new Set(
-  "plants plant planted planting seeds seedling seedlings bulbs cloves tubers sets plugs starts crowns vines canes shoots roots leaves pods heads stems flowers blooms buds wildflower wildflowers salad salads greens veg record records second seconds primary class".split(" "),
+  "plants plant planted planting seeds seedling seedlings bulbs cloves tubers sets plugs starts crowns vines canes shoots roots leaves pods heads stems flowers blooms buds wildflower wildflowers salad salads greens veg record records second seconds primary class".split(
+    " ",
+  ),
 );
 
 /** Words that many names have, so that one of them alone means none. */
@@ -63,7 +65,9 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
   const any = word.lower.length >= 6 ? names.short.cropBeginning(word.lower, false) : undefined;
   if (any !== undefined) return plant("crop", at, at + 1, { crop: any });
   const meant = names.short.cropSpelledLike(word.lower);
-  return meant === undefined ? undefined : plant("crop", at, at + 1, { crop: meant.crop, said: names.cropCalled(meant.crop, wordsOf(meant.name)) });
+  return meant === undefined
+    ? undefined
+    : plant("crop", at, at + 1, { crop: meant.crop, said: names.cropCalled(meant.crop, wordsOf(meant.name)) });
 }
 
 export function tablePlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
@@ -73,7 +77,10 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
   if (cultivar !== undefined && cultivar.end > (crop?.end ?? at)) {
     const [first] = cultivar.options;
     const inSmall = cultivar.end === at + 1 && !isCapital(words[at] as Word);
-    if (first !== undefined && (inSmall ? inPlantsPlace(words, at, cultivar.end, names) : !first.weak || mayBeName(words, at, cultivar.end)))
+    if (
+      first !== undefined &&
+      (inSmall ? inPlantsPlace(words, at, cultivar.end, names) : !first.weak || mayBeName(words, at, cultivar.end))
+    )
       return plant("cultivar", at, cultivar.end, { title: first.title, crop: first.crop, options: cultivar.options });
   }
   if (
@@ -96,14 +103,26 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
 
 /** Short forms that are no other words. */
 const plainSlang = new Set(
-  "broadies frenchies maters tommies tomatas tomats tomatos punkin punkins pumkin pumkins bonnit bonnits chiles potatos tates dahls dahlies habs praties nasties".split(" "),
+  "broadies frenchies maters tommies tomatas tomats tomatos punkin punkins pumkin pumkins bonnit bonnits chiles potatos tates dahls dahlies habs praties nasties".split(
+    " ",
+  ),
 );
 
 function slangIsMeant(words: readonly Word[], at: number, names: Names, crop: string): boolean {
   const before = words[at - 1];
-  if (names.short.isOwnCrop(crop)) return !/^(?:the|a|an|in|into)$/.test(before?.lower ?? "") || words[at]?.lower.endsWith("s") === true;
-  if (before?.kind === "number" && !/^(?:box|boxes|date|dates|tea|stock|coffee|bay|bays|pink|blue|cos|gem)$/.test(words[at]?.lower ?? "")) return true;
-  return before !== undefined && lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""));
+  if (names.short.isOwnCrop(crop))
+    return !/^(?:the|a|an|in|into)$/.test(before?.lower ?? "") || words[at]?.lower.endsWith("s") === true;
+  if (
+    before?.kind === "number" &&
+    !/^(?:box|boxes|date|dates|tea|stock|coffee|bay|bays|pink|blue|cos|gem)$/.test(words[at]?.lower ?? "")
+  )
+    return true;
+  return (
+    before !== undefined &&
+    lemmasFrom(before.lower).some(
+      ({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on)$/.test(kinds[0] ?? ""),
+    )
+  );
 }
 
 /** Crops whose names are everyday words: meant only where the garden grows them, or beside a number or what was done to plants. */
@@ -175,9 +194,20 @@ function inPlantsPlace(words: readonly Word[], at: number, end: number, names: N
   const lower = words[at]?.lower ?? "";
   if (monthNumber(lower) !== undefined || weekdayNumber(lower) !== undefined) return false;
   if (isOrdinary(lower)) return names.at("crop", words, end) !== undefined;
-  if (before?.kind === "number" || after?.kind === "number" || before === undefined || /^[x×]$/.test(after?.lower ?? "") || names.at("crop", words, end) !== undefined) return true;
-  if (/^[:,(&+|]$/.test(before.text) || /^(?:and|of)$/.test(before.lower)) return /^(?:[,:;.)|]|and|x|in|up|out)$/.test(after?.lower ?? ".");
-  return lemmasFrom(before.lower).some(({ words: form, kinds }) => form.length === 1 && /^(?:sowed|planted|picked|potted on|thinned|up|flowered)$/.test(kinds[0] ?? ""));
+  if (
+    before?.kind === "number" ||
+    after?.kind === "number" ||
+    before === undefined ||
+    /^[x×]$/.test(after?.lower ?? "") ||
+    names.at("crop", words, end) !== undefined
+  )
+    return true;
+  if (/^[:,(&+|]$/.test(before.text) || /^(?:and|of)$/.test(before.lower))
+    return /^(?:[,:;.)|]|and|x|in|up|out)$/.test(after?.lower ?? ".");
+  return lemmasFrom(before.lower).some(
+    ({ words: form, kinds }) =>
+      form.length === 1 && /^(?:sowed|planted|picked|potted on|thinned|up|flowered)$/.test(kinds[0] ?? ""),
+  );
 }
 
 function beside(words: readonly Word[], at: number, end: number): boolean {
@@ -392,8 +422,15 @@ function withCrops(words: readonly Word[], plants: readonly TablePlant[], names:
     const one = plants[index] as TablePlant;
     const next = plants[index + 1];
     const gap = next === undefined ? undefined : between(words, one.end, next.from);
-    if (one.basis !== "crop" && next?.basis === "crop" && gap === "" && fits(one, next.crop, names)) {
-      out.push(ofCrop({ ...one, end: next.end }, next.crop, names));
+    if (
+      one.basis !== "crop" &&
+      next?.basis === "crop" &&
+      gap !== undefined &&
+      /^\d*$/.test(gap) &&
+      fits(one, next.crop, names)
+    ) {
+      const whole = ofCrop({ ...one, end: next.end }, next.crop, names);
+      out.push(gap === "" || whole.title === undefined ? whole : { ...whole, title: `${whole.title} ${gap}` });
       index += 1;
       continue;
     }

@@ -9,7 +9,7 @@ import type { LineContext, NoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
-import { decide, type Thresholds } from "./decide.ts";
+import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { readForm } from "./form.ts";
@@ -35,12 +35,27 @@ export interface LineRead {
   readonly problems: readonly Problem[];
 }
 
-export const thresholds: Thresholds = { facts: 0.55, prose: 0.9, story: 0.5, proseStory: 0.3, nothing: 0.25 };
+/** What was learned, and where the lines are drawn. */
+export interface ReaderModels {
+  readonly opinion: OpinionWeights;
+  readonly choice: ChoiceWeights;
+  readonly limits: Thresholds;
+}
+
+export const thresholds: Thresholds = { facts: 0.68, prose: 0.96, story: 0.55, proseStory: 0.3, nothing: 0.4 };
 
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;
 
-export function readLine(own: NoteLine, context: ReadingContext, standing: Standing): LineRead {
+const learned: ReaderModels = { opinion: opinion as OpinionWeights, choice, limits: thresholds };
+
+/** `models` are others than the learned ones only where these are judged. */
+export function readLine(
+  own: NoteLine,
+  context: ReadingContext,
+  standing: Standing,
+  models: ReaderModels = learned,
+): LineRead {
   const { names, note } = context;
   const { head } = standing;
   const line = head === undefined || saysWhatWasDone(own.text) ? own : { ...own, text: `${head}: ${own.text}` };
@@ -76,8 +91,8 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
-  const weighed = candidatesOf(line.text, find, opinion as OpinionWeights);
-  const decision = decide(weighed, form, choice, thresholds, standing.prose);
+  const weighed = candidatesOf(line.text, find, models.opinion);
+  const decision = decide(weighed, form, models.choice, models.limits, standing.prose);
   if (decision.as === "story") return made("story", [], []);
   if (decision.as === "facts") {
     if (form !== undefined && signature(form.facts) === signature(decision.facts)) {
