@@ -2,8 +2,15 @@
  * `npm run truth`: one table of what Plotreel reckons, held against figures from outside or against worlds whose truth is
  * known. `-- trials` prints the rows of one subject. Ends with 1 when a goal is not met.
  */
+import { captionRows } from "./truth/captions.ts";
+import { cropRows } from "./truth/crops.ts";
 import { forecastRows } from "./truth/forecasts.ts";
+import { hazardRows } from "./truth/hazards.ts";
+import { heatRows } from "./truth/heat.ts";
+import { heightRows } from "./truth/heights.ts";
+import { lightRows } from "./truth/light.ts";
 import { needRows } from "./truth/needs.ts";
+import { routeRows } from "./truth/routes.ts";
 import { standingRows } from "./truth/standings.ts";
 import { printTable, type RowMaker, type TruthRow } from "./truth/table.ts";
 import { trialRows } from "./truth/trials.ts";
@@ -14,6 +21,13 @@ const makers: Readonly<Record<string, RowMaker>> = {
   needs: needRows,
   standings: standingRows,
   forecasts: forecastRows,
+  light: lightRows,
+  heights: heightRows,
+  heat: heatRows,
+  walks: routeRows,
+  crops: cropRows,
+  hazards: hazardRows,
+  captions: captionRows,
 };
 
 const asked = process.argv.slice(2);

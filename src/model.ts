@@ -75,6 +75,10 @@ export interface GardenSettings {
   /** Days without a photo of a bed before the brief asks for one. */
   readonly photoGapDays: number;
   readonly kit: readonly string[];
+  /** Whom to call, printed as written; undefined when the person names none. */
+  readonly poisonCentre?: string | undefined;
+  /** Animals kept in the garden: "cats", "hens". */
+  readonly animals?: readonly string[] | undefined;
   /** Candidate weights that the person changed, by candidate kind. */
   readonly weights: Readonly<Record<string, number>>;
   /** Hours in which the person can film, wall clock "08:00"; past midnight when `to` is the earlier one. */

@@ -10,6 +10,8 @@ const groups: Readonly<Record<string, string>> = {
   date: "Dates",
   link: "Records that name other records",
   name: "Names",
+  bed: "Beds",
+  variety: "Varieties",
   note: "Notes and their lines",
   photo: "Photos",
   timeline: "What the lines add up to",

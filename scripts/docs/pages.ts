@@ -1,4 +1,5 @@
 /** The generated pages of docs/ by file name. A test fails when one of them is stale. */
+import { cautionsPage } from "./cautions-page.ts";
 import { commandsPage } from "./commands-page.ts";
 import { cropsPage } from "./crops-page.ts";
 import { messagesPage } from "./messages-page.ts";
@@ -8,6 +9,7 @@ import { seasonsPage } from "./seasons-page.ts";
 import { wrapPage } from "./wrap-page.ts";
 
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
+  "cautions.md": cautionsPage,
   "commands.md": commandsPage,
   "crops.md": cropsPage,
   "messages.md": messagesPage,

@@ -1,4 +1,5 @@
 /** docs/planning.md, printed from the tables of values and of time on film, and from a tour planned on the demo garden's terms. */
+import { highSun } from "../../src/almanac/index.ts";
 import { filmTime, offFilm, stopOverhead } from "../../src/tour/film-time.ts";
 import { mostPerStop, novelty, repeated, showValues, toldAgain } from "../../src/tour/show-values.ts";
 
@@ -86,12 +87,27 @@ and in an episode's record \`first stop\` and \`last stop\`. Beds without a plac
 
 A bed's light follows from the sun at its site, the direction its first viewpoint looks in (else the side the bed faces), and
 the obstacles its record names: \`shade: wall to the east, 3 m high, 2 m away\`. The best start is the quarter of an hour that
-puts most stops into good light at their own time; the person's own \`start\`, or \`--start 09:30\`, goes before it. In garden.md:
+puts most stops into good light at their own time; the person's own \`start\`, or \`--start 09:30\`, goes before it. Where the
+light of less than half of the stops is known, nothing is said of the tour's. In garden.md:
 
     film between: 08:00 to 12:00
     low sun: {from: -4, to: 6}   # degrees between which the sun counts as low
 
 \`--overcast\` plans for cloud: even light from every side.
+
+| light | when | worth |
+|---|---|---|
+| sun behind you, from the side | the sun within 60° of straight behind the camera; between | 100 |
+| against the light | within 60° of straight ahead | 25 |
+| hard light from above | the sun ${highSun}° high or more, whichever way the camera looks | 50 |
+| in the wall's shade | what stands there is higher than the sun's way to the bed's middle | 50 |
+| soft, even | under a tunnel's skin or glass; under cloud | 100 |
+
+The thirds of the circle, the ${highSun}° and the worths are common practice and ours: handbooks of portrait light put the main light
+some 30 to 45° above the eyes, garden photographers keep away from a summer noon, and none of those seen draws a line in degrees.
+
+Shade is read in metres, centimetres, feet and inches and in sixteen directions ("6 feet 6 inches high, SSW"). A line that
+cannot be reckoned with is told by \`plotreel check\` (\`bed/shade-unread\`) and not guessed.
 
 ## The weeks ahead
 

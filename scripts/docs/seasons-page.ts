@@ -83,8 +83,11 @@ function sources(): string {
 
 function rotationTable(): string {
   return table(
-    "family | seasons | because | source",
-    rotationRules.map(({ name, years, reason, source }) => `${name} | ${years} | ${reason} | ${source.title}`),
+    "family | seasons | source of these | because",
+    rotationRules.map(
+      ({ name, years, source, reason, reasonSource }) =>
+        `${name} | ${years} | ${source.title} | ${reasonSource.fromMemory ? "~" : ""}${reason}`,
+    ),
   );
 }
 

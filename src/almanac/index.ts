@@ -7,6 +7,7 @@ export * from "./canning-words.ts";
 export * from "./crop-facts.ts";
 export * from "./day-length.ts";
 export * from "./frost-dates.ts";
+export * from "./hazards/index.ts";
 export * from "./heat-table.ts";
 export * from "./heat-units.ts";
 export * from "./light.ts";

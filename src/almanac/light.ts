@@ -1,18 +1,20 @@
 /** How a bed is lit for the camera, minute by minute of a day, and in a film-maker's words. */
 import { Temporal } from "temporal-polyfill";
 import type { Bed, Day, Position } from "../model.ts";
-import { isLeafless, type Obstacle, readObstacle, takesSun, turn } from "./obstacles.ts";
+import { isLeafless, isRoof, type Obstacle, readObstacle, takesSun, turn } from "./obstacles.ts";
 import { type SunPosition, sunAtMilliseconds } from "./sun.ts";
 
 /**
- * Light on the bed as the camera sees it: the sun before, beside or behind the camera's back, shade of what stands around,
- * soft under a tunnel's skin or a glass roof, even under cloud, "dark" when the sun is down.
+ * Light on the bed as the camera sees it: the sun before, beside or behind the camera's back, high above whichever way it
+ * looks, shade of what stands around, soft under a tunnel's skin or a glass roof, even under cloud, "dark" when the sun is
+ * down.
  */
-export type Light = "front" | "side" | "back" | "shade" | "soft" | "even" | "dark";
+export type Light = "front" | "side" | "back" | "high" | "shade" | "soft" | "even" | "dark";
 
 /**
  * What a minute of each light is worth to the picture, 0 to 1. Common practice: colours need the sun behind the camera or
- * beside it, soft light flatters everything, shade is usable but dull beside sunlit ground, the sun in the lens washes out.
+ * beside it, soft light flatters everything, shade is usable but dull beside sunlit ground, a high sun puts hard shadows
+ * under leaves, noses and hats, the sun against the camera washes out.
  */
 export const lightWorth: Readonly<Record<Light, number>> = {
   front: 1,
@@ -20,6 +22,7 @@ export const lightWorth: Readonly<Record<Light, number>> = {
   soft: 1,
   even: 1,
   shade: 0.5,
+  high: 0.5,
   back: 0.25,
   dark: 0,
 };
@@ -39,6 +42,14 @@ export interface LightSpan {
 /** Sun within this turn of straight behind (or before) the camera is front (or back) light: thirds of the half circle, common practice. */
 const SECTOR = 60;
 
+/**
+ * From this altitude on, degrees, the sun is no longer before or behind anybody: it comes from above. Common practice, and
+ * ours the figure: portrait handbooks put the main light some 30 to 45° above the eyes so that the nose casts no shadow over
+ * the lips, garden photographers keep away from a summer noon, and neither draws a line in degrees. At 60° a shadow is 0.58
+ * of what throws it.
+ */
+export const highSun = 60;
+
 export interface LightQuestion {
   readonly day: Day;
   readonly timeZone: string;
@@ -47,15 +58,21 @@ export interface LightQuestion {
   readonly overcast?: boolean | undefined;
 }
 
+/** All of a bed that its light is told from; what keeps spans for later keeps them by the whole of it. */
+export type LitBed = Pick<Bed, "size" | "facing" | "shade"> & {
+  readonly viewpoints: readonly Pick<Bed["viewpoints"][number], "looking">[];
+};
+
 /** Direction the camera looks when it films the bed, degrees from north: its first viewpoint's, else towards the side it faces away from. */
-export function cameraLooks(bed: Bed): number | undefined {
+export function cameraLooks(bed: LitBed): number | undefined {
   const looking = bed.viewpoints.find((viewpoint) => viewpoint.looking !== undefined)?.looking;
   if (looking !== undefined) return looking;
   return bed.facing === undefined ? undefined : (bed.facing + 180) % 360;
 }
 
-export function lightOf(sun: SunPosition, looks: number): "front" | "side" | "back" | "dark" {
+export function lightOf(sun: SunPosition, looks: number): "front" | "side" | "back" | "high" | "dark" {
   if (sun.altitude <= 0) return "dark";
+  if (sun.altitude >= highSun) return "high";
   const fromAhead = Math.abs(turn(sun.azimuth, looks));
   if (fromAhead <= SECTOR) return "back";
   return fromAhead >= 180 - SECTOR ? "front" : "side";
@@ -75,14 +92,14 @@ export function sunByMinute({ day, timeZone, place }: LightQuestion, minutes = 1
  * that all one.
  */
 export function lightSpans(
-  bed: Bed,
+  bed: LitBed,
   suns: readonly SunPosition[],
   question: LightQuestion,
 ): readonly LightSpan[] | undefined {
   const overcast = question.overcast === true;
   const looks = cameraLooks(bed) ?? (overcast ? 0 : undefined);
   if (looks === undefined) return undefined;
-  const roof = bed.shade.some((text) => roofs.test(text));
+  const roof = bed.shade.some(isRoof);
   const leafless = isLeafless(Number(question.day.slice(5, 7)), question.place.latitude);
   const obstacles = bed.shade
     .map(readObstacle)
@@ -103,7 +120,7 @@ export function lightSpans(
  * Metres from a bed's edge to its middle towards a direction: records say how far an obstacle is from the edge, and a long
  * bed lies in the sun while its end is in shade. The long side is taken to face where the bed faces.
  */
-function toTheMiddle({ size, facing }: Bed, direction: number): number {
+function toTheMiddle({ size, facing }: LitBed, direction: number): number {
   if (size === undefined) return 0;
   const [long, short] = [Math.max(size.length, size.width) / 2, Math.min(size.length, size.width) / 2];
   if (facing === undefined) return short;
@@ -114,9 +131,6 @@ function toTheMiddle({ size, facing }: Bed, direction: number): number {
 export function spanAt(spans: readonly LightSpan[], minute: number): LightSpan | undefined {
   return spans.find((span) => span.from <= minute && minute < span.until);
 }
-
-/** What lets light through and takes its edges: "tunnel skin", "glass roof". */
-const roofs = /\b(?:tunnel|polytunnel|skin|glass|polycarbonate|perspex|fleece)\b/i;
 
 /** "sun behind you until 10:40", "in the wall's shade before 11:15", for a stop at that minute of the day. */
 export function sayLight(spans: readonly LightSpan[], minute: number): string {
@@ -149,7 +163,12 @@ export function sayLight(spans: readonly LightSpan[], minute: number): string {
   }
 }
 
-const SUN_WORDS = { front: "sun behind you", side: "sun from the side", back: "sun in the lens" } as const;
+const SUN_WORDS = {
+  front: "sun behind you",
+  side: "sun from the side",
+  back: "against the light",
+  high: "hard light from above",
+} as const;
 
 /** "9:05" of minutes since midnight; "0:20" of the next day's. */
 export function clock(minute: number): string {

@@ -2,6 +2,8 @@
  * What stands around a bed and takes its sun, read from the words of a bed record:
  * "wall to the east, 3 m high, 2 m away" or "apple trees to the south-west, 5 m high, 8 m away, 6 m wide".
  */
+
+import { compassOf, lengthsIn } from "./shade-words.ts";
 import type { SunPosition } from "./sun.ts";
 
 export interface Obstacle {
@@ -17,42 +19,64 @@ export interface Obstacle {
   readonly deciduous: boolean;
 }
 
-const COMPASS = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
-const METRES_PER: Readonly<Record<string, number>> = {
-  m: 1,
-  metre: 1,
-  metres: 1,
-  ft: 0.3048,
-  foot: 0.3048,
-  feet: 0.3048,
-};
 /** Crown of a single garden tree where the record does not say: common practice. */
 const TREE_WIDTH_M = 5;
 
-/** Undefined when the words give no direction or no height. */
-export function readObstacle(text: string): Obstacle | undefined {
-  const words = text
-    .toLowerCase()
-    .replace(/\bhalf a\b/g, "0.5")
-    .replace(/\b(?:a|one) (?=m\b|metre|foot)/g, "1 ");
-  const direction = /\b(north|south|east|west)(?:[ -]?(east|west))?\b/.exec(words);
-  const heightM = measure(words, "(?:high|tall)");
-  if (direction === null || heightM === undefined) return undefined;
-  const compass = direction[2] === undefined ? direction[1] : `${direction[1]}-${direction[2]}`;
-  const what =
-    text
-      .slice(0, direction.index)
-      .replace(/\s+(to|on|in|at)\s+(the\s+)?$/i, "")
-      .trim() || "what stands there";
-  const tree = /\b(trees?|apple|pear|plum|ash|oak|birch|sycamore|willow|hazel|elder|cherry)\b/.test(words);
+/** What a line of shade is taken for; what is unread is told, never guessed into shade. */
+export type ShadeReading =
+  | { readonly as: "obstacle"; readonly obstacle: Obstacle }
+  /** Lets light through and takes its edges: "tunnel skin", "glass roof". */
+  | { readonly as: "roof" }
+  /** "none", "full sun". */
+  | { readonly as: "nothing" }
+  | { readonly as: "unread"; readonly why: "no direction" | "two directions" | "no height" | "a number" };
+
+const roofs = /\b(?:tunnel|polytunnel|skin|glass|polycarbonate|perspex|fleece)\b/i;
+const open = /^\s*(?:none|nothing|no shade|full sun|open|no|-)?\s*\.?\s*$/i;
+
+export function readShade(text: string): ShadeReading {
+  if (open.test(text)) return { as: "nothing" };
+  const { directions, rest } = compassOf(text);
+  if (directions.length === 0) return roofs.test(text) ? { as: "roof" } : { as: "unread", why: "no direction" };
+  if (directions.length > 1) return { as: "unread", why: "two directions" };
+  const { high, away, wide, left } = lengthsIn(rest);
+  if (high === undefined) return roofs.test(text) ? { as: "roof" } : { as: "unread", why: "no height" };
+  const what = thing(left);
+  // "3 birches" is a count; any other number that nobody could read may be a distance.
+  if (/\d/.test(left.replace(/^\s*\d+ (?=\p{L})/u, ""))) return { as: "unread", why: "a number" };
+  const tree = /\b(trees?|apple|pear|plum|ash|oak|birch|sycamore|willow|hazel|elder|cherry)\b/i.test(text);
   return {
-    what,
-    direction: COMPASS.indexOf(compass ?? "") * 45,
-    heightM,
-    awayM: measure(words, "(?:away|off|from the bed)") ?? 0,
-    widthM: measure(words, "(?:wide|long|across)") ?? (tree ? TREE_WIDTH_M : Number.POSITIVE_INFINITY),
-    deciduous: tree && !/\b(evergreen|conifer|holly|pine|spruce|leyland)\b/.test(words),
+    as: "obstacle",
+    obstacle: {
+      what,
+      direction: directions[0] ?? 0,
+      heightM: high,
+      awayM: away ?? 0,
+      widthM: wide ?? (tree ? TREE_WIDTH_M : Number.POSITIVE_INFINITY),
+      deciduous: tree && !/\b(evergreen|conifer|holly|pine|spruce|leyland)\b/i.test(text),
+    },
   };
+}
+
+/** Undefined when the line names no obstacle, or one that nobody can reckon with. */
+export function readObstacle(text: string): Obstacle | undefined {
+  const read = readShade(text);
+  return read.as === "obstacle" ? read.obstacle : undefined;
+}
+
+export function isRoof(text: string): boolean {
+  return readShade(text).as === "roof";
+}
+
+/** "fence" of "fence to the side, ,": what stands there, as said before direction and lengths. */
+function thing(left: string): string {
+  const [first = ""] = left.split(/[,;:(]/);
+  const words = first
+    .replace(/\b(?:to|on|in|at|towards|along)\s+(?:the|our)?\s*(?:side)?\s*$/i, "")
+    .replace(/\s+/g, " ")
+    .trim()
+    .replace(/\s*\b(?:is|of|the|side)$/i, "");
+  return words === "" ? "what stands there" : words;
 }
 
 /**
@@ -78,13 +102,6 @@ export function isLeafless(month: number, latitude: number): boolean {
 /** Signed smallest turn from one direction to another, degrees, -180 to 180. */
 export function turn(to: number, from: number): number {
   return ((((to - from + 180) % 360) + 360) % 360) - 180;
-}
-
-function measure(words: string, role: string): number | undefined {
-  const found = new RegExp(`(\\d+(?:[.,]\\d+)?)\\s*(m|metres?|ft|foot|feet)\\s+${role}`).exec(words);
-  const [, number, unit] = found ?? [];
-  if (number === undefined || unit === undefined) return undefined;
-  return Number(number.replace(",", ".")) * (METRES_PER[unit] ?? 1);
 }
 
 function toRadians(degrees: number): number {

@@ -1,11 +1,9 @@
 /**
  * How long a family should stay off a bed, and why: what lives on in the soil is a reason to move, what comes through the
- * air is none.
+ * air is none. "Years" are seasons since: grown in 2023 and again in 2026 is three.
  *
- * Intervals: same family out of the spot two to three years (West Virginia University Extension, Crop Rotation in the
- * Garden, 2025); clubroot seven years and more where rotation alone is relied on (Oregon State University, quoted in Growing
- * Magazine), spores half gone in 3 to 6 years (Pacific Northwest Plant Disease Handbook). "Years" are seasons since: grown in 2023 and
- * again in 2026 is three.
+ * Each row names the page that asks for its interval and names its family. The reasons beside them are growers' common
+ * knowledge, from memory. Spores of clubroot: half gone in 3 to 6 years (Pacific Northwest Plant Disease Handbook).
  */
 import type { FactSource } from "./crop-facts.ts";
 
@@ -18,32 +16,52 @@ export interface RotationRule {
   readonly years: number;
   /** What builds up in the soil. */
   readonly reason: string;
+  /** Of the interval. */
   readonly source: FactSource;
+  readonly reasonSource: FactSource;
 }
 
-const extension: FactSource = {
+/** "Two to three years"; names the nightshades, the cabbage, onion, cucumber and pea families, and no other. */
+const westVirginia: FactSource = {
   title: "West Virginia University Extension, Crop Rotation in the Garden (2025)",
   fromMemory: false,
 };
+/** "A three-year wait"; names the parsley family, and beet, chard and spinach as kin, among others. */
+const kansas: FactSource = {
+  title: "K-State Research and Extension, Riley County, column on vegetable crop rotation",
+  fromMemory: false,
+};
+/** Not "year after year in the same part of the garden": one season between. Names the lettuce family among ten. */
+const sacramento: FactSource = {
+  title: "UC Master Gardeners of Sacramento County, Crop Rotation",
+  fromMemory: false,
+};
+const growers: FactSource = { title: "common knowledge of growers", fromMemory: true };
 
-const rule = (family: string, name: string, years: number, reason: string): RotationRule => ({
+const rule = (family: string, name: string, years: number, source: FactSource, reason: string): RotationRule => ({
   family,
   name,
   years,
   reason,
-  source: extension,
+  source,
+  reasonSource: growers,
 });
 
-/** The reasons beside the interval are common knowledge of growers, from memory. */
 export const rotationRules: readonly RotationRule[] = [
-  rule("Brassicaceae", "the cabbage family", 3, "clubroot and cabbage root fly build up in the soil"),
-  rule("Solanaceae", "the potato and tomato family", 3, "potato cyst eelworm and verticillium wilt stay in the soil"),
-  rule("Amaryllidaceae", "the onion family", 3, "white rot stays in the soil"),
-  rule("Apiaceae", "the carrot family", 3, "carrot fly winters in the soil and canker stays there"),
-  rule("Fabaceae", "the pea and bean family", 3, "root rots build up in the soil"),
-  rule("Cucurbitaceae", "the cucumber and squash family", 3, "root rots and wilts build up in the soil"),
-  rule("Amaranthaceae", "the beet family", 3, "beet eelworm and leaf spot carry over in the soil"),
-  rule("Asteraceae", "the lettuce family", 2, "root aphid and stem rot carry over in the soil"),
+  rule("Brassicaceae", "the cabbage family", 3, westVirginia, "clubroot and cabbage root fly build up in the soil"),
+  rule(
+    "Solanaceae",
+    "the potato and tomato family",
+    3,
+    westVirginia,
+    "potato cyst eelworm and verticillium wilt stay in the soil",
+  ),
+  rule("Amaryllidaceae", "the onion family", 3, westVirginia, "white rot stays in the soil"),
+  rule("Apiaceae", "the carrot family", 3, kansas, "carrot fly winters in the soil and canker stays there"),
+  rule("Fabaceae", "the pea and bean family", 3, westVirginia, "root rots build up in the soil"),
+  rule("Cucurbitaceae", "the cucumber and squash family", 3, westVirginia, "root rots and wilts build up in the soil"),
+  rule("Amaranthaceae", "the beet family", 3, kansas, "beet eelworm and leaf spot carry over in the soil"),
+  rule("Asteraceae", "the lettuce family", 2, sacramento, "root aphid and stem rot carry over in the soil"),
 ];
 
 export interface SoilDisease {

@@ -7,6 +7,7 @@ import { readRecords, readSettings, readTexts, sortProblems } from "../records/i
 import { seasonProblems } from "../season/index.ts";
 import { type FilmTexts, privacyHints } from "../site/index.ts";
 import { englishOf, growGarden } from "../timeline/index.ts";
+import { tourProblems } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
 import { openReadingCache } from "./reading-cache.ts";
@@ -65,7 +66,12 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const garden: Garden = {
     ...grown,
     spoken,
-    problems: sortProblems([...grown.problems, ...seasonProblems(grown), ...privacyHints(grown)]),
+    problems: sortProblems([
+      ...grown.problems,
+      ...tourProblems(grown),
+      ...seasonProblems(grown),
+      ...privacyHints(grown),
+    ]),
   };
   return { garden, weather, films, today, recordsDir, cacheDir, report };
 }

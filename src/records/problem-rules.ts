@@ -271,6 +271,14 @@ export const problemRules = {
     severity: "warning",
     meaning: "Captions speak of hardly anything that the episode's beds hold.",
   },
+  "bed/shade-unread": {
+    severity: "warning",
+    meaning: "A line of shade cannot be reckoned with, so the light is told as if nothing stood there.",
+  },
+  "variety/two-plants": {
+    severity: "warning",
+    meaning: "A name is that of two plants, of which one is poisonous, so no caution can be shown for it.",
+  },
   "privacy/named": {
     severity: "hint",
     meaning: "Public words name a private record, so viewers are not shown them.",

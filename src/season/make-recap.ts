@@ -3,7 +3,18 @@ import { noWeather, type Weather } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
 import type { Day, Episode, Garden } from "../model.ts";
 import { capital, sayDay, sayMonth } from "../timeline/index.ts";
-import { cautionsFor, type Fitting, fitToTarget, type Sentence, say, secondsToSay } from "../tour/index.ts";
+import {
+  allOf,
+  cautionsFor,
+  closingCaution,
+  type Fitting,
+  fitToTarget,
+  namesPoison,
+  preservingCautions,
+  type Sentence,
+  say,
+  secondsToSay,
+} from "../tour/index.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
@@ -296,7 +307,13 @@ function cautions({
   const lots = book.lots.filter(({ planting }) => told.has(planting.variety ?? ""));
   const news = book.events.filter(({ day }) => day >= from && day <= to);
   const jars = wanted.flatMap(({ cautions: own, sentence }) => own.map((text) => ({ ...sentence, text })));
-  const all = [...cautionsFor({ growing: lots, news }), ...jars];
+  const { settings } = book.garden;
+  const table = cautionsFor({ growing: lots, news, animals: settings.animals });
+  const kept = wanted.flatMap(({ goal, sentence }) =>
+    preservingCautions(goal.text).map((text) => ({ ...sentence, text })),
+  );
+  const closing = namesPoison(table) ? [{ text: closingCaution(settings), sources: [], private: false }] : [];
+  const all = [...allOf(table), ...kept, ...jars, ...closing];
   return all.filter((one, index) => all.findIndex(({ text }) => text === one.text) === index);
 }
 

@@ -113,6 +113,7 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .left { max-width: none; }
   .when { display: inline; margin: 0 0 0 2mm; }
   .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid var(--zinc-line); margin-top: 1mm; }
+  .tight { line-height: 1.12; }
   section { margin-top: 1.4mm; }
   section > h2 { margin-bottom: .2mm; }
   section:first-child { margin-top: 0; }

@@ -6,6 +6,7 @@ import type { Garden } from "../model.ts";
 import { capital, sayDay, sayNumber, sayPlural } from "../timeline/index.ts";
 import {
   type Brief,
+  careOf,
   type FollowUpLine,
   factParagraphs,
   headLine,
@@ -50,6 +51,7 @@ ${owed(brief)}
 ${brief.stops.map((stop, index) => `${siteHeading(brief.stops, index)}${stopHtml(stop, brief, garden.settings.language)}`).join("\n")}
 ${leftOut(brief)}
 ${before(brief)}
+${care(brief)}
 </div>
 </main>
 <footer>${text(garden.settings.name)}. Private field page.</footer>
@@ -73,6 +75,7 @@ function wordsToPrint(brief: Brief): number {
     ...stop.tasks,
     ...stop.troubles,
     ...stop.cautions,
+    ...stop.furtherCautions,
     ...stop.disclosures,
     ...stop.varieties.map((row) => ({ text: `${row.label} ${row.howMany} ${row.say} ${row.from}` })),
   ];
@@ -165,7 +168,7 @@ function notes(stop: Stop): string {
     ["Trouble", unshown(stop.troubles)],
     ["Still to do", stop.tasks],
     ["Say it", stop.disclosures],
-    ["Care", stop.cautions],
+    ["Care", careOf(stop)],
   ];
   const lines = parts
     .filter(([, all]) => all.length > 0)
@@ -226,6 +229,15 @@ function before(brief: Brief): string {
     `<li><label><input type="checkbox" id="before-${index + 1}"><span>${line}</span></label></li>`;
   if (lines.length + pack.length === 0) return "";
   return `<section><h2>Before you film</h2><ul class="ticks">${[...lines, ...pack].map(tick).join("")}</ul></section>`;
+}
+
+function care({ stops, closingCaution }: Brief): string {
+  if (closingCaution === undefined) return "";
+  const further = stops.flatMap(({ number, furtherCautions }) =>
+    furtherCautions.map((line) => `<li>${sentence(line)} <span class="why">(stop ${number})</span></li>`),
+  );
+  if (further.length === 0) return `<div class="notes"><p><b>Care:</b> ${text(closingCaution)}</p></div>`;
+  return `<section><h2>Care</h2><ul class="lines">${further.join("")}</ul><p>${text(closingCaution)}</p></section>`;
 }
 
 function sentence(line: Sentence): string {

@@ -28,6 +28,7 @@ export function briefMarkdown(
     ]),
     leftOut(brief, write),
     before(brief, settings, write),
+    care(brief, write),
   ];
   return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }
@@ -86,4 +87,13 @@ function before(brief: Brief, settings: GardenSettings, { item, md }: Markdown):
     ...(settings.kit.length === 0 ? [] : [`- Pack: ${settings.kit.map(md).join(" · ")}.`]),
   ];
   return lines.length === 0 ? "" : `## Before you film\n\n${lines.join("\n")}`;
+}
+
+/** Cautions the stops had no room for, and once for all of them whom to call. */
+function care({ stops, closingCaution }: Brief, { item, md }: Markdown): string {
+  if (closingCaution === undefined) return "";
+  const further = stops.flatMap(({ number, furtherCautions }) =>
+    furtherCautions.map((line) => item(line, { after: ` *(stop ${number})*` })),
+  );
+  return [`## Care`, ...(further.length === 0 ? [] : [further.join("\n")]), md(closingCaution)].join("\n\n");
 }

@@ -199,6 +199,8 @@ export interface Stop {
   readonly troubles: readonly TroubleLine[];
   readonly tasks: readonly TaskLine[];
   readonly cautions: readonly Sentence[];
+  /** Cautions the stop has no room for; they stand in the list at the end. */
+  readonly furtherCautions: readonly Sentence[];
   /** What must be said of things given, lent, paid for or linked. */
   readonly disclosures: readonly Sentence[];
   /** Planned length on film, walking there included, seconds. */
@@ -305,6 +307,8 @@ export interface Brief {
   readonly tasks: readonly TaskLine[];
   readonly checks: readonly Check[];
   readonly kit: readonly string[];
+  /** Whom to call; undefined when nothing on the walk can poison. */
+  readonly closingCaution?: string | undefined;
   /** Time to say everything marked must, and everything marked must or should, seconds. */
   readonly seconds: { readonly must: number; readonly should: number };
 }

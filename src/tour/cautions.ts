@@ -1,113 +1,162 @@
 /**
- * The usual cautions for what a stop shows: poisonous plants, sprays, ladders, preserving, power tools.
- *
- * Source of every row: common practice. They are short reminders for the person speaking and no advice of their own; they
- * defer to a poisons reference, the product's label, tested recipes and local rules.
+ * Cautions for what a stop shows: a person's own, the hazard table's for the plants and for the work that is told. They are
+ * short reminders and no advice of their own: each defers to a poison centre, a label, a tested recipe or local rules.
  */
-import type { Event } from "../model.ts";
+import {
+  isPreserving,
+  type PlantHazard,
+  plantHazardsOf,
+  type WorkHazard,
+  workCaution,
+  workHazards,
+} from "../almanac/index.ts";
+import type { Bed, Event, GardenSettings } from "../model.ts";
+import { sayPlural } from "../timeline/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
+import type { Sentence, Stop } from "./brief.ts";
 import { type Ground, say } from "./sentence.ts";
-
-interface PlantCaution {
-  /** Matches the crop's id or name, the variety's title or its botanical name, in lower case. */
-  readonly plant: RegExp;
-  readonly except?: RegExp | undefined;
-  readonly text: string;
-}
-
-const checkPoisons = "Common practice; check a poisons reference.";
-
-const plantCautions: readonly PlantCaution[] = [
-  { plant: /foxglove|digitalis/, text: "Foxglove is poisonous in all its parts." },
-  { plant: /rhubarb|rheum/, text: "Rhubarb leaves are poisonous; only the stalks are eaten." },
-  {
-    plant: /runner.?bean|french.?bean|kidney.?bean|dry.?bean|climbing.?bean|dwarf.?bean|borlotti|^bean$|phaseolus/,
-    text: "Beans of the kidney bean kind are poisonous raw; they need thorough boiling.",
-  },
-  { plant: /monkshood|aconit/, text: "Monkshood is very poisonous, also through the skin; gloves on." },
-  { plant: /lily.of.the.valley|convallaria/, text: "Lily of the valley is poisonous in all its parts." },
-  {
-    plant: /potato|solanum tuberosum/,
-    except: /sweet.?potato/,
-    text: "Potato leaves, fruits and green tubers are poisonous.",
-  },
-  { plant: /tomato|solanum lycopersicum/, except: /tomatillo/, text: "Tomato leaves and stems are not for eating." },
-  { plant: /daffodil|narciss/, text: "Daffodil bulbs are poisonous and look like onions; the sap irritates skin." },
-  { plant: /laburnum/, text: "Laburnum is poisonous, its pods and seeds above all." },
-  { plant: /\byew\b|taxus/, text: "Yew is poisonous in nearly all its parts." },
-  { plant: /castor|ricin/, text: "Castor bean seeds are very poisonous." },
-  { plant: /hellebor/, text: "Hellebores are poisonous; the sap irritates skin." },
-  { plant: /delphinium|larkspur|consolida/, text: "Delphinium and larkspur are poisonous in all their parts." },
-  { plant: /sweet.?pea|lathyrus/, text: "Sweet pea seeds are poisonous and not to be taken for garden peas." },
-  { plant: /euphorbia|spurge/, text: "Spurge sap burns skin and eyes; gloves on." },
-  { plant: /lupin/, text: "Garden lupin seeds are poisonous." },
-  { plant: /\bricinus\b|oleander/, text: "Oleander is very poisonous in all its parts." },
-  { plant: /parsnip|pastinaca/, text: "Parsnip sap can burn skin in sunlight; sleeves and gloves." },
-];
-
-interface WorkCaution {
-  /** Matches a log line's words. */
-  readonly words: RegExp;
-  /** Lines of this kind call for it whatever their words. */
-  readonly kind?: Event["kind"] | undefined;
-  readonly text: string;
-}
-
-const workCautions: readonly WorkCaution[] = [
-  {
-    words: /\bspray(?:s|ed|ing)?\b|insecticide|fungicide|herbicide|weedkiller|slug pellets/i,
-    text: "Sprays and pellets: name what was used, and point to the product's label and local rules.",
-  },
-  { words: /\b(?:step)?ladders?\b/i, text: "Ladder: level ground and someone to hold it; don't film from it." },
-  {
-    kind: "preserved",
-    words: /\b(?:preserv\w+|bottling|bottled|canning|canned|pickl\w+|chutney|jam\b)/i,
-    text: "Preserving: point viewers to a tested recipe.",
-  },
-  {
-    words: /chain ?saw|strimmer|brush ?cutter|hedge ?trimmer|rotavator|tiller|shredder/i,
-    text: "Power tool: eyes, ears and feet covered; follow the maker's instructions.",
-  },
-];
 
 /** Plants that are shown, and the lines that are told. */
 interface Shown {
   readonly growing: readonly Pick<Lot, "variety" | "crop" | "events">[];
   readonly news: readonly Event[];
+  readonly bed?: Bed | undefined;
+  /** What animals the garden keeps, from garden.md. */
+  readonly animals: GardenSettings["animals"];
 }
 
-/** Cautions for one stop, plants first, none twice. */
-export function cautionsFor(here: Shown): readonly Sentence[] {
-  return [...plantLines(here), ...workLines(here)];
+export interface Cautions {
+  /** The person's own, beside the table's and never in their place. */
+  readonly own: readonly Sentence[];
+  /** Of the table, the gravest first. */
+  readonly plants: readonly Sentence[];
+  readonly work: readonly Sentence[];
 }
 
-function plantLines(here: Shown): Sentence[] {
-  const found = new Map<string, Ground | undefined>();
-  const put = (text: string, ground: Ground | undefined) => {
-    if (!found.has(text)) found.set(text, ground);
-  };
-  for (const { variety, crop, events } of here.growing) {
-    if (variety?.caution !== undefined) {
-      put(`${variety.title}: ${variety.caution.replace(/[.\s]+$/, "")}.`, variety);
-      continue;
-    }
-    const names = [crop?.id, crop?.name, variety?.title, variety?.botanical].filter((name) => name !== undefined);
-    const known = names.map((name) => name.toLowerCase());
-    for (const row of plantCautions) {
-      const matches =
-        known.some((name) => row.plant.test(name)) && !known.some((name) => row.except?.test(name) === true);
-      if (matches) put(`${row.text} ${checkPoisons}`, events[0]);
+const fromMemory = "Common practice; check a poisons reference.";
+
+export function cautionsFor(here: Shown): Cautions {
+  return { own: ownLines(here), plants: plantLines(here), work: workLines(here) };
+}
+
+export function allOf({ own, plants, work }: Cautions): readonly Sentence[] {
+  return [...own, ...plants, ...work];
+}
+
+/** Lines that always stand are no longer read: so many of the table's plants at one stop, the others at the brief's end. */
+const plantsAtStop = 3;
+
+/** What stands at a stop itself, and what only in the list at the end. */
+export function atStop({ own, plants, work }: Cautions): {
+  readonly here: readonly Sentence[];
+  readonly further: readonly Sentence[];
+} {
+  return { here: [...own, ...plants.slice(0, plantsAtStop), ...work], further: plants.slice(plantsAtStop) };
+}
+
+/** The stop's cautions, and that there are more at the end. */
+export function careOf({ cautions, furtherCautions }: Stop): readonly Sentence[] {
+  if (furtherCautions.length === 0) return cautions;
+  const more = sayPlural(furtherCautions.length, "more plant", "more plants");
+  return [...cautions, say(`And ${more} here: see the list at the end.`, [])];
+}
+
+/** Said once a brief, not once a plant; the poison centre is the person's own, and no number is guessed. */
+export function closingCaution({ poisonCentre }: Pick<GardenSettings, "poisonCentre">): string {
+  const number = poisonCentre === undefined ? "" : ` Your poison centre: ${poisonCentre.replace(/[.\s]+$/, "")}.`;
+  return `If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick.${number}`;
+}
+
+/** Whether a plant can hurt who eats or touches it, so that the closing line belongs there. */
+export function namesPoison({ own, plants }: Cautions): boolean {
+  return plants.length > 0 || own.some(({ text }) => /poison|toxic|\beat|irritat|\bsap\b|\brash/i.test(text));
+}
+
+function ownLines({ growing }: Shown): readonly Sentence[] {
+  return unique(
+    growing.flatMap(({ variety }) =>
+      variety?.caution === undefined
+        ? []
+        : [say(`${variety.title}: ${variety.caution.replace(/[.\s]+$/, "")}.`, [variety])],
+    ),
+  );
+}
+
+function plantLines(here: Shown): readonly Sentence[] {
+  const kept = (here.animals ?? []).length > 0 || here.news.some(({ text }) => animalWords.test(text));
+  const found: { readonly row: PlantHazard; readonly ground: Ground | undefined }[] = [];
+  for (const lot of here.growing) {
+    const { crop, variety, events } = lot;
+    const lines = linesOf(lot, here.news);
+    for (const row of plantHazardsOf({ crop, title: variety?.title, botanical: variety?.botanical })) {
+      const shown = row.show === "with animals" ? kept : row.show === "always" || isNamed(row, lines, variety?.title);
+      if (shown && found.every((one) => one.row !== row)) found.push({ row, ground: events[0] ?? variety });
     }
   }
-  return [...found].map(([text, ground]) => say(text, [ground]));
+  return unique(
+    found
+      .toSorted((a, b) => rank(a.row) - rank(b.row))
+      .map(({ row, ground }) => say(row.proof === "memory" ? `${row.caution} ${fromMemory}` : row.caution, [ground])),
+  );
 }
 
-function workLines(here: Shown): Sentence[] {
-  const lines: Sentence[] = [];
-  for (const row of workCautions) {
-    const event = here.news.find(({ kind, text }) => kind === row.kind || row.words.test(text));
-    if (event !== undefined) lines.push(say(row.text, [event]));
-  }
-  return lines;
+function workLines({ news, bed }: Shown): readonly Sentence[] {
+  const shown = workHazards.flatMap((row) => {
+    const event = news.find(({ text }) => row.words.test(text));
+    if (event !== undefined) return [{ row, line: say(workCaution(row), [event]) }];
+    return bed !== undefined && isWater(row) && row.words.test(bed.title)
+      ? [{ row, line: say(workCaution(row), [bed]) }]
+      : [];
+  });
+  // What was put up in jars calls for care whatever words told of it.
+  const putUp = news.find(({ kind }) => kind === "preserved");
+  const isTold = shown.some(({ row }) => isPreserving(row));
+  return [
+    ...shown.map(({ line }) => line),
+    ...(putUp === undefined || isTold ? [] : [say("Preserving: point viewers to a tested recipe.", [putUp])]),
+  ];
+}
+
+const animalWords =
+  /\b(?:cats?|kittens?|dogs?|pupp(?:y|ies)|hens?|chickens?|horses?|pon(?:y|ies)|goats?|sheep|rabbits?|guinea pigs?|tortoises?|ducks?|geese|pets?)\b(?! (?:manure|muck|dung|pellets?|wire))/i;
+
+/** What is told of a planting and, where it is so, that its seed was saved: a part or a work named there brings its row out. */
+function linesOf({ variety, events }: Shown["growing"][number], news: readonly Event[]): string {
+  const own = [variety?.title, ...(variety?.alsoSpelled ?? [])].filter((name) => name !== undefined);
+  const told = news
+    .filter((event) => events.includes(event))
+    .map(({ text }) => own.reduce((rest, name) => rest.replaceAll(name.toLowerCase(), " "), text.toLowerCase()));
+  const saved = variety?.source?.obtained === "saved" || /\bown\b.*\bseeds?\b/i.test(variety?.source?.name ?? "");
+  return [...told, ...(saved ? ["own seed"] : [])].join("\n");
+}
+
+/** By a line, or by its own common name: "ornamental gourd", "pennyroyal". A cultivar's name ("White Volunteer") says nothing. */
+function isNamed({ show, names }: PlantHazard, lines: string, title = ""): boolean {
+  if (!(show instanceof RegExp)) return false;
+  return show.test(lines) || names.some((name) => title.toLowerCase().endsWith(name) && show.test(name));
+}
+
+/** What can kill first, then what makes very ill, then burns in the sun; what is food for people last. */
+function rank({ grade, routes }: PlantHazard): number {
+  if (grade === "can kill") return 0;
+  if (grade === "can make very ill") return 1;
+  if (routes.includes("skin in sun")) return 2;
+  return grade === "food for people" ? 4 : 3;
+}
+
+/** Water drowns without any line about it; all other work is only told of when somebody did it. */
+function isWater({ what }: WorkHazard): boolean {
+  return what === "Ponds and water butts";
+}
+
+/** What a wish for jars asks to be careful of, beside what the canning table says of acid, pressure and altitude. */
+export function preservingCautions(wish: string): readonly string[] {
+  const told = ["Low-acid vegetables in jars", "Tomatoes, figs and other borderline fruit", "Altitude"];
+  return workHazards
+    .filter((row) => isPreserving(row) && !told.includes(row.what) && row.words.test(wish))
+    .map(workCaution);
+}
+
+function unique(lines: readonly Sentence[]): readonly Sentence[] {
+  return lines.filter((line, index) => lines.findIndex(({ text }) => text === line.text) === index);
 }

@@ -28,7 +28,7 @@ export type {
   VarietyRow,
 } from "./brief.ts";
 export { briefMarkdown, type MarkdownOptions } from "./brief-markdown.ts";
-export { cautionsFor } from "./cautions.ts";
+export { allOf, careOf, cautionsFor, closingCaution, namesPoison, preservingCautions } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
@@ -67,3 +67,4 @@ export { type Ground, say, secondsToSay, together } from "./sentence.ts";
 export type { Shot } from "./shots.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
 export { disclosureLines, fromWords } from "./source-words.ts";
+export { tourProblems } from "./tour-problems.ts";

@@ -8,6 +8,7 @@ import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { Brief, FollowUpLine } from "./brief.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
+import { cautionsFor, closingCaution, namesPoison } from "./cautions.ts";
 import { checksBefore } from "./checks.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
@@ -101,6 +102,9 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
       ...checksBefore(index, here, findings.photos, speech),
     ],
     kit: garden.settings.kit,
+    closingCaution: here.some((bed) => namesPoison(cautionsFor({ ...bed, animals: garden.settings.animals })))
+      ? closingCaution(garden.settings)
+      : undefined,
     seconds: secondsByLevel(stops),
   };
 }

@@ -76,7 +76,9 @@ export function lightWords({ plan, stops: { length } }: Brief): string | undefin
       ? undefined
       : all
         ? `The hour makes no difference: ${stops(best.good)} ${best.good === 1 || (best.good === length && length === plan.litStops) ? "is" : "are"} in good light whenever you start.`
-        : `Best start by the light: ${best.start}, with ${stops(best.good)} in good light.`;
+        : length === plan.litStops
+          ? `Best start by the light: ${best.start}, with ${stops(best.good)} in good light.`
+          : `Best start by the light: ${best.start}; in good light then: ${stops(best.good)}.`;
   return [scores, plan.sun].filter((part) => part !== undefined).join(" ") || undefined;
 }
 

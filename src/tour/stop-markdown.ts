@@ -1,6 +1,7 @@
 /** One stop as Markdown, in the order in which it is needed in the garden. */
 import { capital, sayNumber } from "../timeline/index.ts";
 import type { Sentence, Stop, VarietyRow } from "./brief.ts";
+import { careOf } from "./cautions.ts";
 import { dayOnly, type Speech } from "./days-said.ts";
 import { factParagraphs } from "./facts.ts";
 import type { Markdown } from "./markdown-text.ts";
@@ -26,7 +27,7 @@ export function stopMarkdown(stop: Stop, speech: Speech, write: Markdown): strin
     pointTo(stop, write),
     shots(stop, write),
     listed("Say it", stop.disclosures, write),
-    listed("Care", stop.cautions, write),
+    listed("Care", careOf(stop), write),
   ];
   return parts.filter((part) => part !== "").join("\n\n");
 }

@@ -4,7 +4,7 @@ import { theBed } from "./bed-names.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
 import type { Findings, Weighed } from "./candidates/find-candidates.ts";
-import { cautionsFor } from "./cautions.ts";
+import { atStop, cautionsFor } from "./cautions.ts";
 import { speechOf } from "./days-said.ts";
 import { pointersAt } from "./earlier-films.ts";
 import { factsOf } from "./facts.ts";
@@ -70,6 +70,7 @@ function tellStop(
       pair,
       show.some(({ kind }) => kind === "side by side"),
     );
+  const cautions = atStop(cautionsFor({ ...here, animals: garden.settings.animals }));
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
   const { shots, shotOf } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
@@ -101,7 +102,8 @@ function tellStop(
     lastSeen: lastSeen(here),
     troubles: openTroubles(here),
     tasks: openTaskLines(here.now.tasks, speechOf(here)),
-    cautions: cautionsFor(here),
+    cautions: cautions.here,
+    furtherCautions: cautions.further,
     disclosures: disclosureLines([...new Set(varieties)], gear),
     seconds,
     begins,

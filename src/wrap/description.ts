@@ -174,11 +174,16 @@ function cautions({ film, stretches, coverage, brief }: DescriptionRequest): Par
   const shown = new Set(stretches.map(({ bed }) => bed));
   const own = coverage.named.flatMap(({ variety }) => {
     const record = film.day.garden.varieties.get(variety);
-    return record?.caution === undefined || record.private ? [] : [`${record.title}: ${record.caution}`];
+    return record?.caution === undefined || record.private
+      ? []
+      : [`${record.title}: ${record.caution.replace(/[.\s]+$/, "")}.`];
   });
   const usual = (brief?.stops ?? [])
     .filter(({ bed }) => shown.has(bed))
-    .flatMap(({ cautions: all }) => all.filter((one) => !one.private).map(({ text }) => text));
+    .flatMap(({ cautions: all, furtherCautions }) => [...all, ...furtherCautions])
+    .flatMap((one) => (one.private ? [] : [one.text]));
   const lines = [...new Set([...own, ...usual])];
-  return lines.length === 0 ? [] : [{ name: "cautions", text: ["Take care", ...lines].join("\n") }];
+  if (lines.length === 0) return [];
+  const closing = brief?.closingCaution === undefined ? [] : [brief.closingCaution];
+  return [{ name: "cautions", text: ["Take care", ...lines, ...closing].join("\n") }];
 }

@@ -116,6 +116,24 @@ describe("rotation", () => {
     expect(soilDiseases.find(({ cause }) => cause.test("clubroot"))?.years).toBe(7);
   });
 
+  // Families as each page names them, read there: West Virginia's five, Kansas's column, Sacramento's ten.
+  it("cites for a family only a page that names it, and its interval", () => {
+    const named: Readonly<Record<string, readonly [years: readonly number[], families: readonly string[]]>> = {
+      "West Virginia": [
+        [2, 3],
+        ["Solanaceae", "Brassicaceae", "Amaryllidaceae", "Cucurbitaceae", "Fabaceae"],
+      ],
+      "K-State": [[3], ["Solanaceae", "Brassicaceae", "Apiaceae", "Amaranthaceae", "Amaryllidaceae", "Fabaceae"]],
+      "UC Master Gardeners": [[2], ["Amaryllidaceae", "Amaranthaceae", "Brassicaceae", "Asteraceae", "Apiaceae"]],
+    };
+    for (const { family, years, source, reasonSource } of rotationRules) {
+      const page = Object.entries(named).find(([title]) => source.title.startsWith(title))?.[1];
+      expect.soft(page?.[1], family).toContain(family);
+      expect.soft(page?.[0], family).toContain(years);
+      expect.soft(reasonSource.fromMemory, family).toBe(true);
+    }
+  });
+
   it("sells another bed as no cure for what comes through the air", () => {
     expect(airborne.find(({ cause }) => cause.test("powdery mildew"))?.why).toContain("through the air");
     expect(soilDiseases.some(({ cause }) => cause.test("powdery mildew"))).toBe(false);

@@ -1,9 +1,12 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import {
   isLeafless,
   lightOf,
   lightSpans,
+  lightWorth,
+  type Obstacle,
   readObstacle,
+  readShade,
   sayLight,
   sunByMinute,
   takesSun,
@@ -105,5 +108,73 @@ describe("light on a bed", () => {
     expect(suns).toHaveLength(1440);
     // Sunrise on 2024-03-31 in Greenwich is 05:38 UT, 06:38 on the clock (astronomy tables; within a minute).
     expect(suns.findIndex((sun) => sun.altitude > 0)).toBeGreaterThan(6 * 60 + 30);
+  });
+});
+
+describe("shade as people write it", () => {
+  test.each<[string, Partial<Obstacle>]>([
+    ["fence to the south, 180 cm high, 1 m away", { what: "fence", direction: 180, heightM: 1.8, awayM: 1 }],
+    ["fence to the west, 6 feet 6 inches high, 3 ft away", { direction: 270, heightM: 1.9812, awayM: 0.9144 }],
+    ["wall to the east, 10 feet 6 inches high, 3 ft away", { direction: 90, heightM: 3.2004, awayM: 0.9144 }],
+    ["hedge on the north-east side, 2 m high", { what: "hedge", direction: 45, heightM: 2, awayM: 0 }],
+    ["house to the south-south-west, 6 m high, 4 m away", { what: "house", direction: 202.5, heightM: 6, awayM: 4 }],
+    ["house SSW, 6 m high, 4 m away", { what: "house", direction: 202.5 }],
+    ["fence 2 m high to the west", { what: "fence", direction: 270, heightM: 2 }],
+    ["hedge, west, 180 cm high, 1 m away", { what: "hedge", direction: 270, heightM: 1.8, awayM: 1 }],
+    ["six-foot-high fence on the northwestern side", { what: "fence", direction: 315, heightM: 1.8288 }],
+    ["shed to the north, 8' tall, 4' away", { heightM: 2.4384, awayM: 1.2192 }],
+    ["3 birches to the west, 8 m high, 5 m away, 4 m wide", { what: "3 birches", heightM: 8, widthM: 4 }],
+    ["wall to the east, 2 metres in height, half a metre away", { heightM: 2, awayM: 0.5 }],
+    ["wall to the east, two and a half metres high", { heightM: 2.5 }],
+    ["wall to the east, height 2 m, 1.5 m from the bed", { heightM: 2, awayM: 1.5 }],
+  ])("%s", (text, expected) => {
+    const read = readObstacle(text);
+    for (const [key, value] of Object.entries(expected)) {
+      const found = read?.[key as keyof Obstacle];
+      if (typeof value === "number") expect.soft(found, key).toBeCloseTo(value, 9);
+      else expect.soft(found, key).toBe(value);
+    }
+  });
+
+  test.each([
+    ["a bit gloomy", "no direction"],
+    ["wall to the north and west, 3 m high", "two directions"],
+    ["wall to the east, very high", "no height"],
+    ["wall to the east, 3 m high, about 2 paces away", "a number"],
+    ["wall to the east, 3 m high, 2", "a number"],
+  ])("is not guessed: %s", (text, why) => {
+    expect(readShade(text)).toEqual({ as: "unread", why });
+  });
+
+  test("roofs and open ground are neither", () => {
+    expect(readShade("tunnel skin").as).toBe("roof");
+    expect(readShade("none").as).toBe("nothing");
+  });
+});
+
+describe("a sun high in the sky", () => {
+  // Sun altitudes at noon by astronomy-engine: Nashville 4 July 76.6°, the equator in March near 90°.
+  test.each([
+    [
+      "Nashville on 4 July, looking south",
+      "America/Chicago",
+      "2024-07-04",
+      { latitude: 36.16, longitude: -86.78 },
+      180,
+    ],
+    ["Nashville on 4 July, looking north", "America/Chicago", "2024-07-04", { latitude: 36.16, longitude: -86.78 }, 0],
+    ["the equator in March", "UTC", "2024-03-20", { latitude: 0, longitude: 0 }, 0],
+  ])("is hard light from above whichever way the camera looks: %s", (_, timeZone, day, place, looking) => {
+    const asked = { day, timeZone, place };
+    const suns = sunByMinute(asked);
+    const noon = suns.reduce((best, sun, at) => (sun.altitude > (suns[best]?.altitude ?? 0) ? at : best), 0);
+    const spans = lightSpans(bed({ viewpoints: [{ name: "gate", looking }] }), suns, asked) ?? [];
+    expect(sayLight(spans, noon)).toMatch(/^hard light from above until \d+:\d\d$/);
+    expect(lightWorth.high).toBeLessThan(lightWorth.front);
+  });
+
+  test("is front light again when it has come down", () => {
+    expect(lightOf({ azimuth: 180, altitude: 59.9 }, 0)).toBe("front");
+    expect(lightOf({ azimuth: 180, altitude: 60 }, 0)).toBe("high");
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { measureByStake, plantHeights, withinGoal } from "../../scripts/truth/heights.ts";
 import { type GrowthPoint, growthBetween, growthSeries, weeklyGrowth } from "../../src/photos/growth-series.ts";
 import { heightByStake } from "../../src/photos/stake-height.ts";
 import { demoPhotos } from "./demo-truth.ts";
@@ -19,12 +20,26 @@ describe("height by a marked stake", () => {
     expect(heightByStake(turned, [520 - 39.8, 601 - 4])?.heightCm).toBeCloseTo(60, 6);
   });
 
-  test("uncertainty: three marked points and the plant's own distance", () => {
-    const { uncertaintyCm } = heightByStake(stake, [430, 600], 0) ?? { uncertaintyCm: Number.NaN };
-    // 3 px at 0.3 cm a pixel, times the square root of 1 + 0.25 + 0.25.
-    expect(uncertaintyCm).toBeCloseTo(0.9 * Math.sqrt(1.5), 10);
-    expect(heightByStake(stake, [430, 600], 0.05)?.uncertaintyCm).toBeCloseTo(Math.hypot(0.9 * Math.sqrt(1.5), 3), 10);
+  test("uncertainty: three marked points, the plant's own distance below the camera, the camera's pitch", () => {
+    // 3 px at 0.3 cm a pixel, times the square root of 1 + 0.25 + 0.25; the bend of half a stake of 120 cm.
+    const [marking, pitch] = [0.9 * Math.sqrt(1.5), 0.00078 * 120 ** 2 * 0.25];
+    expect(heightByStake(stake, [430, 600], 0)?.uncertaintyCm).toBeCloseTo(Math.hypot(marking, pitch), 10);
+    // 60 cm high, 80 below a camera of 140, which varies by 15.
+    const depth = 0.05 * Math.hypot(80, 15);
+    expect(heightByStake(stake, [430, 600], 0.05)?.uncertaintyCm).toBeCloseTo(Math.hypot(marking, pitch, depth), 10);
   });
+
+  // Without the camera's height and pitch a plant of 10 to 30 cm was stated to a centimetre and off by 5.6.
+  test.each(plantHeights.flatMap(([from, to]) => [0.6, 1.2, 2].map((length) => [from, to, length] as const)))(
+    "plants of %d to %d m by a stake of %d m: the stated error is what a simulation of known truth shows",
+    (from, to, length) => {
+      const { error, stated, within } = measureByStake(3000, from, to, length);
+      expect(within).toBeGreaterThan(withinGoal.from);
+      expect(within).toBeLessThan(withinGoal.to);
+      expect(stated / error).toBeGreaterThan(0.85);
+      expect(stated / error).toBeLessThan(1.2);
+    },
+  );
 
   test("a stake of a few pixels measures nothing, nor does a point below the ground", () => {
     expect(heightByStake({ ...stake, top: [500, 785] }, [500, 790])).toBeUndefined();

@@ -36,8 +36,9 @@ describe("heights by the stake that a bed record describes", () => {
     expect(height?.variety).toBe("early-nantes");
     expect(height?.heightCm).toBeGreaterThan(22);
     expect(height?.heightCm).toBeLessThan(32);
-    expect(height?.uncertaintyCm).toBeGreaterThan(0.5);
-    expect(height?.uncertaintyCm).toBeLessThan(4);
+    // A low plant before a camera at chest height: about six centimetres, as drawn cameras show (npm run truth).
+    expect(height?.uncertaintyCm).toBeGreaterThan(5);
+    expect(height?.uncertaintyCm).toBeLessThan(7.5);
     const series = heightSeries({ ...garden, growth });
     const points = series.flatMap(({ stretches }) => stretches.flat());
     expect(points.filter(({ origin }) => origin === "photo").map(({ source }) => source)).toEqual([asked]);

@@ -23,7 +23,7 @@ describe("the best start", () => {
 
   test("is the first with most stops in good light, within the person's hours", async () => {
     const { brief } = await briefOf(morning);
-    // Looking east, the sun leaves the lens when it is 60° off: at azimuth 150°, about 12:10 summer time; before that it stands in the lens.
+    // Looking east, the sun stands against the camera until it is 60° off: at azimuth 150°, about 12:10 summer time.
     expect(brief.plan.startScores.map(({ start }) => start)[0]).toBe("8:00");
     expect(brief.plan.startScores.at(-1)?.start).toBe("11:45");
     const west = await briefOf({ ...morning, ...beds("west") });

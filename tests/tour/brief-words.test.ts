@@ -191,11 +191,15 @@ Point to: *May tour*, 17 May (Pea Row).
 
 Shots: S2.1 wide · S2.2 walk-in · S2.3 first flower of the Matucana sweet peas.
 
-Care: Sweet pea seeds are poisonous and not to be taken for garden peas. Common practice; check a poisons reference.
+Care: Sweet peas are not garden peas: their pods and seeds are poisonous; call a poison centre if eaten.
 
 ## Before you film
 
 - Net the leeks was due on Monday.
 - There is no photo yet of any bed in this tour.
+
+## Care
+
+If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick.
 `);
 });

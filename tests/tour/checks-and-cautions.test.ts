@@ -74,8 +74,10 @@ test("what the person marked must is must, whatever it is", () => {
 test("care and disclosure are short and defer", () => {
   expect(frame?.cautions.map(({ text }) => text)).toEqual([
     "Matucana: the seeds are poisonous.",
-    "Rhubarb leaves are poisonous; only the stalks are eaten. Common practice; check a poisons reference.",
-    "Sprays and pellets: name what was used, and point to the product's label and local rules.",
+    "Only rhubarb stalks are eaten: the leaves are poisonous, cooked too, and frozen stalks are suspect; call a poison centre if eaten.",
+    "Sweet peas are not garden peas: their pods and seeds are poisonous; call a poison centre if eaten.",
+    "Name the product, follow its label (days to harvest, bees, pond, gloves), and use only what is allowed where you are. Some are only for people licensed for them.",
+    "A home-made spray is a pesticide too: in Britain it isn't legal, elsewhere it may scorch plants and skin; label the bottle, keep it from children. Ask your regulator.",
   ]);
   expect(frame?.disclosures.map(({ text }) => text)).toEqual([
     "Timperley Early came free from Old Ropewalk Nursery: say so when you show it.",

@@ -2,7 +2,19 @@
 import * as z from "zod";
 import type { GardenSettings, Position } from "../../model.ts";
 import { didYouMean } from "../nearest-spelling.ts";
-import { clockSpan, link, monthDay, number, oneOf, position, readAs, text, texts, wrongValue } from "./fields.ts";
+import {
+  clockSpan,
+  link,
+  monthDay,
+  names,
+  number,
+  oneOf,
+  position,
+  readAs,
+  text,
+  texts,
+  wrongValue,
+} from "./fields.ts";
 import { makePrices, nextYearKeys } from "./next-year.ts";
 import { recordKeys } from "./record.ts";
 
@@ -67,6 +79,9 @@ export const gardenSchema = z.strictObject({
   "narration rate": number({ from: 40, to: 300, unit: /\s*words a minute$/ }).optional(),
   "photo gap": number({ from: 1, to: 366, unit: /\s*days?$/ }).optional(),
   kit: texts.optional(),
+  "poison centre": text.optional(),
+  "poison center": text.optional(),
+  animals: names.optional(),
   weights: z.record(z.string(), number({ from: 0, to: 100 })).optional(),
   "film between": clockSpan.optional(),
   "low sun": lowSun.optional(),
@@ -108,6 +123,8 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     narrationRate: front["narration rate"] ?? usualSettings.narrationRate,
     photoGapDays: front["photo gap"] ?? usualSettings.photoGapDays,
     kit: front.kit ?? usualSettings.kit,
+    poisonCentre: front["poison centre"] ?? front["poison center"],
+    animals: front.animals,
     weights: front.weights ?? usualSettings.weights,
     filmBetween: front["film between"],
     lowSun: front["low sun"],

@@ -50,6 +50,8 @@ export interface FieldList {
   readonly stops: readonly FieldStop[];
   /** The garden's names, by which a note is read while it is typed; without them none is. */
   readonly reads?: TypedGarden | undefined;
+  /** Whom to call when a plant on the walk hurt somebody. */
+  readonly care?: string | undefined;
 }
 
 /** `pictures` by photo path; a photo without one is not shown. */
@@ -81,7 +83,7 @@ export function fieldListData(
         about: `${howMany}, ${from}`,
       })),
       disclosures: stop.disclosures.map(({ text }) => text),
-      cautions: stop.cautions.map(({ text }) => text),
+      cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     }),
   );
   return {
@@ -93,6 +95,7 @@ export function fieldListData(
     dayText: brief.dateText,
     rate: settings.narrationRate,
     stops,
+    care: brief.closingCaution,
   };
 }
 

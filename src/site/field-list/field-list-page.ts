@@ -172,6 +172,7 @@ function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
 <h2 id="stops-name">${escapeHtml(list.title)}</h2>
 <p class="quiet">${escapeHtml(list.dayText)}</p>
 ${save}
+${paragraph("care", list.care)}
 <p id="keeps-nothing" class="care" hidden>This browser keeps nothing. Take the list home before you close the page.</p>
 <ol class="overview">${rows.join("")}</ol>
 <div class="pair"><button type="button" id="stop-clock" hidden>Stop the clock</button><button type="button" id="go-on" hidden>Let the clock go on</button></div>

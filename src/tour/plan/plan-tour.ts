@@ -133,9 +133,10 @@ function inWalkingOrder({ garden, choice, episode, start }: PlanRequest, light: 
       ),
     );
     const lasts = minutesInTheGarden(times, stops.map(lengthOf));
-    const lit = litStops(stops, times, light).filter(({ spans }) => spans !== undefined);
+    const lit = litStops(stops, times, light);
+    const known = lit.filter(({ spans }) => spans !== undefined);
     const best =
-      start === undefined ? bestStart(startScores(lit, lasts, garden.settings)) : scoreAt(lit, minutesOf(start));
+      start === undefined ? bestStart(startScores(lit, lasts, garden.settings)) : scoreAt(known, minutesOf(start));
     return { stops, score: best?.score ?? 0 };
   });
   return scored.reduce((best, one) => (one.score > best.score + 1e-9 ? one : best)).stops;

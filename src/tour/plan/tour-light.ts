@@ -3,6 +3,7 @@ import {
   clock,
   type LightQuestion,
   type LightSpan,
+  type LitBed,
   lightSpans,
   lightWorth,
   lowSun,
@@ -23,9 +24,6 @@ const usualHours = { from: "08:00", to: "18:00" } as const;
 
 /** A tour that may begin after this may run past midnight, and its light is known for the day after as well. */
 const late = "16:00";
-
-/** Places within this many degrees share one sky: 0.02° of sun is five seconds of its way. */
-const sameSky = 0.02;
 
 /** Light counts as good from here on. */
 const good = 0.9;
@@ -51,13 +49,15 @@ export function tourLight(garden: Garden, day: Day, start: string | undefined, o
     spansOf: (bed) => {
       const place = placeOf(garden, bed);
       if (place === undefined) return undefined;
-      const sky = [place.latitude, place.longitude].map((degrees) => Math.round(degrees / sameSky)).join(" ");
+      const sky = `${place.latitude} ${place.longitude}`;
       const question: LightQuestion = { day, timeZone: garden.settings.timeZone, place, overcast };
       const suns = skies.get(sky) ?? sunByMinute(question, minutes);
       skies.set(sky, suns);
-      // Beds with one facing and one surrounding are lit alike.
-      const alike = [sky, bed.facing, bed.viewpoints.map(({ looking }) => looking), ...bed.shade].join("|");
-      if (!known.has(alike)) known.set(alike, lightSpans(bed, suns, question));
+      // Beds are lit alike when all is the same that their light is told from; lightSpans sees nothing else of them.
+      const { size, facing, shade, viewpoints } = bed;
+      const seen: LitBed = { size, facing, shade, viewpoints: viewpoints.map(({ looking }) => ({ looking })) };
+      const alike = JSON.stringify([sky, seen]);
+      if (!known.has(alike)) known.set(alike, lightSpans(seen, suns, question));
       return known.get(alike);
     },
   };
@@ -80,14 +80,22 @@ export function lightWords({ spans, after }: LitStop, start: number): string | u
   return words === "" ? undefined : words;
 }
 
-/** One score for each quarter of an hour from which the tour still ends within the person's hours. */
+/** Of so few stops that nobody can say how a tour is lit, nothing is said: less than half of them. */
+function tooFew(stops: readonly LitStop[], lit: readonly LitStop[]): boolean {
+  return lit.length === 0 || lit.length * 2 < stops.length;
+}
+
+/**
+ * One score for each quarter of an hour from which the tour still ends within the person's hours; none where the light of
+ * most stops is unknown.
+ */
 export function startScores(
   stops: readonly LitStop[],
   minutes: number,
   { filmBetween = usualHours }: Pick<GardenSettings, "filmBetween">,
 ): readonly StartScore[] {
   const lit = stops.filter(({ spans }) => spans !== undefined);
-  if (lit.length === 0) return [];
+  if (tooFew(stops, lit)) return [];
   const from = minutesOf(filmBetween.from);
   const to = minutesOf(filmBetween.to) + (filmBetween.to < filmBetween.from ? 1440 : 0);
   const first = Math.ceil(from / quarter) * quarter;
@@ -130,7 +138,7 @@ export function lightAhead(
   scores: readonly StartScore[],
 ): string | undefined {
   const lit = stops.filter(({ spans }) => spans !== undefined);
-  if (lit.length === 0) return undefined;
+  if (tooFew(stops, lit)) return undefined;
   const goodAt = (minute: number) => lit.filter((stop) => worthAt(stop, minute) >= good).length * 2 >= lit.length;
   const best = bestStart(scores);
   const own = scoreAt(lit, start);
