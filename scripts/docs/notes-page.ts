@@ -1,150 +1,138 @@
-/** docs/notes.md, printed from the tables of verbs, units and crops. */
-import type { Crop } from "../../src/model.ts";
-import { crops, type Proof, units, type Verb, verbTable } from "../../src/records/index.ts";
+/** docs/notes.md: how a note is read, shown by examples, and below them the plain written form. */
+import {
+  exampleBed,
+  exampleBeds,
+  exampleVarieties,
+  factLines,
+  firstNote,
+  type LineExample,
+  layouts,
+  type NoteExample,
+  ownWords,
+  questionLines,
+  settledNote,
+  storyLines,
+  taughtNote,
+} from "./reading-examples.ts";
+import { writtenForm } from "./written-form.ts";
 
 export function notesPage(): string {
-  return [introduction, verbSections(), unitSection(), cropSection()].join("\n");
+  return `${introduction}
+## What becomes facts
+
+${table("it is taken to say", factLines)}
+
+Each of them says what was done or seen, and to which plants. How many, how much, which bed and which day may stand anywhere
+in the line. A line that names no bed speaks of the note's bed, and one that names no day of the note's day. A name in
+capitals that no file describes, like Ruby Hollow, is taken as you name it.
+
+## What you are asked
+
+${table("the likeliest readings", questionLines)}
+
+A verb that gardeners use for two things, two things done in one line, a day long gone, somebody else's tree: rather than guess
+a wrong fact onto the record, Plotreel asks. \`npx plotreel settle\` goes through the questions, one key each, the likeliest
+reading first. Until then nothing is taken from the line, and you may leave it so for ever. A correction is best made in
+the line that was wrong.
+
+## What stays story
+
+${storyLines.map(({ line }) => `- ${line}`).join("\n")}
+
+What was not done, what was last year, what is only thought of, what grows next door, birds and weather: kept as you wrote it,
+and nothing is counted. Plotreel does not always notice that a garden was somebody else's, or that a thing did not happen.
+When \`check --reading\` shows such a line as facts, write \`= story\` below it.
+
+## Lists, headings, tables, paragraphs
+
+${layouts.map(layout).join("\n")}
+## When it is read otherwise than you meant
+
+Say it below the line, behind "=". \`settle\` writes your answers like that, and you can do it yourself. Your own words stay
+above, and \`= story\` says that a line holds no fact.
+
+${fenced(bodyOf(settledNote))}
+
+## The words of your garden
+
+What things are called only in your garden stands in \`words.md\`, beside \`garden.md\`: a list item each, with the word, a colon,
+and the crop, variety, bed or piece of gear it means. \`settle\` offers to keep what an answer teaches.
+
+${fenced(ownWords)}
+
+From then on it is read so:
+
+${fenced(readingOf(taughtNote))}
+
+${writtenForm()}
+The crop words that are known have a page of their own: [crops.md](crops.md).
+
+This page is printed by \`npm run docs\`: the examples from \`scripts/docs/reading-examples.ts\`, where a test holds each of them
+against the reader, the rest from the tables in \`src/records\`.
+`;
 }
 
-const introduction = `# Notes
+const introduction = `# Write as you like
 
-A note is a Markdown file in \`notes/\`, named by its day: \`notes/2026-05-16-long-bed.md\`. Write as you like. List items
-that begin with a verb of this page are log lines, and become events; everything else is story and is kept as it is.
+A note is a Markdown file in \`notes/\`, named by its day: \`notes/2026-05-16-long-bed.md\`. Write into it what happened, in the
+words you would use over the fence: in any order, several things in a line, as a list, as boxes to tick, as a table, or
+as a paragraph with the weather in it.
 
-    ---
-    bed: Long Bed
-    ---
-    Cold wind, but the soil has warmed.
+${fenced(firstNote.note)}
 
-    - planted 12 Musselburgh leek, 20 cm apart, row 2
-    - trouble: blackfly on Aquadulce, growing tips
-      - pinched the worst of them out
-    - picked 1.4 kg Black Beauty from Cold Frame
-    - the robin came back
+Every line becomes one of three things:
 
-Lines that name no bed speak of the note's bed: of \`bed:\` or \`beds:\` in the front matter, or of the heading they stand
-under when the heading is a bed's name. \`Long Bed: sowed 40 Boltardy\` says the bed first. Capitals do not matter, and a
-colon may stand behind any verb.
+- **facts**, when it is plain what it says: they go into the timeline of the bed;
+- **a question**, when it can be read in more than one way: nothing is taken from it until you have answered;
+- **story**, when it holds no fact: it is kept as you wrote it.
 
-A verb may stand above a list, \`Sowed:\` or \`Planted in Long Bed:\`, and each item below goes on with it. Of several plants
-in one line, set apart by semicolons, each keeps the words of its own part: \`Nantes carrots, 2 rows; Boltardy beetroot, 1 row\`.
+${fenced(readingOf(firstNote))}
 
-A list item that names a bed or variety you know and begins with something close to a verb is reported, so that a slip
-loses no fact. Nothing you write is ever changed.
+That is what \`npx plotreel check --reading\` shows, and \`npx plotreel watch\` tells it the moment a note is saved. Your own
+words are never changed.
 
-## The parts of a line
-
-| part | as you may write it |
-|---|---|
-| how many | \`24\`, \`about 10\`, \`8-10\`, \`8 to 10\`, \`a dozen\`, \`half a dozen\`, \`twenty-four\`, \`3 x 12\`, \`4 trays of 24\` |
-| how much | \`1.4 kg\`, \`500g\`, \`1 1/2 lb\`, \`½ lb\`, \`2 lb 3 oz\`, \`2 pints\`, \`6 ft 2 in\`, \`6'2"\`, \`12 °C\`, \`54 °F\` |
-| pieces picked | stems, bunches, heads, fruits, pods, punnets, crates, roots, bulbs, ears or cobs, handfuls, pieces; a bare number counts what the crop is counted in |
-| several at once | \`planted 6 Crown Prince, 4 Uchiki Kuri and 2 Red Kuri in Squash Bed\` |
-| plant | the variety's title, its id or another spelling, with or without the crop before or after it: \`Musselburgh\`, \`Musselburgh leeks\`, \`leek (Musselburgh)\`; or only the crop: \`all tomatoes\` |
-| a new plant | any name in capitals or in quotation marks: \`Nantes carrots\`, \`"black from tula"\`; it is taken as you name it |
-| bed | \`in Long Bed\`, \`from Cold Frame\`, \`into the long bed\`; a bed you never described is taken as you name it |
-| indoors | \`indoors\`, \`in trays\`, \`in modules\`, \`in 9 cm pots\`, \`under glass\`, \`on the windowsill\`, \`in the propagator\` |
-| apart | \`20 cm apart\`, \`9 in apart\`, \`a foot apart\`, \`at 30 cm\`, \`20 x 30 cm apart\` (between plants, then rows) |
-| spot | \`row 2\`, \`the north end\`, \`the corner by the gate\`, \`by the path\`, \`between the tomatoes\`, \`next to the leeks\` |
-| gear | \`on the arch\`, \`up the canes\`, \`under the mesh\` |
-| why | at the end of the line: \`because of the moth last year\`, \`so that it dries\`, \`to keep the pigeons off\` |
-| price | \`for £4\`, \`$3 each\`, \`at 50p a bunch\`; it is yours alone and stands on no public page |
-| not raised here | \`planted 3 bought Black Beauty\`, \`planted 2 given Victoria\` |
-| day | at the end of the line: \`today\`, \`yesterday\`, \`last Tuesday\`, \`on Tuesday\`, \`on 3 May\`, \`two days ago\`, \`2026-05-03\` |
-| due | \`by 2026-06-20\`, \`by 20 June\`, \`by Friday\`, \`tomorrow\`, \`next week\`, \`in July\`, \`by the end of August\`, \`this autumn\`, \`in two weeks\`; a period is due on its last day |
-
-The rest of the line is kept as you wrote it, and so are list items nested below it.
+In the examples of this page it is Saturday 6 June 2026, and the note's bed is ${exampleBed}. The garden's files describe the
+beds ${listed(exampleBeds)}, and the varieties
+${listed(exampleVarieties.map(([variety, crop]) => `${variety} (${crop})`))}.
 `;
 
-const proofs: Readonly<Record<Proof, string>> = {
-  plant: "when a colon, an amount, or a plant or bed you know follows",
-  name: "when a colon, an amount, or a name follows",
-  colon: "with a colon",
-  question: "with a colon or a question",
-  trouble: "when a colon or a pest or disease follows",
-  number: "when a colon or a number follows",
-  gear: "when gear you know or a thing such as a net follows",
-  next: "when a colon follows, or right behind it a plant you know, with or without its amount",
-};
-
-function verbSections(): string {
-  return ["## The verbs", "", ...verbTable.map(verbSection)].join("\n");
-}
-
-function verbSection(verb: Verb): string {
-  const guarded = Object.entries(verb.guarded ?? {}).map(
-    ([proof, forms]) => [proofs[proof as Proof], forms.join(", ")] as const,
+function table(head: string, examples: readonly LineExample[]): string {
+  const rows = examples.map(
+    ({ line, as, says = [] }) => `| \`${line}\` | ${says.map(quoted).join(as === "question" ? "; or " : "; ")} |`,
   );
-  const begins =
-    verb.forms.length === 0
-      ? guarded.map(([when, forms]) => `${forms}, ${when}.`)
-      : [`${verb.forms.join(", ")}.`, ...guarded.map(([when, forms]) => `${capital(when)}: ${forms}.`)];
-  return [
-    `### ${verb.kind}`,
-    "",
-    verb.says,
-    ...(verb.caution === undefined ? [] : ["", verb.caution]),
-    "",
-    `- Begins with: ${begins.join(" ")}`,
-    `- Then: ${verb.takes}.`,
-    "",
-    "```",
-    ...verb.examples.map((line) => `- ${line}`),
-    "```",
-    "",
-  ].join("\n");
+  return [`| you write | ${head} |`, "|---|---|", ...rows].join("\n");
 }
 
-function unitSection(): string {
-  return [
-    "## Units",
-    "",
-    "Pints, quarts and gallons are imperial in metric gardens and US liquid measure where `units: us` stands in garden.md.",
-    "",
-    "| unit | is | where `units: us` |",
-    "|---|---|---|",
-    ...units
-      .filter((unit) => unit.dimension !== "temperature")
-      .map((unit) => {
-        const base = { mass: "g", length: "cm", volume: "l" }[unit.dimension as "mass" | "length" | "volume"];
-        return `| ${unit.names.slice(0, 3).join(", ")} | ${unit.factor} ${base} | ${unit.usFactor === undefined ? "the same" : `${unit.usFactor} ${base}`} |`;
-      }),
-    "",
-  ].join("\n");
+/** A reading may be several plain lines. */
+function quoted(says: string): string {
+  return says
+    .split("\n")
+    .map((line) => `\`${line}\``)
+    .join(" and ");
 }
 
-function cropSection(): string {
-  const uses: readonly (readonly [Crop["use"], string])[] = [
-    ["vegetable", "Vegetables"],
-    ["fruit", "Fruit"],
-    ["herb", "Herbs"],
-    ["flower", "Flowers"],
-    ["cover", "Cover crops"],
-  ];
-  const tables = uses.map(([use, heading]) => {
-    const rows = crops.filter((crop) => crop.use === use).toSorted((a, b) => (a.id < b.id ? -1 : 1));
-    return [
-      `### ${heading}`,
-      "",
-      "| crop | also called | family | stands for years |",
-      "|---|---|---|---|",
-      ...rows.map(
-        (crop) => `| ${crop.name} | ${crop.alsoCalled.join(", ")} | ${crop.family} | ${crop.perennial ? "yes" : ""} |`,
-      ),
-      "",
-    ].join("\n");
-  });
-  return [
-    "## Crops",
-    "",
-    "These crop words are known, in the singular and the plural. A variety's `crop:` may be any other word as well.",
-    "",
-    ...tables,
-    "This page is printed from the tables in `src/records` by `npm run docs`.",
-    "",
-  ].join("\n");
+function layout(example: NoteExample): string {
+  return `${example.about}\n\n${fenced(example.note)}\n\n${fenced(readingOf(example))}\n`;
 }
 
-function capital(text: string): string {
-  return `${text[0]?.toUpperCase() ?? ""}${text.slice(1)}`;
+/** As `check --reading` shows it. */
+function readingOf({ lines }: NoteExample): string {
+  return lines
+    .flatMap(({ line, as, says = [] }) => [
+      line,
+      ...(as === "story" ? ["  – story"] : says.map((one) => `  ${as === "facts" ? "=" : "?"} ${one}`)),
+    ])
+    .join("\n");
+}
+
+function listed(names: readonly string[]): string {
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}
+
+function bodyOf({ note }: NoteExample): string {
+  return note.replace(/^---\n[\s\S]*?\n---\n/u, "");
+}
+
+function fenced(text: string): string {
+  return `\`\`\`\n${text.trimEnd()}\n\`\`\``;
 }

@@ -1,6 +1,7 @@
 /** The generated pages of docs/ by file name. A test fails when one of them is stale. */
 import { cautionsPage } from "./cautions-page.ts";
 import { commandsPage } from "./commands-page.ts";
+import { cropsPage } from "./crops-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
 import { planningPage } from "./planning-page.ts";
@@ -10,6 +11,7 @@ import { wrapPage } from "./wrap-page.ts";
 export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
   "cautions.md": cautionsPage,
   "commands.md": commandsPage,
+  "crops.md": cropsPage,
   "messages.md": messagesPage,
   "notes.md": notesPage,
   "planning.md": planningPage,
