@@ -14,7 +14,10 @@ export interface Found {
 
 export interface NameEntry {
   readonly id: string;
-  /** 0 for a title or id, 1 for another spelling, 2 for a title without its crop word or its "F1", 3 for a name only heard. */
+  /**
+   * 0 for a title or id, 1 for a word of the garden's own list, 2 for another spelling, 3 for a title without its crop word or
+   * its "F1", 4 for a name only heard.
+   */
   readonly rank: number;
 }
 

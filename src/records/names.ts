@@ -119,6 +119,13 @@ const alsoWritten = new Set(
     .map(normaliseName),
 );
 
+/** What many names begin with is short for none of them: "Early" is not the Early Purple Sprouting. */
+const sharedWords = new Set(
+  "early late maincrop giant dwarf red white green yellow purple black blue pink golden sweet summer winter spring autumn"
+    .split(" ")
+    .flatMap(keysOf),
+);
+
 /** "row of": what stands here leads up to a name and is none, or every later row would be one. */
 const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
 
@@ -174,18 +181,18 @@ export class Names {
   hear(heard: Heard): void {
     for (const { id, title, place } of heard.beds) {
       if (place === undefined) continue;
-      this.#tries.bed.add(keysOf(title), { id, rank: 3 });
+      this.#tries.bed.add(keysOf(title), { id, rank: 4 });
       this.#taken.bed(id, title, place);
     }
     for (const { id, title, crop, place } of heard.varieties) {
       if (place === undefined || this.find("bed", title) !== undefined) continue;
-      this.#tries.variety.add(keysOf(title), { id, rank: 3 });
+      this.#tries.variety.add(keysOf(title), { id, rank: 4 });
       this.#taken.variety(id, title, crop, place);
     }
     this.#takenBefore = this.#taken.count;
   }
 
-  /** Takes the garden's own words for crops, varieties, beds and gear as further spellings of these. */
+  /** Takes the garden's own words for crops, varieties, beds and gear as further spellings of these, before any table's. */
   learn(words: readonly OwnWord[]): void {
     for (const { word, means } of words) {
       if ("kind" in means) continue;
@@ -341,7 +348,7 @@ export class Names {
     this.#titles[kind].set(id, title);
     this.#tries[kind].add(keysOf(title), { id, rank: 0 });
     if (kind !== "crop") this.#tries[kind].add(keysOf(id), { id, rank: 0 });
-    for (const name of also) this.#tries[kind].add(keysOf(name), { id, rank: 1 });
+    for (const name of also) this.#tries[kind].add(keysOf(name), { id, rank: 2 });
   }
 
   /** "Sungold F1" also answers to "Sungold", and "Musselburgh leek" of the crop leek to "Musselburgh". */
@@ -352,7 +359,8 @@ export class Names {
     const cropNames = crop === undefined ? [] : [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
     for (const name of [[], ...cropNames]) {
       const cut = endsWith(short, name) ? short.slice(0, short.length - name.length) : short;
-      if (cut.length > 0 && cut.length < keys.length) this.#tries.variety.add(cut, { id: variety.id, rank: 2 });
+      if (cut.length > 0 && cut.length < keys.length && !sharedWords.has(cut.join(" ")))
+        this.#tries.variety.add(cut, { id: variety.id, rank: 3 });
     }
   }
 }

@@ -149,12 +149,14 @@ function ownWord({ word, means, place }: WrittenWord, names: Names): OwnWord | u
   return { word, means: { kind }, place };
 }
 
-/** The title of another thing of the same kind that goes by that word. */
+/** The title of another thing of the same kind that goes by that word; what a table calls a crop beside its name gives way. */
 function otherNameOf({ word, means }: OwnWord, names: Names): string | undefined {
   for (const kind of named) {
     const id = "kind" in means ? undefined : (means as Partial<Record<NameKind, string>>)[kind];
     const other = id === undefined ? undefined : names.find(kind, word);
-    if (other !== undefined && other !== id) return names.title(kind, other);
+    if (other === undefined || other === id) continue;
+    const title = names.title(kind, other);
+    if (kind !== "crop" || normaliseName(title) === normaliseName(word)) return title;
   }
   return undefined;
 }

@@ -67,10 +67,10 @@ export class ShortNames {
     return found?.size === 1 ? [...found.values()][0] : undefined;
   }
 
-  /** The crop whose name begins like this word: of the garden's own first, then the only one of all. */
+  /** The crop whose name begins like this word: of the garden's own first, then the only one of all. "Plants" are no plantains. */
   cropBeginning(lower: string, own: boolean): string | undefined {
     const start = lower.replace(/(?:ies|ie|s|y)$/, "");
-    if (start.length < 4) return undefined;
+    if (start.length < 4 || start === "plant") return undefined;
     const key = `${own} ${start}`;
     if (!this.#begun.has(key)) this.#begun.set(key, this.#find(start, own));
     return this.#begun.get(key);

@@ -1,12 +1,12 @@
 /** The written form of a note line, verb first, as one more reader: what it makes of a line, and whether it left anything over. */
 import type { Event, EventKind } from "../../model.ts";
-import { wordsOf } from "../line-words.ts";
+import { type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "../note-line.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
 import { type FindContext, findMentions } from "./find-mentions.ts";
-import type { Mention } from "./mention.ts";
+import type { CueMention, Mention } from "./mention.ts";
 
 export interface FormLine extends FormReading {
   readonly read: ReadLine;
@@ -53,6 +53,7 @@ const plainWork = new Set([
   "deadheaded",
   "hardened off",
   "pinched out",
+  "cut back",
 ]);
 
 /** Nothing in it is known only by how it is written, and it begins with a verb that says one thing. */
@@ -83,15 +84,20 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
       ((event.kind === "picked" && (event.grams !== undefined || event.unit !== undefined)) ||
         (event.kind === "cleared" && event.variety !== undefined && /\bfrom\b/.test(event.text)))
     );
+  // "Cleared the tank": the whole of a bed.
+  if (event.kind === "cleared" && !named) return saysBed(event, names);
   if (event.kind === "put up" || event.kind === "took down") return event.gear !== undefined;
   if (event.kind === "sowed" && event.nursery === true && beds.length === 0)
     return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
   return colon || named || event.kind === "soil test" || event.celsius !== undefined;
 }
 
-function saysBed({ bed, text }: Event, names: Names): boolean {
+/** Whether the line itself names the bed, and nothing stands between the verb and it. */
+function saysBed({ bed, text, detail }: Event, names: Names): boolean {
   const words = wordsOf(text);
-  return bed !== undefined && words.some((_, at) => names.at("bed", words, at)?.id === bed);
+  const from = words[1]?.lower === "the" ? 2 : 1;
+  const found = names.at("bed", words, 1) ?? names.at("bed", words, from);
+  return found !== undefined && found.id === bed && detail === undefined;
 }
 
 /** A name written as one: "Kelvedon Wonder". */
@@ -105,6 +111,12 @@ function isTitle(title: string): boolean {
 /** Words behind which another time is only compared with: "earlier than last year". */
 const compares = /^(?:than|like|as|from|since|unlike|after|before|of)$/;
 
+/** Words that put something right only where they say what in its place: "actually Sturon", but "too late really". */
+const mildly = /^(?:really|actually|fact|sorry)$/;
+
+/** What was done as far as it went: "every pupa I could find". */
+const asFarAs = /^(?:find|reach|get|see|carry|manage|spare)$/;
+
 /**
  * Whether the line is what its verb says: nothing in its first clause is left over, nothing in it says that it was not so or
  * is still to come, and what is left behind it tells of no other plants by number or by what was done to them.
@@ -112,26 +124,21 @@ const compares = /^(?:than|like|as|from|since|unlike|after|before|of)$/;
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
   const words = wordsOf(event.text);
-  const stop = words.findIndex(
-    (word, at) =>
-      /^[,;(.]$/.test(word.text) &&
-      at > 0 &&
-      (word.text !== "." || words[at + 1] === undefined || words[at + 1]?.start !== word.end),
-  );
-  const first = stop < 0 ? words.length : stop;
+  const first = endOfClause(words, 1);
   const mentions = findMentions(words, find);
   // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
   if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
     return false;
   for (const mention of mentions) {
     if (mention.type !== "cue" || !/^(?:not|past|may|future|correction)$/.test(mention.is)) continue;
-    if (compares.test(words[mention.from - 1]?.lower ?? "")) continue;
+    if (compares.test(words[mention.from - 1]?.lower ?? "") || saysOnlyHow(words, mention, mentions)) continue;
     const closes = mention.end >= words.length - 1 && mention.is !== "not";
-    if (mention.from < first || closes || mention.is === "correction") return false;
+    if (mention.from < first || mention.is === "correction") return false;
+    if (closes && !isOfPlace(words, mention.from)) return false;
   }
   for (const rest of [event.detail, event.spot]) {
     const [begins] = (rest ?? "").split(", ");
-    if (begins === undefined || begins === "") continue;
+    if (rest === undefined || begins === undefined || begins === "") continue;
     const from = words[first]?.start ?? event.text.length;
     const inFirst = rest === event.detail && event.text.includes(begins) && event.text.indexOf(begins) < from;
     if (
@@ -141,25 +148,92 @@ function isClean(event: Event, find: FindContext): boolean {
       !wordsOf(begins).every(({ kind, lower }) => kind === "number" || rowWords.test(lower))
     )
       return false;
-    const left = findMentions(wordsOf(rest ?? ""), find);
-    const has = (type: Mention["type"]) =>
-      left.some(
-        (one) =>
-          one.type === type &&
-          !(one.type === "verb" && one.weak) &&
-          !(one.type === "amount" && !/^(?:count|mass|pieces|share|volume)$/.test(one.use)),
-      );
-    if (has("plant") && (has("amount") || has("verb"))) return false;
-    if (
-      rest === event.detail &&
-      left.some((one) => one.type === "cause" && one.of !== "weather") &&
-      event.kind !== "trouble" &&
-      event.kind !== "lost" &&
-      event.kind !== "cured"
-    )
-      return false;
+    if (tellsOfOthers(event, rest, find)) return false;
+    if (rest === event.detail && tellsOfTrouble(event.kind, rest, find)) return false;
   }
   return true;
+}
+
+/** A word of doubt, a denial or a correction that takes nothing from what was done. */
+function saysOnlyHow(words: readonly Word[], cue: CueMention, mentions: readonly Mention[]): boolean {
+  const at = words[cue.from];
+  if (at === undefined) return false;
+  if (at.lower === "may")
+    return at.text === "May" && /^(?:next|till|until|by|in|of|this)$/.test(words[cue.from - 1]?.lower ?? "");
+  if (at.lower === "could")
+    return /^(?:i|we)$/.test(words[cue.from - 1]?.lower ?? "") && asFarAs.test(words[cue.end]?.lower ?? "");
+  return (
+    mildly.test(words[cue.end - 1]?.lower ?? "") &&
+    !mentions.some(({ type, from }) => from >= cue.end && (type === "plant" || type === "amount" || type === "bed"))
+  );
+}
+
+/** "where the roots should be": a place, not a doubt. */
+function isOfPlace(words: readonly Word[], at: number): boolean {
+  for (let before = at; before > 0; before--) {
+    const word = words[before];
+    if (word?.lower === "where") return true;
+    if (word?.kind === "mark") return false;
+  }
+  return false;
+}
+
+/** The comma, semicolon, bracket or full stop behind the clause that word `at` stands in. */
+function endOfClause(words: readonly Word[], at: number): number {
+  let end = at;
+  while (
+    end < words.length &&
+    !(
+      /^[,;(.]$/.test(words[end]?.text ?? "") &&
+      (words[end]?.text !== "." || words[end + 1] === undefined || words[end + 1]?.start !== words[end]?.end)
+    )
+  )
+    end += 1;
+  return end;
+}
+
+/** Whether a part of what is left behind a line counts other plants, says what was done to them, or names what the line did not. */
+function tellsOfOthers({ variety, crop }: Event, rest: string, find: FindContext): boolean {
+  const words = wordsOf(rest);
+  for (let from = 0; from < words.length; ) {
+    const end = endOfClause(words, from);
+    const part = words.slice(from, end);
+    from = end + 1;
+    const mentions = findMentions(part, find);
+    for (const plant of mentions) {
+      if (plant.type !== "plant" || isOfPlace(part, plant.from)) continue;
+      if (crop !== undefined && variety === undefined && (plant.title ?? plant.variety) !== undefined) return true;
+      if (mentions.some((one) => one.type === "verb" && !one.weak && !leads.test(part[one.from]?.lower ?? "")))
+        return true;
+      if (
+        mentions.some(
+          (one) =>
+            one.type === "amount" &&
+            /^(?:count|mass|pieces|share|volume|vessel)$/.test(one.use) &&
+            isBeside(part, one, plant),
+        )
+      )
+        return true;
+    }
+  }
+  return false;
+}
+
+/** Words that begin a place or a time, though the tables know them as the beginning of what was done: "from the". */
+const leads = /^(?:from|to|into|onto|over|by|up|down|out|in|on|off|before|under)$/;
+
+/** An amount before a plant with no more than small words between them ("2 packets of the best peas"), or right behind it. */
+function isBeside(words: readonly Word[], amount: Mention, plant: Mention): boolean {
+  if (amount.from >= plant.end) return words.slice(plant.end, amount.from).every(({ kind }) => kind === "mark");
+  return words.slice(amount.end, plant.from).every(({ lower }, at) => at < 3 && lower !== "as");
+}
+
+/** A pest or a disease in what is left; what was picked may be split or small without being a trouble of its own. */
+function tellsOfTrouble(kind: EventKind, rest: string, find: FindContext): boolean {
+  if (kind === "trouble" || kind === "lost" || kind === "cured") return false;
+  return findMentions(wordsOf(rest), find).some(
+    (one) => one.type === "cause" && one.of !== "weather" && !(kind === "picked" && one.of === "disorder"),
+  );
 }
 
 export function factOf(event: Event, { names, note }: LineContext): Fact {

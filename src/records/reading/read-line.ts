@@ -5,14 +5,14 @@
  */
 import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
-import type { LineContext, NoteLine } from "../note-line.ts";
+import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
-import { readForm } from "./form.ts";
+import { type FormLine, readForm } from "./form.ts";
 import type { AmountUse, Mention } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import packed from "./opinion.weights.json" with { type: "json" };
@@ -104,7 +104,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
       const again = readForm(line, context, find);
       if (again !== undefined) return made("facts", again.read.events, [], again.read.problems);
     }
-    return made("facts", eventsOf(decision.facts, line, context), []);
+    return made("facts", eventsOf(decision.facts, line, context), [], ofDates(form));
   }
   if (!namesSomething(weighed.mentions)) return made("story", [], []);
   const readings: OfferedReading[] = [];
@@ -117,6 +117,15 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     names.backTo(before);
   }
   return made("question", [], readings);
+}
+
+function isRead(plain: string, line: NoteLine, context: LineContext): boolean {
+  return (readNoteLine({ ...line, text: plain, more: [] }, context)?.events.length ?? 0) > 0;
+}
+
+/** A day that does not exist is told of, whatever becomes of its line. */
+function ofDates(form: FormLine | undefined): readonly Problem[] {
+  return form?.read.problems.filter(({ rule }) => rule.startsWith("date/")) ?? [];
 }
 
 /** A bare number, a day or a word of doubt is nothing of a garden: "1. first" is asked nothing. */
