@@ -46,7 +46,7 @@ export function withoutSecrets({ records, photos }: Public, names: KeptBackNames
     photos: photos.flatMap((photo) => cleaned(photo, isSilent)),
     records: {
       ...records,
-      settings: { name, ...(cleaned(settings, isSilent)[0] ?? settings) },
+      settings: { name: isSilent(name) ? name : "Garden", ...(cleaned(settings, isSilent)[0] ?? settings) },
       sites: all(records.sites),
       beds: all(records.beds),
       varieties: all(records.varieties),
