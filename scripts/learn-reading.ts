@@ -3,10 +3,11 @@
  * bytes. The choice is learned from opinions on lines whose writer the opinion had not seen, or it would trust it too much.
  */
 import { writeFileSync } from "node:fs";
-import type { OpinionWeights } from "../src/records/reading/opinion.ts";
+import type { PackedOpinion } from "../src/records/reading/packed-opinion.ts";
 import { readCorpora } from "./reading/corpus.ts";
 import { gardensOf, optionsOf } from "./reading/examples.ts";
 import { foldsOf, type Lined, learnChoice, learnOpinion } from "./reading/learn.ts";
+import { packedOpinion } from "./reading/pack-opinion.ts";
 
 const folders =
   process.argv.slice(2).length > 0 ? process.argv.slice(2) : ["tests/corpus/learn", "tests/corpus/put-away"];
@@ -32,12 +33,10 @@ const choice = [...learnChoice(options)]
   .filter(([, weight]) => Math.abs(weight) >= 0.01)
   .sort(([a], [b]) => (a < b ? -1 : 1));
 write("choice", Object.fromEntries(choice.map(([name, weight]) => [name, Math.round(weight * 1000)])));
-write("opinion", learnOpinion(lined));
+write("opinion", packedOpinion(learnOpinion(lined)));
 
-/** One feature a line, so that a difference can be read. */
-function write(name: string, weights: OpinionWeights | Record<string, number>): void {
-  const text = JSON.stringify(weights)
-    .replaceAll('],"', '],\n"')
-    .replaceAll(/(\d),"(?=\D)/g, '$1,\n"');
+/** One key a line: of the choice that is one feature, so that a difference can be read. */
+function write(name: string, weights: PackedOpinion | Record<string, number>): void {
+  const text = JSON.stringify(weights).replaceAll(/([\d"\]]),"(?=[\w: ,]+":)/g, '$1,\n"');
   writeFileSync(`src/records/reading/${name}.weights.json`, `${text}\n`);
 }

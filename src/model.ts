@@ -45,6 +45,8 @@ export interface RecordFile {
   readonly place?: Place | undefined;
   /** False when a note names it but no file describes it. */
   readonly described: boolean;
+  /** True when its file says "private: false" and nothing in it is in doubt. */
+  readonly openly?: boolean | undefined;
 }
 
 export interface Position {
@@ -90,6 +92,12 @@ export interface GardenSettings {
   readonly prices?: readonly Price[] | undefined;
   /** Path below which the public site is served, for example "/garden/". */
   readonly base: string;
+  /** True when garden.md keeps the whole garden private, or cannot be read. */
+  readonly private?: boolean | undefined;
+  /** True when garden.md stands beside an error: its own words are kept back. */
+  readonly inDoubt?: boolean | undefined;
+  /** True when nothing goes out but what a file describes as public. */
+  readonly onlyDescribed?: boolean | undefined;
   /** Address of the public site without path, for example "https://example.org". */
   readonly address?: string | undefined;
   readonly body: string;
@@ -352,6 +360,8 @@ export interface Note {
   readonly story: readonly { readonly text: string; readonly place: Place }[];
   /** Photos the note links, relative to the records folder. */
   readonly photos: readonly string[];
+  /** How the note describes photos it shows, where it does: private as the photo is. */
+  readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
   readonly place: Place;
 }
 
@@ -561,6 +571,8 @@ export interface Records {
 /** Words and corrections beside a photo: `gate.jpg` has `gate.md`. */
 export interface PhotoSidecar {
   readonly photo: string;
+  /** Undefined when no file of its own speaks of the photo and it is in doubt all the same. */
+  readonly place?: Place | undefined;
   readonly day?: Day | undefined;
   readonly bed?: string | undefined;
   readonly viewpoint?: string | undefined;
@@ -569,6 +581,8 @@ export interface PhotoSidecar {
   readonly credit?: string | undefined;
   readonly turn?: QuarterTurn | undefined;
   readonly private: boolean;
+  /** True when its file says "private: false". */
+  readonly openly?: boolean | undefined;
   /** Tops of plants that stand beside the viewpoint's stake, by variety id, as fractions of this photo's width and height. */
   readonly plantTops?: readonly { readonly variety: string; readonly top: readonly [number, number] }[] | undefined;
 }
@@ -878,6 +892,8 @@ export interface Garden extends Records {
   readonly plans: readonly Plan[];
   /** What earlier films say, by episode id; undefined until a command that needs it has read the captions. */
   readonly spoken?: ReadonlyMap<string, readonly SpokenLine[]> | undefined;
+  /** Where photos say they were taken, each place once, to about a hundred metres: what no page may tell. Private always. */
+  readonly photosTakenAt?: readonly Position[] | undefined;
   /** What was measured in the photos; undefined until a command that needs it has measured them. */
   readonly growth?: GardenGrowth | undefined;
 }

@@ -17,10 +17,25 @@ export function rowsOf(text: string): readonly (readonly string[])[] {
     const width = rows[0]?.length;
     if (rows.every((row) => row.length === width)) return rows;
   }
-  return parse(text, {
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: true,
-    delimiter: [",", ";", "\t"],
-  }) as string[][];
+  try {
+    return parse(text, options) as string[][];
+  } catch {
+    // One stray quotation mark would swallow every line below it, so each line is read by itself.
+    return lines.map(rowOf);
+  }
+}
+
+const options = {
+  relax_column_count: true,
+  relax_quotes: true,
+  skip_empty_lines: true,
+  delimiter: [",", ";", "\t"],
+};
+
+function rowOf(line: string): readonly string[] {
+  try {
+    return (parse(line, options) as string[][])[0] ?? [];
+  } catch {
+    return line.replaceAll('"', "").split(/[,;\t]/);
+  }
 }

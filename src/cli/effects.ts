@@ -1,9 +1,9 @@
 /**
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
-import { createHash, randomBytes } from "node:crypto";
+import { createHash } from "node:crypto";
 import { readdirSync, statSync } from "node:fs";
-import { mkdir, open, readFile, rename, rm, stat } from "node:fs/promises";
+import { chmod, mkdir, readFile } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
 import { watch as watchFiles } from "chokidar";
@@ -13,6 +13,7 @@ import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
+import { createText, editText, type TextChange, writeWhole } from "./write-files.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -42,6 +43,8 @@ export interface Effects {
   writeText(file: string, text: string): Promise<void>;
   /** Like writeText, but gives false and changes nothing when the file exists. */
   createText(file: string, text: string): Promise<boolean>;
+  /** Changes a person's own file in its own encoding, rights and links kept; gives one sentence when it was left as it is. */
+  editText(file: string, change: TextChange): Promise<{ readonly refused?: string }>;
   /** As writeText. */
   writeBytes(file: string, bytes: Uint8Array): Promise<void>;
   /** A page of HTML as the bytes of a PDF, where a program for it is installed. Works in `folder` and clears up. */
@@ -54,12 +57,15 @@ export interface Effects {
   untilStopped(): Promise<void>;
   /** Stands for the code that reads records: what another version of it kept is left aside. */
   readerVersion(): string;
+  /** Makes a folder that nobody else who uses this machine can look into. */
+  keepToOwner(dir: string): Promise<void>;
   /** Where derived things of one records folder may be kept, absolute. */
   cacheFor(recordsDir: string): string;
 }
 
 export function realEffects(): Effects {
   const { stdout, stderr } = process;
+  for (const stream of [stdout, stderr]) if (stream.listenerCount("error") === 0) stream.on("error", endQuietly);
   return {
     cwd: process.cwd(),
     terminal: stderr.isTTY === true,
@@ -79,6 +85,7 @@ export function realEffects(): Effects {
     readText,
     writeText: writeWhole,
     createText,
+    editText,
     writeBytes: writeWhole,
     printPage,
     ownAddresses: () =>
@@ -88,11 +95,18 @@ export function realEffects(): Effects {
     watchFolder,
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
     readerVersion,
+    keepToOwner,
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
       return path.join(process.env.PLOTREEL_CACHE ?? envPaths("plotreel", { suffix: "" }).cache, name);
     },
   };
+}
+
+/** Whoever reads along, such as `head`, may have read enough. */
+function endQuietly(error: NodeJS.ErrnoException): void {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
 }
 
 /**
@@ -101,6 +115,14 @@ export function realEffects(): Effects {
  */
 export function withoutControls(text: string): string {
   return text.replace(/[^\P{Cc}\t\n]|[\u202a-\u202e\u2066-\u2069]/gu, "\ufffd");
+}
+
+/** A disk that knows no rights, or one on which nothing can be made, is told where something is to be written. */
+async function keepToOwner(dir: string): Promise<void> {
+  try {
+    await mkdir(dir, { recursive: true });
+    await chmod(dir, 0o700);
+  } catch {}
 }
 
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {
@@ -118,34 +140,6 @@ async function readText(file: string): Promise<string | undefined> {
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     throw error;
-  }
-}
-
-async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
-  await mkdir(path.dirname(file), { recursive: true });
-  const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
-  try {
-    const handle = await open(beside, "wx");
-    try {
-      await handle.writeFile(content);
-      await handle.sync();
-    } finally {
-      await handle.close();
-    }
-    await rename(beside, file);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw error;
-  }
-}
-
-async function createText(file: string, text: string): Promise<boolean> {
-  try {
-    await stat(file);
-    return false;
-  } catch {
-    await writeWhole(file, text);
-    return true;
   }
 }
 

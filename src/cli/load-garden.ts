@@ -43,6 +43,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const report = reportTo(effects);
   const folder = await effects.openRecords(recordsDir);
   const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
+  await effects.keepToOwner(cacheDir);
   const cache = await openReadingCache(effects, cacheDir);
   const records = await readRecords(folder, {
     today,
@@ -65,6 +66,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const grown = growGarden({ ...records, problems }, photos.photos, englishOf(records.settings.language));
   const garden: Garden = {
     ...grown,
+    photosTakenAt: photos.takenAt,
     spoken,
     problems: sortProblems([
       ...grown.problems,

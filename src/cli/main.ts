@@ -10,7 +10,7 @@ import { ingest } from "./ingest-command.ts";
 import { type LoadOptions, loadGarden, settling } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { type OutlookOptions, outlook } from "./outlook-command.ts";
-import { publish } from "./publish-command.ts";
+import { type PublishOptions, publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { settle } from "./settle-command.ts";
@@ -98,9 +98,11 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
   withOut(withRecords(program.command("publish")))
     .description("make the public site and the private field pages")
     .option("--base <path>", "serve the public site below this path of its address, such as /garden/", basePath)
+    .option("--dry-run", "say what viewers would see that they did not see before, and what is kept back; make nothing")
+    .option("--hold-back", "publish what is sure, and keep back what is in doubt instead of stopping")
     .option("--serve", "then show both on this machine until stopped")
     .option("--address <address>", "with --serve: let a phone in at this address of your own network, by a code")
-    .action(async (options: LoadOptions & { out: string; base?: string; serve?: boolean; address?: string }) =>
+    .action(async (options: LoadOptions & PublishOptions) =>
       finish(await publish(await loadGarden(options, effects), options, effects)),
     );
 

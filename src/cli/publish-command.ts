@@ -1,11 +1,22 @@
 /** `plotreel publish`: the public site and the private field pages, into two separate folders. */
 import path from "node:path";
-import { problemText } from "../records/index.ts";
-import { buildSites, type FieldList, ForeignFiles, PrivacyBreach, PublishRunning, refusePlace } from "../site/index.ts";
+import type { Garden } from "../model.ts";
+import { isDoubt, problemText } from "../records/index.ts";
+import {
+  buildSites,
+  type FieldList,
+  ForeignFiles,
+  keptBackAsBefore,
+  lastSeen,
+  PrivacyBreach,
+  PublishRunning,
+  refusePlace,
+} from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
 import { placeToPublish } from "./place-to-publish.ts";
+import { sayWhatViewersWouldSee } from "./publish-dry-run.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveSites } from "./serve-sites.ts";
 import { siteMaterials } from "./site-materials.ts";
@@ -19,18 +30,26 @@ export interface PublishOptions {
   readonly serve?: boolean | undefined;
   /** With `serve`: an address of this machine by which other devices are let in to the field pages. */
   readonly address?: string | undefined;
+  /** Publish what is sure, and keep back what is in doubt. */
+  readonly holdBack?: boolean | undefined;
+  /** Only say what viewers would see that they did not see before, and what is kept back. */
+  readonly dryRun?: boolean | undefined;
 }
 
-export async function publish(loaded: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
-  const { cacheDir, report } = loaded;
+export async function publish(read: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
+  const { cacheDir, report } = read;
   // Said before the long work, not after it.
   if (options.address !== undefined && options.serve !== true) {
     throw new CommandError("--address says where to serve, so it goes with --serve.");
   }
   const address = options.address === undefined ? undefined : addressToServe(options.address, effects.ownAddresses());
-  const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), loaded.recordsDir);
+  const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), read.recordsDir);
+  const before = await lastSeen(path.join(outDir, "private"));
+  const loaded = { ...read, garden: keptBackAsBefore(read.garden, before) };
+  if (options.dryRun === true) return sayWhatViewersWouldSee(loaded, before, effects);
   try {
     await refusePlace(outDir);
+    if (options.holdBack !== true) stopInDoubt(loaded.garden, effects);
     const { garden, materials, photoWork } = await siteMaterials(loaded, options);
     const fieldLists: FieldList[] = [];
     for (const brief of materials.briefs) fieldLists.push(await brief.fieldList());
@@ -40,6 +59,7 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       cacheDir,
       briefs: materials.briefs.map(({ name, page }) => ({ name, html: page() })),
       fieldLists,
+      before,
       report,
     });
     report.end();
@@ -59,4 +79,16 @@ export async function publish(loaded: Loaded, options: PublishOptions, effects: 
       EXIT.couldNot,
     );
   }
+}
+
+/** What may have been meant as private is kept back in any case; whether the rest may go out without it is for the person to say. */
+function stopInDoubt({ problems }: Garden, effects: Effects): void {
+  const doubts = problems.filter(isDoubt);
+  if (doubts.length === 0) return;
+  for (const doubt of doubts) effects.err(problemText(doubt));
+  const [what, it] = doubts.length === 1 ? ["one thing", "it"] : [`${doubts.length} things`, "them"];
+  throw new CommandError(
+    `Nothing was published, because ${what} in your records may have been meant as private and cannot be read for sure (see above). Mend ${it}, or publish the rest without ${it}: plotreel publish --hold-back. The last good site is still in place.`,
+    EXIT.problemsFound,
+  );
 }

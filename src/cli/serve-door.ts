@@ -1,12 +1,16 @@
 /**
  * The door of the field pages for other devices. A code from the terminal lets one device in and is worth nothing
- * afterwards; the device is known again by a cookie until the command ends. After a few wrong codes no more are taken.
+ * afterwards; the device is known again by a cookie until the command ends. After a few wrong codes from one device no
+ * more are taken from it, and after many from all together from nobody: a page elsewhere that makes somebody's browser ask
+ * with wrong codes uses up that browser's tries and not the phone's.
  */
 import { createHash, randomBytes, randomInt, timingSafeEqual } from "node:crypto";
 import type { IncomingMessage, ServerResponse } from "node:http";
 
-/** Wrong codes until the door stays shut: five guesses at a million codes. */
+/** Wrong codes of one device until the door stays shut for it: five guesses at a million codes. */
 const TRIES = 5;
+/** Wrong codes of all devices: one guess in ten thousand comes in. */
+const TRIES_OF_ALL = 100;
 const DIGITS = 6;
 const COOKIE = "plotreel-door";
 
@@ -26,6 +30,7 @@ export interface DoorKeeping {
 export function openDoor(keeping: DoorKeeping): Door {
   let code: string | undefined = newCode();
   let wrong = 0;
+  const wrongOf = new Map<string, number>();
   const guests: string[] = [];
 
   function admit(request: IncomingMessage, response: ServerResponse): boolean {
@@ -36,11 +41,14 @@ export function openDoor(keeping: DoorKeeping): Door {
     }
     const tried = codeIn(request);
     if (tried === undefined || request.method !== "GET") return refuse(response, 401, askPage(""));
-    if (code === undefined)
+    const device = request.socket.remoteAddress ?? "";
+    const wrongBefore = wrongOf.get(device) ?? 0;
+    if (code === undefined || wrongBefore >= TRIES)
       return refuse(response, 403, askPage("Too many wrong codes were tried. Start the serving again for a new one."));
     if (!isSame(code, tried)) {
       wrong += 1;
-      if (wrong >= TRIES) {
+      wrongOf.set(device, wrongBefore + 1);
+      if (wrong >= TRIES_OF_ALL) {
         code = undefined;
         keeping.shut();
       }

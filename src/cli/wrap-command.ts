@@ -163,9 +163,8 @@ async function accept(
     effects.err(`Promise ${number} is in the record already.`);
   if (fresh.length === 0) return;
   const file = path.join(recordsDir, ...(episode.place?.file ?? `episodes/${episode.id}/index.md`).split("/"));
-  const accepted = acceptPromises((await effects.readText(file)) ?? "", fresh);
-  if ("refused" in accepted) throw new CommandError(`${file} was left as it is. ${accepted.refused}`, EXIT.couldNot);
-  await effects.writeText(file, accepted.text);
+  const { refused } = await effects.editText(file, (record) => acceptPromises(record, fresh));
+  if (refused !== undefined) throw new CommandError(`${file} was left as it is. ${refused}`, EXIT.couldNot);
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
 }
 

@@ -1,4 +1,5 @@
 /** The few EXIF tags Plotreel asks a photo for, read by exifr from the head of the file. */
+import { hash } from "node:crypto";
 import exifr from "exifr";
 import { type ImageKind, imageKind } from "./image-kind.ts";
 import { imageParts } from "./metadata-blocks.ts";
@@ -28,6 +29,8 @@ export interface PhotoHead {
   /** Bytes that were there to read, at most `headLength` unless more were needed. */
   readonly length: number;
   readonly tags?: PhotoTags | undefined;
+  /** Stands for the first bytes: a copy under another name has the same. */
+  readonly sum: string;
 }
 
 /** Holds the EXIF of nearly every JPEG; the rest are read whole. */
@@ -78,7 +81,7 @@ export function photoHead(bytes: Uint8Array): Promise<PhotoHead> {
 async function headOf(bytes: Uint8Array, exif: Uint8Array | "none" | "further in"): Promise<PhotoHead> {
   const kind = imageKind(bytes);
   const tags = exif instanceof Uint8Array ? await tagsOf(exif) : undefined;
-  return { kind, length: bytes.length, tags };
+  return { kind, length: bytes.length, tags, sum: hash("sha256", bytes.subarray(0, headLength), "base64url") };
 }
 
 /** The TIFF block of a picture's EXIF, "none", or "further in" when the bytes end before it does. */

@@ -31,6 +31,8 @@ export interface PhotoSource {
   /** Every file below the folder, hidden ones left out, in order of path. */
   list(): Promise<readonly SourceFile[]>;
   read(path: string): Promise<Uint8Array>;
+  /** Whether the folder can still be read, or its card was pulled. */
+  isThere(): Promise<boolean>;
 }
 
 export interface PhotoStore {
@@ -57,6 +59,11 @@ export async function openPhotoSource(from: string, recordsDir: string): Promise
       return files;
     },
     read: (file) => readFile(path.join(root, ...file.split("/"))),
+    isThere: () =>
+      readdir(root).then(
+        (names) => names.length > 0,
+        () => false,
+      ),
   };
 }
 

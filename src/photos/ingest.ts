@@ -73,6 +73,8 @@ export async function ingestPhotos(options: IngestOptions): Promise<IngestSummar
   for (const [index, file] of files.entries()) {
     const from = file.path;
     const photo = await photoIn(file, source);
+    if ("why" in photo && photo.why === "unreadable" && file.kind === "file" && !(await source.isThere()))
+      return { broughtIn, alreadyThere, leftAlone, stopped: "the folder the photos come from is no longer there" };
     if ("why" in photo) leftAlone.push({ from, why: photo.why });
     else {
       const same = await present.sameAs(photo.bytes);

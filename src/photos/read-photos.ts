@@ -1,6 +1,7 @@
 /** From photo files to Photos: each dated, placed and described, in order of path; and what is wrong with them. */
 import pLimit from "p-limit";
-import type { Photo, PhotoSidecar, Problem, Records } from "../model.ts";
+import type { Bed, Photo, PhotoSidecar, Position, Problem, Records } from "../model.ts";
+import { nearestSpellings, normaliseName } from "../records/index.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
@@ -17,28 +18,50 @@ import { siteAround } from "./site-around.ts";
 /** Enough to keep the disk busy; more only queues. */
 const readsAtOnce = 8;
 
-export async function readPhotos(
-  records: Records,
-  folder: PhotoFolder,
-): Promise<{ readonly photos: Photo[]; readonly problems: Problem[] }> {
+export interface ReadPhotos {
+  readonly photos: readonly Photo[];
+  /** Each place once, rounded to a thousandth of a degree; for those who see to it that nobody is told. */
+  readonly takenAt: readonly Position[];
+  readonly problems: Problem[];
+}
+
+export async function readPhotos(records: Records, folder: PhotoFolder): Promise<ReadPhotos> {
   const sidecars = new Map([...records.photoSidecars.values()].map((sidecar) => [sidecar.photo, sidecar]));
   const links = linkedBeds(records);
   const limit = pLimit(readsAtOnce);
   const read = await limit.map(records.photoFiles, (path) =>
     readPhoto(path, sidecars.get(path), records, links, folder),
   );
-  const photos = read.flatMap(({ photo }) => photo ?? []);
+  const photos = withCopiesKeptBack(read);
   const problems = [
     ...read.flatMap(({ problems }) => problems),
     ...undatedProblems(photos),
     ...unplacedProblems(photos, records.beds),
     ...unknownViewpointProblems(photos, records.beds),
   ];
-  return { photos, problems };
+  const places = read.flatMap(({ position }) => position ?? []).map(rounded);
+  const takenAt = [...new Map(places.map((place) => [JSON.stringify(place), place])).values()];
+  return { photos, takenAt, problems };
+}
+
+function rounded({ latitude, longitude }: Position): Position {
+  return { latitude: Number(latitude.toFixed(3)), longitude: Number(longitude.toFixed(3)) };
+}
+
+/** What is private stays so under another name, wherever the copy lies. */
+function withCopiesKeptBack(read: readonly ReadPhoto[]): readonly Photo[] {
+  const secret = new Set(read.flatMap(({ photo, sum }) => (photo?.private === true && sum !== undefined ? [sum] : [])));
+  return read.flatMap(({ photo, sum }) => {
+    if (photo === undefined) return [];
+    return !photo.private && sum !== undefined && secret.has(sum) ? [{ ...photo, private: true }] : [photo];
+  });
 }
 
 interface ReadPhoto {
   readonly photo?: Photo | undefined;
+  /** Stands for its first bytes. */
+  readonly sum?: string | undefined;
+  readonly position?: Position | undefined;
   readonly problems: readonly Problem[];
 }
 
@@ -77,7 +100,10 @@ async function readPhoto(
     caption: sidecar?.caption,
     credit: sidecar?.credit,
     ...(sidecar?.turn !== undefined && { turn: sidecar.turn }),
-    private: sidecar?.private === true || isKeptBack(bed, site, records),
+    private:
+      sidecar?.private === true ||
+      isKeptBack(bed, site, records) ||
+      (bed === undefined && isLikePrivate(path, records)),
   };
   const problems: Problem[] = [];
   const ending = endingProblem(path, head.kind);
@@ -85,7 +111,24 @@ async function readPhoto(
   if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
     problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
   }
-  return { photo, problems };
+  return { photo, sum: head.sum, position: head.tags?.position, problems };
+}
+
+/** Whether a folder it lies in is called nearly like a private bed. */
+function isLikePrivate(path: string, { beds, sites }: Records): boolean {
+  const secret = [...beds.values()].filter((bed) => bed.private || sites.get(bed.site ?? "")?.private === true);
+  if (secret.length === 0) return false;
+  const names = new Map(
+    [...beds.values()].flatMap((bed) =>
+      [bed.id, bed.title, ...bed.alsoCalled].map((name) => [normaliseName(name), bed]),
+    ),
+  );
+  return path
+    .split("/")
+    .slice(1, -1)
+    .some((folder) =>
+      nearestSpellings(normaliseName(folder), names.keys()).some((near) => secret.includes(names.get(near) as Bed)),
+    );
 }
 
 /** What lies in a private bed or site is private with it. */

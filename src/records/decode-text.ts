@@ -14,7 +14,7 @@ export interface DecodedText {
 }
 
 export function decodeText(bytes: Uint8Array): DecodedText {
-  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: [] };
+  if (isUtf8(bytes)) return { text: utf8.decode(bytes), problems: isHoled(bytes) ? [holed] : [] };
   const byteOrder =
     bytes[0] === 0xff && bytes[1] === 0xfe
       ? "utf-16le"
@@ -44,6 +44,19 @@ export function decodeText(bytes: Uint8Array): DecodedText {
   const { line, column } = firstBadByte(bytes);
   return { text: new TextDecoder("windows-1252").decode(bytes), problems: [notUtf8(line, column, "Windows-1252")] };
 }
+
+/** A crash leaves runs of zero bytes where words were; what is left is read, and nobody knows what is lost. */
+function isHoled(bytes: Uint8Array): boolean {
+  return bytes[0] === 0 || (bytes.includes(0) && Buffer.from(bytes).includes(Buffer.alloc(4)));
+}
+
+const holed: FileProblem = {
+  rule: "text/not-text",
+  line: 1,
+  column: 1,
+  what: "This file holds bytes that are no text, so part of what it said may be lost.",
+  fix: "Bring it back from a copy, or save it again as plain text.",
+};
 
 function notUtf8(line: number, column: number, readAs: string): FileProblem {
   return {

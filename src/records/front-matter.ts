@@ -5,10 +5,10 @@
  * keeps all values as written.
  */
 import matter from "gray-matter";
-import { type Document, isMap, isScalar, type Node, type Pair, parseDocument, type YAMLError } from "yaml";
+import { type Document, isMap, type Node, type Pair, parseDocument, type YAMLError } from "yaml";
 import type { FileProblem } from "./file-problem.ts";
 import { type LineColumn, textPlaces } from "./text-places.ts";
-import { ExpandsWithoutEnd, plainValue, UnknownAnchor, type YamlValue } from "./yaml-values.ts";
+import { ExpandsWithoutEnd, keyText, plainValue, UnknownAnchor, type YamlValue } from "./yaml-values.ts";
 
 export interface FrontMatter {
   /** By key; empty when there is none. Scalars are texts as written. */
@@ -245,7 +245,7 @@ function lineEnd(text: string, from: number): number {
 }
 
 function keyName(pair: Pair): string {
-  return isScalar(pair.key) ? String(pair.key.value ?? "") : String(pair.key);
+  return keyText(pair.key);
 }
 
 function hasRange(node: unknown): node is { readonly range: readonly [number, number, number] } {

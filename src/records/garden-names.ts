@@ -17,10 +17,10 @@ export function namesOfGarden(records: NamedRecords): Names {
   return namesOnceHeard(described, { beds: onlyNamed(beds), varieties: onlyNamed(varieties) });
 }
 
-function describedOf<Kind extends RecordFile>(all: ReadonlyMap<string, Kind>): readonly Kind[] {
+export function describedOf<Kind extends RecordFile>(all: ReadonlyMap<string, Kind>): readonly Kind[] {
   return [...all.values()].filter(({ described }) => described);
 }
 
-function onlyNamed<Kind extends RecordFile>(all: ReadonlyMap<string, Kind>): readonly Kind[] {
+export function onlyNamed<Kind extends RecordFile>(all: ReadonlyMap<string, Kind>): readonly Kind[] {
   return [...all.values()].filter(({ described }) => !described);
 }

@@ -14,9 +14,11 @@ import { bedSchema, makeBed } from "./schemas/bed.ts";
 import { gearSchema, makeGear } from "./schemas/gear.ts";
 import { makeSite, siteSchema } from "./schemas/site.ts";
 import { makeVariety, varietySchema } from "./schemas/variety.ts";
+import type { UnreadFile } from "./unread-files.ts";
 
 /** Parsed files by path, and the problems found so far. */
 export interface Reading {
+  readonly unread: readonly UnreadFile[];
   readonly files: ReadonlyMap<string, ParsedFile>;
   readonly problems: Problem[];
 }
@@ -37,51 +39,87 @@ export function describedRecords(
   language: string,
 ): DescribedRecords {
   const cropTable = cropsIn(language);
-  const sites = readKind(places.sites, reading, siteSchema, "a site", (file, front) => makeSite(file, front));
-  const beds = readKind(places.beds, reading, bedSchema, "a bed", (file, front, parsed) =>
-    makeBed(file, { ...front, site: siteOf(front.site, sites, parsed, reading.problems) }),
+  const sites = readKind("sites", places.sites, reading, siteSchema, "a site", makeSite, (file) => makeSite(file, {}));
+  const beds = readKind(
+    "beds",
+    places.beds,
+    reading,
+    bedSchema,
+    "a bed",
+    (file, front, parsed) => makeBed(file, { ...front, site: siteOf(front.site, sites, parsed, reading.problems) }),
+    (file) => makeBed(file, {}),
   );
   const crops = new Map(cropTable.map((crop) => [crop.id, crop]));
   const cropByName = new Map(
     cropTable.flatMap((crop) => cropNames(crop).map((name) => [normaliseName(name), crop] as const)),
   );
-  const varieties = readKind(places.varieties, reading, varietySchema, "a variety", (file, front, parsed) =>
-    makeVariety(
-      file,
-      front,
-      front.crop === undefined ? undefined : cropOf(front.crop, crops, cropByName, parsed, reading),
-    ),
+  const varieties = readKind(
+    "varieties",
+    places.varieties,
+    reading,
+    varietySchema,
+    "a variety",
+    (file, front, parsed) =>
+      makeVariety(
+        file,
+        front,
+        front.crop === undefined ? undefined : cropOf(front.crop, crops, cropByName, parsed, reading),
+      ),
+    (file) => makeVariety(file, {}, undefined),
   );
-  const gear = readKind(places.gear, reading, gearSchema, "a gear record", (file, front) => makeGear(file, front));
+  const gear = readKind("gear", places.gear, reading, gearSchema, "a gear record", makeGear, (file) =>
+    makeGear(file, {}),
+  );
   return { sites, beds, varieties, gear, crops };
 }
 
-/** Reads every record of one kind; files that gave no text or lack a needed key are left out, with their problems told. */
+/**
+ * Reads every record of one kind; files that lack a needed key are left out, with their problems told. A file that could
+ * not be read leaves a private record of its name, so that nothing else is taken to go by it.
+ */
 export function readKind<Schema extends z.ZodObject, Made>(
+  folder: UnreadFile["folder"],
   places: readonly RecordPlace[],
-  { files, problems }: Reading,
+  { files, problems, unread }: Reading,
   schema: Schema,
   kind: string,
   make: (file: RecordFile, front: z.output<Schema>, parsed: ParsedFile) => Made,
+  unreadable?: (file: RecordFile) => Made,
 ): ReadonlyMap<string, Made> {
   const made = new Map<string, Made>();
+  const inDoubt = new Map(
+    unread.flatMap(({ folder: of, file, id }) => (of === folder && id !== undefined ? [[id, file] as const] : [])),
+  );
   for (const place of places) {
     const parsed = files.get(place.file);
-    if (parsed === undefined) continue;
+    if (parsed === undefined) {
+      inDoubt.set(place.id, place.file);
+      continue;
+    }
     const checked = checkRecord(schema, kind, parsed);
     problems.push(...checked.problems);
     if (checked.front === undefined) continue;
     const file: RecordFile = {
       id: place.id,
       title: (checked.front as { readonly title?: string }).title ?? titleOfId(place.id),
-      private: checked.private,
+      private: checked.private || inDoubt.has(place.id),
       body: bodyOf(parsed),
       place: { file: place.file, line: 1, column: 1 },
       described: true,
+      ...(isOpenly(checked.front) && { openly: true }),
     };
     made.set(place.id, make(file, checked.front, parsed));
   }
+  for (const [id, file] of inDoubt) {
+    if (id === "" || made.has(id) || unreadable === undefined) continue;
+    const place = { file, line: 1, column: 1 };
+    made.set(id, unreadable({ id, title: titleOfId(id), private: true, body: "", place, described: true }));
+  }
   return made;
+}
+
+function isOpenly(front: unknown): boolean {
+  return (front as { readonly private?: boolean }).private === false;
 }
 
 /** Markdown below the front matter, without the empty lines around it and with plain line ends. */
@@ -115,7 +153,7 @@ function siteOf(
       problem(
         "link/unknown-site",
         { file: parsed.file, ...parsed.places().value(["site"]) },
-        `No site is called "${name}", so this bed stands on none.`,
+        `No site is called "${name}", so this bed stands on none and is kept private.`,
         didYouMean(
           name,
           [...sites.values()].flatMap(({ id, title }) => [id, title]),

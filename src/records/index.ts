@@ -3,6 +3,7 @@
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { type Answered, answeredNote, type Block, blockAt } from "./answered-note.ts";
 export { crops, pieceOf } from "./crops.ts";
+export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
@@ -24,6 +25,7 @@ export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
+export { withoutRemarks } from "./remarks.ts";
 export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
 export { typedGarden } from "./typed-garden.ts";
 export { readTyped, type TypedContext, type TypedGarden, type TypedLine, typedNames } from "./typed-reading.ts";

@@ -6,16 +6,26 @@ import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 
+export interface LinkedPhoto {
+  readonly photo: string;
+  /** Its description in the note. */
+  readonly words?: string | undefined;
+}
+
 /** Paths relative to the records folder. An address may start from the note's own folder or from the records folder. */
-export function linkedPhotos(parsed: ParsedFile, photos: ReadonlySet<string>, problems: Problem[]): readonly string[] {
-  const found: string[] = [];
+export function linkedPhotos(
+  parsed: ParsedFile,
+  photos: ReadonlySet<string>,
+  problems: Problem[],
+): readonly LinkedPhoto[] {
+  const found: LinkedPhoto[] = [];
   for (const link of parsed.tree?.linked ?? []) {
     const address = decode(link.address.replace(/[?#].*$/, ""));
     if (!photoEnding.test(address)) continue;
     const candidates = [posix.join(posix.dirname(parsed.file), address), posix.normalize(address.replace(/^\/+/, ""))];
     const photo = candidates.find((candidate) => photos.has(candidate));
     if (photo !== undefined) {
-      if (!found.includes(photo)) found.push(photo);
+      found.push({ photo, words: link.words });
       continue;
     }
     problems.push(

@@ -1,13 +1,14 @@
 /** Records that name other records: trials, episodes, photo sidecars. Read last, when every bed and variety is known. */
 import { isDay, parseDay } from "../calendar.ts";
-import type { Bed, Episode, EpisodePromise, PhotoSidecar, Site, Trial, TrialArm, Variety } from "../model.ts";
+import type { Bed, Episode, EpisodePromise, PhotoSidecar, Problem, Site, Trial, TrialArm, Variety } from "../model.ts";
 import type { EpisodePlace } from "./episode-places.ts";
-import type { RecordPlace } from "./file-names.ts";
+import { type RecordPlace, recordEnding } from "./file-names.ts";
 import { bodyOf, type Reading, readKind } from "./garden-records.ts";
 import { wordsOf } from "./line-words.ts";
 import { idOfName, type Names } from "./names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
+import type { SidecarPlace } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
 import { ruleOfRefusedDay } from "./refused-days.ts";
@@ -27,7 +28,7 @@ export function readTrials(
   reading: Reading,
   directory: Directory,
 ): ReadonlyMap<string, Trial> {
-  return readKind(places, reading, trialSchema, "a trial", (file, front, parsed) => {
+  return readKind("trials", places, reading, trialSchema, "a trial", (file, front, parsed) => {
     const link = linker(directory, parsed, reading);
     const arms = front.arms.map(
       (arm, index): TrialArm => ({
@@ -47,7 +48,7 @@ export function readEpisodes(
 ): ReadonlyMap<string, Episode> {
   const captions = new Map(places.map((place) => [place.file, place.captions]));
   const ids = new Set(places.map(({ id }) => id));
-  return readKind(places, reading, episodeSchema, "an episode", (file, front, parsed) => {
+  return readKind("episodes", places, reading, episodeSchema, "an episode", (file, front, parsed) => {
     const link = linker(directory, parsed, reading);
     const stops = (front.stops ?? []).flatMap((stop, index) => {
       const bed = link("bed", stop.bed, ["stops", index]);
@@ -90,39 +91,64 @@ export function linkSites(
   );
 }
 
+/** What is said of one photo, put together from every file that speaks of it: one that keeps it private is enough. */
 export function readSidecars(
-  places: readonly RecordPlace[],
+  places: readonly SidecarPlace[],
   reading: Reading,
   directory: Directory,
 ): ReadonlyMap<string, PhotoSidecar> {
   const sidecars = new Map<string, PhotoSidecar>();
-  for (const { file, id: photo } of places) {
-    const parsed = reading.files.get(file);
-    if (parsed === undefined) continue;
-    const checked = checkRecord(sidecarSchema, "a photo's sidecar", parsed);
-    reading.problems.push(...checked.problems);
-    if (checked.front === undefined) continue;
-    const link = linker(directory, parsed, reading);
-    const varieties = (checked.front.varieties ?? []).flatMap(
-      (name, index) => link("variety", name, ["varieties", index]) ?? [],
-    );
-    const plantTops = checked.front.heights?.flatMap(({ variety, top }, index) => {
-      const id = link("variety", variety, ["heights", index, "variety"]);
-      return id === undefined ? [] : [{ variety: id, top }];
-    });
-    sidecars.set(
-      photo,
-      makeSidecar(checked.front, {
-        photo,
-        bed: link("bed", checked.front.bed, ["bed"]),
-        varieties,
-        plantTops,
-        private: checked.private,
-        body: bodyOf(parsed),
-      }),
-    );
+  // What is named like one file speaks louder than what is named like several.
+  for (const place of [...places].sort((a, b) => Number(a.own) - Number(b.own))) {
+    const read = place.inDoubt && !recordEnding.test(place.file) ? undefined : readSidecar(place, reading, directory);
+    for (const photo of place.photos) {
+      const before = sidecars.get(photo);
+      const said = place.inDoubt ? undefined : read?.(photo);
+      const isPrivate = place.inDoubt || said === undefined || said.private || before?.private === true;
+      sidecars.set(photo, { ...(before ?? { photo, varieties: [] }), ...withoutGaps(said), private: isPrivate });
+    }
   }
-  return sidecars;
+  return new Map([...sidecars].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+function readSidecar(
+  { file, photos }: SidecarPlace,
+  reading: Reading,
+  directory: Directory,
+): ((photo: string) => PhotoSidecar) | undefined {
+  const parsed = reading.files.get(file);
+  if (parsed === undefined) return undefined;
+  const checked = checkRecord(sidecarSchema, "a photo's sidecar", parsed);
+  reading.problems.push(...checked.problems);
+  if (photos.length === 0 && checked.private) reading.problems.push(keepsNothing(file));
+  if (checked.front === undefined) return undefined;
+  const { front } = checked;
+  const link = linker(directory, parsed, reading);
+  const bed = link("bed", front.bed, ["bed"]);
+  const varieties = (front.varieties ?? []).flatMap((name, index) => link("variety", name, ["varieties", index]) ?? []);
+  const plantTops = front.heights?.flatMap(({ variety, top }, index) => {
+    const id = link("variety", variety, ["heights", index, "variety"]);
+    return id === undefined ? [] : [{ variety: id, top }];
+  });
+  const links = { bed, varieties, plantTops, private: checked.private, body: bodyOf(parsed) };
+  const openly = front.private === false && { openly: true };
+  return (photo) => ({ ...makeSidecar(front, { photo, ...links }), ...openly, place: { file, line: 1, column: 1 } });
+}
+
+function keepsNothing(file: string): Problem {
+  return problem(
+    "privacy/photo",
+    { file, line: 1, column: 1 },
+    "This keeps a photo private that does not lie beside it, so the photo may stand elsewhere for everybody to see.",
+    "Put it beside its photo and name it like that, or delete it.",
+  );
+}
+
+/** A key that one file leaves out does not take away what another says. */
+function withoutGaps(sidecar: PhotoSidecar | undefined): Partial<PhotoSidecar> {
+  const { varieties, ...rest } = sidecar ?? { varieties: [] };
+  const told = Object.entries(rest).filter(([, value]) => value !== undefined);
+  return { ...Object.fromEntries(told), ...(varieties.length > 0 && { varieties }) };
 }
 
 /** Finds the id behind a name; a name that leads nowhere is a problem and gives undefined. */

@@ -13,7 +13,7 @@ import { nearestSpellings } from "./nearest-spelling.ts";
 import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { ShortNames } from "./short-names.ts";
-import { type Taken, TakenNames } from "./taken-names.ts";
+import { type Heard, type Taken, TakenNames } from "./taken-names.ts";
 
 export type NameKind = "bed" | "variety" | "gear" | "crop" | "site";
 
@@ -78,7 +78,7 @@ export function buildNames(records: NameRecords): Names {
  * Names for a second reading of the same lines. They also know the beds and varieties that the first reading took from
  * them, so that "watered Sunny Corner" finds the bed that another line planted in, whichever line comes first.
  */
-export function namesOnceHeard(records: NameRecords, heard: Taken): Names {
+export function namesOnceHeard(records: NameRecords, heard: Heard): Names {
   const names = new Names(records);
   names.hear(heard);
   return names;
@@ -171,7 +171,7 @@ export class Names {
   }
 
   /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
-  hear(heard: Taken): void {
+  hear(heard: Heard): void {
     for (const { id, title, place } of heard.beds) {
       if (place === undefined) continue;
       this.#tries.bed.add(keysOf(title), { id, rank: 3 });

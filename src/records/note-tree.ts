@@ -62,6 +62,8 @@ export interface ParagraphLine extends LineColumn {
 export interface LinkedFile extends LineColumn {
   /** As written: "../photos/long-bed/gate/2026-05-16.jpg". */
   readonly address: string;
+  /** What stands there in its place: the description of an image, the words of a link. */
+  readonly words?: string;
 }
 
 export interface NoteTree {
@@ -270,7 +272,8 @@ function rawText(nodes: readonly PhrasingContent[]): string {
 function collectLinks(node: Node, root: Root, reader: Reader): void {
   const address = addressOf(node, root);
   if (address !== undefined && !/^([a-z][a-z0-9+.-]*:|\/\/|#|$)/i.test(address)) {
-    reader.linked.push({ address, ...reader.placeAt(reader.base + offsetOf(node)) });
+    const words = "alt" in node ? (node as Image).alt : plainText((node as Paragraph).children ?? []);
+    reader.linked.push({ address, ...(words && { words }), ...reader.placeAt(reader.base + offsetOf(node)) });
   }
   for (const child of (node as Partial<Root>).children ?? []) collectLinks(child, root, reader);
 }

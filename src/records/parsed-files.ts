@@ -7,6 +7,7 @@ import type { Problem } from "../model.ts";
 import { decodeText } from "./decode-text.ts";
 import { type FileProblem, inFile } from "./file-problem.ts";
 import { type FrontMatterPlaces, frontMatterPlaces, readFrontMatter } from "./front-matter.ts";
+import { misplacedMark } from "./misplaced-marks.ts";
 import { type NoteTree, readNoteTree } from "./note-tree.ts";
 import { type RecordsFolder, unreadable } from "./records-folder.ts";
 import type { YamlValue } from "./yaml-values.ts";
@@ -38,7 +39,7 @@ export interface ParsedFile extends ParsedNote {
 export type FileKind = "note" | "record";
 
 /** Part of every key; raised whenever the parse or its shape changes. */
-const parseVersion = 4;
+const parseVersion = 5;
 
 /** Length in characters from which a note is called very long. */
 const veryLong = 1_000_000;
@@ -83,11 +84,21 @@ export async function readParsedFile(
 }
 
 export function parseText(text: string, kind: FileKind): ParsedNote {
-  const { data, bodyAt, problems } = readFrontMatter(text);
-  if (kind === "record") return { data, bodyAt, problems };
+  const { data, bodyAt, problems: found } = readFrontMatter(text);
+  const misplaced = found.length > 0 ? undefined : misplacedMark(text, bodyAt);
+  const problems = misplaced === undefined ? found : [...found, misplaced];
+  if (kind === "record") return { data, bodyAt, problems: text.trim() === "" ? [...problems, empty] : problems };
   const tree = readNoteTree(text, bodyAt);
   return { data, bodyAt, problems: [...problems, ...treeProblems(text, tree)], tree };
 }
+
+const empty: FileProblem = {
+  rule: "text/empty",
+  line: 1,
+  column: 1,
+  what: "This file is empty, so nobody can tell what it should say, and it is kept private.",
+  fix: "Write a title between two lines of three hyphens, or bring the file back from a copy.",
+};
 
 function treeProblems(text: string, tree: NoteTree): FileProblem[] {
   const problems: FileProblem[] = tree.unparsed.map((place) => ({

@@ -1,30 +1,77 @@
 /** Photos, the sidecars beside them, and what else lies among them. */
 import type { Problem } from "../model.ts";
-import { head, photoEnding, type RecordPlace, recordEnding } from "./file-names.ts";
-import { didYouMean } from "./nearest-spelling.ts";
+import { baseName, head, photoEnding, recordEnding } from "./file-names.ts";
+import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
 
-/** Ids of sidecars are the paths of their photos. */
-export function placeSidecars(files: readonly string[], photos: readonly string[], problems: Problem[]): RecordPlace[] {
-  const photoOf = new Map(photos.map((photo) => [photo.replace(photoEnding, ""), photo]));
-  const sidecars: RecordPlace[] = [];
-  for (const file of files.filter((name) => recordEnding.test(name))) {
-    // Both gate.md and gate.jpg.md stand beside gate.jpg.
-    const beside = file.replace(recordEnding, "");
-    const photo = photoOf.get(beside) ?? (photos.includes(beside) ? beside : undefined);
-    if (photo !== undefined) sidecars.push({ file, id: photo });
+export interface SidecarPlace {
+  readonly file: string;
+  /** Every photo it speaks of: one picture may lie there as HEIC and as JPEG. */
+  readonly photos: readonly string[];
+  /** Named like one file, ending and all: gate.jpg.md. */
+  readonly own: boolean;
+  /** A text that is not read as a sidecar, or one that lies beside no photo: those it may speak of are kept private. */
+  readonly inDoubt: boolean;
+}
+
+/** Texts that a person may have meant as a sidecar; a camera's own files among the photos are nobody's mistake. */
+const textEnding = /\.(?:md\.\w+|markdown|mdown|mkdn?|mdx?|txt|text|rtf|ya?ml)$/i;
+
+export function placeSidecars(
+  files: readonly string[],
+  photos: readonly string[],
+  problems: Problem[],
+): readonly SidecarPlace[] {
+  const byName = new Map(photos.map((photo) => [photo.toLowerCase(), photo]));
+  const byStem = Map.groupBy(photos, (photo) => stemOf(photo));
+  const sidecars: SidecarPlace[] = [];
+  for (const file of files.filter((name) => textEnding.test(name))) {
+    // Both gate.md and gate.jpg.md stand beside gate.jpg, whatever letters the camera takes.
+    const beside = file.replace(textEnding, "");
+    const named = byName.get(beside.toLowerCase());
+    const own = named !== undefined;
+    const found = own ? [named] : (byStem.get(beside.toLowerCase()) ?? []);
+    if (!recordEnding.test(file)) {
+      if (found.length === 0) continue;
+      problems.push(notReadBeside(file, beside));
+      sidecars.push({ file, photos: found, own, inDoubt: true });
+    } else if (found.length > 0) sidecars.push({ file, photos: found, own, inDoubt: false });
     else {
-      problems.push(
-        problem(
-          "link/unknown-photo",
-          head(file),
-          "There is no photo beside this file that it could speak of.",
-          didYouMean(beside, photoOf.keys()) ?? "Name it like its photo, with the ending .md.",
-        ),
-      );
+      const near = nearestSpellings(beside.toLowerCase(), byStem.keys()).flatMap((stem) => byStem.get(stem) ?? []);
+      problems.push(withoutPhoto(file, beside, near));
+      sidecars.push({ file, photos: near, own, inDoubt: true });
     }
   }
   return sidecars;
+}
+
+function stemOf(photo: string): string {
+  return photo.replace(photoEnding, "").toLowerCase();
+}
+
+function notReadBeside(file: string, beside: string): Problem {
+  return problem(
+    "folder/not-read",
+    head(file),
+    "This text beside a photo is not read, because words for a photo have the ending .md; the photo is kept private.",
+    `Name it ${baseName(beside)}.md, or move it out of the photos.`,
+  );
+}
+
+function withoutPhoto(file: string, beside: string, near: readonly string[]): Problem {
+  const what = "There is no photo beside this file that it could speak of.";
+  const fix = "Name it like its photo, with the ending .md.";
+  if (near.length === 0) return problem("link/unknown-photo", head(file), what, fix);
+  const named = didYouMean(
+    beside,
+    near.map((photo) => photo.replace(photoEnding, "")),
+  );
+  return problem(
+    "privacy/photo",
+    head(file),
+    `There is no photo beside this file that it could speak of; ${near.join(" and ")} may be meant and is kept private.`,
+    named ?? fix,
+  );
 }
 
 /** Pictures and films of kinds that are not read; a camera's or a program's own files among the photos are nobody's mistake. */

@@ -4,8 +4,13 @@
  */
 import type { Place, Problem, Severity } from "../model.ts";
 
-interface Rule {
+export interface Rule {
   readonly severity: Severity;
+  /**
+   * Whether what it is said of counts as private until it is mended, because a wish to keep it back may stand where nobody
+   * reads it. Errors do unless the rule says otherwise.
+   */
+  readonly doubt?: boolean;
   /** One sentence for the page of messages: what the rule says about the records. */
   readonly meaning: string;
 }
@@ -23,9 +28,10 @@ export const problemRules = {
   },
   "folder/link-outside": {
     severity: "warning",
+    doubt: true,
     meaning: "A link leads out of the records folder and is not followed.",
   },
-  "folder/link-broken": { severity: "warning", meaning: "A link leads to nothing." },
+  "folder/link-broken": { severity: "warning", doubt: true, meaning: "A link leads to nothing." },
   "folder/unreadable": { severity: "error", meaning: "The system does not let a file or folder be read." },
   "folder/folder-not-file": { severity: "error", meaning: "A folder stands where a file is expected." },
   "folder/file-not-folder": { severity: "error", meaning: "A file stands where a folder is expected." },
@@ -34,15 +40,21 @@ export const problemRules = {
     severity: "hint",
     meaning: "A file name is not in small letters and hyphens, so its id differs from it.",
   },
-  "folder/not-read": { severity: "warning", meaning: "A file lies where a record would be and is not read as one." },
+  "folder/not-read": {
+    severity: "warning",
+    doubt: true,
+    meaning: "A file lies where a record would be and is not read as one.",
+  },
   "folder/misspelt": {
     severity: "warning",
+    doubt: true,
     meaning: "A file or folder is not read, and its name is close to one that is.",
   },
   "folder/not-a-photo": { severity: "hint", meaning: "Files among the photos are of a kind that is not read." },
 
   "text/not-utf8": { severity: "error", meaning: "A file is not written in UTF-8." },
   "text/not-text": { severity: "error", meaning: "A file that should be text holds something else." },
+  "text/empty": { severity: "error", meaning: "A record is an empty file, so nobody can tell what it should say." },
   "text/very-long": { severity: "warning", meaning: "A note is so long that it slows every run." },
 
   "front-matter/unclosed": { severity: "error", meaning: "The front matter has no closing line of three hyphens." },
@@ -53,6 +65,10 @@ export const problemRules = {
     meaning: "A key stands twice in one front matter; the first counts.",
   },
   "front-matter/expands": { severity: "error", meaning: "The front matter repeats itself by anchors without end." },
+  "front-matter/not-first": {
+    severity: "error",
+    meaning: "The front matter does not begin at the very first line with three plain hyphens, so it is not read.",
+  },
   "front-matter/language": { severity: "error", meaning: "The front matter is opened as something other than YAML." },
 
   "record/unknown-key": { severity: "error", meaning: "A key is none that this kind of record has." },
@@ -68,7 +84,7 @@ export const problemRules = {
   "link/unknown-bed": { severity: "warning", meaning: "A record names a bed that no file describes." },
   "link/unknown-variety": { severity: "warning", meaning: "A record names a variety that no file describes." },
   "link/unknown-crop": { severity: "warning", meaning: "A variety names a crop that looks like a misspelt one." },
-  "link/unknown-site": { severity: "warning", meaning: "A bed names a site that no file describes." },
+  "link/unknown-site": { severity: "warning", doubt: true, meaning: "A bed names a site that no file describes." },
   "link/unknown-episode": { severity: "warning", meaning: "A record names an episode that no file describes." },
   "link/unknown-photo": { severity: "warning", meaning: "A note or sidecar names a photo that is not there." },
 
@@ -134,9 +150,14 @@ export const problemRules = {
     meaning: "A word of words.md is the name of something else of the same kind.",
   },
 
-  "field-list/not-whole": { severity: "error", meaning: "The export of a field list is cut short or no valid JSON." },
+  "field-list/not-whole": {
+    severity: "error",
+    doubt: false,
+    meaning: "The export of a field list is cut short or no valid JSON.",
+  },
   "field-list/not-one": {
     severity: "error",
+    doubt: false,
     meaning: "A file named as the export of a field list is none, or one of a version that is not read.",
   },
   "field-list/another-tour": {
@@ -258,7 +279,7 @@ export const problemRules = {
   "weather/station-moved": { severity: "hint", meaning: "A weather station of a file moved to another place." },
   "weather/gap": { severity: "hint", meaning: "The weather files leave out a stretch of days." },
 
-  "captions/none": { severity: "error", meaning: "A caption file holds no caption." },
+  "captions/none": { severity: "error", doubt: false, meaning: "A caption file holds no caption." },
   "captions/encoding": { severity: "hint", meaning: "A caption file is not written in UTF-8." },
   "captions/no-header": { severity: "warning", meaning: "A WebVTT file does not begin with WEBVTT." },
   "captions/time": { severity: "warning", meaning: "A caption's time breaks the rules of its format." },
@@ -279,6 +300,28 @@ export const problemRules = {
     severity: "warning",
     meaning: "A name is that of two plants, of which one is poisonous, so no caution can be shown for it.",
   },
+  "privacy/mark-unclear": {
+    severity: "error",
+    meaning: "Something that looks like a wish to keep a record private stands where it is not read.",
+  },
+  "privacy/like-private": {
+    severity: "error",
+    meaning:
+      "A name that no file describes is spelled nearly like a private one, or may be that of a file that is not read.",
+  },
+  "privacy/described-no-more": {
+    severity: "error",
+    meaning: "Something was kept back when the garden was last published, and the file that kept it so is gone.",
+  },
+  "privacy/named-in-title": {
+    severity: "error",
+    meaning: "What a record is called holds the name of a private one.",
+  },
+  "privacy/position": {
+    severity: "hint",
+    meaning: "Public words hold what looks like a position on Earth, so viewers are not shown them.",
+  },
+  "privacy/photo": { severity: "error", meaning: "A file that may keep a photo private could not be read or matched." },
   "privacy/named": {
     severity: "hint",
     meaning: "Public words name a private record, so viewers are not shown them.",

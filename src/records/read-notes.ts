@@ -11,6 +11,7 @@ import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
+import { linesWithinRemarks } from "./remarks.ts";
 import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
@@ -31,6 +32,8 @@ export interface ReadNote {
   readonly events: readonly Event[];
   readonly problems: readonly Problem[];
   readonly readings: readonly LineReading[];
+  /** Photos it links, with a day or without. */
+  readonly linked: readonly string[];
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
@@ -38,7 +41,9 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
-  if (day === undefined) return { note: undefined, events: [], problems, readings: [] };
+  const linked = linkedPhotos(parsed, context.photos, problems);
+  if (day === undefined)
+    return { note: undefined, events: [], problems, readings: [], linked: linked.map(({ photo }) => photo) };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
   const bodyContext = { note: said, beds, names, settings, words };
@@ -46,15 +51,20 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, bodyContext),
   );
   problems.push(...body.problems);
+  const isRemark = linesWithinRemarks(parsed.text, parsed.bodyAt);
+  const photos = [...new Set(linked.map(({ photo }) => photo))];
+  const described = linked.flatMap(({ photo, words }) => (words === undefined ? [] : [{ photo, words }]));
   const note: Note = {
     ...said,
     title: checked.front?.title,
     beds: [...new Set([...beds, ...body.bedsOfHeadings])],
-    story: body.story,
-    photos: linkedPhotos(parsed, context.photos, problems),
+    story: body.story.filter(({ place: { line } }) => !isRemark(line)),
+    photos,
+    ...(described.length > 0 && { photoWords: described }),
     place: { file: parsed.file, line: 1, column: 1 },
   };
-  return { note, events: body.events, problems, readings: body.readings };
+  const events = body.events.map((event) => (isRemark(event.place.line) ? { ...event, private: true } : event));
+  return { note, events, problems, readings: body.readings, linked: photos };
 }
 
 /** Ids of the beds in the front matter. A name no file knows and none is close to is taken as a bed of that name. */

@@ -1,6 +1,8 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
 import type { Bed, Day, Event, GardenSettings, LineReading, Note, Problem, Records, Variety } from "../model.ts";
+import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
+import { recordEnding } from "./file-names.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
@@ -10,11 +12,12 @@ import { type OwnWord, ownWords, type WrittenWord, writtenWords } from "./own-wo
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
 import { type NotesContext, readNote } from "./read-notes.ts";
-import { checkRecord } from "./record-fronts.ts";
+import { type CheckedRecord, checkRecord } from "./record-fronts.ts";
 import { placeRecords, type RecordPlaces } from "./record-places.ts";
 import { howToStart, type RecordsFolder } from "./records-folder.ts";
 import { gardenSchema, makeSettings, usualSettings } from "./schemas/garden.ts";
 import type { Taken } from "./taken-names.ts";
+import type { UnreadFile } from "./unread-files.ts";
 
 export interface ReadOptions {
   readonly today: Day;
@@ -29,10 +32,11 @@ export interface ReadOptions {
 /** Reads everything. Never throws on what a person wrote: what is wrong comes as problems beside the rest. */
 export async function readRecords(folder: RecordsFolder, options: ReadOptions): Promise<Records> {
   const list = await folder.list();
-  const places = placeRecords(list);
+  const places = placeRecords(list, folder.problems);
   const problems: Problem[] = [...(folder.problems ?? []), ...places.problems];
   const files = await readFiles(folder, places, options, problems);
-  const reading: Reading = { files, problems };
+  const unread = [...places.unread, ...withoutText(places, files)];
+  const reading: Reading = { files, problems, unread };
   if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
   if (list.length > 0 && places.settings === undefined) problems.push(noSettings);
 
@@ -76,7 +80,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const episodes = await withFieldLists(planned, places.episodes, folder, beds, problems);
   const photoSidecars = readSidecars(places.sidecars, reading, directory);
 
-  return {
+  const records: Records = {
     settings,
     sites,
     beds,
@@ -98,6 +102,28 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     weatherFiles: places.weather,
     problems: sortProblems(problems),
   };
+  return doubtIsPrivate({ records, files, unread, linkedWithoutDay: said.linkedWithoutDay });
+}
+
+/** Files in their places that gave no text: what stands in them may be anything, and so may their titles. */
+function withoutText(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>): readonly UnreadFile[] {
+  return (["sites", "beds", "varieties", "gear", "notes"] as const).flatMap((folder) =>
+    places[folder].flatMap(({ file, id }) => {
+      const isEmpty = folder !== "notes" && files.get(file)?.text.trim() === "";
+      return files.has(file) && !isEmpty ? [] : [{ folder, file, id }];
+    }),
+  );
+}
+
+/** A slip in a season or a weight says nothing of the garden; one in a key, or in the mark itself, may mean all of it. */
+function keepsAllPrivate(
+  { data, problems }: ParsedFile,
+  checked: CheckedRecord<{ readonly private?: boolean | undefined; readonly public?: string | undefined }>,
+): boolean {
+  const { front } = checked;
+  const mark = ("private" in data && front?.private !== false) || ("public" in data && front?.public === undefined);
+  const unclear = problems.length > 0 || checked.problems.some(({ rule }) => rule === "record/unknown-key");
+  return checked.private && (mark || unclear);
 }
 
 /** Only garden.md: what has to be known before the rest is read, such as the time zone that tells which day is today. */
@@ -106,7 +132,7 @@ export async function readSettings(folder: RecordsFolder): Promise<GardenSetting
   if (places.settings === undefined) return usualSettings;
   const { parsed } = await readParsedFile(folder, places.settings, "record", undefined);
   const files = new Map(parsed === undefined ? [] : [[places.settings, parsed]]);
-  return settingsOf(places, { files, problems: [] });
+  return settingsOf(places, { files, problems: [], unread: [] });
 }
 
 function wordsOf(places: RecordPlaces, { files, problems }: Reading): readonly WrittenWord[] {
@@ -145,24 +171,28 @@ function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>,
   const events: Event[] = [];
   const problems: Problem[] = [];
   const readings: LineReading[] = [];
+  const linkedWithoutDay: string[] = [];
   for (const place of places.notes) {
     const parsed = files.get(place.file);
     if (parsed === undefined) continue;
     const read = readNote(place, parsed, context);
     if (read.note !== undefined) notes.push(read.note);
+    else linkedWithoutDay.push(...read.linked);
     for (const event of read.events) events.push(event);
     for (const found of read.problems) problems.push(found);
     for (const reading of read.readings) readings.push(reading);
   }
-  return { notes, events, problems, readings };
+  return { notes, events, problems, readings, linkedWithoutDay };
 }
 
 function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {
   const parsed = places.settings === undefined ? undefined : files.get(places.settings);
-  if (parsed === undefined) return usualSettings;
+  if (parsed === undefined) return places.settings === undefined ? usualSettings : { ...usualSettings, private: true };
   const checked = checkRecord(gardenSchema, "garden.md", parsed);
   problems.push(...checked.problems);
-  return checked.front === undefined ? usualSettings : makeSettings(checked.front, bodyOf(parsed));
+  return checked.front === undefined
+    ? { ...usualSettings, private: true }
+    : { ...makeSettings(checked.front, bodyOf(parsed)), ...(keepsAllPrivate(parsed, checked) && { private: true }) };
 }
 
 async function readFiles(
@@ -173,9 +203,10 @@ async function readFiles(
 ): Promise<ReadonlyMap<string, ParsedFile>> {
   const records = [
     ...[places.settings, places.words].filter((file) => file !== undefined),
-    ...[places.sites, places.beds, places.varieties, places.gear, places.trials, places.episodes, places.sidecars]
+    ...[places.sites, places.beds, places.varieties, places.gear, places.trials, places.episodes]
       .flat()
       .map(({ file }) => file),
+    ...places.sidecars.map(({ file }) => file).filter((file) => recordEnding.test(file)),
   ];
   const wanted: (readonly [file: string, kind: FileKind])[] = [
     ...records.map((file) => [file, "record"] as const),

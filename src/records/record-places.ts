@@ -1,5 +1,6 @@
 /** Which file of a records folder is which kind of record, and the id its name gives it. */
 import type { Problem } from "../model.ts";
+import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import {
   baseName,
@@ -13,8 +14,9 @@ import {
 } from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import { wordsFile } from "./own-words.ts";
-import { notPhotos, placeSidecars } from "./photo-places.ts";
+import { notPhotos, placeSidecars, type SidecarPlace } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
+import { type UnreadFile, unreadFiles } from "./unread-files.ts";
 
 export interface RecordPlaces {
   readonly settings: string | undefined;
@@ -29,9 +31,10 @@ export interface RecordPlaces {
   readonly gear: readonly RecordPlace[];
   readonly trials: readonly RecordPlace[];
   readonly photos: readonly string[];
-  /** Ids are paths of the photos they stand beside. */
-  readonly sidecars: readonly RecordPlace[];
+  readonly sidecars: readonly SidecarPlace[];
   readonly weather: readonly string[];
+  /** What may describe something and is not read as a record. */
+  readonly unread: readonly UnreadFile[];
   readonly problems: readonly Problem[];
 }
 
@@ -46,9 +49,10 @@ export const recordFolders = [
   "trials",
   "weather",
 ] as const;
-type RecordFolderName = (typeof recordFolders)[number];
+export type RecordFolderName = (typeof recordFolders)[number];
 
-export function placeRecords(files: readonly string[]): RecordPlaces {
+/** `folderProblems` are what was found wrong with the folder itself. */
+export function placeRecords(files: readonly string[], folderProblems: readonly Problem[] = []): RecordPlaces {
   const problems: Problem[] = [];
   const byFolder = new Map<RecordFolderName, string[]>(recordFolders.map((folder) => [folder, []]));
   let settings: string | undefined;
@@ -70,7 +74,7 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
   const records = (folder: RecordFolderName) => uniqueIds(recordsIn(inFolder(folder), problems), problems);
   const photos = inFolder("photos").filter((file) => photoEnding.test(file));
   problems.push(...notPhotos(inFolder("photos")));
-  return {
+  const placed = {
     settings,
     words,
     sites: records("sites"),
@@ -86,8 +90,8 @@ export function placeRecords(files: readonly string[]): RecordPlaces {
     photos,
     sidecars: placeSidecars(inFolder("photos"), photos, problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
-    problems,
   };
+  return { ...placed, unread: unreadFiles(files, [...folderProblems, ...problems], recordFolders), problems };
 }
 
 function recordsIn(files: readonly string[], problems: Problem[]): string[] {
@@ -158,7 +162,8 @@ function atTheTop(file: string): Problem[] {
 
 /** Folders that hold no records (drafts, an editor's own) are nobody's mistake; one slip away from a known name is. */
 function unknownFolder(folder: string, file: string, known: readonly Problem[]): Problem[] {
-  const meant = didYouMean(folder, recordFolders);
+  const [one, other] = foldersMeant(folder, recordFolders);
+  const meant = one === undefined ? undefined : `Did you mean "${one}"${other === undefined ? "" : ` or "${other}"`}?`;
   const what = `The folder "${folder}" is not read.`;
   if (meant === undefined || known.some((other) => other.what === what)) return [];
   return [problem("folder/misspelt", head(file), what, meant)];

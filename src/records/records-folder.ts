@@ -6,7 +6,7 @@ import type { Dirent } from "node:fs";
 import { readFileSync } from "node:fs";
 import { readdir, realpath, stat } from "node:fs/promises";
 import path from "node:path";
-import type { Problem } from "../model.ts";
+import type { Place, Problem } from "../model.ts";
 import { problem } from "./problem-rules.ts";
 
 export interface RecordsFolder {
@@ -86,7 +86,10 @@ async function followLink(
   let isFolder: boolean;
   try {
     target = await realpath(path.join(root, link));
-    isFolder = (await stat(target)).isDirectory();
+    const found = await stat(target);
+    isFolder = found.isDirectory();
+    // Reading a pipe would wait for ever for somebody to write into it.
+    if (!isFolder && !found.isFile()) return { problem: noFile(place) };
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ELOOP") {
       return {
@@ -130,6 +133,15 @@ async function followLink(
       "Remove the link.",
     ),
   };
+}
+
+function noFile(place: Place): Problem {
+  return problem(
+    "folder/unreadable",
+    place,
+    "This link leads to something that is neither a file nor a folder, so it was not read.",
+    "Remove the link, or let it lead to a file.",
+  );
 }
 
 function noFolder(root: string, error: unknown): Problem {

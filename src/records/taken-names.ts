@@ -6,6 +6,12 @@ export interface Taken {
   readonly varieties: readonly Variety[];
 }
 
+/** What has to be known of such names for them to be found in other lines. */
+export interface Heard {
+  readonly beds: readonly Pick<Bed, "id" | "title" | "place">[];
+  readonly varieties: readonly Pick<Variety, "id" | "title" | "crop" | "place">[];
+}
+
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
 export class TakenNames {

@@ -1,6 +1,6 @@
 /** A garden's names as the phone's page carries them: those that notes use, whether files describe them or not. */
 import { cropsIn } from "./american-crops.ts";
-import type { NamedRecords } from "./garden-names.ts";
+import { describedOf, type NamedRecords, onlyNamed } from "./garden-names.ts";
 import type { TypedGarden } from "./typed-reading.ts";
 
 export function typedGarden({ settings, sites, beds, varieties, gear, crops }: NamedRecords): TypedGarden {
@@ -10,8 +10,12 @@ export function typedGarden({ settings, sites, beds, varieties, gear, crops }: N
     units: settings.units,
     southern: (settings.position?.latitude ?? 0) < 0,
     sites: [...sites.values()].map(({ id, title }) => ({ id, title })),
-    beds: [...beds.values()].map(({ id, title, alsoCalled, site }) => ({ id, title, alsoCalled, site })),
-    varieties: [...varieties.values()].map(({ id, title, alsoSpelled, crop }) => ({ id, title, alsoSpelled, crop })),
+    beds: describedOf(beds).map(({ id, title, alsoCalled, site }) => ({ id, title, alsoCalled, site })),
+    varieties: describedOf(varieties).map(({ id, title, alsoSpelled, crop }) => ({ id, title, alsoSpelled, crop })),
+    heard: {
+      beds: onlyNamed(beds).map(({ id, title }) => ({ id, title })),
+      varieties: onlyNamed(varieties).map(({ id, title, crop }) => ({ id, title, crop })),
+    },
     gear: [...gear.values()].map(({ id, title, alsoCalled }) => ({ id, title, alsoCalled })),
     crops: [...crops.values()].filter(({ id }) => !table.has(id)),
   };

@@ -2,11 +2,11 @@
  * Lines of a note while they are typed, with what they are taken to say: what the phone runs in the garden, without a signal.
  * Everything it needs comes as plain data; nothing here, or in what it imports, touches a disk or Node.
  */
-import type { Bed, Crop, Day, Gear, Site, Variety } from "../model.ts";
+import type { Bed, Crop, Day, Gear, Place, Site, Variety } from "../model.ts";
 import { cropsIn } from "./american-crops.ts";
-import { buildNames, type Names } from "./names.ts";
-import { readNoteLine } from "./note-line.ts";
+import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
+import { readLine } from "./reading/read-line.ts";
 import type { UnitSystem } from "./units.ts";
 
 /** The names of a garden as the page carries them. */
@@ -17,6 +17,11 @@ export interface TypedGarden {
   readonly sites: readonly Pick<Site, "id" | "title">[];
   readonly beds: readonly Pick<Bed, "id" | "title" | "alsoCalled" | "site">[];
   readonly varieties: readonly Pick<Variety, "id" | "title" | "alsoSpelled" | "crop">[];
+  /** Those that only notes name. */
+  readonly heard: {
+    readonly beds: readonly Pick<Bed, "id" | "title">[];
+    readonly varieties: readonly Pick<Variety, "id" | "title" | "crop">[];
+  };
   readonly gear: readonly Pick<Gear, "id" | "title" | "alsoCalled">[];
   /** Those that no table has. */
   readonly crops: readonly Crop[];
@@ -33,37 +38,56 @@ export interface TypedContext {
 export interface TypedLine {
   readonly text: string;
   readonly as: "facts" | "question" | "story";
-  /** Facts as plain lines, one each; else what is to be said about the line. */
+  /** Facts as plain lines, one each, and what is wrong with them; of a question its readings, the likeliest first. */
   readonly says: readonly string[];
 }
 
+/** Where a line stands that is still being typed. */
+const nowhere: Place = { file: "", line: 1, column: 1 };
+
 /** What `readTyped` looks names up in; made once. */
-export function typedNames({ language, sites, beds, varieties, gear, crops }: TypedGarden): Names {
-  return buildNames({
+export function typedNames({ language, sites, beds, varieties, heard, gear, crops }: TypedGarden): Names {
+  const described = {
     sites: sites as readonly Site[],
     beds: beds as readonly Bed[],
     varieties: varieties as readonly Variety[],
     gear: gear as readonly Gear[],
     crops: [...cropsIn(language), ...crops],
+  };
+  return namesOnceHeard(described, {
+    beds: heard.beds.map((bed) => ({ ...bed, place: nowhere })),
+    varieties: heard.varieties.map((variety) => ({ ...variety, place: nowhere })),
   });
 }
 
+/** A name that a line is the first to use is known to those below it, and forgotten again: it may be half typed. */
 export function readTyped(text: string, context: TypedContext): readonly TypedLine[] {
-  return text.split(/\r\n?|\n/).flatMap((line) => {
+  const before = context.names.mark();
+  const lines = text.split(/\r\n?|\n/).flatMap((line) => {
     const words = line.replace(/^\s*(?:[-*+]\s+)?/, "").trim();
     return words === "" ? [] : [typedLine(words, context)];
   });
+  context.names.backTo(before);
+  return lines;
 }
 
 function typedLine(text: string, { garden, names, day, bed }: TypedContext): TypedLine {
-  const { units, southern } = garden;
-  const read = readNoteLine(
-    { text, more: [], place: { file: "", line: 1, column: 1 } },
-    { note: { id: "", day, private: true }, beds: bed === undefined ? [] : [bed], names, units, southern },
+  const { units, southern, language } = garden;
+  const { reading, problems } = readLine(
+    { text, more: [], place: nowhere },
+    {
+      note: { id: "", day, private: true },
+      beds: bed === undefined ? [] : [bed],
+      names,
+      units,
+      southern,
+      monthFirst: language === "en-US",
+    },
+    { prose: false, lastLine: nowhere.line },
   );
-  const problems = (read?.problems ?? []).map(({ what, fix }) => `${what} ${fix}`);
-  const events = read?.events ?? [];
-  if (events.length > 0)
-    return { text, as: "facts", says: [...events.map((event) => printEvent(event, names)), ...problems] };
-  return { text, as: problems.length > 0 ? "question" : "story", says: problems };
+  const says =
+    reading.as === "question"
+      ? reading.readings.map(({ line }) => line.replaceAll("\n", "; "))
+      : reading.events.map((event) => printEvent(event, names));
+  return { text, as: reading.as, says: [...says, ...problems.map(({ what, fix }) => `${what} ${fix}`)] };
 }

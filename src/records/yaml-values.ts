@@ -26,6 +26,15 @@ export class UnknownAnchor extends Error {
   }
 }
 
+/**
+ * What a key is called. YAML lets a whole mapping be a key; written out, each level of such keys doubles the one below it,
+ * so it is called by a word that is no key of any record.
+ */
+export function keyText(key: unknown): string {
+  if (isScalar(key)) return String(key.value ?? "");
+  return key === null ? "" : "a group as a key";
+}
+
 /** Undefined for an empty value. Of a key given twice the first counts. */
 export function plainValue(document: Document.Parsed): YamlValue | undefined {
   let seen = 0;
@@ -57,10 +66,11 @@ export function plainValue(document: Document.Parsed): YamlValue | undefined {
     const map: Record<string, YamlValue> = Object.create(null);
     let empty = true;
     for (const { key, value } of pairs) {
-      const name = isScalar(key) ? String(key.value ?? "") : String(key);
+      const name = keyText(key);
       const inner = plain(value);
       // "private:" with nothing after it may be meant either way, so it is not passed over.
-      if ((inner === undefined && name !== "private") || Object.hasOwn(map, name)) continue;
+      const mayBeLeftOut = name !== "private" && isScalar(key);
+      if ((inner === undefined && mayBeLeftOut) || Object.hasOwn(map, name)) continue;
       map[name] = inner ?? "";
       empty = false;
     }

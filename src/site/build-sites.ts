@@ -3,7 +3,7 @@
  * the privacy gate, and only then put in place of the old ones.
  */
 import { copyFileSync, linkSync } from "node:fs";
-import { mkdir, readdir, writeFile } from "node:fs/promises";
+import { chmod, mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
@@ -25,6 +25,7 @@ import { refuseWhilePublishing, whilePublishing } from "./publish-lock.ts";
 import { indexForSearch } from "./search-index.ts";
 import { clearNext, dropNext, nextFolder, putLive, whereItLies } from "./swap-folders.ts";
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
+import { keepWhatViewersSee, type Seen, whatViewersSee } from "./what-viewers-see.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
 import { inWorkFolder } from "./work-folder.ts";
 
@@ -47,6 +48,8 @@ export interface BuildOptions {
   /** What films say; without it their pages show what the records tell. */
   readonly films?: FilmTexts | undefined;
   readonly report?: PagesReport | undefined;
+  /** What viewers saw of the garden the last time. */
+  readonly before?: Seen | undefined;
 }
 
 export interface BuiltSites {
@@ -70,6 +73,8 @@ export class PrivacyBreach extends Error {
     this.breaches = breaches;
   }
 }
+
+const ONLY_OWNER = 0o700;
 
 /** Throws, and changes nothing, when publishing into this folder would disturb another run or lose somebody's files. */
 export async function refusePlace(outDir: string): Promise<void> {
@@ -104,6 +109,8 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
   const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films);
   for (const folder of live) await refuseForeignFiles(folder);
   for (const folder of live) await clearNext(folder);
+  // Other people who use this machine may look at the public site only, where the disk knows of such things.
+  await chmod(nextFolder(privateDir), ONLY_OWNER).catch(() => undefined);
   try {
     await inWorkFolder(cacheDir, async (work) => {
       const { base, address } = garden.settings;
@@ -125,6 +132,7 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
     await placeHostFiles(nextFolder(publicDir), garden.settings, pages.files);
     options.report?.step("Making the search");
     await indexForSearch(nextFolder(publicDir));
+    await keepWhatViewersSee(nextFolder(privateDir), whatViewersSee(garden, open, options.before));
     for (const folder of live) await listOwnFiles(nextFolder(folder));
     options.report?.step("Reading every public file for anything private");
     const passedFile = path.join(cacheDir, "pages", "passed-the-gate.json");

@@ -5,6 +5,7 @@
 import { createReadStream } from "node:fs";
 import { createServer, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
+import { pipeline } from "node:stream";
 import { escapeHtml } from "./escape-html.ts";
 import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, typeOf } from "./static-server.ts";
 
@@ -74,9 +75,10 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
         for (const [name, value] of Object.entries(KEPT_TO_ITSELF)) response.setHeader(name, value);
         response.setHeader("content-type", typeOf(file));
         response.setHeader("cache-control", "no-store");
-        createReadStream(found.file)
-          .on("error", () => response.writeHead(404).end())
-          .pipe(response);
+        // Unlike a plain pipe it closes the file when the page is left before all of it came.
+        pipeline(createReadStream(found.file), response, (error) => {
+          if (error && !response.headersSent) response.writeHead(404).end();
+        });
       }
     } catch (error) {
       send(response, 500, "text/html; charset=utf-8", notMade(error));

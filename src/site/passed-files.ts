@@ -3,7 +3,7 @@
  * is kept are sums of bytes, under a sum of everything the verdict depends on: the tool and all that is secret. Bytes or
  * secrets that are any different are looked at as if nothing had ever passed.
  */
-import { createHash, randomBytes } from "node:crypto";
+import { createHash, createHmac, randomBytes } from "node:crypto";
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 
@@ -18,11 +18,17 @@ export interface PassedFiles {
 interface List {
   readonly given: string;
   readonly passed: readonly string[];
+  /** Over both, made with the secrets themselves, so that no slip of a disk or a hand lets bytes pass unseen. */
+  readonly sum: string;
 }
 
-/** `given` stands for all a verdict depends on beside the bytes. */
-export async function openPassedFiles(file: string, given: string): Promise<PassedFiles> {
-  const before = await readList(file, given);
+/** `given` stands for all a verdict depends on beside the bytes; `secret` is what nobody knows who has not the records. */
+export async function openPassedFiles(file: string, given: string, secret: string): Promise<PassedFiles> {
+  const sealOf = (passed: readonly string[]) =>
+    createHmac("sha256", secret)
+      .update(JSON.stringify([given, passed]))
+      .digest("base64");
+  const before = await readList(file, given, sealOf);
   const now = new Set<string>();
   return {
     has(bytes) {
@@ -35,7 +41,8 @@ export async function openPassedFiles(file: string, given: string): Promise<Pass
       const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
       try {
         await mkdir(path.dirname(file), { recursive: true });
-        await writeFile(beside, JSON.stringify({ given, passed: [...now] } satisfies List));
+        const passed = [...now];
+        await writeFile(beside, JSON.stringify({ given, passed, sum: sealOf(passed) } satisfies List));
         await rename(beside, file);
       } catch {
         await rm(beside, { force: true }).catch(() => undefined);
@@ -44,10 +51,14 @@ export async function openPassedFiles(file: string, given: string): Promise<Pass
   };
 }
 
-async function readList(file: string, given: string): Promise<ReadonlySet<string>> {
+async function readList(
+  file: string,
+  given: string,
+  sealOf: (passed: readonly string[]) => string,
+): Promise<ReadonlySet<string>> {
   try {
     const list = JSON.parse(await readFile(file, "utf8")) as List;
-    return new Set(list.given === given ? list.passed : []);
+    return new Set(list.given === given && list.sum === sealOf(list.passed) ? list.passed : []);
   } catch {
     return new Set();
   }

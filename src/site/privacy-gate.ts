@@ -7,13 +7,14 @@ import { readFileSync } from "node:fs";
 import { readdir } from "node:fs/promises";
 import path from "node:path";
 import { gunzipSync } from "node:zlib";
-import type { Records } from "../model.ts";
+import type { Garden, Records } from "../model.ts";
 import { imageKind, imageMetadataBlocks, onlyCredit } from "../photos/index.ts";
 import { openPassedFiles } from "./passed-files.ts";
+import { coordinatesIn } from "./privacy/coordinates.ts";
 import { findLoneCoordinate, findPosition, type SecretPosition, secretPositions } from "./privacy/positions.ts";
 import { findPrivateName, type PrivateNames, privateNames } from "./privacy/private-names.ts";
 import { findPrivatePhrase, type PrivatePhrases, privatePhrases } from "./privacy/private-phrases.ts";
-import { textViews, withoutDrawings } from "./privacy/text-views.ts";
+import { shownText, textViews, withoutDrawings } from "./privacy/text-views.ts";
 import { toolVersion } from "./tool-version.ts";
 
 export interface Breach {
@@ -33,6 +34,8 @@ export interface GateOptions {
 
 interface Secrets {
   readonly positions: readonly SecretPosition[];
+  /** The garden does not say where it is, so nobody knows which position would be its own. */
+  readonly placeless: boolean;
   readonly phrases: PrivatePhrases;
   readonly names: PrivateNames;
   readonly credits: ReadonlySet<string>;
@@ -41,16 +44,20 @@ interface Secrets {
 /** Every breach of privacy in a folder, in order of file; none when it may be handed over. */
 export async function gatePublicFolder(
   dir: string,
-  records: Records,
+  records: Records & Pick<Garden, "photosTakenAt">,
   { creditsAllowed = false, passedFile }: GateOptions = {},
 ): Promise<readonly Breach[]> {
   const secrets: Secrets = {
     positions: secretPositions(records),
+    placeless: records.settings.position === undefined,
     phrases: privatePhrases(records),
     names: privateNames(records),
     credits: new Set(creditsAllowed ? publicCredits(records) : []),
   };
-  const passed = passedFile === undefined ? undefined : await openPassedFiles(passedFile, sumOfAll(secrets));
+  const passed =
+    passedFile === undefined
+      ? undefined
+      : await openPassedFiles(passedFile, sumOfAll(secrets), JSON.stringify(listOf(secrets)));
   const entries = await readdir(dir, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => !entry.isDirectory())
@@ -79,9 +86,15 @@ export async function gatePublicFolder(
 }
 
 /** Stands for the tool and all that is secret. */
-function sumOfAll({ positions, phrases, names, credits }: Secrets): string {
-  const secrets = [positions, [...phrases], [...names.ids], names.photos, [...credits]];
-  return createHash("sha256").update(toolVersion()).update(JSON.stringify(secrets)).digest("base64");
+function sumOfAll(secrets: Secrets): string {
+  return createHash("sha256")
+    .update(toolVersion())
+    .update(JSON.stringify(listOf(secrets)))
+    .digest("base64");
+}
+
+function listOf({ positions, placeless, phrases, names, credits }: Secrets): readonly unknown[] {
+  return [positions, placeless, [...phrases], [...names.ids], names.photos, [...credits]];
 }
 
 function* publicCredits(records: Records): Generator<string> {
@@ -114,15 +127,20 @@ function breachesIn(file: string, bytes: Buffer, secrets: Secrets, depth: number
   ];
 }
 
-function breachesInText(file: string, raw: string, { positions, phrases, names }: Secrets): Breach[] {
+function breachesInText(file: string, raw: string, { positions, placeless, phrases, names }: Secrets): Breach[] {
   const breaches: Breach[] = [];
   const views = textViews(raw);
-  if (positions.length > 0) {
-    const found =
-      first(views.forNumbers, (view) => findPosition(view, positions)) ??
-      first(textViews(withoutDrawings(raw)).forNumbers, (view) => findLoneCoordinate(view, positions));
-    if (found) breaches.push({ file, rule: "position", what: `It tells where ${found.of} is: "${found.spelled}".` });
+  const found =
+    positions.length === 0
+      ? undefined
+      : (first(views.forNumbers, (view) => findPosition(view, positions)) ??
+        first(textViews(withoutDrawings(raw)).forNumbers, (view) => findLoneCoordinate(view, positions)));
+  if (found) {
+    breaches.push({ file, rule: "position", what: `It tells where ${found.of} is: "${found.spelled}".` });
   }
+  const looksLike = placeless && /\.html$/.test(file) ? coordinatesIn(shownText(raw)) : undefined;
+  if (looksLike !== undefined)
+    breaches.push({ file, rule: "position", what: `It holds what looks like a position: "${looksLike}".` });
   const phrase = first(views.forWords, (view) => findPrivatePhrase(view, phrases));
   if (phrase)
     breaches.push({

@@ -12,7 +12,8 @@ import {
   openCaptions,
   writeCaptions,
 } from "../wrap/index.ts";
-import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
+import { coordinatesIn } from "./privacy/coordinates.ts";
+import { type KeptBackNames, keptBackNameIn, lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { type PrivatePhrases, privatePhrases, wordsOf } from "./privacy/private-phrases.ts";
 
 /** A caption file beside an episode's record. */
@@ -33,14 +34,15 @@ export interface FilmTexts {
 /** `open` is what `publicGarden` let through of the garden. */
 export function publicCaptions(garden: Garden, open: Garden, { captions, glossary = [] }: FilmTexts): FilmTexts {
   if (captions.size === 0 && glossary.length === 0) return { captions, glossary };
-  const { some: someKeptBack, byLetters } = namesKeptBack(garden, open);
+  const keptBack = namesKeptBack(garden, open);
+  const { some: someKeptBack, byLetters } = keptBack;
   const names: ReadonlySet<string> = new Set(byLetters.keys());
   const phrases = privatePhrases(garden);
   const films = [...captions].flatMap(([id, file]) => {
     const episode = garden.episodes.get(id);
     return episode === undefined || !open.episodes.has(id) ? [] : [{ id, file, episode }];
   });
-  const secrets = { garden, open, someKeptBack, names, phrases, glossary };
+  const secrets = { garden, open, someKeptBack, keptBack, names, phrases, glossary };
   return {
     captions: new Map(films.map(({ id, file, episode }) => [id, withoutSecrets(file, episode, secrets)])),
     glossary: glossary.filter(({ name }) => !names.has(lettersOf(name))),
@@ -52,6 +54,7 @@ interface Secrets {
   readonly open: Garden;
   /** Whether any record is, beside notes. */
   readonly someKeptBack: boolean;
+  readonly keptBack: KeptBackNames;
   /** Letters and digits of each name, without spaces: "thiefproofbed". */
   readonly names: ReadonlySet<string>;
   readonly phrases: PrivatePhrases;
@@ -60,12 +63,12 @@ interface Secrets {
 
 /** The file as it is where nothing has to go. */
 function withoutSecrets(file: EpisodeCaptions, episode: Episode, secrets: Secrets): EpisodeCaptions {
-  if (!secrets.someKeptBack && secrets.phrases.size === 0) return file;
   const opened = openCaptions(file.file, file.bytes);
   const said = saidIn(opened);
   const gone = new Set([
     ...cuesNaming(said, secrets.names),
     ...cuesRepeating(said, secrets.phrases),
+    ...cuesTelling(opened, secrets.keptBack),
     ...(secrets.someKeptBack ? cuesAbout(opened, episode, secrets) : []),
   ]);
   if (gone.size === 0) return file;
@@ -95,6 +98,16 @@ function* cuesNaming(said: readonly Said[], names: ReadonlySet<string>): Generat
       run += said[to]?.word;
       if (names.has(run) || (run.endsWith("s") && names.has(run.slice(0, -1)))) yield* cuesOf(said, from, to + 1);
     }
+  }
+}
+
+/** What looks like a position, or a private name with a slip in it, also where one caption begins it and the next ends it. */
+function* cuesTelling({ cues }: CaptionFile, names: KeptBackNames): Generator<number> {
+  const tells = (text: string) => coordinatesIn(text) !== undefined || keptBackNameIn(text, names) !== undefined;
+  for (const [at, { text }] of cues.entries()) {
+    if (tells(text)) yield at;
+    const next = cues[at + 1]?.text;
+    if (next !== undefined && !tells(text) && !tells(next) && tells(`${text} ${next}`)) yield* [at, at + 1];
   }
 }
 

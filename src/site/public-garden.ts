@@ -5,7 +5,7 @@
  *
  * A record is kept back when it says so itself, and when it lies in, grows in or shows something that is kept back: a
  * private site keeps its beds back, a private bed its photos and events, a private note the photos it alone links. What
- * names something that is kept back is left out (without-names.ts). What follows from the records (plantings,
+ * names something that is kept back is left out (without-secrets.ts). What follows from the records (plantings,
  * totals, changes) is then grown anew from the public ones alone, so that no sum and no sentence rests on a private line.
  */
 import type {
@@ -28,7 +28,7 @@ import { withoutPrice } from "../records/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { namesOf } from "./privacy/private-phrases.ts";
-import { namedInPublic, withoutNames } from "./without-names.ts";
+import { eventWithout, saidInPublic, withoutSecrets } from "./without-secrets.ts";
 
 /** What a person notes down for themselves: it belongs to the field pages. */
 const OWN_BUSINESS: ReadonlySet<EventKind> = new Set(["to do", "asked", "plan"]);
@@ -36,12 +36,13 @@ const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue
 
 export function publicGarden(garden: Garden): Garden {
   const seen = publicRecords(garden);
-  const { records, photos } = withoutNames(seen, namesKeptBack(garden, seen.records));
+  const { records, photos } = withoutSecrets(seen, namesKeptBack(garden, seen.records));
   const grown = growGarden({ ...records, beds: new Map([...records.beds, [UNSHOWN.id, UNSHOWN]]) }, photos);
   return {
     ...grown,
     beds: records.beds,
     problems: [],
+    photosTakenAt: undefined,
     tasks: [],
     plans: [],
     growth: publicGrowth(garden.growth, photos),
@@ -55,12 +56,8 @@ export function publicGarden(garden: Garden): Garden {
 
 /** What a person wrote in public records and viewers are not shown, because it names something that is kept back. */
 export function privacyHints(garden: Garden): readonly Problem[] {
-  const { sites, beds, varieties, gear, trials } = garden;
-  // Most gardens keep no named thing back, and every command would wait for the rest.
-  if (![sites, beds, varieties, gear, trials].some((kind) => [...kind.values()].some((record) => record.private)))
-    return [];
-  const { records } = publicRecords(garden);
-  return namedInPublic(records, namesKeptBack(garden, records));
+  const open = publicRecords(garden);
+  return saidInPublic(open, namesKeptBack(garden, open.records));
 }
 
 /** What was measured in a public photo is as public as the photo. */
@@ -80,7 +77,10 @@ function publicGrowth(growth: GardenGrowth | undefined, photos: readonly Photo[]
 type IsPublic = (id: string | undefined) => boolean;
 
 function publicRecords(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
-  const isPrivateName = privateNamesOf(garden);
+  if (garden.settings.private === true) return nothing(garden);
+  const isLikePrivate = privateNamesOf(garden);
+  const { onlyDescribed } = garden.settings;
+  const isPrivateName = (record: RecordFile) => isLikePrivate(record) || (onlyDescribed === true && !record.described);
   const sites = kept(garden.sites, (site) => !site.private, withoutPosition);
   const beds = kept(
     garden.beds,
@@ -105,7 +105,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   const notes = garden.notes.filter((note) => !note.private && (note.beds.length === 0 || note.beds.some(bedIsPublic)));
   const openFiles = new Set(notes.map(({ place }) => place.file));
   const closedFiles = new Set(garden.notes.flatMap(({ place }) => (openFiles.has(place.file) ? [] : [place.file])));
-  const events = garden.events.flatMap((event) => {
+  const openEvents = garden.events.flatMap((event) => {
     const isOpen =
       !event.private &&
       !OWN_BUSINESS.has(event.kind) &&
@@ -122,13 +122,22 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
     bedIsPublic(photo.bed) &&
     siteIsPublic(photo.site) &&
     photo.varieties.every(varietyIsPublic) &&
-    (linked.has(photo.path) || !linkedInPrivate.has(photo.path));
+    (linked.has(photo.path) || !linkedInPrivate.has(photo.path)) &&
+    (onlyDescribed !== true ||
+      photo.bed !== undefined ||
+      linked.has(photo.path) ||
+      garden.photoSidecars.has(photo.path));
   const photos = garden.photos
     .filter(photoIsPublic)
     // The time of a file is that of its last copying: no day to tell viewers, and another one on another machine.
     .filter(({ dateBasis }) => dateBasis !== "file time")
     .map(withoutInstant);
   const photoPaths = new Set(photos.map(({ path }) => path));
+  const hidden = wordsOfHiddenPhotos(notes, photoPaths);
+  const events = openEvents.flatMap((event) => {
+    const words = hidden.get(event.place.file) ?? [];
+    return words.length === 0 ? [event] : eventWithout(event, (text) => !words.some((word) => text.includes(word)));
+  });
   const crops = new Set([...[...varieties.values()].map(({ crop }) => crop), ...events.map(({ crop }) => crop)]);
 
   return {
@@ -136,6 +145,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
     records: {
       settings: {
         ...garden.settings,
+        ...(garden.settings.inDoubt === true && { body: "" }),
         position: undefined,
         kit: [],
         weights: {},
@@ -152,14 +162,41 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       episodes: kept(
         garden.episodes,
         (episode) => !episode.private && episode.status === "published",
-        (episode) => asPublished(episode, bedIsPublic),
+        (episode) => asPublished(episode, bedIsPublic, garden.episodes),
       ),
-      notes: notes.map((note) => asRead(note, bedIsPublic, photoPaths)),
+      notes: notes.map((note) => asRead(note, bedIsPublic, photoPaths, hidden.get(note.place.file) ?? [])),
       events,
       // How lines were read is told to the person alone.
       readings: [],
       photoFiles: garden.photoFiles.filter((file) => photoPaths.has(file)),
       photoSidecars: new Map(),
+      weatherFiles: [],
+      problems: [],
+    },
+  };
+}
+
+/** Of a garden that is private as a whole viewers see an empty site, without even its name. */
+function nothing(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
+  const { timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } = garden.settings;
+  const kept = { timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address };
+  const none = new Map<string, never>();
+  return {
+    photos: [],
+    records: {
+      settings: { ...kept, name: "Garden", kit: [], weights: {}, body: "", private: true },
+      sites: none,
+      beds: none,
+      varieties: none,
+      crops: none,
+      gear: none,
+      trials: none,
+      episodes: none,
+      notes: [],
+      events: [],
+      readings: [],
+      photoFiles: [],
+      photoSidecars: none,
       weatherFiles: [],
       problems: [],
     },
@@ -247,13 +284,20 @@ function withoutInstant(photo: Photo): Photo {
   return { ...photo, time: undefined, instant: undefined, dateBasis: "unknown" };
 }
 
-function asPublished(episode: Episode, bedIsPublic: IsPublic): Episode {
+function asPublished(episode: Episode, bedIsPublic: IsPublic, all: ReadonlyMap<string, Episode>): Episode {
+  // The name of a film that nobody has seen gives it away, and a promise kept in it is not kept for viewers.
+  const isUnseen = (kept: string | undefined) => {
+    const film = kept === undefined ? undefined : all.get(kept);
+    return film !== undefined && (film.private || film.status !== "published");
+  };
   return {
     ...episode,
     target: undefined,
     start: undefined,
     stops: episode.stops.filter((stop) => bedIsPublic(stop.bed)),
-    promised: episode.promised.filter((promise) => bedIsPublic(promise.bed)),
+    promised: episode.promised
+      .filter((promise) => bedIsPublic(promise.bed))
+      .map((promise) => (isUnseen(promise.kept) ? { ...promise, kept: undefined } : promise)),
     must: [],
     keep: [],
     skip: [],
@@ -262,8 +306,35 @@ function asPublished(episode: Episode, bedIsPublic: IsPublic): Episode {
   };
 }
 
-function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<string>): Note {
-  return { ...note, beds: note.beds.filter(bedIsPublic), photos: note.photos.filter((photo) => photoPaths.has(photo)) };
+function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<string>, hidden: readonly string[]): Note {
+  return {
+    ...note,
+    beds: note.beds.filter(bedIsPublic),
+    photos: note.photos.filter((photo) => photoPaths.has(photo)),
+    photoWords: undefined,
+    story:
+      hidden.length === 0 ? note.story : note.story.map((piece) => ({ ...piece, text: cutImages(piece.text, hidden) })),
+  };
+}
+
+/** By note: how it describes photos that viewers are not shown. */
+function wordsOfHiddenPhotos(
+  notes: readonly Note[],
+  photoPaths: ReadonlySet<string>,
+): ReadonlyMap<string, readonly string[]> {
+  return new Map(
+    notes.flatMap(({ photoWords = [], place }) => {
+      const words = photoWords.flatMap(({ photo, words }) => (photoPaths.has(photo) ? [] : [words]));
+      return words.length === 0 ? [] : [[place.file, words] as const];
+    }),
+  );
+}
+
+/** An image that is not shown leaves none of its words, nor where it lies. */
+function cutImages(markdown: string, hidden: readonly string[]): string {
+  return markdown.replace(/!?\[([^\]]*)\](?:\([^)]*\)|\[[^\]]*\])?/gu, (image, words: string) =>
+    hidden.includes(words.replace(/\s+/gu, " ").trim()) ? "" : image,
+  );
 }
 
 function armsArePublic(trial: Trial, bedIsPublic: IsPublic, varietyIsPublic: IsPublic): boolean {

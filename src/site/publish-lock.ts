@@ -11,7 +11,7 @@ import path from "node:path";
 export class PublishRunning extends Error {
   constructor(outDir: string) {
     super(
-      `Another run is publishing into ${outDir}, so this one stopped. Nothing was changed; run it again when the other is done.`,
+      `Another run is publishing into ${outDir}, so this one stopped. Nothing was changed; run it again when the other is done. If no other is at work on any machine, delete ${path.join(outDir, LOCK)}.`,
     );
     this.name = "PublishRunning";
   }
@@ -122,7 +122,15 @@ async function isStale(lock: string, holder: Holder | undefined): Promise<boolea
     if (began !== undefined && holder.began !== undefined) return began !== holder.began;
   }
   const seen = await stat(lock).catch(() => undefined);
-  return seen === undefined || Date.now() - seen.mtimeMs > STALE_AFTER;
+  if (seen === undefined || Date.now() - seen.mtimeMs > STALE_AFTER) return true;
+  return seen.mtimeMs - Date.now() > STALE_AFTER && !(await givesSign(lock, seen.mtimeMs));
+}
+
+/** A time still to come says nothing, since a clock was set: whoever is at work writes another within moments. */
+async function givesSign(lock: string, before: number): Promise<boolean> {
+  await new Promise((resolve) => setTimeout(resolve, SIGN_EVERY * 1.5));
+  const now = await stat(lock).catch(() => undefined);
+  return now !== undefined && now.mtimeMs !== before;
 }
 
 /** Whether a process of this machine has this number. */

@@ -2,7 +2,7 @@
  * Promises into an episode's record. Only the list `promised` grows; every other letter of the file stays. The YAML is
  * parsed to find the place, and what comes out is parsed again and compared before it is given back.
  */
-import { isMap, isSeq, type ParsedNode, parseDocument, stringify, type YAMLSeq } from "yaml";
+import { isMap, isScalar, isSeq, type ParsedNode, parseDocument, stringify, type YAMLSeq } from "yaml";
 import type { Day } from "../model.ts";
 import { sayTime } from "./caption-times.ts";
 
@@ -30,6 +30,9 @@ export function acceptPromises(
   const document = parseDocument(yaml);
   const [error] = document.errors;
   if (error !== undefined) return { refused: `The front matter cannot be read: ${error.message.split("\n")[0]}` };
+  // A group as a key doubles in size with each level when it is written out.
+  if (hasGroupAsKey(document.contents))
+    return { refused: "The front matter has a group of keys where a key should be." };
   const newline = record.includes("\r\n") ? "\r\n" : "\n";
   const added = withPromises(yaml, document.contents, promises, newline);
   if (added === undefined) return { refused: 'The key "promised" holds something other than a list.' };
@@ -37,6 +40,11 @@ export function acceptPromises(
   return isOnlyMore(yaml, added, promises.length)
     ? { text }
     : { refused: "The promises could not be added without changing something else." };
+}
+
+function hasGroupAsKey(node: unknown): boolean {
+  if (isSeq(node)) return node.items.some(hasGroupAsKey);
+  return isMap(node) && node.items.some(({ key, value }) => !isScalar(key) || hasGroupAsKey(value));
 }
 
 function frontMatter(record: string): { readonly from: number; readonly to: number } | undefined {

@@ -106,7 +106,7 @@ interface Draft {
 function timedText(file: string, lines: readonly string[]): Captions {
   const found: { start: ReadTime; text: string[]; place: Place }[] = [];
   lines.forEach((line, index) => {
-    const begun = /^\s*[[(]?((?:\d+:)?\d{1,2}:\d{2}(?:[.,]\d+)?)[\])]?\s*[-–:]?\s*(.*)$/.exec(line);
+    const begun = /^[[(]?((?:\d{1,9}:)?\d{1,2}:\d{2}(?:[.,]\d+)?)[\])]?(?=(\s*))\2[-–:]?(.*)$/s.exec(line.trim());
     const [hours, minutes, seconds] =
       begun === null
         ? []
@@ -115,7 +115,7 @@ function timedText(file: string, lines: readonly string[]): Captions {
           );
     if (begun !== null && minutes !== undefined && seconds !== undefined && seconds < 60) {
       const ms = Math.round((((hours ?? 0) * 60 + minutes) * 60 + seconds) * 1000);
-      found.push({ start: { ms }, text: [begun[2] as string], place: { file, line: index + 1, column: 1 } });
+      found.push({ start: { ms }, text: [(begun[3] as string).trim()], place: { file, line: index + 1, column: 1 } });
     } else if (line.trim() !== "") found.at(-1)?.text.push(line.trim());
   });
   const drafts = found.map(({ start, text, place }, index) => ({

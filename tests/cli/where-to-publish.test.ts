@@ -39,6 +39,16 @@ describe("a folder to publish into", () => {
     expect(existsSync(path.join(cwd, "private"))).toBe(false);
   });
 
+  it("is not inside one that is served, whether by its name or by what lies in it", async () => {
+    write("site/index.html", "<p>served</p>");
+    for (const out of ["out/public", "public_html", "site", "site/garden", "www/a/b"]) {
+      const { exitCode, err } = await run(["publish", "--out", out], { cwd });
+      expect(exitCode, out).toBe(2);
+      expect(err).toMatch(/looks like a folder that a web server hands out.*Give a folder outside it with --out\./u);
+    }
+    expect(existsSync(path.join(cwd, "out"))).toBe(false);
+  });
+
   it("is not the records themselves, nor one among them, by whatever name", async () => {
     write("public/garden.md", "---\nname: Here\n---\n");
     const replaced = await run(["publish", "--records", "public", "--out", "."], { cwd });

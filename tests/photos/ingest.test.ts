@@ -225,6 +225,20 @@ describe("when it goes wrong", () => {
     expect([...store.files.keys()]).toEqual(["photos/2026-05-16/a.jpg"]);
   });
 
+  test("a card that is pulled while it is read stops the run, which says so", async () => {
+    const source = sourceInMemory({ "a.jpg": await picture(1), "b.jpg": await picture(2), "c.jpg": await picture(3) });
+    const read = source.read;
+    source.read = (name) => (name === "a.jpg" ? read(name) : Promise.reject(new Error("ENOENT")));
+    source.isThere = async () => false;
+    const store = storeInMemory();
+    const summary = await ingestPhotos({ source, store, beds, timeZone: "Europe/London", dryRun: false });
+    expect(summary).toMatchObject({
+      stopped: "the folder the photos come from is no longer there",
+      broughtIn: [{ from: "a.jpg" }],
+      leftAlone: [],
+    });
+  });
+
   test("one file that cannot be read does not stop the rest", async () => {
     const source = sourceInMemory({ "a.jpg": await picture(1), "b.jpg": await picture(2) });
     const read = source.read;
@@ -282,6 +296,7 @@ describe("when it goes wrong", () => {
           kind: "file" as const,
         })),
       read: () => Promise.reject(new Error("opened")),
+      isThere: async () => true,
     };
     let seen = 0;
     const summary = await ingestPhotos({
@@ -314,6 +329,7 @@ function sourceInMemory(files: Record<string, Uint8Array>) {
         kind: "file" as const,
       })),
     read: async (name: string) => files[name] ?? (await jpeg()),
+    isThere: async () => true,
   };
 }
 

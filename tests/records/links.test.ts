@@ -20,14 +20,14 @@ test.each([
     "beds/x.md",
     "site: the hlil",
     "beds/x.md:2:7 warning link/unknown-site",
-    'No site is called "the hlil", so this bed stands on none.',
+    'No site is called "the hlil", so this bed stands on none and is kept private.',
     'Did you mean "The hill"?',
   ],
   [
     "beds/x.md",
     "site: yard",
     "beds/x.md:2:7 warning link/unknown-site",
-    'No site is called "yard", so this bed stands on none.',
+    'No site is called "yard", so this bed stands on none and is kept private.',
     "Write sites/yard.md to describe it.",
   ],
   [

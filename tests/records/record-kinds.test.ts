@@ -420,9 +420,16 @@ test("photos with their sidecars, and weather files that are only found", async 
   });
   expect(photoFiles).toEqual(["photos/2026-05-16/b.heic", "photos/long-bed/gate/a.JPG"]);
   expect([...photoSidecars.values()]).toEqual([
-    { photo: "photos/2026-05-16/b.heic", varieties: [], caption: "Mist", private: true },
+    {
+      photo: "photos/2026-05-16/b.heic",
+      place: { file: "photos/2026-05-16/b.heic.md", line: 1, column: 1 },
+      varieties: [],
+      caption: "Mist",
+      private: true,
+    },
     {
       photo: "photos/long-bed/gate/a.JPG",
+      place: { file: "photos/long-bed/gate/a.md", line: 1, column: 1 },
       day: "2026-05-16",
       bed: "long-bed",
       viewpoint: "gate",

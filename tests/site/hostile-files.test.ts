@@ -74,7 +74,8 @@ beforeAll(async () => {
     await symlink(path.join(folder, target), path.join(recordsDir, link));
   const began = performance.now();
   checked = await run(["check"], { cwd });
-  published = await run(["publish"], { cwd });
+  // Links lead out of the records, so something of it is in doubt.
+  published = await run(["publish", "--hold-back"], { cwd });
   took = performance.now() - began;
   browser = await openBrowser();
 }, PATIENCE);

@@ -126,7 +126,7 @@ describe("publishing twice at once", () => {
     const refused = await second;
     expect(refused?.exitCode).toBe(3);
     expect(refused?.err).toBe(
-      `Another run is publishing into ${path.join(cwd, "out")}, so this one stopped. Nothing was changed; run it again when the other is done.\n`,
+      `Another run is publishing into ${path.join(cwd, "out")}, so this one stopped. Nothing was changed; run it again when the other is done. If no other is at work on any machine, delete ${path.join(cwd, "out", ".publishing")}.\n`,
     );
     expect(first.exitCode, first.err).toBe(0);
     expect((await readdir(path.join(cwd, "out"))).sort()).toEqual(["private", "public"]);
@@ -140,7 +140,7 @@ describe("publishing twice at once", () => {
     const second = whilePublishing(out, async () => "ran");
     await expect(second).rejects.toThrow(PublishRunning);
     await expect(whilePublishing(out, async () => "ran")).rejects.toThrow(
-      `Another run is publishing into ${out}, so this one stopped. Nothing was changed; run it again when the other is done.`,
+      `Another run is publishing into ${out}, so this one stopped. Nothing was changed; run it again when the other is done. If no other is at work on any machine, delete ${path.join(out, ".publishing")}.`,
     );
     finish();
     await first;

@@ -1,5 +1,9 @@
 /** The server behind `plotreel watch`: pages as they come, followed by the one script that waits for the next save. */
+import { readdirSync, readlinkSync } from "node:fs";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { request } from "node:http";
+import { tmpdir } from "node:os";
+import path from "node:path";
 import { afterEach, expect, it } from "vitest";
 import { type LiveServer, type LiveServerOptions, serveLive } from "../../src/site/live-server.ts";
 
@@ -42,6 +46,33 @@ it("tells open pages of a newer garden, and at once which one is the newest", as
   const late = await read();
   expect((await late?.read())?.value).toBe("data: 2\n\n");
   expect(await (await fetch(url)).text()).toContain('data-seen="2"');
+});
+
+it("closes the file of a photo when the page is left before all of it came", async () => {
+  const folder = await mkdtemp(path.join(tmpdir(), "plotreel-live-"));
+  const file = path.join(folder, "photo.jpg");
+  await writeFile(file, new Uint8Array(8_000_000));
+  const url = await serve(async () => ({ file }));
+  const openNow = () =>
+    readdirSync("/proc/self/fd").filter((fd) => {
+      try {
+        return readlinkSync(`/proc/self/fd/${fd}`) === file;
+      } catch {
+        return false;
+      }
+    }).length;
+  for (let once = 0; once < 20; once += 1) {
+    await new Promise<void>((resolve) => {
+      const asking = request(new URL("photo.jpg", url), (response) => {
+        response.once("data", () => asking.destroy());
+        response.on("error", () => undefined);
+      });
+      asking.on("close", () => resolve()).on("error", () => undefined);
+      asking.end();
+    });
+  }
+  await expect.poll(openNow, { timeout: 5000 }).toBe(0);
+  await rm(folder, { recursive: true });
 });
 
 it("says that there is no such page, and that one could not be made, on pages that follow as well", async () => {

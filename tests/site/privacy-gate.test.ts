@@ -1,4 +1,5 @@
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { createHash } from "node:crypto";
+import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
@@ -322,7 +323,16 @@ describe("what passed before", () => {
 
   test("counts for nothing when its list is not one", async () => {
     await put("index.html", "<p>Gate code changed to the usual one.</p>");
-    for (const list of ["", "null", "[]", '{"given":"x","passed":["y"]}', "{"]) {
+    const [mine] = JSON.parse(
+      await (async () => {
+        await put("other.html", "<p>a fine day</p>");
+        await gate();
+        return `[${await readFile(passedFile(), "utf8")}]`;
+      })(),
+    ) as [{ readonly passed: readonly string[] }];
+    const sum = createHash("sha256").update("<p>Gate code changed to the usual one.</p>").digest("base64");
+    const forged = JSON.stringify({ ...mine, passed: [...mine.passed, sum] });
+    for (const list of [forged, "", "null", "[]", '{"given":"x","passed":["y"]}', "{"]) {
       await writeFile(passedFile(), list);
       expect(await gate(), list).toHaveLength(1);
     }
@@ -336,7 +346,23 @@ test("what is packed deeper than anybody looks does not pass", async () => {
   expect(await rules()).toEqual(["index.html: unreadable"]);
 });
 
-test("records without secrets let everything pass", async () => {
-  await put("index.html", "<p>54.31269, -5.60339</p>");
-  expect(await gatePublicFolder(dir, records([]))).toEqual([]);
+test("of a garden that does not say where it is, nothing that looks like a position passes", async () => {
+  const found = async (html: string) => {
+    await put("index.html", html);
+    return (await gatePublicFolder(dir, records([]))).map(({ what }) => what);
+  };
+  expect(await found("<p>54.31269, -5.60339</p>")).toEqual([
+    'It holds what looks like a position: "54.31269, -5.60339".',
+  ]);
+  expect(await found("<p>NZ 27758 91234</p>")).toHaveLength(1);
+  expect(await found("<p>1,980 degree days</p><svg><path d='M54.31269 -5.60339'/></svg><p>12.50 kg</p>")).toEqual([]);
+});
+
+test("a place in the person's own photos is looked for too", async () => {
+  const home = { latitude: 51.481, longitude: -0.177 };
+  await put("index.html", "<p>51.4812, -0.1765</p>");
+  expect(await gatePublicFolder(dir, garden)).toEqual([]);
+  expect((await gatePublicFolder(dir, { ...garden, photosTakenAt: [home] })).map(({ rule }) => rule)).toEqual([
+    "position",
+  ]);
 });

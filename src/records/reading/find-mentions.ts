@@ -40,6 +40,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
     }
   }
   const named = taken.slice();
+  const days = new Uint8Array(words.length);
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
     // "Gardener's Delight 9/12" is a share of seeds, not a day.
@@ -49,7 +50,9 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.end === at);
     const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
-    if (day !== undefined && free(at, day.end)) keep({ type: "day", from: at, end: day.end, day: day.day });
+    if (day === undefined || !free(at, day.end)) continue;
+    keep({ type: "day", from: at, end: day.end, day: day.day });
+    days.fill(1, at, day.end);
   }
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
@@ -74,7 +77,11 @@ export function findMentions(words: readonly Word[], context: FindContext): read
     if (stand !== undefined) found.push({ type: "stand", from: at, end: stand.end, nursery: stand.nursery });
     // "Kelvedon Wonder" wonders at nothing.
     if (named[at] === 1) continue;
-    for (const cue of cuesAt(words, at)) found.push({ type: "cue", from: at, end: cue.end, is: cue.is });
+    for (const cue of cuesAt(words, at)) {
+      // "On 14 May" doubts nothing.
+      if (cue.is === "may" && words[at]?.lower === "may" && days[at] === 1) continue;
+      found.push({ type: "cue", from: at, end: cue.end, is: cue.is });
+    }
   }
   return joinPlants(words, found, context.names);
 }

@@ -13,8 +13,10 @@ import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { readForm } from "./form.ts";
+import type { AmountUse, Mention } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
-import opinion from "./opinion.weights.json" with { type: "json" };
+import packed from "./opinion.weights.json" with { type: "json" };
+import { unpackedOpinion } from "./packed-opinion.ts";
 
 export interface ReadingContext extends LineContext {
   /** "7/20" is the 20th of July. */
@@ -47,15 +49,16 @@ export const thresholds: Thresholds = { facts: 0.68, prose: 0.96, story: 0.55, p
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;
 
-const learned: ReaderModels = { opinion: opinion as OpinionWeights, choice, limits: thresholds };
+let unpacked: ReaderModels | undefined;
 
-/** `models` are others than the learned ones only where these are judged. */
-export function readLine(
-  own: NoteLine,
-  context: ReadingContext,
-  standing: Standing,
-  models: ReaderModels = learned,
-): LineRead {
+/** Unpacked when a line is first weighed. */
+function learned(): ReaderModels {
+  unpacked ??= { opinion: unpackedOpinion(packed), choice, limits: thresholds };
+  return unpacked;
+}
+
+/** `given` are others than the learned ones only where these are judged. */
+export function readLine(own: NoteLine, context: ReadingContext, standing: Standing, given?: ReaderModels): LineRead {
   const { names, note } = context;
   const { head } = standing;
   const line = head === undefined || saysWhatWasDone(own.text) ? own : { ...own, text: `${head}: ${own.text}` };
@@ -91,6 +94,7 @@ export function readLine(
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
+  const models = given ?? learned();
   const weighed = candidatesOf(line.text, find, models.opinion);
   const decision = decide(weighed, form, models.choice, models.limits, standing.prose);
   if (decision.as === "story") return made("story", [], []);
@@ -102,15 +106,27 @@ export function readLine(
     }
     return made("facts", eventsOf(decision.facts, line, context), []);
   }
+  if (!namesSomething(weighed.mentions)) return made("story", [], []);
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    readings.push({ line: events.map((event) => printEvent(event, names)).join("\n"), events });
+    const said = events.map((event) => printEvent(event, names)).join("\n");
+    // What differs in nothing that a plain line says would be offered twice.
+    if (!readings.some((one) => one.line === said)) readings.push({ line: said, events });
     names.backTo(before);
   }
   return made("question", [], readings);
 }
+
+/** A bare number, a day or a word of doubt is nothing of a garden: "1. first" is asked nothing. */
+function namesSomething(mentions: readonly Mention[]): boolean {
+  return mentions.some((one) =>
+    one.type === "amount" ? measured.has(one.use) : one.type !== "day" && one.type !== "cue",
+  );
+}
+
+const measured = new Set<AmountUse>(["pieces", "vessel", "share", "mass", "volume", "length", "temperature", "ph"]);
 
 function saysWhatWasDone(text: string): boolean {
   return verbMentions(wordsOf(text)).some(({ weak }) => !weak);

@@ -6,10 +6,15 @@ import { compass, framePoint, names, planPoint, readAs, roughDay, since, text, t
 import { recordKeys } from "./record.ts";
 
 /** "4 x 1.2 m", "12 x 4 ft", "4 m x 120 cm". */
-const sizePattern = /^(\d+(?:\.\d+)?)\s*([a-z]+|['"])?\s*(?:x|×|by|\*)\s*(\d+(?:\.\d+)?)\s*([a-z]+|['"])?$/i;
+const sizePattern = /^(\d+(?:\.\d+)?) ?([a-z]+|['"])? ?(?:x|×|by|\*) ?(\d+(?:\.\d+)?) ?([a-z]+|['"])?$/i;
+
+/** Patterns that allow blanks in several places try all ways of sharing out a long run of them. */
+function plainBlanks(written: string): string {
+  return written.trim().replace(/\s+/g, " ");
+}
 
 const size = readAs((written) => {
-  const [, length, ownUnit, width, unit] = sizePattern.exec(written.replace(/(\d)x/gi, "$1 x")) ?? [];
+  const [, length, ownUnit, width, unit] = sizePattern.exec(plainBlanks(written).replace(/(\d)x/gi, "$1 x")) ?? [];
   const long = metres(length, ownUnit ?? unit);
   const wide = metres(width, unit ?? ownUnit);
   if (long !== undefined && wide !== undefined) return { value: { length: long, width: wide } };

@@ -116,8 +116,8 @@ export const duration = readAs((written): Reading<number> => {
   const bare = /^\d+(\.\d+)?$/.exec(written);
   if (bare) return { value: Number(written) * 60 };
   const parts =
-    /^(?:(\d+(?:\.\d+)?)\s*h(?:ours?)?)?\s*(?:(\d+(?:\.\d+)?)\s*min(?:utes?)?)?\s*(?:(\d+)\s*s(?:ec(?:onds?)?)?)?$/i.exec(
-      written,
+    /^(?:(\d+(?:\.\d+)?) ?h(?:ours?)?)? ?(?:(\d+(?:\.\d+)?) ?min(?:utes?)?)? ?(?:(\d+) ?s(?:ec(?:onds?)?)?)?$/i.exec(
+      written.trim().replace(/\s+/g, " "),
     );
   if (!parts || parts[0] === "") {
     return wrongValue(`"${written}" is not a length of time.`, 'Write it in minutes, for example "12 min".');

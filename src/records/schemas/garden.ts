@@ -87,6 +87,7 @@ export const gardenSchema = z.strictObject({
   "low sun": lowSun.optional(),
   ...nextYearKeys,
   address: link.optional(),
+  public: oneOf(["only described"]).optional(),
   base: base.optional(),
 });
 
@@ -133,6 +134,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     prices: front.prices === undefined ? undefined : makePrices(front.prices),
     address: front.address?.replace(/\/+$/, ""),
     base: front.base ?? usualSettings.base,
+    ...(front.public !== undefined && { onlyDescribed: true }),
     body,
   };
 }

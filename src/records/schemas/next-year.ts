@@ -41,7 +41,7 @@ function measureOf(amount: number, unitWord: string): Measure | undefined {
 
 /** "tomatoes in Tomato Pots". */
 const pin = readAs((written): { readonly value: Pin } | Refusal => {
-  const [, crop, bed] = /^(.+?)\s+(?:in|on|at)\s+(?:the\s+)?(.+)$/i.exec(written.trim()) ?? [];
+  const [, crop, bed] = /^(\S.*?) (?:in|on|at) (?:the )?(\S.*)$/i.exec(written.trim().replace(/\s+/g, " ")) ?? [];
   if (crop === undefined || bed === undefined) {
     return wrongValue(`"${written}" does not say what goes where.`, 'Write crop and bed: "tomatoes in Tomato Pots".');
   }

@@ -6,7 +6,7 @@
  * A position is two numbers, and pages are full of numbers that mean something else. So two numbers near each other need
  * to be close to the position; one alone must have at least five digits of it and stand for nothing else.
  */
-import type { Position, Records } from "../../model.ts";
+import type { Garden, Position, Records } from "../../model.ts";
 import { geohash, plusCode } from "./place-codes.ts";
 
 export interface SecretPosition {
@@ -31,12 +31,14 @@ interface Reading {
 const near = 0.001;
 const lookAhead = 80;
 
-export function secretPositions(records: Records): SecretPosition[] {
+export function secretPositions(records: Records & Pick<Garden, "photosTakenAt">): SecretPosition[] {
+  const { photosTakenAt } = records;
   const garden = records.settings.position;
   const sites = [...records.sites.values()].flatMap(({ id, position }) =>
     position ? [{ of: `the site ${id}`, position }] : [],
   );
-  return garden ? [{ of: "the garden", position: garden }, ...sites] : sites;
+  const taken = (photosTakenAt ?? []).map((position) => ({ of: "a place in your photos", position }));
+  return [...(garden ? [{ of: "the garden", position: garden }] : []), ...sites, ...taken];
 }
 
 /**

@@ -46,6 +46,8 @@ function* secretNames(records: Records, plain: ReadonlySet<string>): Generator<P
   const names = recordsOf(records).flatMap(({ record, isPrivate }) =>
     namesOf(record).map((name) => ({ words: wordsOf(name), isPrivate, file: fileOf(record) })),
   );
+  for (const { title, private: isPrivate, place } of [...records.episodes.values(), ...records.notes])
+    if (isPrivate && title !== undefined) names.push({ words: wordsOf(title), isPrivate, file: place?.file ?? title });
   const open = names.filter(({ isPrivate }) => !isPrivate).map(({ words }) => ` ${words.join(" ")} `);
   open.push(` ${wordsOf(records.settings.name).join(" ")} `);
   for (const { words, isPrivate, file } of names) {

@@ -22,6 +22,12 @@ export function textViews(raw: string): TextViews {
   };
 }
 
+/** What a page shows as text, block by block: no scripts, styles, drawings or attributes. */
+export function shownText(html: string): string {
+  const words = html.replace(/<(script|style|svg)\b[^>]*>[\s\S]*?<\/\1\s*>/gi, "\n");
+  return decoded(joined(words).replace(/<[^<>]{0,20000}>/g, "\n"));
+}
+
 /** The text without the numbers that draw: outlines, transforms and sizes of SVG. Where a lone number means nothing. */
 export function withoutDrawings(raw: string): string {
   return raw.replace(
