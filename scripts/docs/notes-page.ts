@@ -30,7 +30,7 @@ capitals that no file describes, like Ruby Hollow, is taken as you name it.
 
 ${table("the likeliest readings", questionLines)}
 
-A verb that gardeners use for two things, two things done in one line, a day long gone, somebody else's tree: rather than guess
+A verb that gardeners use for two things, two beds in one line, another year, somebody else's plums: rather than guess
 a wrong fact onto the record, Plotreel asks. \`npx plotreel settle\` goes through the questions, one key each, the likeliest
 reading first. Until then nothing is taken from the line, and you may leave it so for ever. A correction is best made in
 the line that was wrong.
