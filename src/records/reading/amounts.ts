@@ -186,6 +186,9 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   if (moneyNouns.test(next)) return mention("price", at, end + 1, value);
   if (timeNouns.test(next) || (next === "-" && timeNouns.test(words[end + 1]?.lower ?? "")))
     return mention("time", at, end + 1, value);
+  // "all but two" says how many were not.
+  if (before === "but" && /^(?:all|every|everything|none|nothing)$/.test(words[at - 2]?.lower ?? ""))
+    return mention("label", at, end, value);
   if (peopleNouns.test(next)) return mention("label", at, end + 1, value);
   if (words[end]?.text === ":" && words[end + 1]?.kind === "number" && words[end]?.start === words[end - 1]?.end)
     return mention("time", at, end + 2, value);

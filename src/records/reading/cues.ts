@@ -4,7 +4,7 @@ import type { CueKind } from "./mention.ts";
 
 const rows: Readonly<Record<CueKind, string>> = {
   not:
-    "not, no, never, none, nothing, nil, zero, didnt, did not, dont, do not, doesnt, wasnt, werent, isnt, arent, havent, hasnt, hadnt, couldnt, cant, wouldnt, wont, " +
+    "hardly any, hardly a, scarcely, barely any, not, no, never, none, nothing, nil, zero, didnt, did not, dont, do not, doesnt, wasnt, werent, isnt, arent, havent, hasnt, hadnt, couldnt, cant, wouldnt, wont, " +
     "no sign of, no signs of, not a, without, forgot to, forgot, meant to, failed to, yet to, still waiting, waiting for, waiting on, skipped, skip, nor, neither, nearly, almost, instead of, nobody, nowt, nae, didnae, no yet, not yet, should have",
   past:
     "last year, last yr, last season, last summer, last spring, last autumn, last winter, last fall, last back end, the year before, year before last, years ago, a year ago, yrs ago, used to, " +
@@ -18,7 +18,7 @@ const rows: Readonly<Record<CueKind, string>> = {
   habit:
     "usually, always, every year, every spring, every summer, every autumn, normally, generally, each year, often, traditionally, as a rule, whenever, most years, some years, every time, every season, people say, they say, supposedly, folk, rule of thumb, rule is, best to, you should, never plant, never sow",
   other:
-    "stir in, simmer for, bake for, boil for, roast for, fry until, serve with, add the, season with, preheat the, a friend, the book, book says, says to, a neighbour, a neighbor, an old boy, my sister, my brother, my neighbour, my neighbor, the neighbour, the neighbor, neighbours, neighbors, next door, my mother, my father, my mum, my mom, my dad, my nan, my gran, my grandmother, my grandfather, my uncle, my aunt, my auntie, my friend, my cousin, my boss, the lad next, they, theirs, hers, he, she, his, her, their, " +
+    "next doors, the neighbours, the neighbors, at my brothers, at my sisters, at my mums, at my dads, the plot next, my brothers, my sisters, stir in, simmer for, bake for, boil for, roast for, fry until, serve with, add the, season with, preheat the, a friend, the book, book says, says to, a neighbour, a neighbor, an old boy, my sister, my brother, my neighbour, my neighbor, the neighbour, the neighbor, neighbours, neighbors, next door, my mother, my father, my mum, my mom, my dad, my nan, my gran, my grandmother, my grandfather, my uncle, my aunt, my auntie, my friend, my cousin, my boss, the lad next, they, theirs, hers, he, she, his, her, their, " +
     "somebody, someone, a man, a woman, a lady, the lady, the radio, the telly, the book, the paper, the forum, the internet, article, recipe, in the shop, from the shop, shop bought, store bought, supermarket, at the show, viewer, viewers, customer, mrs, mr, miss, plot 4, plot 7",
   question:
     "?, anyone, how come, wonder why, who knows, which ones, what is, whats, is it, are they, or was it, or was that",

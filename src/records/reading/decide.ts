@@ -79,7 +79,9 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
   if (candidate.choices.every(({ kind }) => kind === undefined))
     return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
-  return candidate.choices.some(({ kind, clause }) => {
+  return candidate.choices.some(({ kind, clause, ground }) => {
+    // What only the opinion thinks of may be right, and is asked.
+    if (kind !== undefined && ground === "opinion") return true;
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;

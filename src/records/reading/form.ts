@@ -3,6 +3,7 @@ import type { Event, EventKind } from "../../model.ts";
 import { type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "../note-line.ts";
+import { clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
 import { type FindContext, findMentions } from "./find-mentions.ts";
@@ -129,6 +130,13 @@ function isClean(event: Event, find: FindContext): boolean {
   // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
   if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
     return false;
+  // "cleared peas, sowed phacelia": two things were done, and the verb of the first is not that of both.
+  const doing = clausesOf(words, mentions).filter(
+    (clause) =>
+      clause.mentions.some((one) => one.type === "verb" && !one.weak) &&
+      clause.mentions.some(({ type }) => type === "plant"),
+  );
+  if (doing.length > 1 && event.kind !== "trouble" && event.kind !== "cured") return false;
   for (const mention of mentions) {
     if (mention.type !== "cue" || !/^(?:not|past|may|future|correction)$/.test(mention.is)) continue;
     if (compares.test(words[mention.from - 1]?.lower ?? "") || saysOnlyHow(words, mention, mentions)) continue;

@@ -108,6 +108,11 @@ export function frame(
   const plants = own.length > 0 ? own : before;
   if (plants.length === 0 && needsPlant.has(kind) && kind !== "cleared" && kind !== "moved") return undefined;
   if ((kind === "put up" || kind === "took down") && !namesGear(clause, context.words)) return undefined;
+  // "3 of the 12 leeks died" are not three that came up.
+  const verbs = clause.mentions.filter((one) => one.type === "verb" && !one.weak);
+  if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
+    return undefined;
+  if (kind === "cured" && !ends.test(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
   if (kind === "soil test") return { facts: soilFacts(clause, shared, context, used), borrowed: false, used };
@@ -166,6 +171,10 @@ function isBareArticle(one: AmountMention, plants: readonly PlantMention[], word
   const article = one.use === "count" && one.end === one.from + 1 && /^an?$/.test(words[one.from]?.lower ?? "");
   return article && !plants.some(({ from }) => from >= one.end && from <= one.end + 2);
 }
+
+/** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */
+const ends =
+  /\b(?:gone|cured|clear|cleared|no|not|none|over|finish|finished|beaten|recover\w*|better|free|off|ended|sorted|grown|never|nae|nowt|done|zero|without|healthy|clean|closed|fewer|away|seen off)\b/i;
 
 /** "netted", "cages on": a verb that names the gear itself. */
 const gearInVerb =

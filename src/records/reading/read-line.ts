@@ -111,12 +111,14 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    const said = events.map((event) => printEvent(event, names)).join("\n");
-    // What differs in nothing that a plain line says would be offered twice.
-    if (!readings.some((one) => one.line === said)) readings.push({ line: said, events });
+    const plain = events.map((event) => printEvent(event, names));
+    const said = plain.join("\n");
+    // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
+    const isChoice = !readings.some((one) => one.line === said) && plain.every((one) => isRead(one, line, context));
+    if (isChoice) readings.push({ line: said, events });
     names.backTo(before);
   }
-  return made("question", [], readings);
+  return made("question", [], readings, ofDates(form));
 }
 
 function isRead(plain: string, line: NoteLine, context: LineContext): boolean {
