@@ -6,12 +6,12 @@
 const small = "a|an|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty";
 const number = String.raw`\d+(?:[.,]\d+)*`;
 
-/** "£4", "4 €", "50p", "two dollars", "a tenner". */
+/** "£4", "4 €", "50p", "two dollars", "a tenner"; but not "1 buck’s horn plantain". */
 const money = [
   String.raw`[£$€¥]\s?${number}`,
-  String.raw`${number}\s?(?:[£$€¥¢]|(?:euros?|eur|dollars?|bucks?|quid|pence|cents?|francs?|gbp|usd|chf)\b)`,
+  String.raw`${number}\s?(?:[£$€¥¢]|(?:euros?|eur|dollars?|bucks?|quid|pence|cents?|francs?|gbp|usd|chf)\b(?!['’]))`,
   String.raw`${number}p\b`,
-  String.raw`\b(?:${small})\s(?:euros?|dollars?|bucks?|quid|pence|cents?|francs?)\b`,
+  String.raw`\b(?:${small})\s(?:euros?|dollars?|bucks?|quid|pence|cents?|francs?)\b(?!['’])`,
   String.raw`\ba\s(?:tenner|fiver)\b`,
 ].join("|");
 

@@ -47,8 +47,14 @@ export function printEvent(event: Event, names: Names): string {
   ].filter((part) => part !== undefined && part !== "");
   const due = event.due === undefined ? "" : ` by ${event.due}`;
   const head = `${form}${due}${withColon.has(event.kind) ? ":" : ""}`;
-  const line = said.reduce<string>((text, part) => (part?.startsWith(",") ? text + part : `${text} ${part}`), head);
+  const line = said.reduce<string>((text, part) => joined(text, part ?? "", text === head), head);
   return [line, ...event.more.map((more) => `  - ${more}`)].join("\n");
+}
+
+/** A clause stands behind a comma, but not right behind the verb's colon. */
+function joined(text: string, part: string, opens: boolean): string {
+  if (!part.startsWith(",")) return `${text} ${part}`;
+  return opens && text.endsWith(":") ? `${text}${part.slice(1)}` : text + part;
 }
 
 /** The first form of the table that needs no proof; "lost" and "asked" are proven by what follows. */

@@ -188,7 +188,7 @@ function endOfClause(words: readonly Word[], at: number): number {
 }
 
 /** Whether a part of what is left behind a line counts other plants, says what was done to them, or names what the line did not. */
-function tellsOfOthers({ variety }: Event, rest: string, find: FindContext): boolean {
+function tellsOfOthers({ variety, crop }: Event, rest: string, find: FindContext): boolean {
   const words = wordsOf(rest);
   for (let from = 0; from < words.length; ) {
     const end = endOfClause(words, from);
@@ -197,7 +197,7 @@ function tellsOfOthers({ variety }: Event, rest: string, find: FindContext): boo
     const mentions = findMentions(part, find);
     for (const plant of mentions) {
       if (plant.type !== "plant" || isOfPlace(part, plant.from)) continue;
-      if (variety === undefined && (plant.title ?? plant.variety) !== undefined) return true;
+      if (crop !== undefined && variety === undefined && (plant.title ?? plant.variety) !== undefined) return true;
       if (mentions.some((one) => one.type === "verb" && !one.weak && !leads.test(part[one.from]?.lower ?? "")))
         return true;
       if (

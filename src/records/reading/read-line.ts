@@ -3,16 +3,16 @@
  * and a learned opinion. A fact when the written form leaves nothing over, or when the likeliest way is likely enough; else a
  * question with the likeliest ways; story where nothing of a garden is told.
  */
-import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
+import type { Event, EventKind, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
-import type { LineContext, NoteLine } from "../note-line.ts";
+import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
-import { readForm } from "./form.ts";
+import { type FormLine, readForm } from "./form.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import opinion from "./opinion.weights.json" with { type: "json" };
 
@@ -85,16 +85,32 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
       const again = readForm(line, context, find);
       if (again !== undefined) return made("facts", again.read.events, [], again.read.problems);
     }
-    return made("facts", eventsOf(decision.facts, line, context), []);
+    return made("facts", eventsOf(decision.facts, line, context), [], ofDates(form));
   }
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    readings.push({ line: events.map((event) => printEvent(event, names)).join("\n"), events });
+    const plain = events.map((event) => printEvent(event, names));
+    const said = plain.join("\n");
+    // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
+    const isChoice =
+      !readings.some((one) => one.line === said) &&
+      events.every(({ kind }, at) => isRead(plain[at], kind, line, context));
+    if (isChoice) readings.push({ line: said, events });
     names.backTo(before);
   }
-  return made("question", [], readings);
+  return made("question", [], readings, ofDates(form));
+}
+
+function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, context: LineContext): boolean {
+  const read = readNoteLine({ ...line, text: plain ?? "", more: [] }, context);
+  return read?.events[0]?.kind === kind;
+}
+
+/** A day that does not exist, or is not clear, is told of whatever becomes of its line. */
+function ofDates(form: FormLine | undefined): readonly Problem[] {
+  return form?.read.problems.filter(({ rule }) => rule === "note/unclear-day") ?? [];
 }
 
 function saysWhatWasDone(text: string): boolean {
