@@ -13,6 +13,7 @@ import { decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
 import { type FindContext, verbMentions } from "./find-mentions.ts";
 import { type FormLine, readForm } from "./form.ts";
+import type { Mention } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import opinion from "./opinion.weights.json" with { type: "json" };
 
@@ -77,6 +78,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
   const weighed = candidatesOf(line.text, find, opinion as OpinionWeights);
+  if (form === undefined && !box.test(line.text) && !weighed.mentions.some(isOfGarden)) return made("story", [], []);
   const decision = decide(weighed, form, choice, thresholds, standing.prose);
   if (decision.as === "story") return made("story", [], []);
   if (decision.as === "facts") {
@@ -111,6 +113,15 @@ function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, cont
 /** A day that does not exist, or is not clear, is told of whatever becomes of its line. */
 function ofDates(form: FormLine | undefined): readonly Problem[] {
   return form?.read.problems.filter(({ rule }) => rule === "note/unclear-day") ?? [];
+}
+
+/** A checkbox says that something is to do, or done, whatever it is. */
+const box = /^\s*(?:[-*]\s*)?\[.?\]/;
+
+/** Whether a mention may be of a garden thing: a day, a doubt or "next year" alone are of anything. */
+function isOfGarden(mention: Mention): boolean {
+  if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
+  return mention.type !== "cue" && mention.type !== "day";
 }
 
 function saysWhatWasDone(text: string): boolean {
