@@ -37,8 +37,8 @@ describe("the list", () => {
       "- rasps\n- BB: Black Beuaty\n- gro: ploughed under by moonlight\n- pots: Step Pots\n- pots: Cold Frame\n- leek: onion\n";
     const found = await problemsOf({
       "words.md": words,
-      "beds/step-pots.md": "",
-      "beds/cold-frame.md": "",
+      "beds/step-pots.md": "---\ntitle: Step Pots\n---\n",
+      "beds/cold-frame.md": "---\ntitle: Cold Frame\n---\n",
       "varieties/black-beauty.md": "---\ncrop: courgette\n---\n",
     });
     expect(found.map((problem) => problem.split("\n"))).toEqual([

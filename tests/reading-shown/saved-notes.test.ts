@@ -7,7 +7,7 @@ import { recordsOf } from "../records/records-of.ts";
 import { event, offered, question } from "./asked.ts";
 
 const notes = {
-  "beds/left-bed.md": "",
+  "beds/left-bed.md": "---\ntitle: Left bed\n---\n",
   "notes/2026-07-16.md": "- picked 2 kg Boltardy beetroot from Left Bed\n- what a day\n",
   "notes/2026-07-17.md": "- planted leeks in Leff Bed\n",
 };

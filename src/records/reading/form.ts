@@ -68,6 +68,9 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
   )
     return false;
   const named = event.variety !== undefined || event.crop !== undefined;
+  // "weeded" below a bed's heading.
+  const alone = wordsOf(event.text).every((word) => word.kind === "mark" || event.verb.split(" ").includes(word.lower));
+  if (event.kind === "did" && alone && event.bed !== undefined) return true;
   if (event.kind === "did")
     return (
       colon ||
@@ -88,7 +91,7 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
   // "Cleared the tank": the whole of a bed.
   if (event.kind === "cleared" && !named) return saysBed(event, names);
   if (event.kind === "put up" || event.kind === "took down") return event.gear !== undefined;
-  if (event.kind === "sowed" && event.nursery === true && beds.length === 0)
+  if (event.kind === "sowed" && event.nursery === true && beds.length === 0 && !colon)
     return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
   return colon || named || event.kind === "soil test" || event.celsius !== undefined;
 }

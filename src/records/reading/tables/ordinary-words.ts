@@ -124,28 +124,28 @@ papers paradise pardon park parking part particular particularly parties parts p
 passing passion past patch patience patient patients patrol pattern pay paying pays pen penis penny people per percent
 perfect perfectly perform performance perfume period permanent permission permit person personal personality personally
 personnel pet phase phone phones photo photos physical piano picnic picture pictures pie piece pieces pig pigs pill
-pillow pills pilot pin pipe pit pitch pity pizza place placed places plain plan plane planes planet planned planning
-plans plastic play played player players playing plays pleasant please pleased pleasure plot pocket pockets poem poetry
-point pointless points poison poker police policeman policy polite political politics pool poor popular port position
-positive possession possibility possible possibly post potential pottering pound pounds pour powder power powerful
-powers practically practice pray prayer precisely prefer pregnant prepare prepared presence present presents press
-pressure pretend pretending pretty prevent price pride priest prime princess principal print prints prison prisoner
-prisoners privacy private prize pro probably problem problems procedure proceed process producer product production
-professional profile program progress project prom promise promised promising proof properly property propose protection
-proud prove provide psychiatrist psychic public pulse punch punishment punk pure purple purpose purse push pushed
-pushing put puts putting quality quarter quarters queen question questions quick quickly quiet quietly quit quite race
-racing radio railroad raise raised ran ranch range rap rare rate rather reach reached reaction read reading ready real
-realise reality realize realized really rear reason reasonable reasons recall receive received recent recently reckon
-recognize recommend recording red refuse refused regret regular rehearsal related relationship relationships relax
-release released relief religion religious remain remains remarkable remember remembered remind reminds remote rent
-repeat report reported reporter reporting reports represent reputation request rescue research resist respect respond
-response responsibility responsible rest restaurant result results retired return returned returning revenge review
-revolution reward rid ride ridiculous riding rifle right rights ring ringing rings rip ripped rise risk river road
-robbed robbery robot rock rocks role roll rolling romance romantic roof room rooms rough round route routine rub rubber
-rude ruin ruined rule rules run running runs rush sacred sacrifice sad safe safety said sail sailor sake sakes sale
-sales salt same sample sandwich sat satellite satisfied saturday sauce say saying says scary scene schedule school
-schools science scientist score scout scratch scream screaming screams screen screw screwed script scruffy sea seal
-search searching season seat seats sec secret secretary secrets section secure security seek seem seemed seems self
+pills pilot pin pipe pit pitch pity pizza place placed places plain plan plane planes planet planned planning plans
+plastic play played player players playing plays pleasant please pleased pleasure plot pocket pockets poem poetry point
+pointless points poison poker police policeman policy polite political politics pool poor popular port position positive
+possession possibility possible possibly post potential pottering pound pounds pour powder power powerful powers
+practically practice pray prayer precisely prefer pregnant prepare prepared presence present presents press pressure
+pretend pretending pretty prevent price pride priest prime princess principal print prints prison prisoner prisoners
+privacy private prize pro probably problem problems procedure proceed process producer product production professional
+profile program progress project prom promise promised promising proof properly property propose protection proud prove
+provide psychiatrist psychic public pulse punch punishment punk pure purple purpose purse push pushed pushing put puts
+putting quality quarter quarters queen question questions quick quickly quiet quietly quit quite race racing radio
+railroad raise raised ran ranch range rap rare rate rather reach reached reaction read reading ready real realise
+reality realize realized really rear reason reasonable reasons recall receive received recent recently reckon recognize
+recommend recording red refuse refused regret regular rehearsal related relationship relationships relax release
+released relief religion religious remain remains remarkable remember remembered remind reminds remote rent repeat
+report reported reporter reporting reports represent reputation request rescue research resist respect respond response
+responsibility responsible rest restaurant result results retired return returned returning revenge review revolution
+reward rid ride ridiculous riding rifle right rights ring ringing rings rip ripped rise risk river road robbed robbery
+robot rock rocks role roll rolling romance romantic roof room rooms rough round route routine rub rubber rude ruin
+ruined rule rules run running runs rush sacred sacrifice sad safe safety said sail sailor sake sakes sale sales salt
+same sample sandwich sat satellite satisfied saturday sauce say saying says scary scene schedule school schools science
+scientist score scout scratch scream screaming screams screen screw screwed script scruffy sea seal search searching
+season seat seats sec second seconds secret secretary secrets section secure security seek seem seemed seems self
 selfish send sending sends senior sense sensitive sent sentence separate september series serious seriously servant
 serve served service services session settle settled seven shadow shadows shake shaking shall shame shape shark sharp
 shattered shave she sheet sheets shelter shes shift shine ship ships shirt shock shocked shoe shoes shoot shooting shop
@@ -167,8 +167,8 @@ swear sweat sweater sweet sweetie swim swimming switch sword system systems tabl
 taking tale talent talk talked talking talks tall tape tapes target task tasks tattoo taught tax taxi teach teaching
 team teams tear tears teatime technically technology teeth television tell telling tells temper temperature temple
 temporary ten tend tennis tent term terms terrible terribly terrific territory testify testimony th than thanks that
-thats the theater theatre thee their them theme themselves then theory therapy there therefore theres these they theyd
-theyll theyre theyve thick thief thing things think thinking thinks third thirsty thirty this those thou though thought
+thats the theater thee their them theme themselves then theory therapy there therefore theres these they theyd theyll
+theyre theyve thick thief thing things think thinking thinks third thirsty thirty this those thou though thought
 thoughts thousand thousands threat threatened threatening three threw throat through throw throwing thrown thumb thunder
 thursday thus thy ticket tickets tiger tight time times timing tiny tip tire tired title to toast today todays toe toes
 together toilet told tomorrow tone tongue tonight too took tooth torture toss total totally touch touched touching tour
