@@ -10,7 +10,9 @@ const gardens = readdirSync(path.resolve(import.meta.dirname, "../gardens"), { w
 
 describe("a small garden's pages below a path", () => {
   it.each(gardens.filter((entry) => entry.isDirectory()).map(({ name }) => name))("%s", async (name) => {
-    const { exitCode, err, cwd } = await run(["publish", "--hold-back", "--base", "/plots/ours/"], { cwd: folderWith(name) });
+    const { exitCode, err, cwd } = await run(["publish", "--hold-back", "--base", "/plots/ours/"], {
+      cwd: folderWith(name),
+    });
     expect(exitCode, err).toBe(0);
     for (const [site, base] of [
       ["public", "/plots/ours/"],

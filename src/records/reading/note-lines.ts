@@ -23,7 +23,7 @@ const begins = /^(?:\p{Lu}|\d|\[|\||["“‘(*•→]|\p{Extended_Pictographic})
 
 export function linesOf({ paragraph, lines, line, column }: StoryPiece): readonly SaidLine[] {
   if (paragraph === undefined) return [];
-  if (lines !== undefined && lines.every(({ text }) => text.startsWith("|"))) return rowsOf(lines);
+  if (lines?.every(({ text }) => text.startsWith("|"))) return rowsOf(lines);
   if (paragraph.startsWith("|")) return [{ text: paragraph, line, column, prose: false }];
   // Lines far shorter than a wrapped paragraph's are a note each, and so are those that all begin anew.
   const mean = lines === undefined ? 0 : paragraph.length / lines.length;
