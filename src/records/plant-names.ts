@@ -135,7 +135,9 @@ export function plantIn(
   const start = skipWords(line, from, plant.from, describing);
   const whole = line.slice(start, plant.end);
   const cultivarOf = cropOfCultivar(whole);
-  if (cultivarOf !== undefined) return { title: whole, crop: cultivarOf, from: start, end: plant.end };
+  // "Sugar snap" is the crop, though a cultivar of it has no other name.
+  const isCrop = start === plant.from && cultivarOf === plant.crop;
+  if (cultivarOf !== undefined && !isCrop) return { title: whole, crop: cultivarOf, from: start, end: plant.end };
   const before = unknownPlant(line, start, plant.from, kind, true);
   if (before !== undefined) return { ...before, crop: plant.crop, end: plant.end };
   const bracketed = inBrackets(line, plant, kind);

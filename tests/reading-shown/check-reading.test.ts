@@ -68,14 +68,14 @@ describe("the command", () => {
         "     = planted 24 Musselburgh in Right bed, 15 cm apart",
       ].join("\n"),
     );
-    expect(out).toMatch(/\n5 lines are facts and 2 are story\.$/);
+    expect(out).toMatch(/\n5 lines are facts and 3 are story\.$/);
   });
 
   it("gives exactly an array with --json, and the problems as before without --reading", async () => {
     const cwd = folderWith("two-beds");
     const readings = JSON.parse((await run(["check", "--reading", "--json"], { cwd })).out) as unknown[];
-    expect(readings).toHaveLength(7);
-    expect(readings[0]).toEqual({
+    expect(readings).toHaveLength(8);
+    expect(readings[2]).toEqual({
       file: "notes/2026-03-21-sowing.md",
       line: 3,
       text: "sowed 40 Musselburgh leek indoors, 2 trays",
@@ -96,7 +96,7 @@ describe("the command", () => {
     const { out } = await run(["check", "--reading", note], { cwd: folderWith("two-beds") });
     expect(out).toMatch(/^notes\/2026-03-21-sowing\.md\n/);
     expect(out).not.toContain("2026-06-13-planting");
-    expect(out).toMatch(/\n2 lines are facts\.$/);
+    expect(out).toMatch(/\n2 lines are facts and 2 are story\.$/);
   });
 
   it("offers the nearest name when no note is called so", async () => {

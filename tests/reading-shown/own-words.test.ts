@@ -143,7 +143,8 @@ describe("an answer teaches", () => {
     ).map(({ word, means }) => `${word}: ${means}`);
 
   it("a word for a plant: the one that resembles it, else the only one that is unknown", () => {
-    expect(taught("2 kg rasps today", ["picked", { crop: "raspberry" }])).toEqual(["rasps: raspberries"]);
+    expect(taught("2 kg raspers today", ["picked", { crop: "raspberry" }])).toEqual(["raspers: raspberries"]);
+    expect(taught("2 kg rasps today", ["picked", { crop: "raspberry" }])).toEqual([]);
     expect(taught("got the BB in, glorious", ["planted", { variety: "black-beauty" }])).toEqual(["BB: Black Beauty"]);
     expect(taught("12 wimpers in", ["planted", { variety: "musselburgh" }])).toEqual(["wimpers: Musselburgh"]);
     expect(taught("12 wimpers in, glorious", ["planted", { variety: "musselburgh" }])).toEqual([]);

@@ -25,7 +25,7 @@ interface Played {
   readonly read: (file: string) => string;
 }
 
-/** Plays the keys and lines; `asks` makes questions of unsettled story lines, as a reader would. */
+/** Plays the keys and lines; `asks` makes questions of unsettled lines, whatever the reader makes of them. */
 async function play(
   text: string | Buffer,
   asks: Readonly<Record<string, readonly OfferedReading[]>>,
@@ -62,8 +62,8 @@ async function play(
     const isSettled = ({ lastLine }: LineReading) => /^\s*- =/.test((lines[lastLine] || lines[lastLine + 1]) ?? "");
     const found = more.readings ?? all.readings;
     const readings = found.map((reading): LineReading => {
-      const readings = reading.as === "story" && !isSettled(reading) ? asks[reading.text] : undefined;
-      return readings === undefined ? reading : { ...reading, as: "question", readings };
+      const readings = isSettled(reading) ? undefined : asks[reading.text];
+      return readings === undefined ? reading : { ...reading, as: "question", events: [], readings };
     });
     return { ...all, readings };
   };

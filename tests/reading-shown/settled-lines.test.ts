@@ -79,6 +79,7 @@ describe("a settled line", () => {
     expect(readings.map(({ text, as, lastLine }) => [text, as, lastLine])).toEqual([
       ["We got the leeks in before the rain.", "facts", 2],
       ["picked 2 kg peas", "facts", 5],
+      ["Later it rained.", "story", 7],
     ]);
     expect(notes[0]?.story.map(({ text }) => text)).toEqual([
       "We got the leeks in\nbefore the rain.",
@@ -131,8 +132,14 @@ describe("what settles nothing", () => {
   });
 
   it("is a person's own mark", async () => {
-    const { readings, problems: found } = await read("- wet\n  - => drainage\n  - == leeks ==\n  - \\= up: leeks\n");
-    expect(found).toEqual([]);
-    expect(readings.map(({ text }) => text)).toEqual(["wet", "=> drainage", "== leeks ==", "= up: leeks"]);
+    const {
+      readings,
+      events,
+      problems: found,
+    } = await read("- wet\n  - => drainage\n  - == rain ==\n  - \\= up: leeks\n");
+    expect(events).toEqual([]);
+    expect(readings.map(({ text }) => text)).toEqual(["wet", "=> drainage", "== rain ==", "= up: leeks"]);
+    // The last names leeks, so it is asked about as any line is.
+    expect(found.map(({ rule, line }) => [rule, line])).toEqual([["note/question", 4]]);
   });
 });

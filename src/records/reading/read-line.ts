@@ -3,7 +3,7 @@
  * and a learned opinion. A fact when the written form leaves nothing over, or when the likeliest way is likely enough; else a
  * question with the likeliest ways; story where nothing of a garden is told.
  */
-import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
+import type { Event, EventKind, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
 import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
@@ -96,6 +96,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   names.backTo(mark);
   const models = given ?? learned();
   const weighed = candidatesOf(line.text, find, models.opinion);
+  if (form === undefined && !box.test(line.text) && !weighed.mentions.some(isOfGarden)) return made("story", [], []);
   const decision = decide(weighed, form, models.choice, models.limits, standing.prose);
   if (decision.as === "story") return made("story", [], []);
   if (decision.as === "facts") {
@@ -114,20 +115,32 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     const plain = events.map((event) => printEvent(event, names));
     const said = plain.join("\n");
     // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
-    const isChoice = !readings.some((one) => one.line === said) && plain.every((one) => isRead(one, line, context));
+    const isChoice =
+      !readings.some((one) => one.line === said) &&
+      events.every(({ kind }, at) => isRead(plain[at], kind, line, context));
     if (isChoice) readings.push({ line: said, events });
     names.backTo(before);
   }
   return made("question", [], readings, ofDates(form));
 }
 
-function isRead(plain: string, line: NoteLine, context: LineContext): boolean {
-  return (readNoteLine({ ...line, text: plain, more: [] }, context)?.events.length ?? 0) > 0;
+function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, context: LineContext): boolean {
+  const read = readNoteLine({ ...line, text: plain ?? "", more: [] }, context);
+  return read?.events[0]?.kind === kind;
 }
 
-/** A day that does not exist is told of, whatever becomes of its line. */
+/** A day that does not exist, or is not clear, is told of whatever becomes of its line. */
 function ofDates(form: FormLine | undefined): readonly Problem[] {
-  return form?.read.problems.filter(({ rule }) => rule.startsWith("date/")) ?? [];
+  return form?.read.problems.filter(({ rule }) => rule === "note/unclear-day") ?? [];
+}
+
+/** A checkbox says that something is to do, or done, whatever it is. */
+const box = /^\s*(?:[-*]\s*)?\[.?\]/;
+
+/** Whether a mention may be of a garden thing: a day, a doubt or "next year" alone are of anything. */
+function isOfGarden(mention: Mention): boolean {
+  if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
+  return mention.type !== "cue" && mention.type !== "day";
 }
 
 /** A bare number, a day or a word of doubt is nothing of a garden: "1. first" is asked nothing. */

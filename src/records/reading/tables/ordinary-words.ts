@@ -164,18 +164,18 @@ studio study studying stuff stupid sturdy style subject success successful such 
 suggest suggestion suit suitcase suite suits summer sun super superior supper supplies supply suppose supposed sure
 surely surface surgeon surgery surprise surprised surrender surrounded surveillance suspect suspects suspicious swallow
 swear sweat sweater sweet sweetie swim swimming switch sword system systems table tables tag tail take taken takes
-taking tale talent talented talk talked talking talks tall tape tapes target task tasks tattoo taught tax taxi teach
-teaching team teams tear tears teatime technically technology teeth television tell telling tells temper temperature
-temple temporary ten tend tennis tent term terms terrible terribly terrific territory testify testimony th than thanks
-that thats the theater theatre thee their them theme themselves then theory therapy there therefore theres these they
-theyd theyll theyre theyve thick thief thing things think thinking thinks third thirsty thirty this those thou though
-thought thoughts thousand thousands threat threatened threatening three threw throat through throw throwing thrown thumb
-thunder thursday thus thy ticket tickets tiger tight time times timing tiny tip tire tired title to toast today todays
-toe toes together toilet told tomorrow tone tongue tonight too took tooth torture toss total totally touch touched
-touching tour toward towards towel tower town toy toys trace track tracking tracks tradition traffic tragedy tragic
-trail transfer transferred trash trauma travel traveling treasure treatment tree trees trial trick tricks tries trigger
-trip troops trouble troubles truck true truly trunk trust trusted truth try trying tube tuesday tune twenty twice twist
-two type typical ugly uh um unbelievable uncomfortable unconscious under undercover underground underneath understand
+taking tale talent talk talked talking talks tall tape tapes target task tasks tattoo taught tax taxi teach teaching
+team teams tear tears teatime technically technology teeth television tell telling tells temper temperature temple
+temporary ten tend tennis tent term terms terrible terribly terrific territory testify testimony th than thanks that
+thats the theater theatre thee their them theme themselves then theory therapy there therefore theres these they theyd
+theyll theyre theyve thick thief thing things think thinking thinks third thirsty thirty this those thou though thought
+thoughts thousand thousands threat threatened threatening three threw throat through throw throwing thrown thumb thunder
+thursday thus thy ticket tickets tiger tight time times timing tiny tip tire tired title to toast today todays toe toes
+together toilet told tomorrow tone tongue tonight too took tooth torture toss total totally touch touched touching tour
+toward towards towel tower town toy toys trace track tracking tracks tradition traffic tragedy tragic trail transfer
+transferred trash trauma travel traveling treasure treatment tree trees trial trick tricks tries trigger trip troops
+trouble troubles truck true truly trunk trust trusted truth try trying tube tuesday tune twenty twice twist two type
+typical ugly uh um unbelievable uncomfortable unconscious under undercover underground underneath understand
 understanding understood underwear unfortunate uniform union unit units universe unknown unless until unusual up upon
 upper upset upstairs urgent us use used useful useless uses using usual usually vacation valuable value vampire vault
 vehicle version very vice victim victims victory video view village violence violent virgin vision visit visiting visual
@@ -184,8 +184,8 @@ wanting wants war ward warm warn warned warning warrant was wasnt waste wasted w
 we weapon weapons wear wearing wears weather wed wedding wednesday week weekday weekend weekends weeks weight weird
 welcome well went were werent weve what whatever whats wheel wheels when whenever where wheres wherever whether which
 while whilst whip whiskey whistle white who whoever whole whom whos whose why wicked wide widow wild willing win window
-windows wine wing wings winner winning wins wipe wise wish wishes witch with within without witness witnesses wives woke
-wolf woman women won wonder wondered wonderful wondering wont wood woods word words wore work worked working works world
-worried worry worrying worse worst worth would wouldnt wound wounded wounds wow wreck write writer writing written wrong
-wrote ya yard yards ye yeah year years yell yelling yellow yes yesterday yesterdays yet you youd youll young younger
-your youre yours yourself yourselves youth youve zero zone zoo`;
+windows wine wing wings winner winning wins winter wipe wise wish wishes witch with within without witness witnesses
+wives woke wolf woman women won wonder wondered wonderful wondering wont wood woods word words wore work worked working
+works world worried worry worrying worse worst worth would wouldnt wound wounded wounds wow wreck write writer writing
+written wrong wrote ya yard yards ye yeah year years yell yelling yellow yes yesterday yesterdays yet you youd youll
+young younger your youre yours yourself yourselves youth youve zero zone zoo`;

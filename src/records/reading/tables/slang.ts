@@ -28,10 +28,10 @@ blueberry: blues
 chrysanthemum: mums
 gladiolus: glads
 dahlia: dahls, dahlies
-tomato: maters, tommies, tomatas, tomats, tomatos
-pumpkin: punkin, punkins, pumkin, pumpkns
-chilli: bonnit, bonnits, bonnets, chiles
-potato: potatos, tates
+tomato: maters, tommies, tomatas, tomats
+pumpkin: punkin, pumkin, pumpkns
+chilli: bonnit, bonnets
+potato: tates
 pepper: caps, bells
 chilli: habs
 cabbage: cabs
