@@ -82,7 +82,7 @@ describe("the page of a note", () => {
   });
 
   it("is led to from the first page and from the pages of its beds", async () => {
-    const { home, bedPages, notes } = await site();
+    const { home, bedPages, notes } = await site({ readings: [] });
     expect(home.notes).toEqual({ href: "/notes/", text: "Notes, line by line", open: "" });
     expect(bedPages.map(({ id, readNotes }) => [id, readNotes])).toEqual([
       ["long-bed", [{ href: "/notes/2026~2026-07-16/", text: "16 July 2026" }]],

@@ -50,7 +50,8 @@ test("a plan is no news and nothing to do", () => {
 });
 
 test("preserving has its caution", () => {
-  expect(said(long?.cautions)).toContain("Preserving: point viewers to a tested recipe.");
+  // The row for what was put up says more than that a tested recipe is needed.
+  expect(said(long?.cautions)).toContain("Tomatoes need bottled lemon juice or citric acid in each jar");
 });
 
 test("a plan stands in the season's outline among what to do next year, as planned", () => {

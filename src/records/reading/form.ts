@@ -8,6 +8,7 @@ import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
 import { type FindContext, findMentions } from "./find-mentions.ts";
 import type { CueMention, Mention } from "./mention.ts";
+import { cultivarAt, gearAt } from "./vocabulary.ts";
 
 export interface FormLine extends FormReading {
   readonly read: ReadLine;
@@ -55,6 +56,11 @@ const plainWork = new Set([
   "hardened off",
   "pinched out",
   "cut back",
+  "trimmed",
+  "trained",
+  "clipped",
+  "pollinated",
+  "hand pollinated",
 ]);
 
 /** Nothing in it is known only by how it is written, and it begins with a verb that says one thing. */
@@ -64,7 +70,8 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
   if (
     event.variety !== undefined &&
     !names.isDescribed("variety", event.variety) &&
-    !isTitle(names.title("variety", event.variety))
+    !isTitle(names.title("variety", event.variety)) &&
+    !isCultivar(names.title("variety", event.variety))
   )
     return false;
   const named = event.variety !== undefined || event.crop !== undefined;
@@ -90,7 +97,8 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
     );
   // "Cleared the tank": the whole of a bed.
   if (event.kind === "cleared" && !named) return saysBed(event, names);
-  if (event.kind === "put up" || event.kind === "took down") return event.gear !== undefined;
+  if (event.kind === "put up" || event.kind === "took down")
+    return event.gear !== undefined || (event.bed !== undefined && isGear(event.what, names));
   if (event.kind === "sowed" && event.nursery === true && beds.length === 0 && !colon)
     return named && /\bindoors|inside|under (?:glass|cover)|trays?|modules?|pots?\b/.test(event.text);
   return colon || named || event.kind === "soil test" || event.celsius !== undefined;
@@ -102,6 +110,23 @@ function saysBed({ bed, text, detail }: Event, names: Names): boolean {
   const from = words[1]?.lower === "the" ? 2 : 1;
   const found = names.at("bed", words, 1) ?? names.at("bed", words, from);
   return found !== undefined && found.id === bed && detail === undefined;
+}
+
+/** "Mesh tunnel": one thing that is put up, by up to three words, and no plant among them. */
+function isGear(what: string | undefined, names: Names): boolean {
+  const words = wordsOf(what ?? "");
+  return (
+    words.length <= 3 &&
+    words.some((_, at) => gearAt(words, at)?.end === words.length) &&
+    !words.some(({ lower }, at) => /^(?:and|&|with)$/.test(lower) || names.plantAt(words, at) !== undefined)
+  );
+}
+
+/** A name of the table that is nothing else as well. */
+function isCultivar(title: string): boolean {
+  const words = wordsOf(title);
+  const found = cultivarAt(words, 0);
+  return found?.end === words.length && found.options.every(({ weak }) => !weak);
 }
 
 /** A name written as one: "Kelvedon Wonder". */
