@@ -36,9 +36,9 @@ describe("a trouble", () => {
       changes(grow({ lines }), "bean-row", "2026-05-20", "2026-06-06").map(({ kind, text }) => [kind, text]),
     ).toEqual([
       ["trouble opened", "Blackfly showed up on the Aquadulce Claudia broad beans, growing tips."],
-      ["did", "The tips were pinched out on the Aquadulce Claudia broad beans."],
+      ["did", "The tips were pinched out on the Aquadulce Claudia broad beans, for the blackfly."],
       ["did", "The lower leaves were cut back on the Aquadulce Claudia broad beans."],
-      ["did", "The Aquadulce Claudia broad beans were sprayed with soapy water."],
+      ["did", "The Aquadulce Claudia broad beans were sprayed with soapy water, for the black fly."],
       ["trouble ended", "The Aquadulce Claudia broad beans were clear of blackfly after two weeks."],
     ]);
   });

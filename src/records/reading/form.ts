@@ -159,10 +159,12 @@ function isClean(event: Event, find: FindContext): boolean {
   if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
     return false;
   // "cleared peas, sowed phacelia": two things were done, and the verb of the first is not that of both.
+  const does = (one: Mention) =>
+    one.type === "verb" &&
+    !one.weak &&
+    !/^(?:bought|given|gifted|saved|swapped|purchased|donated)$/.test(words[one.from]?.lower ?? "");
   const doing = clausesOf(words, mentions).filter(
-    (clause) =>
-      clause.mentions.some((one) => one.type === "verb" && !one.weak) &&
-      clause.mentions.some(({ type }) => type === "plant"),
+    (clause) => clause.mentions.some(does) && clause.mentions.some(({ type }) => type === "plant"),
   );
   if (doing.length > 1 && event.kind !== "trouble" && event.kind !== "cured") return false;
   for (const mention of mentions) {

@@ -55,7 +55,7 @@ const alsoNouns = new Set(
   (
     "plant plants seed seeds cut cuts net nets set sets water waters mulch frost feed spray sprays lime compost manure cage stake label flower flowers bloom " +
     "blossom fruit pot pots drill bolt split harvest pick yield haul top stop bud weed weeds string cover support shade tie train rake fork prop clip can jar " +
-    "bottle jam pickle freeze dry save thin move start back found saw look looks need needs must should back show plan ask promise told question lift turn fill " +
+    "hand pass trade present receive bottle jam pickle freeze dry save thin move start back found saw look looks need needs must should back show plan ask promise told question lift turn fill " +
     "spread dust cure dig pull drop damage cold heat ring buy traps trap top squash clean light open ready slow poor pale strong thick heavy"
   ).split(" "),
 );

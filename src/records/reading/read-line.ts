@@ -140,6 +140,7 @@ const box = /^\s*(?:[-*]\s*)?\[.?\]/;
 /** Whether a mention may be of a garden thing: a day, a doubt or "next year" alone are of anything. */
 function isOfGarden(mention: Mention): boolean {
   if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
+  if (mention.type === "amount") return measured.has(mention.use) || (mention.use === "count" && mention.value > 1);
   return mention.type !== "cue" && mention.type !== "day";
 }
 
