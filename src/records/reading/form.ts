@@ -93,6 +93,7 @@ function isPlain(event: Event, { names, beds }: LineContext): boolean {
     return (
       named &&
       ((event.kind === "picked" && (event.grams !== undefined || event.unit !== undefined)) ||
+        (event.kind === "sowed" && event.nursery === true && /\bindoors|inside|trays?|modules?\b/.test(event.text)) ||
         (event.kind === "cleared" && event.variety !== undefined && /\bfrom\b/.test(event.text)))
     );
   // "Cleared the tank": the whole of a bed.
