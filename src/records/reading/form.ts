@@ -165,7 +165,8 @@ function isClean(event: Event, find: FindContext): boolean {
     !one.weak &&
     !/^(?:bought|given|gifted|saved|swapped|purchased|donated)$/.test(words[one.from]?.lower ?? "");
   const doing = clausesOf(words, mentions).filter(
-    (clause) => clause.mentions.some(does) && clause.mentions.some(({ type }) => type === "plant"),
+    (clause) =>
+      clause.mentions.some(does) && clause.mentions.some((one) => one.type === "plant" && !isOfPlace(words, one.from)),
   );
   if (doing.length > 1 && event.kind !== "trouble" && event.kind !== "cured") return false;
   for (const mention of mentions) {
