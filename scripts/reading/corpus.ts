@@ -3,7 +3,6 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import type { Bed, Crop, EventKind, Variety } from "../../src/model.ts";
 import { buildNames, crops, idOfName, type Names } from "../../src/records/index.ts";
-import { wordsOf } from "../../src/records/line-words.ts";
 
 export interface Expected {
   /** Alternatives apart by bars. */
@@ -103,6 +102,5 @@ function cropId(name: string, known: Map<string, Crop>): string {
   if (found !== undefined) return found;
   const id = idOfName(name);
   known.set(id, { id, name, plural: `${name}s`, alsoCalled: [], family: "", perennial: false, use: "vegetable" });
-  void wordsOf;
   return id;
 }

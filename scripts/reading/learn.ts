@@ -1,7 +1,6 @@
 /** Learning the two models of the reader from labelled lines: the opinion on a line, and the choice among its ways. */
 
 import { wordsOf } from "../../src/records/line-words.ts";
-import { candidatesOf } from "../../src/records/reading/candidates.ts";
 import { clausesOf } from "../../src/records/reading/clauses.ts";
 import { findMentions } from "../../src/records/reading/find-mentions.ts";
 import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
@@ -136,5 +135,3 @@ export function learnChoice(
 export function foldsOf(writers: readonly string[], count: number): ReadonlyMap<string, number> {
   return new Map([...new Set(writers)].sort().map((writer, index) => [writer, index % count]));
 }
-
-void candidatesOf;

@@ -69,9 +69,9 @@ function scoreOf(features: Features, weights: ChoiceWeights): number {
 /** Kinds that are said of what is still to come or wanted, so that a word of doubt takes nothing from them. */
 const ofTheFuture = new Set<EventKind>(["to do", "promised", "plan", "asked", "done"]);
 const stops = new Set<CueKind>(["past", "may", "future"]);
-/** Kinds that a denial may tell of: "no sign of the beans" is a loss, "no more aphids" a cure. */
 /** Kinds in which another person acts. */
 const fromOthers = new Set<EventKind>(["acquired", "asked", "gave away", "sold"]);
+/** Kinds that a denial may tell of: "no sign of the beans" is a loss, "no more aphids" a cure. */
 const denied = new Set<EventKind>(["lost", "cured", "trouble", "doing", "up", "cleared", "came back"]);
 
 /** Whether a fact stands in a clause that says it was not so, not yet so, or so in another year. */
