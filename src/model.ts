@@ -357,12 +357,19 @@ export interface Note {
   readonly beds: readonly string[];
   readonly private: boolean;
   /** Prose and list items that are no log lines, as Markdown, in order. */
-  readonly story: readonly { readonly text: string; readonly place: Place }[];
+  readonly story: readonly StoryPart[];
   /** Photos the note links, relative to the records folder. */
   readonly photos: readonly string[];
   /** How the note describes photos it shows, where it does: private as the photo is. */
   readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
   readonly place: Place;
+}
+
+export interface StoryPart {
+  readonly text: string;
+  readonly place: Place;
+  /** List items whose lines are questions to the person: nobody knows yet what they say, so viewers are not shown them. */
+  readonly asks?: true | undefined;
 }
 
 // ------------------------------------------------------------------------------------------------------------ events

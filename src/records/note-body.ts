@@ -194,7 +194,8 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     };
     parts = [...parts.filter((one) => one.level < level), part];
   }
-  return { story: storyOf(file, text, told), events, problems, readings, bedsOfHeadings };
+  const asked = new Set(readings.flatMap(({ as, place }) => (as === "question" ? [place.line] : [])));
+  return { story: storyOf(file, text, told, asked), events, problems, readings, bedsOfHeadings };
 }
 
 /** A line read with the words above it, told by its own. */
@@ -223,19 +224,26 @@ function opensList({ text, items }: ItemPiece): boolean {
   );
 }
 
-/** Story in the order of the note; list items that stand together stay together. */
-function storyOf(file: string, text: string, told: readonly Piece[]): Note["story"] {
-  const parts: Piece[] = [];
+/** Story in the order of the note; list items that stand together stay together, unless one is a question and one is none. */
+function storyOf(file: string, text: string, told: readonly Piece[], asked: ReadonlySet<number>): Note["story"] {
+  const asks = (piece: Piece): true | undefined =>
+    piece.kind === "item" && (asked.has(piece.line) || piece.items.some(asks)) ? true : undefined;
+  const parts: (Piece & { readonly asks: true | undefined })[] = [];
   for (const piece of told.toSorted((a, b) => a.from - b.from)) {
     const before = parts.at(-1);
-    if (before?.kind === "item" && piece.kind === "item" && text.slice(before.to, piece.from).trim() === "") {
-      parts[parts.length - 1] = { ...before, to: piece.to };
-    } else parts.push(piece);
+    const joins =
+      before?.kind === "item" &&
+      piece.kind === "item" &&
+      before.asks === asks(piece) &&
+      text.slice(before.to, piece.from).trim() === "";
+    if (joins) parts[parts.length - 1] = { ...before, to: piece.to };
+    else parts.push({ ...piece, asks: asks(piece) });
   }
   const settled = told.flatMap(settledIn).toSorted((a, b) => a.from - b.from);
-  return parts.map(({ from, to, line, column }) => ({
+  return parts.map(({ from, to, line, column, asks }) => ({
     text: asWritten(text, from, to, settled),
     place: { file, line, column },
+    ...(asks === true && { asks }),
   }));
 }
 

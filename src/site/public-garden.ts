@@ -312,8 +312,9 @@ function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<strin
     beds: note.beds.filter(bedIsPublic),
     photos: note.photos.filter((photo) => photoPaths.has(photo)),
     photoWords: undefined,
-    story:
-      hidden.length === 0 ? note.story : note.story.map((piece) => ({ ...piece, text: cutImages(piece.text, hidden) })),
+    story: note.story
+      .filter(({ asks }) => asks !== true)
+      .map((part) => (hidden.length === 0 ? part : { ...part, text: cutImages(part.text, hidden) })),
   };
 }
 

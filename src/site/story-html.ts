@@ -12,6 +12,7 @@ import remarkRehype from "remark-rehype";
 import { unified } from "unified";
 import { deepestNesting } from "../records/index.ts";
 import { escapeHtml } from "./escape-html.ts";
+import { DIRECTION_CONTROLS } from "./without-direction-controls.ts";
 
 /** Levels of nesting that a person could mean; what lies deeper is shown as plain text. */
 const DEEPEST = 40;
@@ -21,9 +22,6 @@ const LONGEST = 262_144;
 
 /** Stories stand under headings of the second level. */
 const TOP_HEADING = 3;
-
-/** Characters that turn the direction of everything after them; a record could use them to disguise a name. */
-const DIRECTION_CONTROLS = /[\u202a-\u202e\u2066-\u2069]/gu;
 
 const writer = unified()
   .use(remarkRehype, {

@@ -7,6 +7,7 @@ import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Garden, Photo, Problem, RecordFile } from "../model.ts";
 import { idOfName, isDoubt, problem } from "../records/index.ts";
+import { DIRECTION_CONTROLS } from "./without-direction-controls.ts";
 
 const LIST = "what-viewers-see.json";
 
@@ -34,6 +35,8 @@ const KINDS = {
   episodes: "film",
 } as const;
 type Kind = keyof typeof KINDS;
+
+const QUESTION = 'it can be read in more than one way: "plotreel settle" asks what it says';
 
 /** `before` is the list of the last time. */
 export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): Seen {
@@ -76,6 +79,8 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
       keptBack.push({ what: `note ${note.id}`, why: fileWhy(note.place.file, usual) });
       continue;
     }
+    for (const { asks, text } of note.story)
+      if (asks === true) keptBack.push({ what: `words of note ${note.id}: ${text}`, why: QUESTION });
     for (const { text } of said.story) seen.push(`words of note ${note.id}: ${text}`);
     for (const event of lines.get(note.place.file) ?? [])
       seen.push(`line of note ${note.id}: ${event.text || event.kind}`);
@@ -113,7 +118,12 @@ function whyPhoto(photo: Photo, garden: Garden): string {
 
 /** To be called on the finished folder of the private pages. */
 export async function keepWhatViewersSee(privateDir: string, seen: Seen): Promise<void> {
-  await writeFile(path.join(privateDir, LIST), `${JSON.stringify(seen, null, 1)}\n`);
+  // A name that turns the reading direction is kept as it is, and turns nothing where the list is looked at.
+  const json = JSON.stringify(seen, null, 1).replace(
+    DIRECTION_CONTROLS,
+    (control) => `\\u${control.charCodeAt(0).toString(16)}`,
+  );
+  await writeFile(path.join(privateDir, LIST), `${json}\n`);
 }
 
 /** Undefined when nothing was published here before. */

@@ -1,7 +1,7 @@
 /** Page data without the characters that turn the reading direction of all that follows: a name may not disguise itself. */
 
 /** Embeddings, overrides and isolates (Unicode Standard Annex 9, section 2); the two plain marks do no harm and stay. */
-const DIRECTION_CONTROLS = /[\u202a-\u202e\u2066-\u2069]/gu;
+export const DIRECTION_CONTROLS = /[\u202a-\u202e\u2066-\u2069]/gu;
 
 /** What has none is given back itself: a site's data is large, and a copy of all of it would cost more than the search. */
 export function withoutDirectionControls<T>(data: T): T {

@@ -39,9 +39,9 @@ const FILES: Readonly<Record<string, string>> = {
   "notes/2026-05-18.md": `---\nbed: long-bed\n---\n\n${"a\n\n".repeat(10_000)}\n`,
   "notes/2026-05-19.md": `---\nbed: long-bed\n---\n\n${Array.from({ length: 2000 }, (_, depth) => `${"  ".repeat(depth)}- deeper`).join("\n")}\n`,
   "notes/2026-05-20.md": `---\nbed: long-bed\n---\n\n${"[a](".repeat(10_000)}${"`".repeat(10_001)}${"<b>".repeat(10_000)}${"![".repeat(10_000)}\n`,
-  "episodes/film/index.md": `---\ntitle: "</script>${SCRIPT}]]>&amp;"\ndate: 2026-06-13\nstatus: published\nlink: "https://films.example/film?a=1&b=</script>${SCRIPT}"\nstops: [{ bed: long-bed, at: "0:05" }, ../../../etc/passwd]\n---\n\n${SCRIPT} ${PICTURE}\n`,
+  "episodes/film/index.md": `---\ntitle: "</script>${SCRIPT}]]>&amp;"\ndate: 2026-06-13\nstatus: published\nlink: "https://films.example/film?a=1&b=</script>${SCRIPT}"\nstops: [{ bed: long-bed, at: "0:05" }]\n---\n\n${SCRIPT} ${PICTURE}\n`,
   "episodes/film/film.vtt": `WEBVTT - ${SCRIPT}\n\nSTYLE\n::cue { background: url(https://evil.example/x) }\n\n00:00:05.000 --> 00:00:09.000\n${SCRIPT}<v Bob><c.x>This is Searchable ${PICTURE}</c></v> \u202egnp.exe\n\n00:00:10.000 --> 00:00:14.000\n&lt;script&gt;globalThis.ran=1&lt;/script&gt; and more of it\n`,
-  "episodes/planned/index.md": `---\ntitle: "${SCRIPT.replaceAll('"', "")} planned"\ndate: 2026-07-19\nstatus: planned\nstops: [long-bed]\nmust: ["</script>${SCRIPT}"]\n---\n`,
+  "episodes/planned/index.md": `---\ntitle: "${SCRIPT.replaceAll('"', "")} planned"\ndate: 2026-07-19\nstatus: planned\nstops: [long-bed, ../../../etc/passwd]\nmust: ["</script>${SCRIPT}"]\n---\n`,
   "photos/long-bed/gate/2026-06-13.md": `---\ncaption: "${SCRIPT}${PICTURE} \u202egnp.exe"\ncredit: "${SCRIPT}"\n---\n`,
   "weather/rain.csv": `date,rain\n2026-05-01,"${SCRIPT}"\n=1+1,2\n`,
   "trials/one.md": `---\ntitle: "${SCRIPT}"\nquestion: "${PICTURE}"\nmeasure: weight\nstatus: running\narms: [{ name: "${SCRIPT}", variety: search, bed: long-bed }, { name: b, variety: formula, bed: long-bed }]\n---\n`,
@@ -68,7 +68,7 @@ beforeAll(async () => {
     ["secret.md", "beds/leads-out.md"],
     ["secret.jpg", "photos/long-bed/gate/2026-06-20.jpg"],
     ["secrets", "varieties/leads-out"],
-    ["secret.md", "episodes/film/other.vtt"],
+    ["secret.md", "episodes/planned/other.vtt"],
     ["a/b/c/d/e/content", "notes/round"],
   ] as const)
     await symlink(path.join(folder, target), path.join(recordsDir, link));
@@ -167,7 +167,7 @@ describe("a garden full of hostile files", () => {
       ["beds/leads-out.md", "folder/link-outside"],
       [`${gate}/2026-06-20.jpg`, "folder/link-outside"],
       ["varieties/leads-out", "folder/link-outside"],
-      ["episodes/film/other.vtt", "folder/link-outside"],
+      ["episodes/planned/other.vtt", "folder/link-outside"],
       ["notes/round", "folder/link-loop"],
       ["notes/2026-05-17.md", "text/very-long"],
     ] as const)

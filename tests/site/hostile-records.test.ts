@@ -186,9 +186,9 @@ const FILES: Readonly<Record<string, string>> = {
   "varieties/constructor.md": "---\ntitle: Constructor\ncrop: leek\n---\n",
   "varieties/turned.md": '---\ntitle: "Red\u202eneerg\u202c Giant"\ncrop: tomato\nsay it as: "\u2066red\u2069"\n---\n',
   "varieties/quotes.md":
-    '---\ntitle: \'"><svg onload=globalThis.ran=1>\'\ncrop: "pea\'}]{--x:url(//evil.example)}</style><script>globalThis.ran=1</script>"\nsource: { name: "</script><script>globalThis.ran=1</script>", link: "javascript:globalThis.ran=1" }\n---\n',
+    '---\ntitle: \'"><video src=z onerror=globalThis.ran=1>\'\ncrop: "pea\'}]{--x:url(//evil.example)}</style><script>globalThis.ran=1</script>"\nsource: { name: "</script><script>globalThis.ran=1</script>", link: "javascript:globalThis.ran=1" }\n---\n',
   "varieties/data-link.md":
-    '---\ntitle: Data Link\ncrop: pea\nsource: { name: Data house, link: "data:text/html,<script>ran=1</script>" }\n---\n',
+    '---\ntitle: Data Address\ncrop: pea\nsource: { name: Data house, link: "data:text/html,<script>ran=1</script>" }\n---\n',
   "beds/runs.md": "---js\n{ title: globalThis.ran = 1 }\n---\n",
   "beds/bomb.md": `---\ntitle: Bomb\na: &a [x, x, x, x, x, x, x, x, x]\nb: &b [*a, *a, *a, *a, *a, *a, *a, *a, *a]\nc: &c [*b, *b, *b, *b, *b, *b, *b, *b, *b]\nd: &d [*c, *c, *c, *c, *c, *c, *c, *c, *c]\ne: &e [*d, *d, *d, *d, *d, *d, *d, *d, *d]\nf: [*e, *e, *e, *e, *e, *e, *e, *e, *e]\n---\n`,
   "beds/deep-yaml.md": `---\ntitle: Deep\nsoil: ${"[".repeat(DEEP)}${"]".repeat(DEEP)}\n---\n`,

@@ -281,6 +281,7 @@ function withGuesses(
 ): TablePlant[] {
   const all: TablePlant[] = [];
   const taken = new Set<number>();
+  const absorbed = new Set<number>();
   for (const one of plants) {
     if (one.basis !== "crop") {
       all.push(one);
@@ -298,6 +299,11 @@ function withGuesses(
     let from = one.from;
     while (from > 0 && from > one.from - 4) {
       const word = words[from - 1];
+      if (word !== undefined && from < one.from && !taken.has(from - 1) && nameWord(words, from - 1, plants)) {
+        absorbed.add(from - 1);
+        from -= 1;
+        continue;
+      }
       if (word === undefined || !free(from - 1) || taken.has(from - 1)) break;
       const capital = isCapital(word) && !/^[A-Z]{2,3}$/.test(word.text);
       const known = isOther(word);
@@ -349,7 +355,19 @@ function withGuesses(
     }
     at = end - 1;
   }
-  return all.sort((a, b) => a.from - b.from);
+  return all.filter((one) => one.basis !== "crop" || !absorbed.has(one.from)).sort((a, b) => a.from - b.from);
+}
+
+/** A crop word that is a part of a name written in capitals: "Lilac Dream tomato". */
+function nameWord(words: readonly Word[], at: number, plants: readonly TablePlant[]): boolean {
+  const word = words[at];
+  return (
+    word !== undefined &&
+    isCapital(word) &&
+    !word.lower.endsWith("s") &&
+    !opensSentence(words, at) &&
+    plants.some((one) => one.basis === "crop" && one.from === at && one.end === at + 1)
+  );
 }
 
 /** "garlic Harnaś", "cardoons, Plein Blanc Inerme", "rhubarb (‘Victoria’)": a name behind the crop word. */
