@@ -126,6 +126,18 @@ const sharedWords = new Set(
     .flatMap(keysOf),
 );
 
+/** Keys of a crop's names by its row, its name first: every garden has the same hundreds of rows. */
+const cropKeys = new WeakMap<Crop, readonly (readonly string[])[]>();
+
+function keysOfCrop(crop: Crop): readonly (readonly string[])[] {
+  let keys = cropKeys.get(crop);
+  if (keys === undefined) {
+    keys = [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
+    cropKeys.set(crop, keys);
+  }
+  return keys;
+}
+
 /** "row of": what stands here leads up to a name and is none, or every later row would be one. */
 const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
 
@@ -148,8 +160,8 @@ export class Names {
     site: new Map(),
   };
   readonly #cropOfVariety = new Map<string, string | undefined>();
-  /** Names as people shorten them. */
-  readonly short: ShortNames;
+  readonly #varieties: readonly Variety[];
+  #short: ShortNames | undefined;
   readonly #bedsOfSite = new Map<string, string[]>();
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
@@ -160,7 +172,9 @@ export class Names {
   constructor(records: NameRecords) {
     for (const crop of records.crops) {
       this.#crops.set(crop.id, crop);
-      this.#add("crop", crop.id, crop.name, [crop.plural, ...crop.alsoCalled]);
+      this.#titles.crop.set(crop.id, crop.name);
+      for (const [at, keys] of keysOfCrop(crop).entries())
+        this.#tries.crop.add(keys, { id: crop.id, rank: at === 0 ? 0 : 2 });
     }
     for (const site of records.sites) this.#add("site", site.id, site.title, []);
     for (const bed of records.beds) {
@@ -168,13 +182,18 @@ export class Names {
       if (bed.site !== undefined) this.#bedsOfSite.set(bed.site, [...(this.#bedsOfSite.get(bed.site) ?? []), bed.id]);
     }
     for (const gear of records.gear) this.#add("gear", gear.id, gear.title, gear.alsoCalled);
-    const varieties = [...records.varieties];
-    for (const variety of varieties) {
+    this.#varieties = [...records.varieties];
+    for (const variety of this.#varieties) {
       this.#add("variety", variety.id, variety.title, variety.alsoSpelled);
       this.#cropOfVariety.set(variety.id, variety.crop);
       this.#addShortForms(variety);
     }
-    this.short = new ShortNames(this.#crops, varieties);
+  }
+
+  /** Names as people shorten them. */
+  get short(): ShortNames {
+    this.#short ??= new ShortNames(this.#crops, this.#varieties);
+    return this.#short;
   }
 
   /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
@@ -214,6 +233,12 @@ export class Names {
       if (found?.end === words.length) return found.id;
     }
     return undefined;
+  }
+
+  /** Whether any name of a bed, a variety, a crop or gear begins with a word of this key. */
+  begins(key: string): boolean {
+    const { bed, variety, crop, gear } = this.#tries;
+    return bed.begins(key) || variety.begins(key) || crop.begins(key) || gear.begins(key);
   }
 
   /** The longest name of one kind that begins at word `from`. */
@@ -347,7 +372,7 @@ export class Names {
   #add(kind: NameKind, id: string, title: string, also: readonly string[]): void {
     this.#titles[kind].set(id, title);
     this.#tries[kind].add(keysOf(title), { id, rank: 0 });
-    if (kind !== "crop") this.#tries[kind].add(keysOf(id), { id, rank: 0 });
+    this.#tries[kind].add(keysOf(id), { id, rank: 0 });
     for (const name of also) this.#tries[kind].add(keysOf(name), { id, rank: 2 });
   }
 
@@ -356,7 +381,7 @@ export class Names {
     const keys = keysOf(variety.title);
     const short = keys.at(-2) === "f" && keys.at(-1) === "1" ? keys.slice(0, -2) : keys;
     const crop = variety.crop === undefined ? undefined : this.#crops.get(variety.crop);
-    const cropNames = crop === undefined ? [] : [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
+    const cropNames = crop === undefined ? [] : keysOfCrop(crop);
     for (const name of [[], ...cropNames]) {
       const cut = endsWith(short, name) ? short.slice(0, short.length - name.length) : short;
       if (cut.length > 0 && cut.length < keys.length && !sharedWords.has(cut.join(" ")))

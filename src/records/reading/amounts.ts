@@ -73,7 +73,7 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   if (packs !== undefined) return packs;
   const amount = amountAt(words, at, system);
   if (amount === undefined) return percentOrPart(words, at);
-  return classified(words, at, amount, system);
+  return classified(words, at, amount);
 }
 
 function mention(
@@ -102,6 +102,9 @@ function timesBehind(words: readonly Word[], at: number): AmountMention | undefi
   return mention("count", at, value.end, value.value);
 }
 
+/** What a share of the plants did. */
+const countedSo = /^(?:up|through|alive|germinated|sprouted|survived|took|showing)$/;
+
 /** "7 of 9", "18/24", "five of the six", "9 out of 10", "7 outta 9". */
 function shareAt(words: readonly Word[], at: number): AmountMention | undefined {
   const first = words[at];
@@ -120,6 +123,12 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
   const part = numberAt(words, at);
   if (part === undefined || !Number.isInteger(part.value) || part.value < 0 || part.end === at) return undefined;
   let next = part.end;
+  // "16 up out of 18": the verb between stays one.
+  if (countedSo.test(words[next]?.lower ?? "")) {
+    const [, of, whole] = words.slice(next, next + 4).filter(({ lower }) => lower !== "out");
+    const all = of?.lower === "of" && whole?.kind === "number" ? Number(whole.text) : undefined;
+    return all === undefined || all < part.value ? undefined : mention("share", at, part.end, part.value);
+  }
   if (words[next]?.lower === "out" && words[next + 1]?.lower === "of") next += 2;
   else if (words[next]?.lower === "outta") next += 1;
   else if (words[next]?.lower === "of") next += 1;
@@ -161,7 +170,7 @@ function percentOrPart(words: readonly Word[], at: number): AmountMention | unde
   return mention("label", at, number.end, number.value);
 }
 
-function classified(words: readonly Word[], at: number, amount: Amount, system: UnitSystem): AmountMention {
+function classified(words: readonly Word[], at: number, amount: Amount): AmountMention {
   const before = words[at - 1]?.lower ?? "";
   const beforeMark = words[at - 1];
   const next = words[amount.end]?.lower ?? "";
@@ -186,6 +195,9 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   if (moneyNouns.test(next)) return mention("price", at, end + 1, value);
   if (timeNouns.test(next) || (next === "-" && timeNouns.test(words[end + 1]?.lower ?? "")))
     return mention("time", at, end + 1, value);
+  // "16 up out of 18": those it is out of.
+  if (before === "of" && words[at - 2]?.lower === "out" && countedSo.test(words[at - 3]?.lower ?? ""))
+    return mention("label", at, end, value);
   // "all but two" says how many were not.
   if (before === "but" && /^(?:all|every|everything|none|nothing)$/.test(words[at - 2]?.lower ?? ""))
     return mention("label", at, end, value);
@@ -215,7 +227,6 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
-  void system;
   return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined });
 }
 

@@ -5,8 +5,8 @@
 import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
-import { askFeatures, candidateFeatures, type Features, type FormReading } from "./features.ts";
-import type { CueKind } from "./mention.ts";
+import { type Add, askFeatures, candidateFeatures, type FormReading } from "./features.ts";
+import { type CueKind, isGardenThing } from "./mention.ts";
 
 export interface Decision {
   readonly as: "facts" | "question" | "story";
@@ -32,7 +32,6 @@ export type ChoiceWeights = Readonly<Record<string, number>>;
 
 export interface Way {
   readonly candidate: Candidate;
-  readonly features: Features;
   readonly p: number;
 }
 
@@ -45,14 +44,17 @@ export function waysOf(
   const candidates: Candidate[] = [...line.candidates];
   if (form !== undefined && !candidates.some(({ facts }) => sameAs(facts, form.facts)))
     candidates.push({ facts: form.facts, choices: [] });
-  const featured = candidates.map((candidate) => ({ candidate, features: candidateFeatures(candidate, line, form) }));
-  const scores = featured.map(({ features }) => scoreOf(features, weights));
-  const ask = scoreOf(askFeatures(line, form), weights);
+  const scores = candidates.map((candidate) =>
+    scoreOf(weights, (add) => candidateFeatures(candidate, line, form, add)),
+  );
+  const ask = scoreOf(weights, (add) => askFeatures(line, form, add));
   const top = Math.max(ask, ...scores);
   const powers = scores.map((value) => Math.exp(value - top));
   const asking = Math.exp(ask - top);
   const all = powers.reduce((sum, value) => sum + value, asking);
-  const ways = featured.map((way, index) => ({ ...way, p: (powers[index] as number) / all })).sort((a, b) => b.p - a.p);
+  const ways = candidates
+    .map((candidate, index) => ({ candidate, p: (powers[index] as number) / all }))
+    .sort((a, b) => b.p - a.p);
   return { ways, asking: asking / all };
 }
 
@@ -60,9 +62,11 @@ function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function scoreOf(features: Features, weights: ChoiceWeights): number {
+function scoreOf(weights: ChoiceWeights, tell: (add: Add) => void): number {
   let sum = 0;
-  for (const [name, value] of features) sum += value * (Object.hasOwn(weights, name) ? (weights[name] as number) : 0);
+  tell((name, value = 1) => {
+    if (Object.hasOwn(weights, name)) sum += value * (weights[name] as number);
+  });
   return sum / 1000;
 }
 
@@ -117,14 +121,8 @@ export function decide(
 ): Decision {
   const { ways } = waysOf(line, form, weights);
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
-  const names = line.mentions.some(
-    (one) =>
-      one.type === "plant" ||
-      one.type === "bed" ||
-      one.type === "gear" ||
-      (one.type === "cause" && one.of !== "weather"),
-  );
-  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing) || (prose && !names))
+  const names = line.mentions.some(isGardenThing);
+  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing))
     return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;

@@ -1,6 +1,6 @@
 /** All mentions of a line, in any order. Names are found first and nothing reaches into one: "6 January King" is no date. */
 import type { Day } from "../../model.ts";
-import { isCapital, type Word } from "../line-words.ts";
+import { isCapital, type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import type { UnitSystem } from "../units.ts";
 import { amountMention } from "./amounts.ts";
@@ -10,7 +10,7 @@ import { lemmasFrom } from "./lemmas.ts";
 import type { BedMention, Mention, VerbMention } from "./mention.ts";
 import { joinPlants, ownPlantAt, tablePlantAt } from "./plants.ts";
 import type { Pest } from "./tables/pests.ts";
-import { causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
+import { beginsName, causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
 
 export interface FindContext {
   readonly names: Names;
@@ -18,6 +18,30 @@ export interface FindContext {
   readonly system: UnitSystem;
   /** "7/20" is the 20th of July. */
   readonly monthFirst: boolean;
+}
+
+/** The words of a text and what is found in them. */
+export interface Seen {
+  readonly words: readonly Word[];
+  readonly mentions: readonly Mention[];
+}
+
+/** What was seen of the texts of a line by its context: each reader looks at the whole line, and some of them at parts of it. */
+const seenBefore = new WeakMap<FindContext, Map<string, Seen>>();
+
+export function seenIn(text: string, context: FindContext): Seen {
+  let known = seenBefore.get(context);
+  if (known === undefined) {
+    known = new Map();
+    seenBefore.set(context, known);
+  }
+  let seen = known.get(text);
+  if (seen === undefined) {
+    const words = wordsOf(text);
+    seen = { words, mentions: findMentions(words, context) };
+    known.set(text, seen);
+  }
+  return seen;
 }
 
 export function findMentions(words: readonly Word[], context: FindContext): readonly Mention[] {
@@ -86,7 +110,15 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   return joinPlants(words, found, context.names);
 }
 
+/** Most words are everyday ones that begin no name; nothing is looked up for them. */
+function beginsNone(word: Word, names: Names): boolean {
+  if (names.begins(word.key) || beginsName(word.key)) return false;
+  if (word.kind !== "word") return true;
+  return !isCapital(word) && !word.lower.endsWith("s") && (word.lower.length < 4 || isOrdinary(word.lower));
+}
+
 function nameAt(words: readonly Word[], at: number, { names }: FindContext): Mention | undefined {
+  if (beginsNone(words[at] as Word, names)) return undefined;
   const bed = bedAt(words, at, names);
   const own = ownPlantAt(words, at, names);
   const gear = names.at("gear", words, at);

@@ -6,7 +6,7 @@ import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "..
 import { clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
-import { type FindContext, findMentions } from "./find-mentions.ts";
+import { type FindContext, findMentions, seenIn } from "./find-mentions.ts";
 import type { CueMention, Mention } from "./mention.ts";
 import { cultivarAt, gearAt } from "./vocabulary.ts";
 
@@ -36,7 +36,7 @@ function saysNoMore(text: string, find: FindContext): boolean {
   const first = /[.!?;]\s+|\s[–—+-]\s/.exec(text);
   if (first === null) return true;
   const rest = text.slice(first.index + first[0].length);
-  return !findMentions(wordsOf(rest), find).some(({ type }) => type === "plant" || type === "cause" || type === "gear");
+  return !seenIn(rest, find).mentions.some(({ type }) => type === "plant" || type === "cause" || type === "gear");
 }
 
 /** Work of every kind is said with the same verbs as other things: it is plain only behind "did:" or of known plants and beds. */
@@ -153,9 +153,8 @@ const asFarAs = /^(?:find|reach|get|see|carry|manage|spare)$/;
  */
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
-  const words = wordsOf(event.text);
+  const { words, mentions } = seenIn(event.text, find);
   const first = endOfClause(words, 1);
-  const mentions = findMentions(words, find);
   // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
   if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
     return false;
@@ -271,7 +270,7 @@ function isBeside(words: readonly Word[], amount: Mention, plant: Mention): bool
 /** A pest or a disease in what is left; what was picked may be split or small without being a trouble of its own. */
 function tellsOfTrouble(kind: EventKind, rest: string, find: FindContext): boolean {
   if (kind === "trouble" || kind === "lost" || kind === "cured") return false;
-  return findMentions(wordsOf(rest), find).some(
+  return seenIn(rest, find).mentions.some(
     (one) => one.type === "cause" && one.of !== "weather" && !(kind === "picked" && one.of === "disorder"),
   );
 }

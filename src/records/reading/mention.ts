@@ -116,3 +116,21 @@ export type Mention =
   | DayMention
   | StandMention
   | CueMention;
+
+const measured = new Set<AmountUse>(["pieces", "vessel", "share", "mass", "volume", "length", "temperature", "ph"]);
+
+/** Whether a mention may be of a garden: a bare number, a day or a word of doubt alone is of anything, "next year" too. */
+export function isOfGarden(mention: Mention): boolean {
+  if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
+  return mention.type === "amount" ? measured.has(mention.use) : mention.type !== "day" && mention.type !== "cue";
+}
+
+/** Whether a mention names something a garden has: no fact stands without one. */
+export function isGardenThing(mention: Mention): boolean {
+  return (
+    mention.type === "plant" ||
+    mention.type === "bed" ||
+    mention.type === "gear" ||
+    (mention.type === "cause" && mention.of !== "weather")
+  );
+}
