@@ -6,7 +6,7 @@
  * not taken for "Crown Prince" and a line is read in one pass whatever the number of varieties. Case, accents, hyphens,
  * apostrophes and plurals make no difference.
  */
-import type { Bed, Crop, Gear, Place, Problem, Site, Variety } from "../model.ts";
+import type { Bed, Crop, EventKind, Gear, Place, Problem, Site, Variety } from "../model.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
@@ -24,6 +24,15 @@ export interface FoundPlant {
   readonly end: number;
   /** Other varieties of the same name, none of them meant by what the line says. */
   readonly others: readonly string[];
+}
+
+/** A verb as the garden's own word list has it. */
+export interface OwnVerb {
+  /** In lower case. */
+  readonly words: readonly string[];
+  readonly kind: EventKind;
+  /** Said so of this crop only. */
+  readonly crop?: string | undefined;
 }
 
 export interface NameRecords {
@@ -165,6 +174,7 @@ export class Names {
   readonly #bedsOfSite = new Map<string, string[]>();
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
+  readonly #ownVerbs: OwnVerb[] = [];
   readonly #taken = new TakenNames();
   /** How many names were taken before the first line was read. */
   #takenBefore = 0;
@@ -211,12 +221,21 @@ export class Names {
     this.#takenBefore = this.#taken.count;
   }
 
-  /** Takes the garden's own words for crops, varieties, beds and gear as further spellings of these, before any table's. */
-  learn(words: readonly OwnWord[]): void {
+  /** Takes the garden's own words for crops, varieties, beds, gear and for what is done, before any table's. */
+  learn(words: readonly Pick<OwnWord, "word" | "means">[]): void {
     for (const { word, means } of words) {
-      if ("kind" in means) continue;
+      if ("kind" in means) {
+        const lower = wordsOf(word).filter(({ kind }) => kind !== "mark");
+        this.#ownVerbs.push({ words: lower.map((one) => one.lower), ...means });
+        continue;
+      }
       for (const [kind, id] of Object.entries(means)) this.#tries[kind as NameKind].add(keysOf(word), { id, rank: 1 });
     }
+  }
+
+  /** What the garden's own word list says of verbs. */
+  get ownVerbs(): readonly OwnVerb[] {
+    return this.#ownVerbs;
   }
 
   /** Whether the lines read so far took no name: then what a line says does not depend on them. */

@@ -47,6 +47,8 @@ export function waysOf(
   const scores = candidates.map((candidate) =>
     scoreOf(weights, (add) => candidateFeatures(candidate, line, form, add)),
   );
+  for (const [index, candidate] of candidates.entries())
+    if (tellsOwnVerbs(candidate, line)) scores[index] = (scores[index] as number) + ownVerbWeight;
   const ask = scoreOf(weights, (add) => askFeatures(line, form, add));
   const top = Math.max(ask, ...scores);
   const powers = scores.map((value) => Math.exp(value - top));
@@ -56,6 +58,16 @@ export function waysOf(
     .map((candidate, index) => ({ candidate, p: (powers[index] as number) / all }))
     .sort((a, b) => b.p - a.p);
   return { ways, asking: asking / all };
+}
+
+/** What the person's own word list says of a verb was their answer once: it outweighs what writers in general mean by it. */
+const ownVerbWeight = 3;
+
+function tellsOwnVerbs({ facts }: Candidate, { mentions }: Weighed): boolean {
+  const own = mentions.filter((one) => one.type === "verb" && one.own === true);
+  return (
+    own.length > 0 && own.every((verb) => verb.type === "verb" && facts.some(({ kind }) => verb.kinds.includes(kind)))
+  );
 }
 
 function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {
@@ -84,6 +96,9 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   if (candidate.choices.every(({ kind }) => kind === undefined))
     return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
   return candidate.choices.some(({ kind, clause, ground }) => {
+    // Work on a thing, or a cure of nobody knows what, is asked about.
+    if (kind === "did" || kind === "cured")
+      if (!clause.mentions.some(({ type }) => type === "plant" || type === "bed" || type === "cause")) return true;
     // What only the opinion thinks of may be right, and is asked.
     if (kind !== undefined && ground === "opinion") return true;
     if (kind === undefined || ofTheFuture.has(kind)) return false;

@@ -88,6 +88,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
     const amount = inName ? undefined : amountMention(words, at, context.system);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
+  for (const verb of ownVerbMentions(words, taken, found, context.names)) keep(verb);
   const verbs = verbMentions(words, taken);
   for (const verb of verbs) keep(verb);
   for (let at = 0; at < words.length; at++) {
@@ -168,6 +169,28 @@ function bedAt(words: readonly Word[], at: number, names: Names): BedMention | u
       ? "from"
       : "in";
   return { type: "bed", from: at, end: bed.end, id: bed.id, role };
+}
+
+/** Verbs of the garden's own word list; one that is said so of a crop counts only beside that crop. */
+function ownVerbMentions(
+  words: readonly Word[],
+  taken: Uint8Array,
+  found: readonly Mention[],
+  names: Names,
+): readonly VerbMention[] {
+  const crops = new Set(
+    found.map((one) =>
+      one.type !== "plant" ? undefined : one.variety === undefined ? one.crop : names.cropOf(one.variety),
+    ),
+  );
+  return names.ownVerbs
+    .filter(({ crop }) => crop === undefined || crops.has(crop))
+    .flatMap(({ words: form, kind }) =>
+      words.flatMap((_, at): readonly VerbMention[] => {
+        const end = taken[at] === 1 ? undefined : endOf(words, at, form, taken);
+        return end === undefined ? [] : [{ type: "verb", from: at, end, kinds: [kind], weak: false, own: true }];
+      }),
+    );
 }
 
 /** Forms of verbs, the longest first; a base form that is a noun as well counts less where no verb stands. */

@@ -21,7 +21,9 @@ const whole = new Set<EventKind>(["to do", "done", "promised", "asked", "plan"])
 export function readForm(line: NoteLine, context: LineContext, find: FindContext): FormLine | undefined {
   const read = readNoteLine(line, context);
   if (read === undefined || read.events.length === 0) return undefined;
+  const own = seenIn(line.text, find).mentions.filter((one) => one.type === "verb" && one.own === true);
   const clean =
+    own.every((verb) => verb.type === "verb" && read.events.some(({ kind }) => verb.kinds.includes(kind))) &&
     read.events.every((event) => isClean(event, find)) &&
     saysNoMore(line.text, find) &&
     read.events.every((event) => isPlain(event, context));

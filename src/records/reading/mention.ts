@@ -63,6 +63,8 @@ export interface VerbMention extends Span {
   readonly kinds: readonly EventKind[];
   /** A noun as well, and not where a verb stands. */
   readonly weak: boolean;
+  /** As the garden's own word list has it. */
+  readonly own?: true | undefined;
 }
 
 export interface BedMention extends Span {
