@@ -13,7 +13,7 @@ export type { NoteBody } from "./note-body.ts";
 export { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "./note-line.ts";
 export type { NoteReadings } from "./note-readings.ts";
 export { type OneNoteContext, readOneNote } from "./one-note.ts";
-export { type OwnWord, ownWords, type WordMeaning, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
+export { ownWords, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { withoutPrice } from "./prices.ts";

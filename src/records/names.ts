@@ -6,11 +6,10 @@
  * not taken for "Crown Prince" and a line is read in one pass whatever the number of varieties. Case, accents, hyphens,
  * apostrophes and plurals make no difference.
  */
-import type { Bed, Crop, EventKind, Gear, Place, Problem, Site, Variety } from "../model.ts";
+import type { Bed, Crop, EventKind, Gear, OwnWord, Place, Problem, Site, Variety } from "../model.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
-import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { ShortNames } from "./short-names.ts";
 import { type Heard, type Taken, TakenNames } from "./taken-names.ts";

@@ -3,10 +3,9 @@
  * garden, so its key stands for those as well: a renamed bed has every note read again, a changed note only that one.
  */
 import { hash } from "node:crypto";
-import type { Crop } from "../model.ts";
+import type { Crop, OwnWord } from "../model.ts";
 import type { NameRecords } from "./names.ts";
 import type { NoteBody, NoteBodyContext } from "./note-body.ts";
-import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import type { Taken } from "./taken-names.ts";
 

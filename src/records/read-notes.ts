@@ -9,7 +9,6 @@ import { type NoteBody, readNoteBody } from "./note-body.ts";
 import { dayOfNote } from "./note-day.ts";
 import { keptReading, type NoteReadings } from "./note-readings.ts";
 import type { NoteTree } from "./note-tree.ts";
-import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
@@ -18,7 +17,6 @@ import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
   readonly names: Names;
-  readonly words: readonly OwnWord[];
   /** Stands for the names, words and settings; see note-readings.ts. */
   readonly namesKey: string;
   readonly readings?: NoteReadings | undefined;
@@ -48,7 +46,7 @@ export interface ReadNote {
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
-  const { names, words, settings, today } = context;
+  const { names, settings, today } = context;
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
@@ -57,7 +55,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     return { note: undefined, events: [], problems, readings: [], linked: linked.map(({ photo }) => photo) };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
-  const bodyContext = { note: said, beds, names, settings, words };
+  const bodyContext = { note: said, beds, names, settings };
   const body = keptReading(
     context.readings,
     context.namesKey,

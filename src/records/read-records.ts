@@ -1,5 +1,16 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
-import type { Bed, Day, Event, GardenSettings, LineReading, Note, Problem, Records, Variety } from "../model.ts";
+import type {
+  Bed,
+  Day,
+  Event,
+  GardenSettings,
+  LineReading,
+  Note,
+  OwnWord,
+  Problem,
+  Records,
+  Variety,
+} from "../model.ts";
 import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { recordEnding } from "./file-names.ts";
@@ -10,7 +21,7 @@ import { keysOf, NameTrie } from "./name-trie.ts";
 import { buildNames, type NameRecords, type Names, namesOnceHeard, normaliseName } from "./names.ts";
 import type { NoteBody } from "./note-body.ts";
 import { type NoteReadings, namesKey } from "./note-readings.ts";
-import { type OwnWord, ownWords, type WrittenWord, writtenWords } from "./own-words.ts";
+import { ownWords, type WrittenWord, writtenWords } from "./own-words.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
 import { type FirstReading, type NotesContext, readNote } from "./read-notes.ts";
@@ -50,7 +61,6 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const read = (from: Names, heardBefore: Taken | undefined, own: readonly OwnWord[], first?: FirstReading) =>
     readNotes(places, files, {
       names: from,
-      words: own,
       namesKey: options.readings === undefined ? "" : namesKey(nameRecords(described), heardBefore, settings, own),
       readings: options.readings,
       first,
@@ -103,6 +113,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
       (a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line,
     ),
     readings: readings.sort((a, b) => compare(a.place.file, b.place.file) || a.place.line - b.place.line),
+    words: own.words,
     photoFiles: places.photos,
     photoSidecars,
     weatherFiles: places.weather,

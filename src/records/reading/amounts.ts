@@ -40,7 +40,13 @@ const heights = /^(?:tall|high|long|height|up|round|across|girth|wide|diameter)$
 const peopleNouns =
   /^(?:people|folk|kids|children|women|men|ladies|visitors|volunteers|viewers|subscribers|subs|guests|friends|hands|hens|chooks|sheep|eggs|members|of us|views|comments|teenagers|lads|girls|boys|sisters|brothers|grandkids|varieties|kinds|sorts|colours|colors|degrees)$/;
 
-export function amountMention(words: readonly Word[], at: number, system: UnitSystem): AmountMention | undefined {
+/** `behindBed`: a bed's name ends right before it, so that it counts what follows: "in Squash Bed 6 Crown Prince". */
+export function amountMention(
+  words: readonly Word[],
+  at: number,
+  system: UnitSystem,
+  behindBed = false,
+): AmountMention | undefined {
   const word = words[at];
   if (word === undefined) return undefined;
   const before = words[at - 1];
@@ -73,7 +79,7 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   if (packs !== undefined) return packs;
   const amount = amountAt(words, at, system);
   if (amount === undefined) return percentOrPart(words, at);
-  return classified(words, at, amount);
+  return classified(words, at, amount, behindBed);
 }
 
 function mention(
@@ -170,7 +176,7 @@ function percentOrPart(words: readonly Word[], at: number): AmountMention | unde
   return mention("label", at, number.end, number.value);
 }
 
-function classified(words: readonly Word[], at: number, amount: Amount): AmountMention {
+function classified(words: readonly Word[], at: number, amount: Amount, behindBed: boolean): AmountMention {
   const before = words[at - 1]?.lower ?? "";
   const beforeMark = words[at - 1];
   const next = words[amount.end]?.lower ?? "";
@@ -207,7 +213,7 @@ function classified(words: readonly Word[], at: number, amount: Amount): AmountM
   const isYear = words[at]?.kind === "number" && /^(?:19|20)\d\d$/.test(words[at]?.text ?? "");
   if (isYear && !/^(?:seeds?|plants?|sets|bulbs|cloves)$/.test(next)) return mention("year", at, end, value);
   const article = /^an?$/.test(words[at]?.lower ?? "") && end === at + 1;
-  if (labels.has(before) && !article && beforeMark?.end !== undefined && words[at]?.kind === "number")
+  if (labels.has(before) && !behindBed && !article && beforeMark?.end !== undefined && words[at]?.kind === "number")
     return mention("label", at, end, value);
   // "E2", "R2", "F1": a letter before it without a space.
   if (beforeMark?.kind === "word" && beforeMark.end === words[at]?.start && before.length <= 2)

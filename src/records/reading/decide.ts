@@ -95,12 +95,25 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
   if (candidate.choices.every(({ kind }) => kind === undefined))
     return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
-  return candidate.choices.some(({ kind, clause, ground }) => {
+  // "yesterday, the Aquadulce, cleared": what was done stands apart from its plant.
+  const isGuess = candidate.choices.some(
+    ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
+  );
+  const passesOver = candidate.choices.some(
+    ({ kind, clause }) => kind === undefined && clause.mentions.some((one) => one.type === "verb" && !one.weak),
+  );
+  if (isGuess && passesOver) return true;
+  // Between two beds a move has a way.
+  const beds = line.mentions.filter(({ type }) => type === "bed").length;
+  if (beds > 1 && candidate.facts.some(({ kind, toBed }) => kind === "moved" && toBed === undefined)) return true;
+  return candidate.choices.some(({ kind, clause, ground, opinion }) => {
     // Work on a thing, or a cure of nobody knows what, is asked about.
     if (kind === "did" || kind === "cured")
       if (!clause.mentions.some(({ type }) => type === "plant" || type === "bed" || type === "cause")) return true;
-    // What only the opinion thinks of may be right, and is asked.
+    // What only the opinion thinks of may be right, and is asked; so is what the clause's verb does not say, unless the opinion is sure.
     if (kind !== undefined && ground === "opinion") return true;
+    const isSure = kind !== undefined && (opinion.get(kind) ?? 0) >= 0.8;
+    if (kind !== undefined && ground !== "form" && !isSure && saysOther(clause.mentions, kind)) return true;
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
@@ -120,6 +133,12 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
       return opens || governs(clause.mentions, end);
     });
   });
+}
+
+/** Whether the clause has verbs, and none of them says this. */
+function saysOther(mentions: Candidate["choices"][number]["clause"]["mentions"], kind: EventKind): boolean {
+  const verbs = mentions.filter((one) => one.type === "verb" && !one.weak);
+  return verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes(kind));
 }
 
 /** A denial stands right before what was done: "didn't sow". */

@@ -1,5 +1,6 @@
 /** What speaks for and against taking a line one way, as named numbers; their weights are learned (scripts/learn-reading.ts). */
 
+import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, signature, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { needsPlant } from "./frames.ts";
@@ -73,6 +74,10 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     add(`ground: ${choice.ground}`);
     add(`ground: ${choice.ground}, ${choice.kind}`);
     if (choice.rank > 0) add("rank", Math.min(choice.rank, 3));
+    if (verbs.length > 0 && choice.ground !== "verb") add("against the verb");
+    const said = verbs.filter((one) => one.type === "verb" && one.kinds.includes(choice.kind as EventKind));
+    for (const one of said) if (one.type === "verb") add(`verb of ${Math.min(one.kinds.length, 4)}`);
+    if (verbs.length === 1 && said.length === 1) add("only verb");
     if (choice.framed?.borrowed === true) add("borrowed");
     if (choice.framed?.borrowed === true) add(`borrowed, ${choice.kind}`);
     add("clause", log(choice.opinion.get(choice.kind)));

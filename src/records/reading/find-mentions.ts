@@ -85,7 +85,8 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.basis !== "crop" && one.end === at) &&
       found.some((one) => one.type === "plant" && one.basis === "crop" && one.from === at + 1);
-    const amount = inName ? undefined : amountMention(words, at, context.system);
+    const behindBed = found.some((one) => one.type === "bed" && one.end === at);
+    const amount = inName ? undefined : amountMention(words, at, context.system, behindBed);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
   for (const verb of ownVerbMentions(words, taken, found, context.names)) keep(verb);

@@ -25,9 +25,27 @@ export function readForm(line: NoteLine, context: LineContext, find: FindContext
   const clean =
     own.every((verb) => verb.type === "verb" && read.events.some(({ kind }) => verb.kinds.includes(kind))) &&
     read.events.every((event) => isClean(event, find)) &&
+    usesPlaces(line.text, read.events, find) &&
+    !saysTwice(read.events) &&
     saysNoMore(line.text, find) &&
     read.events.every((event) => isPlain(event, context));
   return { read, facts: read.events.map((event) => factOf(event, context)), clean };
+}
+
+/** "moved, 9 Sungold, from Cold Frame, to Long Bed": parts of one thing, read as two. */
+function saysTwice(events: readonly Event[]): boolean {
+  const plants = events.map(({ kind, variety, crop }) => `${kind} ${variety ?? crop}`);
+  return new Set(plants).size < plants.length && events.every(({ kind }) => kind === "moved");
+}
+
+/** Whether every day and every bed of the line went into what was read: "planted, 6 leeks, on 12 June" has them apart. */
+function usesPlaces(text: string, events: readonly Event[], find: FindContext): boolean {
+  if (events.some(({ kind }) => whole.has(kind))) return true;
+  return seenIn(text, find).mentions.every((one) => {
+    if (one.type === "day")
+      return one.day === find.noteDay || events.some(({ day, due }) => day === one.day || due === one.day);
+    return one.type !== "bed" || events.some(({ bed, toBed }) => bed === one.id || toBed === one.id);
+  });
 }
 
 const rowWords =
@@ -155,6 +173,8 @@ const asFarAs = /^(?:find|reach|get|see|carry|manage|spare)$/;
  */
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
+  // "trouble on Aquadulce blackfly": what is said first is where.
+  if (event.kind === "trouble" && /^(?:on|in|at|with)\b/i.test(event.cause ?? "")) return false;
   const { words, mentions } = seenIn(event.text, find);
   const first = endOfClause(words, 1);
   // "Marketmore 76 cucumber": the written form takes the number for one of another plant.

@@ -270,6 +270,8 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     if (told !== undefined) used.add(told);
   }
   if (kind === "sowed") facts.nursery = stands(clause, context, used, beds.length > 0);
+  // What stands in trays is in no bed, but for one that the line names.
+  if (facts.nursery === true && beds.length === 0) facts.bed = undefined;
   if (kind === "trouble" || kind === "lost" || kind === "cured") {
     const cause =
       clause.mentions.find((one): one is CauseMention => one.type === "cause") ??
