@@ -233,7 +233,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
-  return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined });
+  const noun = /^(?:plants?|bushes|bush|vines?|trees?|crowns?|rows?)$/.test(next) ? next : undefined;
+  return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined, noun });
 }
 
 const sizes =

@@ -117,6 +117,10 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
+    // "36 leeks, really 30": which of them it was is asked.
+    const puts = cues.find(({ is }) => is === "correction");
+    if (puts !== undefined && clause.mentions.some(({ type, from }) => type === "amount" && from >= puts.end))
+      return true;
     return cues.some(({ is, from, end }) => {
       // What somebody else did is no fact of this garden, unless it came here.
       if (is === "other" && end - from > 1 && from <= clause.from + 1) return !fromOthers.has(kind);

@@ -5,7 +5,7 @@ import type { Names } from "../names.ts";
 import type { UnitSystem } from "../units.ts";
 import { amountMention } from "./amounts.ts";
 import { cuesAt } from "./cues.ts";
-import { dayAt } from "./days.ts";
+import { dayAt, noDayAt } from "./days.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { BedMention, Mention, VerbMention } from "./mention.ts";
 import { joinPlants, ownPlantAt, tablePlantAt } from "./plants.ts";
@@ -74,8 +74,15 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.end === at);
     const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
+    const noDay = day === undefined && !behindPlant ? noDayAt(words, at) : undefined;
+    if (noDay !== undefined && free(at, noDay)) {
+      keep({ type: "amount", use: "label", from: at, end: noDay, value: 0 });
+      found.push({ type: "cue", from: at, end: noDay, is: "may" });
+    }
     if (day === undefined || !free(at, day.end)) continue;
     keep({ type: "day", from: at, end: day.end, day: day.day });
+    // A day behind the note's own is still to come.
+    if (day.day > context.noteDay) found.push({ type: "cue", from: at, end: day.end, is: "future" });
     days.fill(1, at, day.end);
   }
   for (let at = 0; at < words.length; at++) {

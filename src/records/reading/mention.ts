@@ -52,7 +52,7 @@ export interface AmountMention extends Span {
   readonly upTo?: number | undefined;
   readonly approx?: boolean | undefined;
   readonly unit?: PickUnit | undefined;
-  /** The thing counted, of a vessel: "jars". */
+  /** The thing counted, of a vessel ("jars") or of whole plants ("bushes"). */
   readonly noun?: string | undefined;
   /** "3 each", "of each": said once for several plants. */
   readonly each?: boolean | undefined;
