@@ -139,8 +139,8 @@ function plantParts(
     count === undefined
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
-  const grams = event.grams === undefined ? undefined : `${Number(event.grams.toFixed(6))} g`;
-  const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(6))} l`;
+  const grams = event.grams === undefined ? undefined : `${Number(event.grams.toFixed(9))} g`;
+  const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(9))} l`;
   // The first amount stands before the name, others behind the place.
   const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
   return [
