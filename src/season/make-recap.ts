@@ -212,7 +212,7 @@ function nextYear(book: SeasonBook, season: Season, isPlanned: boolean): NextYea
 
 /** Plans of the season that is told: each is shown as planned, whatever has been done since. */
 function plannedIn({ garden, until }: SeasonBook, { from, to }: Season): readonly Sentence[] {
-  const words = recapWords(garden.settings);
+  const words = recapWords;
   return garden.plans
     .filter(({ said }) => said >= from && said <= to && said <= until)
     .map((plan) => say(words.planned(plan.what), [plan]));

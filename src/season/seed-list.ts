@@ -78,7 +78,7 @@ function seedRow(book: SeasonBook, lots: readonly Lot[], saved: readonly Event[]
   ].filter((remark) => remark !== "");
   return {
     variety: variety.id,
-    title: recapWords(book.garden.settings).label({ variety, crop: first.crop }, book.garden.settings),
+    title: recapWords.label({ variety, crop: first.crop }),
     crop: first.crop?.name ?? "",
     source: source?.name ?? "",
     link: source?.link ?? "",

@@ -74,16 +74,13 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
     .map(([name, given]) => {
       const shown = given.slice(0, mostNamed);
       const [how, another] = [...new Set(given.map(({ obtained }) => obtained))];
-      const text = recapWords(garden.settings).thanks(
-        {
-          to: name,
-          plants: shown.flatMap(({ plants }) => plants ?? []),
-          gear: shown.flatMap(({ gear: title }) => title ?? []),
-          more: given.length - shown.length,
-          how: another === undefined ? how : undefined,
-        },
-        garden.settings,
-      );
+      const text = recapWords.thanks({
+        to: name,
+        plants: shown.flatMap(({ plants }) => plants ?? []),
+        gear: shown.flatMap(({ gear: title }) => title ?? []),
+        more: given.length - shown.length,
+        how: another === undefined ? how : undefined,
+      });
       return say(
         text,
         given.map(({ record }) => record),

@@ -9,16 +9,14 @@ export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { nothingPicked, pickedMore } from "./picked-totals.ts";
 export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
-export { englishPieces, germanPieces, type PieceWords } from "./speech/pieces.ts";
+export { pieceWords } from "./speech/pieces.ts";
 export type { Amount, Speech } from "./speech/speech.ts";
-export { type Language, languageOf, speechOf, tongueOf } from "./speech/speech-of.ts";
-export { eventTeller } from "./tell-event.ts";
+export { speechOf } from "./speech/speech-of.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";
 export {
   capital,
   cropName,
   type DaySpeech,
-  englishOf,
   fullStop,
   sayAge,
   sayCount,

@@ -14,7 +14,7 @@ export interface Names {
   readonly speech: Speech;
   /** "Musselburgh leeks"; one of them: "Musselburgh leek". */
   plants(ids: PlantIds, count?: number): string;
-  /** "one Musselburgh leek", "eine Tomate Ochsenherz". */
+  /** "one Musselburgh leek". */
   one(ids: PlantIds): string;
   /** Whether "were" follows the name: "leeks were", "kale was", "six kale were". */
   arePlural(ids: PlantIds, count?: number): boolean;
@@ -41,8 +41,8 @@ export const oneForm: ReadonlySet<string> = new Set(
 );
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
-export function namesOf(records: Named, language: string): Names {
-  const speech = speechOf({ ...records.settings, language });
+export function namesOf(records: Named): Names {
+  const speech = speechOf(records.settings);
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
@@ -68,7 +68,7 @@ export function namesOf(records: Named, language: string): Names {
     settings: records.settings,
     speech,
     plants,
-    one: (ids) => speech.one(plants(ids, 1), cropOf(ids)),
+    one: (ids) => `one ${plants(ids, 1)}`,
     arePlural(ids, count) {
       if (count !== undefined) return count !== 1;
       const crop = cropOf(ids);

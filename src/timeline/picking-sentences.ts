@@ -2,12 +2,12 @@
 import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sentence, someOf, wholePlanting } from "./sentence-parts.ts";
-import { englishPieces } from "./speech/pieces.ts";
+import { pieceWords } from "./speech/pieces.ts";
 import { sayCount, sayList, sayVolume, sayWeight } from "./words.ts";
 
 /** "twelve stems", "about ten pods", "one crate". */
 export function sayPieces(count: NonNullable<Harvest["count"]>, unit: PickUnit): string {
-  const [one, many] = englishPieces[unit];
+  const [one, many] = pieceWords[unit];
   return `${sayCount(count)} ${(count.upTo ?? count.value) === 1 ? one : many}`;
 }
 

@@ -74,7 +74,7 @@ export function fullStop(text: string): string {
 // ------------------------------------------------------------------------------------------------------- days and ages
 
 export interface DaySpeech {
-  /** BCP 47 tag: garden.settings fits here. Days of a garden in another language are said in British English. */
+  /** BCP 47 tag: garden.settings fits here. */
   readonly language: string;
   /** The day from which it is said: the year is left out when it goes without saying. */
   readonly near?: Day | undefined;
@@ -87,7 +87,7 @@ function formatter(language: string, shape: string, options: Intl.DateTimeFormat
   const key = `${language} ${shape}`;
   const known = formatters.get(key);
   if (known !== undefined) return known;
-  const format = new Intl.DateTimeFormat(englishOf(language), { ...options, timeZone: "UTC" });
+  const format = new Intl.DateTimeFormat(language, { ...options, timeZone: "UTC" });
   const said = new Map<Day, string>();
   const made = (day: Day) => {
     const words = said.get(day) ?? format.format(Date.parse(day));
@@ -96,11 +96,6 @@ function formatter(language: string, shape: string, options: Intl.DateTimeFormat
   };
   formatters.set(key, made);
   return made;
-}
-
-/** The English in which a garden of any language is told. */
-export function englishOf(language: string): string {
-  return /^en\b/iu.test(language) ? language : "en-GB";
 }
 
 /**

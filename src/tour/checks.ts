@@ -26,7 +26,7 @@ export function checksBefore(
 ): readonly Check[] {
   return [
     ...sourceChecks(stops),
-    ...nameChecks(stops, speech),
+    ...nameChecks(stops),
     ...unnamedChecks(stops),
     ...taskChecks(index, stops, speech),
     ...doubtsNoted(index, stops, speech).map((sentence) => check("doubt", sentence)),
@@ -67,13 +67,13 @@ function spotWords(lot: Lot, here: BedOnTheDay, listed: number): string {
   return spot.startsWith("in ") ? ` ${spot} of ${theBed(here.bed)}` : ` ${spot} ${inBed(here.bed)}`;
 }
 
-function nameChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+function nameChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   const lots = distinctVarieties(stops).filter(
     ({ lot: { variety, crop } }) =>
       variety !== undefined &&
       variety.sayAs === undefined &&
       !isUnnamed({ variety, crop }) &&
-      looksHardToSay(cultivar({ variety, crop }), speech.settings.language),
+      looksHardToSay(cultivar({ variety, crop })),
   );
   if (lots.length === 0) return [];
   const names = lots.map(({ lot }) => cultivar(lot));

@@ -1,6 +1,6 @@
 /** What was picked between two days, and how it is said. */
 import type { Change, Day, GardenSettings, Harvest, PickUnit } from "../model.ts";
-import { englishPieces, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../timeline/index.ts";
+import { pieceWords, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../timeline/index.ts";
 
 type Pieces = ReadonlyMap<PickUnit, number>;
 
@@ -62,7 +62,7 @@ export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | 
   return sayHarvestIn(sum, {
     weight: (grams) => sayWeight(grams, settings.units),
     volume: (litres) => sayVolume(litres, settings.units),
-    pieces: (n, unit) => sayPlural(n, ...englishPieces[unit]),
+    pieces: (n, unit) => sayPlural(n, ...pieceWords[unit]),
     list: (parts) => sayList(parts),
   });
 }

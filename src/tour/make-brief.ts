@@ -3,7 +3,7 @@
  * the light, and the words for all of it.
  */
 import type { Day, Garden } from "../model.ts";
-import { englishOf, openFollowUps, openTasks } from "../timeline/index.ts";
+import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { Brief, FollowUpLine } from "./brief.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
@@ -136,7 +136,7 @@ function secondsByLevel(stops: Brief["stops"]): Brief["seconds"] {
 
 /** "Saturday 18 July 2026". */
 function wholeDate(day: Day, garden: Garden): string {
-  const format = new Intl.DateTimeFormat(englishOf(garden.settings.language), {
+  const format = new Intl.DateTimeFormat(garden.settings.language, {
     weekday: "long",
     day: "numeric",
     month: "long",

@@ -40,7 +40,7 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     lost,
     howMany: lost === 0 ? number : `${number} (${lost} lost)`,
     sayAs: variety?.sayAs,
-    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop }), here),
+    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop })),
     source: variety?.source,
     from: fromWords(variety?.source, planting.plantsFrom, variety?.crop ?? planting.crop),
     newThisYear: isNewThisYear(planting.variety, here),
@@ -52,10 +52,10 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
   };
 }
 
-function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean, here: BedOnTheDay): string {
+function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean): string {
   if (sayAs !== undefined) return sayAs;
   if (title === undefined || unnamed) return "—";
-  return looksHardToSay(title, here.index.garden.settings.language) ? "not noted" : "as written";
+  return looksHardToSay(title) ? "not noted" : "as written";
 }
 
 /** Never sown or planted before this season. In the first season of the notes nobody can tell, so nothing is marked. */

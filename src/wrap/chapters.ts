@@ -4,7 +4,7 @@
  */
 import type { Garden } from "../model.ts";
 import { capital, speechOf } from "../timeline/index.ts";
-import { chapterWordsIn } from "./chapter-words.ts";
+import { chapterWords } from "./chapter-words.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import type { Word } from "./spoken-words.ts";
@@ -33,7 +33,7 @@ export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): Chap
       parts.length === 0 ? "nothing was heard in it" : `this film has ${parts.length === 1 ? "one part" : "two parts"}`;
     return { chapters: [], none: `Video sites want at least three chapters of ten seconds or more, and ${found}.` };
   }
-  const { again } = chapterWordsIn(film.day.garden.settings.language);
+  const { again } = chapterWords;
   const names = new Map<string, number>();
   const chapters = parts.map((part, index): Chapter => {
     const name = nameOf(part, index, parts.length, film);
@@ -98,7 +98,7 @@ function longEnough(parts: readonly Part[], end: number): Part[] {
 
 function nameOf(part: Part, index: number, count: number, film: FilmHeard): string {
   const { settings } = film.day.garden;
-  const words = chapterWordsIn(settings.language);
+  const words = chapterWords;
   const { list } = speechOf(settings);
   if (part.bed === undefined) return index === 0 ? words.first : index === count - 1 ? words.last : words.between;
   const bed = film.day.garden.beds.get(part.bed);
@@ -115,7 +115,7 @@ function nameOf(part: Part, index: number, count: number, film: FilmHeard): stri
 /** What is talked about most in a part: crops, single varieties of them, gear; not what the bed's name says already. */
 function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, title: string): readonly string[] {
   const { garden } = day;
-  const { gear: sayGear } = chapterWordsIn(garden.settings.language);
+  const { gear: sayGear } = chapterWords;
   const spoken = speechOf(garden.settings);
   const inTitle = title.toLowerCase();
   const counts = new Map<string, number>();

@@ -4,7 +4,6 @@ import { addDays } from "../../calendar.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { capital, changes, fullStop, openFollowUps, openTasks } from "../../timeline/index.ts";
-import { inOwnLanguage } from "../own-language.ts";
 import { storyHtml } from "../story-html.ts";
 import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
@@ -37,7 +36,7 @@ export function fieldSite(
   weather: Weather = noWeather,
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
-  const view = viewGarden(inOwnLanguage(garden), today, "/", photos, comparisons);
+  const view = viewGarden(garden, today, "/", photos, comparisons);
   const recaps = once(() => recapPages(view, weather, true));
   const notes = once(() => notePages(view));
   return onDemand<FieldSite>({

@@ -3,7 +3,7 @@
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
 
@@ -26,7 +26,7 @@ export interface PictureBook {
 
 export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
   const speech = speechOf(garden.settings);
-  const { photo: said } = wordsIn(garden.settings.language).sentences;
+  const { photo: said } = siteWords.sentences;
   const bursts = new Map((garden.growth?.bursts ?? []).map((burst) => [burst.best, burst]));
   const spokenFor = new Set([...bursts].flatMap(([best, { photos }]) => photos.filter((path) => path !== best)));
   const all = garden.photos
@@ -88,7 +88,7 @@ function bedLink(garden: Garden, id: string | undefined, links: Links): Link | u
 /** What the photo shows, for those who do not see it. */
 function altText(garden: Garden, photo: ShownPhoto): string {
   const speech = speechOf(garden.settings);
-  const { photo: said } = wordsIn(garden.settings.language).sentences;
+  const { photo: said } = siteWords.sentences;
   const bed = photo.bed === undefined ? undefined : garden.beds.get(photo.bed)?.title;
   const place = bed ?? said.garden;
   const shown = photo.varieties.flatMap((id) => {

@@ -2,7 +2,7 @@
 import { daysBetween, seasonStart } from "../../calendar.ts";
 import type { Day, Garden, Planting } from "../../model.ts";
 import { capital, fullStop, living, speechOf, state, yearOfLife } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import { cropOf } from "./view.ts";
 
 /** Crops named before the rest is only counted. */
@@ -10,7 +10,7 @@ const NAMED = 3;
 
 /** "Squash nearly eight weeks after planting; beetroot nine weeks after sowing." The oldest lot speaks for its crop; empty when nothing grew. */
 export function plantAges(garden: Garden, bed: string, on: Day): string {
-  const { age: said } = wordsIn(garden.settings.language).sentences;
+  const { age: said } = siteWords.sentences;
   const speech = speechOf(garden.settings);
   const crops = new Map<string, string>();
   for (const planting of living(state(garden, bed, on))) {
@@ -27,7 +27,7 @@ export function plantAges(garden: Garden, bed: string, on: Day): string {
 
 /** "54 days after planting", "in its third year". */
 export function ageOf(garden: Garden, planting: Planting, on: Day): string {
-  const { age: said } = wordsIn(garden.settings.language).sentences;
+  const { age: said } = siteWords.sentences;
   const { seasonStarts } = garden.settings;
   if (planting.perennial && planting.since < seasonStart(on, seasonStarts))
     return said.inYear(yearOfLife(planting.since, on, seasonStarts));

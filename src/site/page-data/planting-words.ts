@@ -3,7 +3,7 @@ import { yearOf } from "../../calendar.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
 import { type Amount, comesAsPlants, type Speech, speechOf, yearOfLife } from "../../timeline/index.ts";
 import { isBeingPicked } from "../../tour/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 
 /** In the order in which they are told. */
 const UNITS: readonly PickUnit[] = [
@@ -20,7 +20,7 @@ export type PickedAmount = Pick<Picked, "grams" | "litres" | "counts" | "weighed
  */
 export function sayPicked(picked: PickedAmount, settings: Pick<GardenSettings, "language" | "units">): string {
   const speech = speechOf(settings);
-  const { sentences } = wordsIn(settings.language);
+  const { sentences } = siteWords;
   const { counts, weighed, weightAlone } = picked;
   const measured = sayMeasured(picked, speech);
   const pieces = (count: (unit: PickUnit) => number) =>
@@ -55,7 +55,7 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
   const speech = speechOf(settings);
   const day = (of: Day | undefined) => (of === undefined ? undefined : speech.day(of, on));
   const isOld = planting.perennial && yearOf(planting.since) < yearOf(on);
-  return wordsIn(settings.language).sentences.planting.beginning({
+  return siteWords.sentences.planting.beginning({
     count: countOf(planting),
     spot: planting.spot,
     sown: day(planting.sown),
@@ -80,7 +80,7 @@ function countOf(planting: Planting): Planting["count"] {
 
 function standing(planting: Planting, settings: GardenSettings, on: Day): readonly string[] {
   const speech = speechOf(settings);
-  const { planting: said } = wordsIn(settings.language).sentences;
+  const { planting: said } = siteWords.sentences;
   const height =
     planting.ended === undefined && planting.heightCm !== undefined && planting.heightOn !== undefined
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
@@ -98,7 +98,7 @@ function standing(planting: Planting, settings: GardenSettings, on: Day): readon
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {
-  const { planting: said } = wordsIn(settings.language).sentences;
+  const { planting: said } = siteWords.sentences;
   const { picked, ended, lost, stage } = planting;
   const amount = sayPicked(picked, settings);
   const total =

@@ -3,7 +3,7 @@ import { addDays, daysBetween } from "../../calendar.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { CalendarRow, RecapCharts } from "../../season/index.ts";
 import { type Speech, speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import { box, chartWidth, field, line, marksTo, path, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
 
@@ -39,7 +39,7 @@ export function weekChart(
   label: string,
 ): ChartFigure | undefined {
   const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.week;
+  const said = siteWords.recap.week;
   const unit = settings.units === "us" ? { grams: gramsPerPound, name: "lb" } : { grams: 1000, name: "kg" };
   const most = Math.max(0, ...weeks.flatMap(({ grams, lastYear = 0 }) => [grams, lastYear])) / unit.grams;
   const total = weeks.reduce((sum, { grams }) => sum + grams, 0);
@@ -106,7 +106,7 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
   const main = heat.lines.find(({ isMain }) => isMain);
   if (main === undefined) return undefined;
   const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.heat;
+  const said = siteWords.recap.heat;
   const factor = settings.units === "us" ? 1.8 : 1;
   const sum = (heat: number) => Math.round(heat * factor);
   const scale = scaleTo(Math.max(...heat.lines.flatMap(({ points }) => points.map((point) => point.heat))) * factor);
@@ -174,7 +174,7 @@ function calendarOf(
   settings: GardenSettings,
 ): ChartFigure {
   const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.lives;
+  const said = siteWords.recap.lives;
   const title = rows[0]?.bedTitle ?? bed;
   const wide = { left: 8, right: chartWidth - 8 };
   const days = Math.max(1, daysBetween(from, to));

@@ -13,7 +13,7 @@ import {
 import { type Speech, speechOf } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
 import { trialCharts } from "./trial-charts.ts";
@@ -47,7 +47,7 @@ interface Voice {
 
 /** Without a view the page has no pictures and no links: it can be carried about as one file. */
 export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boolean, view?: View): RecapPage {
-  const voice = { settings, speech: speechOf(settings), words: wordsIn(settings.language) };
+  const voice = { settings, speech: speechOf(settings), words: siteWords };
   const name = recap.finished ? recap.season.label : voice.words.recap.soFar(recap.season.label);
   const sections = recap.segments
     .filter(({ kind, seconds }) => kind !== "season" && (seconds > 0 || !isPrivate))

@@ -2,7 +2,7 @@
 import type { GardenSettings } from "../../model.ts";
 import type { MeasureResult, TrialResult } from "../../season/index.ts";
 import { capital, type Speech, speechOf } from "../../timeline/index.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { chartWidth, dot, line, marksTo, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
 
@@ -26,7 +26,7 @@ function trialChart(
   const values = arms.flatMap(({ shown }) => shown);
   if (values.length === 0) return undefined;
   const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.trial;
+  const said = siteWords.recap.trial;
   const unit = unitOf(measure.kind, speech, said);
   const scale = scaleTo(Math.max(...values) * unit.factor, 3);
   const top = 10;

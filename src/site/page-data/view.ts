@@ -15,7 +15,7 @@ import type {
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { seasonBeginning } from "../../season/index.ts";
 import { living, type Speech, speechOf, state } from "../../timeline/index.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
 import { type PictureBook, pictureBook } from "./pictures.ts";
@@ -80,7 +80,7 @@ export function viewGarden(
     today,
     seasonStart: season,
     links,
-    words: wordsIn(garden.settings.language),
+    words: siteWords,
     speech: speechOf(garden.settings),
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),

@@ -20,7 +20,7 @@ export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
   const all = Array.from({ length: daysBetween(first, last) / 7 + 1 }, (_, week) => addDays(first, week * 7));
   const near = end.photo.day;
   return {
-    caption: `${saySpot(view.garden, spot.viewpoint)}, ${words.sentences.compared.span(speech.day(start.photo.day, near), speech.day(near))}`,
+    caption: `${saySpot(spot.viewpoint)}, ${words.sentences.compared.span(speech.day(start.photo.day, near), speech.day(near))}`,
     weeks: all.map((monday) => {
       const frame = byWeek.get(monday);
       const iso = frame?.photo.day ?? monday;

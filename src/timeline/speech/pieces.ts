@@ -1,9 +1,7 @@
-/** What pickings are counted in, one and several, by language. A single German one stands with its article. */
+/** What pickings are counted in, one and several. */
 import type { PickUnit } from "../../model.ts";
 
-export type PieceWords = Readonly<Record<PickUnit, readonly [one: string, many: string]>>;
-
-export const englishPieces: PieceWords = {
+export const pieceWords: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
   stem: ["stem", "stems"],
   bunch: ["bunch", "bunches"],
   head: ["head", "heads"],
@@ -16,19 +14,4 @@ export const englishPieces: PieceWords = {
   ear: ["ear", "ears"],
   handful: ["handful", "handfuls"],
   piece: ["piece", "pieces"],
-};
-
-export const germanPieces: PieceWords = {
-  stem: ["ein Stiel", "Stiele"],
-  bunch: ["ein Bund", "Bund"],
-  head: ["ein Kopf", "Köpfe"],
-  fruit: ["eine Frucht", "Früchte"],
-  pod: ["eine Hülse", "Hülsen"],
-  punnet: ["eine Schale", "Schalen"],
-  crate: ["eine Kiste", "Kisten"],
-  root: ["eine Rübe", "Rüben"],
-  bulb: ["eine Zwiebel", "Zwiebeln"],
-  ear: ["ein Kolben", "Kolben"],
-  handful: ["eine Handvoll", "Handvoll"],
-  piece: ["ein Stück", "Stück"],
 };

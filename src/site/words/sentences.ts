@@ -1,9 +1,9 @@
-/** The sentences that page data is said in, in English: from facts that are worked out already, one whole sentence each. */
+/** The sentences that page data is said in: from facts that are worked out already, one whole sentence each. */
 import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
 import {
   capital,
-  englishPieces,
   fullStop,
+  pieceWords,
   sayAge,
   sayCount,
   sayList,
@@ -88,8 +88,8 @@ function times(n: number): string {
   return n === 1 ? "once" : n === 2 ? "twice" : `${sayNumber(n)} times`;
 }
 
-export const englishSentences = {
-  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...englishPieces[unit]),
+export const sentences = {
+  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...pieceWords[unit]),
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
@@ -273,4 +273,4 @@ export const englishSentences = {
   },
 };
 
-export type Sentences = typeof englishSentences;
+export type Sentences = typeof sentences;

@@ -1,8 +1,8 @@
-/** What pages say around their data, in English: names, headings, empty places, heads of tables. The German twin has the same shape. */
+/** What pages say around their data: names, headings, empty places, heads of tables. */
 import { capital, sayList, sayNumber, sayPlural } from "../../timeline/index.ts";
 import type { SitePart } from "../page-data/plan.ts";
 
-export const english = {
+export const pageWords = {
   frame: {
     skip: "Skip to the page",
     pages: "Pages",
@@ -272,5 +272,5 @@ export const english = {
   },
 };
 
-/** The fixed words of pages in one language. */
-export type PageWords = typeof english;
+/** The fixed words of pages. */
+export type PageWords = typeof pageWords;
