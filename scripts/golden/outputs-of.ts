@@ -151,7 +151,7 @@ function readable(text: string): string {
   return text
     .replace(/<style>(.*?)<\/style>/gsu, (_all, style: string) => `<style>${digest(style)}</style>`)
     .replace(/base64,[\w+/=]+/gu, (data) => `base64,${digest(data)}`)
-    .replaceAll("><", ">\n<");
+    .replace(/>\s*</gu, ">\n<");
 }
 
 function digest(text: string): string {

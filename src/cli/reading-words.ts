@@ -1,7 +1,7 @@
 /** Lines of notes with what they are taken to say, for the terminal: by file, with line numbers. */
+import { capital, sayDay, sayList, sayNumber } from "../language/index.ts";
 import type { Day, Event, Garden, LineReading } from "../model.ts";
 import { type Names, printEvent } from "../records/index.ts";
-import { capital, sayDay, sayList, sayNumber } from "../timeline/index.ts";
 import { wrapped } from "./wrapped-text.ts";
 
 /** Letters of a question's readings. */

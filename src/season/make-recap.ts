@@ -1,8 +1,9 @@
 /** Makes the recap of a season, of a month of it, or of the days since the last recap, from the garden and its weather. */
+
 import { noWeather, type Weather } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
+import { capital, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
-import { capital, sayDay, sayMonth } from "../timeline/index.ts";
 import {
   allOf,
   cautionsFor,

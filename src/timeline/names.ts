@@ -1,7 +1,6 @@
 /** What plants, beds and gear are called in a sentence. */
+import { type Locale, localeOf, varietyName } from "../language/index.ts";
 import type { Crop, Day, GardenSettings, Records } from "../model.ts";
-import type { Speech } from "./speech/speech.ts";
-import { speechOf } from "./speech/speech-of.ts";
 
 /** A variety, or only a crop, by ids. */
 export interface PlantIds {
@@ -11,7 +10,7 @@ export interface PlantIds {
 
 export interface Names {
   readonly settings: GardenSettings;
-  readonly speech: Speech;
+  readonly locale: Locale;
   /** "Musselburgh leeks"; one of them: "Musselburgh leek". */
   plants(ids: PlantIds, count?: number): string;
   /** "one Musselburgh leek". */
@@ -42,7 +41,7 @@ export const oneForm: ReadonlySet<string> = new Set(
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
 export function namesOf(records: Named): Names {
-  const speech = speechOf(records.settings);
+  const locale = localeOf(records.settings);
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
@@ -59,14 +58,14 @@ export function namesOf(records: Named): Names {
       name =
         variety === undefined && crop === undefined && ids.crop !== undefined
           ? titled(ids.crop).title
-          : speech.variety(variety, crop, count);
+          : varietyName(variety, crop, count);
       said.set(key, name);
     }
     return name;
   };
   return {
     settings: records.settings,
-    speech,
+    locale,
     plants,
     one: (ids) => `one ${plants(ids, 1)}`,
     arePlural(ids, count) {
@@ -93,7 +92,7 @@ export function namesOf(records: Named): Names {
     bedWas: (id) => (endsPlural(records.beds.get(id)?.title ?? "") ? "were" : "was"),
     gear: (id) => withArticle(records.gear.get(id)?.title ?? titled(id).title),
     gearTitle: (id) => records.gear.get(id)?.title ?? titled(id).title,
-    day: speech.day,
+    day: locale.day,
   };
 }
 

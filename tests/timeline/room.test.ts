@@ -9,12 +9,9 @@ const room = path.join(import.meta.dirname, "../../src/timeline");
 test("gives just this", () => {
   expect(Object.keys(timeline).sort()).toEqual([
     "applyChange",
-    "capital",
     "changes",
     "comesAsPlants",
-    "cropName",
     "foldChanges",
-    "fullStop",
     "growGarden",
     "habitOf",
     "living",
@@ -23,25 +20,10 @@ test("gives just this", () => {
     "openFollowUps",
     "openTasks",
     "pickedMore",
-    "pieceWords",
     "plantingsOf",
-    "sayAge",
-    "sayCount",
-    "sayDay",
-    "sayLength",
-    "sayList",
-    "sayMonth",
-    "sayNumber",
-    "sayOrdinal",
-    "sayPlural",
-    "sayVolume",
-    "sayWeekday",
-    "sayWeight",
-    "speechOf",
     "state",
     "takingVerb",
     "timelineView",
-    "varietyName",
     "yearOfLife",
   ]);
 });
@@ -53,7 +35,7 @@ test("imports only the model, the calendar, the records' door and itself; no clo
     const text = readFileSync(path.join(room, file), "utf8");
     for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
       expect(`${file}: ${from}`).toMatch(
-        /: (\.\/(?:speech\/)?[a-z-]+\.ts|\.\.\/(?:\.\.\/)?(model|calendar|records\/index)\.ts|\.\.\/words\.ts)$/,
+        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|language\/index|records\/index)\.ts)$/,
       );
     }
     expect(text).not.toMatch(/Date\.now|new Date\(\)|performance\.|process\./);

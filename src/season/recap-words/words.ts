@@ -1,16 +1,24 @@
 /** The sentences of a recap. */
+
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
-import type { Day, GardenSettings } from "../../model.ts";
 import {
   capital,
   fullStop,
+  groundUnit,
   sayAge,
+  sayAirTemperature,
+  sayClimb,
+  sayDistance,
+  sayFromGround,
   sayList,
   sayNumber,
   sayPlural,
+  sayRain,
   sayWeight,
-  takingVerb,
-} from "../../timeline/index.ts";
+} from "../../language/index.ts";
+import { fahrenheitPerCelsius } from "../../measures.ts";
+import type { Day, GardenSettings } from "../../model.ts";
+import { takingVerb } from "../../timeline/index.ts";
 import {
   bedVerb,
   dayOnly,
@@ -22,7 +30,6 @@ import {
   sayPickings,
   theBed,
 } from "../../tour/index.ts";
-import { groundUnit, sayFromGround } from "../ground-words.ts";
 import type {
   BedName,
   BedYieldFacts,
@@ -42,23 +49,9 @@ import type {
   Voice,
 } from "./facts.ts";
 
-const millimetresPerInch = 25.4;
-
-/** "24.3 °C", "76 °F", with a true minus sign. */
-export function sayDegrees(celsius: number, { units }: GardenSettings): string {
-  const degrees = units === "us" ? celsius * 1.8 + 32 : celsius;
-  const rounded = units === "us" ? Math.round(degrees) : Math.round(degrees * 10) / 10;
-  return `${String(rounded).replace("-", "−")} °${units === "us" ? "F" : "C"}`;
-}
-
-function sayRain(millimetres: number, { units }: GardenSettings): string {
-  if (units === "us") return `${Math.round((millimetres / millimetresPerInch) * 10) / 10} inches`;
-  return `${millimetres < 10 ? millimetres : Math.round(millimetres)} mm`;
-}
-
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */
 export function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit = true): string {
-  const sum = Math.round(units === "us" ? degreeDays * 1.8 : degreeDays);
+  const sum = Math.round(units === "us" ? degreeDays * fahrenheitPerCelsius : degreeDays);
   const said = sum >= 10_000 ? String(sum) : sayNumber(sum);
   return withUnit ? `${said} ${sum === 1 ? "degree day" : "degree days"}` : said;
 }
@@ -180,7 +173,7 @@ export const recapWords = {
       coldest: { readonly day: Day; readonly value: number },
       voice: Voice,
     ) =>
-      `The hottest day was ${dayOnly(hottest.day, voice)} with ${sayDegrees(hottest.value, voice.settings)}, the coldest night ${dayOnly(coldest.day, voice)} with ${sayDegrees(coldest.value, voice.settings)}.`,
+      `The hottest day was ${dayOnly(hottest.day, voice)} with ${sayAirTemperature(hottest.value, voice.settings.units)}, the coldest night ${dayOnly(coldest.day, voice)} with ${sayAirTemperature(coldest.value, voice.settings.units)}.`,
     rain({ millimetres, wetDays, rainDays, dry }: RainFacts, voice: Voice): string {
       const spell =
         dry === undefined || dry.days < 5
@@ -188,17 +181,17 @@ export const recapWords = {
           : `; the longest spell without was ${sayPlural(dry.days, "day", "days")}, from ${dayOnly(dry.from, voice)} to ${dayOnly(dry.to, voice)}`;
       if (wetDays === 0)
         return `No rain was measured${dry === undefined ? "" : ` in ${sayPlural(rainDays, "day", "days")}`}.`;
-      return `It rained ${sayRain(millimetres, voice.settings)} on ${sayPlural(wetDays, "day", "days")}${spell}.`;
+      return `It rained ${sayRain(millimetres, voice.settings.units)} on ${sayPlural(wetDays, "day", "days")}${spell}.`;
     },
     rainSince(film: Day, millimetres: number, wetDays: number, voice: Voice): string {
       const since = `Since the last film on ${dayOnly(film, voice)}`;
       return wetDays === 0
         ? `${since} no rain has fallen.`
-        : `${since} it has rained ${sayRain(millimetres, voice.settings)} on ${sayPlural(wetDays, "day", "days")}.`;
+        : `${since} it has rained ${sayRain(millimetres, voice.settings.units)} on ${sayPlural(wetDays, "day", "days")}.`;
     },
     heat({ since, heat, base, lastYear, daysAhead, days }: HeatFacts, voice: Voice): string {
       const { settings } = voice;
-      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayDegrees(base, settings)}${days === undefined ? "" : ` in the ${days.inBoth} of ${days.of} days that both years have`}`;
+      const begun = `Since ${dayOnly(since, voice)} there were ${sayHeat(heat, settings)} above ${sayAirTemperature(base, settings.units)}${days === undefined ? "" : ` in the ${days.inBoth} of ${days.of} days that both years have`}`;
       if (lastYear === undefined) return `${begun}.`;
       const apart = heatApart(heat, lastYear, daysAhead).replace(/ (?:of |with )?last year$/, "");
       const then = days === undefined ? "by the same day last year" : "in the same days last year";
@@ -223,14 +216,11 @@ export const recapWords = {
       return parts.length === 0 ? undefined : `${capital(parts.join(", and "))}.`;
     },
     source({ station, distanceKm, higherM, days }: StationFacts, { units }: GardenSettings): string {
-      const away =
-        distanceKm === undefined
-          ? ""
-          : `, ${units === "us" ? `${Math.round(distanceKm / 1.609344)} miles` : `${Math.round(distanceKm)} km`} from the garden`;
+      const away = distanceKm === undefined ? "" : `, ${sayDistance(distanceKm, units)} from the garden`;
       const height =
         higherM === undefined || Math.abs(higherM) < 30
           ? ""
-          : ` and ${Math.abs(higherM)} m ${higherM > 0 ? "higher" : "lower"}`;
+          : ` and ${sayClimb(Math.abs(higherM), units)} ${higherM > 0 ? "higher" : "lower"}`;
       const from =
         distanceKm === 0
           ? "a file taken as measured in the garden"
@@ -356,7 +346,7 @@ export const recapWords = {
     const ground =
       gramsPerSquareMetre === undefined
         ? ""
-        : `, ${sayFromGround(gramsPerSquareMetre, units)} from each ${groundUnit(units)}`;
+        : `, ${sayFromGround(gramsPerSquareMetre, units)} from each ${groundUnit(settings)}`;
     return `${capital(theBed(bed))} gave ${amount} ${sayPickings(pickings)}${ground}${most}.`;
   },
   sameHeat(day: Day, then: number, now: number, { settings }: Voice): string {

@@ -1,8 +1,9 @@
 /** Photos that lie over one another, by spot: what pairs, sliders and strips are taken from. */
+
 import { daysBetween, yearOf } from "../../calendar.ts";
+import { fullStop, localeOf } from "../../language/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { fullStop, speechOf } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 import { sayGreen } from "./growth-words.ts";
 import type { Links } from "./links.ts";
@@ -127,7 +128,7 @@ export function comparisonOf(
   chosen = farthest(spot),
 ): Comparison | undefined {
   if (chosen === undefined) return undefined;
-  const { share } = speechOf(garden.settings);
+  const { share } = localeOf(garden.settings);
   const frames = spot.frames.map(
     ({ photo, cover }): SpotPicture => ({
       iso: photo.day,

@@ -35,7 +35,7 @@ export function filmData(
     }),
     mainEntityOfPage: address + view.links.episode(episode.id),
     dateCreated: episode.day,
-    inLanguage: view.speech.tongue,
+    inLanguage: view.locale.tag,
     isPartOf: { "@type": "CreativeWorkSeries", name, url: address + view.links.home },
   };
   return JSON.stringify(data).replace(/</gu, "\\u003c");

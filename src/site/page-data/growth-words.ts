@@ -1,6 +1,6 @@
 /** How measured growth is said on a page. */
+import { localeOf } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { speechOf } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 
 /** Points of a hundred below which two covers are the same: what measuring itself may be off by. */
@@ -18,7 +18,7 @@ export function sayGreen(
 ): string {
   if (from === undefined || to === undefined) return "";
   const { green } = siteWords.sentences;
-  const { share } = speechOf(settings);
+  const { share } = localeOf(settings);
   const say = (value: number | string) => (typeof value === "number" ? share(value) : value);
   const still =
     typeof from === "number" &&

@@ -1,6 +1,6 @@
 /** What the notes say about each variety, in the person's own words. */
+import { capital, fullStop, localeOf } from "../../language/index.ts";
 import type { Day, Garden } from "../../model.ts";
-import { capital, fullStop, speechOf } from "../../timeline/index.ts";
 import { escapeHtml } from "../escape-html.ts";
 import { storyHtml } from "../story-html.ts";
 import type { NotebookDay } from "./shapes.ts";
@@ -58,5 +58,5 @@ function wordsOf(text: string): readonly string[] {
 function newestFirst(days: Days, garden: Garden): readonly NotebookDay[] {
   return [...days]
     .sort(([a], [b]) => (a < b ? 1 : -1))
-    .map(([iso, htmls]) => ({ iso, day: speechOf(garden.settings).day(iso), html: [...htmls].join("\n") }));
+    .map(([iso, htmls]) => ({ iso, day: localeOf(garden.settings).day(iso), html: [...htmls].join("\n") }));
 }

@@ -1,7 +1,9 @@
 /** How old the plants of a bed were on the day of a photo. */
+
 import { daysBetween, seasonStart } from "../../calendar.ts";
+import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Day, Garden, Planting } from "../../model.ts";
-import { capital, fullStop, living, speechOf, state, yearOfLife } from "../../timeline/index.ts";
+import { living, state, yearOfLife } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 import { cropOf } from "./view.ts";
 
@@ -11,11 +13,10 @@ const NAMED = 3;
 /** "Squash nearly eight weeks after planting; beetroot nine weeks after sowing." The oldest lot speaks for its crop; empty when nothing grew. */
 export function plantAges(garden: Garden, bed: string, on: Day): string {
   const { age: said } = siteWords.sentences;
-  const speech = speechOf(garden.settings);
   const crops = new Map<string, string>();
   for (const planting of living(state(garden, bed, on))) {
     const crop = cropOf(garden, planting);
-    const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : speech.crop(crop);
+    const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : cropName(crop);
     if (name !== undefined && !crops.has(name)) crops.set(name, ageOf(garden, planting, on));
   }
   const told = [...crops].map(([name, age]) => said.of(name, age));

@@ -1,5 +1,7 @@
 /** What all pages of a site are made from: the garden on a day, looked at once from every side the pages need. */
+
 import { seasonStart, yearOf } from "../../calendar.ts";
+import { type Locale, localeOf } from "../../language/index.ts";
 import type {
   Bed,
   BedState,
@@ -14,7 +16,7 @@ import type {
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { seasonBeginning } from "../../season/index.ts";
-import { living, type Speech, speechOf, state } from "../../timeline/index.ts";
+import { living, state } from "../../timeline/index.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
@@ -28,7 +30,7 @@ export interface View {
   readonly links: Links;
   /** What pages say around the data, and how numbers and days are said: both in the garden's language. */
   readonly words: Words;
-  readonly speech: Speech;
+  readonly locale: Locale;
   readonly book: PictureBook;
   /** Photos that lie over one another. */
   readonly comparisons: ComparisonBook;
@@ -81,7 +83,7 @@ export function viewGarden(
     seasonStart: season,
     links,
     words: siteWords,
-    speech: speechOf(garden.settings),
+    locale: localeOf(garden.settings),
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),
     covers: coverSeries(garden),

@@ -1,5 +1,5 @@
 /** What the private field pages say around their data. */
-import { capital, sayAge, sayList, sayPlural } from "../../timeline/index.ts";
+import { capital, sayAge, sayList, sayPlural } from "../../language/index.ts";
 
 const SEVERITIES = {
   error: ["error", "errors"],

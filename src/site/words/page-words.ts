@@ -1,5 +1,5 @@
 /** What pages say around their data: names, headings, empty places, heads of tables. */
-import { capital, sayList, sayNumber, sayPlural } from "../../timeline/index.ts";
+import { capital, sayList, sayNumber, sayPlural } from "../../language/index.ts";
 import type { SitePart } from "../page-data/plan.ts";
 
 export const pageWords = {
@@ -205,7 +205,6 @@ export const pageWords = {
     first: "First",
     last: "Last",
     perPlant: "A plant",
-    perGround: { metric: "A square metre", us: "A square foot" } as Readonly<Record<"metric" | "us", string>>,
     lastYearByThen: "Last year by then",
     worth: "Worth",
     each: (weight: string) => `${weight} each`,

@@ -1,5 +1,4 @@
 /** The sentences that page data is said in: from facts that are worked out already, one whole sentence each. */
-import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
 import {
   capital,
   fullStop,
@@ -10,7 +9,8 @@ import {
   sayNumber,
   sayOrdinal,
   sayPlural,
-} from "../../timeline/index.ts";
+} from "../../language/index.ts";
+import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
 
 /** How a planting began; days as they are said. */
 export interface Beginning {

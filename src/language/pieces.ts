@@ -1,5 +1,5 @@
 /** What pickings are counted in, one and several. */
-import type { PickUnit } from "../../model.ts";
+import type { PickUnit } from "../model.ts";
 
 export const pieceWords: Readonly<Record<PickUnit, readonly [one: string, many: string]>> = {
   stem: ["stem", "stems"],

@@ -1,16 +1,17 @@
 /** How numbers, days, spans and amounts are said, metric and US units side by side. */
-import { describe, expect, test } from "vitest";
-import { speechOf } from "../../src/timeline/index.ts";
 
-const english = speechOf({ language: "en-GB", units: "metric" });
+import { describe, expect, test } from "vitest";
+import { localeOf } from "../../src/language/index.ts";
+
+const english = localeOf({ language: "en-GB", units: "metric" });
 
 describe("the English of a garden", () => {
   test("is made once, because its formatters are slow to make", () => {
-    expect(speechOf({ language: "en-GB", units: "metric" })).toBe(english);
+    expect(localeOf({ language: "en-GB", units: "metric" })).toBe(english);
   });
 
   test("writes days as its country does", () => {
-    const days = (language: string) => speechOf({ language, units: "metric" }).day("2025-01-03");
+    const days = (language: string) => localeOf({ language, units: "metric" }).day("2025-01-03");
     expect(["en-GB", "en-IE", "en-AU", "en-US"].map(days)).toEqual([
       "3 January 2025",
       "3 January 2025",
@@ -26,7 +27,7 @@ describe("the English of a garden", () => {
  */
 describe("the other units", () => {
   const { otherUnits } = english;
-  const back = speechOf({ language: "en-US", units: "us" }).otherUnits;
+  const back = localeOf({ language: "en-US", units: "us" }).otherUnits;
 
   test.each([
     [453.59237, "1 lb"],
