@@ -5,6 +5,7 @@ export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts
 export { comesAsPlants, habitOf, takingVerb } from "./crop-habits.ts";
 export { growGarden } from "./grow-garden.ts";
 export { oneForm } from "./names.ts";
+export { isNewToGarden } from "./newness.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { nothingPicked, pickedMore } from "./picked-totals.ts";
 export { plantingsOf } from "./plantings-of.ts";

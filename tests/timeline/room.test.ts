@@ -14,6 +14,7 @@ test("gives just this", () => {
     "foldChanges",
     "growGarden",
     "habitOf",
+    "isNewToGarden",
     "living",
     "nothingPicked",
     "oneForm",

@@ -16,7 +16,7 @@ import type {
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { seasonBeginning } from "../../season/index.ts";
-import { living, state } from "../../timeline/index.ts";
+import { isNewToGarden, living, state } from "../../timeline/index.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
@@ -100,7 +100,7 @@ export function viewGarden(
           : [],
       ),
     ),
-    newVarieties: newVarieties(garden, plantings, season),
+    newVarieties: new Set([...garden.varieties.keys()].filter((variety) => isNewToGarden(garden, variety, today))),
     compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
   };
 }
@@ -120,23 +120,6 @@ function measuredPlantings(
       .filter((points) => points.length > 0);
     return planting === undefined || stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches } }];
   });
-}
-
-/** In a garden's first season everything is new, and nothing is worth marking. */
-function newVarieties(
-  garden: Garden,
-  plantings: ReadonlyMap<string, readonly Planting[]>,
-  season: Day,
-): ReadonlySet<string> {
-  const firstDay = garden.events[0]?.day;
-  if (firstDay === undefined || firstDay >= season) return new Set();
-  const first = new Map<string, Day>();
-  const note = (variety: string | undefined, day: Day) => {
-    if (variety !== undefined && day < (first.get(variety) ?? "9999")) first.set(variety, day);
-  };
-  for (const [variety, all] of plantings) for (const planting of all) note(variety, planting.sown ?? planting.since);
-  for (const lot of garden.nurseryLots) note(lot.variety, lot.sown);
-  return new Set([...first].filter(([, day]) => day >= season).map(([variety]) => variety));
 }
 
 export function livingIn(view: View, bed: string): readonly Planting[] {

@@ -1,6 +1,7 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
 import { capital, sayList } from "../../language/index.ts";
+import { isNewToGarden } from "../../timeline/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { bedVerb, theBed } from "../bed-names.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -11,7 +12,6 @@ import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import { say } from "../sentence.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
-import { isNewThisYear } from "../variety-rows.ts";
 import type { Candidate } from "./candidate.ts";
 
 export function newCandidates(here: BedOnTheDay): Candidate[] {
@@ -45,8 +45,8 @@ export function firstTimeCandidates(here: BedOnTheDay, shown: ShownBefore): Cand
   const lots = here.growing.filter(
     (lot) =>
       !isNews(lot, here) &&
-      isNewThisYear(lot.planting.variety, here) &&
       lot.variety !== undefined &&
+      isNewToGarden(here.index.garden, lot.variety.id, here.day) &&
       shown.lastNamed(lot.variety) === undefined,
   );
   const [first, ...more] = [...new Map(lots.map((lot) => [lot.planting.variety, lot])).values()];
