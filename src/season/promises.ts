@@ -43,6 +43,6 @@ function promiseRow(followUp: FollowUp, to: Day, voice: Voice): PromiseRow {
   const standing = kept !== undefined ? "kept" : broken ? "broken" : "open";
   const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
   const { due, promisedOn } = followUp;
-  const text = recapWords(voice.settings).promise({ what, promisedOn, kept, due, standing }, voice);
+  const text = recapWords.promise({ what, promisedOn, kept, due, standing }, voice);
   return { ...say(text, [followUp]), what, promisedOn, standing, kept, due };
 }

@@ -12,7 +12,7 @@ import { type KeptFile, type KeptFiles, openKeptFiles } from "./kept-files.ts";
 import type { SiteFrame } from "./page-data/shapes.ts";
 import type { PageRow } from "./page-table.ts";
 import { toolVersion } from "./tool-version.ts";
-import { wordsIn } from "./words/index.ts";
+import { siteWords } from "./words/index.ts";
 import { amongPageSources } from "./work-folder.ts";
 
 /** All that is asked of a site's data here. */
@@ -111,7 +111,7 @@ async function openSite<Site extends SiteData>(
   const [site = "", words = ""] = modules;
   return {
     assets: compiled.assets,
-    show: (data) => maker.give({ [site]: data, [words]: wordsIn(data.frame.language) }),
+    show: (data) => maker.give({ [site]: data, [words]: siteWords }),
     make: (template, file) => maker.make(template, addressOf(file)),
   };
 }

@@ -3,11 +3,21 @@
  * pickings, of work and of what comes and goes in the files beside it), from the event and the plantings it touched. None says
  * more than the notes do.
  */
+
 import { daysBetween } from "../calendar.ts";
+import {
+  fullStop,
+  sayAge,
+  sayCount,
+  sayLength,
+  sayList,
+  sayOrdinal,
+  sayTemperature,
+  sayWeight,
+} from "../language/index.ts";
 import type { Day, Event, Planting, Task } from "../model.ts";
 import { endsPlural, type Names, type PlantIds } from "./names.ts";
-import { placing, plantsMeant, sayTemperature, sayWhere, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
-import { fullStop, sayAge, sayCount, sayLength, sayList, sayOrdinal, sayWeight } from "./words.ts";
+import { placing, plantsMeant, sayWhere, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
 
 // ------------------------------------------------------------------------------------------------------------ beginnings
 

@@ -1,5 +1,5 @@
 /** Where in its bed a lot stands, and what stands next to it. */
-import { cropName, sayList } from "../timeline/index.ts";
+import { cropName, sayList } from "../language/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
 import { theCrop, thePlants } from "./plant-names.ts";
 

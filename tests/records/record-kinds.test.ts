@@ -36,6 +36,14 @@ describe("garden.md", () => {
     expect(settings.seasonStarts).toBe(starts);
   });
 
+  test("a language that is no English", async () => {
+    const { problems, settings } = await recordsOf({ "garden.md": file("language: de") });
+    expect(problems.map(problemText)).toEqual([
+      'garden.md:2:11 error record/wrong-value\n  language: "de" is no language that Plotreel speaks: it speaks English, and reads notes in English.\n  Write the English you use: "en-GB", "en-IE", "en-US" or "en-AU".',
+    ]);
+    expect(settings.language).toBe("en-GB");
+  });
+
   test("all keys", async () => {
     const { settings } = await read({
       "garden.md": file(

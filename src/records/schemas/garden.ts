@@ -35,11 +35,14 @@ const timeZone = readAs((written) => {
 const language = readAs((written) => {
   try {
     const [tag] = Intl.DateTimeFormat.supportedLocalesOf(written);
-    if (tag !== undefined) return { value: tag };
+    if (tag !== undefined && /^en\b/u.test(tag)) return { value: tag };
   } catch {
     // Not even formed like a tag: refused like an unknown one.
   }
-  return wrongValue(`"${written}" is not a language tag.`, 'Write one such as "en-GB", "en-US" or "de".');
+  return wrongValue(
+    `"${written}" is no language that Plotreel speaks: it speaks English, and reads notes in English.`,
+    'Write the English you use: "en-GB", "en-IE", "en-US" or "en-AU".',
+  );
 });
 
 /** Path of the public site, with a slash at both ends. */

@@ -1,5 +1,7 @@
 /** The style page: what the look of the pages is made of, and why, shown on the garden's own records. */
+
 import { addDays } from "../../calendar.ts";
+import { digits } from "../../language/index.ts";
 import { changes } from "../../timeline/index.ts";
 import { colourPairs } from "../look/colour-pairs.ts";
 import { contrast } from "../look/contrast.ts";
@@ -78,7 +80,7 @@ function fewOf(group: CropGroup | undefined): CropGroup | undefined {
   return group && { ...group, rows: rows ?? [], letters: [] };
 }
 
-function schemesOf({ words, speech }: View, schemes: Schemes): readonly LookScheme[] {
+function schemesOf({ words }: View, schemes: Schemes): readonly LookScheme[] {
   return (Object.keys(OWN) as (keyof typeof OWN)[]).map((name) => ({
     ...OWN[name],
     title: words.looks.schemes[name],
@@ -86,7 +88,7 @@ function schemesOf({ words, speech }: View, schemes: Schemes): readonly LookSche
       id: `${on}-on-${ground}`,
       name: words.looks.pair(on, ground),
       contrast: words.looks.contrast(
-        speech.digits(Math.floor(contrast(schemes[name][on] ?? "", schemes[name][ground] ?? "") * 10) / 10),
+        digits(Math.floor(contrast(schemes[name][on] ?? "", schemes[name][ground] ?? "") * 10) / 10),
         least,
       ),
       isText: use === "text",

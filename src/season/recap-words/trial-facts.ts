@@ -1,10 +1,7 @@
-/** What trials are told from, and their sentences by the garden's language. */
+/** What trials are told from, and the shape of their sentences. */
 import type { Day, GardenSettings, PickUnit } from "../../model.ts";
-import { type Language, languageOf } from "../../timeline/index.ts";
 import type { Hindrance } from "../trial-matching.ts";
 import type { MeasureKind } from "../trial-measures.ts";
-import { englishTrials } from "./english-trials.ts";
-import { germanTrials } from "./german-trials.ts";
 
 export interface ArmFacts {
   readonly name: string;
@@ -75,10 +72,4 @@ export interface TrialWords {
   nothingFor(arms: readonly string[]): string;
   tells(facts: TellsFacts, settings: GardenSettings): string;
   besides(arms: readonly BesidesFacts[]): string;
-}
-
-const tables: Readonly<Record<Language, TrialWords>> = { en: englishTrials, de: germanTrials };
-
-export function trialWords({ language }: Pick<GardenSettings, "language">): TrialWords {
-  return tables[languageOf(language)];
 }

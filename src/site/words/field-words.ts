@@ -1,5 +1,5 @@
-/** What the private field pages say around their data, in English. */
-import { capital, sayAge, sayList, sayPlural } from "../../timeline/index.ts";
+/** What the private field pages say around their data. */
+import { capital, sayAge, sayList, sayPlural } from "../../language/index.ts";
 
 const SEVERITIES = {
   error: ["error", "errors"],
@@ -9,7 +9,7 @@ const SEVERITIES = {
 
 type Severity = keyof typeof SEVERITIES;
 
-export const englishField = {
+export const fieldWords = {
   title: "Field pages",
   briefs: "Briefs",
   noBrief: "The brief of the next planned episode will stand here.",
@@ -131,4 +131,4 @@ export const englishField = {
   },
 };
 
-export type FieldWords = typeof englishField;
+export type FieldWords = typeof fieldWords;

@@ -1,16 +1,16 @@
-/** The sentences that page data is said in, in English: from facts that are worked out already, one whole sentence each. */
-import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
+/** The sentences that page data is said in: from facts that are worked out already, one whole sentence each. */
 import {
   capital,
-  englishPieces,
   fullStop,
+  pieceWords,
   sayAge,
   sayCount,
   sayList,
   sayNumber,
   sayOrdinal,
   sayPlural,
-} from "../../timeline/index.ts";
+} from "../../language/index.ts";
+import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
 
 /** How a planting began; days as they are said. */
 export interface Beginning {
@@ -88,8 +88,8 @@ function times(n: number): string {
   return n === 1 ? "once" : n === 2 ? "twice" : `${sayNumber(n)} times`;
 }
 
-export const englishSentences = {
-  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...englishPieces[unit]),
+export const sentences = {
+  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...pieceWords[unit]),
 
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
@@ -273,4 +273,4 @@ export const englishSentences = {
   },
 };
 
-export type Sentences = typeof englishSentences;
+export type Sentences = typeof sentences;

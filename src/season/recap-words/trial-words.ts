@@ -1,9 +1,9 @@
-/** What trials tell, in English. */
+/** What trials tell, in sentences. */
+import { capital, sayLength, sayList, sayNumber, sayPlural, sayWeight } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { capital, sayLength, sayList, sayNumber, sayPlural, sayWeight } from "../../timeline/index.ts";
 import { dayOnly } from "../../tour/index.ts";
 import { MOST_PLOTS } from "../trial-statistics.ts";
-import type { ArmFacts, TellsFacts, TrialWords } from "./trials.ts";
+import type { ArmFacts, TellsFacts, TrialWords } from "./trial-facts.ts";
 
 const pieces: Readonly<Record<string, readonly [string, string]>> = {
   head: ["head", "heads"],
@@ -181,7 +181,7 @@ function hindranceSaid({ hindrance, kind, plotKind }: TellsFacts): string | unde
   }
 }
 
-export const englishTrials: TrialWords = {
+export const trialWords: TrialWords = {
   noFigures: "No figures are noted for either side yet.",
   figures(arms, on, settings) {
     const said = arms.map((arm) => armSaid(arm, settings)).join("; ");

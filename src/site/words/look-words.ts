@@ -1,7 +1,7 @@
-/** What the style page says, in English: why the pages look as they do, for whoever works on them. */
+/** What the style page says: why the pages look as they do, for whoever works on them. */
 import type { Schemes } from "../look/tokens.ts";
 
-export const englishLooks = {
+export const lookWords = {
   description: "What the look of these pages is made of, and why.",
   idea: [
     "A plant label pushed into soil: zinc grey, pencil black, generous white, and one flower colour that is only for what is new and, on field pages, for what is asked. Photographs carry the page; everything else keeps quiet beside them.",
@@ -63,4 +63,4 @@ export const englishLooks = {
   none: "As soon as the garden has one, it will stand here.",
 };
 
-export type LookWords = typeof englishLooks;
+export type LookWords = typeof lookWords;

@@ -1,8 +1,8 @@
-/** What pages say around their data, in English: names, headings, empty places, heads of tables. The German twin has the same shape. */
-import { capital, sayList, sayNumber, sayPlural } from "../../timeline/index.ts";
+/** What pages say around their data: names, headings, empty places, heads of tables. */
+import { capital, sayList, sayNumber, sayPlural } from "../../language/index.ts";
 import type { SitePart } from "../page-data/plan.ts";
 
-export const english = {
+export const pageWords = {
   frame: {
     skip: "Skip to the page",
     pages: "Pages",
@@ -205,7 +205,6 @@ export const english = {
     first: "First",
     last: "Last",
     perPlant: "A plant",
-    perGround: { metric: "A square metre", us: "A square foot" } as Readonly<Record<"metric" | "us", string>>,
     lastYearByThen: "Last year by then",
     worth: "Worth",
     each: (weight: string) => `${weight} each`,
@@ -272,5 +271,5 @@ export const english = {
   },
 };
 
-/** The fixed words of pages in one language. */
-export type PageWords = typeof english;
+/** The fixed words of pages. */
+export type PageWords = typeof pageWords;
