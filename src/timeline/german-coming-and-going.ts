@@ -39,7 +39,7 @@ export const germanComingAndGoing: ComingAndGoing = {
   },
   preserved: ({ what, detail, text }) => fullStop(`Haltbar gemacht: ${what ?? detail ?? text}`),
   planned: (what) => fullStop(`Geplant: ${what}`),
-  because: (text, reason) => fullStop(`${text.replace(/[.\s]+$/, "")} (${reason})`),
+  because: (text, reason) => fullStop(`${text.replace(/(?<![.\s])[.\s]+$/, "")} (${reason})`),
 };
 
 export function sayGermanGivenAway(

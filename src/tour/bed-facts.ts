@@ -96,6 +96,6 @@ function worthTelling(works: readonly DatedWork[], here: BedOnTheDay): readonly 
 
 function workWords(work: DatedWork, here: BedOnTheDay): string {
   const when = whenDone(work.day, speechOf(here));
-  const what = work.what.trim().replace(/[.;,\s]+$/, "");
+  const what = work.what.trim().replace(/(?<![.;,\s])[.;,\s]+$/, "");
   return when === "" ? what : `${what}, ${when.replace(/^(?:on|in) /, "")}`;
 }

@@ -53,8 +53,8 @@ const base = readAs((written) => {
 /** No standard says how low the sun must stand, so both altitudes are the person's own. */
 const lowSun = z
   .strictObject({
-    from: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
-    to: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
+    from: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
+    to: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
   })
   .transform((written, context) => {
     if (written.from < written.to) return written;
@@ -76,8 +76,8 @@ export const gardenSchema = z.strictObject({
   "last frost": monthDay.optional(),
   "first frost": monthDay.optional(),
   "season starts": monthDay.optional(),
-  "narration rate": number({ from: 40, to: 300, unit: /\s*words a minute$/ }).optional(),
-  "photo gap": number({ from: 1, to: 366, unit: /\s*days?$/ }).optional(),
+  "narration rate": number({ from: 40, to: 300, unit: /(?<!\s)\s*words a minute$/ }).optional(),
+  "photo gap": number({ from: 1, to: 366, unit: /(?<!\s)\s*days?$/ }).optional(),
   kit: texts.optional(),
   "poison centre": text.optional(),
   "poison center": text.optional(),
@@ -132,7 +132,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     goals: front.goals,
     pins: front.pins,
     prices: front.prices === undefined ? undefined : makePrices(front.prices),
-    address: front.address?.replace(/\/+$/, ""),
+    address: front.address?.replace(/(?<!\/)\/+$/, ""),
     base: front.base ?? usualSettings.base,
     ...(front.public !== undefined && { onlyDescribed: true }),
     body,
