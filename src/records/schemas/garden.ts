@@ -32,6 +32,19 @@ const timeZone = readAs((written) => {
   }
 });
 
+/** The form in which records are written. There has been one so far. */
+const FORM = "1";
+
+/** Records of a later form may hold what this version does not know how to keep private, so nothing of them is published. */
+const form = readAs((written) =>
+  written === FORM
+    ? { value: written }
+    : wrongValue(
+        `These records are written in form ${written}, and this Plotreel reads form ${FORM}.`,
+        `Use a later Plotreel, or write "plotreel: ${FORM}" if they are in that form.`,
+      ),
+);
+
 const language = readAs((written) => {
   try {
     const [tag] = Intl.DateTimeFormat.supportedLocalesOf(written);
@@ -68,6 +81,7 @@ const lowSun = z
 
 export const gardenSchema = z.strictObject({
   ...recordKeys,
+  plotreel: form.optional(),
   name: text.optional(),
   place: position.optional(),
   "time zone": timeZone.optional(),
