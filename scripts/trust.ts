@@ -9,6 +9,7 @@ import { parseArgs } from "node:util";
 import { faultRows } from "./trust/faults.ts";
 import { fuzzRows } from "./trust/fuzz.ts";
 import { killRows } from "./trust/kills.ts";
+import { licenceRows } from "./trust/licences.ts";
 import { printTable, type TrustRow } from "./trust/table.ts";
 import { type Chance, chance } from "./truth/chance.ts";
 
@@ -19,6 +20,7 @@ interface Given {
 }
 
 const parts: Readonly<Record<string, (given: Given) => Promise<readonly TrustRow[]>>> = {
+  licences: () => licenceRows(),
   fuzz: ({ long, seed }) => fuzzRows(long ? 1_000_000 : Number(process.env.N ?? 10_000), seed),
   kills: ({ long, random }) => killRows(long ? 500 : Number(process.env.K ?? 24), random),
   faults: ({ long, random }) => faultRows(long ? 20 : Number(process.env.F ?? 3), random),

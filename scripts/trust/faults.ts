@@ -16,7 +16,7 @@ import path from "node:path";
 import type { Chance } from "../truth/chance.ts";
 import { type Before, reference, sitesOf, wrongAfter } from "./kills.ts";
 import { neitherNor, same } from "./snapshot.ts";
-import type { TrustRow } from "./table.ts";
+import { done, type TrustRow } from "./table.ts";
 import { litterIn, ownFiles, type Ran, saidBadly, type TrialCommand, Trials, trialCommands } from "./trial-commands.ts";
 
 const CODES = ["ENOSPC", "EIO", "EACCES", "EROFS"] as const;
@@ -27,12 +27,12 @@ export async function faultRows(times: number, random: Chance): Promise<readonly
     await trials.begin();
     const before = { own: ownFiles(trials.base), sites: sitesOf(trials.base) };
     return [
-      await failingDisk(trials, before, times, random),
-      await smallLimit(trials, before, times, random),
-      ...(process.getuid?.() === 0 ? [await withoutRights(trials, before)] : []),
-      await atOnce(trials, times, random),
-      await changedWhileRead(trials, times, random),
-      await clockSetBack(trials),
+      done(await failingDisk(trials, before, times, random)),
+      done(await smallLimit(trials, before, times, random),
+      ...(process.getuid?.() === 0 ? [done(await withoutRights(trials, before))] : []),
+      done(await atOnce(trials, times, random)),
+      done(await changedWhileRead(trials, times, random)),
+      done(await clockSetBack(trials)),
     ];
   } finally {
     trials.end();
@@ -146,7 +146,8 @@ async function changedWhileRead(trials: Trials, times: number, random: Chance): 
     for (let number = 0; number < Math.ceil(times / 2); number += 1) {
       const cwd = trials.fresh();
       const did: string[] = [];
-      const changing = setInterval(() => did.push(disturb(cwd, random)), 15);
+      const files = [...ownFiles(cwd).keys()].filter((name) => /\.(?:md|vtt|jpg)$/u.test(name));
+      const changing = setInterval(() => did.push(disturb(cwd, files, random)), 15);
       const run = await trials.run(cwd, command.argv, { limit: 60_000 });
       clearInterval(changing);
       cases += 1;
@@ -161,15 +162,11 @@ async function changedWhileRead(trials: Trials, times: number, random: Chance): 
 }
 
 /** One file of the records or the card becomes something else, and comes back the next time. */
-function disturb(cwd: string, random: Chance): string {
-  const folder = path.join(cwd, random.next() < 0.7 ? "content" : "card");
-  const names = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) =>
-    /\.(?:md|vtt|jpg)$/u.test(name),
-  );
-  const name = names[random.whole(0, names.length - 1)] ?? "garden.md";
-  const file = path.join(folder, name);
+function disturb(cwd: string, files: readonly string[], random: Chance): string {
+  const name = files[random.whole(0, files.length - 1)] ?? "content/garden.md";
+  const file = path.join(cwd, name);
   const how = random.whole(0, 5);
-  if (how > 0 && existsSync(`${file}.kept`)) {
+  if (existsSync(`${file}.kept`)) {
     rmSync(file, { recursive: true, force: true });
     renameSync(`${file}.kept`, file);
     return `${name} back`;
@@ -178,6 +175,7 @@ function disturb(cwd: string, random: Chance): string {
     writeFileSync(file, "---\nprivate: tr");
     return `${name} written`;
   }
+  if (!existsSync(file)) return `${name} is not there`;
   renameSync(file, `${file}.kept`);
   if (how === 1) return `${name} gone`;
   if (how === 2) execFileSync("mkfifo", [file]);

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { Chance } from "../truth/chance.ts";
 import { neitherNor, type Snapshot, same, snapshotOf } from "./snapshot.ts";
-import type { TrustRow } from "./table.ts";
+import { done, type TrustRow } from "./table.ts";
 import { litterIn, ownFiles, saidBadly, type TrialCommand, Trials, trialCommands } from "./trial-commands.ts";
 
 interface Reference {
@@ -36,8 +36,8 @@ export async function killRows(kills: number, random: Chance): Promise<readonly 
     await trials.begin();
     const each = Math.ceil(kills / (trialCommands.length + 1));
     const rows: TrustRow[] = [];
-    for (const command of trialCommands) rows.push(await killed(trials, command, each, random));
-    rows.push(await killedWatch(trials, each, random));
+    for (const command of trialCommands) rows.push(done(await killed(trials, command, each, random)));
+    rows.push(done(await killedWatch(trials, each, random)));
     return rows;
   } finally {
     trials.end();

@@ -9,6 +9,14 @@ export interface TrustRow {
   readonly seen?: string | undefined;
 }
 
+/** Says it at once, since the table comes after many minutes. */
+export function done(row: TrustRow): TrustRow {
+  console.error(
+    `${row.what}: ${row.cases} cases, ${row.failed.length === 0 ? "held" : `failed:\n  ${row.failed.slice(0, 5).join("\n  ")}`}`,
+  );
+  return row;
+}
+
 /** Whether everything held. */
 export function printTable(rows: readonly TrustRow[]): boolean {
   const cells = rows.map(({ what, cases, failed, seen = "" }) => [
