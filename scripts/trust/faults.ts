@@ -28,7 +28,7 @@ export async function faultRows(times: number, random: Chance): Promise<readonly
     const before = { own: ownFiles(trials.base), sites: sitesOf(trials.base) };
     return [
       done(await failingDisk(trials, before, times, random)),
-      done(await smallLimit(trials, before, times, random),
+      done(await smallLimit(trials, before, times, random)),
       ...(process.getuid?.() === 0 ? [done(await withoutRights(trials, before))] : []),
       done(await atOnce(trials, times, random)),
       done(await changedWhileRead(trials, times, random)),

@@ -8,7 +8,7 @@ const MEMORY = 1024;
 
 export async function fuzzRows(cases: number, seed: number): Promise<readonly TrustRow[]> {
   const rows: TrustRow[] = [];
-  for (const target of targets) rows.push(await fuzzed(target, Math.ceil((cases * target.share) / 1000), seed));
+  for (const target of targets) rows.push(done(await fuzzed(target, Math.ceil((cases * target.share) / 1000), seed)));
   return rows;
 }
 
