@@ -21,6 +21,7 @@ export { printEvent } from "./print-event.ts";
 export { problem, problemRules, type RuleName, sortProblems } from "./problem-rules.ts";
 export { problemText } from "./problem-text.ts";
 export { questionProblem } from "./question-problem.ts";
+export { readFileAt } from "./read-file-at.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
 export { recordFolders } from "./record-places.ts";

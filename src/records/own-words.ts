@@ -70,7 +70,7 @@ function withInner(item: ItemPiece): readonly ItemPiece[] {
 function unquoted(text: string): string {
   return text
     .trim()
-    .replace(/^["“”‘’']+|["“”‘’']+$/g, "")
+    .replace(/^["“”‘’']+|(?<!["“”‘’'])["“”‘’']+$/g, "")
     .trim();
 }
 

@@ -191,7 +191,7 @@ export function sayEndedWithoutWord(names: Names, planting: Planting, day: Day):
 /** Why it was done, behind the sentence that says what: "…, because of the moth last year." */
 export function sayBecause(text: string, reason: string): string {
   const joint = /^(?:so that|to|in order)\b/i.test(reason) ? " " : ", ";
-  return fullStop(`${text.replace(/[.\s]+$/, "")}${joint}${reason}`);
+  return fullStop(`${text.replace(/(?<![.\s])[.\s]+$/, "")}${joint}${reason}`);
 }
 
 /** `year` of its life, when it is known when it began. */

@@ -163,7 +163,7 @@ export function forgetTroubles(ledger: Ledger, bed: BedLedger, lastDay: Day): vo
       kind: "trouble ended",
       bed: bed.id,
       day: lastDay,
-      event: trouble.now.id.replace(/@.*$/, ""),
+      event: trouble.now.id.replace(/@.*$/s, ""),
       note: place,
       private: trouble.now.private,
       text: ledger.say.troubleForgotten(cause),

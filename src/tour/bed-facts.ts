@@ -87,6 +87,6 @@ function worthTelling(works: readonly DatedWork[], here: BedOnTheDay): readonly 
 
 function workWords(work: DatedWork, here: BedOnTheDay): string {
   const when = whenDone(work.day, voiceOf(here));
-  const what = work.what.trim().replace(/[.;,\s]+$/, "");
+  const what = work.what.trim().replace(/(?<![.;,\s])[.;,\s]+$/, "");
   return when === "" ? what : `${what}, ${when.replace(/^(?:on|in) /, "")}`;
 }

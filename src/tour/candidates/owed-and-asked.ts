@@ -40,7 +40,7 @@ export function questionCandidates(here: BedOnTheDay, questions: readonly Event[
   return questions
     .filter(({ day }) => day >= here.since.day && daysBetween(day, here.day) <= stillAsked)
     .map((event) => {
-      const question = (event.what ?? "").trim().replace(/\?*$/, "?");
+      const question = (event.what ?? "").trim().replace(/(?<!\?)\?*$/, "?");
       const asked = say(`A viewer asks: “${question}”`, [event]);
       const answer = answerInNotes(event, here.index.garden.notes, here.day);
       const sentence = answer === undefined || answer.private ? asked : together([asked, answer]);
