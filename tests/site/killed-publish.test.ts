@@ -6,6 +6,7 @@ import { cp, mkdir, mkdtemp, readdir, readFile, rm, symlink, utimes, writeFile }
 import { hostname, tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildInto } from "../../scripts/build/build.ts";
 import { PublishRunning, whilePublishing } from "../../src/site/publish-lock.ts";
 import { filesOf } from "./built-site.ts";
 
@@ -17,8 +18,9 @@ let folder: string;
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(tmpdir(), "plotreel-killed-"));
-  // A copy of the tool, so that work on its sources while this runs does not look like a broken site.
-  for (const part of ["src", "bin", "package.json"]) await cp(part, path.join(tool(), part), { recursive: true });
+  // The tool as it is shipped: work on its sources while this runs does not look like a broken site.
+  for (const part of ["bin", "package.json"]) await cp(part, path.join(tool(), part), { recursive: true });
+  await buildInto(path.join(tool(), "dist"));
   await symlink(path.resolve("node_modules"), path.join(tool(), "node_modules"));
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));

@@ -58,6 +58,8 @@ export interface SiteFrame {
   readonly language: string;
   readonly home: string;
   readonly navigation: readonly Link[];
+  /** Of the site, without path, when it has one and its pages may say so. */
+  readonly address?: string | undefined;
   /** Addresses of the feeds; undefined when there are none. */
   readonly feeds?: { readonly rss: string; readonly json: string } | undefined;
   /** "18 July 2026" */
