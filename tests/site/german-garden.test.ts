@@ -10,7 +10,8 @@ import { measureGrowth, publishComparisons } from "../../src/photos/index.ts";
 import { openRecordsFolder, readRecords, readTexts } from "../../src/records/index.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
 import { wordsIn } from "../../src/site/words/index.ts";
-import { brokenLinks, filesOf, filmTexts, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filesOf, filmTexts, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 import { axeViolations, htmlComplaints } from "./page-checks.ts";
 
 const records = path.resolve("tests/gardens/hanggarten");
