@@ -13,7 +13,6 @@ import type {
   WeekStrip,
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
-import type { LooksPage } from "./looks-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
@@ -397,7 +396,6 @@ export interface EpisodeStopShown {
 
 export interface FieldSite {
   readonly frame: SiteFrame;
-  readonly looks: LooksPage;
   readonly home: FieldHomePage;
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
@@ -434,7 +432,6 @@ export interface FieldHomePage {
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
   /** How the pages look. */
-  readonly looks: Link;
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
 }

@@ -56,7 +56,6 @@ export const germanField: FieldWords = {
     n === 0
       ? ""
       : `${capital(many(n, "eine Zeile ist eine Frage", "Zeilen sind Fragen"))} an dich: „plotreel settle“ stellt sie.`,
-  stylePage: "Wie diese Seiten aussehen",
 
   due: {
     today: "Heute fällig.",

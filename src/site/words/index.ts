@@ -5,25 +5,21 @@
 import { type Language, languageOf } from "../../timeline/index.ts";
 import { english, type PageWords } from "./english.ts";
 import { englishField, type FieldWords } from "./english-field.ts";
-import { englishLooks, type LookWords } from "./english-looks.ts";
 import { englishSentences, type Sentences } from "./english-sentences.ts";
 import { german } from "./german.ts";
 import { germanField } from "./german-field.ts";
-import { germanLooks } from "./german-looks.ts";
 import { germanSentences } from "./german-sentences.ts";
 
 export interface Words extends PageWords {
   /** Of the private pages. */
   readonly field: FieldWords;
-  /** Of the style page. */
-  readonly looks: LookWords;
   /** Whole sentences from facts. */
   readonly sentences: Sentences;
 }
 
 const tables: Readonly<Record<Language, Words>> = {
-  en: { ...english, field: englishField, looks: englishLooks, sentences: englishSentences },
-  de: { ...german, field: germanField, looks: germanLooks, sentences: germanSentences },
+  en: { ...english, field: englishField, sentences: englishSentences },
+  de: { ...german, field: germanField, sentences: germanSentences },
 };
 
 /** `language` is the garden's tag; English where there are no words in its own. */
