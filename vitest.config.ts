@@ -5,8 +5,15 @@ import { namesWhatIsLeftOut } from "./tests/left-out.ts";
 const PURE =
   "tests/{almanac,note-lines,records,reading-shown,reading-tables,season,timeline,tour,tour-plan,wrap}/**/*.test.ts";
 
-/** Among them, and yet they publish, run commands or open a browser. */
+/** Among them, and yet they publish, run commands or open a browser, */
 const NOT_PURE = ["tests/tour/brief-page.test.ts", "tests/tour-plan/commands.test.ts"];
+/** or read thousands of made-up notes, or one of 5 MB. */
+const THOROUGH = [
+  "tests/records/any-text.test.ts",
+  "tests/records/bad-input.test.ts",
+  "tests/timeline/folding.test.ts",
+];
+const NOT_QUICK = [...NOT_PURE, ...THOROUGH];
 
 export default defineConfig({
   test: {
@@ -19,13 +26,19 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "quick", include: [PURE, "tests/rooms.test.ts"], exclude: NOT_PURE, isolate: false },
+        test: {
+          name: "quick",
+          include: [PURE, "tests/rooms.test.ts"],
+          exclude: NOT_QUICK,
+          isolate: false,
+          maxWorkers: "100%",
+        },
       },
       {
         extends: true,
         test: { name: "whole", include: ["tests/**/*.test.ts"], exclude: [PURE, "tests/rooms.test.ts"] },
       },
-      { extends: true, test: { name: "commands", include: NOT_PURE } },
+      { extends: true, test: { name: "thorough", include: NOT_QUICK } },
     ],
   },
 });
