@@ -36,7 +36,11 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: "whole", include: ["tests/**/*.test.ts"], exclude: [PURE, "tests/rooms.test.ts"] },
+        test: {
+          name: "whole",
+          include: ["tests/**/*.test.ts", "scripts/**/*.test.ts"],
+          exclude: [PURE, "tests/rooms.test.ts"],
+        },
       },
       { extends: true, test: { name: "thorough", include: NOT_QUICK } },
     ],
