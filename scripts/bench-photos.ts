@@ -10,7 +10,6 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fuzzPhotoDates } from "./bench/fuzz-photo-dates.ts";
-import { drawBenchPhotos } from "./demo-photos/bench-photos.ts";
 
 const count = Number(process.argv[2] ?? 200);
 const parts = 4;
@@ -28,7 +27,9 @@ const work = mkdtempSync(path.join(tmpdir(), "plotreel-bench-photos-"));
 try {
   const records = path.join(work, "records");
   console.log(`Drawing ${count} photos of ${megapixels} megapixels …`);
-  await drawBenchPhotos(path.join(records, "photos"), count, megapixels);
+  const draws = path.join(import.meta.dirname, "demo-photos", "draw-demo-photos.ts");
+  const wanted = ["--count", String(count), "--megapixels", String(megapixels), path.join(records, "photos")];
+  execFileSync(process.execPath, [draws, ...wanted], { stdio: ["ignore", "ignore", "inherit"] });
 
   const scan = fastest(3, () => measure("scan", records));
   const exifr = fastest(3, () => measure("bare-exifr", records));

@@ -1,5 +1,6 @@
 /**
- * The browser tests drive Debian's Chromium. Brings it where that is possible without asking; otherwise says in one line how.
+ * `npm run chromium`: the browser tests drive Debian's Chromium. Brings it where that is possible without asking; otherwise says
+ * in one line how.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";

@@ -3,11 +3,11 @@
  * and end with the last page on the disk; importing the program is not in them.
  *
  *   node site-build.ts pages|again RECORDS CACHE SIZES     public pages from nothing, or on another day: every page is made
- *                                                          again, and only the templates are ready; writes sizes into SIZES
+ *                                                          again; writes sizes into SIZES
  *   node site-build.ts constant RECORDS CACHE SIZES        pages of the same number and sizes from constant data
  *   node site-build.ts whole RECORDS CACHE SIZES           both sites with everything around them
  */
-import { mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rm, stat, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
 import { build } from "astro";
@@ -17,7 +17,7 @@ import { buildSites, publicCaptions, publicGarden } from "../../src/site/index.t
 import { makePages } from "../../src/site/make-pages.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
 import { PUBLIC_PAGES } from "../../src/site/page-table.ts";
-import { amongPageSources, inWorkFolder } from "../../src/site/work-folder.ts";
+import { preparedFolder } from "../../src/store/index.ts";
 
 const [mode = "", recordsDir = "", cache = "", sizesFile = ""] = process.argv.slice(2);
 const today = mode === "again" ? "2026-11-21" : "2026-11-20";
@@ -55,16 +55,16 @@ function stopwatch(): () => Time {
 async function pages() {
   const { garden, films, weather, cacheDir } = await loadGarden({ records: recordsDir, today }, realEffects());
   if (mode === "pages") await rm(path.join(cacheDir, "pages"), { recursive: true, force: true });
-  const { time, data } = await inWorkFolder(path.resolve(cacheDir), async (work) => {
-    const watch = stopwatch();
-    const open = publicGarden(garden);
-    const site = publicSite(open, today, new Map(), new Map(), weather, publicCaptions(garden, open, films));
-    // The parts are worked out when they are asked for: asked for here, so that they can be told from the making.
-    for (const part of Object.keys(site) as (keyof typeof site)[]) site[part];
-    const dataTime = watch();
-    await makePages({ name: "public", pages: PUBLIC_PAGES, base: "/" }, site, { cacheDir, work, outDir: out });
-    return { time: watch(), data: dataTime };
-  });
+  // Templates are compiled when the tool is built.
+  preparedFolder();
+  const watch = stopwatch();
+  const open = publicGarden(garden);
+  const site = publicSite(open, today, new Map(), new Map(), weather, publicCaptions(garden, open, films));
+  // The parts are worked out when they are asked for: asked for here, so that they can be told from the making.
+  for (const part of Object.keys(site) as (keyof typeof site)[]) site[part];
+  const data = watch();
+  await makePages({ name: "public", pages: PUBLIC_PAGES, base: "/" }, site, { cacheDir, outDir: out });
+  const time = watch();
   const files = (await readdir(out, { recursive: true })).filter((file) => file.endsWith(".html"));
   const sizes = await Promise.all(files.map(async (file) => (await stat(path.join(out, file))).size));
   await writeFile(sizesFile, JSON.stringify(sizes));
@@ -84,19 +84,19 @@ async function whole() {
 /** What Astro needs for the same number of pages with the same number of bytes when there is nothing to work out. */
 async function constant() {
   const sizes = JSON.parse(await readFile(sizesFile, "utf8")) as number[];
-  const time = await inWorkFolder(path.resolve(cache), (work) =>
-    amongPageSources(path.join(work, "constant"), async () => {
-      const root = path.join(process.cwd(), "constant");
-      await mkdir(path.join(root, "pages"), { recursive: true });
-      await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
-      const around = CONSTANT_PAGE.slice(CONSTANT_PAGE.indexOf("<html")).length;
-      const texts = sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, Math.max(5, size - around)));
-      (globalThis as Record<symbol, unknown>)[Symbol.for("constant")] = texts;
-      const watch = stopwatch();
-      const vite = { environments: { prerender: { resolve: { noExternal: true as const } } } };
-      await build({ configFile: false, logLevel: "warn", root, srcDir: root, outDir: out, vite });
-      return watch();
-    }),
-  );
+  const root = path.resolve(cache, "constant");
+  await rm(root, { recursive: true, force: true });
+  await mkdir(path.join(root, "pages"), { recursive: true });
+  // Astro looks for packages from the current folder.
+  await symlink(path.join(import.meta.dirname, "../../node_modules"), path.join(root, "node_modules"), "junction");
+  process.chdir(root);
+  await writeFile(path.join(root, "pages", "[id].astro"), CONSTANT_PAGE);
+  const around = CONSTANT_PAGE.slice(CONSTANT_PAGE.indexOf("<html")).length;
+  const texts = sizes.map((size) => "leek ".repeat(Math.ceil(size / 5)).slice(0, Math.max(5, size - around)));
+  (globalThis as Record<symbol, unknown>)[Symbol.for("constant")] = texts;
+  const watch = stopwatch();
+  const vite = { environments: { prerender: { resolve: { noExternal: true as const } } } };
+  await build({ configFile: false, logLevel: "warn", root, srcDir: root, outDir: out, vite });
+  const time = watch();
   return { ...time, pages: sizes.length };
 }

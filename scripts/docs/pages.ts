@@ -2,6 +2,7 @@
 import { cautionsPage } from "./cautions-page.ts";
 import { commandsPage } from "./commands-page.ts";
 import { cropsPage } from "./crops-page.ts";
+import { lookPage } from "./look-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
 import { planningPage } from "./planning-page.ts";
@@ -12,6 +13,7 @@ export const generatedPages: Readonly<Record<string, () => string | Promise<stri
   "cautions.md": cautionsPage,
   "commands.md": commandsPage,
   "crops.md": cropsPage,
+  "look.md": lookPage,
   "messages.md": messagesPage,
   "notes.md": notesPage,
   "planning.md": planningPage,

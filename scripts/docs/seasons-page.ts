@@ -125,7 +125,7 @@ What you wrote down with \`plan:\` stands in the outline among what you mean to 
 
 const weather = `## Weather
 
-Put daily weather as text into \`content/weather/\`. It is read in four forms: a CSV of your own with a first line such as
+Put daily weather as text into \`weather/\`. It is read in four forms: a CSV of your own with a first line such as
 \`date,tmin_c,tmax_c,rain_mm\` (\`tmin_f\`, \`tmax_f\` and \`rain_in\` for Fahrenheit and inches), and the three in which NOAA hands
 out its GHCN-Daily archive (.dly, by year, by station). Of several files each day takes the nearest station that has it
 whole; gaps of three days are bridged and said, longer ones stay gaps. Impossible values, a column in another unit, days

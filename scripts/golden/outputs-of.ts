@@ -19,7 +19,6 @@ import { makePages } from "../../src/site/make-pages.ts";
 import { fieldSite } from "../../src/site/page-data/field-site.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
 import { FIELD_PAGES, PUBLIC_PAGES } from "../../src/site/page-table.ts";
-import { inWorkFolder } from "../../src/site/work-folder.ts";
 import { briefMarkdown } from "../../src/tour/index.ts";
 
 export interface GardenCase {
@@ -111,14 +110,11 @@ async function pagesOf(loaded: Loaded, work: string, withTemplates: boolean): Pr
   if (!withTemplates) return outputs;
   const outDir = await mkdtemp(path.join(tmpdir(), "plotreel-golden-pages-"));
   try {
-    await inWorkFolder(work, async (own) => {
-      const places = { cacheDir: work, work: own };
-      const { base, address } = garden.settings;
-      const publicPages = { name: "public", pages: PUBLIC_PAGES, base, address } as const;
-      await makePages(publicPages, pages, { ...places, outDir: path.join(outDir, "public") });
-      const fieldPages = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
-      await makePages(fieldPages, field, { ...places, outDir: path.join(outDir, "field") });
-    });
+    const { base, address } = garden.settings;
+    const publicPages = { name: "public", pages: PUBLIC_PAGES, base, address } as const;
+    await makePages(publicPages, pages, { cacheDir: work, outDir: path.join(outDir, "public") });
+    const fieldPages = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
+    await makePages(fieldPages, field, { cacheDir: work, outDir: path.join(outDir, "field") });
     for (const file of (await readdir(outDir, { recursive: true })).sort())
       if (/\.(?:html|csv|json|xml|txt)$/u.test(file))
         outputs.set(file, readable(await readFile(path.join(outDir, file), "utf8")));

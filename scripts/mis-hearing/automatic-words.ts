@@ -4,7 +4,7 @@
  */
 import type { Variety } from "../../src/model.ts";
 import type { Word } from "../../src/wrap/spoken-words.ts";
-import { type Random, randomFrom } from "../demo-photos/random.ts";
+import { type Random, randomFrom } from "../random.ts";
 import { type Ear, hear } from "./mis-hear.ts";
 import { type NameSaid, namesSaid } from "./names-said.ts";
 import { plain, pronounce, pronounceName } from "./pronounce.ts";

@@ -5,7 +5,7 @@
 
 import { createRequire } from "node:module";
 import { dictionary } from "cmu-pronouncing-dictionary";
-import type { Random } from "../demo-photos/random.ts";
+import type { Random } from "../random.ts";
 import { confusion, type Phoneme, phonemes, slip, soundsLike } from "./pronounce.ts";
 
 interface Node {

@@ -1,6 +1,6 @@
 /** Automatic captions as they are downloaded: two lines that roll, each word with its time, each line shown again. */
 import { writeTime } from "../../src/wrap/caption-times.ts";
-import { type Random, randomFrom } from "../demo-photos/random.ts";
+import { type Random, randomFrom } from "../random.ts";
 import type { HeardWord } from "./automatic-words.ts";
 
 const LINE_LENGTH = 36;

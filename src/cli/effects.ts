@@ -2,7 +2,6 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash } from "node:crypto";
-import { readdirSync, statSync } from "node:fs";
 import { chmod, mkdir } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
@@ -11,6 +10,7 @@ import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder, readFileAt } from "../records/index.ts";
+import { toolVersion } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
 import { createText, editBytes, editText, type TextChange, writeWhole } from "./write-files.ts";
@@ -97,7 +97,7 @@ export function realEffects(): Effects {
       ),
     watchFolder,
     untilStopped: () => new Promise((resolve) => process.once("SIGINT", resolve).once("SIGTERM", resolve)),
-    readerVersion,
+    readerVersion: toolVersion,
     keepToOwner,
     cacheFor: (recordsDir) => {
       const name = createHash("sha256").update(path.resolve(recordsDir)).digest("hex").slice(0, 16);
@@ -144,15 +144,4 @@ async function readText(file: string): Promise<string | undefined> {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     throw error;
   }
-}
-
-/** Sizes and times of the records room's own files, so that nobody has to remember to raise a number. */
-function readerVersion(): string {
-  const room = path.join(import.meta.dirname, "..", "records");
-  const files = readdirSync(room, { recursive: true, encoding: "utf8" }).sort();
-  const stamps = files.map((file) => {
-    const { size, mtimeMs } = statSync(path.join(room, file));
-    return `${file} ${size} ${mtimeMs}`;
-  });
-  return createHash("sha256").update(stamps.join("\n")).digest("base64url");
 }

@@ -1,5 +1,4 @@
 /** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
-import path from "node:path";
 import { gardenWeather, type Weather } from "../almanac/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
@@ -11,13 +10,14 @@ import { tourProblems } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
 import { openReadingCache } from "./reading-cache.ts";
+import { recordsPlace } from "./records-place.ts";
 import { type Report, reportTo } from "./report.ts";
 import type { Settling } from "./settle-command.ts";
 import { spokenLines } from "./spoken-captions.ts";
 
 export interface LoadOptions {
-  /** Relative to the current folder, or absolute. */
-  readonly records: string;
+  /** Relative to the current folder, or absolute; undefined when it goes without saying. */
+  readonly records?: string | undefined;
   /** Fixes the clock. */
   readonly today?: Day | undefined;
   /** Says how many files were read again. */
@@ -37,7 +37,7 @@ export interface Loaded {
 }
 
 export async function loadGarden(options: LoadOptions, effects: Effects): Promise<Loaded> {
-  const recordsDir = path.resolve(effects.cwd, options.records);
+  const recordsDir = await recordsPlace(options.records, effects);
   const cacheDir = effects.cacheFor(recordsDir);
   const report = reportTo(effects);
   const folder = await effects.openRecords(recordsDir);
@@ -79,7 +79,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
 
 /** Records alone, read anew as often as they are asked for: what goes through open questions needs no photos and no timeline. */
 export async function settling(options: LoadOptions, effects: Effects): Promise<Settling> {
-  const recordsDir = path.resolve(effects.cwd, options.records);
+  const recordsDir = await recordsPlace(options.records, effects);
   const folder = await effects.openRecords(recordsDir);
   const today = options.today ?? effects.today((await readSettings(folder)).timeZone);
   return {

@@ -1,5 +1,4 @@
 /** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
-import path from "node:path";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
@@ -13,6 +12,7 @@ import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { type PublishOptions, publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
+import { recordsPlace } from "./records-place.ts";
 import { settle } from "./settle-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
@@ -168,7 +168,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
         throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
       const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
       return finish(
-        await newRecord({ recordsDir: path.resolve(effects.cwd, options.records), kind, name, today }, effects),
+        await newRecord({ recordsDir: await recordsPlace(options.records, effects), kind, name, today }, effects),
       );
     });
 
@@ -177,7 +177,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
 function withRecords(command: Command): Command {
   return command
-    .option("--records <dir>", "the records folder", "content")
+    .option("--records <dir>", "the records folder (default: this one if garden.md is in it, else content)")
     .option("--today <date>", "take this day as today", day)
     .option("--verbose", "say how many files were read again");
 }

@@ -18,7 +18,7 @@ export async function watch(options: LoadOptions & Pick<MaterialsWanted, "base">
   const loaded = await loadGarden(options, effects);
   let last = await siteMaterials(loaded, options);
   for (const problem of last.photoWork.problems) effects.err(problemText(problem));
-  await serveLiveSites(last.garden, { ...last.materials, cacheDir: loaded.cacheDir }, async (sites) => {
+  await serveLiveSites(last.garden, last.materials, async (sites) => {
     effects.out(`Public site, as viewers would see it: ${sites.publicUrl}`);
     effects.out(`Your field pages: ${sites.privateUrl}`);
     effects.out("Save a note and the open page follows. On this machine only; Ctrl-C ends it.");

@@ -27,7 +27,6 @@ import { clearNext, dropNext, nextFolder, putLive, whereItLies } from "./swap-fo
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
 import { keepWhatViewersSee, type Seen, whatViewersSee } from "./what-viewers-see.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
-import { inWorkFolder } from "./work-folder.ts";
 
 export interface BuildOptions {
   /** Gets `public` and `private`. */
@@ -89,7 +88,6 @@ export async function buildSites(garden: Garden, options: BuildOptions): Promise
 
 async function build(recorded: Garden, options: BuildOptions, insist: () => Promise<void>): Promise<BuiltSites> {
   const garden = withoutLaterPhotos(recorded, options.today);
-  // Astro needs the current folder for itself, so every path is made whole before.
   const publicDir = await whereItLies(path.resolve(options.outDir, "public"));
   const privateDir = await whereItLies(path.resolve(options.outDir, "private"));
   const cacheDir = path.resolve(options.cacheDir);
@@ -112,14 +110,12 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
   // Other people who use this machine may look at the public site only, where the disk knows of such things.
   await chmod(nextFolder(privateDir), ONLY_OWNER).catch(() => undefined);
   try {
-    await inWorkFolder(cacheDir, async (work) => {
-      const { base, address } = garden.settings;
-      const { report } = options;
-      const open = { name: "public", pages: PUBLIC_PAGES, base, address } as const;
-      await makePages(open, pages, { cacheDir, work, outDir: nextFolder(publicDir) }, report);
-      const own = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
-      await makePages(own, field, { cacheDir, work, outDir: nextFolder(privateDir) }, report);
-    });
+    const { base } = garden.settings;
+    const { report } = options;
+    const viewers = { name: "public", pages: PUBLIC_PAGES, base } as const;
+    await makePages(viewers, pages, { cacheDir, outDir: nextFolder(publicDir) }, report);
+    const own = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
+    await makePages(own, field, { cacheDir, outDir: nextFolder(privateDir) }, report);
     for (const copies of [options.photos, comparisons]) {
       await placePhotos(nextFolder(publicDir), open, copies);
       await placePhotos(nextFolder(privateDir), garden, copies);

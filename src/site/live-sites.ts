@@ -1,15 +1,14 @@
 /**
  * Both sites while records are edited: pages are made when somebody asks for them, from the newest garden, and open pages
- * reload by themselves. On this machine only; nothing is written but the work folder, so nothing of it is for viewers.
+ * reload by themselves. On this machine only; nothing is written, so nothing of it is for viewers.
  */
-import path from "node:path";
 import type { Garden } from "../model.ts";
 import type { PublishedPhoto } from "../photos/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
 import { type Answer, serveLive } from "./live-server.ts";
-import { openTemplates, type Places, type SiteTemplates } from "./make-pages.ts";
+import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
@@ -17,7 +16,6 @@ import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
-import { inWorkFolder } from "./work-folder.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
@@ -31,10 +29,6 @@ export interface LiveBrief {
   fieldList(): Promise<FieldList>;
 }
 
-export interface LiveOptions extends LiveMaterials {
-  readonly cacheDir: string;
-}
-
 export interface LiveSites {
   readonly publicUrl: string;
   readonly privateUrl: string;
@@ -45,32 +39,29 @@ export interface LiveSites {
 /** Serves until `whileServing` ends. */
 export async function serveLiveSites(
   garden: Garden,
-  { cacheDir, ...materials }: LiveOptions,
+  materials: LiveMaterials,
   whileServing: (sites: LiveSites) => Promise<void>,
 ): Promise<void> {
-  const { base, address } = garden.settings;
-  const places = path.resolve(cacheDir);
-  await inWorkFolder(places, async (work) => {
-    let shown = shownSites(garden, materials);
-    const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base, address }, { cacheDir: places, work });
-    const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, { cacheDir: places, work });
-    try {
-      open.show(shown.pages, shown.publicFiles);
-      own.show(shown.field, shown.privateFiles);
-      await whileServing({
-        publicUrl: open.url,
-        privateUrl: own.url,
-        show(newest, given) {
-          shown = shownSites(newest, given);
-          open.show(shown.pages, shown.publicFiles);
-          own.show(shown.field, shown.privateFiles);
-        },
-      });
-    } finally {
-      await open.close();
-      await own.close();
-    }
-  });
+  const { base } = garden.settings;
+  let shown = shownSites(garden, materials);
+  const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
+  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" });
+  try {
+    open.show(shown.pages, shown.publicFiles);
+    own.show(shown.field, shown.privateFiles);
+    await whileServing({
+      publicUrl: open.url,
+      privateUrl: own.url,
+      show(newest, given) {
+        shown = shownSites(newest, given);
+        open.show(shown.pages, shown.publicFiles);
+        own.show(shown.field, shown.privateFiles);
+      },
+    });
+  } finally {
+    await open.close();
+    await own.close();
+  }
 }
 
 /** Of a site that has no page of its own for it. */
@@ -83,11 +74,8 @@ interface LiveSite<Site> {
   close(): Promise<void>;
 }
 
-async function liveSite<Site extends FieldSite | PublicSite>(
-  templates: SiteTemplates<Site>,
-  places: Places,
-): Promise<LiveSite<Site>> {
-  const site = await openTemplates(templates, places);
+async function liveSite<Site extends FieldSite | PublicSite>(templates: SiteTemplates<Site>): Promise<LiveSite<Site>> {
+  const site = await openTemplates(templates);
   let data: Site | undefined;
   let beside: Beside = () => undefined;
   const made = async (file: string) => {

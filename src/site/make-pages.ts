@@ -1,19 +1,17 @@
 /**
  * Makes the pages of a site, and of those that were made before only what changed since. A page's bytes follow from the
- * tool's version, the path and address of the site, its frame and what the page shows; a page of which all of that is as
+ * tool's version, the path of the site, its frame and what the page shows; a page of which all of that is as
  * it was is taken as it was.
  */
 import { createHash } from "node:crypto";
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { type CompiledPages, compilePages, type Files } from "./astro-build.ts";
-import { openPages, type PageMaker } from "./compiled-pages.ts";
-import { type KeptFile, type KeptFiles, openKeptFiles } from "./kept-files.ts";
+import { toolVersion } from "../store/index.ts";
+import { assetsOf, type Files, openPages, type SiteName } from "./compiled-pages.ts";
+import { openKeptFiles } from "./kept-files.ts";
 import type { SiteFrame } from "./page-data/shapes.ts";
 import type { PageRow } from "./page-table.ts";
-import { toolVersion } from "./tool-version.ts";
 import { siteWords } from "./words/index.ts";
-import { amongPageSources } from "./work-folder.ts";
 
 /** All that is asked of a site's data here. */
 interface SiteData {
@@ -22,19 +20,16 @@ interface SiteData {
 
 export interface SiteTemplates<Site extends SiteData> {
   /** Folder of the templates beside this file, which is also what its data is called: `virtual:public-site`. */
-  readonly name: "public" | "field";
+  readonly name: SiteName;
   readonly pages: readonly PageRow<Site>[];
   /** Path below which the site is served, with a slash at both ends. */
   readonly base: string;
-  /** Address without path. */
-  readonly address?: string | undefined;
 }
 
 export interface Places {
   /** Gets a folder for this site. */
   readonly cacheDir: string;
-  /** A work folder of this run alone. */
-  readonly work: string;
+  readonly outDir: string;
 }
 
 /** Hears what is being done. */
@@ -47,19 +42,19 @@ export interface PagesReport {
 export async function makePages<Site extends SiteData>(
   templates: SiteTemplates<Site>,
   data: Site,
-  { outDir, ...places }: Places & { readonly outDir: string },
+  { outDir, cacheDir }: Places,
   report?: PagesReport,
 ): Promise<void> {
-  const kept = openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
-  const version = versionOf(templates);
-  const what = `Making the ${templates.name} pages`;
-  const compiled = await compiledOf(templates, version, kept, places, report);
-  const around = sumOf(version, ...namesAndSums(compiled.assets), JSON.stringify(data.frame));
+  const kept = openKeptFiles(path.join(cacheDir, "pages", templates.name));
+  const { name, base } = templates;
+  const what = `Making the ${name} pages`;
+  const assets = assetsOf(name, base);
+  const around = sumOf(toolVersion(), name, base, ...namesAndSums(assets), JSON.stringify(data.frame));
   const wanted = templates.pages.flatMap(({ template, files }) =>
     files(data).map(({ file, shows }) => ({ template, file, key: sumOf(around, file, JSON.stringify(shows)) })),
   );
   const placeFor = placesIn(outDir);
-  for (const [file, bytes] of compiled.assets) writeFileSync(placeFor(file), bytes);
+  for (const [file, bytes] of assets) writeFileSync(placeFor(file), bytes);
   const missing = wanted.filter(({ file, key }) => {
     const before = kept.get(key);
     before?.placeAt(placeFor(file));
@@ -67,7 +62,7 @@ export async function makePages<Site extends SiteData>(
   });
   report?.step(`${what}: ${sayChanged(missing.length, wanted.length)}`);
   if (missing.length > 0) {
-    const maker = await openSite(templates, compiled, places);
+    const maker = await openTemplates(templates);
     maker.show(data);
     for (const [index, { template, file, key }] of missing.entries()) {
       kept.write(key, await maker.make(template, file), placeFor(file));
@@ -90,95 +85,22 @@ export interface OpenSite<Site> {
 }
 
 /** Opens a site for making pages one by one; nothing of the pages themselves is kept. */
-export async function openTemplates<Site extends SiteData>(
-  templates: SiteTemplates<Site>,
-  places: Places,
-): Promise<OpenSite<Site>> {
-  const kept = openKeptFiles(path.join(places.cacheDir, "pages", templates.name));
-  return openSite(templates, await compiledOf(templates, versionOf(templates), kept, places), places);
-}
-
-async function openSite<Site extends SiteData>(
-  templates: SiteTemplates<Site>,
-  compiled: CompiledPages,
-  { work }: Places,
-): Promise<OpenSite<Site>> {
-  const modules = modulesOf(templates);
-  const maker: PageMaker = await openPages(compiled, path.join(work, `${templates.name}.code`), {
-    base: templates.base,
-    modules,
-  });
-  const [site = "", words = ""] = modules;
+export async function openTemplates<Site extends SiteData>({
+  name,
+  base,
+}: Omit<SiteTemplates<Site>, "pages">): Promise<OpenSite<Site>> {
+  const maker = await openPages(name, base);
   return {
-    assets: compiled.assets,
-    show: (data) => maker.give({ [site]: data, [words]: siteWords }),
+    assets: assetsOf(name, base),
+    show: (data) => maker.give(data, siteWords),
     make: (template, file) => maker.make(template, addressOf(file)),
   };
-}
-
-function modulesOf({ name }: { readonly name: string }): readonly string[] {
-  return [`${name}-site`, "words"];
 }
 
 /** "beds/long-bed/index.html" is asked for as "beds/long-bed/". */
 function addressOf(file: string): string {
   const address = file === "404.html" ? "404/" : file.replace(/(^|\/)index\.html$/u, "$1");
   return address.split("/").map(encodeURIComponent).join("/");
-}
-
-function versionOf({ name, base, address = "" }: Omit<SiteTemplates<never>, "pages">): string {
-  return sumOf(toolVersion(), name, base, address);
-}
-
-const COMPILED = "compiled";
-
-/** As it was kept, when every file of it is still there. */
-async function compiledOf<Site extends SiteData>(
-  templates: SiteTemplates<Site>,
-  version: string,
-  kept: KeptFiles,
-  { work }: Places,
-  report?: PagesReport,
-): Promise<CompiledPages> {
-  const fileKey = (kind: string, file: string) => sumOf(version, COMPILED, kind, file);
-  const list = kept.get(sumOf(version, COMPILED));
-  if (list !== undefined) {
-    const listed = JSON.parse(Buffer.from(list.bytes).toString()) as CompiledList;
-    const code = allOf(listed.code, (file) => kept.get(fileKey("code", file)));
-    const assets = allOf(listed.assets, (file) => kept.get(fileKey("asset", file)));
-    if (code !== undefined && assets !== undefined) return { code, assets, styles: listed.styles };
-  }
-  const { name, base, address } = templates;
-  report?.step(`Preparing the templates of the ${name} pages, once for this version`);
-  const folder = path.join(work, `${name}.templates`);
-  const compiled = await amongPageSources(folder, () =>
-    compilePages({ root: path.join(folder, name), base, address, modules: modulesOf(templates) }),
-  );
-  for (const [file, bytes] of compiled.code) kept.put(fileKey("code", file), bytes);
-  for (const [file, bytes] of compiled.assets) kept.put(fileKey("asset", file), bytes);
-  const listed: CompiledList = {
-    code: [...compiled.code.keys()],
-    assets: [...compiled.assets.keys()],
-    styles: compiled.styles,
-  };
-  kept.put(sumOf(version, COMPILED), Buffer.from(JSON.stringify(listed)));
-  return compiled;
-}
-
-interface CompiledList {
-  readonly code: readonly string[];
-  readonly assets: readonly string[];
-  readonly styles: CompiledPages["styles"];
-}
-
-function allOf(names: readonly string[], get: (name: string) => KeptFile | undefined): Files | undefined {
-  const files = new Map<string, Uint8Array>();
-  for (const name of names) {
-    const file = get(name);
-    if (file === undefined) return undefined;
-    files.set(name, file.bytes);
-  }
-  return files;
 }
 
 /** Gives the place of a file, and sees that its folder is there. */
@@ -193,7 +115,7 @@ function placesIn(outDir: string): (file: string) => string {
   };
 }
 
-/** Should the same templates ever be compiled to other assets, pages that ask for the old ones are made again. */
+/** Should the same sources ever be compiled to other assets, pages that ask for the old ones are made again. */
 function* namesAndSums(files: Files): Generator<string> {
   for (const [name, bytes] of files) yield* [name, createHash("sha256").update(bytes).digest("hex")];
 }

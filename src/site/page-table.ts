@@ -75,8 +75,6 @@ export const FIELD_PAGES: readonly PageRow<FieldSite>[] = [
   each<FieldSite, "recaps">("recaps/[id].astro", "recaps", byId),
   one("notes/index.astro", "notes"),
   each<FieldSite, "notePages">("notes/[id].astro", "notePages", byId),
-  one("looks/index.astro", "looks"),
-  one("looks/schemes.css.ts", "looks"),
 ];
 
 const PARAM = /\[(\w+)\]/gu;

@@ -9,13 +9,13 @@ import path from "node:path";
 import { gunzipSync } from "node:zlib";
 import type { Garden, Records } from "../model.ts";
 import { imageKind, imageMetadataBlocks, onlyCredit } from "../photos/index.ts";
+import { toolVersion } from "../store/index.ts";
 import { openPassedFiles } from "./passed-files.ts";
 import { coordinatesIn } from "./privacy/coordinates.ts";
 import { findLoneCoordinate, findPosition, type SecretPosition, secretPositions } from "./privacy/positions.ts";
 import { findPrivateName, type PrivateNames, privateNames } from "./privacy/private-names.ts";
 import { findPrivatePhrase, type PrivatePhrases, privatePhrases } from "./privacy/private-phrases.ts";
 import { shownText, textViews, withoutDrawings } from "./privacy/text-views.ts";
-import { toolVersion } from "./tool-version.ts";
 
 export interface Breach {
   /** Relative to the public folder, with forward slashes. */

@@ -2,10 +2,9 @@
  * The recap as one page to read or to print: no request to anywhere, no script, its one style sheet allowed by hash. Private:
  * it carries prices, promises and plans.
  */
-import { readFileSync } from "node:fs";
-import path from "node:path";
 import type { GardenSettings } from "../model.ts";
 import type { Recap } from "../season/index.ts";
+import { preparedText } from "../store/index.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 import { escapeHtml } from "./escape-html.ts";
 import { recapPage } from "./page-data/recap-pages.ts";
@@ -37,7 +36,7 @@ ${page.sections.map(sectionHtml).join("\n")}
 }
 
 function sheet(name: string): string {
-  return readFileSync(path.join(import.meta.dirname, "styles", `${name}.css`), "utf8");
+  return preparedText(`styles/${name}.css`);
 }
 
 function sectionHtml({ id, title, lines, charts, tables }: RecapSection): string {

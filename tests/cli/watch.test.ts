@@ -7,7 +7,7 @@ import path from "node:path";
 import type { Browser } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { openBrowser } from "../site/built-site.ts";
+import { openBrowser } from "../browser.ts";
 import { folderWith } from "./run.ts";
 
 let browser: Browser;

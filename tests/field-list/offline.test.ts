@@ -7,7 +7,8 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { offlineWorker } from "../../src/site/field-list/phone-script.ts";
 import { type BuiltSites, briefPage, buildSites, serveFolder } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, openBrowser } from "../site/built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filesOf } from "../site/built-site.ts";
 import { gardenOf, squashTour } from "../tour/garden-of.ts";
 import { axeViolations, day, smallBrief, smallList } from "./tour-list.ts";
 

@@ -2,7 +2,7 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openBrowser } from "../site/built-site.ts";
+import { openBrowser } from "../browser.ts";
 import { axeViolations, listOnDisk, smallList } from "./tour-list.ts";
 
 const phone = {

@@ -10,7 +10,8 @@ import { printBrief } from "../../src/cli/print-brief.ts";
 import type { Garden } from "../../src/model.ts";
 import { briefPage } from "../../src/site/index.ts";
 import { type Brief, makeBrief } from "../../src/tour/index.ts";
-import { openBrowser, readGarden, today } from "../site/built-site.ts";
+import { hasChromium, needsChromium, openBrowser } from "../browser.ts";
+import { readGarden, today } from "../site/built-site.ts";
 
 const draws = spawnSync("pdftoppm", ["-v"]).error === undefined;
 const chromium = process.env.CHROMIUM;
@@ -31,6 +32,7 @@ afterEach(() => {
 });
 
 async function print(name: string, units: "metric" | "us"): Promise<{ pdf: Buffer; said: string }> {
+  needsChromium();
   const said: string[] = [];
   const effects = { ...realEffects(), err: (line: string) => void said.push(line) };
   const stem = path.join(folder, name);
@@ -44,7 +46,7 @@ const papers = {
   Letter: { units: "us", width: 612, height: 792 },
 } as const;
 
-describe.each(Object.entries(papers))("on %s", (paper, { units, width, height }) => {
+describe.skipIf(!hasChromium).each(Object.entries(papers))("on %s", (paper, { units, width, height }) => {
   let pdf: Buffer;
   let said: string;
   beforeAll(async () => {

@@ -5,8 +5,8 @@ import { runInNewContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import { parseHTML } from "linkedom";
 import { expect, test, vi } from "vitest";
+import { phoneScriptOf } from "../../scripts/build/phone-scripts.ts";
 import { readTyped, type TypedLine, typedGarden, typedNames } from "../../src/records/index.ts";
-import { bundledModules } from "../../src/site/field-list/bundled-modules.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
 import { typedInto } from "../../src/site/field-list/phone/typed.ts";
 import { phoneScript } from "../../src/site/field-list/phone-script.ts";
@@ -57,12 +57,9 @@ test("and what a line half typed calls a plant is forgotten", () => {
   expect(context.names.asBuilt).toBe(true);
 });
 
-test("the same on the phone, from a script that stays small and needs nothing of Node", () => {
-  const script = bundledModules(new URL("../../src/records/typed-reading.ts", import.meta.url), [
-    "readTyped",
-    "typedNames",
-  ]);
-  const read = `const garden = ${JSON.stringify(garden)}; JSON.stringify(readTyped(${JSON.stringify(note)}, { garden, names: typedNames(garden), day: "2026-07-18", bed: "long-bed" }))`;
+test("the same on the phone, from a script that stays small and needs nothing of Node", async () => {
+  const script = await phoneScriptOf("records/typed-reading.ts", "reader");
+  const read = `const garden = ${JSON.stringify(garden)}; JSON.stringify(reader.readTyped(${JSON.stringify(note)}, { garden, names: reader.typedNames(garden), day: "2026-07-18", bed: "long-bed" }))`;
   const lines = JSON.parse(runInNewContext(`${script}${read}`, {}) as string) as readonly TypedLine[];
   expect(lines).toEqual(readTyped(note, context));
   const size = gzipSync(phoneScript()).length;

@@ -2,11 +2,12 @@
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContext, Page } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { publishPhotos, viewpointInName } from "../../src/photos/index.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
+import { openBrowser } from "../browser.ts";
 import {
   height,
   pathOf,
@@ -31,10 +32,7 @@ beforeAll(async () => {
   const { copies } = await publishPhotos(garden.photos, { recordsDir, cacheDir: path.join(cacheDir, "photos") });
   sites = await buildSites(garden, { outDir: path.join(folder, "out"), cacheDir, today, photos: copies, briefs: [] });
   server = await serveFolder(sites.privateDir);
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox", "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"],
-  });
+  browser = await openBrowser("--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream");
 });
 
 afterAll(async () => {

@@ -8,7 +8,8 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { measureGrowth, publishComparisons, publishPhotos } from "../../src/photos/index.ts";
 import { type BuiltSites, buildSites, gatePublicFolder, type StaticServer, serveFolder } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, openBrowser, pagesOf } from "../site/built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filesOf, pagesOf } from "../site/built-site.ts";
 import { readPhotographedGarden, shots, today, writePhotographedGarden } from "./photographed-garden.ts";
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

@@ -7,6 +7,16 @@ import type { Alignment } from "../../src/photos/similarity.ts";
 
 export const photosFolder = path.join(import.meta.dirname, "../../demo-content/photos");
 
+/** What a photo's EXIF block holds. */
+export interface PhoneFacts {
+  /** As EXIF writes it: "2026:05:16 18:15:03". */
+  readonly taken: string;
+  readonly offset?: string;
+  readonly subSeconds?: string;
+  readonly orientation: number;
+  readonly position?: { readonly latitude: number; readonly longitude: number };
+}
+
 interface Truth {
   readonly viewpoints: Record<string, { readonly outline: Outline; readonly stakeCm?: number }>;
   readonly photos: Record<
@@ -15,11 +25,17 @@ interface Truth {
       readonly cover?: number;
       readonly stakeFootPx?: readonly [number, number];
       readonly stakeTopPx?: readonly [number, number];
+      readonly wrote: PhoneFacts;
     }
   >;
 }
 
 const truth = JSON.parse(readFileSync(path.join(photosFolder, "truth.json"), "utf8")) as Truth;
+
+/** Of every photo, below photos/. */
+export function whatPhonesWrote(): readonly { readonly file: string; readonly facts: PhoneFacts }[] {
+  return Object.entries(truth.photos).map(([file, { wrote }]) => ({ file, facts: wrote }));
+}
 
 export interface DemoPhoto {
   /** Below photos/. */

@@ -2,7 +2,6 @@
 import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { parseHTML } from "linkedom";
-import { type Browser, chromium } from "playwright-core";
 import { readCaptionFiles } from "../../src/cli/film-captions.ts";
 import type { Garden } from "../../src/model.ts";
 import { openPhotoFolder, type PublishedPhoto, publishPhotos, readPhotos } from "../../src/photos/index.ts";
@@ -92,8 +91,4 @@ function addressesIn(page: Document): readonly string[] {
     for (const part of element.getAttribute("srcset")?.split(", ") ?? []) found.push(part.split(" ")[0] ?? "");
   }
   return found;
-}
-
-export function openBrowser(): Promise<Browser> {
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: ["--no-sandbox"] });
 }

@@ -4,8 +4,9 @@ import type { Browser } from "playwright-core";
 import { kindsOfPages, type PageKind } from "../../scripts/bench/page-kinds.ts";
 import type { Garden } from "../../src/model.ts";
 import { type StaticServer, serveFolder } from "../../src/site/index.ts";
+import { openBrowser } from "../browser.ts";
 import { run } from "../cli/run.ts";
-import { openBrowser, readGarden, today } from "./built-site.ts";
+import { readGarden, today } from "./built-site.ts";
 
 export interface DemoSite {
   readonly garden: Garden;

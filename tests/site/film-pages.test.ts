@@ -16,7 +16,8 @@ import {
 } from "../../src/site/index.ts";
 import { filmAt } from "../../src/site/page-data/film-time.ts";
 import { openCaptions } from "../../src/wrap/index.ts";
-import { brokenLinks, filmTexts, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filmTexts, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 import { axeViolations, htmlComplaints } from "./page-checks.ts";
 
 /** Times in seconds; each caption stands until the next. */

@@ -10,7 +10,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
 import { shareOf } from "../../src/site/components/share-picture.ts";
 import { type BuiltSites, buildSites, serveFolder } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filesOf, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
 const FILES: Readonly<Record<string, string>> = {
   "garden.md":

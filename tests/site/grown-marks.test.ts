@@ -5,7 +5,8 @@ import path from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
-import { openBrowser, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { readGarden, today } from "./built-site.ts";
 
 let folder: string;
 let sites: BuiltSites;

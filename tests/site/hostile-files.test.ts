@@ -14,8 +14,9 @@ import type { Browser } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { serveFolder } from "../../src/site/index.ts";
+import { openBrowser } from "../browser.ts";
 import { type Ran, run } from "../cli/run.ts";
-import { filesOf, openBrowser, pagesOf } from "./built-site.ts";
+import { filesOf, pagesOf } from "./built-site.ts";
 
 const SCRIPT = "<script>globalThis.ran=1</script>";
 const PICTURE = "<img src=x onerror=globalThis.ran=1>";

@@ -10,7 +10,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { addDays } from "../../src/calendar.ts";
 import type { Garden } from "../../src/model.ts";
 import { type BuiltSites, buildSites, type StaticServer, serveFolder } from "../../src/site/index.ts";
-import { filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { filesOf, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
 const DEEP = 10_000;
 

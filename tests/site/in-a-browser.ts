@@ -3,6 +3,7 @@ import path from "node:path";
 import type { Page } from "playwright-core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { state } from "../../src/timeline/index.ts";
+import { hasChromium } from "../browser.ts";
 import type { DemoSite } from "./demo-site.ts";
 import { enter, isTrap, tabTo } from "./keyboard.ts";
 import { CHECKS, type Findings, listenForStops, readEveryKind } from "./read-every-kind.ts";
@@ -14,7 +15,7 @@ const LONG = 600_000;
 const PHONE = { width: 390, height: 844 };
 
 export function inABrowser(demo: () => DemoSite): void {
-  describe("every kind of page is open to everyone", () => {
+  describe.skipIf(!hasChromium)("every kind of page is open to everyone", () => {
     let found: Findings;
     beforeAll(async () => {
       found = await readEveryKind(demo());

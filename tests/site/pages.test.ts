@@ -3,7 +3,6 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { colourPairs } from "../../src/site/look/colour-pairs.ts";
 import { brokenLinks, filesOf, pagesOf } from "./built-site.ts";
 import { type DemoSite, openDemoSite } from "./demo-site.ts";
 import { inABrowser } from "./in-a-browser.ts";
@@ -143,20 +142,6 @@ describe("the order of things", () => {
     const longBed = await readFile(path.join(demo.publicDir, "beds/long-bed/index.html"), "utf8");
     expect(marks(longBed, order)).toEqual(expect.arrayContaining(['class="plan"', 'id="timeline"', 'id="earlier"']));
     expect(longBed).toContain("Long Bed lies in the south of Hill Allotment, next to Brassica Bed and Onion Bed.");
-  });
-
-  it("of the style page: every pair of colours in every scheme with its contrast, every part by day and by night", async () => {
-    const page = (await pagesOf(demo.privateDir)).get("looks/index.html");
-    expect(page?.querySelectorAll(".pairs")).toHaveLength(4);
-    for (const pairs of page?.querySelectorAll(".pairs") ?? [])
-      expect([...pairs.querySelectorAll(".at")].map((said) => said.textContent)).toEqual(
-        colourPairs.map(({ least }) =>
-          expect.stringMatching(new RegExp(`^\\d+(?:\\.\\d)? to 1; wanted ${least}$`, "u")),
-        ),
-      );
-    for (const part of [".plate + .along", ".row", "select", ".photo", ".growth", ".timeline", ".empty"])
-      for (const scheme of [".by-day", ".by-night"])
-        expect(page?.querySelector(`${scheme} ${part}`), `${part} ${scheme}`).not.toBeNull();
   });
 });
 

@@ -7,7 +7,8 @@ import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Garden } from "../../src/model.ts";
 import { type BuiltSites, buildSites, PrivacyBreach, serveFolder } from "../../src/site/index.ts";
-import { brokenLinks, filesOf, openBrowser, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { brokenLinks, filesOf, pagesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
 let folder: string;
 let recordsDir: string;

@@ -8,7 +8,8 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Garden } from "../../src/model.ts";
 import { closeNames, type Named } from "../../src/site/components/search/close-names.ts";
 import { type BuiltSites, buildSites, gatePublicFolder, type StaticServer, serveFolder } from "../../src/site/index.ts";
-import { filesOf, openBrowser, photoCopies, readGarden, today } from "./built-site.ts";
+import { openBrowser } from "../browser.ts";
+import { filesOf, photoCopies, readGarden, today } from "./built-site.ts";
 
 const names: readonly Named[] = [
   ["Black Beauty"],

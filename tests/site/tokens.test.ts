@@ -2,8 +2,8 @@
 import { readdir, readFile } from "node:fs/promises";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { colourPairs } from "../../src/site/look/colour-pairs.ts";
-import { contrast } from "../../src/site/look/contrast.ts";
+import { colourPairs } from "../../scripts/docs/look/colour-pairs.ts";
+import { contrast } from "../../scripts/docs/look/contrast.ts";
 import { isColour, readTokens } from "../../src/site/look/tokens.ts";
 
 const site = path.resolve("src/site");

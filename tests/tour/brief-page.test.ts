@@ -4,13 +4,14 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { HtmlValidate } from "html-validate";
-import { type Browser, chromium, type Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { readPhotos } from "../../src/photos/index.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { briefPage } from "../../src/site/brief-page.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { makeBrief } from "../../src/tour/index.ts";
+import { openBrowser } from "../browser.ts";
 import { gardenOf } from "./garden-of.ts";
 
 const today = "2026-07-18";
@@ -24,10 +25,7 @@ beforeAll(async () => {
   const records = await readRecords(folder, { today });
   const garden = growGarden(records, (await readPhotos(records, folder)).photos);
   html = briefPage(makeBrief(garden, { episode: "2026-07-tour", today }), garden);
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: ["--no-sandbox"],
-  });
+  browser = await openBrowser();
 });
 
 afterAll(() => browser?.close());

@@ -1,7 +1,7 @@
 /** The schemes as the style sheet has them now. */
-import { readFileSync } from "node:fs";
+import { preparedText } from "../../store/index.ts";
 import { readTokens, type Schemes } from "./tokens.ts";
 
 export function readSchemes(): Schemes {
-  return readTokens(readFileSync(new URL("../styles/tokens.css", import.meta.url), "utf8"));
+  return readTokens(preparedText("styles/tokens.css"));
 }

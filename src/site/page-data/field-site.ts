@@ -11,7 +11,6 @@ import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
-import { looksPage } from "./looks.ts";
 import { notePages, notesOfBed, notesPage } from "./note-pages.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
@@ -56,7 +55,6 @@ export function fieldSite(
     recaps,
     notes: () => notesPage(view, notes()),
     notePages: notes,
-    looks: () => looksPage(view, notes()),
   });
 }
 
@@ -88,7 +86,6 @@ function fieldHome(
       text: view.words.field.readNotes,
       open: view.words.field.openQuestions(garden.readings.filter(({ as }) => as === "question").length),
     },
-    looks: { href: links.looks, text: view.words.field.stylePage },
     recaps: recaps.map(({ href, name }) => ({ href, text: name })),
     problems: problems(view.words, garden.problems),
   };

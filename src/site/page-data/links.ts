@@ -23,7 +23,6 @@ export interface Links {
   episode(id: string): string;
   readonly recaps: string;
   recap(id: string): string;
-  readonly looks: string;
   /** Of all notes as they are read. */
   readonly notes: string;
   /** By the part of its address. */
@@ -58,7 +57,6 @@ export function linksBelow(base: string): Links {
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
     recap: (id) => `${below("recaps", id)}/`,
-    looks: `${base}looks/`,
     notes: `${base}notes/`,
     note: (id) => `${below("notes", id)}/`,
     brief: (name) => below("briefs", `${name}.html`),

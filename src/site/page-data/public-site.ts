@@ -49,6 +49,7 @@ export function publicSite(
         ...(seasonsWithNews(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
         { href: links.search, text: words.frame.search },
       ],
+      address: garden.settings.address,
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
       asOf: locale.day(today),
     }),

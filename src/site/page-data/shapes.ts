@@ -13,7 +13,6 @@ import type {
   WeekStrip,
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
-import type { LooksPage } from "./looks-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
@@ -58,6 +57,8 @@ export interface SiteFrame {
   readonly language: string;
   readonly home: string;
   readonly navigation: readonly Link[];
+  /** Of the site, without path, when it has one and its pages may say so. */
+  readonly address?: string | undefined;
   /** Addresses of the feeds; undefined when there are none. */
   readonly feeds?: { readonly rss: string; readonly json: string } | undefined;
   /** "18 July 2026" */
@@ -395,7 +396,6 @@ export interface EpisodeStopShown {
 
 export interface FieldSite {
   readonly frame: SiteFrame;
-  readonly looks: LooksPage;
   readonly home: FieldHomePage;
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
@@ -432,7 +432,6 @@ export interface FieldHomePage {
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
   /** How the pages look. */
-  readonly looks: Link;
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
 }

@@ -56,7 +56,6 @@ export const fieldWords = {
     n === 0
       ? ""
       : `${capital(sayPlural(n, "line is a question", "lines are questions"))} to you: “plotreel settle” asks.`,
-  stylePage: "How these pages look",
 
   due: {
     today: "Due today.",

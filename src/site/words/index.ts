@@ -1,16 +1,13 @@
 /** The words of pages, whole: what stands around the data, and the sentences the data is said in. */
 import { type FieldWords, fieldWords } from "./field-words.ts";
-import { type LookWords, lookWords } from "./look-words.ts";
 import { type PageWords, pageWords } from "./page-words.ts";
 import { type Sentences, sentences } from "./sentences.ts";
 
 export interface Words extends PageWords {
   /** Of the private pages. */
   readonly field: FieldWords;
-  /** Of the style page. */
-  readonly looks: LookWords;
   /** Whole sentences from facts. */
   readonly sentences: Sentences;
 }
 
-export const siteWords: Words = { ...pageWords, field: fieldWords, looks: lookWords, sentences };
+export const siteWords: Words = { ...pageWords, field: fieldWords, sentences };

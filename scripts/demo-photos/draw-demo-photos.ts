@@ -1,8 +1,9 @@
 /**
- * Draws the demo garden's photos, the same bytes every time.
+ * Draws the demo garden's photos, the same bytes every time; README.md beside this file says what they show.
  *
- * node scripts/draw-demo-photos.ts                                  into demo-content/photos, with truth.json beside
- * them node scripts/draw-demo-photos.ts --megapixels 12 --count 200 DIR  large photos for the bench, into DIR
+ *   node draw-demo-photos.ts                                    all, into demo-content/photos, with truth.json beside them
+ *   node draw-demo-photos.ts --photo PATH FILE                  one of them, named as it is below photos/, into a file
+ *   node draw-demo-photos.ts --megapixels 12 --count 200 DIR    large photos for the bench, into DIR
  */
 
 import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
@@ -10,13 +11,13 @@ import { availableParallelism } from "node:os";
 import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { isMainThread, parentPort, Worker } from "node:worker_threads";
-import { drawBenchPhotos } from "./demo-photos/bench-photos.ts";
-import type { PhotoTruth } from "./demo-photos/draw.ts";
-import { drawPhoto, frameOutline } from "./demo-photos/draw.ts";
-import { photoPlans, series } from "./demo-photos/schedule.ts";
-import { fine } from "./demo-photos/shade.ts";
+import { drawBenchPhotos } from "./bench-photos.ts";
+import type { PhotoTruth } from "./draw.ts";
+import { drawPhoto, frameOutline } from "./draw.ts";
+import { photoPlans, series } from "./schedule.ts";
+import { fine } from "./shade.ts";
 
-const photosFolder = join(import.meta.dirname, "../demo-content/photos");
+const photosFolder = join(import.meta.dirname, "../../demo-content/photos");
 
 /** A worker draws the plan whose number it is sent, writes it and answers with its truth. */
 function work(): void {
@@ -64,7 +65,7 @@ async function drawAll(): Promise<void> {
   const truth = {
     about:
       "What is true about the drawn photos, in pixels of the upright frame. A point p of the viewpoint's own frame is shown at centre + shift + scale * R(rotationDeg, clockwise) * (p - centre). " +
-      "cover is the share of the bed's outline that shows plant. Written by scripts/draw-demo-photos.ts.",
+      "cover is the share of the bed's outline that shows plant. wrote is what the phone put into the file. Written by scripts/demo-photos/draw-demo-photos.ts.",
     viewpoints: Object.fromEntries(
       series.map(({ design }) => [
         `${design.bed}/${design.viewpoint}`,
@@ -77,19 +78,26 @@ async function drawAll(): Promise<void> {
         },
       ]),
     ),
-    photos: Object.fromEntries(plans.map((plan) => [plan.path, truths.get(plan.path)])),
+    photos: Object.fromEntries(plans.map((plan) => [plan.path, { ...truths.get(plan.path), wrote: plan.facts }])),
   };
   await writeFile(join(photosFolder, "truth.json"), `${JSON.stringify(truth, undefined, 1)}\n`);
   console.log(`${plans.length} photos, ${(bytes / 1024 / 1024).toFixed(2)} MiB`);
 }
 
+async function drawOne(photo: string, file: string): Promise<void> {
+  const plan = photoPlans().find(({ path }) => path === photo);
+  if (plan === undefined) throw new Error(`No photo is called ${photo}; truth.json names them all.`);
+  await writeFile(file, (await drawPhoto(plan, fine)).jpeg);
+}
+
 if (!isMainThread) work();
 else {
   const { values, positionals } = parseArgs({
-    options: { megapixels: { type: "string" }, count: { type: "string" } },
+    options: { megapixels: { type: "string" }, count: { type: "string" }, photo: { type: "string" } },
     allowPositionals: true,
   });
   const [dir] = positionals;
-  if (dir) await drawBenchPhotos(dir, Number(values.count ?? 200), Number(values.megapixels ?? 12));
+  if (values.photo !== undefined) await drawOne(values.photo, dir ?? "photo.jpg");
+  else if (dir) await drawBenchPhotos(dir, Number(values.count ?? 200), Number(values.megapixels ?? 12));
   else await drawAll();
 }
