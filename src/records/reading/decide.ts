@@ -82,6 +82,10 @@ function scoreOf(weights: ChoiceWeights, tell: (add: Add) => void): number {
   return sum / 1000;
 }
 
+function isOfTask(fact: Fact | undefined): boolean {
+  return fact?.kind === "to do" || fact?.kind === "done";
+}
+
 /** Kinds that are said of what is still to come or wanted, so that a word of doubt takes nothing from them. */
 const ofTheFuture = new Set<EventKind>(["to do", "promised", "plan", "asked", "done"]);
 const stops = new Set<CueKind>(["past", "may", "future"]);
@@ -155,9 +159,11 @@ export function decide(
   form: FormReading | undefined,
   weights: ChoiceWeights,
   limits: Thresholds,
-  prose: boolean,
+  { prose, isTask }: { readonly prose: boolean; readonly isTask: boolean },
 ): Decision {
   const { ways } = waysOf(line, form, weights);
+  const task = isTask ? ways.find(({ candidate: { facts } }) => facts.length === 1 && isOfTask(facts[0])) : undefined;
+  if (task !== undefined) return { as: "facts", facts: task.candidate.facts, offered: [] };
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
   const names = line.mentions.some(isGardenThing);
   if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing))

@@ -14,6 +14,7 @@ import type { Fact } from "./fact.ts";
 import { type FindContext, seenIn, verbMentions } from "./find-mentions.ts";
 import { type FormLine, readForm } from "./form.ts";
 import { isGardenThing, isOfGarden } from "./mention.ts";
+import { saysMoreThanItTells } from "./open-lines.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import packed from "./opinion.weights.json" with { type: "json" };
 import { unpackedOpinion } from "./packed-opinion.ts";
@@ -94,11 +95,15 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
-  if (!seenIn(line.text, find).mentions.some(standing.prose ? isGardenThing : isOfGarden)) return made("story", [], []);
+  const asStory = !standing.prose && saysMoreThanItTells(line.text) ? "question" : "story";
+  const { mentions } = seenIn(line.text, find);
+  const isBox = !standing.prose && box.test(line.text);
+  if (!isBox && !mentions.some(standing.prose ? isGardenThing : isOfGarden)) return made(asStory, [], []);
+  const isTask = isBox && mentions.some(isOfGarden);
   const models = given ?? learned();
   const weighed = candidatesOf(line.text, find, models.opinion);
-  const decision = decide(weighed, form, models.choice, models.limits, standing.prose);
-  if (decision.as === "story") return made("story", [], []);
+  const decision = decide(weighed, form, models.choice, models.limits, { prose: standing.prose, isTask });
+  if (decision.as === "story") return made(asStory, [], []);
   if (decision.as === "facts") {
     if (form !== undefined && signature(form.facts) === signature(decision.facts)) {
       // The same facts in the written form carry more of the line's own words.
@@ -132,6 +137,9 @@ function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, cont
 function ofDates(form: FormLine | undefined): readonly Problem[] {
   return form?.read.problems.filter(({ rule }) => rule === "note/unclear-day") ?? [];
 }
+
+/** A checkbox says that something is to do, or done, whatever it is. */
+const box = /^\s*(?:[-*]\s*)?\[[ xX✓]?\]/;
 
 function saysWhatWasDone(text: string): boolean {
   return verbMentions(wordsOf(text)).some(({ weak }) => !weak);
