@@ -2,7 +2,6 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash } from "node:crypto";
-import { readdirSync, statSync } from "node:fs";
 import { chmod, mkdir, readFile } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
@@ -11,9 +10,10 @@ import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
+import { createText, sourcesVersion, writeWhole } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
-import { createText, editText, type TextChange, writeWhole } from "./write-files.ts";
+import { editText, type TextChange } from "./write-files.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -55,7 +55,7 @@ export interface Effects {
   watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>>;
   /** Waits until the person ends the command. */
   untilStopped(): Promise<void>;
-  /** Stands for the code that reads records: what another version of it kept is left aside. */
+  /** Stands for the tool itself: what another version of it kept is left aside. */
   readerVersion(): string;
   /** Makes a folder that nobody else who uses this machine can look into. */
   keepToOwner(dir: string): Promise<void>;
@@ -143,13 +143,8 @@ async function readText(file: string): Promise<string | undefined> {
   }
 }
 
-/** Sizes and times of the records room's own files, so that nobody has to remember to raise a number. */
+/** What is read of a note hangs on more than the reading room: on the calendar, the measures, the packages. */
 function readerVersion(): string {
-  const room = path.join(import.meta.dirname, "..", "records");
-  const files = readdirSync(room, { recursive: true, encoding: "utf8" }).sort();
-  const stamps = files.map((file) => {
-    const { size, mtimeMs } = statSync(path.join(room, file));
-    return `${file} ${size} ${mtimeMs}`;
-  });
-  return createHash("sha256").update(stamps.join("\n")).digest("base64url");
+  const sources = path.join(import.meta.dirname, "..");
+  return sourcesVersion(sources, [path.join(sources, "..", "node_modules", ".package-lock.json")]);
 }

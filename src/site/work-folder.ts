@@ -6,7 +6,7 @@
 import { cp, mkdir, mkdtemp, readdir, rm, symlink } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { isRunning } from "./publish-lock.ts";
+import { isRunning } from "../store/index.ts";
 
 const SOURCES = path.dirname(fileURLToPath(import.meta.url));
 
