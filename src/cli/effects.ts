@@ -10,10 +10,10 @@ import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
 import { openRecordsFolder, type RecordsFolder, readFileAt } from "../records/index.ts";
-import { toolVersion } from "../store/index.ts";
+import { createText, toolVersion, writeWhole } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
-import { createText, editBytes, editText, type TextChange, writeWhole } from "./write-files.ts";
+import { editBytes, editText, type TextChange } from "./write-files.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -57,7 +57,7 @@ export interface Effects {
   watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>>;
   /** Waits until the person ends the command. */
   untilStopped(): Promise<void>;
-  /** Stands for the code that reads records: what another version of it kept is left aside. */
+  /** Stands for the tool itself: what another version of it kept is left aside. */
   readerVersion(): string;
   /** Makes a folder that nobody else who uses this machine can look into. */
   keepToOwner(dir: string): Promise<void>;

@@ -1,90 +1,7 @@
-/**
- * How commands write files: whole or not at all, and changes to a person's own file byte by byte, in its own encoding,
- * with its rights and links. What a killed run left beside is cleared by the next one that writes there.
- */
+/** Changes to a person's own file, byte by byte, in its own encoding, with its rights and links. */
 import { isUtf8 } from "node:buffer";
-import { randomBytes } from "node:crypto";
-import { constants } from "node:fs";
-import {
-  chmod,
-  chown,
-  copyFile,
-  type FileHandle,
-  link,
-  mkdir,
-  open,
-  readdir,
-  readFile,
-  realpath,
-  rename,
-  rm,
-  stat,
-} from "node:fs/promises";
-import path from "node:path";
-import { isRunning } from "../site/index.ts";
-
-/** Hidden, so that nobody takes half a file for a record; the number is that of the process. */
-const PART = /^\.plotreel-(\d+)-[0-9a-f]{8}\.part$/;
-
-/** Writes beside the target and renames, so that a file is old or new, never half. Makes its folder. */
-export async function writeWhole(file: string, content: string | Uint8Array): Promise<void> {
-  await aside(file, content, (beside) => rename(beside, file));
-}
-
-/** Like writeWhole, but gives false and changes nothing when something of that name is there, even in this very moment. */
-export async function createText(file: string, text: string): Promise<boolean> {
-  try {
-    await aside(file, text, async (beside) => {
-      await link(beside, file).catch(async (error: NodeJS.ErrnoException) => {
-        if (error.code === "EEXIST") throw error;
-        // A disk without links, such as a memory card.
-        await copyFile(beside, file, constants.COPYFILE_EXCL);
-      });
-      await rm(beside);
-    });
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "EEXIST") return false;
-    throw error;
-  }
-}
-
-async function aside(
-  file: string,
-  content: string | Uint8Array,
-  put: (beside: string) => Promise<unknown>,
-): Promise<void> {
-  const folder = path.dirname(file);
-  await mkdir(folder, { recursive: true });
-  await clearLitter(folder);
-  const beside = path.join(folder, `.plotreel-${process.pid}-${randomBytes(4).toString("hex")}.part`);
-  try {
-    await writeFlushed(beside, content);
-    await put(beside);
-  } catch (error) {
-    await rm(beside, { force: true });
-    throw error;
-  }
-}
-
-async function writeFlushed(file: string, content: string | Uint8Array): Promise<void> {
-  const handle = await open(file, "wx");
-  try {
-    await handle.writeFile(content);
-    await handle.sync();
-  } finally {
-    await handle.close();
-  }
-}
-
-async function clearLitter(folder: string): Promise<void> {
-  for (const name of await readdir(folder)) {
-    const pid = PART.exec(name)?.[1];
-    if (pid !== undefined && !isRunning(Number(pid))) await rm(path.join(folder, name), { force: true });
-  }
-}
-
-// ------------------------------------------------------------------------------------------------------------- changing
+import { chmod, chown, type FileHandle, open, readFile, realpath, rename, stat } from "node:fs/promises";
+import { throughPartFile } from "../store/index.ts";
 
 /** Gives the text as it becomes, or one sentence why it is left as it is. */
 export type TextChange = (text: string) => { readonly text: string } | { readonly refused: string };
@@ -117,7 +34,7 @@ export async function editBytes(file: string, before: Uint8Array, after: Uint8Ar
   if (!(await readFile(target)).equals(before)) return false;
   if (nlink > 1) await overwrite(target, before, after);
   else {
-    await aside(target, after, async (beside) => {
+    await throughPartFile(target, after, async (beside) => {
       await chown(beside, uid, gid).catch(() => undefined);
       await chmod(beside, mode);
       await rename(beside, target);

@@ -4,9 +4,9 @@ import { availableParallelism } from "node:os";
 import path from "node:path";
 import pLimit from "p-limit";
 import sharp from "sharp";
+import { makeWhole } from "../store/index.ts";
 import { jpegSettings } from "./copy-recipe.ts";
 import { readySharp } from "./make-copies.ts";
-import { writeAside } from "./written-aside.ts";
 
 export interface Card {
   /** File name for the site; stands for the photo and for how it is cut. */
@@ -28,7 +28,7 @@ export async function cutCards(cards: readonly Card[], cacheDir: string): Promis
     const file = path.join(folder, name);
     if (await isThere(file)) return [name, file] as const;
     const card = sharp(from).resize({ width, height, fit: "cover", position: "attention" }).jpeg(jpegSettings);
-    await writeAside(file, (aside) => card.toFile(aside));
+    await makeWhole(file, (part) => card.toFile(part));
     return [name, file] as const;
   });
   return new Map(cut);

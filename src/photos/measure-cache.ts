@@ -4,7 +4,7 @@
  */
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { writeAside } from "./written-aside.ts";
+import { makeWhole } from "../store/index.ts";
 
 /** New measures after which they are written down, so that a run that is broken off loses little. */
 const writeEvery = 25;
@@ -50,6 +50,6 @@ export class MeasureCache {
 
   async #write(): Promise<void> {
     const inOrder = [...this.#known].sort(([a], [b]) => (a < b ? -1 : 1));
-    await writeAside(this.#file, (aside) => writeFile(aside, JSON.stringify(Object.fromEntries(inOrder))));
+    await makeWhole(this.#file, (part) => writeFile(part, JSON.stringify(Object.fromEntries(inOrder))));
   }
 }

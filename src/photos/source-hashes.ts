@@ -6,7 +6,7 @@
 import { readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { readFileAt } from "../records/index.ts";
-import { writeAside } from "./written-aside.ts";
+import { makeWhole } from "../store/index.ts";
 
 interface Seen {
   /** Size, inode, time of change and time of content, as one text. */
@@ -57,6 +57,6 @@ export class SourceHashes {
   }
 
   async save(): Promise<void> {
-    await writeAside(this.#file, (aside) => writeFile(aside, JSON.stringify(Object.fromEntries(this.#now))));
+    await makeWhole(this.#file, (part) => writeFile(part, JSON.stringify(Object.fromEntries(this.#now))));
   }
 }

@@ -23,7 +23,7 @@ export function readCause(scan: Scan): boolean {
   if (/^(?:to|from|after|by)$/.test(lower)) from = at + 1;
   else if ((lower === "because" && second === "of") || (lower === "due" && second === "to")) from = at + 2;
   const clause = line.words[at - 1]?.text;
-  // "lost 3 Cherokee Purple, damped off" tells the disease by its verb.
+  // "lost 3 Mortgage Lifter, damped off" tells the disease by its verb.
   if (lower === "damped" && second === "off") {
     read.cause = "damping off";
     line.claim(at, at + 2);

@@ -83,10 +83,14 @@ export async function refusePlace(outDir: string): Promise<void> {
 
 /** Throws `PrivacyBreach`, or what `refusePlace` throws. */
 export async function buildSites(garden: Garden, options: BuildOptions): Promise<BuiltSites> {
-  return whilePublishing(path.resolve(options.outDir), (insist) => build(garden, options, insist));
+  return whilePublishing(path.resolve(options.outDir), (assertLockHeld) => build(garden, options, assertLockHeld));
 }
 
-async function build(recorded: Garden, options: BuildOptions, insist: () => Promise<void>): Promise<BuiltSites> {
+async function build(
+  recorded: Garden,
+  options: BuildOptions,
+  assertLockHeld: () => Promise<void>,
+): Promise<BuiltSites> {
   const garden = withoutLaterPhotos(recorded, options.today);
   const publicDir = await whereItLies(path.resolve(options.outDir, "public"));
   const privateDir = await whereItLies(path.resolve(options.outDir, "private"));
@@ -131,14 +135,14 @@ async function build(recorded: Garden, options: BuildOptions, insist: () => Prom
     await keepWhatViewersSee(nextFolder(privateDir), whatViewersSee(garden, open, options.before));
     for (const folder of live) await listOwnFiles(nextFolder(folder));
     options.report?.step("Reading every public file for anything private");
-    const passedFile = path.join(cacheDir, "pages", "passed-the-gate.json");
-    const breaches = await gatePublicFolder(nextFolder(publicDir), garden, { passedFile });
+    const gateCache = path.join(cacheDir, "pages", "passed-the-gate.json");
+    const breaches = await gatePublicFolder(nextFolder(publicDir), garden, { gateCache });
     if (breaches.length > 0) throw new PrivacyBreach(breaches);
     const publicPages = await countPages(nextFolder(publicDir));
     const privatePages = await countPages(nextFolder(privateDir));
     // While pages were made somebody may have put a file into the old site, or taken this run for dead.
     for (const folder of live) await refuseForeignFiles(folder);
-    await insist();
+    await assertLockHeld();
     await putLive(live);
     return { publicDir, privateDir, publicPages, privatePages, pages: publicPages + privatePages };
   } finally {

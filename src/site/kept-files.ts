@@ -44,7 +44,7 @@ export function openKeptFiles(dir: string): KeptFiles {
       const name = before.get(key);
       const bytes = name === undefined ? undefined : readWhole(path.join(dir, name));
       if (name === undefined || bytes === undefined) return undefined;
-      if (sumOf(bytes) !== name) {
+      if (digest(bytes) !== name) {
         attempt(() => rmSync(path.join(dir, name), { force: true }));
         return undefined;
       }
@@ -52,12 +52,12 @@ export function openKeptFiles(dir: string): KeptFiles {
       return keptFile(name, bytes);
     },
     put(key, bytes) {
-      const name = sumOf(bytes);
+      const name = digest(bytes);
       if (attempt(() => writeWhole(path.join(dir, name), bytes))) now.set(key, name);
     },
     write(key, bytes, target) {
       writeFileSync(target, bytes);
-      const name = sumOf(bytes);
+      const name = digest(bytes);
       const file = path.join(dir, name);
       // One file under two names costs nothing. What lies there already may be damaged, and is written anew.
       const isKept = attempt(() => linkSync(target, file)) || attempt(() => writeWhole(file, bytes));
@@ -67,7 +67,7 @@ export function openKeptFiles(dir: string): KeptFiles {
       // A store that cannot be written is only a slower next run.
       attempt(() => {
         const entries = JSON.stringify([...now]);
-        writeWhole(path.join(dir, LIST), `${sumOf(Buffer.from(entries))}\n${entries}`);
+        writeWhole(path.join(dir, LIST), `${digest(Buffer.from(entries))}\n${entries}`);
         const names = new Set([LIST, ...now.values()]);
         for (const file of readdirSync(dir)) if (!names.has(file)) unlinkSync(path.join(dir, file));
       });
@@ -78,7 +78,7 @@ export function openKeptFiles(dir: string): KeptFiles {
 function readList(file: string): ReadonlyMap<string, string> {
   try {
     const [sum = "", entries = ""] = readFileSync(file, "utf8").split("\n");
-    return new Map(sumOf(Buffer.from(entries)) === sum ? (JSON.parse(entries) as [string, string][]) : []);
+    return new Map(digest(Buffer.from(entries)) === sum ? (JSON.parse(entries) as [string, string][]) : []);
   } catch {
     return new Map();
   }
@@ -114,6 +114,6 @@ function attempt(work: () => void): boolean {
   }
 }
 
-function sumOf(bytes: Uint8Array): string {
+function digest(bytes: Uint8Array): string {
   return createHash("sha256").update(bytes).digest("hex");
 }

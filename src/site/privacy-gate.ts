@@ -10,7 +10,7 @@ import { gunzipSync } from "node:zlib";
 import type { Garden, Records } from "../model.ts";
 import { imageKind, imageMetadataBlocks, onlyCredit } from "../photos/index.ts";
 import { toolVersion } from "../store/index.ts";
-import { openPassedFiles } from "./passed-files.ts";
+import { openGateCache } from "./gate-cache.ts";
 import { coordinatesIn } from "./privacy/coordinates.ts";
 import { findLoneCoordinate, findPosition, type SecretPosition, secretPositions } from "./privacy/positions.ts";
 import { findPrivateName, type PrivateNames, privateNames } from "./privacy/private-names.ts";
@@ -29,7 +29,7 @@ export interface GateOptions {
   /** A picture may carry the credit of a public photo, and nothing else. */
   readonly creditsAllowed?: boolean | undefined;
   /** Where to keep what passed, for the next run; all is looked at without it. */
-  readonly passedFile?: string | undefined;
+  readonly gateCache?: string | undefined;
 }
 
 interface Secrets {
@@ -45,7 +45,7 @@ interface Secrets {
 export async function gatePublicFolder(
   dir: string,
   records: Records & Pick<Garden, "photosTakenAt">,
-  { creditsAllowed = false, passedFile }: GateOptions = {},
+  { creditsAllowed = false, gateCache }: GateOptions = {},
 ): Promise<readonly Breach[]> {
   const secrets: Secrets = {
     positions: secretPositions(records),
@@ -55,9 +55,9 @@ export async function gatePublicFolder(
     credits: new Set(creditsAllowed ? publicCredits(records) : []),
   };
   const passed =
-    passedFile === undefined
+    gateCache === undefined
       ? undefined
-      : await openPassedFiles(passedFile, sumOfAll(secrets), JSON.stringify(listOf(secrets)));
+      : await openGateCache(gateCache, sumOfAll(secrets), JSON.stringify(listOf(secrets)));
   const entries = await readdir(dir, { recursive: true, withFileTypes: true });
   const files = entries
     .filter((entry) => !entry.isDirectory())

@@ -2,10 +2,12 @@
  * One publishing at a time: a small file beside the sites says who is at work. A lock left behind by a run that was killed
  * is recognised and taken over.
  */
+
 import { readFileSync } from "node:fs";
 import { link, mkdir, open, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { hostname } from "node:os";
 import path from "node:path";
+import { isRunning } from "../store/index.ts";
 
 /** Another run is putting sites into the same folder. */
 export class PublishRunning extends Error {
@@ -48,7 +50,7 @@ export async function refuseWhilePublishing(outDir: string): Promise<void> {
  */
 export async function whilePublishing<T>(
   outDir: string,
-  work: (insist: () => Promise<void>) => Promise<T>,
+  work: (assertLockHeld: () => Promise<void>) => Promise<T>,
 ): Promise<T> {
   await mkdir(outDir, { recursive: true });
   const lock = path.join(outDir, LOCK);
@@ -131,16 +133,6 @@ async function givesSign(lock: string, before: number): Promise<boolean> {
   await new Promise((resolve) => setTimeout(resolve, SIGN_EVERY * 1.5));
   const now = await stat(lock).catch(() => undefined);
   return now !== undefined && now.mtimeMs !== before;
-}
-
-/** Whether a process of this machine has this number. */
-export function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "EPERM";
-  }
 }
 
 /** The start of this machine and of a process since then; undefined where the system does not say (Linux does, in /proc). */

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { describe, expect, it } from "vitest";
 import {
   airborne,
@@ -47,6 +49,31 @@ describe("crop facts", () => {
       title: "Kansas State University, Vegetable Garden Planting Guide (MF315)",
       fromMemory: false,
     });
+  });
+
+  it("stand as they were checked: a figure changes only together with its line here", () => {
+    const range = (value: { readonly from: number; readonly to: number } | undefined, per = 1) =>
+      value === undefined
+        ? "-"
+        : `${Math.round((value.from / per) * 100) / 100}-${Math.round((value.to / per) * 100) / 100}`;
+    const lines = allCropFacts.map(({ crop, maturity, inRowCm, betweenRowsCm, rowYield, hardiness, ph, heat }) =>
+      [
+        crop,
+        `${range(maturity?.value)} ${maturity?.value.counted ?? ""}`.trim(),
+        range(inRowCm?.value, 2.54),
+        range(betweenRowsCm?.value, 2.54),
+        rowYield === undefined
+          ? "-"
+          : "gramsPerMetre" in rowYield.value
+            ? `${Math.round(pounds(rowYield.value.gramsPerMetre) * 30.48)} lb`
+            : `${Math.round(rowYield.value.piecesPerMetre * 30.48)} ${rowYield.value.unit}`,
+        hardiness?.value ?? "-",
+        range(ph?.value),
+        heat === undefined ? "-" : `${heat.value.method} ${Math.round(heat.value.base * 10) / 10}`,
+      ].join(" | "),
+    );
+    const checked = readFileSync(path.join(import.meta.dirname, "checked-crop-facts.txt"), "utf8");
+    expect(lines).toEqual(checked.trimEnd().split("\n"));
   });
 
   it("keep what is counted apart from what is weighed", () => {

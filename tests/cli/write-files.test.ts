@@ -14,7 +14,8 @@ import {
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
-import { createText, editText, writeWhole } from "../../src/cli/write-files.ts";
+import { editText } from "../../src/cli/write-files.ts";
+import { createText, writeWhole } from "../../src/store/index.ts";
 import { acceptPromises } from "../../src/wrap/index.ts";
 
 let folder: string;

@@ -843,6 +843,18 @@ export const planting: readonly Case[] = [
     says: [{ kind: "planted", day: "2026-05-19", variety: "musselburgh", count: 12, bed: "long-bed" }],
   },
   {
+    line: "planted out the leeks in Long Bed (24 of them, Boltardy)",
+    says: [{ kind: "planted", crop: "leek", count: 24, bed: "long-bed", detail: "Boltardy" }],
+  },
+  {
+    line: "planted out the leeks in Long Bed (24 of them, Musselburgh Improved)",
+    says: [{ kind: "planted", crop: "leek", count: 24, bed: "long-bed", detail: "Musselburgh Improved" }],
+  },
+  {
+    line: "planted 6 leeks (Musselburgh) in Long Bed",
+    says: [{ kind: "planted", variety: "musselburgh", count: 6, bed: "long-bed" }],
+  },
+  {
     line: "planted 6 tomatoes (3 Sungold, 3 Gardener's Delight) in Tunnel North",
     says: [
       { kind: "planted", variety: "sungold", count: 3, bed: "tunnel-north" },

@@ -76,6 +76,30 @@ test.each([
   expect(amount(text)?.[key]).toBeCloseTo(value, text.endsWith("lb") || text.includes("oz") ? 1 : 2);
 });
 
+test.each([
+  ["½", 1 / 2],
+  ["⅓", 1 / 3],
+  ["⅔", 2 / 3],
+  ["¼", 1 / 4],
+  ["¾", 3 / 4],
+  ["⅕", 1 / 5],
+  ["⅖", 2 / 5],
+  ["⅗", 3 / 5],
+  ["⅘", 4 / 5],
+  ["⅙", 1 / 6],
+  ["⅚", 5 / 6],
+  ["⅐", 1 / 7],
+  ["⅛", 1 / 8],
+  ["⅜", 3 / 8],
+  ["⅝", 5 / 8],
+  ["⅞", 7 / 8],
+  ["⅑", 1 / 9],
+  ["⅒", 1 / 10],
+])("%s kg, alone and behind a number", (sign, share) => {
+  expect(amount(`${sign} kg`)?.grams).toBeCloseTo(1000 * share, 9);
+  expect(amount(`2${sign} kg`)?.grams).toBeCloseTo(2000 + 1000 * share, 9);
+});
+
 test("pints, quarts and gallons are imperial in a metric garden and US liquid measure in a US one", () => {
   expect(amount("1 pint")?.litres).toBeCloseTo(0.56826125, 12);
   expect(amount("1 pint", "us")?.litres).toBeCloseTo(0.473176473, 12);

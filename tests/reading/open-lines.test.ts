@@ -12,12 +12,9 @@ it.each([
   expect(reading(text).as).toBe("question");
 });
 
-it.each(["Spent the evening with the others.", "Sorry, no film this week.", "the rest is silence"])(
-  "%s",
-  (text) => {
-    expect(reading(text).as).toBe("story");
-  },
-);
+it.each(["Spent the evening with the others.", "Sorry, no film this week.", "the rest is silence"])("%s", (text) => {
+  expect(reading(text).as).toBe("story");
+});
 
 it.each([
   ["[ ] net the leeks", "to do"],

@@ -168,6 +168,30 @@ describe("what can still be sown", () => {
   });
 });
 
+describe("held against the past", () => {
+  const testedOf = async (second: readonly [planted: string, picked: string], share?: number) => {
+    const [planted, picked] = second;
+    const files = {
+      ...squash([["2024-05-24", "2024-09-21"]]),
+      // Beside the first planting's note, which may be of the same day.
+      [`notes/${planted}-second.md`]: "- planted 4 bought Crown Prince in Long Bed\n",
+      [`notes/${picked}-second.md`]: "- picked 3 kg Crown Prince from Long Bed\n- cleared Crown Prince from Long Bed\n",
+    };
+    return backTest(seasonBook(await gardenOf(files, "2026-05-01"), noWeather, "2026-05-01"), share)?.plantings;
+  };
+
+  it("nothing is learned from a planting that ripened only on the day of asking", async () => {
+    expect(await testedOf(["2024-09-21", "2025-02-01"])).toBeUndefined();
+    expect(await testedOf(["2024-09-22", "2025-02-01"])).toBe(1);
+  });
+
+  it("what ripens on the day of asking needs no forecast", async () => {
+    // Its 100 days from 1 May 2025 end on 9 August.
+    expect(await testedOf(["2025-05-01", "2025-08-09"], 1)).toBeUndefined();
+    expect(await testedOf(["2025-05-01", "2025-08-10"], 1)).toBe(1);
+  });
+});
+
 describe("held against the demo garden's past", () => {
   it("forecasts beat the packet, and their windows hold about four in five", async () => {
     const folder = await openRecordsFolder(path.resolve("demo-content"));

@@ -6,7 +6,7 @@ import { seasonBook, seasonProblems, seedListCsv } from "../../src/season/index.
 import { needs } from "../../src/season/needs.ts";
 import { assignBeds, type Place, type Wish } from "../../src/season/plan-solver.ts";
 import { diseaseAdvice, rotation } from "../../src/season/rotation.ts";
-import { seedList } from "../../src/season/seed-list.ts";
+import { type SeedRow, seedList, seedListSaid } from "../../src/season/seed-list.ts";
 import { soilOf } from "../../src/season/soil.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
@@ -327,3 +327,26 @@ function cheapest(areas: readonly number[], rooms: readonly number[], costs: rea
   }
   return best;
 }
+
+describe("what is to buy, in a sentence", () => {
+  const row = (source: string): SeedRow => ({
+    variety: source,
+    title: source,
+    crop: "leek",
+    source,
+    link: "",
+    obtained: "bought",
+    year: "",
+    how: "buy",
+    saved: "",
+    remark: "",
+  });
+
+  it("names the four sources that most comes from", () => {
+    const rows = ["Ash", "Birch", "Birch", "Cedar", "Cedar", "Cedar", "Damson", "Elder"].map(row);
+    expect(seedListSaid(rows.slice(0, 7))).toBe(
+      "To buy again: three varieties from Cedar, two varieties from Birch, one variety from Ash and one variety from Damson.",
+    );
+    expect(seedListSaid(rows)).toBe(seedListSaid(rows.slice(0, 7)));
+  });
+});

@@ -149,6 +149,26 @@ describe("the demo garden's recap", () => {
     );
   });
 
+  it("tells the cautions of the plants it speaks of, and of no others that grow", async () => {
+    const on = "2026-11-01";
+    const garden = await gardenOf(
+      {
+        "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+        "varieties/timperley.md": "---\ntitle: Timperley Early\ncrop: rhubarb\nperennial: true\n---\n",
+        "varieties/excelsior.md": "---\ntitle: Excelsior\ncrop: foxglove\n---\n",
+        "notes/2024-03-01.md": "- planted 2 Timperley Early in Long Bed\n",
+        "notes/2025-05-01.md":
+          "- picked 2 kg Timperley Early from Long Bed\n- planted 6 bought Excelsior in Long Bed\n",
+        "notes/2026-05-01.md": "- picked 9 kg Timperley Early from Long Bed\n",
+      },
+      on,
+    );
+    const { cautions } = makeRecap(garden, noWeather, { season: seasonOf("2026-06-01", "01-01"), today: on });
+    const said = cautions.map(({ text }) => text).join("\n");
+    expect(said).toContain("Only rhubarb stalks are eaten: the leaves are poisonous");
+    expect(said).not.toMatch(/foxglove/i);
+  });
+
   it("is plain data", async () => {
     const { recap } = await demoRecap();
     // Maps, patterns and the like would be written as {} in JSON.

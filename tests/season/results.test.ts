@@ -53,6 +53,34 @@ describe("results of a season", () => {
     });
   });
 
+  it("count no plants of another season, where a variety is grown again", async () => {
+    const garden = await gardenOf(
+      {
+        "garden.md": "---\nname: Test\nlanguage: en-GB\n---\n",
+        "beds/pots.md": "---\ntitle: Pots\n---\n",
+        "varieties/harbinger.md": "---\ntitle: Harbinger\ncrop: tomato\n---\n",
+        "notes/2025-05-20.md": "- planted 10 bought Harbinger in Pots\n",
+        "notes/2025-08-20.md": "- picked 20 kg Harbinger from Pots\n- cleared Harbinger from Pots\n",
+        "notes/2026-05-20.md": "- planted 4 bought Harbinger in Pots\n",
+        "notes/2026-08-20.md": "- picked 2 kg Harbinger from Pots\n- cleared Harbinger from Pots\n",
+      },
+      "2026-12-01",
+    );
+    const book = seasonBook(garden, noWeather, "2026-12-01");
+    const perPlant = (year: string) => {
+      const { varieties, crops } = seasonResults(book, seasonOf(`${year}-06-01`, "01-01"), "2026-12-01");
+      return [varieties[0]?.perPlant, crops[0]?.perPlant];
+    };
+    expect(perPlant("2025")).toEqual([
+      { plants: 10, grams: 2000 },
+      { plants: 10, grams: 2000 },
+    ]);
+    expect(perPlant("2026")).toEqual([
+      { plants: 4, grams: 500 },
+      { plants: 4, grams: 500 },
+    ]);
+  });
+
   it("count what says no amount, and what cannot be credited, as pickings and nothing else", async () => {
     const { results: before } = await results("2025", "2025-12-31");
     expect(before).toMatchObject({ withoutAmount: 1, unassigned: 1, total: { grams: 3000, times: 3 } });

@@ -6,13 +6,13 @@ import { type Files, gardenOf } from "../tour/garden-of.ts";
 const texas: Files = {
   "garden.md": "---\nname: Caliche Corner\nunits: us\nlanguage: en-US\n---\n",
   "beds/south-rows.md": "---\ntitle: South Rows\nsize: 30 x 12 ft\n---\n",
-  "varieties/cherokee-purple.md":
-    "---\ntitle: Cherokee Purple\ncrop: tomato\ndays to maturity: 80 from planting\n---\n",
+  "varieties/mortgage-lifter.md":
+    "---\ntitle: Mortgage Lifter\ncrop: tomato\ndays to maturity: 80 from planting\n---\n",
   "varieties/apache.md": "---\ntitle: Apache\ncrop: chili\n---\n",
-  "notes/2026-01-18.md": "- started 18 Cherokee Purple indoors\n- started 9 Apache indoors\n",
-  "notes/2026-02-28.md": "- lost 3 Cherokee Purple, damped off\n- lost 1 Cherokee Purple\n",
+  "notes/2026-01-18.md": "- started 18 Mortgage Lifter indoors\n- started 9 Apache indoors\n",
+  "notes/2026-02-28.md": "- lost 3 Mortgage Lifter, damped off\n- lost 1 Mortgage Lifter\n",
   "notes/2026-03-14.md":
-    "---\nbed: South Rows\n---\n- planted 8 Cherokee Purple\n- planted 6 Apache\n- sowed bush beans\n- picked 30 lb spinach\n",
+    "---\nbed: South Rows\n---\n- planted 8 Mortgage Lifter\n- planted 6 Apache\n- sowed bush beans\n- picked 30 lb spinach\n",
   "notes/2026-03-20.md": "- lost all the beans to frost\n- lost 4 Apache to frost\n- lost all Meteor peas to pigeons\n",
 };
 
@@ -26,7 +26,7 @@ describe("losses", () => {
   it("of plants set out are counted against those set out, not against the seed", async () => {
     const { text } = await recapOf(texas, "2026-05-01");
     expect(text).toContain("The Apache hot peppers lost four of six plants to frost");
-    expect(text).toContain("The Cherokee Purple tomatoes lost four of 18 plants to damping off");
+    expect(text).toContain("The Mortgage Lifter tomatoes lost four of 18 plants to damping off");
   });
 
   it("of all there was are no single plant", async () => {
@@ -55,7 +55,7 @@ it("ground is told in square feet where the garden is measured in feet", async (
 
 it("forecasts name the planting as people do", async () => {
   const { text } = await recapOf(texas, "2026-05-01");
-  expect(text).toContain("| Cherokee Purple tomatoes in the south rows, planted on March 14 | picking |");
+  expect(text).toContain("| Mortgage Lifter tomatoes in the south rows, planted on March 14 | picking |");
   expect(text).not.toContain("south-rows/");
 });
 

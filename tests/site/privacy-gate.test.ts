@@ -294,9 +294,9 @@ describe("private names", () => {
 });
 
 describe("what passed before", () => {
-  const passedFile = () => path.join(dir, "..", `${path.basename(dir)}-passed.json`);
-  const gate = (of: Records = garden) => gatePublicFolder(dir, of, { passedFile: passedFile() });
-  afterEach(() => rm(passedFile(), { force: true }));
+  const cacheFile = () => path.join(dir, "..", `${path.basename(dir)}-passed.json`);
+  const gate = (of: Records = garden) => gatePublicFolder(dir, of, { gateCache: cacheFile() });
+  afterEach(() => rm(cacheFile(), { force: true }));
 
   test("is not searched again, and what is any different is", async () => {
     await put("index.html", "<p>a fine day</p>");
@@ -327,13 +327,13 @@ describe("what passed before", () => {
       await (async () => {
         await put("other.html", "<p>a fine day</p>");
         await gate();
-        return `[${await readFile(passedFile(), "utf8")}]`;
+        return `[${await readFile(cacheFile(), "utf8")}]`;
       })(),
     ) as [{ readonly passed: readonly string[] }];
     const sum = createHash("sha256").update("<p>Gate code changed to the usual one.</p>").digest("base64");
     const forged = JSON.stringify({ ...mine, passed: [...mine.passed, sum] });
     for (const list of [forged, "", "null", "[]", '{"given":"x","passed":["y"]}', "{"]) {
-      await writeFile(passedFile(), list);
+      await writeFile(cacheFile(), list);
       expect(await gate(), list).toHaveLength(1);
     }
   });

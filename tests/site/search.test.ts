@@ -101,6 +101,12 @@ describe("names close to what was typed", () => {
     expect(typed).toBeGreaterThan(3000);
   });
 
+  it("two neighbouring letters in the wrong order are one slip, two others two", () => {
+    const short = [{ name: "Ratte", href: "/ratte/", also: [] }];
+    expect(closeNames("artte", short).map(({ name }) => name)).toEqual(["Ratte"]);
+    expect(closeNames("tatre", short)).toEqual([]);
+  });
+
   it.each(["", "x", "zzzzzz", "potato"])("%j finds nothing", (typed) => {
     expect(closeNames(typed, names)).toEqual([]);
   });

@@ -14,16 +14,16 @@ const rows: Files = {
     "---\nunits: us\nlanguage: en-US\nplace: {latitude: 30.4, longitude: -98.1}\ntime zone: America/Chicago\n---\n",
   "beds/south-rows.md": "---\ntitle: South Rows\nsize: 30 x 12 ft\nfacing: south\n---\n",
   "beds/stock-tank.md": "---\ntitle: Stock Tank\nsize: 8 x 2 ft\n---\n",
-  "varieties/cherokee-purple.md":
-    "---\ntitle: Cherokee Purple\ncrop: tomato\ndays to maturity: 80 from planting\n---\n",
-  "notes/2026-03-14.md": "---\nbed: South Rows\n---\n- planted 8 bought Cherokee Purple\n",
-  "notes/2026-03-20.md": "---\nbed: South Rows\n---\n- replanted 2 bought Cherokee Purple\n",
+  "varieties/mortgage-lifter.md":
+    "---\ntitle: Mortgage Lifter\ncrop: tomato\ndays to maturity: 80 from planting\n---\n",
+  "notes/2026-03-14.md": "---\nbed: South Rows\n---\n- planted 8 bought Mortgage Lifter\n",
+  "notes/2026-03-20.md": "---\nbed: South Rows\n---\n- replanted 2 bought Mortgage Lifter\n",
   "notes/2026-04-11.md": "- planted 6 bought jalapeños in Stock Tank\n",
   "notes/2026-05-16.md":
-    "- picked 1 lb 6 oz Cherokee Purple from South Rows\n- trouble: hornworms on Cherokee Purple\n",
+    "- picked 1 lb 6 oz Mortgage Lifter from South Rows\n- trouble: hornworms on Mortgage Lifter\n",
   "notes/2026-05-20.md": "- put up shade cloth over South Rows\n- put up a net over South Rows against the hornworms\n",
-  "notes/2026-05-21.md": "- did: took the lower leaves off the Cherokee Purples\n",
-  "notes/2026-06-06.md": "- fed the tomatoes w/ fish emulsion\n- pinched out the Cherokee Purples\n",
+  "notes/2026-05-21.md": "- did: took the lower leaves off the Mortgage Lifters\n",
+  "notes/2026-06-06.md": "- fed the tomatoes w/ fish emulsion\n- pinched out the Mortgage Lifters\n",
 };
 
 it("a bed's sides are told in feet from a foot on", async () => {
@@ -34,7 +34,7 @@ it("a bed's sides are told in feet from a foot on", async () => {
 
 it("nothing is called unpicked while others of the variety are picked in the bed", async () => {
   const brief = await briefOf(rows, "2026-06-13");
-  expect(brief).toContain("Picking of the Cherokee Purple tomatoes began on May 16");
+  expect(brief).toContain("Picking of the Mortgage Lifter tomatoes began on May 16");
   expect(brief).not.toContain("nothing picked yet");
 });
 
@@ -52,7 +52,7 @@ it("one stop of known light is in it, whatever the hour", async () => {
 
 it("work on plants named in their plural says their name once", async () => {
   const brief = await briefOf(rows, "2026-06-13");
-  expect(brief).toContain("The Cherokee Purple tomatoes were pinched out.");
+  expect(brief).toContain("The Mortgage Lifter tomatoes were pinched out.");
   expect(brief).toContain("fed with fish emulsion");
 });
 

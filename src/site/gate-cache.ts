@@ -3,11 +3,11 @@
  * is kept are sums of bytes, under a sum of everything the verdict depends on: the tool and all that is secret. Bytes or
  * secrets that are any different are looked at as if nothing had ever passed.
  */
-import { createHash, createHmac, randomBytes } from "node:crypto";
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
-import path from "node:path";
+import { createHash, createHmac } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { writeWhole } from "../store/index.ts";
 
-export interface PassedFiles {
+export interface GateCache {
   has(bytes: Uint8Array): boolean;
   /** To be called when nothing was found in them. */
   add(bytes: Uint8Array): void;
@@ -23,7 +23,7 @@ interface List {
 }
 
 /** `given` stands for all a verdict depends on beside the bytes; `secret` is what nobody knows who has not the records. */
-export async function openPassedFiles(file: string, given: string, secret: string): Promise<PassedFiles> {
+export async function openGateCache(file: string, given: string, secret: string): Promise<GateCache> {
   const sealOf = (passed: readonly string[]) =>
     createHmac("sha256", secret)
       .update(JSON.stringify([given, passed]))
@@ -32,21 +32,16 @@ export async function openPassedFiles(file: string, given: string, secret: strin
   const now = new Set<string>();
   return {
     has(bytes) {
-      const sum = sumOf(bytes);
+      const sum = digest(bytes);
       if (before.has(sum)) now.add(sum);
       return now.has(sum);
     },
-    add: (bytes) => void now.add(sumOf(bytes)),
+    add: (bytes) => void now.add(digest(bytes)),
     async save() {
-      const beside = `${file}.${randomBytes(4).toString("hex")}.part`;
-      try {
-        await mkdir(path.dirname(file), { recursive: true });
-        const passed = [...now];
-        await writeFile(beside, JSON.stringify({ given, passed, sum: sealOf(passed) } satisfies List));
-        await rename(beside, file);
-      } catch {
-        await rm(beside, { force: true }).catch(() => undefined);
-      }
+      const passed = [...now];
+      await writeWhole(file, JSON.stringify({ given, passed, sum: sealOf(passed) } satisfies List)).catch(
+        () => undefined,
+      );
     },
   };
 }
@@ -64,6 +59,6 @@ async function readList(
   }
 }
 
-function sumOf(bytes: Uint8Array): string {
+function digest(bytes: Uint8Array): string {
   return createHash("sha256").update(bytes).digest("base64");
 }

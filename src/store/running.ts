@@ -1,0 +1,11 @@
+/** Which programs still run on this machine. */
+
+/** Whether a process of this machine has this number. */
+export function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
+}
