@@ -5,8 +5,10 @@
  */
 
 import type { Event } from "../src/model.ts";
+import { ownWords, taughtBy } from "../src/records/index.ts";
 import { type ReaderModels, readLine, thresholds } from "../src/records/reading/read-line.ts";
-import { type CorpusLine, kindsOf, readCorpora, readCorpus } from "./reading/corpus.ts";
+import { isOrdinary } from "../src/records/reading/vocabulary.ts";
+import { type CorpusLine, kindsOf, namesOfGarden, readCorpora, readCorpus } from "./reading/corpus.ts";
 import { contextOf, gardensOf, type LineGarden, optionsOf } from "./reading/examples.ts";
 import { judge, type ReadEvent, type Verdict } from "./reading/judge.ts";
 import { foldsOf, type Lined, learnChoice, learnOpinion } from "./reading/learn.ts";
@@ -73,6 +75,68 @@ if (file !== undefined) {
     console.log(`  ${facts.toFixed(2)}  ${row(reads)}`);
   }
   opinionFigures(lined, (one) => modelsOf(one).opinion);
+  console.log(
+    "\nWhat answers teach, kept as words (the first half of a writer's lines is answered, the second half read):",
+  );
+  for (const [name, taught] of [
+    ["before", false],
+    ["after", true],
+  ] as const) {
+    const reads = taughtReads(lined, modelsOf, taught);
+    console.log(`  ${name.padEnd(6)} ${row(reads.reads)}   words ${reads.words}`);
+  }
+}
+
+/** The second half of each writer's lines, read without and with what the questions of the first half taught. */
+function taughtReads(
+  lined: readonly (Lined & { readonly set: string })[],
+  modelsOf: (one: Lined) => ReaderModels,
+  taught: boolean,
+): { readonly reads: readonly Read[]; readonly words: number } {
+  let kept = 0;
+  const reads = [...Map.groupBy(lined, ({ line }) => line.gardener).values()].flatMap((own) => {
+    const half = Math.ceil(own.length / 2);
+    const [first] = own as [(typeof own)[number]];
+    const names = namesOfGarden(first.where.garden);
+    const where = { ...first.where, names };
+    for (const one of taught ? own.slice(0, half) : []) {
+      const words = taughtByAnswer(one.line, where, modelsOf(one));
+      kept += words.length;
+      names.learn(words);
+    }
+    return own
+      .slice(half)
+      .map((one) => ({ line: one.line, set: one.set, outcome: outcomeOf(one.line, where, modelsOf(one)) }));
+  });
+  return { reads, words: kept };
+}
+
+/** Of a question that offers the right way: the words its answer teaches. */
+function taughtByAnswer(line: CorpusLine, where: LineGarden, models: ReaderModels) {
+  const { names } = where;
+  const context = contextOf(line, where);
+  const mark = names.mark();
+  const { reading } = readLine(
+    { text: line.text, more: [], place: { file: "n", line: 1, column: 1 } },
+    { ...context.line, monthFirst: context.find.monthFirst },
+    { prose: false, lastLine: 1 },
+    models,
+  );
+  const isFactual = typeof line.expect !== "string";
+  const right = reading.readings.find(
+    ({ events }) =>
+      isFactual &&
+      judge(
+        line,
+        events.map((event) => readEvent(event, where)),
+        where.garden,
+      ) === "right",
+  );
+  const answer = { text: line.text, chosen: right?.events ?? [], offered: reading.readings, beds: context.line.beds };
+  const taught = right === undefined ? [] : taughtBy(answer, names, isOrdinary);
+  const written = taught.map((word) => ({ ...word, place: { file: "words.md", line: 1, column: 1 } }));
+  names.backTo(mark);
+  return ownWords(written, names).words;
 }
 
 function outcomeOf(line: CorpusLine, where: LineGarden, models: ReaderModels | undefined): Outcome {

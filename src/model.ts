@@ -567,12 +567,29 @@ export interface Records {
   readonly events: readonly Event[];
   /** Every line of every note with what it is taken to say, by file and line. */
   readonly readings: readonly LineReading[];
+  readonly words: readonly OwnWord[];
   /** Photo files found below photos/, relative to the records folder, sorted. */
   readonly photoFiles: readonly string[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */
   readonly problems: readonly Problem[];
+}
+
+export type WordMeaning =
+  | { readonly crop: string }
+  | { readonly variety: string }
+  | { readonly bed: string }
+  | { readonly gear: string }
+  /** Of this crop only, where one is said. */
+  | { readonly kind: EventKind; readonly crop?: string };
+
+/** A word of the garden's own list, words.md. */
+export interface OwnWord {
+  /** As written, without the crop of a verb. */
+  readonly word: string;
+  readonly means: WordMeaning;
+  readonly place: Place;
 }
 
 /** Words and corrections beside a photo: `gate.jpg` has `gate.md`. */

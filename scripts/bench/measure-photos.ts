@@ -83,6 +83,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
     notes: [],
     events: [],
     readings: [],
+    words: [],
     photoFiles,
     photoSidecars: none,
     weatherFiles: [],

@@ -9,7 +9,7 @@ import {
   type Weighed,
 } from "../../src/records/reading/candidates.ts";
 import type { Fact } from "../../src/records/reading/fact.ts";
-import { askFeatures, candidateFeatures, type FormReading } from "../../src/records/reading/features.ts";
+import { type Add, askFeatures, candidateFeatures, type FormReading } from "../../src/records/reading/features.ts";
 import { readForm } from "../../src/records/reading/form.ts";
 import type { OpinionWeights } from "../../src/records/reading/opinion.ts";
 import { type Corpus, type CorpusGarden, type CorpusLine, namesOfGarden } from "./corpus.ts";
@@ -107,9 +107,15 @@ export function optionsOf(line: CorpusLine, where: LineGarden, weights: OpinionW
   const options: Option[] = ways.map((candidate) => ({
     facts: candidate.facts,
     candidate,
-    features: candidateFeatures(candidate, weighed, form),
+    features: gathered((add) => candidateFeatures(candidate, weighed, form, add)),
     verdict: verdictOf(line, candidate.facts, where),
   }));
-  options.push({ facts: [], features: askFeatures(weighed, form), verdict: "asked" });
+  options.push({ facts: [], features: gathered((add) => askFeatures(weighed, form, add)), verdict: "asked" });
   return { line, weighed, form, options };
+}
+
+function gathered(tell: (add: Add) => void): ReadonlyMap<string, number> {
+  const features = new Map<string, number>();
+  tell((name, value = 1) => features.set(name, (features.get(name) ?? 0) + value));
+  return features;
 }

@@ -1,11 +1,11 @@
 /** Figures of crops against what was published of them. */
+
 import { allCropFacts, cropFacts, type Range } from "../../src/almanac/index.ts";
+import { centimetresPerInch, gramsPerPound, metresPerFoot } from "../../src/measures.ts";
 import { averageCrops, heldRows, maineDistances, typicalRows } from "./published-crops.ts";
 import type { TruthRow } from "./table.ts";
 
-const cmPerInch = 2.54;
-const gramsPerPound = 453.59237;
-const metresPer100Feet = 30.48;
+const metresPer100Feet = 100 * metresPerFoot;
 
 /** "40-50", or "18" for both ends. */
 export function rangeOf(text: string): Range {
@@ -37,7 +37,7 @@ export function missedBy(crop: string, inRow: string, between: string): number {
   const apart = (own: Range | undefined, theirs: Range) =>
     own === undefined
       ? Number.POSITIVE_INFINITY
-      : Math.max(0, own.from / cmPerInch - theirs.to, theirs.from - own.to / cmPerInch);
+      : Math.max(0, own.from / centimetresPerInch - theirs.to, theirs.from - own.to / centimetresPerInch);
   return Math.max(apart(ours?.inRowCm?.value, rangeOf(inRow)), apart(ours?.betweenRowsCm?.value, rangeOf(between)));
 }
 

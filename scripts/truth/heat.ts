@@ -1,9 +1,9 @@
 /** Degree days: days worked out in extension bulletins, and the day on which maize reaches its published stages. */
+
 import { CAPPED_86_50, heatOfDay, heatTable, noWeather } from "../../src/almanac/index.ts";
 import { addDays, daysBetween } from "../../src/calendar.ts";
+import { celsiusOf } from "../../src/measures.ts";
 import type { TruthRow } from "./table.ts";
-
-const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
 
 /** Highest, lowest and degree days by 86/50 °F, all in Fahrenheit. */
 const worked: readonly (readonly [high: number, low: number, sum: number])[] = [
@@ -27,7 +27,7 @@ export function daysToStage(degreeDays: number): number {
   const days = Array.from({ length: 120 }, (_, at) => addDays(planted, at));
   const weather = {
     ...noWeather,
-    days: new Map(days.map((day) => [day, { tmax: celsius(80), tmin: celsius(60) }])),
+    days: new Map(days.map((day) => [day, { tmax: celsiusOf(80), tmin: celsiusOf(60) }])),
     first: days[0],
     last: days.at(-1),
   };
@@ -44,7 +44,7 @@ const lessADay = 6.8;
 
 export function heatRows(): readonly TruthRow[] {
   const apart = Math.max(
-    ...worked.map(([high, low, sum]) => Math.abs(heatOfDay(celsius(high), celsius(low), CAPPED_86_50) * 1.8 - sum)),
+    ...worked.map(([high, low, sum]) => Math.abs(heatOfDay(celsiusOf(high), celsiusOf(low), CAPPED_86_50) * 1.8 - sum)),
   );
   const stages = Object.values(maizeStages);
   const days = Math.max(...stages.map((sum) => Math.abs(daysToStage(sum) - Math.ceil(sum / 20))));

@@ -1,5 +1,7 @@
 /** Needs: what made-up plants truly gave, the failed ones with them; handbook ranges; what goes into jars. */
+
 import { canningFactFor, canningFacts, gramsForJars, noWeather, plantYield } from "../../src/almanac/index.ts";
+import { gramsPerPound } from "../../src/measures.ts";
 import { seasonBook } from "../../src/season/index.ts";
 import { needs } from "../../src/season/needs.ts";
 import { chance } from "./chance.ts";
@@ -71,7 +73,7 @@ const byThePlant: readonly (readonly [crop: string, pounds: number])[] = [
 function handbooks(): TruthRow {
   const outside = byThePlant.filter(([crop, pounds]) => {
     const range = plantYield(crop, "grams")?.value;
-    const grams = pounds * 453.59237;
+    const grams = pounds * gramsPerPound;
     return range === undefined || grams < range.low || grams > range.high;
   });
   return {
@@ -94,7 +96,7 @@ function jars(): TruthRow {
   const off = seen.flatMap(([product, quarts, pints]) => {
     const fact = canningFacts.find((row) => row.product === product);
     if (fact === undefined) return [Number.POSITIVE_INFINITY];
-    const pounds = (jar: number, size: "quart" | "pint") => gramsForJars(fact, jar, size) / 453.59237;
+    const pounds = (jar: number, size: "quart" | "pint") => gramsForJars(fact, jar, size) / gramsPerPound;
     return [Math.abs(pounds(7, "quart") - quarts), Math.abs(pounds(9, "pint") - pints)];
   });
   return {

@@ -4,6 +4,7 @@
  * USDA Complete Guide to Home Canning, Agriculture Information Bulletin 539 (2015). The pint column is not half of the
  * quart column; each is used for its own jars.
  */
+import { gramsPerPound } from "../measures.ts";
 import type { FactSource } from "./crop-facts.ts";
 
 export type JarSize = "quart" | "pint";
@@ -151,8 +152,6 @@ export const canningFacts: readonly CanningFact[] = [
     source: guide(true),
   },
 ];
-
-const gramsPerPound = 453.59237;
 
 /** Grams of fresh produce for a number of jars. */
 export function gramsForJars(fact: CanningFact, jars: number, size: JarSize): number {

@@ -2,13 +2,13 @@
  * The rows behind crop-facts.ts, in the inches and pounds of their sources. Each row names where it is from: its yield, and
  * everything else in it; tests hold both against what was published, and hold still what nobody could look up.
  */
+import { centimetresPerInch, gramsPerPound, metresPerFoot } from "../measures.ts";
 import type { CropFacts, Fact, FactSource, Hardiness, Range, RowYield } from "./crop-facts.ts";
 import type { HeatScale } from "./heat-units.ts";
 
-const cmPerInch = 2.54;
 /** Grams in a pound over metres in 100 ft. */
-const gramsPerMetre = 453.59237 / 30.48;
-const metresPerRow = 30.48;
+const gramsPerMetre = gramsPerPound / (100 * metresPerFoot);
+const metresPerRow = 100 * metresPerFoot;
 
 const plantingGuide: FactSource = {
   title: "Kansas State University, Vegetable Garden Planting Guide (MF315)",
@@ -198,8 +198,8 @@ export const facts: readonly CropFacts[] = rows.map((row) => {
       days === undefined
         ? undefined
         : by({ from: days[0], to: days[1], counted: days[2] === "T" ? "planting" : "sowing" } as const),
-    inRowCm: inRow === undefined ? undefined : by(range(inRow, cmPerInch)),
-    betweenRowsCm: between === undefined ? undefined : by(range(between, cmPerInch)),
+    inRowCm: inRow === undefined ? undefined : by(range(inRow, centimetresPerInch)),
+    betweenRowsCm: between === undefined ? undefined : by(range(between, centimetresPerInch)),
     rowYield: gives === undefined ? undefined : { value: yieldOf(gives[0]), source: yieldSources[gives[1]] },
     hardiness: hardy === undefined ? undefined : by<Hardiness>(hardinessWords[hardy]),
     ph: ph === undefined ? undefined : by(range(ph)),

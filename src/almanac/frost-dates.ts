@@ -2,13 +2,15 @@
  * Frost in the records of a station, and the days that are left. Thresholds of the US National Weather Service: frost 36 °F,
  * freeze 32 °F, hard freeze 28 °F; a minimum equal to the threshold counts.
  */
+
 import { addDays, daysBetween, inYear, yearOf } from "../calendar.ts";
+import { celsiusOf } from "../measures.ts";
 import type { Day } from "../model.ts";
 import type { WeatherDay } from "./weather-collector.ts";
 
 /** °C. */
 export const FREEZE = 0;
-export const HARD_FREEZE = (28 - 32) / 1.8;
+export const HARD_FREEZE = celsiusOf(28);
 
 export interface FrostYear {
   readonly year: number;

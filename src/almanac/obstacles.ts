@@ -32,7 +32,7 @@ export type ShadeReading =
   | { readonly as: "unread"; readonly why: "no direction" | "two directions" | "no height" | "a number" };
 
 const roofs = /\b(?:tunnel|polytunnel|skin|glass|polycarbonate|perspex|fleece)\b/i;
-const open = /^\s*(?:none|nothing|no shade|full sun|open|no|-)?\s*\.?\s*$/i;
+const open = /^\s*(?:(?:none|nothing|no shade|full sun|open|no|-)\s*)?(?:\.\s*)?$/i;
 
 export function readShade(text: string): ShadeReading {
   if (open.test(text)) return { as: "nothing" };
@@ -72,10 +72,10 @@ export function isRoof(text: string): boolean {
 function thing(left: string): string {
   const [first = ""] = left.split(/[,;:(]/);
   const words = first
-    .replace(/\b(?:to|on|in|at|towards|along)\s+(?:the|our)?\s*(?:side)?\s*$/i, "")
+    .replace(/\b(?:to|on|in|at|towards|along)\s+(?:(?:the|our)\s*)?(?:side\s*)?$/i, "")
     .replace(/\s+/g, " ")
     .trim()
-    .replace(/\s*\b(?:is|of|the|side)$/i, "");
+    .replace(/(?<!\s)\s*\b(?:is|of|the|side)$/i, "");
   return words === "" ? "what stands there" : words;
 }
 

@@ -3,6 +3,7 @@
  * that tables name, and where crops are also told by the plant, those figures with it. Tables of rows are for many plants and
  * give the least; a tomato at 100 lb in 100 ft of row is a small one.
  */
+import { gramsPerPound } from "../measures.ts";
 import { cropFacts, type Fact, type FactSource } from "./crop-facts.ts";
 
 export interface PlantYield {
@@ -13,8 +14,6 @@ export interface PlantYield {
 }
 
 const byThePlant: FactSource = { title: "typical of extension fact sheets, by the plant", fromMemory: true };
-
-const gramsPerPound = 453.59237;
 
 /** Pounds a plant. */
 const pounds: Readonly<Record<string, readonly [low: number, high: number]>> = {

@@ -1,4 +1,5 @@
 /** Directions and lengths in the words of a shade line: "on the north-east side", "SSW", "6 feet 6 inches high", "180 cm tall". */
+import { metresPerFoot, metresPerInch, metresPerYard } from "../measures.ts";
 
 /** The sixteen points in turn, from north through east; their letters are those of their words. */
 const POINTS = "n nne ne ene e ese se sse s ssw sw wsw w wnw nw nnw".split(" ");
@@ -26,9 +27,9 @@ const METRES: Readonly<Record<string, number>> = {
   mm: 0.001,
   cm: 0.01,
   m: 1,
-  in: 0.0254,
-  ft: 0.3048,
-  yd: 0.9144,
+  in: metresPerInch,
+  ft: metresPerFoot,
+  yd: metresPerYard,
 };
 const UNITS: readonly (readonly [key: string, words: string])[] = [
   ["mm", "mm|millimetres?|millimeters?"],
@@ -84,7 +85,7 @@ export function lengthsIn(text: string): Lengths {
 
 function metres([, whole = "", half, unit = "", inches]: RegExpExecArray): number {
   const key = UNITS.find(([, words]) => new RegExp(`^(?:${words})$`, "i").test(unit))?.[0] ?? "m";
-  const rest = inches === undefined ? 0 : numberOf(inches) * 0.0254;
+  const rest = inches === undefined ? 0 : numberOf(inches) * metresPerInch;
   return (numberOf(whole) + (half === undefined ? 0 : 0.5)) * (METRES[key] ?? 1) + rest;
 }
 

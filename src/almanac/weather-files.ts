@@ -2,7 +2,9 @@
  * Daily weather as text: GHCN-Daily in its three published layouts (fixed-width .dly, by-year CSV, access CSV; NOAA NCEI,
  * GHCN-Daily readme), and a plain CSV with named columns. Everything comes out in °C and mm.
  */
+
 import { dayOf } from "../calendar.ts";
+import { celsiusOf, millimetresPerInch } from "../measures.ts";
 import type { Day, Position } from "../model.ts";
 import { WeatherCollector, type WeatherElement, type WeatherFile } from "./weather-collector.ts";
 import { rowsOf } from "./weather-rows.ts";
@@ -120,7 +122,7 @@ function convertedFrom(
     "If that is wrong, fetch the file again in the archive's own units.",
   );
   if (!fahrenheit) return (value) => value;
-  return (value, element) => (element === "rain" ? value * 25.4 : (value - 32) / 1.8);
+  return (value, element) => (element === "rain" ? value * millimetresPerInch : celsiusOf(value));
 }
 
 function positionOf(latitude: string, longitude: string, elevation: string): Position | undefined {
@@ -189,10 +191,10 @@ function compactDay(written: string): Day | undefined {
 function plainColumn(name: string, index: number): PlainColumn | undefined {
   const fahrenheit = /(_|\(|°|\b)f\b|fahrenheit/.test(name);
   const inches = /\b(in|inch|inches)\b|_in\b/.test(name);
-  const degrees = fahrenheit ? (value: number) => (value - 32) / 1.8 : (value: number) => value;
+  const degrees = fahrenheit ? celsiusOf : (value: number) => value;
   if (/^t?max|^high|maximum/.test(name)) return { index, element: "tmax", toSi: degrees };
   if (/^t?min|^low|minimum/.test(name)) return { index, element: "tmin", toSi: degrees };
   if (/rain|precip|prcp/.test(name))
-    return { index, element: "rain", toSi: inches ? (value) => value * 25.4 : (value) => value };
+    return { index, element: "rain", toSi: inches ? (value) => value * millimetresPerInch : (value) => value };
   return undefined;
 }

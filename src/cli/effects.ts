@@ -2,18 +2,18 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash } from "node:crypto";
-import { chmod, mkdir, readFile } from "node:fs/promises";
+import { chmod, mkdir } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
 import { watch as watchFiles } from "chokidar";
 import envPaths from "env-paths";
 import { Temporal } from "temporal-polyfill";
 import type { Day } from "../model.ts";
-import { openRecordsFolder, type RecordsFolder } from "../records/index.ts";
+import { openRecordsFolder, type RecordsFolder, readFileAt } from "../records/index.ts";
 import { toolVersion } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
-import { createText, editText, type TextChange, writeWhole } from "./write-files.ts";
+import { createText, editBytes, editText, type TextChange, writeWhole } from "./write-files.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -45,6 +45,8 @@ export interface Effects {
   createText(file: string, text: string): Promise<boolean>;
   /** Changes a person's own file in its own encoding, rights and links kept; gives one sentence when it was left as it is. */
   editText(file: string, change: TextChange): Promise<{ readonly refused?: string }>;
+  /** The same where the bytes are known: false, and nothing changed, when others stand there by now. */
+  editBytes(file: string, before: Uint8Array, after: Uint8Array): Promise<boolean>;
   /** As writeText. */
   writeBytes(file: string, bytes: Uint8Array): Promise<void>;
   /** A page of HTML as the bytes of a PDF, where a program for it is installed. Works in `folder` and clears up. */
@@ -86,6 +88,7 @@ export function realEffects(): Effects {
     writeText: writeWhole,
     createText,
     editText,
+    editBytes,
     writeBytes: writeWhole,
     printPage,
     ownAddresses: () =>
@@ -136,7 +139,7 @@ async function watchFolder(dir: string, changed: (file: string) => void): Promis
 
 async function readText(file: string): Promise<string | undefined> {
   try {
-    return await readFile(file, "utf8");
+    return readFileAt(file).toString("utf8");
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
     throw error;

@@ -5,7 +5,7 @@ import { openPhotoFolder, readPhotos } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
 import { seasonProblems } from "../season/index.ts";
 import { type FilmTexts, privacyHints } from "../site/index.ts";
-import { englishOf, growGarden } from "../timeline/index.ts";
+import { growGarden } from "../timeline/index.ts";
 import { tourProblems } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import { ownGlossary, readCaptionFiles } from "./film-captions.ts";
@@ -25,7 +25,6 @@ export interface LoadOptions {
 }
 
 export interface Loaded {
-  /** Told in English, as commands speak; the sites tell it in its own language. */
   readonly garden: Garden;
   readonly weather: Weather;
   /** What lies beside the records of films, for those who show what is said in them. */
@@ -63,7 +62,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const captions = await readCaptionFiles(folder, records.episodes.values());
   const films: FilmTexts = { captions, glossary: await ownGlossary(recordsDir, effects) };
   const spoken = spokenLines(captions);
-  const grown = growGarden({ ...records, problems }, photos.photos, englishOf(records.settings.language));
+  const grown = growGarden({ ...records, problems }, photos.photos);
   const garden: Garden = {
     ...grown,
     photosTakenAt: photos.takenAt,

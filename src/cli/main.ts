@@ -201,7 +201,7 @@ function day(text: string): string {
 }
 
 function minutesLong(text: string): number {
-  const minutes = Number(text.replace(/\s*min(?:utes)?$/, ""));
+  const minutes = Number(text.replace(/(?<!\s)\s*min(?:utes)?$/, ""));
   if (!(minutes > 0 && minutes <= 600)) throw new InvalidArgumentError("Write a number of minutes, such as 12.");
   return minutes;
 }

@@ -1,8 +1,9 @@
 /** The outlook as an iCalendar file (RFC 5545): whole days, the same bytes for the same records and day. */
+
 import { createEvents, type DateArray, type EventAttributes } from "ics";
 import { addDays } from "../calendar.ts";
+import { capital } from "../language/index.ts";
 import type { Day, GardenSettings } from "../model.ts";
-import { capital } from "../timeline/index.ts";
 import type { Deadline, Expected, Outlook } from "../tour/index.ts";
 
 /** Private things stay out: calendars are shared more often than notes. */

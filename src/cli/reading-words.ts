@@ -1,7 +1,7 @@
 /** Lines of notes with what they are taken to say, for the terminal: by file, with line numbers. */
+import { capital, sayDay, sayList, sayNumber } from "../language/index.ts";
 import type { Day, Event, Garden, LineReading } from "../model.ts";
 import { type Names, printEvent } from "../records/index.ts";
-import { capital, englishOf, sayDay, sayList, sayNumber } from "../timeline/index.ts";
 import { wrapped } from "./wrapped-text.ts";
 
 /** Letters of a question's readings. */
@@ -47,7 +47,7 @@ function saidBelow(
 export function sayEvent(event: Event, names: Names, language: string, noteDay: Day | undefined): string {
   const line = printEvent({ ...event, more: [] }, names);
   if (event.day === noteDay) return line;
-  return `${line}, on ${sayDay(event.day, { language: englishOf(language), near: noteDay })}`;
+  return `${line}, on ${sayDay(event.day, { language, near: noteDay })}`;
 }
 
 /** The plain lines of one offered reading, one below the other. */

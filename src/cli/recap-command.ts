@@ -12,7 +12,6 @@ import {
   seedListCsv,
 } from "../season/index.ts";
 import { recapDocument } from "../site/index.ts";
-import { englishOf } from "../timeline/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -48,9 +47,7 @@ export async function recap(read: Loaded, options: RecapOptions, effects: Effect
   if (options.sinceLast === true && lastRecap(read.garden, read.today) === undefined) {
     effects.err("No published episode is called a recap yet, so this one begins with the season.");
   }
-  const { garden: own } = await measured(read);
-  // Commands speak English; the pages tell the same recap in the garden's own language.
-  const garden = { ...own, settings: { ...own.settings, language: englishOf(own.settings.language) } };
+  const { garden } = await measured(read);
   const made = makeRecap(garden, read.weather, {
     season,
     month,

@@ -69,11 +69,10 @@ export async function settleBlock(
     effects.err(written.refused);
     return { outcome: "skipped", lines };
   }
-  if (!Buffer.from(await folder.read(file)).equals(bytes)) {
+  if (!(await effects.editBytes(path.join(recordsDir, ...file.split("/")), bytes, written.bytes))) {
     effects.err(`${file} was changed in the meantime, so nothing was written into it. It is read again.`);
     return { outcome: "changed" };
   }
-  await effects.writeBytes(path.join(recordsDir, ...file.split("/")), written.bytes);
   effects.out(`Written below line ${block.lastLine} of ${file}:`);
   for (const said of plain.length === 0 ? ["story"] : plain) for (const one of wrapped("  = ", said)) effects.out(one);
   return { outcome: "written", answers };

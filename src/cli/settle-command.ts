@@ -2,8 +2,8 @@
  * `plotreel settle`: goes through the open questions, one key each. An answer is written into the note at once, below the
  * person's own words, and what it teaches goes into the garden's word list if the person wants it.
  */
+import { capital, sayList, sayNumber } from "../language/index.ts";
 import type { Day, LineReading, Records } from "../model.ts";
-import { capital, sayList, sayNumber } from "../timeline/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { settleBlock } from "./settle-block.ts";

@@ -59,6 +59,13 @@ async function keep({ word, means }: Taught, file: string, effects: Effects): Pr
     );
     return;
   }
-  await effects.writeText(file, withOwnWord(text, word, means));
+  if (text === undefined) await effects.createText(file, withOwnWord(text, word, means));
+  else {
+    const { refused } = await effects.editText(file, (now) => ({ text: withOwnWord(now, word, means) }));
+    if (refused !== undefined) {
+      effects.err(`${wordsFile} was left as it is. ${refused} Add: ${word}: ${means}`);
+      return;
+    }
+  }
   effects.out(`Kept in ${wordsFile}: ${word}: ${means}`);
 }

@@ -16,6 +16,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ENFILE: "too many files are open",
   ENAMETOOLONG: "its name is too long for this disk",
   EFBIG: "it is larger than a file may be here",
+  ENOTFILE: "it is neither a file nor a folder",
 };
 
 /** One sentence; undefined for an error that the system did not report. */
@@ -24,5 +25,5 @@ export function sayRefused(error: unknown): string | undefined {
   if (code === undefined || syscall === undefined || (path === undefined && REASONS[code] === undefined))
     return undefined;
   const what = dest ?? path;
-  return `Could not ${what === undefined ? "write a file" : `use ${what}`}: ${REASONS[code] ?? "the system would not"} (${code}). Nothing in your records was changed.`;
+  return `Could not ${what === undefined ? "write a file" : `use ${what}`}: ${REASONS[code] ?? "the system would not"} (${code}). Nothing in your records was left half changed.`;
 }

@@ -1,7 +1,8 @@
 /** `plotreel timeline [BED]`: what stands in the beds and what changed, as data or as lines to read. */
+import { sayDay } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
-import { sayDay, timelineView } from "../timeline/index.ts";
+import { timelineView } from "../timeline/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";

@@ -9,6 +9,7 @@ import {
   chmod,
   chown,
   copyFile,
+  type FileHandle,
   link,
   mkdir,
   open,
@@ -104,9 +105,16 @@ export async function editText(file: string, change: TextChange): Promise<{ read
     return {
       refused: "It is written in Windows-1252, which has not all letters that would be added. Save it as UTF-8 first.",
     };
-  const { mode, nlink, uid, gid } = await stat(target);
-  if (!(await readFile(target)).equals(before))
+  if (!(await editBytes(target, before, after)))
     return { refused: "Another program changed it in this moment. Try again." };
+  return {};
+}
+
+/** Puts new bytes in the place of those that were read; false, and nothing changed, when they are not there any more. */
+export async function editBytes(file: string, before: Uint8Array, after: Uint8Array): Promise<boolean> {
+  const target = await realpath(file);
+  const { mode, nlink, uid, gid } = await stat(target);
+  if (!(await readFile(target)).equals(before)) return false;
   if (nlink > 1) await overwrite(target, before, after);
   else {
     await aside(target, after, async (beside) => {
@@ -115,21 +123,31 @@ export async function editText(file: string, change: TextChange): Promise<{ read
       await rename(beside, target);
     });
   }
-  return {};
+  return true;
 }
 
 /** A file of two names stays one file only if it is written where it is: from the first byte that differs, in one stroke. */
-async function overwrite(file: string, before: Buffer, after: Buffer): Promise<void> {
+async function overwrite(file: string, before: Uint8Array, after: Uint8Array): Promise<void> {
   let from = 0;
   while (from < Math.min(before.length, after.length) && before[from] === after[from]) from += 1;
   const handle = await open(file, "r+");
   try {
-    await handle.write(after, from, after.length - from, from);
+    await writeAll(handle, after, from);
     if (after.length < before.length) await handle.truncate(after.length);
     await handle.sync();
+  } catch (error) {
+    // A full disk took a part of it: what stood there has its room still.
+    await writeAll(handle, before, from);
+    await handle.truncate(before.length);
+    throw error;
   } finally {
     await handle.close();
   }
+}
+
+/** A disk that is almost full takes what it can and says so only when asked again. */
+async function writeAll(handle: FileHandle, bytes: Uint8Array, from: number): Promise<void> {
+  for (let at = from; at < bytes.length; ) at += (await handle.write(bytes, at, bytes.length - at, at)).bytesWritten;
 }
 
 type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";

@@ -1,21 +1,10 @@
 /** The disk on both sides of ingest: the folder that photos come from, which is only read, and the records' photos. */
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import type { Dirent } from "node:fs";
-import {
-  link,
-  lstat,
-  mkdir,
-  open,
-  readdir,
-  readFile,
-  realpath,
-  rename,
-  rm,
-  rmdir,
-  stat,
-  utimes,
-} from "node:fs/promises";
+import { link, lstat, mkdir, open, readdir, realpath, rename, rm, rmdir, stat, utimes } from "node:fs/promises";
+import { hostname } from "node:os";
 import path from "node:path";
+import { readFileAt } from "../records/index.ts";
 
 export interface SourceFile {
   /** Relative, with forward slashes. */
@@ -58,7 +47,7 @@ export async function openPhotoSource(from: string, recordsDir: string): Promise
       }
       return files;
     },
-    read: (file) => readFile(path.join(root, ...file.split("/"))),
+    read: async (file) => readFileAt(path.join(root, ...file.split("/"))),
     isThere: () =>
       readdir(root).then(
         (names) => names.length > 0,
@@ -69,6 +58,9 @@ export async function openPhotoSource(from: string, recordsDir: string): Promise
 
 /** Hidden, so that the records do not see it; on the same disk as its photos, so that a finished file only changes its name. */
 const incoming = ".incoming";
+/** Whose it is: the machine, shortened, and the process. */
+const PART = /^([0-9a-f]{8})-(\d+)-[0-9a-f]{8}\.part$/;
+const thisMachine = createHash("sha256").update(hostname()).digest("hex").slice(0, 8);
 const hourMs = 3_600_000;
 
 export function openPhotoStore(recordsDir: string): PhotoStore {
@@ -84,11 +76,11 @@ export function openPhotoStore(recordsDir: string): PhotoStore {
       }
       return files;
     },
-    read: (photo) => readFile(onDisk(photo)),
+    read: async (photo) => readFileAt(onDisk(photo)),
     put: async (photo, bytes, modified) => {
       await mkdir(aside, { recursive: true });
       await mkdir(path.dirname(onDisk(photo)), { recursive: true });
-      const part = path.join(aside, `${randomBytes(8).toString("hex")}.part`);
+      const part = path.join(aside, `${thisMachine}-${process.pid}-${randomBytes(4).toString("hex")}.part`);
       try {
         await writeFlushed(part, bytes, modified);
         return await giveName(part, onDisk(photo));
@@ -99,13 +91,25 @@ export function openPhotoStore(recordsDir: string): PhotoStore {
     close: async () => {
       for (const name of await readdir(aside).catch(() => [])) {
         const part = path.join(aside, name);
+        const [, machine, pid] = PART.exec(name) ?? [];
         const left = await stat(part).catch(() => undefined);
-        // A younger one may belong to another run.
-        if (left && Date.now() - left.ctimeMs > hourMs) await rm(part, { force: true });
+        // A younger one may belong to another run: of this machine one can be asked, of others only the clock.
+        const isLeft = machine === thisMachine ? !isAtWork(Number(pid)) : left && Date.now() - left.ctimeMs > hourMs;
+        if (isLeft) await rm(part, { force: true });
       }
       await rmdir(aside).catch(() => undefined);
     },
   };
+}
+
+/** Whether another process of this machine has this number. */
+function isAtWork(pid: number): boolean {
+  if (pid === process.pid) return false;
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
 }
 
 async function writeFlushed(file: string, bytes: Uint8Array, modified: number): Promise<void> {

@@ -185,7 +185,8 @@ function numbered(name: string, number: number): string {
 
 /** Failures of the disk or of its rights end the run: the next photo would meet the same. */
 function reasonToStop(error: unknown): string {
-  switch ((error as NodeJS.ErrnoException).code) {
+  const { code, syscall } = error as NodeJS.ErrnoException;
+  switch (code) {
     case "ENOSPC":
     case "EDQUOT":
       return "the disk is full";
@@ -194,7 +195,8 @@ function reasonToStop(error: unknown): string {
     case "EROFS":
       return "the records folder does not let itself be written to";
     default:
-      throw error;
+      if (syscall === undefined) throw error;
+      return `the system would not write into the records (${code})`;
   }
 }
 

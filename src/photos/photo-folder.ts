@@ -1,6 +1,8 @@
 /** Where photo files are read from. A records folder is one; anything that can read a file is enough. */
-import { lstat, open, readFile } from "node:fs/promises";
+import { constants } from "node:fs";
+import { lstat, open } from "node:fs/promises";
 import path from "node:path";
+import { readFileAt } from "../records/index.ts";
 
 export interface PhotoFolder {
   /** A whole file. Paths are relative to the records folder, with forward slashes. */
@@ -15,9 +17,10 @@ export interface PhotoFolder {
 export function openPhotoFolder(dir: string): PhotoFolder {
   const onDisk = (photo: string) => path.join(dir, ...photo.split("/"));
   return {
-    read: (photo) => readFile(onDisk(photo)),
+    read: async (photo) => readFileAt(onDisk(photo)),
     readHead: async (photo, length) => {
-      const file = await open(onDisk(photo));
+      // A pipe put in its place is not waited for.
+      const file = await open(onDisk(photo), constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
       try {
         const head = Buffer.allocUnsafe(length);
         const { bytesRead } = await file.read(head, 0, length, 0);

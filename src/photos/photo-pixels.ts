@@ -1,9 +1,9 @@
 /** The photos of a records folder as pixels to measure, each opened only when it is asked for. */
 import { createHash } from "node:crypto";
-import { readFile } from "node:fs/promises";
 import path from "node:path";
 import sharp from "sharp";
 import type { Photo, QuarterTurn } from "../model.ts";
+import { readFileAt } from "../records/index.ts";
 import { alignmentWidth } from "./align.ts";
 import { pixelLimit } from "./copy-recipe.ts";
 import { HeicPictures } from "./heic-pictures.ts";
@@ -98,7 +98,7 @@ export class PhotoPixels {
   }
 
   async #bytes(photo: string, width: number): Promise<Uint8Array> {
-    const bytes = await readFile(this.#onDisk(photo));
+    const bytes = readFileAt(this.#onDisk(photo));
     if (imageKind(bytes) !== "heic") return this.#turned(photo, bytes, width);
     const wide = Math.max(width, alignmentWidth);
     const key = `${wide} ${photo}`;

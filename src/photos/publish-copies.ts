@@ -1,9 +1,9 @@
 /** Copies of all photos for the pages, made once and then taken from the cache. */
-import { readFile } from "node:fs/promises";
 import { availableParallelism } from "node:os";
 import path from "node:path";
 import pLimit from "p-limit";
 import type { Photo, Problem, QuarterTurn } from "../model.ts";
+import { readFileAt } from "../records/index.ts";
 import { CopyCache, copyKey, type PublishedPhoto } from "./copy-cache.ts";
 import { type CopyFormat, pageWidths, recipeKey, usualFormats } from "./copy-recipe.ts";
 import { damageProblem } from "./damage.ts";
@@ -62,8 +62,7 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
         const key = copyKey(hash, recipeKey(recipe, credit, turn));
         asked.add(key);
         const copies =
-          (await cache.find(key)) ??
-          (await cache.keep(key, await madeOf(bytes ?? (await readFile(onDisk)), credit, turn)));
+          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? readFileAt(onDisk), credit, turn)));
         found.set(photo, copies);
       } catch (error) {
         problems.push(damageProblem(photo, error));

@@ -5,6 +5,7 @@
  */
 import { readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { readFileAt } from "../records/index.ts";
 import { writeAside } from "./written-aside.ts";
 
 interface Seen {
@@ -47,7 +48,7 @@ export class SourceHashes {
       this.#now.set(photo, known);
       return { hash: known.hash };
     }
-    const bytes = await readFile(onDisk);
+    const bytes = readFileAt(onDisk);
     // Off the main thread, unlike createHash.
     const digest = await crypto.subtle.digest("SHA-256", bytes);
     const seen = { state, hash: Buffer.from(digest).toString("hex") };

@@ -31,12 +31,15 @@ const american: Readonly<Record<string, readonly [name: string, plural: string]>
   buddleja: ["butterfly bush", "butterfly bushes"],
 };
 
-/** The crops as a garden's language names them. */
+let americanTable: readonly Crop[] | undefined;
+
+/** The crops as a garden's language names them: the same list each time. */
 export function cropsIn(language: string): readonly Crop[] {
   if (!/^en-US\b/i.test(language)) return crops;
-  return crops.map((crop) => {
+  americanTable ??= crops.map((crop) => {
     const [name, plural] = american[crop.id] ?? [];
     if (name === undefined || plural === undefined) return crop;
     return { ...crop, name, plural, alsoCalled: [crop.name, crop.plural, ...crop.alsoCalled] };
   });
+  return americanTable;
 }

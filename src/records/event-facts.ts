@@ -183,7 +183,7 @@ export function troubleFacts(line: Line, from: number, kind: "trouble" | "cured"
   const read = readTrouble(line, from, kind);
   if (read === undefined) return undefined;
   const { items, places } = read.plants;
-  const cause = read.cause?.replace(/[\s.!,;:]+$/, "") ?? (kind === "trouble" ? "trouble" : undefined);
+  const cause = read.cause?.replace(/(?<![\s.!,;:])[\s.!,;:]+$/, "") ?? (kind === "trouble" ? "trouble" : undefined);
   const facts = { cause, detail: line.rest(from) };
   const bed = places[0]?.bed;
   if (items.length === 0) {

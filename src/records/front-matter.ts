@@ -175,7 +175,7 @@ function yamlSentence(error: YAMLError, yaml: string): Pick<FileProblem, "rule" 
     default:
       return {
         rule,
-        what: `The front matter is not valid YAML: ${error.message.replace(/[.:]?\s*$/, "")}.`,
+        what: `The front matter is not valid YAML: ${error.message.trimEnd().replace(/[.:]$/, "")}.`,
         fix: "Write each line as a key, a colon, a space and a value; put a value with unusual signs in quotes.",
       };
   }

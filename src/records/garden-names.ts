@@ -3,7 +3,7 @@ import type { RecordFile, Records } from "../model.ts";
 import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 
-export type NamedRecords = Pick<Records, "settings" | "sites" | "beds" | "varieties" | "gear" | "crops">;
+export type NamedRecords = Pick<Records, "settings" | "sites" | "beds" | "varieties" | "gear" | "crops" | "words">;
 
 export function namesOfGarden(records: NamedRecords): Names {
   const { settings, sites, beds, varieties, gear, crops } = records;

@@ -33,6 +33,18 @@ export interface DescribedRecords {
   readonly crops: ReadonlyMap<string, Crop>;
 }
 
+/** Rows of a crop table by each name: they are the same for every garden of a language. */
+const tableNames = new WeakMap<readonly Crop[], ReadonlyMap<string, Crop>>();
+
+function namesIn(table: readonly Crop[]): ReadonlyMap<string, Crop> {
+  let byName = tableNames.get(table);
+  if (byName === undefined) {
+    byName = new Map(table.flatMap((crop) => cropNames(crop).map((name) => [normaliseName(name), crop] as const)));
+    tableNames.set(table, byName);
+  }
+  return byName;
+}
+
 export function describedRecords(
   places: { readonly [kind in "sites" | "beds" | "varieties" | "gear"]: readonly RecordPlace[] },
   reading: Reading,
@@ -50,9 +62,7 @@ export function describedRecords(
     (file) => makeBed(file, {}),
   );
   const crops = new Map(cropTable.map((crop) => [crop.id, crop]));
-  const cropByName = new Map(
-    cropTable.flatMap((crop) => cropNames(crop).map((name) => [normaliseName(name), crop] as const)),
-  );
+  const cropByName = new Map(namesIn(cropTable));
   const varieties = readKind(
     "varieties",
     places.varieties,

@@ -20,7 +20,7 @@ export function linkedPhotos(
 ): readonly LinkedPhoto[] {
   const found: LinkedPhoto[] = [];
   for (const link of parsed.tree?.linked ?? []) {
-    const address = decode(link.address.replace(/[?#].*$/, ""));
+    const address = decode(link.address.replace(/[?#].*$/s, ""));
     if (!photoEnding.test(address)) continue;
     const candidates = [posix.join(posix.dirname(parsed.file), address), posix.normalize(address.replace(/^\/+/, ""))];
     const photo = candidates.find((candidate) => photos.has(candidate));

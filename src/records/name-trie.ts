@@ -43,6 +43,11 @@ export class NameTrie {
     if (!node.entries.some((known) => known.id === entry.id)) node.entries.push(entry);
   }
 
+  /** Whether any name begins with a word of this key. */
+  begins(key: string): boolean {
+    return this.#root.next.has(key);
+  }
+
   /** The longest name that begins at word `from`. Hyphens inside it are passed over. */
   at(words: readonly Word[], from: number): Found | undefined {
     const first = words[from];

@@ -6,11 +6,10 @@
  * not taken for "Crown Prince" and a line is read in one pass whatever the number of varieties. Case, accents, hyphens,
  * apostrophes and plurals make no difference.
  */
-import type { Bed, Crop, Gear, Place, Problem, Site, Variety } from "../model.ts";
+import type { Bed, Crop, EventKind, Gear, OwnWord, Place, Problem, Site, Variety } from "../model.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
-import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { ShortNames } from "./short-names.ts";
 import { type Heard, type Taken, TakenNames } from "./taken-names.ts";
@@ -24,6 +23,15 @@ export interface FoundPlant {
   readonly end: number;
   /** Other varieties of the same name, none of them meant by what the line says. */
   readonly others: readonly string[];
+}
+
+/** A verb as the garden's own word list has it. */
+export interface OwnVerb {
+  /** In lower case. */
+  readonly words: readonly string[];
+  readonly kind: EventKind;
+  /** Said so of this crop only. */
+  readonly crop?: string | undefined;
 }
 
 export interface NameRecords {
@@ -126,6 +134,18 @@ const sharedWords = new Set(
     .flatMap(keysOf),
 );
 
+/** Keys of a crop's names by its row, its name first: every garden has the same hundreds of rows. */
+const cropKeys = new WeakMap<Crop, readonly (readonly string[])[]>();
+
+function keysOfCrop(crop: Crop): readonly (readonly string[])[] {
+  let keys = cropKeys.get(crop);
+  if (keys === undefined) {
+    keys = [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
+    cropKeys.set(crop, keys);
+  }
+  return keys;
+}
+
 /** "row of": what stands here leads up to a name and is none, or every later row would be one. */
 const unfinished = /(?:^|\s)(?:of|and|or|with|from|in|on|the|an?)$/i;
 
@@ -148,11 +168,12 @@ export class Names {
     site: new Map(),
   };
   readonly #cropOfVariety = new Map<string, string | undefined>();
-  /** Names as people shorten them. */
-  readonly short: ShortNames;
+  readonly #varieties: readonly Variety[];
+  #short: ShortNames | undefined;
   readonly #bedsOfSite = new Map<string, string[]>();
   readonly #nearest = new Map<string, string | undefined>();
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
+  readonly #ownVerbs: OwnVerb[] = [];
   readonly #taken = new TakenNames();
   /** How many names were taken before the first line was read. */
   #takenBefore = 0;
@@ -160,7 +181,9 @@ export class Names {
   constructor(records: NameRecords) {
     for (const crop of records.crops) {
       this.#crops.set(crop.id, crop);
-      this.#add("crop", crop.id, crop.name, [crop.plural, ...crop.alsoCalled]);
+      this.#titles.crop.set(crop.id, crop.name);
+      for (const [at, keys] of keysOfCrop(crop).entries())
+        this.#tries.crop.add(keys, { id: crop.id, rank: at === 0 ? 0 : 2 });
     }
     for (const site of records.sites) this.#add("site", site.id, site.title, []);
     for (const bed of records.beds) {
@@ -168,13 +191,18 @@ export class Names {
       if (bed.site !== undefined) this.#bedsOfSite.set(bed.site, [...(this.#bedsOfSite.get(bed.site) ?? []), bed.id]);
     }
     for (const gear of records.gear) this.#add("gear", gear.id, gear.title, gear.alsoCalled);
-    const varieties = [...records.varieties];
-    for (const variety of varieties) {
+    this.#varieties = [...records.varieties];
+    for (const variety of this.#varieties) {
       this.#add("variety", variety.id, variety.title, variety.alsoSpelled);
       this.#cropOfVariety.set(variety.id, variety.crop);
       this.#addShortForms(variety);
     }
-    this.short = new ShortNames(this.#crops, varieties);
+  }
+
+  /** Names as people shorten them. */
+  get short(): ShortNames {
+    this.#short ??= new ShortNames(this.#crops, this.#varieties);
+    return this.#short;
   }
 
   /** Lets names be found that no file describes. What is heard of as a bed is no variety. */
@@ -192,12 +220,21 @@ export class Names {
     this.#takenBefore = this.#taken.count;
   }
 
-  /** Takes the garden's own words for crops, varieties, beds and gear as further spellings of these, before any table's. */
-  learn(words: readonly OwnWord[]): void {
+  /** Takes the garden's own words for crops, varieties, beds, gear and for what is done, before any table's. */
+  learn(words: readonly Pick<OwnWord, "word" | "means">[]): void {
     for (const { word, means } of words) {
-      if ("kind" in means) continue;
+      if ("kind" in means) {
+        const lower = wordsOf(word).filter(({ kind }) => kind !== "mark");
+        this.#ownVerbs.push({ words: lower.map((one) => one.lower), ...means });
+        continue;
+      }
       for (const [kind, id] of Object.entries(means)) this.#tries[kind as NameKind].add(keysOf(word), { id, rank: 1 });
     }
+  }
+
+  /** What the garden's own word list says of verbs. */
+  get ownVerbs(): readonly OwnVerb[] {
+    return this.#ownVerbs;
   }
 
   /** Whether the lines read so far took no name: then what a line says does not depend on them. */
@@ -214,6 +251,12 @@ export class Names {
       if (found?.end === words.length) return found.id;
     }
     return undefined;
+  }
+
+  /** Whether any name of a bed, a variety, a crop or gear begins with a word of this key. */
+  begins(key: string): boolean {
+    const { bed, variety, crop, gear } = this.#tries;
+    return bed.begins(key) || variety.begins(key) || crop.begins(key) || gear.begins(key);
   }
 
   /** The longest name of one kind that begins at word `from`. */
@@ -347,7 +390,7 @@ export class Names {
   #add(kind: NameKind, id: string, title: string, also: readonly string[]): void {
     this.#titles[kind].set(id, title);
     this.#tries[kind].add(keysOf(title), { id, rank: 0 });
-    if (kind !== "crop") this.#tries[kind].add(keysOf(id), { id, rank: 0 });
+    this.#tries[kind].add(keysOf(id), { id, rank: 0 });
     for (const name of also) this.#tries[kind].add(keysOf(name), { id, rank: 2 });
   }
 
@@ -356,7 +399,7 @@ export class Names {
     const keys = keysOf(variety.title);
     const short = keys.at(-2) === "f" && keys.at(-1) === "1" ? keys.slice(0, -2) : keys;
     const crop = variety.crop === undefined ? undefined : this.#crops.get(variety.crop);
-    const cropNames = crop === undefined ? [] : [crop.name, crop.plural, ...crop.alsoCalled].map(keysOf);
+    const cropNames = crop === undefined ? [] : keysOfCrop(crop);
     for (const name of [[], ...cropNames]) {
       const cut = endsWith(short, name) ? short.slice(0, short.length - name.length) : short;
       if (cut.length > 0 && cut.length < keys.length && !sharedWords.has(cut.join(" ")))

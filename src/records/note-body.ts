@@ -4,7 +4,6 @@ import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import type { LineContext, NoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
-import type { OwnWord } from "./own-words.ts";
 import { problem } from "./problem-rules.ts";
 import { questionProblem } from "./question-problem.ts";
 import { dayOfHeading, linesOf, verbOfHeading } from "./reading/note-lines.ts";
@@ -18,8 +17,6 @@ export interface NoteBodyContext {
   readonly beds: readonly string[];
   readonly names: Names;
   readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
-  /** The garden's own words; `names` knows those that are names. */
-  readonly words: readonly OwnWord[];
 }
 
 export interface NoteBody {

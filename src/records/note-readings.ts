@@ -3,9 +3,9 @@
  * garden, so its key stands for those as well: a renamed bed has every note read again, a changed note only that one.
  */
 import { hash } from "node:crypto";
+import type { Crop, OwnWord } from "../model.ts";
 import type { NameRecords } from "./names.ts";
 import type { NoteBody, NoteBodyContext } from "./note-body.ts";
-import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import type { Taken } from "./taken-names.ts";
 
@@ -28,7 +28,7 @@ export function namesKey(
     named(records.beds, "alsoCalled", "site"),
     named(records.gear, "alsoCalled"),
     named(records.varieties, "alsoSpelled", "crop"),
-    named(records.crops, "name", "plural", "alsoCalled", "perennial", "use"),
+    [...records.crops].map(cropKey),
     heard === undefined ? [] : [named(heard.beds, "place"), named(heard.varieties, "crop", "place")],
     units,
     language === "en-US",
@@ -36,6 +36,19 @@ export function namesKey(
     words.map(({ word, means }) => [word, means]),
   ];
   return hash("sha256", JSON.stringify(parts), "base64url");
+}
+
+/** Rows of the crop table are the same objects in every garden. */
+const cropKeys = new WeakMap<Crop, string>();
+
+function cropKey(crop: Crop): string {
+  let key = cropKeys.get(crop);
+  if (key === undefined) {
+    const { id, name, plural, alsoCalled, perennial, use } = crop;
+    key = JSON.stringify([id, name, plural, alsoCalled, perennial, use]);
+    cropKeys.set(crop, key);
+  }
+  return key;
 }
 
 /** Reads a note's body, or takes the kept reading; one that took a name of its own is not kept. */

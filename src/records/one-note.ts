@@ -23,11 +23,9 @@ export interface ReadOneNote extends ReadNote {
 export function readOneNote(file: string, text: string, { records, words, today }: OneNoteContext): ReadOneNote {
   const parsed = { ...parseText(text, "note"), file, text, key: "", places: () => frontMatterPlaces(text) };
   const names = namesOfGarden(records);
-  const own = ownWords(writtenWords(wordsFile, words ?? "").words, names).words;
-  names.learn(own);
+  names.learn(ownWords(writtenWords(wordsFile, words ?? "").words, names).words);
   const read = readNote({ file, id: idOfNoteFile(file) }, parsed, {
     names,
-    words: own,
     namesKey: "",
     settings: records.settings,
     today,

@@ -8,7 +8,7 @@
  * A word or phrase, a colon, and what it means: a crop, variety, bed, a piece of gear, or a verb of the note lines; a verb's
  * word may end in the crop of which alone it is said. What cannot be read comes as a problem beside the rest.
  */
-import type { EventKind, Place, Problem } from "../model.ts";
+import type { OwnWord, Place, Problem, WordMeaning } from "../model.ts";
 import { wordsOf } from "./line-words.ts";
 import { type NameKind, type Names, normaliseName } from "./names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
@@ -17,21 +17,6 @@ import { problem } from "./problem-rules.ts";
 import { verbTable } from "./verb-table.ts";
 
 export const wordsFile = "words.md";
-
-export type WordMeaning =
-  | { readonly crop: string }
-  | { readonly variety: string }
-  | { readonly bed: string }
-  | { readonly gear: string }
-  /** Of this crop only, where one is said. */
-  | { readonly kind: EventKind; readonly crop?: string };
-
-export interface OwnWord {
-  /** As written, without the crop of a verb. */
-  readonly word: string;
-  readonly means: WordMeaning;
-  readonly place: Place;
-}
 
 /** A line of the list, before it is known what its meaning names. */
 export interface WrittenWord {
@@ -85,7 +70,7 @@ function withInner(item: ItemPiece): readonly ItemPiece[] {
 function unquoted(text: string): string {
   return text
     .trim()
-    .replace(/^["“”‘’']+|["“”‘’']+$/g, "")
+    .replace(/^["“”‘’']+|(?<!["“”‘’'])["“”‘’']+$/g, "")
     .trim();
 }
 

@@ -4,7 +4,8 @@
  */
 
 const small = "a|an|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty";
-const number = String.raw`\d+(?:[.,]\d+)*`;
+/** From its first digit on: beginning anew at each of a long number takes as long as the number squared. */
+const number = String.raw`(?<!\d)(?<!\d[.,])\d+(?:[.,]\d+)*`;
 
 /** "£4", "4 €", "50p", "two dollars", "a tenner"; but not "1 buck’s horn plantain". */
 const money = [
@@ -53,7 +54,7 @@ export function withoutPrice(text: string): { readonly text: string; readonly pr
     .replace(/\s*\(\s*\uFFFC\s*\)/gu, "")
     .replace(/\(\s*\uFFFC\s*[,;]?\s*/gu, "(")
     .replace(/(?:\s*[,;]|\s+[-–—])?\s*\uFFFC(?=\s*(?:[,;.)]|$))/gu, "")
-    .replace(/\s*\uFFFC\s*/gu, " ")
-    .replace(/^[\s,;]+|\s+$/gu, "");
+    .replace(/(?:(?<!\s)\s+)?\uFFFC\s*/gu, " ")
+    .replace(/^[\s,;]+|(?<!\s)\s+$/gu, "");
   return { text: bare, price: said.join(", ") };
 }

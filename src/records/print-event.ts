@@ -105,6 +105,7 @@ function wordsSaid(
   plant: string | undefined,
   inBed: string | undefined,
 ): (string | undefined)[] {
+  if (what === "") return [plant, inBed];
   const line = new Line(what, wordsOf(what), place, { note: { id: "", day: "", private: false }, beds: [], names });
   const said = readSaid(line, 0);
   const [only, another] = said.plants;
@@ -138,8 +139,8 @@ function plantParts(
     count === undefined
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
-  const grams = event.grams === undefined ? undefined : `${event.grams} g`;
-  const litres = event.litres === undefined ? undefined : `${event.litres} l`;
+  const grams = event.grams === undefined ? undefined : `${Number(event.grams.toFixed(9))} g`;
+  const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(9))} l`;
   // The first amount stands before the name, others behind the place.
   const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
   return [

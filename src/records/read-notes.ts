@@ -1,13 +1,14 @@
 /** Parsed notes to notes and events. */
 import type { Day, Event, GardenSettings, LineReading, Note, Place, Problem } from "../model.ts";
 import type { RecordPlace } from "./file-names.ts";
+import { wordsOf } from "./line-words.ts";
 import { linkedPhotos } from "./linked-photos.ts";
+import type { NameTrie } from "./name-trie.ts";
 import type { Names } from "./names.ts";
-import { readNoteBody } from "./note-body.ts";
+import { type NoteBody, readNoteBody } from "./note-body.ts";
 import { dayOfNote } from "./note-day.ts";
 import { keptReading, type NoteReadings } from "./note-readings.ts";
 import type { NoteTree } from "./note-tree.ts";
-import type { OwnWord } from "./own-words.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
@@ -16,14 +17,21 @@ import { noteSchema } from "./schemas/note.ts";
 
 export interface NotesContext {
   readonly names: Names;
-  readonly words: readonly OwnWord[];
   /** Stands for the names, words and settings; see note-readings.ts. */
   readonly namesKey: string;
   readonly readings?: NoteReadings | undefined;
+  readonly first?: FirstReading | undefined;
   readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
   readonly today: Day;
   /** Paths of all photos. */
   readonly photos: ReadonlySet<string>;
+}
+
+/** What a first reading made of the notes, before the names that it took were known: it stands where none of them occurs. */
+export interface FirstReading {
+  /** By file. */
+  readonly bodies: ReadonlyMap<string, NoteBody>;
+  readonly names: NameTrie;
 }
 
 export interface ReadNote {
@@ -34,10 +42,11 @@ export interface ReadNote {
   readonly readings: readonly LineReading[];
   /** Photos it links, with a day or without. */
   readonly linked: readonly string[];
+  readonly body?: NoteBody | undefined;
 }
 
 export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesContext): ReadNote {
-  const { names, words, settings, today } = context;
+  const { names, settings, today } = context;
   const checked = checkRecord(noteSchema, "a note", parsed);
   const problems = [...checked.problems];
   const day = dayOfNote(parsed, checked.front?.date, today, problems);
@@ -46,9 +55,15 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     return { note: undefined, events: [], problems, readings: [], linked: linked.map(({ photo }) => photo) };
   const said = { id: place.id, day, private: checked.private };
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
-  const bodyContext = { note: said, beds, names, settings, words };
-  const body = keptReading(context.readings, context.namesKey, parsed, bodyContext, () =>
-    readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, bodyContext),
+  const bodyContext = { note: said, beds, names, settings };
+  const body = keptReading(
+    context.readings,
+    context.namesKey,
+    parsed,
+    bodyContext,
+    () =>
+      readAlready(parsed, context.first) ??
+      readNoteBody(parsed.file, parsed.text, parsed.tree as NoteTree, bodyContext),
   );
   problems.push(...body.problems);
   const isRemark = linesWithinRemarks(parsed.text, parsed.bodyAt);
@@ -64,7 +79,14 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     place: { file: parsed.file, line: 1, column: 1 },
   };
   const events = body.events.map((event) => (isRemark(event.place.line) ? { ...event, private: true } : event));
-  return { note, events, problems, readings: body.readings, linked: photos };
+  return { note, events, problems, readings: body.readings, linked: photos, body };
+}
+
+function readAlready({ file, text }: ParsedFile, first: FirstReading | undefined): NoteBody | undefined {
+  const body = first?.bodies.get(file);
+  if (first === undefined || body === undefined) return undefined;
+  const words = wordsOf(text);
+  return words.some((_, at) => first.names.at(words, at) !== undefined) ? undefined : body;
 }
 
 /** Ids of the beds in the front matter. A name no file knows and none is close to is taken as a bed of that name. */

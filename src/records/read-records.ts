@@ -1,17 +1,30 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
-import type { Bed, Day, Event, GardenSettings, LineReading, Note, Problem, Records, Variety } from "../model.ts";
+import type {
+  Bed,
+  Day,
+  Event,
+  GardenSettings,
+  LineReading,
+  Note,
+  OwnWord,
+  Problem,
+  Records,
+  Variety,
+} from "../model.ts";
 import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { recordEnding } from "./file-names.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
+import { keysOf, NameTrie } from "./name-trie.ts";
 import { buildNames, type NameRecords, type Names, namesOnceHeard, normaliseName } from "./names.ts";
+import type { NoteBody } from "./note-body.ts";
 import { type NoteReadings, namesKey } from "./note-readings.ts";
-import { type OwnWord, ownWords, type WrittenWord, writtenWords } from "./own-words.ts";
+import { ownWords, type WrittenWord, writtenWords } from "./own-words.ts";
 import { type FileKind, type NoteCache, type ParsedFile, readParsedFile } from "./parsed-files.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
-import { type NotesContext, readNote } from "./read-notes.ts";
+import { type FirstReading, type NotesContext, readNote } from "./read-notes.ts";
 import { type CheckedRecord, checkRecord } from "./record-fronts.ts";
 import { placeRecords, type RecordPlaces } from "./record-places.ts";
 import { howToStart, type RecordsFolder } from "./records-folder.ts";
@@ -45,12 +58,12 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   problems.push(...nameClashes(described.beds.values(), described.varieties.values(), described.gear.values()));
   const photos = new Set(places.photos);
   const words = wordsOf(places, reading);
-  const read = (from: Names, heardBefore: Taken | undefined, own: readonly OwnWord[]) =>
+  const read = (from: Names, heardBefore: Taken | undefined, own: readonly OwnWord[], first?: FirstReading) =>
     readNotes(places, files, {
       names: from,
-      words: own,
-      namesKey: namesKey(nameRecords(described), heardBefore, settings, own),
+      namesKey: options.readings === undefined ? "" : namesKey(nameRecords(described), heardBefore, settings, own),
       readings: options.readings,
+      first,
       settings,
       today: options.today,
       photos,
@@ -58,12 +71,15 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   let names = buildNames(nameRecords(described));
   let own = learnWords(words, names);
   let said = read(names, undefined, own.words);
-  const heard = withoutWords(names.taken(), words);
+  const first = names.taken();
+  const heard = withoutWords(first, words);
   if (heard.beds.length + heard.varieties.length > 0) {
-    // A line may speak of a bed or variety before the line that tells what it is, so the notes are read once more.
+    // A line may speak of a bed or variety before the line that tells what it is, so notes with such names are read once more.
     names = namesOnceHeard(nameRecords(described), heard);
+    const before = own.words;
     own = learnWords(words, names);
-    said = read(names, heard, own.words);
+    const sameWords = JSON.stringify(own.words) === JSON.stringify(before);
+    said = read(names, heard, own.words, sameWords ? { bodies: said.bodies, names: triesOf(first) } : undefined);
   }
   problems.push(...own.problems);
   const { notes, events, readings } = said;
@@ -97,6 +113,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
       (a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line,
     ),
     readings: readings.sort((a, b) => compare(a.place.file, b.place.file) || a.place.line - b.place.line),
+    words: own.words,
     photoFiles: places.photos,
     photoSidecars,
     weatherFiles: places.weather,
@@ -149,6 +166,13 @@ function learnWords(written: readonly WrittenWord[], names: Names): ReturnType<t
   return own;
 }
 
+/** All names that were taken, to be found in the texts of notes. */
+function triesOf({ beds, varieties }: Taken): NameTrie {
+  const names = new NameTrie();
+  for (const { id, title } of [...beds, ...varieties]) names.add(keysOf(title), { id, rank: 0 });
+  return names;
+}
+
 /** A word whose meaning only the notes name was taken for a name itself before that meaning was heard of. */
 function withoutWords(heard: Taken, written: readonly WrittenWord[]): Taken {
   const words = new Set(written.map(({ word }) => normaliseName(word)));
@@ -172,17 +196,19 @@ function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>,
   const problems: Problem[] = [];
   const readings: LineReading[] = [];
   const linkedWithoutDay: string[] = [];
+  const bodies = new Map<string, NoteBody>();
   for (const place of places.notes) {
     const parsed = files.get(place.file);
     if (parsed === undefined) continue;
     const read = readNote(place, parsed, context);
     if (read.note !== undefined) notes.push(read.note);
     else linkedWithoutDay.push(...read.linked);
+    if (read.body !== undefined) bodies.set(place.file, read.body);
     for (const event of read.events) events.push(event);
     for (const found of read.problems) problems.push(found);
     for (const reading of read.readings) readings.push(reading);
   }
-  return { notes, events, problems, readings, linkedWithoutDay };
+  return { notes, events, problems, readings, linkedWithoutDay, bodies };
 }
 
 function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {

@@ -22,7 +22,7 @@ export function withoutReason(
   const found = reason.exec(text);
   const why = found?.[1];
   if (found === null || why === undefined || namesBedBehind(why, names)) return { text };
-  return { text: text.slice(0, found.index), reason: why.replace(/[\s.]+$/u, "") };
+  return { text: text.slice(0, found.index), reason: why.replace(/(?<![\s.])[\s.]+$/u, "") };
 }
 
 function namesBedBehind(why: string, names: Names): boolean {

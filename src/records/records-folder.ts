@@ -3,11 +3,11 @@
  * itself (links, things the system does not let be read) comes as problems beside the list.
  */
 import type { Dirent } from "node:fs";
-import { readFileSync } from "node:fs";
 import { readdir, realpath, stat } from "node:fs/promises";
 import path from "node:path";
 import type { Place, Problem } from "../model.ts";
 import { problem } from "./problem-rules.ts";
+import { readFileAt } from "./read-file-at.ts";
 
 export interface RecordsFolder {
   /** All files, relative to the folder, with forward slashes, sorted by code unit. */
@@ -24,7 +24,7 @@ export async function openRecordsFolder(dir: string): Promise<RecordsFolder> {
   return {
     list: async () => walk.files,
     // Many small files: reading them one after another at once takes a quarter of the time of asking for each in turn.
-    read: async (file) => readFileSync(path.join(dir, ...file.split("/"))),
+    read: async (file) => readFileAt(path.join(dir, ...file.split("/"))),
     problems: walk.problems,
   };
 }

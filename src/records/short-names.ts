@@ -30,7 +30,9 @@ export class ShortNames {
         const word = singular(lowerForm(name));
         if (word.includes(" ") || word.includes("-")) continue;
         const first = word[0] ?? "";
-        this.#singles.set(first, [...(this.#singles.get(first) ?? []), [word, crop.id]]);
+        const sameLetter = this.#singles.get(first);
+        if (sameLetter === undefined) this.#singles.set(first, [[word, crop.id]]);
+        else sameLetter.push([word, crop.id]);
       }
     }
     this.#eaten = [...crops.values()]
@@ -102,8 +104,8 @@ export class ShortNames {
   #find(start: string, own: boolean): string | undefined {
     const ids = new Set<string>();
     for (const [name, id] of own ? this.#ownCrops : this.#eaten) {
-      if ((own ? name.split(" ") : [name]).some((word) => word.startsWith(start) && word.length > start.length))
-        ids.add(id);
+      // Only of what the garden has is every word of a name taken, not the first alone.
+      if (own ? beginsWord(name, start) : name.length > start.length && name.startsWith(start)) ids.add(id);
       if (ids.size > 1) return undefined;
     }
     return [...ids][0];
@@ -123,4 +125,10 @@ export class ShortNames {
     known.set(of.variety ?? `crop ${of.crop}`, of);
     this.#byInitials.set(initials, known);
   }
+}
+
+/** Whether a longer word of the name begins with these letters. */
+function beginsWord(name: string, start: string): boolean {
+  if (!name.includes(start)) return false;
+  return name.split(" ").some((word) => word.length > start.length && word.startsWith(start));
 }

@@ -6,6 +6,7 @@ import type { Event, OfferedReading } from "../model.ts";
 import { type Word, wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { pickUnitCalled } from "./quantities.ts";
+import { verbMentions } from "./reading/find-mentions.ts";
 import { beginsVerb } from "./verb-forms.ts";
 import { verbTable } from "./verb-table.ts";
 
@@ -36,7 +37,7 @@ export function taughtBy(line: AnsweredLine, names: Names, isOrdinary: (lower: s
       isFree(at) && !bed?.at.has(at) && !isOrdinary(word.lower) && !beginsVerb(word.lower) && !isTradeWord(word.lower),
   );
   const plant = taughtPlant(line, unknown, named, names);
-  const verb = taughtVerb(line, names);
+  const verb = taughtVerb(line, words, plant === undefined ? unknown : [], names);
   return [plant, bed?.taught, verb].filter((taught) => taught !== undefined);
 }
 
@@ -144,19 +145,47 @@ function wordsBetween(words: readonly Word[], from: number, end: number): string
     .join(" ");
 }
 
-/** "lifted onions: picked", where other readings took the same verb for another kind. */
-function taughtVerb({ text, chosen, offered }: AnsweredLine, names: Names): Taught | undefined {
+/**
+ * "lifted onions: picked", where other readings took the same verb for another kind; "scrumped apples: picked", where the
+ * line begins with a word that nobody knows.
+ */
+function taughtVerb(
+  { chosen, offered }: AnsweredLine,
+  words: readonly Word[],
+  unknown: readonly Word[],
+  names: Names,
+): Taught | undefined {
   const [first] = chosen;
   if (first === undefined) return undefined;
-  const others = offered
-    .flatMap(({ events }) => events)
-    .filter(({ verb, kind }) => verb === first.verb && kind !== first.kind);
-  const said = ` ${wordsOf(text)
-    .map(({ lower }) => lower)
-    .join(" ")} `;
-  const row = verbTable.find(({ kind }) => kind === first.kind);
-  const means = row?.forms[0] ?? first.kind;
-  if (others.length === 0 || first.verb === means || !said.includes(` ${first.verb} `)) return undefined;
+  const means = verbTable.find(({ kind }) => kind === first.kind)?.forms[0] ?? first.kind;
+  const others = offered.flatMap(({ events }) => events).filter(({ kind }) => kind !== first.kind);
+  const verb =
+    (others.some((other) => other.verb === first.verb) ? first.verb : undefined) ??
+    openVerb(first, others, words) ??
+    (offered.some(({ events }) => events.includes(first)) ? newVerb(words, unknown) : undefined);
+  const said = ` ${words.map(({ lower }) => lower).join(" ")} `;
+  if (verb === undefined || verb === means || !said.includes(` ${verb} `)) return undefined;
   const crop = names.crop(first.crop ?? (first.variety === undefined ? undefined : names.cropOf(first.variety)));
-  return { word: crop === undefined ? first.verb : `${first.verb} ${crop.plural}`, means };
+  return { word: crop === undefined ? verb : `${verb} ${crop.plural}`, means };
+}
+
+/** A verb of the tables that may mean what was chosen, and what was not. */
+function openVerb(first: Event, others: readonly Event[], words: readonly Word[]): string | undefined {
+  const open = verbMentions(words).find(
+    ({ weak, kinds }) => !weak && kinds.includes(first.kind) && others.some(({ kind }) => kinds.includes(kind)),
+  );
+  return open && lowerOf(words.slice(open.from, open.end));
+}
+
+/** The unknown word that a line begins with, and what goes with it: "hoiked out". */
+function newVerb(words: readonly Word[], unknown: readonly Word[]): string | undefined {
+  const from = words.findIndex(({ lower }) => !/^(?:i|we|just|finally)$/.test(lower));
+  const word = unknown.find((one) => one === words[from]);
+  if (word === undefined || verbMentions(words).some(({ weak }) => !weak)) return undefined;
+  const end = /^(?:out|up|off|in|down|over)$/.test(words[from + 1]?.lower ?? "") ? from + 2 : from + 1;
+  return lowerOf(words.slice(from, end));
+}
+
+function lowerOf(words: readonly Word[]): string {
+  return words.map(({ lower }) => lower).join(" ");
 }

@@ -3,7 +3,7 @@ import { cropsIn } from "./american-crops.ts";
 import { describedOf, type NamedRecords, onlyNamed } from "./garden-names.ts";
 import type { TypedGarden } from "./typed-reading.ts";
 
-export function typedGarden({ settings, sites, beds, varieties, gear, crops }: NamedRecords): TypedGarden {
+export function typedGarden({ settings, sites, beds, varieties, gear, crops, words }: NamedRecords): TypedGarden {
   const table = new Set(cropsIn(settings.language).map(({ id }) => id));
   return {
     language: settings.language,
@@ -18,5 +18,6 @@ export function typedGarden({ settings, sites, beds, varieties, gear, crops }: N
     },
     gear: [...gear.values()].map(({ id, title, alsoCalled }) => ({ id, title, alsoCalled })),
     crops: [...crops.values()].filter(({ id }) => !table.has(id)),
+    words: words.map(({ word, means }) => ({ word, means })),
   };
 }

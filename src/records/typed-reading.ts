@@ -2,7 +2,7 @@
  * Lines of a note while they are typed, with what they are taken to say: what the phone runs in the garden, without a signal.
  * Everything it needs comes as plain data; nothing here, or in what it imports, touches a disk or Node.
  */
-import type { Bed, Crop, Day, Gear, Place, Site, Variety } from "../model.ts";
+import type { Bed, Crop, Day, Gear, OwnWord, Place, Site, Variety } from "../model.ts";
 import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
@@ -25,6 +25,7 @@ export interface TypedGarden {
   readonly gear: readonly Pick<Gear, "id" | "title" | "alsoCalled">[];
   /** Those that no table has. */
   readonly crops: readonly Crop[];
+  readonly words: readonly Pick<OwnWord, "word" | "means">[];
 }
 
 export interface TypedContext {
@@ -46,7 +47,7 @@ export interface TypedLine {
 const nowhere: Place = { file: "", line: 1, column: 1 };
 
 /** What `readTyped` looks names up in; made once. */
-export function typedNames({ language, sites, beds, varieties, heard, gear, crops }: TypedGarden): Names {
+export function typedNames({ language, sites, beds, varieties, heard, gear, crops, words }: TypedGarden): Names {
   const described = {
     sites: sites as readonly Site[],
     beds: beds as readonly Bed[],
@@ -54,10 +55,12 @@ export function typedNames({ language, sites, beds, varieties, heard, gear, crop
     gear: gear as readonly Gear[],
     crops: [...cropsIn(language), ...crops],
   };
-  return namesOnceHeard(described, {
+  const names = namesOnceHeard(described, {
     beds: heard.beds.map((bed) => ({ ...bed, place: nowhere })),
     varieties: heard.varieties.map((variety) => ({ ...variety, place: nowhere })),
   });
+  names.learn(words);
+  return names;
 }
 
 /** A name that a line is the first to use is known to those below it, and forgotten again: it may be half typed. */

@@ -51,5 +51,5 @@ function describes(folder: RecordFolderName): boolean {
 
 function idOf(folder: RecordFolderName, below: string): string {
   if (folder === "episodes") return idOfFileName(splitFirst(below)[0]);
-  return idOfFileName(baseName(below).replace(/\..*$/, ""));
+  return idOfFileName(baseName(below).replace(/\..*$/s, ""));
 }

@@ -109,7 +109,6 @@ function heatLines(book: SeasonBook, season: Season, to: Day): readonly HeatLine
 }
 
 function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRow[] {
-  const { settings } = book.garden;
   const within = (day: Day | undefined) => (day === undefined || day < from || day > to ? undefined : day);
   return book.lots
     .filter(({ planting }) => begun(planting) <= to && (planting.ended === undefined || planting.ended >= from))
@@ -119,7 +118,7 @@ function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRo
       const start = begun(planting);
       return {
         planting: planting.id,
-        title: recapWords(settings).label({ variety, crop }, settings),
+        title: recapWords.label({ variety, crop }),
         cultivar: cultivar({ variety, crop }),
         bed: planting.bed,
         bedTitle: bed?.title ?? planting.bed,

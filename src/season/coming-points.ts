@@ -26,7 +26,7 @@ function soonest(forecasts: readonly ForecastRow[]): readonly ForecastRow[] {
 /** Rotation broken is told for the beds where it matters most; the table has the others. */
 const mostBroken = 3;
 
-export function nextYearPoints({ book, nextYear, kind }: Material): readonly DraftPoint[] {
+export function nextYearPoints({ nextYear, kind }: Material): readonly DraftPoint[] {
   if (kind !== "season") return nextYear.advice.map((one) => point(one, "should", "it stays in the soil", 62));
   const { planned, advice, rotation, needs, soil, plan, seedsSaid } = nextYear;
   const shown = rotation.broken.slice(0, mostBroken);
@@ -39,7 +39,7 @@ export function nextYearPoints({ book, nextYear, kind }: Material): readonly Dra
           point(
             {
               ...ground,
-              text: recapWords(book.garden.settings).moreRotation(rest),
+              text: recapWords.moreRotation(rest),
             },
             "could",
             "rotation",

@@ -44,7 +44,7 @@ export function isUnknownProduct(book: Pick<SeasonBook, "garden">, words: string
  * tomatoes.
  */
 export function isOfItself({ crop, variety }: Meant, words: string): boolean {
-  const said = ` ${normaliseName(words.replace(/[,(].*$|\s(?:for|from|in|out of|to)\s.*$/i, ""))}`;
+  const said = ` ${normaliseName(words.replace(/[,(].*$|\s(?:for|from|in|out of|to)\s.*$/is, ""))}`;
   const names = [
     ...(crop === undefined ? [] : [crop.name, crop.plural, crop.id, ...crop.alsoCalled]),
     ...(variety === undefined ? [] : [variety.title, ...variety.alsoSpelled]),

@@ -80,7 +80,7 @@ function setSentence(
   const { settings } = book.garden;
   const [a, b] = [coverOf(book, first.path), coverOf(book, (peak ?? last).path)];
   const of = book.garden.growth?.photos.find(({ photo }) => photo === first.path)?.coverOf ?? "photo";
-  const text = recapWords(settings).photos(
+  const text = recapWords.photos(
     {
       bed,
       days: [first, ...(peak === undefined ? [] : [peak]), last].map(({ day }) => day),

@@ -4,7 +4,6 @@
 export { type BackTest, backTest } from "./back-test.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";
-export { groundUnit, sayFromGround } from "./ground-words.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
 export { allTimed } from "./maturity.ts";
 export type {

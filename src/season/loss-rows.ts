@@ -29,14 +29,14 @@ export function lossRows(book: SeasonBook, season: Season, from: Day, to: Day, p
 }
 
 function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, voice: Voice, past: boolean): LossRow {
-  const { plants } = recapWords(voice.settings);
+  const { plants } = recapWords;
   const { crops } = book.garden;
   const names = [
     ...one.varieties.map((id) => {
       const variety = book.garden.varieties.get(id);
-      return variety === undefined ? id : plants({ variety, crop: crops.get(variety.crop ?? "") }, voice.settings);
+      return variety === undefined ? id : plants({ variety, crop: crops.get(variety.crop ?? "") });
     }),
-    ...one.crops.map((id) => (crops.has(id) ? plants({ crop: crops.get(id) }, voice.settings) : id)),
+    ...one.crops.map((id) => (crops.has(id) ? plants({ crop: crops.get(id) }) : id)),
   ];
   return {
     cause: one.cause,
@@ -67,7 +67,7 @@ function sentenceOf(
   past: boolean,
 ): string {
   const [bed] = one.beds.length === 1 ? one.beds.flatMap((id) => book.garden.beds.get(id) ?? []) : [];
-  return recapWords(voice.settings).loss(
+  return recapWords.loss(
     {
       names: names.slice(0, mostNamed),
       moreKinds: Math.max(0, names.length - mostNamed),

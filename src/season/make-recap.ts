@@ -1,8 +1,9 @@
 /** Makes the recap of a season, of a month of it, or of the days since the last recap, from the garden and its weather. */
+
 import { noWeather, type Weather } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
+import { capital, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
-import { capital, sayDay, sayMonth } from "../timeline/index.ts";
 import {
   allOf,
   cautionsFor,
@@ -212,7 +213,7 @@ function nextYear(book: SeasonBook, season: Season, isPlanned: boolean): NextYea
 
 /** Plans of the season that is told: each is shown as planned, whatever has been done since. */
 function plannedIn({ garden, until }: SeasonBook, { from, to }: Season): readonly Sentence[] {
-  const words = recapWords(garden.settings);
+  const words = recapWords;
   return garden.plans
     .filter(({ said }) => said >= from && said <= to && said <= until)
     .map((plan) => say(words.planned(plan.what), [plan]));

@@ -2,9 +2,10 @@
  * Plants needed next year for what the person wants: the goal over what a plant gave here, the lost ones with it, with the range
  * that good and poor years make; the range of handbooks, said to be that, where nothing of the crop has been weighed.
  */
+
 import { type CanningFact, cannerLoads, canningCautions, gramsForJars, plantYield } from "../almanac/index.ts";
+import { capital, sayNumber, sayPlural, sayWeight, varietyName } from "../language/index.ts";
 import type { Crop, Goal, Variety } from "../model.ts";
-import { capital, sayNumber, sayPlural, sayWeight, varietyName } from "../timeline/index.ts";
 import { type Ground, type Sentence, say } from "../tour/index.ts";
 import { isOfItself, meantBy, productMeant } from "./crop-words.ts";
 import { hasAmount, sumPickings, toldItsYield } from "./results.ts";

@@ -16,8 +16,8 @@ export function paragraphOf(
     totalSaid(material),
     ...(weather?.short === undefined ? [] : [weather.short]),
     carriedBy(material),
-    ...(losses[0] === undefined ? [] : [setbackSaid(material, losses)]),
-    trialsSaid(material, trials),
+    ...(losses[0] === undefined ? [] : [setbackSaid(losses)]),
+    trialsSaid(trials),
   ].filter((one) => one !== undefined);
 }
 
@@ -29,7 +29,7 @@ function totalSaid({
   past,
 }: Pick<Material, "book" | "season" | "from" | "to" | "past">): Sentence {
   const voice: Voice = { settings: book.garden.settings, day: to };
-  const words = recapWords(voice.settings);
+  const words = recapWords;
   const pickings = pickingsBetween(book, from, to);
   const whole = from === season.from;
   const grounds = pickings.map(({ note, private: isPrivate }) => ({
@@ -80,26 +80,26 @@ function carriedBy({
   const [most, another] = varieties;
   if (most?.share === undefined || another === undefined || most.sum.grams <= 0) return undefined;
   const grounds = book.pickings.filter(({ variety, day }) => variety === most.id && day >= from && day <= to);
-  const text = recapWords(settings).gaveMost(most.said, most.sum.grams, Math.round(most.share * 100), {
+  const text = recapWords.gaveMost(most.said, most.sum.grams, Math.round(most.share * 100), {
     settings,
     day: to,
   });
   return { ...say(text, grounds), private: most.private };
 }
 
-function setbackSaid({ book }: Pick<Material, "book">, losses: readonly LossRow[]): Sentence {
+function setbackSaid(losses: readonly LossRow[]): Sentence {
   const shown = losses.filter(({ sentence }) => !sentence.private);
   const taken = shown.filter(({ plants }) => plants > 0).slice(0, 2);
   const open = shown.filter(({ standing }) => standing === "open").map(({ cause }) => cause);
   const first = shown[0]?.sentence ?? losses[0]?.sentence;
   return {
-    text: recapWords(book.garden.settings).setbacks(taken, open),
+    text: recapWords.setbacks(taken, open),
     sources: shown.slice(0, 4).flatMap(({ sentence }) => sentence.sources),
     private: first?.private ?? false,
   };
 }
 
-function trialsSaid({ book }: Pick<Material, "book">, trials: readonly TrialResult[]): Sentence | undefined {
+function trialsSaid(trials: readonly TrialResult[]): Sentence | undefined {
   const shown = trials.filter((one) => !one.private);
   if (shown.length === 0) return undefined;
   const titles = (status: TrialResult["trial"]["status"]) =>
@@ -107,7 +107,7 @@ function trialsSaid({ book }: Pick<Material, "book">, trials: readonly TrialResu
   const [settled, running] = [titles("settled"), titles("running")];
   if (settled.length + running.length === 0) return undefined;
   return say(
-    recapWords(book.garden.settings).trials(settled, running),
+    recapWords.trials(settled, running),
     shown.map(({ trial }) => trial),
   );
 }

@@ -236,8 +236,8 @@ function rowsOf(
   solved: Assignment,
   pins: ReadonlyMap<string, string>,
 ): readonly PlanRow[] {
-  const { crops: grown, settings } = book.garden;
-  const { plants } = recapWords(settings);
+  const { crops: grown } = book.garden;
+  const { plants } = recapWords;
   return places.flatMap((place, at): PlanRow[] => {
     const here = wishes.filter((_, index) => solved.placeOf[index] === at);
     if (here.length === 0) return [];
@@ -245,7 +245,7 @@ function rowsOf(
       const needed = all.reduce((sum, one) => sum + (one.plants ?? 0), 0);
       return {
         crop,
-        name: grown.has(crop) ? plants({ crop: grown.get(crop) }, settings) : crop,
+        name: grown.has(crop) ? plants({ crop: grown.get(crop) }) : crop,
         plants: needed > 0 ? needed : undefined,
         pinned: pins.get(crop) === place.bed,
       };

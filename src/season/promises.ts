@@ -41,8 +41,8 @@ function promiseRow(followUp: FollowUp, to: Day, voice: Voice): PromiseRow {
   const kept = followUp.kept !== undefined && followUp.kept <= to ? followUp.kept : undefined;
   const broken = kept === undefined && followUp.due !== undefined && followUp.due < to;
   const standing = kept !== undefined ? "kept" : broken ? "broken" : "open";
-  const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
+  const what = followUp.what.trim().replace(/(?<![.;,\s])[.;,\s]+$/, "");
   const { due, promisedOn } = followUp;
-  const text = recapWords(voice.settings).promise({ what, promisedOn, kept, due, standing }, voice);
+  const text = recapWords.promise({ what, promisedOn, kept, due, standing }, voice);
   return { ...say(text, [followUp]), what, promisedOn, standing, kept, due };
 }

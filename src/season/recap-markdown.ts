@@ -1,8 +1,7 @@
 /** The recap as Markdown that reads as it is: the outline first, then the tables. */
+import { groundUnit, sayDay, sayFromGround, sayNumber, sayWeight } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import { sayDay, sayNumber, sayWeight } from "../timeline/index.ts";
 import type { Level } from "../tour/index.ts";
-import { groundUnit, sayFromGround } from "./ground-words.ts";
 import type { Recap, RecapPoint, ResultRow, Segment } from "./recap.ts";
 
 export const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
@@ -116,7 +115,7 @@ function tableOf(rows: readonly ResultRow[], settings: GardenSettings, ground: b
     "pickings",
     "first",
     "last",
-    ground ? `a ${groundUnit(settings.units)}` : "a plant",
+    ground ? `a ${groundUnit(settings)}` : "a plant",
     "last year by then",
     ...(values ? ["worth"] : []),
   ];

@@ -3,13 +3,12 @@ import type { Material } from "./material.ts";
 import { recapWords } from "./recap-words/words.ts";
 
 export function methods({
-  book,
   weather,
   forecasts,
   trials,
   nextYear: { needs: wanted, plan },
 }: Material): readonly string[] {
-  const { methods: words } = recapWords(book.garden.settings);
+  const { methods: words } = recapWords;
   return [
     words.picked,
     words.plant,

@@ -13,7 +13,7 @@ const mostBeds = 5;
 export function resultPoints(material: Material): readonly DraftPoint[] {
   const { book, season, from, to } = material;
   const voice: Voice = { settings: book.garden.settings, day: to };
-  const words = recapWords(voice.settings);
+  const words = recapWords;
   const results = seasonResults(book, season, to, from);
   const pickings = pickingsBetween(book, from, to);
   const beds = results.beds
@@ -60,7 +60,7 @@ function sameHeat({ book, season, from, to }: Material): readonly DraftPoint[] {
   const { atSameHeat, now } = compareHarvest(book, season, to);
   if (atSameHeat === undefined || now.grams <= 0) return [];
   const { settings } = book.garden;
-  const text = recapWords(settings).sameHeat(atSameHeat.day, atSameHeat.sum.grams, now.grams, { settings, day: to });
+  const text = recapWords.sameHeat(atSameHeat.day, atSameHeat.sum.grams, now.grams, { settings, day: to });
   const grounds = pickingsBetween(book, from, to)
     .slice(0, 1)
     .map(({ note }) => ({ note }));

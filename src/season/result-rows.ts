@@ -34,7 +34,7 @@ export function resultTables(book: SeasonBook, season: Season, from: Day, to: Da
     beds: rows(results.beds, ({ bed }) => bed),
     sites: rows(results.sites, siteId),
     total: rowOf(book, all, former.length === 0 ? undefined : former),
-    remarks: remarks(book.garden, withoutAmount, unassigned, results.total),
+    remarks: remarks(withoutAmount, unassigned, results.total),
   };
 }
 
@@ -46,13 +46,8 @@ function seasonValue(varieties: readonly Result[]): Result["value"] {
   return { ...first, amount: values.reduce((sum, { amount }) => sum + amount, 0) };
 }
 
-function remarks(
-  { settings }: SeasonBook["garden"],
-  withoutAmount: number,
-  unassigned: number,
-  total: HarvestSum,
-): readonly string[] {
-  const { remarks: words } = recapWords(settings);
+function remarks(withoutAmount: number, unassigned: number, total: HarvestSum): readonly string[] {
+  const { remarks: words } = recapWords;
   return [
     ...(withoutAmount === 0 ? [] : [words.noAmount(withoutAmount)]),
     ...(unassigned === 0 ? [] : [words.unassigned(unassigned)]),
@@ -63,7 +58,7 @@ function remarks(
 function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | undefined): ResultRow {
   const { sum, perPlant, firstAfter, value } = result;
   const { settings } = book.garden;
-  const words = recapWords(settings);
+  const words = recapWords;
   const pieces: Partial<Record<PickUnit, number>> = {};
   for (const [unit, count] of [...sum.weighed, ...sum.counted]) pieces[unit] = (pieces[unit] ?? 0) + count;
   const then = former === undefined ? undefined : sumPickings(former);

@@ -67,8 +67,8 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
   const all = sumPickings(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];
-  const { varieties, crops, beds, settings } = book.garden;
-  const words = recapWords(settings);
+  const { varieties, crops, beds } = book.garden;
+  const words = recapWords;
   const grouped = (key: (picking: Picking) => string | undefined) =>
     [...Map.groupBy(pickings, (picking) => key(picking) ?? "")].filter(([id]) => id !== "");
   const made = (id: string, group: readonly Picking[], named: { title: string; said: string }, own: readonly Lot[]) =>
@@ -84,14 +84,14 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
         return made(
           id,
           group,
-          { title: words.label(named, settings), said: words.plants(named, settings) },
+          { title: words.label(named), said: words.plants(named) },
           lots.filter(({ planting }) => planting.variety === id),
         );
       }),
     ),
     crops: inOrder(
       grouped(({ crop }) => crop).map(([id, group]) => {
-        const plural = crops.has(id) ? words.plants({ crop: crops.get(id) }, settings) : id;
+        const plural = crops.has(id) ? words.plants({ crop: crops.get(id) }) : id;
         return made(
           id,
           group,

@@ -120,17 +120,14 @@ function conflictOf(
   const disease = diseaseOf(diseases, now.family, now.year);
   const years = disease?.years ?? rule.years;
   if (now.year - before.year >= years || renewedSince(book, bed, before.year)) return undefined;
-  const text = recapWords(book.garden.settings).rotation(
-    {
-      bed,
-      crops: now.crops.flatMap((id) => book.garden.crops.get(id) ?? []),
-      family: now.family,
-      gap: now.year - before.year,
-      years,
-      disease: disease?.name,
-    },
-    book.garden.settings,
-  );
+  const text = recapWords.rotation({
+    bed,
+    crops: now.crops.flatMap((id) => book.garden.crops.get(id) ?? []),
+    family: now.family,
+    gap: now.year - before.year,
+    years,
+    disease: disease?.name,
+  });
   return {
     bed: now.bed,
     family: now.family,
@@ -165,7 +162,7 @@ function notYetIn(
     return [
       {
         family,
-        name: recapWords(book.garden.settings).family(family),
+        name: recapWords.family(family),
         reason: rule.reason,
         from,
         last,
@@ -212,7 +209,7 @@ export function diseaseAdvice(book: SeasonBook, year: number): readonly Sentence
     const beds = [...new Set(seen.map(({ bed }) => bed))].flatMap((id) => book.garden.beds.get(id) ?? []);
     return [
       say(
-        recapWords(book.garden.settings).diseaseSeen(row.name, beds),
+        recapWords.diseaseSeen(row.name, beds),
         seen.map(({ trouble }) => trouble),
       ),
     ];
@@ -231,7 +228,7 @@ function noCure(book: SeasonBook, year: number): readonly Sentence[] {
     if (causes.length === 0) return [];
     return [
       say(
-        recapWords(book.garden.settings).noCure(row, causes),
+        recapWords.noCure(row, causes),
         seen.map(({ trouble }) => trouble),
       ),
     ];

@@ -1,7 +1,9 @@
 /** What to get before next season, by where it comes from, and what there is of saved seed. */
+
 import { stringify } from "csv-stringify/sync";
+import { capital, sayList, sayPlural, sayWeight } from "../language/index.ts";
 import type { Event, Obtained } from "../model.ts";
-import { capital, comesAsPlants, sayList, sayPlural, sayWeight } from "../timeline/index.ts";
+import { comesAsPlants } from "../timeline/index.ts";
 import { dayOnly } from "../tour/index.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
@@ -78,7 +80,7 @@ function seedRow(book: SeasonBook, lots: readonly Lot[], saved: readonly Event[]
   ].filter((remark) => remark !== "");
   return {
     variety: variety.id,
-    title: recapWords(book.garden.settings).label({ variety, crop: first.crop }, book.garden.settings),
+    title: recapWords.label({ variety, crop: first.crop }),
     crop: first.crop?.name ?? "",
     source: source?.name ?? "",
     link: source?.link ?? "",

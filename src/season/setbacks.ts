@@ -129,7 +129,7 @@ export function lostAll({ count, text }: Pick<Event, "count" | "text">): boolean
 function plainCause(cause: string): string {
   const words = cause
     .trim()
-    .replace(/[.!,;]+$/, "")
+    .replace(/(?<![.!,;])[.!,;]+$/, "")
     .replace(/\s+/g, " ");
   return words === "" ? noCause : words.charAt(0).toLowerCase() + words.slice(1);
 }

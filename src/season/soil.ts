@@ -1,7 +1,8 @@
 /** Soil tests over time, against what the crops of each bed like. */
+
 import { meanPh, phQuarrels, phRange, phStanding } from "../almanac/index.ts";
+import { capital, sayList } from "../language/index.ts";
 import type { Bed, Day } from "../model.ts";
-import { capital, sayList } from "../timeline/index.ts";
 import { dayOnly, inBed, type Sentence, say, theBed } from "../tour/index.ts";
 import type { SeasonBook } from "./season-book.ts";
 
@@ -61,9 +62,9 @@ function testSentences(
 ): readonly Sentence[] {
   const last = tests.at(-1);
   if (last?.ph === undefined) return [];
-  const speech = { settings: book.garden.settings, day: book.until };
+  const voice = { settings: book.garden.settings, day: book.until };
   const before = tests.at(-2);
-  const was = before?.ph === undefined ? "" : `, after ${sayPh(before.ph)} on ${dayOnly(before.day, speech)}`;
+  const was = before?.ph === undefined ? "" : `, after ${sayPh(before.ph)} on ${dayOnly(before.day, voice)}`;
   const unhappy = Map.groupBy(
     crops.flatMap((crop) => {
       const range = phRange(crop);
@@ -83,7 +84,7 @@ function testSentences(
         : ""
       : `; ${sayList(told)}`;
   return [
-    say(`${capital(theBed(bed))} tested at pH ${sayPh(last.ph)} on ${dayOnly(last.day, speech)}${was}${judged}.`, [
+    say(`${capital(theBed(bed))} tested at pH ${sayPh(last.ph)} on ${dayOnly(last.day, voice)}${was}${judged}.`, [
       last,
       ...(before === undefined ? [] : [before]),
     ]),

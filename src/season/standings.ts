@@ -239,7 +239,7 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
     own?.grams === undefined || own.plants < 2 || now.grams <= 0 || lost > 0
       ? undefined
       : { grams: own.grams, plants: own.plants, lastYear: perPlant(lotsBefore(book, account.variety, season))?.grams };
-  return recapWords(settings).standing(
+  return recapWords.standing(
     {
       plants: { variety, crop: book.garden.crops.get(variety.crop ?? "") },
       now,

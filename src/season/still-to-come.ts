@@ -48,14 +48,14 @@ function plantingName({ garden }: SeasonBook, { planting, variety, crop }: Forec
   const began = planting.planted === undefined ? "sown" : "planted";
   const day = planting.planted ?? planting.since;
   const bed = garden.beds.get(planting.bed);
-  return recapWords(settings).planting({ variety, crop }, bed, began, day, { settings, day: on });
+  return recapWords.planting({ variety, crop }, bed, began, day, { settings, day: on });
 }
 
 export function forecastSaid(book: SeasonBook, forecast: Forecast, on: Day): string {
   const { timed, basis, from, likely, to, expected } = forecast;
   const { settings } = book.garden;
   const { variety, crop } = timed.lot;
-  return recapWords(settings).forecast(
+  return recapWords.forecast(
     {
       plants: { variety, crop },
       goal: timed.goal,
@@ -95,7 +95,7 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
   if (left <= 0 || !springFrostPast(on, left, lastFrost)) return undefined;
   const frost = addDays(on, left);
   const voice: Voice = { settings: book.garden.settings, day: on };
-  const words = recapWords(voice.settings);
+  const words = recapWords;
   const grown = new Set(
     book.lots.flatMap(({ crop }) => (crop === undefined || crop.use === "flower" ? [] : [crop.id])),
   );
@@ -108,9 +108,7 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
     const hardiness = facts?.hardiness?.value;
     const tender = hardiness === "tender" || hardiness === "very tender";
     const by = sowBy(frost, { daysToMaturity: days, harvestDays, frostTender: tender });
-    return by < addDays(on, leastLeft)
-      ? []
-      : [{ name: words.plants({ crop: book.garden.crops.get(id) }, voice.settings), by }];
+    return by < addDays(on, leastLeft) ? [] : [{ name: words.plants({ crop: book.garden.crops.get(id) }), by }];
   });
   if (rows.length === 0) return undefined;
   const soonest = rows

@@ -1,6 +1,6 @@
 /** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
+import { capital } from "../language/index.ts";
 import type { Day, Gear, Variety } from "../model.ts";
-import { capital } from "../timeline/index.ts";
 import { disclosureLines, type Sentence, say } from "../tour/index.ts";
 import type { Plants } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
@@ -74,16 +74,13 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
     .map(([name, given]) => {
       const shown = given.slice(0, mostNamed);
       const [how, another] = [...new Set(given.map(({ obtained }) => obtained))];
-      const text = recapWords(garden.settings).thanks(
-        {
-          to: name,
-          plants: shown.flatMap(({ plants }) => plants ?? []),
-          gear: shown.flatMap(({ gear: title }) => title ?? []),
-          more: given.length - shown.length,
-          how: another === undefined ? how : undefined,
-        },
-        garden.settings,
-      );
+      const text = recapWords.thanks({
+        to: name,
+        plants: shown.flatMap(({ plants }) => plants ?? []),
+        gear: shown.flatMap(({ gear: title }) => title ?? []),
+        more: given.length - shown.length,
+        how: another === undefined ? how : undefined,
+      });
       return say(
         text,
         given.map(({ record }) => record),

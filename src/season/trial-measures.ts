@@ -61,7 +61,7 @@ const kinds: readonly (readonly [MeasureKind, RegExp])[] = [
 /** The measures of a trial, in its order; words that say none are left to the eye. */
 export function readMeasures(text: string): readonly Measure[] {
   return text
-    .split(/,\s*(?:and\s+)?|;\s*|\s+and\s+(?=heads?|days?|kilograms?|weight|height|number)/)
+    .split(/,\s*(?:and\s+)?|;\s*|(?<!\s)\s+and\s+(?=heads?|days?|kilograms?|weight|height|number)/)
     .map((part) => part.trim())
     .flatMap((part): Measure[] => {
       const [kind] = kinds.find(([, words]) => words.test(part)) ?? [];

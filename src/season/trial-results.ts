@@ -1,8 +1,9 @@
 /** Trials: what each arm gave, and what so few plots can say about the difference. */
+import { capital } from "../language/index.ts";
 import type { GardenSettings, Place, Trial } from "../model.ts";
-import { capital } from "../timeline/index.ts";
 import { type Sentence, say } from "../tour/index.ts";
-import { type ArmFacts, type TellsFacts, trialWords } from "./recap-words/trials.ts";
+import type { ArmFacts, TellsFacts } from "./recap-words/trial-facts.ts";
+import { trialWords } from "./recap-words/trial-words.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { type Arm, trialArms } from "./trial-arms.ts";
 import { type Matched, matched, type PlotValue } from "./trial-matching.ts";
@@ -87,7 +88,7 @@ export function trialResult(book: SeasonBook, trial: Trial): TrialResult {
         verdict: verdict({ ...draft, compared }, looks, trial, settings),
       };
     }),
-    besides: besides(arms, settings),
+    besides: besides(arms),
     remarks: remarks(arms),
     own: trial.verdict === undefined ? undefined : say(trial.verdict.trim(), [trial]),
     private: trial.private || arms.every(({ events }) => events.length > 0 && events.every((event) => event.private)),
@@ -171,7 +172,7 @@ interface Compared extends Draft {
 
 function verdict(draft: Compared, looks: number, trial: Trial, settings: GardenSettings): Sentence {
   const { arms } = draft;
-  const words = trialWords(settings);
+  const words = trialWords;
   const sources: readonly { readonly place: Place }[] = arms.flatMap(({ figures }) =>
     figures.map(({ source }) => ({ place: source })),
   );
@@ -279,7 +280,7 @@ function rough(n: number): number {
 }
 
 /** "Beside that, the bare row lost one plant to slugs and one to clubroot, and had caterpillars and clubroot." */
-function besides(arms: readonly Arm[], settings: GardenSettings): Sentence | undefined {
+function besides(arms: readonly Arm[]): Sentence | undefined {
   const told = arms.flatMap((arm) => {
     const losses = arm.events.filter(({ kind }) => kind === "lost");
     const troubles = arm.events.filter(({ kind, cause }) => kind === "trouble" && cause !== undefined);
@@ -295,7 +296,7 @@ function besides(arms: readonly Arm[], settings: GardenSettings): Sentence | und
   });
   if (told.length === 0) return undefined;
   const grounds = told.flatMap((one) => one.grounds);
-  return say(trialWords(settings).besides(told), grounds);
+  return say(trialWords.besides(told), grounds);
 }
 
 function remarks(arms: readonly Arm[]): readonly Sentence[] {

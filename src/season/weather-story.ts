@@ -25,7 +25,7 @@ export function weatherStory(book: SeasonBook, season: Season, from: Day, to: Da
   const span = weatherSpan(book.weather, from, to);
   if (span.temperatureDays === 0 && span.rainDays === 0) return undefined;
   const voice: Voice = { settings: book.garden.settings, day: to };
-  const { weather: words } = recapWords(voice.settings);
+  const { weather: words } = recapWords;
   const days = daysBetween(from, to) + 1;
   const warmth = span.temperatureDays >= days * enough;
   const wet = span.rainDays >= days * enough;
@@ -107,7 +107,7 @@ function rainSinceTour(book: SeasonBook, season: Season, to: Day, voice: Voice):
   const span = weatherSpan(book.weather, addDays(last, 1), to);
   // Today's reading comes tomorrow.
   if (span.rain === undefined || span.rainDays < daysBetween(last, to) - 1) return undefined;
-  return recapWords(voice.settings).weather.rainSince(last, span.rain, span.wetDays, voice);
+  return recapWords.weather.rainSince(last, span.rain, span.wetDays, voice);
 }
 
 /** Degree days below which two years are not compared: a few of midwinter are no head start. */
@@ -129,7 +129,7 @@ function heatOf(book: SeasonBook, season: Season, to: Day): HeatFacts | undefine
 }
 
 function methodsOf({ weather, garden }: SeasonBook, heat: boolean): readonly string[] {
-  const { weather: words } = recapWords(garden.settings);
+  const { weather: words } = recapWords;
   const sources = weather.sources
     .filter((source) => source.temperatureDays > 0 || source.rainDays > 0)
     .map(({ temperatureDays, rainDays, ...source }) =>
@@ -142,5 +142,5 @@ function methodsOf({ weather, garden }: SeasonBook, heat: boolean): readonly str
 export function frostLeft(book: SeasonBook, on: Day, days: number): string | undefined {
   const { settings } = book.garden;
   if (settings.firstFrost === undefined || days <= 0) return undefined;
-  return recapWords(settings).weather.frostLeft(days, addDays(on, days), { settings, day: on });
+  return recapWords.weather.frostLeft(days, addDays(on, days), { settings, day: on });
 }

@@ -2,8 +2,8 @@
  * The brief as one page to read on a phone or to print: no request to anywhere, no script, its one style sheet allowed by
  * hash. Private: it carries promises, private notes and what is missing.
  */
+import { capital, sayDay, sayNumber, sayPlural } from "../language/index.ts";
 import type { Garden } from "../model.ts";
-import { capital, sayDay, sayNumber, sayPlural } from "../timeline/index.ts";
 import {
   type Brief,
   careOf,

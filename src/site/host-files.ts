@@ -60,7 +60,7 @@ export function headersFor(text: string, asked: string): Readonly<Record<string,
   const sent: Record<string, string> = {};
   let isMeant = false;
   for (const line of text.split("\n")) {
-    const [, name, value] = /^\s+([\w-]+):\s*(.+)$/u.exec(line) ?? [];
+    const [, name, value] = /^\s+([\w-]+):\s*(\S.*)$/u.exec(line) ?? [];
     if (name === undefined) isMeant = line.endsWith("*") ? asked.startsWith(line.slice(0, -1)) : asked === line;
     else if (isMeant && value !== undefined) sent[name.toLowerCase()] = value;
   }

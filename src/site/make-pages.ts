@@ -11,7 +11,7 @@ import { assetsOf, type Files, openPages, type SiteName } from "./compiled-pages
 import { openKeptFiles } from "./kept-files.ts";
 import type { SiteFrame } from "./page-data/shapes.ts";
 import type { PageRow } from "./page-table.ts";
-import { wordsIn } from "./words/index.ts";
+import { siteWords } from "./words/index.ts";
 
 /** All that is asked of a site's data here. */
 interface SiteData {
@@ -92,7 +92,7 @@ export async function openTemplates<Site extends SiteData>({
   const maker = await openPages(name, base);
   return {
     assets: assetsOf(name, base),
-    show: (data) => maker.give(data, wordsIn(data.frame.language)),
+    show: (data) => maker.give(data, siteWords),
     make: (template, file) => maker.make(template, addressOf(file)),
   };
 }

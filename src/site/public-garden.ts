@@ -168,6 +168,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       events,
       // How lines were read is told to the person alone.
       readings: [],
+      words: [],
       photoFiles: garden.photoFiles.filter((file) => photoPaths.has(file)),
       photoSidecars: new Map(),
       weatherFiles: [],
@@ -195,6 +196,7 @@ function nothing(garden: Garden): { readonly records: Records; readonly photos: 
       notes: [],
       events: [],
       readings: [],
+      words: [],
       photoFiles: [],
       photoSidecars: none,
       weatherFiles: [],

@@ -3,11 +3,21 @@
  * pickings, of work and of what comes and goes in the files beside it), from the event and the plantings it touched. None says
  * more than the notes do.
  */
+
 import { daysBetween } from "../calendar.ts";
+import {
+  fullStop,
+  sayAge,
+  sayCount,
+  sayLength,
+  sayList,
+  sayOrdinal,
+  sayTemperature,
+  sayWeight,
+} from "../language/index.ts";
 import type { Day, Event, Planting, Task } from "../model.ts";
 import { endsPlural, type Names, type PlantIds } from "./names.ts";
-import { placing, plantsMeant, sayTemperature, sayWhere, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
-import { fullStop, sayAge, sayCount, sayLength, sayList, sayOrdinal, sayWeight } from "./words.ts";
+import { placing, plantsMeant, sayWhere, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
 
 // ------------------------------------------------------------------------------------------------------------ beginnings
 
@@ -181,7 +191,7 @@ export function sayEndedWithoutWord(names: Names, planting: Planting, day: Day):
 /** Why it was done, behind the sentence that says what: "…, because of the moth last year." */
 export function sayBecause(text: string, reason: string): string {
   const joint = /^(?:so that|to|in order)\b/i.test(reason) ? " " : ", ";
-  return fullStop(`${text.replace(/[.\s]+$/, "")}${joint}${reason}`);
+  return fullStop(`${text.replace(/(?<![.\s])[.\s]+$/, "")}${joint}${reason}`);
 }
 
 /** `year` of its life, when it is known when it began. */

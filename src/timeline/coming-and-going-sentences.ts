@@ -1,9 +1,9 @@
 /** Sentences of what came, came up by itself, came back, is doing well, was put up, given away, sold, planned. */
+import { fullStop, sayList, sayVolume, sayWeight } from "../language/index.ts";
 import type { Event, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sayPieces } from "./picking-sentences.ts";
 import { placing, plantsMeant, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
-import { fullStop, sayList, sayVolume, sayWeight } from "./words.ts";
 
 /** "Six Sungold tomatoes came from a neighbour.", "Three Elsanta strawberries were bought." What was paid is nobody's business. */
 export function sayAcquired(names: Names, event: Event): string {
@@ -71,7 +71,7 @@ function whatLeft(names: Names, event: Event, planting: PlantIds & Partial<Pick<
     return { name: `${sayPieces(count, unit)}${of}`, were: one ? "was" : "were" };
   const amounts = [
     ...(grams === undefined ? [] : [sayWeight(grams, units)]),
-    ...(litres === undefined ? [] : [sayVolume(litres, units)]),
+    ...(litres === undefined ? [] : [sayVolume(litres, names.settings)]),
   ];
   if (amounts.length > 0) return { name: `${sayList(amounts)}${of}`, were: "was" };
   if (nameless) return { name: event.what ?? event.detail ?? "something", were: "was" };

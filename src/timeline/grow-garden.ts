@@ -81,10 +81,9 @@ const steps: readonly Step[] = [
 const inOrder = ordering(steps.map(({ kind }) => kind));
 const takers = new Map<EventKind, Step["take"]>(steps.map(({ kind, take }) => [kind, take]));
 
-/** `language` is that of the sentences that tell changes. */
-export function growGarden(records: Records, photos: readonly Photo[], language = records.settings.language): Garden {
+export function growGarden(records: Records, photos: readonly Photo[]): Garden {
   const events = inOrder(records);
-  const ledger = openLedger(records, events, language);
+  const ledger = openLedger(records, events);
   for (const bed of records.beds.values()) bedHistory(ledger, bed);
   const spoken = [...spokenPromises(records.episodes.values())];
   let day = "";

@@ -1,36 +1,13 @@
 // Takes: what was read from the records, and the photos.
-// Gives: the garden: plantings, nursery lots, follow-ups, the state of a bed on a day, its changes, and the words to say them.
+// Gives: the garden: plantings, nursery lots, follow-ups, the state of a bed on a day, its changes, each told.
 // Never does: touch the disk, ask a clock, know about the sun, the weather or films.
 export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts";
 export { comesAsPlants, habitOf, takingVerb } from "./crop-habits.ts";
 export { growGarden } from "./grow-garden.ts";
 export { oneForm } from "./names.ts";
+export { isNewToGarden } from "./newness.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
 export { nothingPicked, pickedMore } from "./picked-totals.ts";
 export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
-export { englishPieces, germanPieces, type PieceWords } from "./speech/pieces.ts";
-export type { Amount, Speech } from "./speech/speech.ts";
-export { type Language, languageOf, speechOf, tongueOf } from "./speech/speech-of.ts";
-export { eventTeller } from "./tell-event.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";
-export {
-  capital,
-  cropName,
-  type DaySpeech,
-  englishOf,
-  fullStop,
-  sayAge,
-  sayCount,
-  sayDay,
-  sayLength,
-  sayList,
-  sayMonth,
-  sayNumber,
-  sayOrdinal,
-  sayPlural,
-  sayVolume,
-  sayWeekday,
-  sayWeight,
-  varietyName,
-} from "./words.ts";

@@ -1,4 +1,5 @@
 /** How plants leave: lost, cleared, moved to another bed. What is given away or sold is in giving-away.ts. */
+import { capital, sayNumber } from "../language/index.ts";
 import type { ChangeEffect, Event, Planting } from "../model.ts";
 import { arrive } from "./begin-plantings.ts";
 import { sayNotFound } from "./change-sentences.ts";
@@ -9,7 +10,6 @@ import { become, byBed } from "./living-plantings.ts";
 import { draw, loseLot, openLotsOf, reportShort } from "./nursery-lots.ts";
 import { plant } from "./planting-out.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
-import { capital, sayNumber } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
 
 /** "lost some of the leeks": part of them, nobody counted how many. */

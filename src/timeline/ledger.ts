@@ -21,7 +21,7 @@ import type {
   Variety,
 } from "../model.ts";
 import { type Names, namesOf, type PlantIds } from "./names.ts";
-import { type ChangeSentences, sentencesIn } from "./sentences.ts";
+import { type ChangeSentences, changeSentences } from "./sentences.ts";
 
 /** A planting as it stands, and what the timeline keeps in mind about it. */
 export interface Growing {
@@ -136,11 +136,11 @@ export interface Ledger {
   readonly problems: Problem[];
 }
 
-export function openLedger(records: Records, events: readonly Event[], language: string): Ledger {
+export function openLedger(records: Records, events: readonly Event[]): Ledger {
   return {
     records,
-    names: namesOf(records, language),
-    say: sentencesIn(language),
+    names: namesOf(records),
+    say: changeSentences,
     cropsCovered: cropsCovered(records),
     beds: new Map(),
     living: new Map(),

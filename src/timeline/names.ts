@@ -1,7 +1,6 @@
 /** What plants, beds and gear are called in a sentence. */
+import { type Locale, localeOf, varietyName } from "../language/index.ts";
 import type { Crop, Day, GardenSettings, Records } from "../model.ts";
-import type { Speech } from "./speech/speech.ts";
-import { speechOf } from "./speech/speech-of.ts";
 
 /** A variety, or only a crop, by ids. */
 export interface PlantIds {
@@ -11,10 +10,10 @@ export interface PlantIds {
 
 export interface Names {
   readonly settings: GardenSettings;
-  readonly speech: Speech;
+  readonly locale: Locale;
   /** "Musselburgh leeks"; one of them: "Musselburgh leek". */
   plants(ids: PlantIds, count?: number): string;
-  /** "one Musselburgh leek", "eine Tomate Ochsenherz". */
+  /** "one Musselburgh leek". */
   one(ids: PlantIds): string;
   /** Whether "were" follows the name: "leeks were", "kale was", "six kale were". */
   arePlural(ids: PlantIds, count?: number): boolean;
@@ -41,8 +40,8 @@ export const oneForm: ReadonlySet<string> = new Set(
 );
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
-export function namesOf(records: Named, language: string): Names {
-  const speech = speechOf({ ...records.settings, language });
+export function namesOf(records: Named): Names {
+  const locale = localeOf(records.settings);
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
@@ -59,16 +58,16 @@ export function namesOf(records: Named, language: string): Names {
       name =
         variety === undefined && crop === undefined && ids.crop !== undefined
           ? titled(ids.crop).title
-          : speech.variety(variety, crop, count);
+          : varietyName(variety, crop, count);
       said.set(key, name);
     }
     return name;
   };
   return {
     settings: records.settings,
-    speech,
+    locale,
     plants,
-    one: (ids) => speech.one(plants(ids, 1), cropOf(ids)),
+    one: (ids) => `one ${plants(ids, 1)}`,
     arePlural(ids, count) {
       if (count !== undefined) return count !== 1;
       const crop = cropOf(ids);
@@ -93,7 +92,7 @@ export function namesOf(records: Named, language: string): Names {
     bedWas: (id) => (endsPlural(records.beds.get(id)?.title ?? "") ? "were" : "was"),
     gear: (id) => withArticle(records.gear.get(id)?.title ?? titled(id).title),
     gearTitle: (id) => records.gear.get(id)?.title ?? titled(id).title,
-    day: speech.day,
+    day: locale.day,
   };
 }
 

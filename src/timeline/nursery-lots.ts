@@ -4,14 +4,15 @@
  * Plants are conserved: what is planted, lost and given away from a lot never exceeds what was sown. A line that asks for
  * more is believed as far as its own planting goes and reported; no lot is ever made larger to fit it.
  */
+
 import { addDays, daysBetween } from "../calendar.ts";
+import { capital, sayNumber } from "../language/index.ts";
 import type { Day, Event, LotTaking, Place } from "../model.ts";
 import { atMost, isExact } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
 import type { PlantIds } from "./names.ts";
 import { wholePlanting } from "./sentence-parts.ts";
-import { capital, sayNumber } from "./words.ts";
 import { report } from "./write-down.ts";
 
 /**

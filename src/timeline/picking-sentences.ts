@@ -1,13 +1,12 @@
 /** Pickings and saved seed as one sentence. */
+import { pieceWords, sayCount, sayList, sayVolume, sayWeight } from "../language/index.ts";
 import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
 import { sentence, someOf, wholePlanting } from "./sentence-parts.ts";
-import { englishPieces } from "./speech/pieces.ts";
-import { sayCount, sayList, sayVolume, sayWeight } from "./words.ts";
 
 /** "twelve stems", "about ten pods", "one crate". */
 export function sayPieces(count: NonNullable<Harvest["count"]>, unit: PickUnit): string {
-  const [one, many] = englishPieces[unit];
+  const [one, many] = pieceWords[unit];
   return `${sayCount(count)} ${(count.upTo ?? count.value) === 1 ? one : many}`;
 }
 
@@ -54,7 +53,7 @@ function sayAmount(names: Names, { grams, litres }: Harvest): string | undefined
   const { units } = names.settings;
   const amounts = [
     grams === undefined ? undefined : sayWeight(grams, units),
-    litres === undefined ? undefined : sayVolume(litres, units),
+    litres === undefined ? undefined : sayVolume(litres, names.settings),
   ].filter((amount) => amount !== undefined);
   return amounts.length === 0 ? undefined : sayList(amounts);
 }

@@ -1,4 +1,5 @@
 /** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
+import { capital } from "../language/index.ts";
 import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
 import { pieceOf } from "../records/index.ts";
 import { impliedPlanting } from "./begin-plantings.ts";
@@ -9,7 +10,6 @@ import { bedLedger, bedsMeant, cropOf, type Growing, type Ledger, plantIds, plan
 import { become, byBed } from "./living-plantings.ts";
 import { nothingPicked, pickedMore } from "./picked-totals.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
-import { capital } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
 
 export function pick(ledger: Ledger, event: Event): void {

@@ -1,4 +1,5 @@
 /** Planting out: from the nursery, from a seedbed, or plants that come from outside. */
+import { capital, sayNumber } from "../language/index.ts";
 import type { Event } from "../model.ts";
 import { cameFromElsewhere, takeArrived } from "./arrivals.ts";
 import { begin, nextId, raise } from "./begin-plantings.ts";
@@ -10,7 +11,6 @@ import { become, livingNamed } from "./living-plantings.ts";
 import type { PlantIds } from "./names.ts";
 import { draw, openLotsOf, reportShort } from "./nursery-lots.ts";
 import { someOf } from "./sentence-parts.ts";
-import { capital, sayNumber } from "./words.ts";
 import { addChange, report } from "./write-down.ts";
 
 /** A planting draws its plants from the nursery, or from a seedbed; bought and given plants come from outside. */

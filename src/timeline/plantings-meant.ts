@@ -5,7 +5,9 @@
  * meant; everywhere, when no bed is meant; what just ended there; the nursery; the same plants in another bed. Where more
  * than one planting fits, the table below chooses, and a choice a person could have made otherwise is reported as a hint.
  */
+
 import { addDays, daysBetween } from "../calendar.ts";
+import { sayList } from "../language/index.ts";
 import type { Count, Day, Event, EventKind, PickUnit } from "../model.ts";
 import { isNone } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
@@ -14,7 +16,6 @@ import { openLotsOf } from "./nursery-lots.ts";
 import { wordsOf } from "./same-words.ts";
 import { daysIntoSpring } from "./seasons.ts";
 import { sayNoneGrow } from "./sentence-parts.ts";
-import { sayList } from "./words.ts";
 import { report } from "./write-down.ts";
 
 /** What plants are counted in; of a root or a head the crop says whether the plant goes with it. */

@@ -1,7 +1,7 @@
 /** What sentences about plants are put together from: their subject, its number, its place. */
-import type { Count, Event, GardenSettings, Planting } from "../model.ts";
+import { capital, fullStop, sayCount, sayLength, sayList } from "../language/index.ts";
+import type { Count, Event, Planting } from "../model.ts";
 import type { Names, PlantIds } from "./names.ts";
-import { capital, fullStop, sayCount, sayLength, sayList } from "./words.ts";
 
 /** The parts that are said, joined by commas into one sentence. */
 export function sentence(...parts: readonly (string | undefined | false)[]): string {
@@ -92,9 +92,4 @@ function withThe(spot: string): string {
 function sayOnGear(gear: string): string {
   if (/\b(net|netting|mesh|fleece|cloches?|tunnel|cage|cover|cloth)\b/i.test(gear)) return `under ${gear}`;
   return `${/\b(pots?|tubs?|bags?|trough|trays?|box|boxes|barrel|buckets?|trainers?|frame|sacks?)\b/i.test(gear) ? "in" : "on"} ${gear}`;
-}
-
-export function sayTemperature(celsius: number, units: GardenSettings["units"]): string {
-  const said = (degrees: number) => Math.round(degrees * 10) / 10;
-  return units === "us" ? `${said(celsius * 1.8 + 32)} °F` : `${said(celsius)} °C`;
 }

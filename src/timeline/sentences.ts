@@ -1,15 +1,10 @@
-/**
- * The sentences of changes, by the garden's language. English is the pattern: another language is a table of the same
- * functions, and a row here.
- */
+/** The sentences of changes, as one table. */
 import * as said from "./change-sentences.ts";
 import * as coming from "./coming-and-going-sentences.ts";
-import { germanSentences } from "./german-sentences.ts";
 import { sayPicked, saySavedSeed } from "./picking-sentences.ts";
-import { type Language, languageOf } from "./speech/speech-of.ts";
 import { sayWork } from "./work-sentences.ts";
 
-const english = {
+export const changeSentences = {
   sown: said.saySown,
   planted: said.sayPlanted,
   movedOut: said.sayMovedOut,
@@ -54,10 +49,4 @@ const english = {
   because: said.sayBecause,
 };
 
-export type ChangeSentences = typeof english;
-
-const tables: Readonly<Record<Language, ChangeSentences>> = { en: english, de: germanSentences };
-
-export function sentencesIn(language: string): ChangeSentences {
-  return tables[languageOf(language)];
-}
+export type ChangeSentences = typeof changeSentences;

@@ -1,5 +1,7 @@
 /** Troubles of plants and beds: opened, what was tried against them, ended. */
+
 import { daysBetween, seasonStart, writeDay } from "../calendar.ts";
+import { capital } from "../language/index.ts";
 import type { ChangeEffect, Day, Event, Trouble } from "../model.ts";
 import {
   type BedLedger,
@@ -13,7 +15,6 @@ import {
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { likeness, wordsOf } from "./same-words.ts";
-import { capital } from "./words.ts";
 import { addChange, notesWentOn, pushChange, report } from "./write-down.ts";
 
 /** How much two causes must have in common to be one: "black fly" and "blackfly again" are. */
@@ -162,7 +163,7 @@ export function forgetTroubles(ledger: Ledger, bed: BedLedger, lastDay: Day): vo
       kind: "trouble ended",
       bed: bed.id,
       day: lastDay,
-      event: trouble.now.id.replace(/@.*$/, ""),
+      event: trouble.now.id.replace(/@.*$/s, ""),
       note: place,
       private: trouble.now.private,
       text: ledger.say.troubleForgotten(cause),

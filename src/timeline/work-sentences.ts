@@ -68,7 +68,7 @@ export function sayWork(
   // "pinched out the Moneymakers", "earthed up spuds": a name in its plural is the same name.
   const spellings = [...named, ...plantings].flatMap(names.spellings).flatMap((name) => [name, `${name}s`]);
   const bare = (text: string) => without(without(text, [names.bed(bed)], beforeBed), spellings, beforePlants);
-  const [head = "", ...tail] = said.split(/\s*,\s*/);
+  const [head = "", ...tail] = said.split(/(?:(?<!\s)\s+)?,\s*/);
   const rest = tail.filter((part) => bare(part) !== "");
   // "Watered everything, four cans to the beans": the beans are not what the work was done to, only a part of it.
   const inPassing =
@@ -140,9 +140,9 @@ function participleOf(word: string | undefined): string | undefined {
 
 /** The words that join a name to what stands before it, at the end of that. */
 const beforeBed =
-  /(?:\s*,)?(?:\s*\b(?:and|in|on|of|at|from|to|round)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
+  /(?<!\s)(?:\s*,)?(?:\s*\b(?:and|in|on|of|at|from|to|round)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
 const beforePlants =
-  /(?:\s*,)?(?:\s*\b(?:and|on|of|off|from|for|to)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
+  /(?<!\s)(?:\s*,)?(?:\s*\b(?:and|on|of|off|from|for|to)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
 
 const letter = /[\p{L}\p{N}]/u;
 
@@ -158,9 +158,9 @@ function without(text: string, names: readonly string[], joined: RegExp): string
   }
   if (rest === text) return text;
   return rest
-    .replace(/(?:\s*,)+/g, ",")
+    .replace(/(?<!\s)(?:\s*,)+/g, ",")
     .replace(/,\s*(?=(?:with|to|for|by|into|under|against|again|twice|once|every)\b)/gi, " ")
-    .replace(/^,\s*|\s*,\s*$/g, "")
+    .replace(/^,\s*|(?:(?<!\s)\s+)?,\s*$/g, "")
     .trim();
 }
 

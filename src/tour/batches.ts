@@ -1,6 +1,6 @@
 /** Lots that can be told in one breath: one crop, sown and planted on the same days. */
+import { cropName, sayList, sayNumber } from "../language/index.ts";
 import type { Crop } from "../model.ts";
-import { cropName, sayList, sayNumber } from "../timeline/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
 import { cultivar, isSingular, plantName } from "./plant-names.ts";
 import type { Ground } from "./sentence.ts";

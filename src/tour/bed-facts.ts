@@ -1,11 +1,11 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
-import type { DatedWork, GardenSettings } from "../model.ts";
-import { capital, sayLength, sayList } from "../timeline/index.ts";
+import { capital, sayList, saySide } from "../language/index.ts";
+import type { DatedWork } from "../model.ts";
 import { type Batch, batchOf, byVariety, named, theBatch, turnOf } from "./batches.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { speechOf, whenDone } from "./days-said.ts";
+import { voiceOf, whenDone } from "./days-said.ts";
 
 import { whereIn, withPreposition } from "./place-in-bed.ts";
 import { say } from "./sentence.ts";
@@ -61,7 +61,7 @@ function placeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
 /** Size, filling and building, as the bed's record has them. */
 export function bedFacts(here: BedOnTheDay): readonly Fact[] {
   const { bed } = here;
-  const { units } = speechOf(here).settings;
+  const { units } = voiceOf(here).settings;
   const facts: Fact[] = [];
   const fact = (text: string) => facts.push({ ...say(text, [bed]), kind: "bed", plantings: [] });
   if (bed.size !== undefined) {
@@ -77,15 +77,6 @@ export function bedFacts(here: BedOnTheDay): readonly Fact[] {
   return facts;
 }
 
-/** A side of a bed: "80 cm", "1.2 m"; from a foot on in feet, as beds are built: "8 feet", "2 feet 6 inches". */
-function saySide(metres: number, units: GardenSettings["units"]): string {
-  const inches = Math.round(metres / 0.0254);
-  if (units !== "us" || inches < 12) return sayLength(metres * 100, units);
-  const [feet, rest] = [Math.floor(inches / 12), inches % 12];
-  const whole = `${feet} ${feet === 1 ? "foot" : "feet"}`;
-  return rest === 0 ? whole : `${whole} ${rest} ${rest === 1 ? "inch" : "inches"}`;
-}
-
 /** Works of this season; of a bed that viewers never saw, the last two whenever they were. */
 function worthTelling(works: readonly DatedWork[], here: BedOnTheDay): readonly DatedWork[] {
   if (here.since.episode === undefined) return works.slice(-2);
@@ -95,7 +86,7 @@ function worthTelling(works: readonly DatedWork[], here: BedOnTheDay): readonly 
 }
 
 function workWords(work: DatedWork, here: BedOnTheDay): string {
-  const when = whenDone(work.day, speechOf(here));
-  const what = work.what.trim().replace(/[.;,\s]+$/, "");
+  const when = whenDone(work.day, voiceOf(here));
+  const what = work.what.trim().replace(/(?<![.;,\s])[.;,\s]+$/, "");
   return when === "" ? what : `${what}, ${when.replace(/^(?:on|in) /, "")}`;
 }

@@ -1,4 +1,4 @@
-/** What beds are called in a sentence. A title is a label ("Long Bed"); in speech it is "the long bed". */
+/** What beds are called in a sentence. A title is a label ("Long Bed"); in voice it is "the long bed". */
 import type { Bed } from "../model.ts";
 
 /** Words of garden ground. A title made of these only is spoken in lower case; any other word may be a name and stays. */

@@ -1,7 +1,9 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
+
 import { addDays, seasonStart } from "../calendar.ts";
+import { sayOrdinal } from "../language/index.ts";
 import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
-import { changes, living, sayOrdinal } from "../timeline/index.ts";
+import { changes, living } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
 import { eventsBehind, type GardenIndex } from "./garden-index.ts";
 import type { Ground } from "./sentence.ts";

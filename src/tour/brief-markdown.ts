@@ -1,6 +1,6 @@
 /** The brief as Markdown that reads as it is, in any editor or on paper. */
+import { sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import { sayPlural } from "../timeline/index.ts";
 import type { Brief, FollowUpLine, Stop } from "./brief.ts";
 import { type Markdown, markdownWriter } from "./markdown-text.ts";
 import { headLine, leftOutWords, lightWords, planWords, scoreBars } from "./plan-words.ts";
@@ -17,15 +17,12 @@ export function briefMarkdown(
   { sources = false }: MarkdownOptions = {},
 ): string {
   const write = markdownWriter(sources);
-  const speech = { settings, day: brief.date };
+  const voice = { settings, day: brief.date };
   const parts = [
     head(brief, settings, write),
     opening(brief, write),
     owed(brief, write),
-    ...brief.stops.flatMap((stop, index) => [
-      siteHeading(brief.stops, index, write),
-      stopMarkdown(stop, speech, write),
-    ]),
+    ...brief.stops.flatMap((stop, index) => [siteHeading(brief.stops, index, write), stopMarkdown(stop, voice, write)]),
     leftOut(brief, write),
     before(brief, settings, write),
     care(brief, write),

@@ -2,6 +2,7 @@
  * Cautions for what a stop shows: a person's own, the hazard table's for the plants and for the work that is told. They are
  * short reminders and no advice of their own: each defers to a poison centre, a label, a tested recipe or local rules.
  */
+
 import {
   isPreserving,
   type PlantHazard,
@@ -10,8 +11,8 @@ import {
   workCaution,
   workHazards,
 } from "../almanac/index.ts";
+import { sayPlural } from "../language/index.ts";
 import type { Bed, Event, GardenSettings } from "../model.ts";
-import { sayPlural } from "../timeline/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
 import type { Sentence, Stop } from "./brief.ts";
 import { type Ground, say } from "./sentence.ts";

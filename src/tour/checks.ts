@@ -1,10 +1,12 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
+
 import { daysBetween } from "../calendar.ts";
-import { capital, openTasks, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
+import { capital, sayList, sayNumber, sayPlural } from "../language/index.ts";
+import { openTasks } from "../timeline/index.ts";
 import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check, Sentence } from "./brief.ts";
-import { onDay, type Speech } from "./days-said.ts";
+import { onDay, type Voice } from "./days-said.ts";
 import { doubtsNoted } from "./doubts.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { looksHardToSay } from "./hard-names.ts";
@@ -22,16 +24,16 @@ export function checksBefore(
   index: GardenIndex,
   stops: readonly BedOnTheDay[],
   photos: PhotosByBed,
-  speech: Speech,
+  voice: Voice,
 ): readonly Check[] {
   return [
     ...sourceChecks(stops),
-    ...nameChecks(stops, speech),
+    ...nameChecks(stops),
     ...unnamedChecks(stops),
-    ...taskChecks(index, stops, speech),
-    ...doubtsNoted(index, stops, speech).map((sentence) => check("doubt", sentence)),
-    ...photoChecks(stops, photos, speech),
-    ...trialChecks(stops, speech),
+    ...taskChecks(index, stops, voice),
+    ...doubtsNoted(index, stops, voice).map((sentence) => check("doubt", sentence)),
+    ...photoChecks(stops, photos, voice),
+    ...trialChecks(stops, voice),
   ];
 }
 
@@ -67,13 +69,13 @@ function spotWords(lot: Lot, here: BedOnTheDay, listed: number): string {
   return spot.startsWith("in ") ? ` ${spot} of ${theBed(here.bed)}` : ` ${spot} ${inBed(here.bed)}`;
 }
 
-function nameChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+function nameChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   const lots = distinctVarieties(stops).filter(
     ({ lot: { variety, crop } }) =>
       variety !== undefined &&
       variety.sayAs === undefined &&
       !isUnnamed({ variety, crop }) &&
-      looksHardToSay(cultivar({ variety, crop }), speech.settings.language),
+      looksHardToSay(cultivar({ variety, crop })),
   );
   if (lots.length === 0) return [];
   const names = lots.map(({ lot }) => cultivar(lot));
@@ -111,28 +113,28 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   });
 }
 
-function taskChecks(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
+function taskChecks(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
   const ofBeds = stops.flatMap((here) => here.now.tasks.filter((task) => task.done === undefined));
-  const overdue = [...ofBeds, ...openTasks(index.garden, speech.day)].filter((task) => isOverdue(task.due, speech.day));
+  const overdue = [...ofBeds, ...openTasks(index.garden, voice.day)].filter((task) => isOverdue(task.due, voice.day));
   const distinct = [...new Map(overdue.map((task) => [task.id, task])).values()];
   return distinct
     .toSorted((a, b) => ((a.due ?? "") < (b.due ?? "") ? -1 : 1))
     .map((task) => {
-      const { text, sources, private: isPrivate } = taskLine(task, speech);
+      const { text, sources, private: isPrivate } = taskLine(task, voice);
       return { text, sources, private: isPrivate, kind: "task", bed: task.bed };
     });
 }
 
 /** "No photo of the tunnel's north side for 16 days." */
-function photoChecks(stops: readonly BedOnTheDay[], photos: PhotosByBed, speech: Speech): readonly Check[] {
-  const gap = speech.settings.photoGapDays;
+function photoChecks(stops: readonly BedOnTheDay[], photos: PhotosByBed, voice: Voice): readonly Check[] {
+  const gap = voice.settings.photoGapDays;
   const never: BedOnTheDay[] = [];
   const old = new Map<number, BedOnTheDay[]>();
   for (const here of stops) {
-    const last = (photos.get(here.bed.id) ?? []).findLast((photo) => (photo.day ?? "") <= speech.day)?.day;
+    const last = (photos.get(here.bed.id) ?? []).findLast((photo) => (photo.day ?? "") <= voice.day)?.day;
     if (last === undefined) never.push(here);
     else {
-      const days = daysBetween(last, speech.day);
+      const days = daysBetween(last, voice.day);
       if (days >= gap) old.set(days, [...(old.get(days) ?? []), here]);
     }
   }
@@ -153,13 +155,10 @@ function bedList(beds: readonly BedOnTheDay[]): string {
   return shortList(beds.map((here) => theBed(here.bed)));
 }
 
-function trialChecks(stops: readonly BedOnTheDay[], speech: Speech): readonly Check[] {
-  const due = stops.flatMap((here) => trialsIn(here)).filter((trial) => (trial.verdictDue ?? "9999") <= speech.day);
+function trialChecks(stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
+  const due = stops.flatMap((here) => trialsIn(here)).filter((trial) => (trial.verdictDue ?? "9999") <= voice.day);
   return [...new Set(due)].map((trial) =>
-    check(
-      "trial",
-      say(`${trial.title}: the verdict was due ${onDay(trial.verdictDue ?? speech.day, speech)}.`, [trial]),
-    ),
+    check("trial", say(`${trial.title}: the verdict was due ${onDay(trial.verdictDue ?? voice.day, voice)}.`, [trial])),
   );
 }
 

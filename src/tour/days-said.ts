@@ -1,23 +1,24 @@
 /** Days as they are said on the filming day: "today", "on Tuesday", "on 24 May", "in March 2023". */
+
 import { addDays, daysBetween, seasonStart, yearOf } from "../calendar.ts";
+import { sayDay, sayMonth, sayNumber, sayWeekday } from "../language/index.ts";
 import type { Day, GardenSettings } from "../model.ts";
-import { sayDay, sayMonth, sayNumber, sayWeekday } from "../timeline/index.ts";
 
 /** The filming day, and the settings that decide how things are said. */
-export interface Speech {
+export interface Voice {
   readonly settings: GardenSettings;
   readonly day: Day;
 }
 
-export function speechOf(here: {
+export function voiceOf(here: {
   readonly index: { readonly garden: { readonly settings: GardenSettings } };
   readonly day: Day;
-}): Speech {
+}): Voice {
   return { settings: here.index.garden.settings, day: here.day };
 }
 
 /** "today", "yesterday", "on Tuesday" within a week, else "on 24 May", with the year where it has to be said. */
-export function onDay(day: Day, { settings, day: said }: Speech): string {
+export function onDay(day: Day, { settings, day: said }: Voice): string {
   const ago = daysBetween(day, said);
   if (ago === 0) return "today";
   if (ago === 1) return "yesterday";
@@ -27,15 +28,15 @@ export function onDay(day: Day, { settings, day: said }: Speech): string {
 }
 
 /** "since Tuesday", "since 24 May". */
-export function sinceDay(day: Day, speech: Speech): string {
-  return `since ${onDay(day, speech).replace(/^on /, "")}`;
+export function sinceDay(day: Day, voice: Voice): string {
+  return `since ${onDay(day, voice).replace(/^on /, "")}`;
 }
 
 /** A brief says the same few days thousands of times, and formatting one costs more than the sentence around it. */
 const said = new WeakMap<GardenSettings, Map<string, string>>();
 
 /** "24 May", or "24 May 2025" when the year has to be said. */
-export function dayOnly(day: Day, { settings, day: near }: Speech): string {
+export function dayOnly(day: Day, { settings, day: near }: Voice): string {
   const known = said.get(settings) ?? new Map<string, string>();
   said.set(settings, known);
   const key = `${day} ${near}`;
@@ -45,20 +46,20 @@ export function dayOnly(day: Day, { settings, day: near }: Speech): string {
 }
 
 /** A day long past is told by its month: "in March 2023"; a near one by its date. */
-export function roughly(day: Day, speech: Speech): string {
-  return daysBetween(day, speech.day) > 330
-    ? `in ${sayMonth(day, { language: speech.settings.language, near: speech.day })}`
-    : onDay(day, speech);
+export function roughly(day: Day, voice: Voice): string {
+  return daysBetween(day, voice.day) > 330
+    ? `in ${sayMonth(day, { language: voice.settings.language, near: voice.day })}`
+    : onDay(day, voice);
 }
 
 /** A dated work's day as written in a record: a day, a month "2023-03" or a year "2023"; "" when it has none. */
-export function whenDone(written: string | undefined, speech: Speech): string {
+export function whenDone(written: string | undefined, voice: Voice): string {
   if (written === undefined) return "";
   if (/^\d{4}$/.test(written)) return `in ${written}`;
   if (/^\d{4}-\d\d$/.test(written)) {
-    return `in ${sayMonth(`${written}-01`, { language: speech.settings.language, near: speech.day })}`;
+    return `in ${sayMonth(`${written}-01`, { language: voice.settings.language, near: voice.day })}`;
   }
-  return /^\d{4}-\d\d-\d\d$/.test(written) ? roughly(written, speech) : "";
+  return /^\d{4}-\d\d-\d\d$/.test(written) ? roughly(written, voice) : "";
 }
 
 /** The same calendar day a year before; 29 February becomes the 28th. */

@@ -2,7 +2,7 @@
 import type { Day, Event, Note, Place } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
-import { onDay, type Speech } from "./days-said.ts";
+import { onDay, type Voice } from "./days-said.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
 import { endOf, sentencesOf } from "./note-sentences.ts";
@@ -16,9 +16,9 @@ const doubtWords =
   /\b(?:labels?|tags?|mislabell?ed|mixed up|mix-up|swapped labels|not sure (?:which|what|if)|no idea which|which (?:one|variety) is|may be the|might be the|could be the|looks? (?:more )?like|can't tell which|can’t tell which|unlabell?ed|lost its label|says? on the (?:label|packet))\b/i;
 
 /** Doubts of this season that name a bed or a plant of the tour, as they were written. */
-export function doubtsNoted(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly Sentence[] {
+export function doubtsNoted(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly Sentence[] {
   const { garden } = index;
-  const season = stops[0]?.season ?? speech.day;
+  const season = stops[0]?.season ?? voice.day;
   const beds = new Set(stops.map((here) => here.bed.id));
   const names = [
     ...new Set(
@@ -28,14 +28,14 @@ export function doubtsNoted(index: GardenIndex, stops: readonly BedOnTheDay[], s
   const bedNames = stops.flatMap((here) => [here.bed.title, ...here.bed.alsoCalled]);
   const ofTour = (text: string, inBeds: readonly string[]) =>
     inBeds.some((bed) => beds.has(bed)) || mentions(text, [...names, ...bedNames]);
-  const notes = between(garden.notes, season, speech.day);
+  const notes = between(garden.notes, season, voice.day);
   const told = notes.flatMap((note) => doubtsOfNote(note, ofTour));
-  const events = between(garden.events, season, speech.day);
+  const events = between(garden.events, season, voice.day);
   const logged = events.flatMap((event) => doubtsOfEvent(event, ofTour));
   return [...told, ...logged]
     .toSorted((a, b) => (a.day < b.day ? -1 : 1))
     .slice(-mostTold)
-    .map((doubt) => say(`A doubt in your notes ${onDay(doubt.day, speech)}: “${doubt.text}”`, [doubt]));
+    .map((doubt) => say(`A doubt in your notes ${onDay(doubt.day, voice)}: “${doubt.text}”`, [doubt]));
 }
 
 /** Of a list in order of day; from its end, because the season asked about is nearly always the last. */

@@ -3,7 +3,7 @@ import type { Day, Episode } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, speechOf } from "./days-said.ts";
+import { dayOnly, voiceOf } from "./days-said.ts";
 import { say } from "./sentence.ts";
 import type { Named, ShownBefore } from "./shown-before.ts";
 
@@ -33,12 +33,12 @@ interface Match {
 
 export function pointersAt(here: BedOnTheDay, show: readonly Weighed[], shown: ShownBefore): readonly PointTo[] {
   const found = shown.films.flatMap((episode) => bestMatch(episode, here, show, shown) ?? []);
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   return found
     .toSorted((a, b) => b.closeness - a.closeness || (a.episode.day < b.episode.day ? 1 : -1))
     .slice(0, mostPointed)
     .map(({ episode, about, at, place }) => {
-      const text = `${episode.title}, ${dayOnly(episode.day, speech)}${at === undefined ? "" : `, at ${filmClock(at)}`}`;
+      const text = `${episode.title}, ${dayOnly(episode.day, voice)}${at === undefined ? "" : `, at ${filmClock(at)}`}`;
       return {
         ...say(text, [place === undefined ? episode : { place }]),
         episode: episode.id,

@@ -1,12 +1,13 @@
 /** When picking should begin, from the variety's days to maturity, with what it took here before. */
+
 import { addDays, daysBetween } from "../calendar.ts";
+import { sayPlural } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { sayPlural } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { dayOnly, onDay, speechOf } from "./days-said.ts";
+import { dayOnly, onDay, voiceOf } from "./days-said.ts";
 import { oncePerPlants } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { firstDayOf } from "./planting-sentences.ts";
@@ -39,7 +40,7 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   if (ready === undefined || reason === undefined) return undefined;
   const late = daysBetween(ready, here.day);
   if (late > longPast || (late > 0 && siblingPicked(batch, here))) return undefined;
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const flower = goal(lot) === "flowered";
   const { count, before } = reason;
   const grounds: Ground[] = [...reason.counted, ...(late > 0 ? [] : reason.told)];
@@ -48,9 +49,9 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     batch,
     ({ who, Who, was, its, it }) => {
       if (late > 0) {
-        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, speech)}; ${flower ? "no flower" : "nothing picked"} yet.`;
+        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, voice)}; ${flower ? "no flower" : "nothing picked"} yet.`;
       }
-      const day = dayOnly(ready, speech);
+      const day = dayOnly(ready, voice);
       const named = who === it ? "" : ` of ${who}`;
       return oneOf(`${batch.id} ready`, [
         `${flower ? "First flowers" : "Picking"}${named} expected from about ${day}: ${count}${before}.`,

@@ -2,14 +2,16 @@
  * What the records tell of a promised thing. Nothing is concluded: the person is given the dates, the weights and the
  * troubles on record, and says aloud what they saw.
  */
+
 import { addDays } from "../calendar.ts";
+import { sayLength, sayList } from "../language/index.ts";
 import type { Event, FollowUp } from "../model.ts";
-import { living, sayLength, sayList } from "../timeline/index.ts";
+import { living } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
-import { onDay, speechOf } from "./days-said.ts";
+import { onDay, voiceOf } from "./days-said.ts";
 import { harvestBetween, sayHarvestOf } from "./harvest-sums.ts";
 import { mentions } from "./mentions.ts";
 
@@ -115,7 +117,7 @@ function whichWasFirst(what: string, lots: readonly Lot[], here: BedOnTheDay): S
         return bed === undefined ? plants : `${plants} ${inBed(bed)}`;
       }),
     );
-  const day = (event: Event) => onDay(event.day, speechOf(here));
+  const day = (event: Event) => onDay(event.day, voiceOf(here));
   const then = next === undefined ? "" : `, then ${tell([next])} ${day(next.event)}`;
   const text = `First ${said} ${tell(together)}, ${day(first.event)}${then}.`;
   return say(text, [...together.map(({ event }) => event), next?.event]);

@@ -1,10 +1,12 @@
 /** What viewers were told they would see and have not seen yet. */
+
 import { daysBetween } from "../calendar.ts";
+import { sayMonth } from "../language/index.ts";
 import type { FollowUp } from "../model.ts";
-import { openFollowUps, sayMonth } from "../timeline/index.ts";
+import { openFollowUps } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine } from "./brief.ts";
-import { dayOnly, type Speech } from "./days-said.ts";
+import { dayOnly, type Voice } from "./days-said.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
@@ -22,19 +24,19 @@ export interface OwedLine extends Omit<FollowUpLine, "stop"> {
 }
 
 /** Open follow-ups of the whole garden, each with the stop that can keep it: overdue, due, then the others. */
-export function followUpLines(index: GardenIndex, stops: readonly BedOnTheDay[], speech: Speech): readonly OwedLine[] {
-  const lines = openFollowUps(index.garden, speech.day).map((followUp) => followUpLine(followUp, stops, speech));
+export function followUpLines(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly OwedLine[] {
+  const lines = openFollowUps(index.garden, voice.day).map((followUp) => followUpLine(followUp, stops, voice));
   const rank = { overdue: 0, due: 1, open: 2 };
   return lines.toSorted((a, b) => rank[a.standing] - rank[b.standing]);
 }
 
-function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], speech: Speech): OwedLine {
+function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], voice: Voice): OwedLine {
   const here = stopFor(followUp, stops);
-  const days = followUp.due === undefined ? undefined : daysBetween(speech.day, followUp.due);
+  const days = followUp.due === undefined ? undefined : daysBetween(voice.day, followUp.due);
   const standing = days === undefined ? "open" : days < 0 ? "overdue" : days <= dueSoon ? "due" : "open";
   return {
-    ...say(owedText(followUp, speech), [followUp]),
-    said: say(saidText(followUp, speech), [followUp]),
+    ...say(owedText(followUp, voice), [followUp]),
+    said: say(saidText(followUp, voice), [followUp]),
     id: followUp.id,
     what: followUp.what,
     bed: followUp.bed,
@@ -58,13 +60,13 @@ function stopFor(followUp: FollowUp, stops: readonly BedOnTheDay[]): BedOnTheDay
 }
 
 /** "You promised in June to show the leeks again in July. It was due by 10 July." What cannot follow "to" is quoted. */
-function owedText(followUp: FollowUp, speech: Speech): string {
+function owedText(followUp: FollowUp, voice: Voice): string {
   const { promisedOn } = followUp;
   const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
-  const since = dayOnly(promisedOn, speech);
-  const long = daysBetween(promisedOn, speech.day) > 330;
-  const month = sayMonth(promisedOn, { language: speech.settings.language, near: speech.day });
-  const due = dueText(followUp, speech);
+  const since = dayOnly(promisedOn, voice);
+  const long = daysBetween(promisedOn, voice.day) > 330;
+  const month = sayMonth(promisedOn, { language: voice.settings.language, near: voice.day });
+  const due = dueText(followUp, voice);
   const said = lowerFirst(what.replace(/^to\s+/i, ""));
   if (!promiseVerbs.test(said)) return `Owed since ${since}: “${what}${/[!?…]$/.test(what) ? "" : "."}”${due}`;
   const promised = `You promised ${long ? `on ${since}` : `in ${month}`} to ${toYou(said)}.${due}`;
@@ -74,9 +76,9 @@ function owedText(followUp: FollowUp, speech: Speech): string {
 }
 
 /** "In June I promised to show the leeks again in July." What cannot follow "to" is said as it was. */
-function saidText(followUp: FollowUp, speech: Speech): string {
+function saidText(followUp: FollowUp, voice: Voice): string {
   const what = followUp.what.trim().replace(/[.;,\s]+$/, "");
-  const month = sayMonth(followUp.promisedOn, { language: speech.settings.language, near: speech.day });
+  const month = sayMonth(followUp.promisedOn, { language: voice.settings.language, near: voice.day });
   const said = lowerFirst(what.replace(/^to\s+/i, ""));
   if (!promiseVerbs.test(said)) return `Since ${month} I have owed you this: ${said}${/[!?…]$/.test(what) ? "" : "."}`;
   const promised = `In ${month} I promised to ${said}.`;
@@ -86,8 +88,8 @@ function saidText(followUp: FollowUp, speech: Speech): string {
 }
 
 /** Said only when it is past: until then the promise itself says when ("show the leeks again in July"). */
-function dueText({ due }: FollowUp, speech: Speech): string {
-  return due === undefined || due >= speech.day ? "" : ` It was due by ${dayOnly(due, speech)}.`;
+function dueText({ due }: FollowUp, voice: Voice): string {
+  return due === undefined || due >= voice.day ? "" : ` It was due by ${dayOnly(due, voice)}.`;
 }
 
 /** Verbs a promise begins with. Anything else ("how close I dared to plant them") is quoted as it was said. */

@@ -1,7 +1,6 @@
 /**
  * Look-ups over a whole garden, made once per garden, so that each stop of each brief reads only what belongs to it.
  */
-import { seasonStart } from "../calendar.ts";
 import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
 import { state } from "../timeline/index.ts";
 
@@ -25,17 +24,7 @@ export interface GardenIndex {
   readonly nurseryLot: (planting: Planting) => NurseryLot | undefined;
   /** All plantings of a variety, over all beds and seasons, in order of beginning. */
   readonly everyLotOf: (variety: string) => readonly PastLot[];
-  /** First day of the season in which a variety was first sown or planted. */
-  readonly firstSeason: (variety: string) => Day | undefined;
-  /** Whether the notes go back far enough before a season to tell what was new in it. */
-  readonly knowsBefore: (season: Day) => boolean;
 }
-
-/**
- * Share of all varieties begun by a season that must have been begun before it. In the first season of the notes a few
- * old perennials would otherwise make everything else "new this year".
- */
-const leastKnown = 0.2;
 
 const made = new WeakMap<Garden, GardenIndex>();
 
@@ -50,7 +39,6 @@ function makeIndex(garden: Garden): GardenIndex {
   const { histories, last } = groupByPlanting(garden);
   const byVariety = Map.groupBy(last.values(), (planting) => planting.variety ?? "");
   const nurseries = new Map(garden.nurseryLots.map((lot) => [`${lot.variety ?? lot.crop} ${lot.sown}`, lot]));
-  const seasons = firstSeasons(garden);
   const pastLots = remember((variety: string): readonly PastLot[] =>
     (byVariety.get(variety) ?? [])
       .map((planting) => {
@@ -66,12 +54,6 @@ function makeIndex(garden: Garden): GardenIndex {
     historyOf: (planting) => histories.get(planting.id) ?? [],
     nurseryLot: (planting) => nurseries.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
     everyLotOf: pastLots,
-    firstSeason: (variety) => seasons.get(variety),
-    knowsBefore: remember((season: Day) => {
-      const days = [...seasons.values()];
-      const earlier = days.filter((day) => day < season).length;
-      return earlier > 0 && earlier >= leastKnown * days.filter((day) => day <= season).length;
-    }),
   };
 }
 
@@ -94,16 +76,6 @@ function remember<Key, Value>(work: (key: Key) => Value): (key: Key) => Value {
     known.set(key, value);
     return value;
   };
-}
-
-function firstSeasons(garden: Garden): ReadonlyMap<string, Day> {
-  const seasons = new Map<string, Day>();
-  for (const { kind, variety, day } of garden.events) {
-    if ((kind === "sowed" || kind === "planted") && variety !== undefined && !seasons.has(variety)) {
-      seasons.set(variety, seasonStart(day, garden.settings.seasonStarts));
-    }
-  }
-  return seasons;
 }
 
 function groupByPlanting(garden: Garden) {

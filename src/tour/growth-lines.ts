@@ -1,10 +1,11 @@
 /** The two photos that show side by side what a bed did since viewers last saw it, and how far it came between them. */
+
 import { daysBetween } from "../calendar.ts";
+import { sayPlural } from "../language/index.ts";
 import type { Bed, Day, Garden, Photo } from "../model.ts";
-import { sayPlural } from "../timeline/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Fact, SideBySide, Since } from "./brief.ts";
-import { dayOnly, speechOf } from "./days-said.ts";
+import { dayOnly, voiceOf } from "./days-said.ts";
 import type { BriefRequest } from "./make-brief.ts";
 import { say } from "./sentence.ts";
 import { publishedTours, sinceFor } from "./since.ts";
@@ -68,8 +69,8 @@ export function sideBySideFact(here: BedOnTheDay, pair: SideBySide, shown: boole
   const { before, after, viewpoint } = pair;
   const cover = coverChange(pair);
   if (shown && cover === undefined) return undefined;
-  const speech = speechOf(here);
-  const photos = `Side by side: the photos of ${dayOnly(before.day, speech)} and ${dayOnly(after.day, speech)} from the ${viewpoint}.`;
+  const voice = voiceOf(here);
+  const photos = `Side by side: the photos of ${dayOnly(before.day, voice)} and ${dayOnly(after.day, voice)} from the ${viewpoint}.`;
   const days = sayPlural(daysBetween(before.day, after.day), "day", "days");
   const grown =
     shown || cover === undefined ? "" : ` Cover went from ${percent(cover.from)} to ${percent(cover.to)} in ${days}.`;

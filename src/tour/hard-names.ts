@@ -7,8 +7,7 @@
  *  3. ends as English words seldom end: -o, -i or -u after four letters or more, -eau, -eux, -aise, -ulce, -burgh …;
  *  4. has letters together that English does not say as written: tsch, cz, zz, ij, oeu, gli, cch …;
  *  5. is longer than twelve letters.
- * Crop names and English words that happen to match stand in `easy`. In gardens whose language is not English only names
- * with letters outside that alphabet's plain letters are asked about, since the other rules are about English.
+ * Crop names and English words that happen to match stand in `easy`.
  */
 
 const foreignLetter = /(?![a-z])\p{L}/u;
@@ -82,19 +81,18 @@ const easy = new Set([
 ]);
 
 /** Whether the brief should ask for a "say it as" when none is given. */
-export function looksHardToSay(name: string, language: string): boolean {
+export function looksHardToSay(name: string): boolean {
   const words = name
     .toLowerCase()
     .normalize("NFC")
     .split(/[\s-]+/u)
     .map((word) => word.replace(/[.,()"“”]/gu, ""));
-  return words.some((word) => looksHard(word, language));
+  return words.some((word) => looksHard(word));
 }
 
-function looksHard(word: string, language: string): boolean {
+function looksHard(word: string): boolean {
   const plain = word.replace(/[’']/gu, "'");
   if (foreignLetter.test(plain)) return true;
-  if (!language.toLowerCase().startsWith("en")) return false;
   const bare = plain.replace(/'s?$/u, "");
   if (easy.has(bare)) return false;
   if (particles.has(bare) || /^(?:d|l|dell|all)'/u.test(bare)) return true;

@@ -1,6 +1,6 @@
 /** What was picked between two days, and how it is said. */
+import { pieceWords, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../language/index.ts";
 import type { Change, Day, GardenSettings, Harvest, PickUnit } from "../model.ts";
-import { englishPieces, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../timeline/index.ts";
 
 type Pieces = ReadonlyMap<PickUnit, number>;
 
@@ -49,31 +49,17 @@ export function sumOf(pickings: readonly { readonly harvest: Harvest; readonly d
   return { times: pickings.length, first: days[0], last: days.at(-1), grams, litres, weighed, counted, weightAlone };
 }
 
-/** How amounts are said in a language. */
-export interface AmountWords {
-  weight(grams: number): string;
-  volume(litres: number): string;
-  pieces(n: number, unit: PickUnit): string;
-  list(parts: readonly string[]): string;
-}
-
 /** "4.2 kg", "twelve stems", "20 roots, 900 g", "1.2 kg and five heads"; undefined when only the picking itself was noted. */
 export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | undefined {
-  return sayHarvestIn(sum, {
-    weight: (grams) => sayWeight(grams, settings.units),
-    volume: (litres) => sayVolume(litres, settings.units),
-    pieces: (n, unit) => sayPlural(n, ...englishPieces[unit]),
-    list: (parts) => sayList(parts),
-  });
-}
-
-export function sayHarvestIn(sum: HarvestSum, { weight, volume, pieces: say, list }: AmountWords): string | undefined {
-  const measures = [...(sum.grams > 0 ? [weight(sum.grams)] : []), ...(sum.litres > 0 ? [volume(sum.litres)] : [])];
-  const pieces = (all: Pieces) => [...all].map(([unit, count]) => say(count, unit));
-  const listed = (parts: readonly string[]) => (parts.length === 0 ? undefined : list(parts));
+  const measures = [
+    ...(sum.grams > 0 ? [sayWeight(sum.grams, settings.units)] : []),
+    ...(sum.litres > 0 ? [sayVolume(sum.litres, settings)] : []),
+  ];
+  const pieces = (all: Pieces) => [...all].map(([unit, count]) => sayPlural(count, ...pieceWords[unit]));
+  const listed = (parts: readonly string[]) => (parts.length === 0 ? undefined : sayList(parts));
   if (sum.weighed.size === 0 || sum.weightAlone) return listed([...measures, ...pieces(sum.counted)]);
   // All pieces were counted; where some were weighed and some not, the number alone tells the truth.
-  if (sum.counted.size === 0) return `${list(pieces(sum.weighed))}, ${list(measures)}`;
+  if (sum.counted.size === 0) return `${sayList(pieces(sum.weighed))}, ${sayList(measures)}`;
   return listed(pieces(added(sum.weighed, sum.counted)));
 }
 

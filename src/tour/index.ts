@@ -29,18 +29,16 @@ export type {
 } from "./brief.ts";
 export { briefMarkdown, type MarkdownOptions } from "./brief-markdown.ts";
 export { allOf, careOf, cautionsFor, closingCaution, namesPoison, preservingCautions } from "./cautions.ts";
-export { againstLastYear, dayOnly, onDay, type Speech, yearBefore } from "./days-said.ts";
+export { againstLastYear, dayOnly, onDay, type Voice, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
 export { offFilm } from "./film-time.ts";
 export { photosCompared } from "./growth-lines.ts";
 export {
-  type AmountWords,
   comparable,
   type HarvestSum,
   harvestSize,
   sayHarvest,
-  sayHarvestIn,
   sayHarvestOf,
   sayPickings,
   sumOf,

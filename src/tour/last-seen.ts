@@ -1,12 +1,13 @@
 /** What viewers saw of a bed last time, and what stood in it a year ago. */
+
 import { daysBetween } from "../calendar.ts";
+import { cropName, sayLength, sayList, sayNumber } from "../language/index.ts";
 import type { Day, Planting } from "../model.ts";
-import { cropName, sayLength, sayList, sayNumber } from "../timeline/index.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import { type BedOnTheDay, livingOn } from "./bed-on-the-day.ts";
 import { isBeingPicked } from "./being-picked.ts";
 import type { Fact, Sentence } from "./brief.ts";
-import { dayOnly, speechOf, yearBefore } from "./days-said.ts";
+import { dayOnly, voiceOf, yearBefore } from "./days-said.ts";
 import { oneOf } from "./phrasing.ts";
 import { say } from "./sentence.ts";
 
@@ -20,7 +21,7 @@ export function lastSeen(here: BedOnTheDay, viewers: "viewers" | "you" = "viewer
     return [say(`No published tour has stopped at ${theBed(here.bed)} yet.`, [here.bed])];
   }
   const record = here.index.garden.episodes.get(episode);
-  const date = dayOnly(day, speechOf(here));
+  const date = dayOnly(day, voiceOf(here));
   const held = whatStood(here.past, day, here);
   const bed = theBed(here.bed);
   const text =

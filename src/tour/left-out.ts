@@ -5,7 +5,7 @@ import { inBed, theBed } from "./bed-names.ts";
 import { bedOnTheDay } from "./bed-on-the-day.ts";
 import type { LeftOut } from "./brief.ts";
 import { candidatesAt, type Findings, type Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, type Speech } from "./days-said.ts";
+import { dayOnly, type Voice } from "./days-said.ts";
 import { stopOverhead } from "./film-time.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import type { Choice, Offer, Passed } from "./plan/choose.ts";
@@ -21,12 +21,12 @@ export function passedBeds(
   index: GardenIndex,
   passed: readonly PassedBed[],
   tours: readonly Episode[],
-  speech: Speech,
+  voice: Voice,
   findings: Findings,
 ): readonly LeftOut[] {
   return passed.map((one) => {
     const { bed } = one;
-    const { why, miss } = whyPassed(index, one, tours, speech, findings);
+    const { why, miss } = whyPassed(index, one, tours, voice, findings);
     return bedLine({ bed, why, miss });
   });
 }
@@ -131,24 +131,24 @@ function whyPassed(
   index: GardenIndex,
   { bed, why }: PassedBed,
   tours: readonly Episode[],
-  speech: Speech,
+  voice: Voice,
   findings: Findings,
 ): { readonly why: string; readonly miss?: Weighed | undefined } {
   const { garden } = index;
   if (why === "private") return { why: "private" };
   if (why === "not in use") {
-    const until = bed.inUseUntil !== undefined && bed.inUseUntil < speech.day;
-    return { why: until ? `not in use since ${dayOnly(bed.inUseUntil ?? speech.day, speech)}` : "not in use yet" };
+    const until = bed.inUseUntil !== undefined && bed.inUseUntil < voice.day;
+    return { why: until ? `not in use since ${dayOnly(bed.inUseUntil ?? voice.day, voice)}` : "not in use yet" };
   }
-  const since = sinceFor(garden, bed, speech.day, tours);
-  const from = newsAfter(since, speech.day, garden.settings.seasonStarts);
-  const news = changes(garden, bed.id, from, speech.day).some(
+  const since = sinceFor(garden, bed, voice.day, tours);
+  const from = newsAfter(since, voice.day, garden.settings.seasonStarts);
+  const news = changes(garden, bed.id, from, voice.day).some(
     (change) => !change.private && !quietChanges.has(change.kind),
   );
-  const seen = since.episode === undefined ? "this season" : `since ${dayOnly(since.day, speech)}`;
+  const seen = since.episode === undefined ? "this season" : `since ${dayOnly(since.day, voice)}`;
   const skipped = why === "skip" ? "you said skip" : undefined;
   if (!news) return { why: skipped ?? `nothing new ${seen}` };
-  const [strongest] = candidatesAt(bedOnTheDay(index, bed, speech.day, since), findings);
-  const never = since.episode === undefined ? "never shown yet" : `last shown on ${dayOnly(since.day, speech)}`;
+  const [strongest] = candidatesAt(bedOnTheDay(index, bed, voice.day, since), findings);
+  const never = since.episode === undefined ? "never shown yet" : `last shown on ${dayOnly(since.day, voice)}`;
   return { why: skipped ?? never, miss: strongest };
 }

@@ -1,10 +1,10 @@
 /** The way from one stop to the next, for the feet and for the voice. */
-import { capital, cropName, sayList, sayNumber, sayPlural } from "../timeline/index.ts";
+import { capital, cropName, sayList, sayPlural, sayRoughDistance } from "../language/index.ts";
 import { bedVerb, theBed } from "./bed-names.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, speechOf } from "./days-said.ts";
+import { dayOnly, voiceOf } from "./days-said.ts";
 import { offFilm } from "./film-time.ts";
 import { wasBare } from "./last-seen.ts";
 import { inTurn } from "./phrasing.ts";
@@ -15,6 +15,8 @@ const compass = ["north", "north-east", "east", "south-east", "south", "south-we
 
 /** Fewer steps than this are no way. */
 const beside = 3;
+/** Metres between two sites below which nobody tells a distance. */
+const aMinuteAway = 75;
 /** More than this are not "a few". */
 const aFew = 15;
 
@@ -31,10 +33,12 @@ export interface OnTheWay {
 }
 
 /** "ten steps north-east from the bean row"; undefined when the plan does not tell. */
-export function wayWords({ before, leg }: OnTheWay): string | undefined {
+export function wayWords({ here, before, leg }: OnTheWay): string | undefined {
   if (before === undefined) return undefined;
   if (leg.otherSite) {
-    return leg.betweenSites === undefined ? undefined : `${roughly(leg.betweenSites)} from the last stop`;
+    return leg.betweenSites === undefined
+      ? undefined
+      : `${leg.betweenSites < aMinuteAway ? "a minute" : sayRoughDistance(leg.betweenSites, here.index.garden.settings.units)} from the last stop`;
   }
   const steps = stepsOf(leg);
   if (steps === undefined) return undefined;
@@ -45,13 +49,6 @@ export function wayWords({ before, leg }: OnTheWay): string | undefined {
 
 function stepsOf({ metres }: Leg): number | undefined {
   return metres === undefined ? undefined : Math.round(metres / offFilm.step);
-}
-
-/** To the nearest hundred metres, or kilometre above three: nobody paces it out. */
-function roughly(metres: number): string {
-  if (metres < 75) return "a minute";
-  if (metres < 3000) return `about ${Math.round(metres / 100) * 100} m`;
-  return `about ${sayNumber(Math.round(metres / 1000))} km`;
 }
 
 /** "On to the squash bed, bare when you last saw it." Said on the way, over the walk. */
@@ -112,7 +109,7 @@ function hook(way: OnTheWay): Hook | undefined {
   }
   if (episode === undefined) return undefined;
   const lastTour = here.since.text === "since the last tour";
-  return lastTour ? undefined : { words: `which you last saw on ${dayOnly(day, speechOf(here))}`, grounds: [record] };
+  return lastTour ? undefined : { words: `which you last saw on ${dayOnly(day, voiceOf(here))}`, grounds: [record] };
 }
 
 /** The first kind that is shown at the stop gives the words, with the crop's name where there is one. */

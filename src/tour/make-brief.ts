@@ -3,14 +3,14 @@
  * the light, and the words for all of it.
  */
 import type { Day, Garden } from "../model.ts";
-import { englishOf, openFollowUps, openTasks } from "../timeline/index.ts";
+import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { Brief, FollowUpLine } from "./brief.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
 import { cautionsFor, closingCaution, namesPoison } from "./cautions.ts";
 import { checksBefore } from "./checks.ts";
-import { dayOnly, type Speech } from "./days-said.ts";
+import { dayOnly, type Voice } from "./days-said.ts";
 import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
 import { indexGarden } from "./garden-index.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
@@ -46,7 +46,7 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const episode = request.episode === undefined ? undefined : garden.episodes.get(request.episode);
   const day = episode?.day ?? request.day ?? request.today;
   const index = indexGarden(garden);
-  const speech: Speech = { settings: garden.settings, day };
+  const voice: Voice = { settings: garden.settings, day };
   const tours = publishedTours(garden, day, episode?.id);
   const wishes = wishesOf(garden, episode);
   const order = orderStops(garden, episode, day, wishes);
@@ -56,7 +56,7 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const kept = (here: BedOnTheDay) => order.listed || wishes.keptBeds.has(here.bed.id);
   const beds = found.filter((here) => kept(here) || !isBare(here) || owedBeds.has(here.bed.id));
   const bare = found.filter((here) => !beds.includes(here)).map(({ bed }) => ({ bed, why: "not listed" as const }));
-  const owed = followUpLines(index, beds, speech);
+  const owed = followUpLines(index, beds, voice);
   const findings: Findings = {
     owed: byBed(owed),
     questions: questionsByBed(garden.events, beds),
@@ -84,22 +84,22 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const lastTour = tours.at(-1);
   return {
     tour,
-    title: episode?.title ?? `Tour of ${dayOnly(day, speech)}`,
+    title: episode?.title ?? `Tour of ${dayOnly(day, voice)}`,
     date: day,
     dateText: wholeDate(day, garden),
     since: lastTour?.day,
-    sinceText: lastTour === undefined ? undefined : `the tour of ${dayOnly(lastTour.day, speech)}`,
+    sinceText: lastTour === undefined ? undefined : `the tour of ${dayOnly(lastTour.day, voice)}`,
     target,
     start: plan.start?.padStart(5, "0"),
     plan,
     opening: openingLines(here, followUps),
     followUps,
     stops,
-    leftOut: [...fallenToLength(choice), ...passedBeds(index, [...order.passed, ...bare], tours, speech, findings)],
-    tasks: openTaskLines(openTasks(garden, day), speech),
+    leftOut: [...fallenToLength(choice), ...passedBeds(index, [...order.passed, ...bare], tours, voice, findings)],
+    tasks: openTaskLines(openTasks(garden, day), voice),
     checks: [
-      ...planChecks({ garden, episode, order, offers, choice, plan, wishes, speech }),
-      ...checksBefore(index, here, findings.photos, speech),
+      ...planChecks({ garden, episode, order, offers, choice, plan, wishes, voice }),
+      ...checksBefore(index, here, findings.photos, voice),
     ],
     kit: garden.settings.kit,
     closingCaution: here.some((bed) => namesPoison(cautionsFor({ ...bed, animals: garden.settings.animals })))
@@ -136,7 +136,7 @@ function secondsByLevel(stops: Brief["stops"]): Brief["seconds"] {
 
 /** "Saturday 18 July 2026". */
 function wholeDate(day: Day, garden: Garden): string {
-  const format = new Intl.DateTimeFormat(englishOf(garden.settings.language), {
+  const format = new Intl.DateTimeFormat(garden.settings.language, {
     weekday: "long",
     day: "numeric",
     month: "long",

@@ -1,11 +1,13 @@
 /** First times of a season: up, first flower, first fruit, first picking, each against last year's. */
+
 import { daysBetween } from "../calendar.ts";
+import { capital, sayPlural } from "../language/index.ts";
 import type { Day, Event } from "../model.ts";
-import { capital, habitOf, sayPlural } from "../timeline/index.ts";
+import { habitOf } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, ShowKind } from "./brief.ts";
-import { againstLastYear, lastSeasonStart, onDay, speechOf, yearBefore } from "./days-said.ts";
+import { againstLastYear, lastSeasonStart, onDay, voiceOf, yearBefore } from "./days-said.ts";
 import { sayHarvest, sumOf } from "./harvest-sums.ts";
 import { isNews } from "./news-sentences.ts";
 import { oncePerStop } from "./once.ts";
@@ -82,7 +84,7 @@ function waysToTell(
   compared: string | undefined,
   here: BedOnTheDay,
 ): readonly [string, ...string[]] {
-  const day = onDay(event.day, speechOf(here));
+  const day = onDay(event.day, voiceOf(here));
   const batch = batchOf([lot]);
   const who = theBatch(batch);
   const Who = capital(who);

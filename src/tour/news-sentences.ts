@@ -1,11 +1,11 @@
 /** What is new in a bed, what was lost, what ended: sentences about plantings that came and went since viewers last saw it. */
+import { capital, cropName, sayList, sayNumber } from "../language/index.ts";
 import type { Change } from "../model.ts";
-import { capital, cropName, sayList, sayNumber } from "../timeline/index.ts";
 import { agree, type Batch, batchOf, byVariety, groundsOf, numbered, numberedCultivars, theBatch } from "./batches.ts";
 import { theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
-import { onDay, speechOf } from "./days-said.ts";
+import { onDay, voiceOf } from "./days-said.ts";
 import { sayHarvest, sayPickings } from "./harvest-sums.ts";
 import { oncePerStop } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
@@ -79,7 +79,7 @@ function lostSentence(batch: Batch, losses: readonly Change[], here: BedOnTheDay
   const causes = [...new Set(losses.map(({ cause }) => cause).filter((cause) => cause !== undefined))];
   const to = causes.length === 0 ? "" : ` to ${sayList(causes)}`;
   const last = losses.at(-1);
-  const when = last === undefined || losses.length > 1 ? "" : ` ${onDay(last.day, speechOf(here))}`;
+  const when = last === undefined || losses.length > 1 ? "" : ` ${onDay(last.day, voiceOf(here))}`;
   const { plants } = batch;
   const left =
     plants === undefined
@@ -97,13 +97,13 @@ export const endedSentences = oncePerStop((here): readonly { readonly sentence: 
 /** "The broad beans are finished: cleared on 10 July after 5.4 kg in seven pickings." */
 function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const { planting } = lot;
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const batch = batchOf([lot]);
   const last = lot.changes.findLast((change) => change.day === planting.ended);
   const picked = pickedSince(batch, here, "");
-  const sum = sayHarvest(picked, speech.settings);
+  const sum = sayHarvest(picked, voice.settings);
   const gave = sum === undefined ? "" : ` after ${sum}${picked.times === 1 ? "" : ` ${sayPickings(picked.times)}`}`;
-  const when = onDay(planting.ended ?? here.day, speech);
+  const when = onDay(planting.ended ?? here.day, voice);
   const who = capital(theBatch(batch));
   const [are, were] = [agree(batch, "is", "are"), agree(batch, "was", "were")];
   const grounds: Ground[] = [...(last === undefined ? lot.events.slice(-1) : [last])];

@@ -3,7 +3,7 @@
 /** Sentences of a Markdown paragraph, without the marks of emphasis and links. */
 export function sentencesOf(markdown: string): readonly string[] {
   const plain = markdown
-    .replace(/\[([^\]]*)\]\([^)]*\)/g, "$1")
+    .replace(/\[([^\]]{0,1000})\]\([^)]{0,1000}\)/g, "$1")
     .replace(/[*_`]/g, "")
     .replace(/\s+/g, " ")
     .trim();

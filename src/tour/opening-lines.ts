@@ -1,6 +1,7 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
+
 import { daysBetween } from "../calendar.ts";
-import { capital, cropName, sayNumber, sayPlural } from "../timeline/index.ts";
+import { capital, cropName, sayNumber, sayPlural } from "../language/index.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
 import { bedVerb, inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";

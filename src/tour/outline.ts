@@ -4,7 +4,7 @@ import { bySowing, theBatch } from "./batches.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { OutlineLine, Sentence, ShowKind } from "./brief.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, speechOf } from "./days-said.ts";
+import { dayOnly, voiceOf } from "./days-said.ts";
 import { expectedFact, readyFrom } from "./expected-picking.ts";
 import { lastSeen, wasBare } from "./last-seen.ts";
 import { inTurn } from "./phrasing.ts";
@@ -83,7 +83,7 @@ export function closingLine(
   const next = coming.toSorted((a, b) => (a.day < b.day ? -1 : 1))[0];
   if (next !== undefined) {
     const state = next.batch.crop?.use === "flower" ? "in flower" : "ready";
-    const when = `${state} from about ${dayOnly(next.day, speechOf(here))}`;
+    const when = `${state} from about ${dayOnly(next.day, voiceOf(here))}`;
     const who = theBatch(next.batch);
     return line(
       inTurn(tour, turn, [
@@ -100,7 +100,7 @@ export function closingLine(
   );
   if (task?.due === undefined) return undefined;
   const { text, sources } = say(
-    `The plan for here: ${task.what.replace(/[.;,\s]+$/, "")}, by ${dayOnly(task.due, speechOf(here))}.`,
+    `The plan for here: ${task.what.replace(/[.;,\s]+$/, "")}, by ${dayOnly(task.due, voiceOf(here))}.`,
     [task],
   );
   return { text, sources };

@@ -1,12 +1,14 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
+
 import { addDays } from "../calendar.ts";
+import { capital } from "../language/index.ts";
 import type { Change, Day, Event } from "../model.ts";
-import { capital, changes, takingVerb } from "../timeline/index.ts";
+import { changes, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact, Sentence } from "./brief.ts";
-import { lastSeasonStart, onDay, sinceDay, speechOf, yearBefore } from "./days-said.ts";
+import { lastSeasonStart, onDay, sinceDay, voiceOf, yearBefore } from "./days-said.ts";
 import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
 import { oncePerPlants } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
@@ -36,8 +38,8 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const picked = pickedThisSeason(batch, here);
   const { first } = picked;
   if (first === undefined) return undefined;
-  const speech = speechOf(here);
-  const sum = sayHarvest(picked, speech.settings);
+  const voice = voiceOf(here);
+  const sum = sayHarvest(picked, voice.settings);
   const last = lastYearByNow(batch, here);
   const against = last === undefined || !comparable(picked, last.picked) ? undefined : last;
   const compared = against === undefined ? "" : `; ${against.text}`;
@@ -48,11 +50,11 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     ({ who, Who, has }) => {
       if (sum === undefined)
         return picked.times === 1
-          ? `${Who} ${has} been ${pickVerbOn(batch, first)} once, ${onDay(first, speech)}, not weighed.`
-          : `${Who} ${has} been ${pickVerbOn(batch, first)} ${sinceDay(first, speech)}, not weighed.`;
+          ? `${Who} ${has} been ${pickVerbOn(batch, first)} once, ${onDay(first, voice)}, not weighed.`
+          : `${Who} ${has} been ${pickVerbOn(batch, first)} ${sinceDay(first, voice)}, not weighed.`;
       if (picked.times === 1)
-        return `${Who} ${has} given ${sum} so far, ${pickVerbOn(batch, first)} ${onDay(first, speech)}${compared}.`;
-      const often = `${sayPickings(picked.times)} ${sinceDay(first, speech)}`;
+        return `${Who} ${has} given ${sum} so far, ${pickVerbOn(batch, first)} ${onDay(first, voice)}${compared}.`;
+      const often = `${sayPickings(picked.times)} ${sinceDay(first, voice)}`;
       return oneOf(`${batch.id} picked`, [
         `So far ${who} ${has} given ${sum} ${often}${compared}.`,
         `${Who} ${has} given ${sum} so far, ${often}${compared}.`,

@@ -1,5 +1,5 @@
 /** Where in its bed a lot stands, and what stands next to it. */
-import { cropName, sayList } from "../timeline/index.ts";
+import { cropName, sayList } from "../language/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
 import { theCrop, thePlants } from "./plant-names.ts";
 
@@ -19,7 +19,7 @@ const numberedSpot = /^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)
 
 /** A spot as noted ("row 2", "the corner by the gate") with the word that makes it part of a sentence. */
 export function withPreposition(spot: string): string {
-  const said = spot.trim().replace(/[.,;\s]+$/, "");
+  const said = spot.trim().replace(/(?<![.,;\s])[.,;\s]+$/, "");
   if (
     /^(?:in|on|at|by|near|next|beside|between|behind|before|under|below|above|over|along|against|among|around|outside|inside|to|up|down|front)\b/i.test(
       said,

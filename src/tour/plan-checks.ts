@@ -1,11 +1,11 @@
 /** What the plan cannot do as it was asked: musts that are too long, wishes that name nothing, stops that are none. */
+import { sayNumber, sayPlural } from "../language/index.ts";
 import type { Episode, Garden } from "../model.ts";
-import { sayNumber, sayPlural } from "../timeline/index.ts";
 import { theBed } from "./bed-names.ts";
 import type { Check } from "./brief.ts";
 import { speaksOf, type Weighed } from "./candidates/find-candidates.ts";
 import { check } from "./checks.ts";
-import { dayOnly, type Speech } from "./days-said.ts";
+import { dayOnly, type Voice } from "./days-said.ts";
 import { mentions } from "./mentions.ts";
 import type { Choice, Offer } from "./plan/choose.ts";
 import type { Plan } from "./plan/plan.ts";
@@ -22,7 +22,7 @@ export interface Planned {
   readonly choice: Choice;
   readonly plan: Plan;
   readonly wishes: Wishes;
-  readonly speech: Speech;
+  readonly voice: Voice;
 }
 
 export function planChecks(planned: Planned): readonly Check[] {
@@ -35,7 +35,7 @@ export function planChecks(planned: Planned): readonly Check[] {
   ];
 }
 
-function stopChecks({ episode, order, choice, speech }: Planned): readonly Check[] {
+function stopChecks({ episode, order, choice, voice }: Planned): readonly Check[] {
   const none =
     choice.stops.length > 0
       ? []
@@ -57,9 +57,9 @@ function stopChecks({ episode, order, choice, speech }: Planned): readonly Check
   const unused = order.passed
     .filter(({ bed, why }) => why === "not in use" && listed.has(bed.id))
     .map(({ bed }) => {
-      const over = bed.inUseUntil !== undefined && bed.inUseUntil < speech.day;
+      const over = bed.inUseUntil !== undefined && bed.inUseUntil < voice.day;
       const since = over
-        ? `not in use any more since ${dayOnly(bed.inUseUntil ?? speech.day, speech)}`
+        ? `not in use any more since ${dayOnly(bed.inUseUntil ?? voice.day, voice)}`
         : "not in use yet";
       return check(
         "stop",

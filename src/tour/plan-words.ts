@@ -1,6 +1,6 @@
 /** The plan in words, the same in the Markdown and on the page: the first line, the length, the light, what was left out. */
+import { capital, sayNumber, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import { capital, sayNumber, sayPlural } from "../timeline/index.ts";
 import type { Brief, LeftOut, Stop } from "./brief.ts";
 import { dayOnly } from "./days-said.ts";
 import type { StartScore } from "./plan/plan.ts";

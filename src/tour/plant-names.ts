@@ -1,6 +1,7 @@
 /** What plants are called in a sentence: by crop, by variety, by both; one or many. */
+import { cropName, varietyName } from "../language/index.ts";
 import type { Crop, Variety } from "../model.ts";
-import { cropName, oneForm, varietyName } from "../timeline/index.ts";
+import { oneForm } from "../timeline/index.ts";
 
 /** A lot, a variety row, anything that has a name. */
 export interface Named {

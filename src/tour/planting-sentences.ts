@@ -1,13 +1,15 @@
 /** How plantings are told: how they began, how old they are, how they stand today. */
+
 import { daysBetween, yearOf } from "../calendar.ts";
+import { capital, sayAge, sayLength, sayOrdinal } from "../language/index.ts";
 import type { Day, Planting } from "../model.ts";
-import { capital, comesAsPlants, sayAge, sayLength, sayOrdinal } from "../timeline/index.ts";
+import { comesAsPlants } from "../timeline/index.ts";
 import { agree, type Batch, batchesOf, batchOf, groundsOf, numbered } from "./batches.ts";
 import { isGround, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import { isBeingPicked } from "./being-picked.ts";
 import type { Fact, Sentence } from "./brief.ts";
-import { onDay, roughly, type Speech, sinceDay, speechOf } from "./days-said.ts";
+import { onDay, roughly, sinceDay, type Voice, voiceOf } from "./days-said.ts";
 import { oncePerPlants } from "./once.ts";
 import { inTurn } from "./phrasing.ts";
 import { say } from "./sentence.ts";
@@ -21,32 +23,32 @@ const longStanding = 330;
  * Undefined when no line tells how it began.
  */
 export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const { planting } = batch.lots[0];
   const { sown, planted } = planting;
   if (planting.movedFrom !== undefined) {
-    return `moved here from ${bedLeft(planting, here)} ${onDay(planting.since, speech)}`;
+    return `moved here from ${bedLeft(planting, here)} ${onDay(planting.since, voice)}`;
   }
   if (planting.implied) return undefined;
-  if (planting.selfSown === true) return `self-sown, up ${onDay(planting.since, speech)}`;
+  if (planting.selfSown === true) return `self-sown, up ${onDay(planting.since, voice)}`;
   if (planted === undefined) return sown === undefined ? undefined : sownHere(batch, sown, here);
   const age = daysBetween(planted, here.day);
   const its = agree(batch, "its", "their");
-  if (age > longStanding) return `planted ${roughly(planted, speech)}, so in ${its} ${yearOfLife(planted, here.day)}`;
+  if (age > longStanding) return `planted ${roughly(planted, voice)}, so in ${its} ${yearOfLife(planted, here.day)}`;
   const since = age === 0 ? "" : isGround(here.bed) ? `, so ${sayAge(age)} in the ground` : `, ${sayAge(age)} ago`;
   const raised = raisedHere(planting)
-    ? `sown indoors ${roughly(sown ?? planted, speech)}, planted out`
+    ? `sown indoors ${roughly(sown ?? planted, voice)}, planted out`
     : cameAs(batch.lots[0]);
-  return `${raised} ${onDay(planted, speech)}${since}`;
+  return `${raised} ${onDay(planted, voice)}${since}`;
 }
 
 function sownHere(batch: Batch, sown: Day, here: BedOnTheDay): string {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const up = firstDayOf(batch.lots[0], "up");
   const age = daysBetween(sown, here.day);
   if (age === 0) return "sown here today";
-  const upSaid = up === undefined ? "" : `, up ${onDay(up, speech)}`;
-  return `sown here ${roughly(sown, speech)}${upSaid}, so ${sayAge(age)} from seed`;
+  const upSaid = up === undefined ? "" : `, up ${onDay(up, voice)}`;
+  return `sown here ${roughly(sown, voice)}${upSaid}, so ${sayAge(age)} from seed`;
 }
 
 /** "The Musselburgh leeks were sown indoors on 3 March and planted out on 24 May, so they have had eight weeks in the ground." */
@@ -64,40 +66,40 @@ export function lifeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
 }
 
 function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay, { Who, was, has, it, its }: Subject): string {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const { planting } = batch.lots[0];
   const age = daysBetween(planted, here.day);
   if (age > longStanding) {
-    const month = roughly(planted, speech);
+    const month = roughly(planted, voice);
     return inTurn(here.bed.id, turnOf(batch, here), [
       `${Who} ${was} planted ${month}, so this is ${its} ${yearOfLife(planted, here.day)} here.`,
       `${Who} ${has} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${yearOfLife(planted, here.day)}.`,
     ]);
   }
   const raised = raisedHere(planting)
-    ? `sown indoors ${roughly(planting.sown ?? planted, speech)} and planted out`
+    ? `sown indoors ${roughly(planting.sown ?? planted, voice)} and planted out`
     : cameAs(batch.lots[0]);
   if (age === 0) return `${Who} ${was} ${raised} today.`;
   const held = isGround(here.bed) ? `${it} ${has} had ${sayAge(age)} in the ground` : `that is ${sayAge(age)} ago`;
   return inTurn(here.bed.id, turnOf(batch, here), [
     isGround(here.bed)
-      ? `${Who} ${was} ${raised} ${onDay(planted, speech)}, so ${held}.`
-      : `${Who} ${was} ${raised} ${onDay(planted, speech)}, ${sayAge(age)} ago.`,
-    `${Who} ${was} ${raised} ${onDay(planted, speech)}; ${held}.`,
+      ? `${Who} ${was} ${raised} ${onDay(planted, voice)}, so ${held}.`
+      : `${Who} ${was} ${raised} ${onDay(planted, voice)}, ${sayAge(age)} ago.`,
+    `${Who} ${was} ${raised} ${onDay(planted, voice)}; ${held}.`,
   ]);
 }
 
 function sownHereSentence(batch: Batch, here: BedOnTheDay, { Who, was, who, is }: Subject): string {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const [lot] = batch.lots;
   const sown = lot.planting.sown ?? lot.planting.since;
   const up = firstDayOf(lot, "up");
   const age = daysBetween(sown, here.day);
   if (age === 0) return `${Who} ${was} sown here today.`;
-  const upSaid = (joint: string) => (up === undefined ? "" : `${joint} up ${onDay(up, speech)}`);
+  const upSaid = (joint: string) => (up === undefined ? "" : `${joint} up ${onDay(up, voice)}`);
   return inTurn(here.bed.id, turnOf(batch, here), [
-    `${Who} ${was} sown here ${roughly(sown, speech)}${upSaid(" and came")}: ${sayAge(age)} from seed to today.`,
-    `Sown straight into the bed ${roughly(sown, speech)}${upSaid(",")}, ${who} ${is} ${sayAge(age)} old.`,
+    `${Who} ${was} sown here ${roughly(sown, voice)}${upSaid(" and came")}: ${sayAge(age)} from seed to today.`,
+    `Sown straight into the bed ${roughly(sown, voice)}${upSaid(",")}, ${who} ${is} ${sayAge(age)} old.`,
   ]);
 }
 
@@ -137,11 +139,11 @@ export function firstDayOf(
 
 /** How a batch stands today: "21 Musselburgh leeks stand here, 42 cm tall on 10 July." */
 export function standsNow(batch: Batch, here: BedOnTheDay): Sentence {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const { planting } = batch.lots[0];
   const one = batch.plants === 1 || (batch.plants === undefined && agree(batch, "one", "many") === "one");
   const who = capital(numbered(batch));
-  const state = [heightNow(batch, speech), stageNow(batch, speech)].filter((part) => part !== undefined);
+  const state = [heightNow(batch, voice), stageNow(batch, voice)].filter((part) => part !== undefined);
   const text =
     planting.stage === "sown"
       ? `${who} ${one ? "is" : "are"} sown and not up yet.`
@@ -150,21 +152,21 @@ export function standsNow(batch: Batch, here: BedOnTheDay): Sentence {
 }
 
 /** Said of one lot only: what was measured on one of several says nothing of the others. */
-function heightNow({ lots }: Batch, speech: Speech): string | undefined {
+function heightNow({ lots }: Batch, voice: Voice): string | undefined {
   const { heightCm, heightOn } = lots[0].planting;
   if (heightCm === undefined || heightOn === undefined || lots.length > 1) return undefined;
-  return `${sayLength(heightCm, speech.settings.units)} tall ${onDay(heightOn, speech)}`;
+  return `${sayLength(heightCm, voice.settings.units)} tall ${onDay(heightOn, voice)}`;
 }
 
 /** The stage as words after a name, when all lots share it; undefined when it is plain growing. */
-function stageNow({ lots }: Batch, speech: Speech): string | undefined {
+function stageNow({ lots }: Batch, voice: Voice): string | undefined {
   const { stage, stageSince } = lots[0].planting;
   if (lots.some(({ planting }) => planting.stage !== stage || planting.stageSince !== stageSince)) return undefined;
   const words = { up: "up", flowering: "in flower", fruiting: "in fruit", picking: "being picked" } as const;
   const { last } = lots[0].planting.picked;
-  if (stage === "picking" && last !== undefined && !lots.some(({ planting }) => isBeingPicked(planting, speech.day)))
-    return `last picked ${onDay(last, speech)}`;
-  return stage in words ? `${words[stage as keyof typeof words]} ${sinceDay(stageSince, speech)}` : undefined;
+  if (stage === "picking" && last !== undefined && !lots.some(({ planting }) => isBeingPicked(planting, voice.day)))
+    return `last picked ${onDay(last, voice)}`;
+  return stage in words ? `${words[stage as keyof typeof words]} ${sinceDay(stageSince, voice)}` : undefined;
 }
 
 /** "The Musselburgh leeks were 42 cm tall on 10 July, up from 12 cm on 10 June." */
@@ -173,8 +175,8 @@ export const heightFact = oncePerPlants(findHeightFact);
 function findHeightFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
   const { heightCm, heightOn } = lot.planting;
   if (heightCm === undefined || heightOn === undefined || heightOn < here.season) return undefined;
-  const speech = speechOf(here);
-  const { units } = speech.settings;
+  const voice = voiceOf(here);
+  const { units } = voice.settings;
   const measured = lot.events.filter((event) => event.kind === "measured" && event.heightCm !== undefined);
   // From what viewers saw if it was measured by then, else from the first measure of the season.
   const seen = measured.findLast((event) => event.day <= here.newsAfter && event.day >= here.season);
@@ -182,11 +184,11 @@ function findHeightFact(lot: Lot, here: BedOnTheDay): Fact | undefined {
   const grew =
     earlier?.heightCm === undefined || earlier.day >= heightOn || earlier.heightCm >= heightCm
       ? ""
-      : `, up from ${sayLength(earlier.heightCm, units)} ${onDay(earlier.day, speech)}`;
+      : `, up from ${sayLength(earlier.heightCm, units)} ${onDay(earlier.day, voice)}`;
   return factOf(
     "height",
     batchOf([lot]),
-    ({ Who, was }) => `${Who} ${was} ${sayLength(heightCm, units)} tall ${onDay(heightOn, speech)}${grew}.`,
+    ({ Who, was }) => `${Who} ${was} ${sayLength(heightCm, units)} tall ${onDay(heightOn, voice)}${grew}.`,
     [...measured.slice(-1), ...(grew === "" ? [] : [earlier])],
   );
 }

@@ -1,5 +1,5 @@
 /** The shot list of a stop: what to film, each with an id that the field list and the wrap go by. */
-import { capital, sayList } from "../timeline/index.ts";
+import { capital, sayList } from "../language/index.ts";
 import { theBed } from "./bed-names.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Level, ShowKind, Spot, VarietyRow } from "./brief.ts";

@@ -1,7 +1,8 @@
 /** When viewers last saw a bed: the last published tour that showed it, else the bed's own start. */
+
 import { addDays, seasonStart } from "../calendar.ts";
+import { sayDay } from "../language/index.ts";
 import type { Bed, Day, Episode, Garden } from "../model.ts";
-import { sayDay } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
 
 /** Published episodes filmed before the day that stopped at a bed, oldest first. */

@@ -1,6 +1,7 @@
 /** Where varieties and gear came from, as printed and as it must be said. */
+import { capital } from "../language/index.ts";
 import type { Gear, Obtained, Source, Variety } from "../model.ts";
-import { capital, comesAsPlants } from "../timeline/index.ts";
+import { comesAsPlants } from "../timeline/index.ts";
 import type { GearRow, Sentence } from "./brief.ts";
 import { theGear } from "./place-in-bed.ts";
 import { say } from "./sentence.ts";

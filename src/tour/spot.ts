@@ -3,7 +3,7 @@ import { daysBetween } from "../calendar.ts";
 import type { Photo, Viewpoint } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Spot } from "./brief.ts";
-import { dayOnly, speechOf } from "./days-said.ts";
+import { dayOnly, voiceOf } from "./days-said.ts";
 
 const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
@@ -35,7 +35,7 @@ export function spotOf(here: BedOnTheDay, photos: PhotosByBed): Spot {
   const stand = [place, direction === undefined ? undefined : `looking ${direction}`]
     .filter((part) => part !== undefined)
     .join(", ");
-  const match = photo === undefined ? undefined : `match the photo of ${dayOnly(photo.day, speechOf(here))}`;
+  const match = photo === undefined ? undefined : `match the photo of ${dayOnly(photo.day, voiceOf(here))}`;
   return {
     viewpoint: viewpoint?.name,
     spot,

@@ -1,8 +1,8 @@
 /** One stop as Markdown, in the order in which it is needed in the garden. */
-import { capital, sayNumber } from "../timeline/index.ts";
+import { capital, sayNumber } from "../language/index.ts";
 import type { Sentence, Stop, VarietyRow } from "./brief.ts";
 import { careOf } from "./cautions.ts";
-import { dayOnly, type Speech } from "./days-said.ts";
+import { dayOnly, type Voice } from "./days-said.ts";
 import { factParagraphs } from "./facts.ts";
 import type { Markdown } from "./markdown-text.ts";
 import { seenBefore, stopLength } from "./plan-words.ts";
@@ -11,7 +11,7 @@ import { levelWords, quietChanges } from "./show-values.ts";
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 3;
 
-export function stopMarkdown(stop: Stop, speech: Speech, write: Markdown): string {
+export function stopMarkdown(stop: Stop, voice: Voice, write: Markdown): string {
   const parts = [
     heading(stop, write),
     standAndLink(stop, write),
@@ -21,7 +21,7 @@ export function stopMarkdown(stop: Stop, speech: Speech, write: Markdown): strin
     gearLine(stop, write),
     facts(stop, write),
     listed("Finished since", unshown(stop, stop.finishedSince), write),
-    changes(stop, speech, write),
+    changes(stop, voice, write),
     listed("Trouble", unshown(stop, stop.troubles), write),
     listed("Still to do", stop.tasks, write),
     pointTo(stop, write),
@@ -85,7 +85,7 @@ function facts(stop: Stop, { item }: Markdown): string {
 }
 
 /** What changed and was not told yet by what is shown. */
-function changes(stop: Stop, speech: Speech, { item }: Markdown): string {
+function changes(stop: Stop, voice: Voice, { item }: Markdown): string {
   const elsewhere = [...stop.show, ...stop.finishedSince, ...stop.troubles];
   const told = new Set(elsewhere.flatMap(({ sources }) => sources.map(({ file, line }) => `${file}:${line}`)));
   const untold = stop.changes.filter(
@@ -96,7 +96,7 @@ function changes(stop: Stop, speech: Speech, { item }: Markdown): string {
   const older = untold.length - latest.length;
   const more = older === 0 ? "" : `\n- and ${sayNumber(older)} earlier, in the timeline`;
   const since = stop.since.episode === undefined ? "this season" : stop.since.text;
-  const lines = latest.map((line) => item(line, { before: `${dayOnly(line.day, speech)}: ` }));
+  const lines = latest.map((line) => item(line, { before: `${dayOnly(line.day, voice)}: ` }));
   return `Also ${since}:\n\n${lines.join("\n")}${more}`;
 }
 

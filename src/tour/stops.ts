@@ -5,7 +5,7 @@ import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
 import type { Findings, Weighed } from "./candidates/find-candidates.ts";
 import { atStop, cautionsFor } from "./cautions.ts";
-import { speechOf } from "./days-said.ts";
+import { voiceOf } from "./days-said.ts";
 import { pointersAt } from "./earlier-films.ts";
 import { factsOf } from "./facts.ts";
 import { sideBySide, sideBySideFact } from "./growth-lines.ts";
@@ -101,7 +101,7 @@ function tellStop(
     ],
     lastSeen: lastSeen(here),
     troubles: openTroubles(here),
-    tasks: openTaskLines(here.now.tasks, speechOf(here)),
+    tasks: openTaskLines(here.now.tasks, voiceOf(here)),
     cautions: cautions.here,
     furtherCautions: cautions.further,
     disclosures: disclosureLines([...new Set(varieties)], gear),

@@ -1,5 +1,5 @@
 /** Who a sentence speaks of: plants by name, or by pronoun when they have just been named. */
-import { capital } from "../timeline/index.ts";
+import { capital } from "../language/index.ts";
 import { agree, type Batch, groundsOf, theBatch } from "./batches.ts";
 import type { Fact } from "./brief.ts";
 import { type Ground, say } from "./sentence.ts";

@@ -1,9 +1,9 @@
 /** Trials that run in a bed. */
+import { sayList } from "../language/index.ts";
 import type { Trial } from "../model.ts";
-import { sayList } from "../timeline/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { Sentence } from "./brief.ts";
-import { dayOnly, roughly, speechOf } from "./days-said.ts";
+import { dayOnly, roughly, voiceOf } from "./days-said.ts";
 import { say } from "./sentence.ts";
 
 /** Running trials with an arm in the bed, or on a variety that grows in it when the arm names no bed. */
@@ -21,7 +21,7 @@ export function trialsIn(here: BedOnTheDay): readonly Trial[] {
 
 /** "On trial here: do netted cabbages stay clean? Net against no net, since 16 May; the verdict is due on 31 July." */
 export function trialSentence(trial: Trial, here: BedOnTheDay): Sentence {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const question = trial.question.trim().replace(/\.$/, "");
   const asked = /\?$/.test(question) ? question : `${question}?`;
   const arms =
@@ -34,15 +34,15 @@ export function trialSentence(trial: Trial, here: BedOnTheDay): Sentence {
   const since =
     trial.started === undefined
       ? undefined
-      : `running since ${roughly(trial.started, speech).replace(/^(?:on|in) /, "")}`;
+      : `running since ${roughly(trial.started, voice).replace(/^(?:on|in) /, "")}`;
   const state = [arms, since].filter((part) => part !== undefined).join(", ");
   const due = trial.verdictDue;
   const verdict =
     due === undefined
       ? ""
       : due < here.day
-        ? ` The verdict was due on ${dayOnly(due, speech)}.`
-        : ` The verdict is due on ${dayOnly(due, speech)}.`;
+        ? ` The verdict was due on ${dayOnly(due, voice)}.`
+        : ` The verdict is due on ${dayOnly(due, voice)}.`;
   const stateSaid = state === "" ? "" : ` ${state.charAt(0).toUpperCase()}${state.slice(1)}.`;
   return say(`On trial here: ${lowerQuestion(asked)}${stateSaid}${verdict}`, [trial]);
 }

@@ -1,9 +1,9 @@
 /** Troubles: what is wrong, since when, what was tried; and which ended. */
+import { capital, sayList } from "../language/index.ts";
 import type { Day, Trouble } from "../model.ts";
-import { capital, sayList } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Sentence, TroubleLine } from "./brief.ts";
-import { dayOnly, onDay, sinceDay, speechOf } from "./days-said.ts";
+import { dayOnly, onDay, sinceDay, voiceOf } from "./days-said.ts";
 import { oncePerStop } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { plantName } from "./plant-names.ts";
@@ -48,23 +48,23 @@ export function endedTroubles(
 
 function troubleSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
   const what = `${capital(trouble.cause)}${onPlants(trouble, here)}`;
-  const since = sinceDay(trouble.opened, speechOf(here));
+  const since = sinceDay(trouble.opened, voiceOf(here));
   const tried = trouble.tried.length === 0 ? "" : ` Tried so far: ${sayList(trouble.tried.map(bare))}.`;
   const text = oneOf(trouble.id, [
     `${what}, ${since}.`,
-    `${what}, first seen ${onDay(trouble.opened, speechOf(here))}.`,
+    `${what}, first seen ${onDay(trouble.opened, voiceOf(here))}.`,
   ]);
   return say(`${text}${tried}`, [trouble]);
 }
 
 function endedSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const what = `${trouble.cause}${onPlants(trouble, here)}`;
   const tried = trouble.tried.length === 0 ? "" : ` What was done: ${sayList(trouble.tried.map(bare))}.`;
-  const ended = onDay(trouble.ended ?? here.day, speech);
+  const ended = onDay(trouble.ended ?? here.day, voice);
   const text = oneOf(trouble.id, [
-    `The ${what} that began on ${dayOnly(trouble.opened, speech)} was over ${ended}.`,
-    `${capital(what)}, first seen on ${dayOnly(trouble.opened, speech)}: over ${ended}.`,
+    `The ${what} that began on ${dayOnly(trouble.opened, voice)} was over ${ended}.`,
+    `${capital(what)}, first seen on ${dayOnly(trouble.opened, voice)}: over ${ended}.`,
   ]);
   return say(`${text}${tried}`, [trouble]);
 }
@@ -94,11 +94,11 @@ export function troublesSince(here: BedOnTheDay, lots: readonly Lot[], after: Da
       (trouble.plantings.some((id) => plantings.has(id)) || trouble.varieties.some((id) => varieties.has(id))),
   );
   if (found.length === 0) return undefined;
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const parts = found.map((trouble) => {
     const noted = here.index.event(trouble.id)?.text.replace(/^trouble:?\s*/i, "") ?? trouble.cause;
-    const ended = trouble.ended === undefined ? "" : `, over ${onDay(trouble.ended, speech)}`;
-    return `“${bare(noted)}”, ${onDay(trouble.opened, speech)}${ended}`;
+    const ended = trouble.ended === undefined ? "" : `, over ${onDay(trouble.ended, voice)}`;
+    return `“${bare(noted)}”, ${onDay(trouble.opened, voice)}${ended}`;
   });
   return say(`In your notes since then: ${parts.join("; ")}.`, found);
 }

@@ -1,4 +1,5 @@
 /** The variety list of a stop: what viewers ask for, one row for each variety in the bed. */
+import { isNewToGarden } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { VarietyRow } from "./brief.ts";
 import { looksHardToSay } from "./hard-names.ts";
@@ -40,10 +41,10 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     lost,
     howMany: lost === 0 ? number : `${number} (${lost} lost)`,
     sayAs: variety?.sayAs,
-    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop }), here),
+    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop })),
     source: variety?.source,
     from: fromWords(variety?.source, planting.plantsFrom, variety?.crop ?? planting.crop),
-    newThisYear: isNewThisYear(planting.variety, here),
+    newThisYear: planting.variety !== undefined && isNewToGarden(here.index.garden, planting.variety, here.day),
     where: places.length === 0 ? undefined : places.join("; "),
     plantings: lots.map((lot) => lot.planting.id),
     private: isPrivate || lots.some((lot) => lot.planting.private),
@@ -52,16 +53,8 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
   };
 }
 
-function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean, here: BedOnTheDay): string {
+function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean): string {
   if (sayAs !== undefined) return sayAs;
   if (title === undefined || unnamed) return "—";
-  return looksHardToSay(title, here.index.garden.settings.language) ? "not noted" : "as written";
-}
-
-/** Never sown or planted before this season. In the first season of the notes nobody can tell, so nothing is marked. */
-export function isNewThisYear(variety: string | undefined, here: BedOnTheDay): boolean {
-  if (variety === undefined || !here.index.knowsBefore(here.season)) return false;
-  // Seed saved here was grown here, whatever the notes go back to.
-  if (here.index.garden.varieties.get(variety)?.source?.obtained === "saved") return false;
-  return here.index.firstSeason(variety) === here.season;
+  return looksHardToSay(title) ? "not noted" : "as written";
 }

@@ -1,6 +1,9 @@
 /** Weights, sizes and first times said aloud against the records. */
+
 import { seasonStart } from "../calendar.ts";
-import { plantingsOf, sayDay, sayLength, sayWeight } from "../timeline/index.ts";
+import { sayDay, saySide, sayWeight } from "../language/index.ts";
+import { metresPerFoot } from "../measures.ts";
+import { plantingsOf } from "../timeline/index.ts";
 import { type Check, disagreement, SUBJECT_NEAR, SURE } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { spokenNumber } from "./spoken-numbers.ts";
@@ -107,11 +110,11 @@ export function sizes(check: Check, stretches: readonly Stretch[]): Disagreement
     for (let at = from; at < Math.min(to, from + 12); at += 1) {
       const number = spokenNumber(plain, at);
       if (number === undefined || !/^(?:metres?|meters?|feet|foot)$/.test(plain[number.end] ?? "")) continue;
-      const metres = number.value * (/^f/.test(plain[number.end] ?? "") ? 0.3048 : 1);
+      const metres = number.value * (/^f/.test(plain[number.end] ?? "") ? metresPerFoot : 1);
       const { length, width } = record.size;
       if ([length, width].some((side) => Math.abs(side - metres) <= 0.1 * side)) return [];
       const units = garden.settings.units;
-      const told = `The records have ${record.title} as ${sayLength(length * 100, units)} by ${sayLength(width * 100, units)}.`;
+      const told = `The records have ${record.title} as ${saySide(length, units)} by ${saySide(width, units)}.`;
       const place = record.place === undefined ? [] : [record.place];
       return [{ ...disagreement(check, "size", from, number.end + 1, told, bed, []), sources: place }];
     }

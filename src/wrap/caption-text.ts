@@ -80,7 +80,7 @@ function namedSign(name: string): string | undefined {
 
 /** One construct that is not plain text. Unclosed tags run to the end, as the specification's tokenizer has it. */
 const construct =
-  /<(?<script>script|style)\b[^>]*>[\s\S]*?(?:<\/\k<script>\s*>|$)|<(?<stamp>(?:\d+:)?\d+:\d+[.,]\d+)>|<(?<tag>\/?[a-zA-Z][^<>]*)(?:>|$)|<!--[\s\S]*?(?:-->|$)|\{\\[^}]*\}|&(?:(?<entity>[a-zA-Z]+)|#(?<code>\d{1,7}|[xX][\da-fA-F]{1,6}));/g;
+  /<(?<script>script|style)\b[^>]*>[\s\S]*?(?:<\/\k<script>\s*>|$)|<(?<stamp>(?:\d+:)?\d+:\d+[.,]\d+)>|<(?<tag>\/?[a-zA-Z][^<>]*)(?:>|$)|<!--[\s\S]*?(?:-->|$)|\{\\[^}]{0,200}\}|&(?:(?<entity>[a-zA-Z]+)|#(?<code>\d{1,7}|[xX][\da-fA-F]{1,6}));/g;
 
 export function shownText(raw: string): ShownText {
   const pieces: Piece[] = [];
@@ -141,7 +141,9 @@ function withoutSounds(text: string): { readonly text: string; readonly sounds: 
     .replace(/\(([^()]*)\)/g, (found, inside: string) => (soundWords.test(inside) ? blank(found) : found))
     .replace(/[♪♫][^\n♪♫]*[♪♫]?/g, blank)
     // ">> " and "WILMA:" say who speaks; where all is in capitals a colon may be anybody's.
-    .replace(/^\s*>>+/gm, (found) => found.replace(/[^\n]/g, " "))
-    .replace(/^\s*[\p{Lu}][\p{Lu} .'’-]{1,24}:(?=\s|$)/gmu, (found) => (shouted ? found : blank(found)));
+    .replace(/^[^\S\n\r\u2028\u2029]*>>+/gm, (found) => found.replace(/[^\n]/g, " "))
+    .replace(/^[^\S\n\r\u2028\u2029]*[\p{Lu}][\p{Lu} .'’-]{1,24}:(?=\s|$)/gmu, (found) =>
+      shouted ? found : blank(found),
+    );
   return { text: spoken, sounds };
 }

@@ -2,9 +2,9 @@
  * Chapters from stops. Common practice of video sites: the first begins at 0:00, each lasts ten seconds or more, there are
  * at least three, and names are short and specific.
  */
+import { capital, cropName, sayList } from "../language/index.ts";
 import type { Garden } from "../model.ts";
-import { capital, speechOf } from "../timeline/index.ts";
-import { chapterWordsIn } from "./chapter-words.ts";
+import { chapterWords } from "./chapter-words.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import type { Word } from "./spoken-words.ts";
@@ -33,7 +33,7 @@ export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): Chap
       parts.length === 0 ? "nothing was heard in it" : `this film has ${parts.length === 1 ? "one part" : "two parts"}`;
     return { chapters: [], none: `Video sites want at least three chapters of ten seconds or more, and ${found}.` };
   }
-  const { again } = chapterWordsIn(film.day.garden.settings.language);
+  const { again } = chapterWords;
   const names = new Map<string, number>();
   const chapters = parts.map((part, index): Chapter => {
     const name = nameOf(part, index, parts.length, film);
@@ -97,16 +97,14 @@ function longEnough(parts: readonly Part[], end: number): Part[] {
 }
 
 function nameOf(part: Part, index: number, count: number, film: FilmHeard): string {
-  const { settings } = film.day.garden;
-  const words = chapterWordsIn(settings.language);
-  const { list } = speechOf(settings);
+  const words = chapterWords;
   if (part.bed === undefined) return index === 0 ? words.first : index === count - 1 ? words.last : words.between;
   const bed = film.day.garden.beds.get(part.bed);
-  if (bed?.private === true) return capital(list(subjects(part, film, "").slice(0, 2))) || words.anotherBed;
+  if (bed?.private === true) return capital(sayList(subjects(part, film, "").slice(0, 2))) || words.anotherBed;
   const title = bed?.title ?? part.bed;
   for (const most of [2, 1]) {
     const about = subjects(part, film, title).slice(0, most);
-    const name = about.length === 0 ? title : `${title}: ${list(about)}`;
+    const name = about.length === 0 ? title : `${title}: ${sayList(about)}`;
     if (name.length <= LONGEST_NAME) return name;
   }
   return title;
@@ -115,8 +113,7 @@ function nameOf(part: Part, index: number, count: number, film: FilmHeard): stri
 /** What is talked about most in a part: crops, single varieties of them, gear; not what the bed's name says already. */
 function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, title: string): readonly string[] {
   const { garden } = day;
-  const { gear: sayGear } = chapterWordsIn(garden.settings.language);
-  const spoken = speechOf(garden.settings);
+  const { gear: sayGear } = chapterWords;
   const inTitle = title.toLowerCase();
   const counts = new Map<string, number>();
   const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
@@ -130,7 +127,7 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
     const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
     if (variety === undefined || variety.private) continue;
     const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
-    add(crop === undefined ? variety.title : spoken.crop(crop), heard.name.beds.has(bed ?? "") ? 2 : 0.5);
+    add(crop === undefined ? variety.title : cropName(crop), heard.name.beds.has(bed ?? "") ? 2 : 0.5);
   }
   const crops = cropNames(garden);
   for (let at = from; at < to; at += 1) {
@@ -152,15 +149,12 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
 
 const cropNamesOf = new WeakMap<Garden["crops"], ReadonlyMap<string, string>>();
 
-/** Plural by every name of a crop, in the garden's language; made once for all chapters. */
-function cropNames({ crops, settings }: Garden): ReadonlyMap<string, string> {
-  const { crop: say } = speechOf(settings);
+/** Plural by every name of a crop, made once for all chapters. */
+function cropNames({ crops }: Garden): ReadonlyMap<string, string> {
   let known = cropNamesOf.get(crops);
   if (known === undefined) {
     known = new Map(
-      [...crops.values()].flatMap((crop) =>
-        [crop.name, crop.plural, say(crop, 1), say(crop)].map((one) => [one.toLowerCase(), say(crop)]),
-      ),
+      [...crops.values()].flatMap((crop) => [crop.name, crop.plural].map((one) => [one.toLowerCase(), crop.plural])),
     );
     cropNamesOf.set(crops, known);
   }

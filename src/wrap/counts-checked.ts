@@ -1,7 +1,8 @@
 /** Plants counted aloud against the records: how many, and in which bed. */
+
 import { daysBetween } from "../calendar.ts";
+import { sayList, sayNumber } from "../language/index.ts";
 import type { Count, Planting } from "../model.ts";
-import { sayList, sayNumber } from "../timeline/index.ts";
 import { type Check, disagreement, SURE } from "./fact-check.ts";
 import { LONGEST_RUN } from "./sounds-like.ts";
 import { spokenNumber } from "./spoken-numbers.ts";

@@ -2,8 +2,8 @@
  * What of the plan was said or filmed, what was missed, what came unplanned; which varieties were named and which never.
  * Without a brief only the last two can be told.
  */
+import { fullStop, sayList } from "../language/index.ts";
 import type { Filming, ShotState } from "../model.ts";
-import { fullStop, sayList } from "../timeline/index.ts";
 import type { Brief, ShowPoint, Stop } from "../tour/index.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmHeard } from "./hear-film.ts";

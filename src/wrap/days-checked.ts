@@ -1,7 +1,8 @@
 /** Days and ages said aloud against the records: sown, planted, in the ground since. */
+
 import { daysBetween } from "../calendar.ts";
+import { sayAge, sayDay, sayList } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { sayAge, sayDay, sayList } from "../timeline/index.ts";
 import { type Check, disagreement, SUBJECT_NEAR, SURE } from "./fact-check.ts";
 import { spokenDay, spokenNumber } from "./spoken-numbers.ts";
 import type { Subject } from "./spoken-subjects.ts";

@@ -4,8 +4,8 @@
  * clearly: pay, free or discounted things, ties), and of the CAP Code, 2.1 and 2.3 (obviously identifiable, up front; the
  * word "affiliate" alone has been judged unclear). Help with the records, not legal advice: local rules decide.
  */
+import { sayList } from "../language/index.ts";
 import type { Obtained } from "../model.ts";
-import { sayList } from "../timeline/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Disclosure } from "./wrap.ts";
 

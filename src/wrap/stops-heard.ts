@@ -170,7 +170,8 @@ function scoresOf({ phrases, places }: StopsRequest, states: readonly (string | 
   const first = places.find(({ beds }) => [...beds.values()].some((weight) => weight >= PLAINLY));
   const begins = first === undefined ? phrases.length : phraseOf(phrases, first.word);
   phrases.forEach(({ at }, phrase) => {
-    const passed = at - (phrases[phrase - 1]?.at ?? at);
+    // Captions may stand out of order; time that went backwards has not passed.
+    const passed = Math.max(0, at - (phrases[phrase - 1]?.at ?? at));
     const fade = Math.exp(-passed / FADES);
     for (let state = 0; state < count; state += 1) {
       const now = said[phrase * count + state] as number;

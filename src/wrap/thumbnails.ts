@@ -1,7 +1,8 @@
 /** A photo for each stop to make a thumbnail from: of that bed, taken near the filming day, wide before close. */
+
 import { daysBetween } from "../calendar.ts";
+import { sayAge } from "../language/index.ts";
 import type { Garden, Photo } from "../model.ts";
-import { sayAge } from "../timeline/index.ts";
 import { moment } from "./moments.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Thumbnail } from "./wrap.ts";

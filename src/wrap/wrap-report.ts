@@ -1,6 +1,6 @@
 /** The wrap as Markdown to read through after filming: what to decide first, what was made after. */
+import { sayDay, sayPlural } from "../language/index.ts";
 import type { Garden } from "../model.ts";
-import { sayDay, sayPlural } from "../timeline/index.ts";
 import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import type { Wrap } from "./wrap.ts";

@@ -1,8 +1,9 @@
 /** Files that once ended every command, or kept it for minutes. None may; what is wrong is said. */
 import { execFileSync } from "node:child_process";
-import { mkdirSync, symlinkSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, symlinkSync, utimesSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { beforeEach, expect, test } from "vitest";
+import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { refuseWhilePublishing } from "../../src/site/publish-lock.ts";
 import { openCaptions } from "../../src/wrap/index.ts";
 import { recordsOf } from "../records/records-of.ts";
@@ -56,6 +57,26 @@ test.runIf(process.platform === "linux")("a pipe behind a link keeps nobody wait
   expect(exitCode).toBe(1);
   expect(out).toContain("This link leads to something that is neither a file nor a folder");
 });
+
+test.runIf(process.platform === "linux")("a pipe in the place of a file keeps nobody waiting", async () => {
+  execFileSync("mkfifo", [path.join(cwd, "content/glossary.txt")]);
+  const { exitCode, err } = await timed(() => run(["timeline"], { cwd }));
+  expect([exitCode, err]).toEqual([
+    3,
+    `Could not use ${path.join(cwd, "content/glossary.txt")}: it is neither a file nor a folder (ENOTFILE). Nothing in your records was left half changed.`,
+  ]);
+});
+
+test.runIf(process.platform === "linux")(
+  "a note that becomes a pipe once it was found keeps nobody waiting",
+  async () => {
+    const folder = await openRecordsFolder(path.join(cwd, "content"));
+    rmSync(path.join(cwd, "content/notes/2026-05-16.md"));
+    execFileSync("mkfifo", [path.join(cwd, "content/notes/2026-05-16.md")]);
+    const { problems } = await timed(() => readRecords(folder, { today: "2026-07-18" }));
+    expect(problems.map(({ what }) => what)).toContain("This cannot be read: it is neither a file nor a folder.");
+  },
+);
 
 test("whoever reads only the first lines ends no command with an error", () => {
   write("content/notes/2026-05-17.md", "- planted 3 Blck Beauty courgette in Lnog Bed\n".repeat(3000));

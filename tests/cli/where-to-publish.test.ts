@@ -97,7 +97,7 @@ describe("a folder to publish into", () => {
     const { exitCode, err } = await run(["publish", "--out", "taken"], { cwd });
     expect(exitCode).toBe(3);
     expect(err).toBe(
-      `Could not use ${cwd}/taken/public: a part of the path is a file, not a folder (ENOTDIR). Nothing in your records was changed.`,
+      `Could not use ${cwd}/taken/public: a part of the path is a file, not a folder (ENOTDIR). Nothing in your records was left half changed.`,
     );
   });
 
@@ -115,13 +115,13 @@ describe("what the system refuses", () => {
 
   it("is said in words, with the file that was to be written", () => {
     expect(refused({ code: "ENOSPC", syscall: "copyfile", path: "/tool/a.css", dest: "/out/a.css" })).toBe(
-      "Could not use /out/a.css: the disk is full (ENOSPC). Nothing in your records was changed.",
+      "Could not use /out/a.css: the disk is full (ENOSPC). Nothing in your records was left half changed.",
     );
     expect(refused({ code: "ENOSPC", syscall: "write" })).toBe(
-      "Could not write a file: the disk is full (ENOSPC). Nothing in your records was changed.",
+      "Could not write a file: the disk is full (ENOSPC). Nothing in your records was left half changed.",
     );
     expect(refused({ code: "EROFS", syscall: "mkdir", path: "/out" })).toBe(
-      "Could not use /out: the disk can only be read from (EROFS). Nothing in your records was changed.",
+      "Could not use /out: the disk can only be read from (EROFS). Nothing in your records was left half changed.",
     );
   });
 

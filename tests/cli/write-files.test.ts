@@ -1,4 +1,5 @@
 /** A person's own files under hard conditions: another encoding, rights, links, two writers at once, a run that was killed. */
+import { execFileSync } from "node:child_process";
 import {
   chmodSync,
   existsSync,
@@ -72,6 +73,23 @@ describe("changing a file", () => {
     });
     expect(refused).toContain("Another program");
     expect(readFileSync(at("a.md"), "utf8")).toBe("saved by hand\n");
+  });
+
+  test.runIf(process.platform === "linux")("a full disk leaves a file of two names as it was", () => {
+    const long = `---\n${"A dry wind from the east.\n".repeat(300)}`;
+    writeFileSync(at("a.md"), long);
+    linkSync(at("a.md"), at("b.md"));
+    // The system lets no file grow past 16 blocks of 512 bytes; the change would need more, from its first letter on.
+    const code = `import { editText } from ${JSON.stringify(path.resolve("src/cli/write-files.ts"))};
+      await editText("a.md", (text) => ({ text: "z".repeat(2000) + text })).catch(({ code }) => console.log(code));`;
+    const said = execFileSync(
+      "/bin/sh",
+      ["-c", 'ulimit -f 16; exec "$@"', "sh", process.execPath, "--input-type=module", "-e", code],
+      { cwd: folder, encoding: "utf8", env: { ...process.env, NODE_DISABLE_COMPILE_CACHE: "1" } },
+    );
+    expect(said).toBe("EFBIG\n");
+    expect(readFileSync(at("a.md"), "utf8")).toBe(long);
+    expect(statSync(at("b.md")).nlink).toBe(2);
   });
 
   test("a group as a key, which grows with each level, is refused at once", () => {

@@ -1,14 +1,15 @@
 /** What is said and drawn of growth, from data: whole sentences, places in charts, gaps. */
+
 import { describe, expect, it } from "vitest";
+import { localeOf } from "../../src/language/index.ts";
 import type { GardenSettings, GrowthSeries } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { bySeason, growthChart, heightScale } from "../../src/site/page-data/growth-chart.ts";
 import { sayGreen } from "../../src/site/page-data/growth-words.ts";
 import { plantAges } from "../../src/site/page-data/plant-ages.ts";
-import { growGarden, speechOf } from "../../src/timeline/index.ts";
+import { growGarden } from "../../src/timeline/index.ts";
 
 const settings = { language: "en-GB", units: "metric" } as GardenSettings;
-const german = { language: "de", units: "metric" } as GardenSettings;
 
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
@@ -18,8 +19,7 @@ describe("words", () => {
     expect(plain(sayGreen(settings, 0.7, 0.712, "bed"))).toBe("Cover stayed at about 71 %");
     expect(plain(sayGreen(settings, 0.2, 0.4, "photo"))).toBe("The green in the photo went from 20 % to 40 %");
     expect(sayGreen(settings, undefined, 0.4, "bed")).toBe("");
-    expect(plain(sayGreen(german, 0.352, 0.8, "bed"))).toBe("Bedeckung: von 35 % auf 80 %");
-    expect(plain(speechOf(settings).share(0.005))).toBe("1 %");
+    expect(plain(localeOf(settings).share(0.005))).toBe("1 %");
   });
 
   it("say how old the plants of a bed were on a day, the oldest lot for its crop", async () => {
@@ -46,8 +46,8 @@ const words = {
   summary: "",
   method: "",
   table: { head: [], rows: [] },
-  month: speechOf(settings).shortMonth,
-  say: speechOf(settings).share,
+  month: localeOf(settings).shortMonth,
+  say: localeOf(settings).share,
 };
 
 describe("charts", () => {

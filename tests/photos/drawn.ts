@@ -197,6 +197,7 @@ export function records(
     notes,
     events: [],
     readings: [],
+    words: [],
     photoFiles,
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],

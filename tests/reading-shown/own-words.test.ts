@@ -166,5 +166,21 @@ describe("an answer teaches", () => {
     ]);
     const one = both.slice(0, 1);
     expect(taught("lifted the onions", ["picked", { verb: "lifted", crop: "onion" }], { offered: one })).toEqual([]);
+    // Readings of mentions are told by their kind: the verb is the line's own.
+    const told = [
+      offered("picked onions", event("picked", { verb: "picked", crop: "onion" })),
+      offered("cleared onions", event("cleared", { verb: "cleared", crop: "onion" })),
+    ];
+    expect(taught("the onions I lifted", ["picked", { verb: "picked", crop: "onion" }], { offered: told })).toEqual([
+      "lifted onions: picked",
+    ]);
+    const scrumped = event("picked", { verb: "picked", crop: "apple" });
+    expect(
+      taughtBy(
+        { text: "scrumped 3 apples", chosen: [scrumped], offered: [offered("picked 3 apples", scrumped)], beds: [] },
+        names,
+        () => false,
+      ).map(({ word, means }) => `${word}: ${means}`),
+    ).toEqual(["scrumped apples: picked"]);
   });
 });

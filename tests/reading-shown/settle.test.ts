@@ -1,5 +1,15 @@
 /** `plotreel settle`: one key a question, the answer in the note, and nothing else of it touched. */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { type Effects, realEffects } from "../../src/cli/effects.ts";
@@ -95,6 +105,29 @@ const open = {
 };
 
 describe("an answer", () => {
+  it("keeps the rights, the other name and the link of a note and of the word list", async () => {
+    let dir = "";
+    const own = (name: string) => path.join(dir, name);
+    await play("- whipped out the onions\n", open, ["a", "y"], {
+      files: { "words.md": "- rasps: raspberries\n" },
+      between: (recordsDir) => {
+        if (dir !== "") return;
+        dir = recordsDir;
+        chmodSync(own(note), 0o640);
+        linkSync(own(note), own("../same-note.md"));
+        mkdirSync(own("../elsewhere"));
+        renameSync(own("words.md"), own("../elsewhere/words.md"));
+        symlinkSync("../elsewhere/words.md", own("words.md"));
+        chmodSync(own("words.md"), 0o600);
+      },
+    });
+    expect(readFileSync(own("../same-note.md"), "utf8")).toContain("= picked onions from Long Bed");
+    expect([statSync(own(note)).mode & 0o777, statSync(own(note)).nlink]).toEqual([0o640, 2]);
+    expect(readFileSync(own("../elsewhere/words.md"), "utf8")).toContain("- whipped out onions: picked");
+    expect(lstatSync(own("words.md")).isSymbolicLink()).toBe(true);
+    expect(statSync(own("words.md")).mode & 0o777).toBe(0o600);
+  });
+
   it("goes below the line by one key, every other byte as it was", async () => {
     const before = "\ufeff---\r\nbed: long-bed\r\n---\r\n\r\n# Bed\r\n- whipped out the onions\r\n-   wet  \r\n";
     const { read, out, asked, exitCode } = await play(before, open, ["b", "n"]);

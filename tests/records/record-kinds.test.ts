@@ -1,6 +1,6 @@
 /** Each kind of record read in full: every key, every form its value may take. */
 import { describe, expect, test } from "vitest";
-import { problemText, readRecords } from "../../src/records/index.ts";
+import { isDoubt, problemText, readRecords } from "../../src/records/index.ts";
 import { folderOf, recordsOf } from "./records-of.ts";
 
 const file = (frontMatter: string, body = "") => `---\n${frontMatter}\n---\n${body}`;
@@ -36,10 +36,30 @@ describe("garden.md", () => {
     expect(settings.seasonStarts).toBe(starts);
   });
 
+  test("a language that is no English", async () => {
+    const { problems, settings } = await recordsOf({ "garden.md": file("language: de") });
+    expect(problems.map(problemText)).toEqual([
+      'garden.md:2:11 error record/wrong-value\n  language: "de" is no language that Plotreel speaks: it speaks English, and reads notes in English.\n  Write the English you use: "en-GB", "en-IE", "en-US" or "en-AU".',
+    ]);
+    expect(settings.language).toBe("en-GB");
+  });
+
+  test("says in which form the records are written, and stops in front of a later one", async () => {
+    await read({ "garden.md": file("plotreel: 1") });
+    const { problems } = await recordsOf({ "garden.md": file("plotreel: 2") });
+    expect(problems.map(problemText)).toEqual([
+      "garden.md:2:11 error record/wrong-value\n" +
+        "  plotreel: These records are written in form 2, and this Plotreel reads form 1.\n" +
+        '  Use a later Plotreel, or write "plotreel: 1" if they are in that form.',
+    ]);
+    expect(problems.map(isDoubt)).toEqual([true]);
+  });
+
   test("all keys", async () => {
     const { settings } = await read({
       "garden.md": file(
-        `name: Gullstone
+        `plotreel: 1
+name: Gullstone
 place: {latitude: 54.3, longitude: -5.6, elevation: 30 m}
 time zone: Europe/London
 units: US

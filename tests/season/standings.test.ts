@@ -2,7 +2,6 @@
 import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import { seasonBook } from "../../src/season/index.ts";
-import { recapWords } from "../../src/season/recap-words/words.ts";
 import { standings } from "../../src/season/standings.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
@@ -69,35 +68,5 @@ describe("a year after another", () => {
         "each plant gave more than before",
       ],
     ]);
-  });
-
-  it("tells the plants in German too", async () => {
-    const { book, season } = await standingsOf(files(30, 9), "2026-08-20");
-    const sum = (grams: number) => ({
-      grams,
-      litres: 0,
-      counted: new Map(),
-      weighed: new Map(),
-      weightAlone: true,
-      times: 1,
-    });
-    const settings = { ...book.garden.settings, language: "de" };
-    const said = recapWords(settings).standing(
-      {
-        plants: { variety: book.garden.varieties.get("v1"), crop: book.garden.crops.get("tomato") },
-        now: sum(9000) as never,
-        before: sum(5000) as never,
-        set: { now: 30, before: 1 },
-        span: "same day",
-        allLost: false,
-        lost: 0,
-        causes: [],
-        otherTroubles: [],
-      },
-      { settings, day: season.to },
-    );
-    expect(said?.replaceAll("\u00a0", " ")).toBe(
-      "Tomaten Alpha: 9 kg in einer Ernte von 30 Pflanzen, gegen 5 kg von einer Pflanze am selben Tag des Vorjahrs.",
-    );
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import type { PhotoMeasure, Trial } from "../../src/model.ts";
 import { seasonBook, seasonProblems } from "../../src/season/index.ts";
-import { oneIn } from "../../src/season/recap-words/english-trials.ts";
+import { oneIn } from "../../src/season/recap-words/trial-words.ts";
 import { trialResult } from "../../src/season/trial-results.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 

@@ -19,11 +19,8 @@ const files = {
   "notes/2026-07-17.md": "---\ntitle: A short one\nprivate: true\n---\n- whipped out the onions\n",
 };
 
-async function site(more: Partial<Garden> = {}, language = "en-GB") {
-  const garden = await gardenOf(
-    { ...files, "garden.md": `---\nname: Test Garden\nlanguage: ${language}\n---\n` },
-    today,
-  );
+async function site(more: Partial<Garden> = {}) {
+  const garden = await gardenOf({ ...files, "garden.md": "---\nname: Test Garden\nlanguage: en-GB\n---\n" }, today);
   return fieldSite({ ...garden, ...more }, today, new Map(), [], []);
 }
 
@@ -88,14 +85,6 @@ describe("the page of a note", () => {
       ["long-bed", [{ href: "/notes/2026~2026-07-16/", text: "16 July 2026" }]],
     ]);
     expect(notes.notes.map(({ note }) => note.href)).toEqual(["/notes/2026-07-17/", "/notes/2026~2026-07-16/"]);
-  });
-
-  it("is told around in the garden's own language", async () => {
-    const { notes, home, notePages } = await site({ readings: [asked] }, "de");
-    expect(notes.name).toBe("Notizen, Zeile für Zeile");
-    expect(notes.summary).toBe("Fragen: eine Zeile. Erzählung: eine Zeile.");
-    expect(home.notes.open).toBe("Eine Zeile ist eine Frage an dich: „plotreel settle“ stellt sie.");
-    expect(notePages[0]?.day).toBe("17. Juli 2026");
   });
 
   it("has an address of its own, whatever its folder", () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Bed } from "../../src/model.ts";
 import { letterJumps } from "../../src/site/page-data/letter-jumps.ts";
 import { planOf } from "../../src/site/page-data/plan.ts";
-import { wordsIn } from "../../src/site/words/index.ts";
+import { siteWords } from "../../src/site/words/index.ts";
 
 const place = { file: "beds/x.md", line: 1, column: 1 };
 
@@ -26,7 +26,7 @@ function bed(title: string, x?: number, y?: number): Bed {
 }
 
 const numbered = (beds: readonly Bed[]) => beds.map((one, index) => ({ bed: one, number: index + 1 }));
-const english = wordsIn("en-GB").beds;
+const english = siteWords.beds;
 
 describe("a plan", () => {
   const beds = numbered([bed("Wall Bed", 0, 9), bed("Path Bed", 0, 0), bed("Gate Bed", 1, 1.5), bed("Nowhere")]);

@@ -1,4 +1,4 @@
-/** Gardens with little in them, with slips, with odd names, in another language: published below a path, whole and valid. */
+/** Gardens with little in them, with slips, with odd names: published below a path, whole and valid. */
 import { readdirSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";

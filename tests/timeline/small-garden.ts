@@ -112,6 +112,7 @@ export function recordsOf(small: SmallGarden): Records {
     notes: notesOf(events, small.noteBeds ?? {}),
     events,
     readings: [],
+    words: [],
     photoFiles: [],
     photoSidecars: new Map(),
     weatherFiles: [],

@@ -77,7 +77,7 @@ function latinOf({ botanical, title = "", crop }: NamedPlant): Latin | undefined
   // One word in small letters that no row knows is no genus: somebody wrote the common name there.
   if (written !== undefined && (written.species !== undefined || /^\s*\p{Lu}/u.test(botanical ?? "") || knows(written)))
     return written;
-  const inBrackets = latinIn(/\(([^)]*)\)/.exec(title)?.[1] ?? "");
+  const inBrackets = latinIn(/\(([^)]{0,200})\)/.exec(title)?.[1] ?? "");
   if (inBrackets !== undefined && knows(inBrackets)) return inBrackets;
   const begins = /^\s*\p{Lu}\p{Ll}+(?:\s+[×x])?(?:\s+\p{Ll}{3,}(?![-'’]))?/u.exec(title)?.[0];
   const [genus, species] = begins?.trim().split(/\s+(?:[×x]\s+)?/) ?? [];
@@ -88,7 +88,7 @@ function latinOf({ botanical, title = "", crop }: NamedPlant): Latin | undefined
 }
 
 function latinIn(text: string): Latin | undefined {
-  const [, genus, species] = /^\s*[×x]?\s*(\p{L}{3,})(?:\s+(?:[×x]\s+)?([a-z-]{3,}))?/u.exec(text) ?? [];
+  const [, genus, species] = /^\s*(?:[×x]\s*)?(\p{L}{3,})(?:\s+(?:[×x]\s+)?([a-z-]{3,}))?/u.exec(text) ?? [];
   if (genus === undefined) return undefined;
   const lower = genus.toLowerCase();
   return synonyms[`${lower} ${species}`] ?? synonyms[lower] ?? { genus: lower, species };
@@ -106,7 +106,7 @@ function rowsOfLatin({ genus, species }: Latin, plant: NamedPlant): readonly Pla
   if (species !== undefined || rest.length === rows.length) return rest;
   // Only the genus is known, and it holds food and poison: the crop tells, or the name.
   const { botanical: _, ...without } = plant;
-  const named = find({ ...without, title: without.title?.replace(/\([^)]*\)/g, "") });
+  const named = find({ ...without, title: without.title?.replace(/\([^)]{0,200}\)/g, "") });
   const told = named === undefined || "means" in named ? [] : rows.filter((row) => named.rows.includes(row));
   return told.length > 0 ? told : rest;
 }
@@ -158,7 +158,7 @@ function beginningOf(title: string): Found | SharedName | undefined {
   const quoted = /(?<=\s)['‘"“]/.test(title);
   const words = plantWords(title);
   const behind = title
-    .replace(/\([^)]*\)/g, " ")
+    .replace(/\([^)]{0,200}\)/g, " ")
     .trim()
     .split(/\s+/);
   for (let until = words.length - 1; until > 0; until--) {

@@ -8,8 +8,8 @@ export function plantWords(name: string): readonly string[] {
   return name
     .normalize("NFD")
     .replace(/\p{M}/gu, "")
-    .replace(/\([^)]*\)/g, " ")
-    .replace(/(?<!\p{L})['‘’"“„«].*?['’"”“»](?!\p{L})/gu, " ")
+    .replace(/\([^)]{0,200}\)/g, " ")
+    .replace(/(?<!\p{L})['‘’"“„«].{0,200}?['’"”“»](?!\p{L})/gu, " ")
     .toLowerCase()
     .split(/\s+/)
     .flatMap((word) => (likeness.test(word) ? [word] : word.split("-")))

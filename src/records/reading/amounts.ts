@@ -40,7 +40,13 @@ const heights = /^(?:tall|high|long|height|up|round|across|girth|wide|diameter)$
 const peopleNouns =
   /^(?:people|folk|kids|children|women|men|ladies|visitors|volunteers|viewers|subscribers|subs|guests|friends|hands|hens|chooks|sheep|eggs|members|of us|views|comments|teenagers|lads|girls|boys|sisters|brothers|grandkids|varieties|kinds|sorts|colours|colors|degrees)$/;
 
-export function amountMention(words: readonly Word[], at: number, system: UnitSystem): AmountMention | undefined {
+/** `behindBed`: a bed's name ends right before it, so that it counts what follows: "in Squash Bed 6 Crown Prince". */
+export function amountMention(
+  words: readonly Word[],
+  at: number,
+  system: UnitSystem,
+  behindBed = false,
+): AmountMention | undefined {
   const word = words[at];
   if (word === undefined) return undefined;
   const before = words[at - 1];
@@ -73,7 +79,7 @@ export function amountMention(words: readonly Word[], at: number, system: UnitSy
   if (packs !== undefined) return packs;
   const amount = amountAt(words, at, system);
   if (amount === undefined) return percentOrPart(words, at);
-  return classified(words, at, amount, system);
+  return classified(words, at, amount, behindBed);
 }
 
 function mention(
@@ -102,6 +108,9 @@ function timesBehind(words: readonly Word[], at: number): AmountMention | undefi
   return mention("count", at, value.end, value.value);
 }
 
+/** What a share of the plants did. */
+const countedSo = /^(?:up|through|alive|germinated|sprouted|survived|took|showing)$/;
+
 /** "7 of 9", "18/24", "five of the six", "9 out of 10", "7 outta 9". */
 function shareAt(words: readonly Word[], at: number): AmountMention | undefined {
   const first = words[at];
@@ -120,6 +129,12 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
   const part = numberAt(words, at);
   if (part === undefined || !Number.isInteger(part.value) || part.value < 0 || part.end === at) return undefined;
   let next = part.end;
+  // "16 up out of 18": the verb between stays one.
+  if (countedSo.test(words[next]?.lower ?? "")) {
+    const [, of, whole] = words.slice(next, next + 4).filter(({ lower }) => lower !== "out");
+    const all = of?.lower === "of" && whole?.kind === "number" ? Number(whole.text) : undefined;
+    return all === undefined || all < part.value ? undefined : mention("share", at, part.end, part.value);
+  }
   if (words[next]?.lower === "out" && words[next + 1]?.lower === "of") next += 2;
   else if (words[next]?.lower === "outta") next += 1;
   else if (words[next]?.lower === "of") next += 1;
@@ -161,7 +176,7 @@ function percentOrPart(words: readonly Word[], at: number): AmountMention | unde
   return mention("label", at, number.end, number.value);
 }
 
-function classified(words: readonly Word[], at: number, amount: Amount, system: UnitSystem): AmountMention {
+function classified(words: readonly Word[], at: number, amount: Amount, behindBed: boolean): AmountMention {
   const before = words[at - 1]?.lower ?? "";
   const beforeMark = words[at - 1];
   const next = words[amount.end]?.lower ?? "";
@@ -186,6 +201,9 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   if (moneyNouns.test(next)) return mention("price", at, end + 1, value);
   if (timeNouns.test(next) || (next === "-" && timeNouns.test(words[end + 1]?.lower ?? "")))
     return mention("time", at, end + 1, value);
+  // "16 up out of 18": those it is out of.
+  if (before === "of" && words[at - 2]?.lower === "out" && countedSo.test(words[at - 3]?.lower ?? ""))
+    return mention("label", at, end, value);
   // "all but two" says how many were not.
   if (before === "but" && /^(?:all|every|everything|none|nothing)$/.test(words[at - 2]?.lower ?? ""))
     return mention("label", at, end, value);
@@ -195,7 +213,7 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   const isYear = words[at]?.kind === "number" && /^(?:19|20)\d\d$/.test(words[at]?.text ?? "");
   if (isYear && !/^(?:seeds?|plants?|sets|bulbs|cloves)$/.test(next)) return mention("year", at, end, value);
   const article = /^an?$/.test(words[at]?.lower ?? "") && end === at + 1;
-  if (labels.has(before) && !article && beforeMark?.end !== undefined && words[at]?.kind === "number")
+  if (labels.has(before) && !behindBed && !article && beforeMark?.end !== undefined && words[at]?.kind === "number")
     return mention("label", at, end, value);
   // "E2", "R2", "F1": a letter before it without a space.
   if (beforeMark?.kind === "word" && beforeMark.end === words[at]?.start && before.length <= 2)
@@ -215,8 +233,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, system: 
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
-  void system;
-  return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined });
+  const noun = /^(?:plants?|bushes|bush|vines?|trees?|crowns?|rows?)$/.test(next) ? next : undefined;
+  return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined, noun });
 }
 
 const sizes =

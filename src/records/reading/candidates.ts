@@ -1,9 +1,9 @@
 /** All ways to take a line that are worth weighing: for each clause the kinds it may tell of, and their combinations. */
 import type { EventKind } from "../../model.ts";
-import { type Word, wordsOf } from "../line-words.ts";
+import type { Word } from "../line-words.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
-import { type FindContext, findMentions } from "./find-mentions.ts";
+import { type FindContext, seenIn } from "./find-mentions.ts";
 import { type FrameContext, type Framed, frame } from "./frames.ts";
 import type { AmountMention, CueMention, Mention, PlantMention, VerbMention } from "./mention.ts";
 import { type Opinion, type OpinionWeights, opinionOf } from "./opinion.ts";
@@ -56,8 +56,7 @@ export interface Weighed {
 const widest = 24;
 
 export function candidatesOf(text: string, context: CandidateContext, weights: OpinionWeights): Weighed {
-  const words = wordsOf(text);
-  const mentions = findMentions(words, context);
+  const { words, mentions } = seenIn(text, context);
   const clauses = clausesOf(words, mentions);
   const opinion = opinionOf(
     opinionFeatures(maskedWords(words, mentions, 0, words.length), mentions, context.names, true),

@@ -58,6 +58,17 @@ export function dayAt(words: readonly Word[], at: number, noteDay: Day, monthFir
   );
 }
 
+/** The end of a date that no calendar has, "31 June": it counts nothing, and nobody knows which day was meant. */
+export function noDayAt(words: readonly Word[], at: number): number | undefined {
+  const ordinal = /^(?:st|nd|rd|th)$/.test(lower(words, at + 1)) ? 1 : 0;
+  const [number, month, end] =
+    words[at]?.kind === "number"
+      ? [words[at], words[at + 1 + ordinal], at + 2 + ordinal]
+      : [words[at + 1], words[at], at + 2];
+  if (!/^\d{1,2}$/.test(number?.text ?? "") || month?.kind !== "word" || month.lower === "may") return undefined;
+  return monthNumber(month.lower) !== undefined && Number(number?.text) > 28 ? end : undefined;
+}
+
 function lower(words: readonly Word[], at: number): string {
   return words[at]?.lower ?? "";
 }

@@ -5,8 +5,8 @@
 import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
-import { askFeatures, candidateFeatures, type Features, type FormReading } from "./features.ts";
-import type { CueKind } from "./mention.ts";
+import { type Add, askFeatures, candidateFeatures, type FormReading } from "./features.ts";
+import { type CueKind, isGardenThing } from "./mention.ts";
 
 export interface Decision {
   readonly as: "facts" | "question" | "story";
@@ -32,7 +32,6 @@ export type ChoiceWeights = Readonly<Record<string, number>>;
 
 export interface Way {
   readonly candidate: Candidate;
-  readonly features: Features;
   readonly p: number;
 }
 
@@ -45,24 +44,41 @@ export function waysOf(
   const candidates: Candidate[] = [...line.candidates];
   if (form !== undefined && !candidates.some(({ facts }) => sameAs(facts, form.facts)))
     candidates.push({ facts: form.facts, choices: [] });
-  const featured = candidates.map((candidate) => ({ candidate, features: candidateFeatures(candidate, line, form) }));
-  const scores = featured.map(({ features }) => scoreOf(features, weights));
-  const ask = scoreOf(askFeatures(line, form), weights);
+  const scores = candidates.map((candidate) =>
+    scoreOf(weights, (add) => candidateFeatures(candidate, line, form, add)),
+  );
+  for (const [index, candidate] of candidates.entries())
+    if (tellsOwnVerbs(candidate, line)) scores[index] = (scores[index] as number) + ownVerbWeight;
+  const ask = scoreOf(weights, (add) => askFeatures(line, form, add));
   const top = Math.max(ask, ...scores);
   const powers = scores.map((value) => Math.exp(value - top));
   const asking = Math.exp(ask - top);
   const all = powers.reduce((sum, value) => sum + value, asking);
-  const ways = featured.map((way, index) => ({ ...way, p: (powers[index] as number) / all })).sort((a, b) => b.p - a.p);
+  const ways = candidates
+    .map((candidate, index) => ({ candidate, p: (powers[index] as number) / all }))
+    .sort((a, b) => b.p - a.p);
   return { ways, asking: asking / all };
+}
+
+/** What the person's own word list says of a verb was their answer once: it outweighs what writers in general mean by it. */
+const ownVerbWeight = 3;
+
+function tellsOwnVerbs({ facts }: Candidate, { mentions }: Weighed): boolean {
+  const own = mentions.filter((one) => one.type === "verb" && one.own === true);
+  return (
+    own.length > 0 && own.every((verb) => verb.type === "verb" && facts.some(({ kind }) => verb.kinds.includes(kind)))
+  );
 }
 
 function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-function scoreOf(features: Features, weights: ChoiceWeights): number {
+function scoreOf(weights: ChoiceWeights, tell: (add: Add) => void): number {
   let sum = 0;
-  for (const [name, value] of features) sum += value * (Object.hasOwn(weights, name) ? (weights[name] as number) : 0);
+  tell((name, value = 1) => {
+    if (Object.hasOwn(weights, name)) sum += value * (weights[name] as number);
+  });
   return sum / 1000;
 }
 
@@ -79,12 +95,32 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
   if (candidate.choices.every(({ kind }) => kind === undefined))
     return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
-  return candidate.choices.some(({ kind, clause, ground }) => {
-    // What only the opinion thinks of may be right, and is asked.
+  // "yesterday, the Aquadulce, cleared": what was done stands apart from its plant.
+  const isGuess = candidate.choices.some(
+    ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
+  );
+  const passesOver = candidate.choices.some(
+    ({ kind, clause }) => kind === undefined && clause.mentions.some((one) => one.type === "verb" && !one.weak),
+  );
+  if (isGuess && passesOver) return true;
+  // Between two beds a move has a way.
+  const beds = line.mentions.filter(({ type }) => type === "bed").length;
+  if (beds > 1 && candidate.facts.some(({ kind, toBed }) => kind === "moved" && toBed === undefined)) return true;
+  return candidate.choices.some(({ kind, clause, ground, opinion }) => {
+    // Work on a thing, or a cure of nobody knows what, is asked about.
+    if (kind === "did" || kind === "cured")
+      if (!clause.mentions.some(({ type }) => type === "plant" || type === "bed" || type === "cause")) return true;
+    // What only the opinion thinks of may be right, and is asked; so is what the clause's verb does not say, unless the opinion is sure.
     if (kind !== undefined && ground === "opinion") return true;
+    const isSure = kind !== undefined && (opinion.get(kind) ?? 0) >= 0.8;
+    if (kind !== undefined && ground !== "form" && !isSure && saysOther(clause.mentions, kind)) return true;
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
+    // "36 leeks, really 30": which of them it was is asked.
+    const puts = cues.find(({ is }) => is === "correction");
+    if (puts !== undefined && clause.mentions.some(({ type, from }) => type === "amount" && from >= puts.end))
+      return true;
     return cues.some(({ is, from, end }) => {
       // What somebody else did is no fact of this garden, unless it came here.
       if (is === "other" && end - from > 1 && from <= clause.from + 1) return !fromOthers.has(kind);
@@ -103,6 +139,12 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   });
 }
 
+/** Whether the clause has verbs, and none of them says this. */
+function saysOther(mentions: Candidate["choices"][number]["clause"]["mentions"], kind: EventKind): boolean {
+  const verbs = mentions.filter((one) => one.type === "verb" && !one.weak);
+  return verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes(kind));
+}
+
 /** A denial stands right before what was done: "didn't sow". */
 function governs(mentions: Candidate["choices"][number]["clause"]["mentions"], end: number): boolean {
   return mentions.some((one) => one.type === "verb" && one.from >= end && one.from <= end + 2);
@@ -117,14 +159,8 @@ export function decide(
 ): Decision {
   const { ways } = waysOf(line, form, weights);
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
-  const names = line.mentions.some(
-    (one) =>
-      one.type === "plant" ||
-      one.type === "bed" ||
-      one.type === "gear" ||
-      (one.type === "cause" && one.of !== "weather"),
-  );
-  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing) || (prose && !names))
+  const names = line.mentions.some(isGardenThing);
+  if (none >= (names ? (prose ? limits.proseStory : limits.story) : limits.nothing))
     return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;

@@ -1,11 +1,13 @@
 /** What speaks for and against taking a line one way, as named numbers; their weights are learned (scripts/learn-reading.ts). */
 
+import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, signature, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { needsPlant } from "./frames.ts";
 import type { AmountMention } from "./mention.ts";
 
-export type Features = ReadonlyMap<string, number>;
+/** Takes a feature; one that comes again counts again. */
+export type Add = (name: string, value?: number) => void;
 
 /** What the written form makes of the line, and whether it left nothing over. */
 export interface FormReading {
@@ -20,9 +22,7 @@ export interface LineStyle {
   readonly prose: boolean;
 }
 
-export function candidateFeatures(candidate: Candidate, line: Weighed, form: FormReading | undefined): Features {
-  const features = new Map<string, number>();
-  const add = (name: string, value = 1) => features.set(name, (features.get(name) ?? 0) + value);
+export function candidateFeatures(candidate: Candidate, line: Weighed, form: FormReading | undefined, add: Add): void {
   const { facts, choices } = candidate;
   const kinds = [...new Set(facts.map(({ kind }) => kind))];
   const told = facts.length > 0;
@@ -74,6 +74,10 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     add(`ground: ${choice.ground}`);
     add(`ground: ${choice.ground}, ${choice.kind}`);
     if (choice.rank > 0) add("rank", Math.min(choice.rank, 3));
+    if (verbs.length > 0 && choice.ground !== "verb") add("against the verb");
+    const said = verbs.filter((one) => one.type === "verb" && one.kinds.includes(choice.kind as EventKind));
+    for (const one of said) if (one.type === "verb") add(`verb of ${Math.min(one.kinds.length, 4)}`);
+    if (verbs.length === 1 && said.length === 1) add("only verb");
     if (choice.framed?.borrowed === true) add("borrowed");
     if (choice.framed?.borrowed === true) add(`borrowed, ${choice.kind}`);
     add("clause", log(choice.opinion.get(choice.kind)));
@@ -104,10 +108,9 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     const how = form.clean ? "clean" : "left over";
     add(`form ${how}: ${same ? "same" : sameKinds(form.facts, facts) ? "same kinds" : told ? "other" : "none"}`);
   } else add(`no form: ${told ? "told" : "none"}`);
-  return features;
 }
 
-function factFeatures(fact: Fact, add: (name: string, value?: number) => void, of: number): void {
+function factFeatures(fact: Fact, add: Add, of: number): void {
   const share = 1 / of;
   const { kind } = fact;
   const plant = fact.variety ?? fact.title ?? fact.crop;
@@ -128,29 +131,25 @@ function factFeatures(fact: Fact, add: (name: string, value?: number) => void, o
 }
 
 /** What speaks for asking instead of any of these. */
-export function askFeatures(line: Weighed, form: FormReading | undefined): Features {
-  const features = new Map<string, number>();
-  features.set("ask", 1);
+export function askFeatures(line: Weighed, form: FormReading | undefined, add: Add): void {
+  add("ask", 1);
   const log = (p: number | undefined) => Math.log(Math.min(0.999, Math.max(0.001, p ?? 0.001)));
-  for (const label of asked) features.set(`ask: ${label}`, log(line.opinion.get(label)));
-  for (const { is } of line.clauses.flatMap(cuesOf)) features.set(`ask: ${is}`, 1);
-  features.set(
-    `ask: words ${line.words.length < 6 ? 0 : line.words.length < 12 ? 1 : line.words.length < 20 ? 2 : 3}`,
-    1,
-  );
-  features.set(`ask: clauses ${Math.min(4, line.clauses.length)}`, 1);
+  for (const label of asked) add(`ask: ${label}`, log(line.opinion.get(label)));
+  const cues = new Set(line.clauses.flatMap(cuesOf).map(({ is }) => is));
+  for (const cue of cues) add(`ask: ${cue}`);
+  add(`ask: words ${line.words.length < 6 ? 0 : line.words.length < 12 ? 1 : line.words.length < 20 ? 2 : 3}`, 1);
+  add(`ask: clauses ${Math.min(4, line.clauses.length)}`, 1);
   const plants = line.mentions.filter(({ type }) => type === "plant");
-  features.set(`ask: plants ${Math.min(3, plants.length)}`, 1);
+  add(`ask: plants ${Math.min(3, plants.length)}`, 1);
   const amounts = line.mentions.filter(({ type }) => type === "amount").length;
-  features.set(`ask: amounts ${Math.min(3, amounts)}`, 1);
+  add(`ask: amounts ${Math.min(3, amounts)}`, 1);
   const best = Math.max(
     0.001,
     ...[...line.opinion].filter(([label]) => !asked.includes(label)).map(([, value]) => value),
   );
-  features.set("ask: best", Math.log(best));
-  if (line.mentions.some((one) => one.type === "plant" && one.basis === "guess")) features.set("ask: guess", 1);
-  if (form === undefined) features.set("ask: no form", 1);
-  return features;
+  add("ask: best", Math.log(best));
+  if (line.mentions.some((one) => one.type === "plant" && one.basis === "guess")) add("ask: guess", 1);
+  if (form === undefined) add("ask: no form", 1);
 }
 
 export function sameFacts(a: readonly Fact[], b: readonly Fact[]): boolean {

@@ -1,16 +1,16 @@
 /** All mentions of a line, in any order. Names are found first and nothing reaches into one: "6 January King" is no date. */
 import type { Day } from "../../model.ts";
-import { isCapital, type Word } from "../line-words.ts";
+import { isCapital, type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import type { UnitSystem } from "../units.ts";
 import { amountMention } from "./amounts.ts";
 import { cuesAt } from "./cues.ts";
-import { dayAt } from "./days.ts";
+import { dayAt, noDayAt } from "./days.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { BedMention, Mention, VerbMention } from "./mention.ts";
 import { joinPlants, ownPlantAt, tablePlantAt } from "./plants.ts";
 import type { Pest } from "./tables/pests.ts";
-import { causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
+import { beginsName, causeAt, gearAt, isOrdinary, standAt } from "./vocabulary.ts";
 
 export interface FindContext {
   readonly names: Names;
@@ -18,6 +18,30 @@ export interface FindContext {
   readonly system: UnitSystem;
   /** "7/20" is the 20th of July. */
   readonly monthFirst: boolean;
+}
+
+/** The words of a text and what is found in them. */
+export interface Seen {
+  readonly words: readonly Word[];
+  readonly mentions: readonly Mention[];
+}
+
+/** What was seen of the texts of a line by its context: each reader looks at the whole line, and some of them at parts of it. */
+const seenBefore = new WeakMap<FindContext, Map<string, Seen>>();
+
+export function seenIn(text: string, context: FindContext): Seen {
+  let known = seenBefore.get(context);
+  if (known === undefined) {
+    known = new Map();
+    seenBefore.set(context, known);
+  }
+  let seen = known.get(text);
+  if (seen === undefined) {
+    const words = wordsOf(text);
+    seen = { words, mentions: findMentions(words, context) };
+    known.set(text, seen);
+  }
+  return seen;
 }
 
 export function findMentions(words: readonly Word[], context: FindContext): readonly Mention[] {
@@ -50,8 +74,15 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.end === at);
     const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
+    const noDay = day === undefined && !behindPlant ? noDayAt(words, at) : undefined;
+    if (noDay !== undefined && free(at, noDay)) {
+      keep({ type: "amount", use: "label", from: at, end: noDay, value: 0 });
+      found.push({ type: "cue", from: at, end: noDay, is: "may" });
+    }
     if (day === undefined || !free(at, day.end)) continue;
     keep({ type: "day", from: at, end: day.end, day: day.day });
+    // A day behind the note's own is still to come.
+    if (day.day > context.noteDay) found.push({ type: "cue", from: at, end: day.end, is: "future" });
     days.fill(1, at, day.end);
   }
   for (let at = 0; at < words.length; at++) {
@@ -61,9 +92,11 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.basis !== "crop" && one.end === at) &&
       found.some((one) => one.type === "plant" && one.basis === "crop" && one.from === at + 1);
-    const amount = inName ? undefined : amountMention(words, at, context.system);
+    const behindBed = found.some((one) => one.type === "bed" && one.end === at);
+    const amount = inName ? undefined : amountMention(words, at, context.system, behindBed);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
+  for (const verb of ownVerbMentions(words, taken, found, context.names)) keep(verb);
   const verbs = verbMentions(words, taken);
   for (const verb of verbs) keep(verb);
   for (let at = 0; at < words.length; at++) {
@@ -86,7 +119,15 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   return joinPlants(words, found, context.names);
 }
 
+/** Most words are everyday ones that begin no name; nothing is looked up for them. */
+function beginsNone(word: Word, names: Names): boolean {
+  if (names.begins(word.key) || beginsName(word.key)) return false;
+  if (word.kind !== "word") return true;
+  return !isCapital(word) && !word.lower.endsWith("s") && (word.lower.length < 4 || isOrdinary(word.lower));
+}
+
 function nameAt(words: readonly Word[], at: number, { names }: FindContext): Mention | undefined {
+  if (beginsNone(words[at] as Word, names)) return undefined;
   const bed = bedAt(words, at, names);
   const own = ownPlantAt(words, at, names);
   const gear = names.at("gear", words, at);
@@ -136,6 +177,28 @@ function bedAt(words: readonly Word[], at: number, names: Names): BedMention | u
       ? "from"
       : "in";
   return { type: "bed", from: at, end: bed.end, id: bed.id, role };
+}
+
+/** Verbs of the garden's own word list; one that is said so of a crop counts only beside that crop. */
+function ownVerbMentions(
+  words: readonly Word[],
+  taken: Uint8Array,
+  found: readonly Mention[],
+  names: Names,
+): readonly VerbMention[] {
+  const crops = new Set(
+    found.map((one) =>
+      one.type !== "plant" ? undefined : one.variety === undefined ? one.crop : names.cropOf(one.variety),
+    ),
+  );
+  return names.ownVerbs
+    .filter(({ crop }) => crop === undefined || crops.has(crop))
+    .flatMap(({ words: form, kind }) =>
+      words.flatMap((_, at): readonly VerbMention[] => {
+        const end = taken[at] === 1 ? undefined : endOf(words, at, form, taken);
+        return end === undefined ? [] : [{ type: "verb", from: at, end, kinds: [kind], weak: false, own: true }];
+      }),
+    );
 }
 
 /** Forms of verbs, the longest first; a base form that is a noun as well counts less where no verb stands. */

@@ -6,7 +6,7 @@ import { type LineContext, type NoteLine, type ReadLine, readNoteLine } from "..
 import { clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
-import { type FindContext, findMentions } from "./find-mentions.ts";
+import { type FindContext, findMentions, seenIn } from "./find-mentions.ts";
 import type { CueMention, Mention } from "./mention.ts";
 import { cultivarAt, gearAt } from "./vocabulary.ts";
 
@@ -21,11 +21,31 @@ const whole = new Set<EventKind>(["to do", "done", "promised", "asked", "plan"])
 export function readForm(line: NoteLine, context: LineContext, find: FindContext): FormLine | undefined {
   const read = readNoteLine(line, context);
   if (read === undefined || read.events.length === 0) return undefined;
+  const own = seenIn(line.text, find).mentions.filter((one) => one.type === "verb" && one.own === true);
   const clean =
+    own.every((verb) => verb.type === "verb" && read.events.some(({ kind }) => verb.kinds.includes(kind))) &&
     read.events.every((event) => isClean(event, find)) &&
+    usesPlaces(line.text, read.events, find) &&
+    !saysTwice(read.events) &&
     saysNoMore(line.text, find) &&
     read.events.every((event) => isPlain(event, context));
   return { read, facts: read.events.map((event) => factOf(event, context)), clean };
+}
+
+/** "moved, 9 Sungold, from Cold Frame, to Long Bed": parts of one thing, read as two. */
+function saysTwice(events: readonly Event[]): boolean {
+  const plants = events.map(({ kind, variety, crop }) => `${kind} ${variety ?? crop}`);
+  return new Set(plants).size < plants.length && events.every(({ kind }) => kind === "moved");
+}
+
+/** Whether every day and every bed of the line went into what was read: "planted, 6 leeks, on 12 June" has them apart. */
+function usesPlaces(text: string, events: readonly Event[], find: FindContext): boolean {
+  if (events.some(({ kind }) => whole.has(kind))) return true;
+  return seenIn(text, find).mentions.every((one) => {
+    if (one.type === "day")
+      return one.day === find.noteDay || events.some(({ day, due }) => day === one.day || due === one.day);
+    return one.type !== "bed" || events.some(({ bed, toBed }) => bed === one.id || toBed === one.id);
+  });
 }
 
 const rowWords =
@@ -36,7 +56,7 @@ function saysNoMore(text: string, find: FindContext): boolean {
   const first = /[.!?;]\s+|\s[–—+-]\s/.exec(text);
   if (first === null) return true;
   const rest = text.slice(first.index + first[0].length);
-  return !findMentions(wordsOf(rest), find).some(({ type }) => type === "plant" || type === "cause" || type === "gear");
+  return !seenIn(rest, find).mentions.some(({ type }) => type === "plant" || type === "cause" || type === "gear");
 }
 
 /** Work of every kind is said with the same verbs as other things: it is plain only behind "did:" or of known plants and beds. */
@@ -153,9 +173,10 @@ const asFarAs = /^(?:find|reach|get|see|carry|manage|spare)$/;
  */
 function isClean(event: Event, find: FindContext): boolean {
   if (whole.has(event.kind)) return true;
-  const words = wordsOf(event.text);
+  // "trouble on Aquadulce blackfly": what is said first is where.
+  if (event.kind === "trouble" && /^(?:on|in|at|with)\b/i.test(event.cause ?? "")) return false;
+  const { words, mentions } = seenIn(event.text, find);
   const first = endOfClause(words, 1);
-  const mentions = findMentions(words, find);
   // "Marketmore 76 cucumber": the written form takes the number for one of another plant.
   if (mentions.some((one) => one.type === "plant" && /\d$/.test(one.title ?? "") && /\s\d+$/.test(one.title ?? "")))
     return false;
@@ -271,7 +292,7 @@ function isBeside(words: readonly Word[], amount: Mention, plant: Mention): bool
 /** A pest or a disease in what is left; what was picked may be split or small without being a trouble of its own. */
 function tellsOfTrouble(kind: EventKind, rest: string, find: FindContext): boolean {
   if (kind === "trouble" || kind === "lost" || kind === "cured") return false;
-  return findMentions(wordsOf(rest), find).some(
+  return seenIn(rest, find).mentions.some(
     (one) => one.type === "cause" && one.of !== "weather" && !(kind === "picked" && one.of === "disorder"),
   );
 }

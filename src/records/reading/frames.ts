@@ -270,6 +270,8 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     if (told !== undefined) used.add(told);
   }
   if (kind === "sowed") facts.nursery = stands(clause, context, used, beds.length > 0);
+  // What stands in trays is in no bed, but for one that the line names.
+  if (facts.nursery === true && beds.length === 0) facts.bed = undefined;
   if (kind === "trouble" || kind === "lost" || kind === "cured") {
     const cause =
       clause.mentions.find((one): one is CauseMention => one.type === "cause") ??
@@ -372,13 +374,13 @@ function shareOut(
 /** The amounts of one plant as facts; of two of a sort the first counts. */
 function amountFacts(kind: EventKind, amounts: readonly AmountMention[]): Partial<Fact> {
   const facts: { -readonly [Key in keyof Fact]?: Fact[Key] } = {};
+  const weighed = amounts.some(({ use }) => use === "mass" || use === "volume" || use === "pieces");
   for (const one of amounts) {
+    // "850 g off the two plants" counts no fruit.
+    if (kind === "picked" && weighed && one.use === "count" && one.noun !== undefined) continue;
     if (one.use === "mass") facts.grams ??= one.value;
-    else if (one.use === "volume") {
-      if (kind === "preserved" && /^(?:pints?|quarts?|gallons?|cups?)$/.test(one.noun ?? ""))
-        facts.litres ??= one.value;
-      else facts.litres ??= one.value;
-    } else if (one.use === "length" || (one.use === "spacing" && kind === "measured")) facts.heightCm ??= one.value;
+    else if (one.use === "volume") facts.litres ??= one.value;
+    else if (one.use === "length" || (one.use === "spacing" && kind === "measured")) facts.heightCm ??= one.value;
     else if (one.use === "temperature") facts.celsius ??= one.value;
     else if (facts.count === undefined || (kind === "preserved" && one.use === "vessel")) {
       facts.count = {

@@ -52,7 +52,7 @@ export interface AmountMention extends Span {
   readonly upTo?: number | undefined;
   readonly approx?: boolean | undefined;
   readonly unit?: PickUnit | undefined;
-  /** The thing counted, of a vessel: "jars". */
+  /** The thing counted, of a vessel ("jars") or of whole plants ("bushes"). */
   readonly noun?: string | undefined;
   /** "3 each", "of each": said once for several plants. */
   readonly each?: boolean | undefined;
@@ -63,6 +63,8 @@ export interface VerbMention extends Span {
   readonly kinds: readonly EventKind[];
   /** A noun as well, and not where a verb stands. */
   readonly weak: boolean;
+  /** As the garden's own word list has it. */
+  readonly own?: true | undefined;
 }
 
 export interface BedMention extends Span {
@@ -116,3 +118,21 @@ export type Mention =
   | DayMention
   | StandMention
   | CueMention;
+
+const measured = new Set<AmountUse>(["pieces", "vessel", "share", "mass", "volume", "length", "temperature", "ph"]);
+
+/** Whether a mention may be of a garden: a bare number, a day or a word of doubt alone is of anything, "next year" too. */
+export function isOfGarden(mention: Mention): boolean {
+  if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
+  return mention.type === "amount" ? measured.has(mention.use) : mention.type !== "day" && mention.type !== "cue";
+}
+
+/** Whether a mention names something a garden has: no fact stands without one. */
+export function isGardenThing(mention: Mention): boolean {
+  return (
+    mention.type === "plant" ||
+    mention.type === "bed" ||
+    mention.type === "gear" ||
+    (mention.type === "cause" && mention.of !== "weather")
+  );
+}

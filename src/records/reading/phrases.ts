@@ -21,6 +21,10 @@ export class Phrases<Row> {
     }
   }
 
+  begins(key: string): boolean {
+    return this.#longest.has(key);
+  }
+
   /** `fits` says of a row whether it may be meant by those words; a shorter phrase is tried when it does not. */
   at(words: readonly Word[], at: number, fits?: (row: Row, end: number) => boolean): FoundPhrase<Row> | undefined {
     const first = words[at];

@@ -14,6 +14,10 @@ import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, materialAt, slangAt,
 const notThePlant =
   /^(?:fly|flies|moth|beetle|beetles|blight|weevil|rust|rot|feed|food|pie|tart|crumble|cake|bread|stew|festival|show|man|lady|shop|tea|oil|supper|club|day)$/;
 
+/** "A porcelain rose": made, not grown. */
+const madeOf =
+  /^(?:porcelain|china|plastic|silk|paper|marble|wooden|glass|crocheted|knitted|embroidered|painted|carved|marzipan)$/;
+
 export function ownPlantAt(words: readonly Word[], at: number, names: Names): PlantMention | undefined {
   const variety = names.at("variety", words, at);
   if (variety !== undefined)
@@ -92,7 +96,7 @@ export function tablePlantAt(words: readonly Word[], at: number, names: Names): 
     return undefined;
   if (crop !== undefined) {
     const next = words[crop.end]?.lower ?? "";
-    if (notThePlant.test(next)) return undefined;
+    if (notThePlant.test(next) || madeOf.test(words[at - 1]?.lower ?? "")) return undefined;
     return plant("crop", at, crop.end, { crop: crop.id, said: names.cropCalled(crop.id, words.slice(at, crop.end)) });
   }
   const slang = slangAt(words, at);

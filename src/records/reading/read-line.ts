@@ -11,9 +11,9 @@ import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
 import type { Fact } from "./fact.ts";
-import { type FindContext, verbMentions } from "./find-mentions.ts";
+import { type FindContext, seenIn, verbMentions } from "./find-mentions.ts";
 import { type FormLine, readForm } from "./form.ts";
-import type { AmountUse, Mention } from "./mention.ts";
+import { isGardenThing, isOfGarden } from "./mention.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import packed from "./opinion.weights.json" with { type: "json" };
 import { unpackedOpinion } from "./packed-opinion.ts";
@@ -94,9 +94,9 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
+  if (!seenIn(line.text, find).mentions.some(standing.prose ? isGardenThing : isOfGarden)) return made("story", [], []);
   const models = given ?? learned();
   const weighed = candidatesOf(line.text, find, models.opinion);
-  if (form === undefined && !box.test(line.text) && !weighed.mentions.some(isOfGarden)) return made("story", [], []);
   const decision = decide(weighed, form, models.choice, models.limits, standing.prose);
   if (decision.as === "story") return made("story", [], []);
   if (decision.as === "facts") {
@@ -107,7 +107,6 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     }
     return made("facts", eventsOf(decision.facts, line, context), [], ofDates(form));
   }
-  if (!namesSomething(weighed.mentions)) return made("story", [], []);
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
@@ -133,25 +132,6 @@ function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, cont
 function ofDates(form: FormLine | undefined): readonly Problem[] {
   return form?.read.problems.filter(({ rule }) => rule === "note/unclear-day") ?? [];
 }
-
-/** A checkbox says that something is to do, or done, whatever it is. */
-const box = /^\s*(?:[-*]\s*)?\[.?\]/;
-
-/** Whether a mention may be of a garden thing: a day, a doubt or "next year" alone are of anything. */
-function isOfGarden(mention: Mention): boolean {
-  if (mention.type === "verb") return mention.kinds.some((kind) => kind !== "plan");
-  if (mention.type === "amount") return measured.has(mention.use) || (mention.use === "count" && mention.value > 1);
-  return mention.type !== "cue" && mention.type !== "day";
-}
-
-/** A bare number, a day or a word of doubt is nothing of a garden: "1. first" is asked nothing. */
-function namesSomething(mentions: readonly Mention[]): boolean {
-  return mentions.some((one) =>
-    one.type === "amount" ? measured.has(one.use) : one.type !== "day" && one.type !== "cue",
-  );
-}
-
-const measured = new Set<AmountUse>(["pieces", "vessel", "share", "mass", "volume", "length", "temperature", "ph"]);
 
 function saysWhatWasDone(text: string): boolean {
   return verbMentions(wordsOf(text)).some(({ weak }) => !weak);

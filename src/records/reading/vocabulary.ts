@@ -32,6 +32,11 @@ const containers = ready(containerTable);
 const cultivars = ready(cultivarTable);
 const slang = ready(slangTable);
 
+/** Whether a trouble, a cultivar or a short form of a crop begins with a word of this key. */
+export function beginsName(key: string): boolean {
+  return pests().begins(key) || cultivars().begins(key) || slang().begins(key);
+}
+
 export function causeAt(words: readonly Word[], at: number): FoundPhrase<Pest> | undefined {
   return pests().at(words, at);
 }

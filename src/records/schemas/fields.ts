@@ -58,7 +58,7 @@ export function number(bounds: { readonly from: number; readonly to: number; rea
     if (/^[+-]?\d+,\d+$/.test(bare)) {
       return wrongValue(`"${written}" has a comma in its number.`, `Write it with a point: ${bare.replace(",", ".")}.`);
     }
-    if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(bare)) {
+    if (!/^[+-]?(\d+(?:\.\d*)?|\.\d+)$/.test(bare)) {
       return wrongValue(`"${written}" is not a number.`, `Write a number from ${bounds.from} to ${bounds.to}.`);
     }
     const value = Number(bare);
@@ -146,7 +146,7 @@ export const clock = readAs((written): Reading<string> => {
 
 /** Two times of day, as "08:00 to 12:00". */
 export const clockSpan = readAs((written): Reading<{ readonly from: string; readonly to: string }> => {
-  const parts = written.split(/\s*(?:\bto\b|–|—|(?<=\d)-)\s*/);
+  const parts = written.split(/(?:(?<!\s)\s+)?(?:\bto\b|–|—|(?<=\d)-)\s*/);
   const [from, to] = parts.map((part) => clock.safeParse(part).data);
   if (parts.length === 2 && from !== undefined && to !== undefined && from !== to) return { value: { from, to } };
   return wrongValue(
@@ -160,8 +160,8 @@ export const framePoint = z.tuple([number({ from: 0, to: 1 }), number({ from: 0,
 
 /** A point of a site's plan, metres. */
 export const planPoint = z.strictObject({
-  x: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
-  y: number({ from: -10_000, to: 10_000, unit: /\s*m$/ }),
+  x: number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ }),
+  y: number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ }),
 });
 
 const compassWords = [
@@ -186,7 +186,7 @@ const compassLetters = compassWords.map((word) => word.replace(/([nesw])[a-z]*-?
 
 /** Degrees from north, eastward: a compass word ("south-west", "SSW") or a number of degrees. */
 export const compass = readAs((written): Reading<number> => {
-  const lower = written.toLowerCase().replace(/\s*(°|degrees?)$/, "");
+  const lower = written.toLowerCase().replace(/(?<!\s)\s*(°|degrees?)$/, "");
   const letters = lower.replace(/(north|east|south|west)[\s-]*/g, (_, word: string) => word.charAt(0));
   const point = compassLetters.indexOf(letters);
   if (point >= 0) return { value: point * 22.5 };
@@ -201,7 +201,7 @@ export const compass = readAs((written): Reading<number> => {
 export const position = z.strictObject({
   latitude: number({ from: -90, to: 90 }),
   longitude: number({ from: -180, to: 180 }),
-  elevation: number({ from: -430, to: 8000, unit: /\s*m$/ }).optional(),
+  elevation: number({ from: -430, to: 8000, unit: /(?<!\s)\s*m$/ }).optional(),
 });
 
 export const obtainedWords = [

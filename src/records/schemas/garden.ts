@@ -32,14 +32,30 @@ const timeZone = readAs((written) => {
   }
 });
 
+/** The form in which records are written. There has been one so far. */
+const FORM = "1";
+
+/** Records of a later form may hold what this version does not know how to keep private, so nothing of them is published. */
+const form = readAs((written) =>
+  written === FORM
+    ? { value: written }
+    : wrongValue(
+        `These records are written in form ${written}, and this Plotreel reads form ${FORM}.`,
+        `Use a later Plotreel, or write "plotreel: ${FORM}" if they are in that form.`,
+      ),
+);
+
 const language = readAs((written) => {
   try {
     const [tag] = Intl.DateTimeFormat.supportedLocalesOf(written);
-    if (tag !== undefined) return { value: tag };
+    if (tag !== undefined && /^en\b/u.test(tag)) return { value: tag };
   } catch {
     // Not even formed like a tag: refused like an unknown one.
   }
-  return wrongValue(`"${written}" is not a language tag.`, 'Write one such as "en-GB", "en-US" or "de".');
+  return wrongValue(
+    `"${written}" is no language that Plotreel speaks: it speaks English, and reads notes in English.`,
+    'Write the English you use: "en-GB", "en-IE", "en-US" or "en-AU".',
+  );
 });
 
 /** Path of the public site, with a slash at both ends. */
@@ -53,8 +69,8 @@ const base = readAs((written) => {
 /** No standard says how low the sun must stand, so both altitudes are the person's own. */
 const lowSun = z
   .strictObject({
-    from: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
-    to: number({ from: -18, to: 45, unit: /\s*(°|degrees?)$/ }),
+    from: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
+    to: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
   })
   .transform((written, context) => {
     if (written.from < written.to) return written;
@@ -68,6 +84,7 @@ const lowSun = z
 
 export const gardenSchema = z.strictObject({
   ...recordKeys,
+  plotreel: form.optional(),
   name: text.optional(),
   place: position.optional(),
   "time zone": timeZone.optional(),
@@ -76,8 +93,8 @@ export const gardenSchema = z.strictObject({
   "last frost": monthDay.optional(),
   "first frost": monthDay.optional(),
   "season starts": monthDay.optional(),
-  "narration rate": number({ from: 40, to: 300, unit: /\s*words a minute$/ }).optional(),
-  "photo gap": number({ from: 1, to: 366, unit: /\s*days?$/ }).optional(),
+  "narration rate": number({ from: 40, to: 300, unit: /(?<!\s)\s*words a minute$/ }).optional(),
+  "photo gap": number({ from: 1, to: 366, unit: /(?<!\s)\s*days?$/ }).optional(),
   kit: texts.optional(),
   "poison centre": text.optional(),
   "poison center": text.optional(),
@@ -132,7 +149,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     goals: front.goals,
     pins: front.pins,
     prices: front.prices === undefined ? undefined : makePrices(front.prices),
-    address: front.address?.replace(/\/+$/, ""),
+    address: front.address?.replace(/(?<!\/)\/+$/, ""),
     base: front.base ?? usualSettings.base,
     ...(front.public !== undefined && { onlyDescribed: true }),
     body,

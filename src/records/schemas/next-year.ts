@@ -6,7 +6,7 @@ import { pickUnitCalled } from "../quantities.ts";
 import { unitCalled } from "../units.ts";
 import { type Refusal, readAs, wrongValue } from "./fields.ts";
 
-const amountFirst = /^(?:about\s+)?(\d+(?:[.,]\d+)?)\s*(.+)$/i;
+const amountFirst = /^(?:about\s+)?(\d{1,20}(?:[.,]\d{1,20})?)\s*(\S.*)$/i;
 
 /** "28 quarts of tomato sauce", "10 kg of leeks", "40 heads of lettuce", "60 leeks". */
 const goal = readAs((written): { readonly value: Goal } | Refusal => {
@@ -50,9 +50,10 @@ const pin = readAs((written): { readonly value: Pin } | Refusal => {
 
 /** "4.20 a kg", "£4.20 a kg", "0.50 a head". The sign is kept as written. */
 const price = readAs((written): { readonly value: Omit<Price, "of"> } | Refusal => {
-  const parts = /^([^\d\s]*)\s*(\d+(?:[.,]\d+)?)\s*([^\d\s]*?)\s*(?:\/|\ba\b|\ban\b|\bper\b|\bthe\b)\s*([a-z]+)$/i.exec(
-    written.trim(),
-  );
+  const parts =
+    /^([^\d\s]*)\s*(\d+(?:[.,]\d+)?)\s*(?:([^\d\s]+?)\s*)?(?:\/|\ba\b|\ban\b|\bper\b|\bthe\b)\s*([a-z]+)$/i.exec(
+      written.trim(),
+    );
   const [, before = "", number = "", after = "", unitWord = ""] = parts ?? [];
   const lower = unitWord.toLowerCase();
   const unit = unitCalled(lower);

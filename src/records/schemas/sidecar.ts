@@ -6,7 +6,7 @@ import { recordKeys } from "./record.ts";
 
 /** Quarter turns clockwise. */
 const turn = readAs((written) => {
-  const degrees = Number(written.replace(/\s*(?:°|degrees?)$/i, ""));
+  const degrees = Number(written.replace(/(?<!\s)\s*(?:°|degrees?)$/i, ""));
   const value = ([90, 180, 270] as const).find((one) => one === (degrees + 360) % 360);
   return value === undefined
     ? wrongValue(

@@ -33,7 +33,7 @@ const maturityWords = readAs(
 const maturity = z.union([
   maturityWords,
   z.strictObject({
-    days: number({ from: 1, to: 9999, unit: /\s*days?$/ }),
+    days: number({ from: 1, to: 9999, unit: /(?<!\s)\s*days?$/ }),
     from: readAs((written): { value: Maturity["from"] } | ReturnType<typeof wrongValue> =>
       /^(sowing|planting)$/i.test(written)
         ? { value: written.toLowerCase() as Maturity["from"] }

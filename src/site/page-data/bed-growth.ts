@@ -1,4 +1,5 @@
 /** How a bed came on: sliders, a strip of weeks and charts, spot by spot. */
+import { varietyName } from "../../language/index.ts";
 import type { Bed, Planting } from "../../model.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
@@ -51,13 +52,13 @@ export function heightsIn(view: View, heights: readonly MeasuredPlanting[] = [])
 }
 
 /** "sown 28 March", where two lots of one variety stand in one chart. */
-function begun({ speech, today, words }: View, { planted, sown, since }: Planting): string {
+function begun({ locale, today, words }: View, { planted, sown, since }: Planting): string {
   const { heights } = words.sentences;
-  if (planted !== undefined) return heights.planted(speech.day(planted, today));
-  return sown === undefined ? heights.noted(speech.day(since, today)) : heights.sown(speech.day(sown, today));
+  if (planted !== undefined) return heights.planted(locale.day(planted, today));
+  return sown === undefined ? heights.noted(locale.day(since, today)) : heights.sown(locale.day(sown, today));
 }
 
-function nameOf({ garden, speech }: View, planting: Planting): string {
+function nameOf({ garden }: View, planting: Planting): string {
   const variety = garden.varieties.get(planting.variety ?? "");
-  return variety?.title ?? speech.variety(variety, cropOf(garden, planting));
+  return variety?.title ?? varietyName(variety, cropOf(garden, planting));
 }

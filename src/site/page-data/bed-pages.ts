@@ -1,6 +1,16 @@
 /** A page per bed, and the list of beds by site. */
+import {
+  type Amount,
+  type Amounts,
+  capital,
+  cropName,
+  digits,
+  fullStop,
+  sayList,
+  varietyName,
+} from "../../language/index.ts";
 import type { Bed, DatedWork, Day, Planting } from "../../model.ts";
-import { type Amount, capital, changes, fullStop, type Speech } from "../../timeline/index.ts";
+import { changes } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedTimeline } from "./bed-timeline.ts";
@@ -120,8 +130,8 @@ export function growing(view: View, planting: Planting): GrowingNow {
   const crop = cropOf(view.garden, planting);
   return {
     href: variety === undefined ? undefined : view.links.variety(variety.id),
-    name: variety?.title ?? (crop === undefined ? view.words.sentences.bed.unnamed : capital(view.speech.crop(crop))),
-    crop: variety === undefined || crop === undefined ? "" : view.speech.crop(crop, 1),
+    name: variety?.title ?? (crop === undefined ? view.words.sentences.bed.unnamed : capital(cropName(crop))),
+    crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
     text: sayPlanting(planting, view.garden.settings, planting.ended ?? view.today),
     isNew: planting.variety !== undefined && view.newVarieties.has(planting.variety),
   };
@@ -134,31 +144,31 @@ export function sayGrowing(view: View, bed: Bed): string {
     ...new Set(
       livingIn(view, bed.id).map((planting) => {
         const variety = planting.variety === undefined ? undefined : view.garden.varieties.get(planting.variety);
-        return view.speech.variety(variety, cropOf(view.garden, planting));
+        return varietyName(variety, cropOf(view.garden, planting));
       }),
     ),
   ];
   if (names.length === 0)
     return bed.inUseUntil !== undefined && bed.inUseUntil < view.today ? said.noLongerUsed : said.empty;
   const few = names.length <= 5 ? names : [...names.slice(0, 4), said.more(names.length - 4)];
-  return fullStop(capital(view.speech.list(few)));
+  return fullStop(capital(sayList(few)));
 }
 
 /** "8 m by 1.2 m, facing south.", with the size in the other units; undefined when the records tell neither. */
-export function bedSize({ speech, words }: View, { size, facing }: Bed): Amount | undefined {
+export function bedSize({ locale, words }: View, { size, facing }: Bed): Amount | undefined {
   const { bed: said } = words.sentences;
-  const sides = ({ length }: Pick<Speech, "length">) =>
-    size === undefined ? undefined : said.size(length(size.length * 100), length(size.width * 100));
-  const about = [sides(speech), facing === undefined ? undefined : said.facing(facing)].filter(
+  const sides = ({ side }: Amounts) =>
+    size === undefined ? undefined : said.size(side(size.length), side(size.width));
+  const about = [sides(locale), facing === undefined ? undefined : said.facing(facing)].filter(
     (part) => part !== undefined,
   );
   if (about.length === 0) return undefined;
-  return { text: fullStop(capital(about.join(", "))), other: sides(speech.otherUnits) };
+  return { text: fullStop(capital(about.join(", "))), other: sides(locale.otherUnits) };
 }
 
 /** How a bed was made and what stands in it, as short sentences. */
 export function bedFacts(view: View, bed: Bed): readonly string[] {
-  const { speech, words } = view;
+  const { locale, words } = view;
   const { bed: said } = words.sentences;
   const known = view.states.get(bed.id);
   const when = ({ day }: DatedWork) => (day === undefined ? undefined : sayPartOfYear(view, day));
@@ -171,7 +181,7 @@ export function bedFacts(view: View, bed: Bed): readonly string[] {
     ...(known?.built ?? bed.built).map((work) => said.built(work.what, when(work))),
     ...(known?.filled ?? bed.filled).map((work) => said.filled(work.what, when(work))),
     ...(bed.soil === undefined ? [] : [said.soil(bed.soil)]),
-    ...(known?.soilPh === undefined ? [] : [said.ph(speech.digits(known.soilPh.ph), speech.day(known.soilPh.day))]),
+    ...(known?.soilPh === undefined ? [] : [said.ph(digits(known.soilPh.ph), locale.day(known.soilPh.day))]),
     ...(standing.length === 0 ? [] : [said.standing(standing)]),
   ];
 }
@@ -179,6 +189,6 @@ export function bedFacts(view: View, bed: Bed): readonly string[] {
 /** A day, a month or only a year, as exactly as it was written. */
 function sayPartOfYear(view: View, day: string): string {
   if (/^\d{4}$/u.test(day)) return day;
-  if (/^\d{4}-\d{2}$/u.test(day)) return view.speech.month(`${day}-01`);
-  return /^\d{4}-\d{2}-\d{2}$/u.test(day) ? view.speech.day(day) : day;
+  if (/^\d{4}-\d{2}$/u.test(day)) return view.locale.month(`${day}-01`);
+  return /^\d{4}-\d{2}-\d{2}$/u.test(day) ? view.locale.day(day) : day;
 }

@@ -24,7 +24,7 @@ export function bedTimeline(
     .sort(([a], [b]) => (a < b ? 1 : -1))
     .map(([iso, { lines, photos: taken }]) => ({
       iso,
-      day: view.speech.day(iso, iso),
+      day: view.locale.day(iso, iso),
       lines: [...lines],
       pictures: taken.map((photo) => ({
         picture: view.book.picture(photo),

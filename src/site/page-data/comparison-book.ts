@@ -1,9 +1,10 @@
 /** Photos that lie over one another, by spot: what pairs, sliders and strips are taken from. */
+
 import { daysBetween, yearOf } from "../../calendar.ts";
+import { fullStop, localeOf } from "../../language/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { fullStop, speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import { sayGreen } from "./growth-words.ts";
 import type { Links } from "./links.ts";
 import { type PictureBook, pictureBook, type ShownPhoto } from "./pictures.ts";
@@ -88,7 +89,7 @@ export function pairOf(
   { before, after }: { readonly before: Frame; readonly after: Frame },
 ): PicturePair {
   const { settings } = garden;
-  const { compared } = wordsIn(settings.language).sentences;
+  const { compared } = siteWords.sentences;
   const green = sayGreen(settings, before.cover, after.cover, spot.coverOf);
   const apart = compared.apart(daysBetween(before.photo.day, after.photo.day));
   return {
@@ -127,7 +128,7 @@ export function comparisonOf(
   chosen = farthest(spot),
 ): Comparison | undefined {
   if (chosen === undefined) return undefined;
-  const { share } = speechOf(garden.settings);
+  const { share } = localeOf(garden.settings);
   const frames = spot.frames.map(
     ({ photo, cover }): SpotPicture => ({
       iso: photo.day,
@@ -137,7 +138,7 @@ export function comparisonOf(
   );
   return {
     id: `from-${spot.viewpoint}`.replace(/[^\w-]+/gu, "-"),
-    spot: saySpot(garden, spot.viewpoint),
+    spot: saySpot(spot.viewpoint),
     frames,
     before: spot.frames.indexOf(chosen.before),
     after: spot.frames.indexOf(chosen.after),
@@ -147,6 +148,6 @@ export function comparisonOf(
 }
 
 /** "From the gate". */
-export function saySpot({ settings }: Garden, viewpoint: string): string {
-  return wordsIn(settings.language).sentences.compared.spot(viewpoint.replaceAll("-", " "));
+export function saySpot(viewpoint: string): string {
+  return siteWords.sentences.compared.spot(viewpoint.replaceAll("-", " "));
 }

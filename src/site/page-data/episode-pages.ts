@@ -1,7 +1,8 @@
 /** Published films: what they show and when. */
+
 import { daysBetween, yearOf } from "../../calendar.ts";
+import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
-import { capital, fullStop } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
@@ -33,7 +34,7 @@ export function episodeCard(view: View, episode: Episode): EpisodeCard {
   return {
     href: view.links.episode(episode.id),
     title: episode.title,
-    text: [fullStop(view.words.sentences.film.on(view.speech.day(episode.day))), ...sayWalk(view, episode)].join(" "),
+    text: [fullStop(view.words.sentences.film.on(view.locale.day(episode.day))), ...sayWalk(view, episode)].join(" "),
     link: webAddress(episode.link),
     picture: pictureOf(view, episode),
   };
@@ -46,7 +47,7 @@ export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): rea
     return {
       id: episode.id,
       title: episode.title,
-      day: view.speech.day(episode.day),
+      day: view.locale.day(episode.day),
       link: webAddress(episode.link),
       about: storyHtml(episode.body),
       picture,
@@ -67,14 +68,14 @@ function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Epis
     varieties: plantings.flatMap((planting) => {
       const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
       const crop = cropOf(garden, planting);
-      const name = variety?.title ?? (crop === undefined ? undefined : capital(view.speech.crop(crop)));
+      const name = variety?.title ?? (crop === undefined ? undefined : capital(cropName(crop)));
       if (name === undefined || seen.has(name)) return [];
       seen.add(name);
       return [
         {
           href: variety === undefined ? undefined : links.variety(variety.id),
           name,
-          crop: variety === undefined || crop === undefined ? "" : view.speech.crop(crop, 1),
+          crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
           source: sourceLine(view.words, variety?.source),
           isNew:
             planting.variety !== undefined &&

@@ -1,4 +1,5 @@
 /** What films say, as their pages show it: chapters that jump, the transcript, varieties with the times they are named at. */
+import { cropName } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { type FilmTold, filmTold } from "../../wrap/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
@@ -30,7 +31,7 @@ export function episodeWraps(view: View, { captions, glossary }: FilmTexts): Epi
 }
 
 function shownOf(view: View, episode: Episode, wrap: FilmTold): EpisodeWrap {
-  const { garden, links, speech, words } = view;
+  const { garden, links, words } = view;
   const film = webAddress(episode.link);
   const page = links.episode(episode.id);
   const transcript = transcriptOf(wrap, film);
@@ -57,7 +58,7 @@ function shownOf(view: View, episode: Episode, wrap: FilmTold): EpisodeWrap {
             at: moment(at),
             href: links.variety(id),
             name: title,
-            crop: crop === undefined ? "" : speech.crop(crop, 1),
+            crop: crop === undefined ? "" : cropName(crop, 1),
             source: sourceLine(words, variety.source),
           },
         ];

@@ -36,7 +36,7 @@ export function feeds(view: View, recaps: () => readonly RecapPage[]): readonly 
   const home = settings.address + view.links.home;
   const channel: Channel = {
     name: settings.name,
-    language: view.speech.tongue,
+    language: view.locale.tag,
     about: view.words.sentences.film.feed(settings.name),
   };
   return [

@@ -1,10 +1,11 @@
 /** The private field pages: everything, also what viewers never see. */
+
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
+import { capital, fullStop } from "../../language/index.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { capital, changes, fullStop, openFollowUps, openTasks } from "../../timeline/index.ts";
-import { inOwnLanguage } from "../own-language.ts";
+import { changes, openFollowUps, openTasks } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
@@ -36,16 +37,16 @@ export function fieldSite(
   weather: Weather = noWeather,
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
-  const view = viewGarden(inOwnLanguage(garden), today, "/", photos, comparisons);
+  const view = viewGarden(garden, today, "/", photos, comparisons);
   const recaps = once(() => recapPages(view, weather, true));
   const notes = once(() => notePages(view));
   return onDemand<FieldSite>({
     frame: () => ({
       garden: garden.settings.name,
-      language: view.speech.tongue,
+      language: view.locale.tag,
       home: view.links.home,
       navigation: [],
-      asOf: view.speech.day(today),
+      asOf: view.locale.day(today),
     }),
     home: () => fieldHome(view, briefs, new Set(fieldLists), recaps()),
     bedPages: () => bedsInOrder(view).map((bed) => fieldBed(view, bed)),
@@ -91,7 +92,7 @@ function fieldHome(
 }
 
 function fieldBed(view: View, bed: Bed): FieldBedPage {
-  const { garden, today, book, speech } = view;
+  const { garden, today, book, locale } = view;
   const { field } = view.words;
   const known = view.states.get(bed.id);
   const photos = book.byBed.get(bed.id) ?? [];
@@ -119,7 +120,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
     troubles: (known?.troubles ?? [])
       .filter(({ ended }) => ended === undefined)
       .map((trouble) => ({
-        text: `${fullStop(capital(trouble.cause))} ${field.seenOn(speech.day(trouble.opened, today))}`,
+        text: `${fullStop(capital(trouble.cause))} ${field.seenOn(locale.day(trouble.opened, today))}`,
         tried: trouble.tried.map((what) => fullStop(capital(what))),
       })),
     tasks: tasksOf(view, bed).map((task) => fieldTask(view, task)),
@@ -134,7 +135,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
       .toReversed()
       .map((note) => ({
         iso: note.day,
-        day: speech.day(note.day),
+        day: locale.day(note.day),
         title: note.title,
         isPrivate: note.private,
         html: storyHtml(note.story.map(({ text }) => text).join("\n\n")),
@@ -171,7 +172,7 @@ function fieldTask(view: View, task: Task): FieldTask {
 function fieldFollowUp(view: View, followUp: FollowUp): FieldTask {
   const { garden } = view;
   const film = followUp.episode === undefined ? undefined : garden.episodes.get(followUp.episode)?.title;
-  const said = view.words.field.promised(view.speech.day(followUp.promisedOn, view.today), film);
+  const said = view.words.field.promised(view.locale.day(followUp.promisedOn, view.today), film);
   return {
     what: `${fullStop(capital(followUp.what))} ${said}`,
     bed: bedLink(view, followUp.bed),
@@ -184,7 +185,7 @@ function due(view: View, day: Day | undefined): Pick<FieldTask, "due" | "isLate"
   if (day === undefined) return { due: undefined, isLate: false };
   const { due: said } = view.words.field;
   const isLate = day < view.today;
-  const when = view.speech.weekdayAndDay(day, view.today);
+  const when = view.locale.weekdayAndDay(day, view.today);
   return { due: day === view.today ? said.today : isLate ? said.past(when) : said.coming(when), isLate };
 }
 

@@ -1,6 +1,5 @@
 /** A film as structured data (schema.org/VideoObject), so that search programs show it with its picture and its chapters. */
 import type { Episode } from "../../model.ts";
-import { languageOf } from "../../timeline/index.ts";
 import { videoObject } from "../../wrap/index.ts";
 import { episodeCard } from "./episode-pages.ts";
 import type { EpisodeWrap } from "./episode-wrap.ts";
@@ -22,14 +21,12 @@ export function filmData(
   const { address, name } = view.garden.settings;
   const film = webAddress(episode.link);
   if (address === undefined || film === undefined || picture === undefined) return undefined;
-  // The wrap writes its description in English.
-  const written = languageOf(view.speech.tongue) === "en" ? wrapped?.wrap.description.text : undefined;
   const heard = wrapped?.wrap.chapters ?? [];
   const chapters = heard.length > 0 ? heard : timedStops(view, episode);
   const data = {
     ...videoObject({
       name: episode.title,
-      description: written ?? episodeCard(view, episode).text,
+      description: wrapped?.wrap.description.text ?? episodeCard(view, episode).text,
       thumbnails: [address + picture.src],
       published: episode.published ?? episode.day,
       length: wrapped?.wrap.length,
@@ -38,7 +35,7 @@ export function filmData(
     }),
     mainEntityOfPage: address + view.links.episode(episode.id),
     dateCreated: episode.day,
-    inLanguage: view.speech.tongue,
+    inLanguage: view.locale.tag,
     isPartOf: { "@type": "CreativeWorkSeries", name, url: address + view.links.home },
   };
   return JSON.stringify(data).replace(/</gu, "\\u003c");

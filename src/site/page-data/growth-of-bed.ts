@@ -1,8 +1,9 @@
 /** The growth charts of a bed's page and of a variety's. */
+
 import { daysBetween } from "../../calendar.ts";
+import { capital, chartUnit } from "../../language/index.ts";
 import type { GrowthPoint, GrowthSeries, Planting } from "../../model.ts";
 import { weeklyGrowth } from "../../photos/index.ts";
-import { capital } from "../../timeline/index.ts";
 import { bySeason, type ChartedSeries, growthChart, heightScale } from "./growth-chart.ts";
 import { sayGreen } from "./growth-words.ts";
 import type { GrowthChart } from "./shapes.ts";
@@ -18,7 +19,7 @@ export function coverChart(
   coverOf: "bed" | "photo",
   title: string,
 ): GrowthChart | undefined {
-  const { garden, today, speech } = view;
+  const { garden, today, locale } = view;
   const { green } = view.words.sentences;
   const series = upTo(measured, today);
   const points = series.stretches.flat();
@@ -46,13 +47,13 @@ export function coverChart(
         rows: points
           .toReversed()
           .map((point) => [
-            speech.day(point.day),
-            speech.share(point.value),
+            locale.day(point.day),
+            locale.share(point.value),
             sayStep(view, Math.round((steps.get(point) ?? Number.NaN) * 100), green.points),
           ]),
       },
-      month: speech.shortMonth,
-      say: speech.share,
+      month: locale.shortMonth,
+      say: locale.share,
     },
     { top: 1, step: 0.25 },
   );
@@ -72,13 +73,13 @@ function sayStep({ words }: View, perWeek: number, say: (amount: number) => stri
   return perWeek > 0 ? change.more(say(perWeek)) : change.less(say(-perWeek));
 }
 
-function sayCourse({ garden, speech, words }: View, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
+function sayCourse({ garden, locale, words }: View, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return "";
   const { green } = words.sentences;
-  const day = (of: GrowthPoint) => speech.day(of.day, last.day);
+  const day = (of: GrowthPoint) => locale.day(of.day, last.day);
   const most = points.reduce((best, point) => (point.value > best.value ? point : best));
-  const top = most === last || most === first ? "" : ` ${green.highest(day(most), speech.share(most.value))}`;
+  const top = most === last || most === first ? "" : ` ${green.highest(day(most), locale.share(most.value))}`;
   return `${green.between(sayGreen(garden.settings, first.value, last.value, coverOf), day(first), day(last))}${top}`;
 }
 
@@ -87,11 +88,11 @@ export function heightChart(
   view: View,
   measured: readonly { readonly planting: Planting; readonly series: GrowthSeries; readonly name: string }[],
 ): GrowthChart | undefined {
-  const { speech } = view;
+  const { locale } = view;
   const { heights } = view.words.sentences;
   const points = measured.flatMap(({ series, name }) => series.stretches.flat().map((point) => ({ ...point, name })));
   if (points.length < FEWEST) return undefined;
-  const cm = speech.units === "us" ? 2.54 : 1;
+  const { size: cm } = chartUnit("length", locale.units);
   const scale = heightScale(Math.max(...points.map(({ value }) => value)) / cm);
   const steps = new Map(
     measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step.perWeek])),
@@ -112,35 +113,35 @@ export function heightChart(
       table: {
         head: heights.heads(several),
         rows: newest.map(({ day, name, value, uncertainty, source }) => [
-          speech.day(day, view.today),
+          locale.day(day, view.today),
           ...(several ? [name] : []),
-          { text: sayHeight(view, value, uncertainty), other: speech.otherUnits.length(value) },
-          sayStep(view, Math.round(steps.get(source) ?? Number.NaN), speech.length),
+          { text: sayHeight(view, value, uncertainty), other: locale.otherUnits.length(value) },
+          sayStep(view, Math.round(steps.get(source) ?? Number.NaN), locale.length),
         ]),
       },
-      month: speech.shortMonth,
-      say: (value) => speech.mark(value / cm, speech.units === "us" ? "inch" : "centimeter"),
+      month: locale.shortMonth,
+      say: (value) => locale.mark(value / cm, "length"),
     },
     { top: scale.top * cm, step: scale.step * cm },
   );
 }
 
 /** "1.1 m", "1.1 m, give or take 3 cm" */
-function sayHeight({ speech, words }: View, cm: number, uncertainty: number | undefined): string {
-  const length = speech.length(cm);
+function sayHeight({ locale, words }: View, cm: number, uncertainty: number | undefined): string {
+  const length = locale.length(cm);
   if (uncertainty === undefined) return length;
-  return words.sentences.heights.giveOrTake(length, speech.length(Math.max(1, Math.round(uncertainty))));
+  return words.sentences.heights.giveOrTake(length, locale.length(Math.max(1, Math.round(uncertainty))));
 }
 
-function sayHeights({ speech, words }: View, name: string, points: readonly GrowthPoint[]): string {
+function sayHeights({ locale, words }: View, name: string, points: readonly GrowthPoint[]): string {
   const { heights } = words.sentences;
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return "";
-  const day = (of: GrowthPoint) => speech.day(of.day, last.day);
-  const [what, length] = [capital(name), speech.length(last.value)];
+  const day = (of: GrowthPoint) => locale.day(of.day, last.day);
+  const [what, length] = [capital(name), locale.length(last.value)];
   return daysBetween(first.day, last.day) === 0
     ? heights.on(what, length, day(last))
-    : heights.fromTo(what, speech.length(first.value), day(first), length, day(last));
+    : heights.fromTo(what, locale.length(first.value), day(first), length, day(last));
 }
 
 function anchor(kind: string, name: string): string {

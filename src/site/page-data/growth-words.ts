@@ -1,7 +1,7 @@
 /** How measured growth is said on a page. */
+import { localeOf } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 
 /** Points of a hundred below which two covers are the same: what measuring itself may be off by. */
 const SAME = 3;
@@ -17,8 +17,8 @@ export function sayGreen(
   of: "bed" | "photo",
 ): string {
   if (from === undefined || to === undefined) return "";
-  const { green } = wordsIn(settings.language).sentences;
-  const { share } = speechOf(settings);
+  const { green } = siteWords.sentences;
+  const { share } = localeOf(settings);
   const say = (value: number | string) => (typeof value === "number" ? share(value) : value);
   const still =
     typeof from === "number" &&

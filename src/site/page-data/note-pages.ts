@@ -17,7 +17,7 @@ export function notePages(view: View): readonly FieldNotePage[] {
     return {
       id: addressOfNote(note.id),
       name: nameOf(note, view),
-      day: view.speech.day(note.day),
+      day: view.locale.day(note.day),
       file: note.place.file,
       isPrivate: note.private,
       beds: note.beds.flatMap((id) => {
@@ -56,7 +56,7 @@ export function notesOfBed(view: View, bed: string): readonly Link[] {
     .slice(-LATEST)
     .toReversed()
     .map((note) => {
-      const day = view.speech.day(note.day);
+      const day = view.locale.day(note.day);
       return {
         href: view.links.note(addressOfNote(note.id)),
         text: note.title === undefined ? day : `${day}, ${note.title}`,
@@ -69,8 +69,8 @@ export function addressOfNote(id: string): string {
   return id.replaceAll("~", "~~").replaceAll("/", "~");
 }
 
-function nameOf({ title, day }: Note, { speech }: View): string {
-  return title ?? speech.day(day);
+function nameOf({ title, day }: Note, { locale }: View): string {
+  return title ?? locale.day(day);
 }
 
 /** Readings, and stories that no reading has, in the order of the file. */
@@ -89,7 +89,7 @@ function linesOf(note: Note, readings: readonly LineReading[], names: Names, vie
       as,
       says: events.map((event) => ({
         line: printEvent({ ...event, more: [] }, names),
-        day: event.day === note.day ? undefined : view.speech.onDay(event.day, note.day),
+        day: event.day === note.day ? undefined : view.locale.onDay(event.day, note.day),
       })),
       offered: offers.map(({ line }) => line.split("\n").filter((plain) => plain !== "")),
     }),

@@ -1,6 +1,6 @@
 /** What the notes say about each variety, in the person's own words. */
-import type { Day, Event, Garden } from "../../model.ts";
-import { capital, eventTeller, fullStop, languageOf, speechOf } from "../../timeline/index.ts";
+import { capital, fullStop, localeOf } from "../../language/index.ts";
+import type { Day, Garden } from "../../model.ts";
 import { escapeHtml } from "../escape-html.ts";
 import { storyHtml } from "../story-html.ts";
 import type { NotebookDay } from "./shapes.ts";
@@ -20,12 +20,9 @@ export function notebooks(garden: Garden): ReadonlyMap<string, readonly Notebook
     const days = found.get(variety) ?? new Map<Day, Set<string>>();
     found.set(variety, days.set(day, (days.get(day) ?? new Set()).add(html)));
   };
-  const tell = lineTeller(garden);
   for (const event of garden.events) {
     if (event.variety === undefined || event.kind === "picked" || event.text === "") continue;
-    const told = tell(event);
-    if (told === undefined) continue;
-    const lines = [told, ...event.more].map((text) => escapeHtml(fullStop(capital(text))));
+    const lines = [event.text, ...event.more].map((text) => escapeHtml(fullStop(capital(text))));
     add(event.variety, event.day, `<p>${lines.join(" ")}</p>`);
   }
   const named = namesByFirstWord(garden);
@@ -38,18 +35,6 @@ export function notebooks(garden: Garden): ReadonlyMap<string, readonly Notebook
     }
   }
   return new Map([...found].map(([variety, days]) => [variety, newestFirst(days, garden)]));
-}
-
-/**
- * How a line is told: as it is written where the garden's language is that of the notes' verbs, English; else as the sentence
- * that tells the same, and not at all where there is none.
- */
-function lineTeller(garden: Garden): (event: Event) => string | undefined {
-  if (languageOf(garden.settings.language) === "en") return ({ text }) => text;
-  const changes = [...garden.changes.values()].flat().toReversed();
-  const told = new Map(changes.map(({ event, day, text }) => [`${event} ${day}`, text]));
-  const tell = eventTeller(garden);
-  return (event) => told.get(`${event.id} ${event.day}`) ?? tell(event);
 }
 
 /** Names by their first word, so that a story is read once and not once for every variety. */
@@ -73,5 +58,5 @@ function wordsOf(text: string): readonly string[] {
 function newestFirst(days: Days, garden: Garden): readonly NotebookDay[] {
   return [...days]
     .sort(([a], [b]) => (a < b ? 1 : -1))
-    .map(([iso, htmls]) => ({ iso, day: speechOf(garden.settings).day(iso), html: [...htmls].join("\n") }));
+    .map(([iso, htmls]) => ({ iso, day: localeOf(garden.settings).day(iso), html: [...htmls].join("\n") }));
 }

@@ -1,9 +1,9 @@
 /** Photos as pages show them: with their sizes, their day, and words for those who do not see them. */
 
+import { localeOf, varietyName } from "../../language/index.ts";
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
-import { speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
 
@@ -25,8 +25,8 @@ export interface PictureBook {
 }
 
 export function pictureBook(garden: Garden, copies: ReadonlyMap<string, PublishedPhoto>, links: Links): PictureBook {
-  const speech = speechOf(garden.settings);
-  const { photo: said } = wordsIn(garden.settings.language).sentences;
+  const locale = localeOf(garden.settings);
+  const { photo: said } = siteWords.sentences;
   const bursts = new Map((garden.growth?.bursts ?? []).map((burst) => [burst.best, burst]));
   const spokenFor = new Set([...bursts].flatMap(([best, { photos }]) => photos.filter((path) => path !== best)));
   const all = garden.photos
@@ -71,7 +71,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
             .map((file) => `${links.photo(file.name)} ${file.width}w`)
             .join(", "),
         })),
-        day: speech.day(photo.day),
+        day: locale.day(photo.day),
         bed: bedLink(garden, photo.bed, links),
         caption: photo.caption,
         credit: photo.credit,
@@ -87,13 +87,13 @@ function bedLink(garden: Garden, id: string | undefined, links: Links): Link | u
 
 /** What the photo shows, for those who do not see it. */
 function altText(garden: Garden, photo: ShownPhoto): string {
-  const speech = speechOf(garden.settings);
-  const { photo: said } = wordsIn(garden.settings.language).sentences;
+  const locale = localeOf(garden.settings);
+  const { photo: said } = siteWords.sentences;
   const bed = photo.bed === undefined ? undefined : garden.beds.get(photo.bed)?.title;
   const place = bed ?? said.garden;
   const shown = photo.varieties.flatMap((id) => {
     const variety = garden.varieties.get(id);
-    return variety === undefined ? [] : [speech.variety(variety, garden.crops.get(variety.crop ?? ""))];
+    return variety === undefined ? [] : [varietyName(variety, garden.crops.get(variety.crop ?? ""))];
   });
   const what =
     shown.length > 0
@@ -103,7 +103,7 @@ function altText(garden: Garden, photo: ShownPhoto): string {
       : photo.viewpoint === undefined
         ? place
         : said.from(place, photo.viewpoint.replaceAll("-", " "));
-  return `${what}, ${speech.day(photo.day)}`;
+  return `${what}, ${locale.day(photo.day)}`;
 }
 
 function newestFirst(a: ShownPhoto, b: ShownPhoto): number {

@@ -1,8 +1,10 @@
 /** How old the plants of a bed were on the day of a photo. */
+
 import { daysBetween, seasonStart } from "../../calendar.ts";
+import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Day, Garden, Planting } from "../../model.ts";
-import { capital, fullStop, living, speechOf, state, yearOfLife } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { living, state, yearOfLife } from "../../timeline/index.ts";
+import { siteWords } from "../words/index.ts";
 import { cropOf } from "./view.ts";
 
 /** Crops named before the rest is only counted. */
@@ -10,12 +12,11 @@ const NAMED = 3;
 
 /** "Squash nearly eight weeks after planting; beetroot nine weeks after sowing." The oldest lot speaks for its crop; empty when nothing grew. */
 export function plantAges(garden: Garden, bed: string, on: Day): string {
-  const { age: said } = wordsIn(garden.settings.language).sentences;
-  const speech = speechOf(garden.settings);
+  const { age: said } = siteWords.sentences;
   const crops = new Map<string, string>();
   for (const planting of living(state(garden, bed, on))) {
     const crop = cropOf(garden, planting);
-    const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : speech.crop(crop);
+    const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : cropName(crop);
     if (name !== undefined && !crops.has(name)) crops.set(name, ageOf(garden, planting, on));
   }
   const told = [...crops].map(([name, age]) => said.of(name, age));
@@ -27,7 +28,7 @@ export function plantAges(garden: Garden, bed: string, on: Day): string {
 
 /** "54 days after planting", "in its third year". */
 export function ageOf(garden: Garden, planting: Planting, on: Day): string {
-  const { age: said } = wordsIn(garden.settings.language).sentences;
+  const { age: said } = siteWords.sentences;
   const { seasonStarts } = garden.settings;
   if (planting.perennial && planting.since < seasonStart(on, seasonStarts))
     return said.inYear(yearOfLife(planting.since, on, seasonStarts));

@@ -1,9 +1,11 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
+
 import { yearOf } from "../../calendar.ts";
+import { type Amount, type Locale, localeOf, sayList } from "../../language/index.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
-import { type Amount, comesAsPlants, type Speech, speechOf, yearOfLife } from "../../timeline/index.ts";
+import { comesAsPlants, yearOfLife } from "../../timeline/index.ts";
 import { isBeingPicked } from "../../tour/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 
 /** In the order in which they are told. */
 const UNITS: readonly PickUnit[] = [
@@ -19,28 +21,28 @@ export type PickedAmount = Pick<Picked, "grams" | "litres" | "counts" | "weighed
  * Pieces that were weighed are no more than the weight: they are told where all of it was counted, before it.
  */
 export function sayPicked(picked: PickedAmount, settings: Pick<GardenSettings, "language" | "units">): string {
-  const speech = speechOf(settings);
-  const { sentences } = wordsIn(settings.language);
+  const locale = localeOf(settings);
+  const { sentences } = siteWords;
   const { counts, weighed, weightAlone } = picked;
-  const measured = sayMeasured(picked, speech);
+  const measured = sayMeasured(picked, locale);
   const pieces = (count: (unit: PickUnit) => number) =>
     UNITS.flatMap((unit) => (count(unit) > 0 ? [sentences.pieces(count(unit), unit)] : []));
   const alone = pieces((unit) => (counts[unit] ?? 0) - (weighed[unit] ?? 0));
   const together = pieces((unit) => weighed[unit] ?? 0);
-  if (alone.length > 0 || weightAlone || together.length === 0) return speech.list([...measured, ...alone]);
-  return `${speech.list(together)}, ${speech.list(measured)}`;
+  if (alone.length > 0 || weightAlone || together.length === 0) return sayList([...measured, ...alone]);
+  return `${sayList(together)}, ${sayList(measured)}`;
 }
 
 /** The same, with its weights and volumes in the other units: "1.4 kg and three bunches", "3.1 lb". */
 export function pickedAmount(picked: PickedAmount, settings: Pick<GardenSettings, "language" | "units">): Amount {
-  const speech = speechOf(settings);
-  const other = sayMeasured(picked, speech.otherUnits);
-  return { text: sayPicked(picked, settings), other: other.length === 0 ? undefined : speech.list(other) };
+  const locale = localeOf(settings);
+  const other = sayMeasured(picked, locale.otherUnits);
+  return { text: sayPicked(picked, settings), other: other.length === 0 ? undefined : sayList(other) };
 }
 
 function sayMeasured(
   { grams, litres }: Pick<Picked, "grams" | "litres">,
-  { weight, volume }: Pick<Speech, "weight" | "volume">,
+  { weight, volume }: Pick<Locale, "weight" | "volume">,
 ): readonly string[] {
   return [...(grams > 0 ? [weight(grams)] : []), ...(litres > 0 ? [volume(litres)] : [])];
 }
@@ -52,10 +54,10 @@ export function sayPlanting(planting: Planting, settings: GardenSettings, on: Da
 }
 
 function beginning(planting: Planting, settings: GardenSettings, on: Day): string {
-  const speech = speechOf(settings);
-  const day = (of: Day | undefined) => (of === undefined ? undefined : speech.day(of, on));
+  const locale = localeOf(settings);
+  const day = (of: Day | undefined) => (of === undefined ? undefined : locale.day(of, on));
   const isOld = planting.perennial && yearOf(planting.since) < yearOf(on);
-  return wordsIn(settings.language).sentences.planting.beginning({
+  return siteWords.sentences.planting.beginning({
     count: countOf(planting),
     spot: planting.spot,
     sown: day(planting.sown),
@@ -65,7 +67,7 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
     selfSown: planting.selfSown,
     asPlants: comesAsPlants(planting.crop),
     yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
-    noted: speech.day(planting.since, on),
+    noted: locale.day(planting.since, on),
   });
 }
 
@@ -79,26 +81,26 @@ function countOf(planting: Planting): Planting["count"] {
 }
 
 function standing(planting: Planting, settings: GardenSettings, on: Day): readonly string[] {
-  const speech = speechOf(settings);
-  const { planting: said } = wordsIn(settings.language).sentences;
+  const locale = localeOf(settings);
+  const { planting: said } = siteWords.sentences;
   const height =
     planting.ended === undefined && planting.heightCm !== undefined && planting.heightOn !== undefined
       ? // Squash are measured along the ground, beans up the pole: the number is sure, the direction is not.
-        said.measured(speech.length(planting.heightCm), speech.day(planting.heightOn, on))
+        said.measured(locale.length(planting.heightCm), locale.day(planting.heightOn, on))
       : "";
   const { last } = planting.picked;
-  const since = speech.day(planting.stageSince, on);
+  const since = locale.day(planting.stageSince, on);
   const stage =
     planting.takenToBeOver === true
       ? said.takenToBeOver(since)
       : planting.stage === "picking" && last !== undefined && !isBeingPicked(planting, on)
-        ? said.lastPicked(speech.day(last, on))
+        ? said.lastPicked(locale.day(last, on))
         : said.standing(planting.stage, since);
   return [stage, height];
 }
 
 function outcome(planting: Planting, settings: GardenSettings): readonly string[] {
-  const { planting: said } = wordsIn(settings.language).sentences;
+  const { planting: said } = siteWords.sentences;
   const { picked, ended, lost, stage } = planting;
   const amount = sayPicked(picked, settings);
   const total =

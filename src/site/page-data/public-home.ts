@@ -1,7 +1,9 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
+
 import { addDays } from "../../calendar.ts";
+import { capital, cropName } from "../../language/index.ts";
 import type { Day, Planting, Stage } from "../../model.ts";
-import { capital, changes } from "../../timeline/index.ts";
+import { changes } from "../../timeline/index.ts";
 import { isBeingPicked } from "../../tour/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
@@ -46,13 +48,13 @@ function isAt(planting: Planting, stage: Stage, today: Day): boolean {
 
 /** Varieties of which some planting is at a stage, by crop. */
 function varietiesAt(view: View, stage: Stage): NamesNow {
-  const { garden, links, speech, words } = view;
+  const { garden, links, words } = view;
   const byCrop = new Map<string, CropNames["varieties"][number][]>();
   for (const [id, all] of view.plantings) {
     const variety = garden.varieties.get(id);
     if (variety === undefined || !all.some((planting) => isAt(planting, stage, view.today))) continue;
     const known = cropOf(garden, variety);
-    const crop = known === undefined ? words.varieties.otherCrops : capital(speech.crop(known));
+    const crop = known === undefined ? words.varieties.otherCrops : capital(cropName(known));
     byCrop.set(crop, [
       ...(byCrop.get(crop) ?? []),
       { href: links.variety(id), name: variety.title, isNew: view.newVarieties.has(id) },
@@ -83,7 +85,7 @@ function changedThisWeek(view: View): readonly BedChanges[] {
 }
 
 function changesOfWeek(view: View): readonly BedChanges[] {
-  const { garden, today, links, speech } = view;
+  const { garden, today, links, locale } = view;
   return bedsInOrder(view).flatMap((bed) => {
     const seen = new Set<string>();
     const week = changes(garden, bed.id, addDays(today, -7), today).filter(
@@ -98,7 +100,7 @@ function changesOfWeek(view: View): readonly BedChanges[] {
           .toReversed()
           .map(({ day, text }) => ({
             iso: day,
-            day: speech.day(day, today),
+            day: locale.day(day, today),
             text,
           })),
       },

@@ -30,7 +30,7 @@ export function publicSite(
   films?: FilmTexts,
 ): PublicSite {
   const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
-  const { links, speech, words } = view;
+  const { links, locale, words } = view;
   const wraps = once((): EpisodeWraps => (films === undefined ? new Map() : episodeWraps(view, films)));
   const shown = once(() => shownIn(view, wraps()));
   const harvests = once(() => harvestsByYear(view));
@@ -40,7 +40,7 @@ export function publicSite(
   return onDemand<PublicSite>({
     frame: () => ({
       garden: garden.settings.name,
-      language: speech.tongue,
+      language: locale.tag,
       home: links.home,
       navigation: [
         { href: links.varieties, text: words.frame.varieties },
@@ -51,7 +51,7 @@ export function publicSite(
       ],
       address: garden.settings.address,
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
-      asOf: speech.day(today),
+      asOf: locale.day(today),
     }),
     home: () => publicHome(view),
     varieties: () => varietyList(view),

@@ -1,19 +1,19 @@
 /** The charts of a recap: what was picked by week, heat against earlier years, a calendar of every planting. */
+
 import { addDays, daysBetween } from "../../calendar.ts";
+import { chartUnit, digits, type Locale, localeOf } from "../../language/index.ts";
+import { fahrenheitPerCelsius } from "../../measures.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { CalendarRow, RecapCharts } from "../../season/index.ts";
-import { type Speech, speechOf } from "../../timeline/index.ts";
-import { wordsIn } from "../words/index.ts";
+import { siteWords } from "../words/index.ts";
 import { box, chartWidth, field, line, marksTo, path, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
-
-const gramsPerPound = 453.59237;
 
 /** Degrees Celsius above which warmth is added up, as the season room has it. */
 const HEAT_BASE = 40 / 9;
 
 /** Days across the drawing, with the first of each month marked. */
-function across(from: Day, to: Day, { shortMonth }: Speech) {
+function across(from: Day, to: Day, { shortMonth }: Locale) {
   const days = Math.max(1, daysBetween(from, to));
   const x = (day: Day) =>
     field.left + (Math.min(days, Math.max(0, daysBetween(from, day))) / days) * (field.right - field.left);
@@ -38,26 +38,26 @@ export function weekChart(
   settings: GardenSettings,
   label: string,
 ): ChartFigure | undefined {
-  const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.week;
-  const unit = settings.units === "us" ? { grams: gramsPerPound, name: "lb" } : { grams: 1000, name: "kg" };
-  const most = Math.max(0, ...weeks.flatMap(({ grams, lastYear = 0 }) => [grams, lastYear])) / unit.grams;
+  const locale = localeOf(settings);
+  const said = siteWords.recap.week;
+  const unit = chartUnit("weight", settings.units);
+  const most = Math.max(0, ...weeks.flatMap(({ grams, lastYear = 0 }) => [grams, lastYear])) / unit.size;
   const total = weeks.reduce((sum, { grams }) => sum + grams, 0);
   if (total <= 0) return undefined;
   const scale = scaleTo(most);
   const [top, bottom] = [34, 236];
   const y = (value: number) => bottom - (value / scale.top) * (bottom - top);
-  const { x, axis } = across(from, to, speech);
+  const { x, axis } = across(from, to, locale);
   const width = Math.max(1.5, ((field.right - field.left) / Math.max(1, daysBetween(from, to) / 7)) * 0.72);
   const levels = marksTo(scale)
     .map(
       (value) =>
-        `${line("level", field.left, y(value), field.right, y(value))}${words(field.left - 6, y(value) + 5, speech.digits(value), "end")}`,
+        `${line("level", field.left, y(value), field.right, y(value))}${words(field.left - 6, y(value) + 5, digits(value), "end")}`,
     )
     .join("");
   const bars = weeks
     .filter(({ grams }) => grams > 0)
-    .map(({ week, grams }) => box("bar", x(week), y(grams / unit.grams), width, bottom - y(grams / unit.grams)))
+    .map(({ week, grams }) => box("bar", x(week), y(grams / unit.size), width, bottom - y(grams / unit.size)))
     .join("");
   const before = weeks.some(({ lastYear }) => lastYear !== undefined);
   const ticks = before
@@ -66,15 +66,15 @@ export function weekChart(
         .map(({ week, lastYear = 0 }) =>
           ["halo", "former"]
             .map((kind) =>
-              line(kind, x(week) - 1, y(lastYear / unit.grams), x(week) + width + 1, y(lastYear / unit.grams)),
+              line(kind, x(week) - 1, y(lastYear / unit.size), x(week) + width + 1, y(lastYear / unit.size)),
             )
             .join(""),
         )
         .join("")
     : "";
   const best = weeks.toSorted((a, b) => b.grams - a.grams)[0];
-  const day = (of: Day) => speech.day(of, to);
-  const told = said.summary(day(best?.week ?? from), speech.weight(best?.grams ?? 0));
+  const day = (of: Day) => locale.day(of, to);
+  const told = said.summary(day(best?.week ?? from), locale.weight(best?.grams ?? 0));
   const summary = before ? `${told}${said.before}` : told;
   return {
     id: "picked-by-week",
@@ -83,7 +83,7 @@ export function weekChart(
     svg: svg(
       266,
       said.label(label, summary),
-      `${words(4, 12, said.axis(unit.name))}${levels}${axis(bottom)}${bars}${ticks}${line("ground", field.left, bottom, field.right, bottom)}`,
+      `${words(4, 12, said.axis(unit.sign))}${levels}${axis(bottom)}${bars}${ticks}${line("ground", field.left, bottom, field.right, bottom)}`,
     ),
     method: said.method,
     table: {
@@ -93,9 +93,9 @@ export function weekChart(
         .filter(({ grams, pickings, lastYear = 0 }) => grams > 0 || pickings > 0 || lastYear > 0)
         .map(({ week, grams, pickings, lastYear }) => [
           day(week),
-          grams > 0 ? speech.weight(grams) : said.noneWeighed,
-          speech.digits(pickings),
-          ...(before ? [lastYear === undefined || lastYear <= 0 ? said.none : speech.weight(lastYear)] : []),
+          grams > 0 ? locale.weight(grams) : said.noneWeighed,
+          digits(pickings),
+          ...(before ? [lastYear === undefined || lastYear <= 0 ? said.none : locale.weight(lastYear)] : []),
         ]),
     },
   };
@@ -105,18 +105,18 @@ export function weekChart(
 export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSettings): ChartFigure | undefined {
   const main = heat.lines.find(({ isMain }) => isMain);
   if (main === undefined) return undefined;
-  const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.heat;
-  const factor = settings.units === "us" ? 1.8 : 1;
+  const locale = localeOf(settings);
+  const said = siteWords.recap.heat;
+  const factor = settings.units === "us" ? fahrenheitPerCelsius : 1;
   const sum = (heat: number) => Math.round(heat * factor);
   const scale = scaleTo(Math.max(...heat.lines.flatMap(({ points }) => points.map((point) => point.heat))) * factor);
   const [top, bottom] = [34, 236];
   const y = (value: number) => bottom - ((value * factor) / scale.top) * (bottom - top);
-  const { x, axis } = across(from, to, speech);
+  const { x, axis } = across(from, to, locale);
   const levels = marksTo(scale)
     .map(
       (value) =>
-        `${line("level", field.left, bottom - (value / scale.top) * (bottom - top), field.right, bottom - (value / scale.top) * (bottom - top))}${words(field.left - 6, bottom - (value / scale.top) * (bottom - top) + 5, speech.digits(value), "end")}`,
+        `${line("level", field.left, bottom - (value / scale.top) * (bottom - top), field.right, bottom - (value / scale.top) * (bottom - top))}${words(field.left - 6, bottom - (value / scale.top) * (bottom - top) + 5, digits(value), "end")}`,
     )
     .join("");
   const ordered = [...heat.lines].sort((a, b) => Number(a.isMain) - Number(b.isMain));
@@ -128,7 +128,7 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
     })
     .join("");
   const end = main.points.at(-1);
-  const day = (of: Day) => speech.day(of, to);
+  const day = (of: Day) => locale.day(of, to);
   const summary = said.summary(sum(end?.heat ?? 0), day(end?.day ?? to), heat.lines.length > 1);
   return {
     id: "heat",
@@ -139,7 +139,7 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
       summary,
       `${words(4, 12, said.axis)}${levels}${axis(bottom)}${drawn}${line("ground", field.left, bottom, field.right, bottom)}`,
     ),
-    method: said.method(speech.temperature(HEAT_BASE)),
+    method: said.method(locale.temperature(HEAT_BASE)),
     table: {
       title: said.table,
       head: [said.by, ...ordered.map(({ label }) => label)],
@@ -147,7 +147,7 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
         day(point.day),
         ...ordered.map(({ points }) => {
           const here = points[index];
-          return here === undefined ? "" : speech.digits(sum(here.heat));
+          return here === undefined ? "" : digits(sum(here.heat));
         }),
       ]),
     },
@@ -173,20 +173,20 @@ function calendarOf(
   to: Day,
   settings: GardenSettings,
 ): ChartFigure {
-  const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.lives;
+  const locale = localeOf(settings);
+  const said = siteWords.recap.lives;
   const title = rows[0]?.bedTitle ?? bed;
   const wide = { left: 8, right: chartWidth - 8 };
   const days = Math.max(1, daysBetween(from, to));
   const x = (day: Day) =>
     wide.left + (Math.min(days, Math.max(0, daysBetween(from, day))) / days) * (wide.right - wide.left);
-  const { months } = across(from, to, speech);
+  const { months } = across(from, to, locale);
   const bottom = 8 + rows.length * rowHeight;
   const every = Math.max(1, Math.ceil(months.length / 6));
   const grid = months
     .map(
       (day, index) =>
-        `${line("level", x(day), 4, x(day), bottom)}${index % every === 0 ? words(x(day) + 2, bottom + 18, speech.shortMonth(day)) : ""}`,
+        `${line("level", x(day), 4, x(day), bottom)}${index % every === 0 ? words(x(day) + 2, bottom + 18, locale.shortMonth(day)) : ""}`,
     )
     .join("");
   const bars = rows
@@ -206,7 +206,7 @@ function calendarOf(
       ].join("");
     })
     .join("");
-  const day = (of: Day | undefined) => (of === undefined ? "" : speech.day(of, to));
+  const day = (of: Day | undefined) => (of === undefined ? "" : locale.day(of, to));
   const summary = said.summary(rows.length, title);
   return {
     id: `calendar-${bed.replace(/[^\p{L}\p{N}-]+/gu, "-")}`,

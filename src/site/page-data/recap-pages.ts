@@ -1,5 +1,7 @@
 /** A recap as a page: the public one tells viewers, the private one has levels, sources, prices, seed list and notes. */
+
 import type { Weather } from "../../almanac/index.ts";
+import { capital, digits, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
 import type { Day, EventKind, GardenSettings } from "../../model.ts";
 import {
   makeRecap,
@@ -10,10 +12,9 @@ import {
   type Segment,
   seasonOf,
 } from "../../season/index.ts";
-import { type Speech, speechOf } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
 import { trialCharts } from "./trial-charts.ts";
@@ -35,19 +36,16 @@ export function seasonsWithNews({ garden, today }: View): readonly Season[] {
   return [...new Map(seasons.map((season) => [season.year, season])).values()].sort((a, b) => b.year - a.year);
 }
 
-/** Square metres in a square foot (NIST Special Publication 811: 0.3048 m, exact). */
-const squareFoot = 0.3048 ** 2;
-
 /** A page's words and how it says numbers and days. */
 interface Voice {
   readonly settings: GardenSettings;
-  readonly speech: Speech;
+  readonly locale: Locale;
   readonly words: Words;
 }
 
 /** Without a view the page has no pictures and no links: it can be carried about as one file. */
 export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boolean, view?: View): RecapPage {
-  const voice = { settings, speech: speechOf(settings), words: wordsIn(settings.language) };
+  const voice = { settings, locale: localeOf(settings), words: siteWords };
   const name = recap.finished ? recap.season.label : voice.words.recap.soFar(recap.season.label);
   const sections = recap.segments
     .filter(({ kind, seconds }) => kind !== "season" && (seconds > 0 || !isPrivate))
@@ -73,8 +71,8 @@ export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boo
 }
 
 /** "1 January to 18 July 2026" */
-function sayDays({ from, to }: Recap, { speech, words }: Voice): string {
-  return from === to ? speech.day(to) : words.sentences.compared.span(speech.day(from, to), speech.day(to));
+function sayDays({ from, to }: Recap, { locale, words }: Voice): string {
+  return from === to ? locale.day(to) : words.sentences.compared.span(locale.day(from, to), locale.day(to));
 }
 
 /** What viewers have no use for: jars, beds of next year, seed orders. */
@@ -174,18 +172,19 @@ function resultTables({ results }: Recap, voice: Voice, isPrivate: boolean): rea
 function tableOf(
   by: keyof Words["recap"]["tables"],
   rows: readonly ResultRow[],
-  { speech, words }: Voice,
+  { settings, locale, words }: Voice,
   isPrivate: boolean,
   measure: "plant" | "ground" | "none",
 ): DataTable {
   const said = words.recap;
-  const weight = (grams: number | undefined) => (grams === undefined ? "" : speech.weight(grams));
-  const ground = speech.units === "us" ? squareFoot : 1;
+  const weight = (grams: number | undefined) => (grams === undefined ? "" : locale.weight(grams));
   const values = isPrivate && rows.some(({ value }) => value !== undefined);
-  const day = (of: Day | undefined, near: Day | undefined) => (of === undefined ? "" : speech.day(of, near));
+  const day = (of: Day | undefined, near: Day | undefined) => (of === undefined ? "" : locale.day(of, near));
   const each = (row: ResultRow) =>
     measure === "ground"
-      ? weight(row.gramsPerSquareMetre === undefined ? undefined : row.gramsPerSquareMetre * ground)
+      ? row.gramsPerSquareMetre === undefined
+        ? ""
+        : sayFromGround(row.gramsPerSquareMetre, locale.units)
       : row.gramsPerPlant !== undefined
         ? weight(row.gramsPerPlant)
         : row.gramsPerPiece === undefined
@@ -199,14 +198,14 @@ function tableOf(
       said.pickings,
       said.first,
       said.last,
-      ...(measure === "none" ? [] : [measure === "ground" ? said.perGround[speech.units] : said.perPlant]),
+      ...(measure === "none" ? [] : [measure === "ground" ? capital(`a ${groundUnit(settings)}`) : said.perPlant]),
       said.lastYearByThen,
       ...(values ? [said.worth] : []),
     ],
     rows: rows.map((row) => [
       row.title,
       row.picked,
-      speech.digits(row.pickings),
+      digits(row.pickings),
       day(row.first, row.last),
       day(row.last, row.last),
       ...(measure === "none" ? [] : [each(row)]),
@@ -217,7 +216,7 @@ function tableOf(
 }
 
 /** What only the person sees: losses whole, forecasts, needs, plan, seed order, what must be said. */
-function ownSections(recap: Recap, { speech, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
+function ownSections(recap: Recap, { locale, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
   if (!isPrivate) return [];
   const said = words.field.own;
   const { losses, forecasts, nextYear, disclosures, cautions, leftOut, results } = recap;
@@ -230,7 +229,7 @@ function ownSections(recap: Recap, { speech, words }: Voice, isPrivate: boolean)
     lines.length + tables.length === 0
       ? []
       : [{ id, title, lines: lines.map((text) => ({ text })), pictures: [], charts: [], tables }];
-  const day = (of: Day) => speech.day(of, recap.to);
+  const day = (of: Day) => locale.day(of, recap.to);
   const { plan } = nextYear;
   return [
     ...section(
@@ -277,7 +276,7 @@ function ownSections(recap: Recap, { speech, words }: Voice, isPrivate: boolean)
                 title,
                 crops
                   .map(({ name, plants, pinned }) => {
-                    const crop = plants === undefined ? name : `${speech.digits(plants)} ${name}`;
+                    const crop = plants === undefined ? name : `${digits(plants)} ${name}`;
                     return pinned ? said.pinned(crop) : crop;
                   })
                   .join(", "),
@@ -309,13 +308,13 @@ function ownSections(recap: Recap, { speech, words }: Voice, isPrivate: boolean)
 }
 
 /** The person's own story of the season, newest first. */
-function notesOf({ garden, speech }: View, { from, to }: Recap): readonly RecapNote[] {
+function notesOf({ garden, locale }: View, { from, to }: Recap): readonly RecapNote[] {
   return garden.notes
     .filter(({ day, story }) => day >= from && day <= to && story.length > 0)
     .toReversed()
     .map(({ day, title, story }) => ({
       iso: day,
-      day: speech.day(day),
+      day: locale.day(day),
       title,
       html: storyHtml(story.map(({ text }) => text).join("\n\n")),
     }));

@@ -3,7 +3,7 @@
  * Pages and components import types from here and from nowhere else.
  */
 
-import type { Amount } from "../../timeline/index.ts";
+import type { Amount } from "../../language/index.ts";
 import type {
   AgedPicture,
   Comparison,
@@ -16,7 +16,7 @@ import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
-export type { Amount } from "../../timeline/index.ts";
+export type { Amount } from "../../language/index.ts";
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
 

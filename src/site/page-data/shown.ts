@@ -75,7 +75,7 @@ function collect(
   for (const [id, stops] of found) {
     const seen: SeenIn = {
       episode: { href: view.links.episode(episode.id), text: episode.title },
-      day: view.words.sentences.film.on(view.speech.day(episode.day)),
+      day: view.words.sentences.film.on(view.locale.day(episode.day)),
       stops: stops.map(({ stop: { bed }, at }) => ({
         bed: { href: view.links.bed(bed), text: view.garden.beds.get(bed)?.title ?? bed },
         at,

@@ -1,7 +1,7 @@
 /** Where varieties came from, and what must be said about it beside the name. */
 import type { Gear, Source } from "../../model.ts";
-import type { Disclosure } from "../words/english-sentences.ts";
 import type { Words } from "../words/index.ts";
+import type { Disclosure } from "../words/sentences.ts";
 import type { SourceLine } from "./shapes.ts";
 
 export function sourceLine({ sentences }: Words, source: Source | undefined): SourceLine | undefined {

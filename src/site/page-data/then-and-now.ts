@@ -24,13 +24,13 @@ export function thenAndNowPages(view: View): readonly ThenAndNowPage[] {
 }
 
 function pairsOf(view: View, spot: Spot): readonly { heading: string; pair: PicturePair }[] {
-  const { garden, today, links, speech, comparisons: book } = view;
+  const { garden, today, links, locale, comparisons: book } = view;
   const { compared } = view.words.sentences;
   const now = spot.frames.at(-1);
   if (now === undefined) return [];
   const { day } = now.photo;
   const isNow = daysBetween(day, today) <= NOW;
-  const until = isNow ? compared.now : speech.day(day, today);
+  const until = isNow ? compared.now : locale.day(day, today);
   const pair = (before: Frame) => pairOf(garden, book, links, spot, { before, after: now });
   const found: { heading: string; pair: PicturePair }[] = [];
 
@@ -45,7 +45,7 @@ function pairsOf(view: View, spot: Spot): readonly { heading: string; pair: Pict
     );
   const then = tour === undefined ? undefined : frameNear(spot.frames, tour, sameWeekDays);
   if (tour !== undefined && then !== undefined && then !== now)
-    found.push({ heading: compared.tour(speech.day(tour, today), until), pair: pair(then) });
+    found.push({ heading: compared.tour(locale.day(tour, today), until), pair: pair(then) });
 
   const years = new Set(spot.frames.map(({ photo }) => yearOf(photo.day)).filter((year) => year < yearOf(day)));
   for (const year of [...years].sort((a, b) => b - a)) {

@@ -1,13 +1,10 @@
 /** The chart of a trial: every figure of every arm, and the means. */
+import { capital, chartUnit, digits, type Locale, localeOf } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import type { MeasureResult, TrialResult } from "../../season/index.ts";
-import { capital, type Speech, speechOf } from "../../timeline/index.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { chartWidth, dot, line, marksTo, scaleTo, svg, words } from "./chart-drawing.ts";
 import type { ChartFigure } from "./recap-shapes.ts";
-
-const gramsPerPound = 453.59237;
-const cmPerInch = 2.54;
 
 /** Every figure of every arm as a point; the mean as an upright stroke. */
 export function trialCharts({ trial, measures }: TrialResult, settings: GardenSettings): readonly ChartFigure[] {
@@ -25,9 +22,9 @@ function trialChart(
 ): ChartFigure | undefined {
   const values = arms.flatMap(({ shown }) => shown);
   if (values.length === 0) return undefined;
-  const speech = speechOf(settings);
-  const said = wordsIn(settings.language).recap.trial;
-  const unit = unitOf(measure.kind, speech, said);
+  const locale = localeOf(settings);
+  const said = siteWords.recap.trial;
+  const unit = unitOf(measure.kind, locale, said);
   const scale = scaleTo(Math.max(...values) * unit.factor, 3);
   const top = 10;
   const height = 40;
@@ -40,8 +37,8 @@ function trialChart(
       // The last mark carries the unit: there is room for one of the two only.
       const [mark, anchor] =
         value === scale.top
-          ? ([`${speech.digits(value)} ${unit.name}`, "end"] as const)
-          : ([speech.digits(value), value === 0 ? "start" : "middle"] as const);
+          ? ([`${digits(value)} ${unit.name}`, "end"] as const)
+          : ([digits(value), value === 0 ? "start" : "middle"] as const);
       return `${line("level", at, top, at, bottom)}${words(at, bottom + 18, mark, anchor)}`;
     })
     .join("");
@@ -78,20 +75,21 @@ function trialChart(
   };
 }
 
-function unitOf(kind: MeasureResult["measure"]["kind"], speech: Speech, said: Words["recap"]["trial"]) {
-  const isUs = speech.units === "us";
+function unitOf(kind: MeasureResult["measure"]["kind"], locale: Locale, said: Words["recap"]["trial"]) {
+  const isUs = locale.units === "us";
+  const [weight, length] = [chartUnit("weight", locale.units), chartUnit("length", locale.units)];
   switch (kind) {
     case "weight of one":
     case "weight":
-      return { factor: isUs ? 1 / gramsPerPound : 1 / 1000, name: isUs ? "lb" : "kg", say: speech.weight };
+      return { factor: 1 / weight.size, name: weight.sign, say: locale.weight };
     case "share":
     case "cover":
-      return { factor: 100, name: "%", say: speech.share };
+      return { factor: 100, name: "%", say: locale.share };
     case "height":
-      return { factor: isUs ? 1 / cmPerInch : 1, name: isUs ? said.inches : "cm", say: speech.length };
+      return { factor: 1 / length.size, name: isUs ? said.inches : length.sign, say: locale.length };
     case "days":
       return { factor: 1, name: said.daysAxis, say: (days: number) => said.days(Math.round(days * 10) / 10) };
     case "pieces":
-      return { factor: 1, name: said.piecesAxis, say: (pieces: number) => speech.digits(Math.round(pieces * 10) / 10) };
+      return { factor: 1, name: said.piecesAxis, say: (pieces: number) => digits(Math.round(pieces * 10) / 10) };
   }
 }

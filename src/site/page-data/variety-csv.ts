@@ -1,27 +1,29 @@
 /** The variety list as CSV (RFC 4180, UTF-8 with a byte-order mark, so that spreadsheets read accents). */
+
 import { stringify } from "csv-stringify/sync";
+import { cropName } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
 import { sayPicked } from "./planting-words.ts";
 import type { Harvests } from "./variety-pages.ts";
 import { cropOf, seasonYear, type View } from "./view.ts";
 
 export function varietyCsv(view: View, harvests: Harvests): string {
-  const { garden, links, today, speech } = view;
+  const { garden, links, today } = view;
   const { csv, source: said } = view.words.sentences;
-  const cropName = (of: Variety) => {
+  const cropWord = (of: Variety) => {
     const crop = cropOf(garden, of);
-    return crop === undefined ? "" : speech.crop(crop, 1);
+    return crop === undefined ? "" : cropName(crop, 1);
   };
   const origin = garden.settings.address ?? "";
   const rows = [...garden.varieties.values()]
-    .sort((a, b) => view.compare(cropName(a), cropName(b)) || view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
+    .sort((a, b) => view.compare(cropWord(a), cropWord(b)) || view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
     .map((variety) => {
       const crop = cropOf(garden, variety);
       const now = (view.plantings.get(variety.id) ?? []).filter((planting) => planting.ended === undefined);
       const picked = harvests.get(variety.id)?.get(seasonYear(view, today));
       return [
         variety.title,
-        cropName(variety),
+        cropWord(variety),
         crop?.family ?? "",
         variety.botanical ?? "",
         variety.sayAs ?? "",

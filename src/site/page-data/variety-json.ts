@@ -1,10 +1,11 @@
 /** The variety list as data for people's own programs; docs/variety-list.md says what each key means. */
+import { cropName } from "../../language/index.ts";
 import { webAddress } from "./sources.ts";
 import type { Harvests } from "./variety-pages.ts";
 import { cropOf, seasonYear, type View } from "./view.ts";
 
 export function varietyJson(view: View, harvests: Harvests): string {
-  const { garden, links, today, speech } = view;
+  const { garden, links, today } = view;
   const varieties = [...garden.varieties.values()]
     .sort(
       (a, b) =>
@@ -20,7 +21,7 @@ export function varietyJson(view: View, harvests: Harvests): string {
       return {
         id: variety.id,
         variety: variety.title,
-        crop: crop && speech.crop(crop, 1),
+        crop: crop && cropName(crop, 1),
         family: crop?.family || undefined,
         botanicalName: variety.botanical,
         sayAs: variety.sayAs,

@@ -1,6 +1,6 @@
 /** The variety list: by crop, with jumps by letter and family, and the rules that narrow it without scripts. */
+import { capital, cropName } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
-import { capital } from "../../timeline/index.ts";
 import { firstLetter, letterJumps } from "./letter-jumps.ts";
 import { cropAnchor } from "./links.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
@@ -12,18 +12,18 @@ import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
 const OTHER = "other";
 
 export function varietyList(view: View): VarietyListPage {
-  const { garden, links, speech, words } = view;
+  const { garden, links, words } = view;
   const byCrop = new Map<string, Variety[]>();
   for (const variety of garden.varieties.values()) {
     const crop = cropOf(garden, variety)?.id ?? OTHER;
     byCrop.set(crop, [...(byCrop.get(crop) ?? []), variety]);
   }
-  const cropName = (id: string) => {
+  const cropWord = (id: string) => {
     const crop = garden.crops.get(id);
-    return id === OTHER ? words.varieties.otherCrops : capital(crop === undefined ? id : speech.crop(crop));
+    return id === OTHER ? words.varieties.otherCrops : capital(crop === undefined ? id : cropName(crop));
   };
   const groups = [...byCrop]
-    .map(([id, varieties]) => group(view, id, cropName(id), varieties))
+    .map(([id, varieties]) => group(view, id, cropWord(id), varieties))
     .sort((a, b) => view.compare(a.name, b.name));
   const rows = groups.flatMap((one) => one.rows);
   const beds = choices(

@@ -1,7 +1,8 @@
 /** A page per variety, and the one sentence that says how it did. */
+
 import { daysBetween } from "../../calendar.ts";
+import { type Amount, capital, cropName, digits, sayList } from "../../language/index.ts";
 import type { Picked, Planting, Stage, Variety } from "../../model.ts";
-import { type Amount, capital } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import { notebooks } from "./notebook.ts";
@@ -39,7 +40,7 @@ function varietyPage(
   return {
     id: variety.id,
     name: variety.title,
-    crop: crop === undefined ? "" : view.speech.crop(crop, 1),
+    crop: crop === undefined ? "" : cropName(crop, 1),
     cropHref: crop === undefined ? undefined : links.crop(crop.id),
     botanical: variety.botanical,
     sayAs: variety.sayAs,
@@ -56,7 +57,7 @@ function varietyPage(
       .map(([year, of]) => ({
         season: seasonLabel(view, year),
         amount: amountOf(view, of),
-        times: view.speech.digits(of.times),
+        times: digits(of.times),
       })),
     seenIn: shown.byVariety.get(variety.id) ?? [],
     about: storyHtml(variety.body),
@@ -95,9 +96,9 @@ function amountOf({ garden, words }: View, picked: Picked): Amount {
 
 /** One sentence: what it gave this year, else how it stands, else how it ended when it was last grown. */
 export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<number, Picked>): string {
-  const { garden, today, speech } = view;
+  const { garden, today, locale } = view;
   const { result } = view.words.sentences;
-  const day = (of: string) => speech.day(of, today);
+  const day = (of: string) => locale.day(of, today);
   const sayAmount = (year: Picked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
@@ -142,9 +143,7 @@ export function sayWhere(view: View, variety: Variety): string {
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   if (now.length > 0)
-    return view.speech.list([
-      ...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed)),
-    ]);
+    return sayList([...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed))]);
   const season = seasonYear(view, view.today);
   if (view.waitingLots.has(variety.id)) return where.waiting;
   const ended = plantings.flatMap((planting) =>

@@ -1,7 +1,8 @@
 /** A variety in photos: the spot where it grows, then and now, and the photos of its life with its age on each day. */
+
 import { daysBetween } from "../../calendar.ts";
+import { capital, fullStop } from "../../language/index.ts";
 import type { Planting, Variety } from "../../model.ts";
-import { capital, fullStop } from "../../timeline/index.ts";
 import { comparisonOf, farthest } from "./comparison-book.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { ageOf } from "./plant-ages.ts";

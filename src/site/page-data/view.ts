@@ -1,5 +1,7 @@
 /** What all pages of a site are made from: the garden on a day, looked at once from every side the pages need. */
+
 import { seasonStart, yearOf } from "../../calendar.ts";
+import { type Locale, localeOf } from "../../language/index.ts";
 import type {
   Bed,
   BedState,
@@ -14,8 +16,8 @@ import type {
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { seasonBeginning } from "../../season/index.ts";
-import { living, type Speech, speechOf, state } from "../../timeline/index.ts";
-import { type Words, wordsIn } from "../words/index.ts";
+import { isNewToGarden, living, state } from "../../timeline/index.ts";
+import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
 import { type PictureBook, pictureBook } from "./pictures.ts";
@@ -28,7 +30,7 @@ export interface View {
   readonly links: Links;
   /** What pages say around the data, and how numbers and days are said: both in the garden's language. */
   readonly words: Words;
-  readonly speech: Speech;
+  readonly locale: Locale;
   readonly book: PictureBook;
   /** Photos that lie over one another. */
   readonly comparisons: ComparisonBook;
@@ -80,8 +82,8 @@ export function viewGarden(
     today,
     seasonStart: season,
     links,
-    words: wordsIn(garden.settings.language),
-    speech: speechOf(garden.settings),
+    words: siteWords,
+    locale: localeOf(garden.settings),
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),
     covers: coverSeries(garden),
@@ -98,7 +100,7 @@ export function viewGarden(
           : [],
       ),
     ),
-    newVarieties: newVarieties(garden, plantings, season),
+    newVarieties: new Set([...garden.varieties.keys()].filter((variety) => isNewToGarden(garden, variety, today))),
     compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
   };
 }
@@ -118,23 +120,6 @@ function measuredPlantings(
       .filter((points) => points.length > 0);
     return planting === undefined || stretches.length === 0 ? [] : [{ planting, series: { ...series, stretches } }];
   });
-}
-
-/** In a garden's first season everything is new, and nothing is worth marking. */
-function newVarieties(
-  garden: Garden,
-  plantings: ReadonlyMap<string, readonly Planting[]>,
-  season: Day,
-): ReadonlySet<string> {
-  const firstDay = garden.events[0]?.day;
-  if (firstDay === undefined || firstDay >= season) return new Set();
-  const first = new Map<string, Day>();
-  const note = (variety: string | undefined, day: Day) => {
-    if (variety !== undefined && day < (first.get(variety) ?? "9999")) first.set(variety, day);
-  };
-  for (const [variety, all] of plantings) for (const planting of all) note(variety, planting.sown ?? planting.since);
-  for (const lot of garden.nurseryLots) note(lot.variety, lot.sown);
-  return new Set([...first].filter(([, day]) => day >= season).map(([variety]) => variety));
 }
 
 export function livingIn(view: View, bed: string): readonly Planting[] {

@@ -1,8 +1,9 @@
 /** The camera page of every viewpoint: where to stand, and the photo to match. */
+
 import { daysBetween } from "../../calendar.ts";
+import { capital, fullStop } from "../../language/index.ts";
 import type { Bed } from "../../model.ts";
 import { viewpointFileName } from "../../photos/index.ts";
-import { capital, fullStop } from "../../timeline/index.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { Link, ViewpointPage } from "./shapes.ts";
 import { bedsInOrder, type View } from "./view.ts";

@@ -10,7 +10,7 @@ const FEWEST = 3;
 
 /** Of the season in which the spot's newest photo lies; undefined when it has too few. */
 export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
-  const { speech, words } = view;
+  const { locale, words } = view;
   const season = spot.frames.filter(({ photo }) => photo.day >= view.seasonStart);
   const byWeek = new Map<Day, Frame>(season.map((frame) => [mondayOf(frame.photo.day), frame]));
   const mondays = [...byWeek.keys()];
@@ -20,13 +20,13 @@ export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
   const all = Array.from({ length: daysBetween(first, last) / 7 + 1 }, (_, week) => addDays(first, week * 7));
   const near = end.photo.day;
   return {
-    caption: `${saySpot(view.garden, spot.viewpoint)}, ${words.sentences.compared.span(speech.day(start.photo.day, near), speech.day(near))}`,
+    caption: `${saySpot(spot.viewpoint)}, ${words.sentences.compared.span(locale.day(start.photo.day, near), locale.day(near))}`,
     weeks: all.map((monday) => {
       const frame = byWeek.get(monday);
       const iso = frame?.photo.day ?? monday;
       return {
         iso,
-        day: speech.day(iso, near),
+        day: locale.day(iso, near),
         picture: frame === undefined ? undefined : view.comparisons.pictures.picture(frame.photo),
       };
     }),

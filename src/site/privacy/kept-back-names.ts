@@ -9,6 +9,13 @@ import { namesOf, wordsOf } from "./private-phrases.ts";
 /** Records that people speak of by name. */
 const KINDS = ["sites", "beds", "varieties", "gear", "trials"] as const;
 
+/** By the key of its meaning: what a word of the garden's own list may name. */
+const OWN_WORDS = [
+  ["bed", "beds"],
+  ["variety", "varieties"],
+  ["gear", "gear"],
+] as const;
+
 export type NamedRecords = Pick<Records, (typeof KINDS)[number]>;
 
 export interface KeptBackNames {
@@ -22,7 +29,7 @@ export interface KeptBackNames {
 
 /** `open` is what viewers may see of the records. */
 export function namesKeptBack(
-  all: NamedRecords & Pick<Garden, "crops" | "episodes" | "notes">,
+  all: NamedRecords & Pick<Garden, "crops" | "episodes" | "notes" | "words">,
   open: Pick<NamedRecords, (typeof KINDS)[number]>,
 ): KeptBackNames {
   const secret = new Map<string, string>();
@@ -36,6 +43,14 @@ export function namesKeptBack(
         else secret.set(letters, name);
       }
     }
+  }
+  // "the hole: Secret Nursery" in the garden's own words.
+  for (const { word, means } of all.words) {
+    const isSecret = OWN_WORDS.some(([key, kind]) => {
+      const id = (means as Partial<Record<typeof key, string>>)[key] ?? "";
+      return all[kind].has(id) && !open[kind].has(id);
+    });
+    if (isSecret) secret.set(lettersOf(word.replace(/^the /i, "")), word);
   }
   for (const { title, private: isPrivate } of all.episodes.values()) if (isPrivate) secret.set(lettersOf(title), title);
   // A note is often called by a word that may be anything.

@@ -33,7 +33,7 @@ export function privateNames(records: Records): PrivateNames {
 
 /** Says which private record a path or an address in a text names, as a sentence, or undefined. */
 export function findPrivateName(text: string, { ids, photos }: PrivateNames): string | undefined {
-  for (const [segment] of text.matchAll(/(?<=^|[/"'=(#])[\w-]*-[\w-]*(?=$|[/"')#?.&])/g)) {
+  for (const [segment] of text.matchAll(/(?<=^|[/"'=(#])(?=\w*-)[\w-]+(?=$|[/"')#?.&])/g)) {
     const file = ids.get(segment.toLowerCase());
     if (file !== undefined) return `It names "${segment}", which ${file} keeps private.`;
   }

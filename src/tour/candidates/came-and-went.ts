@@ -1,33 +1,33 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
-import { capital, sayList } from "../../timeline/index.ts";
+import { capital, sayList } from "../../language/index.ts";
+import { isNewToGarden } from "../../timeline/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { bedVerb, theBed } from "../bed-names.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import { onDay, sinceDay, speechOf } from "../days-said.ts";
+import { onDay, sinceDay, voiceOf } from "../days-said.ts";
 import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { cultivar } from "../plant-names.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import { say } from "../sentence.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
-import { isNewThisYear } from "../variety-rows.ts";
 import type { Candidate } from "./candidate.ts";
 
 export function newCandidates(here: BedOnTheDay): Candidate[] {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
     const [lot] = batch.lots;
     const { planted, sown, since, selfSown } = lot.planting;
     const up = firstDayOf(lot, "up");
     const gist =
       selfSown === true
-        ? `self-sown, up ${sinceDay(since, speech)}`
+        ? `self-sown, up ${sinceDay(since, voice)}`
         : planted !== undefined
-          ? `planted ${onDay(planted, speech)}`
+          ? `planted ${onDay(planted, voice)}`
           : up !== undefined
-            ? `up ${sinceDay(up, speech)}`
-            : `sown ${onDay(sown ?? since, speech)}`;
+            ? `up ${sinceDay(up, voice)}`
+            : `sown ${onDay(sown ?? since, voice)}`;
     return {
       kind: "new",
       sentence: newSentence(batch, here),
@@ -45,8 +45,8 @@ export function firstTimeCandidates(here: BedOnTheDay, shown: ShownBefore): Cand
   const lots = here.growing.filter(
     (lot) =>
       !isNews(lot, here) &&
-      isNewThisYear(lot.planting.variety, here) &&
       lot.variety !== undefined &&
+      isNewToGarden(here.index.garden, lot.variety.id, here.day) &&
       shown.lastNamed(lot.variety) === undefined,
   );
   const [first, ...more] = [...new Map(lots.map((lot) => [lot.planting.variety, lot])).values()];
@@ -69,7 +69,7 @@ export function firstTimeCandidates(here: BedOnTheDay, shown: ShownBefore): Cand
 }
 
 export function goneCandidates(here: BedOnTheDay): Candidate[] {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const lost = lostSentences(here).map(({ sentence, batch }) => ({
     kind: "lost" as const,
     sentence,
@@ -86,7 +86,7 @@ export function goneCandidates(here: BedOnTheDay): Candidate[] {
       sentence,
       why: lot.before === undefined ? "it came and went between two tours" : "viewers will look for it",
       about: theBatch(batchOf([lot])),
-      gist: `${lot.planting.stage === "lost" ? "lost" : "out"} ${onDay(lot.planting.ended ?? here.day, speech)}`,
+      gist: `${lot.planting.stage === "lost" ? "lost" : "out"} ${onDay(lot.planting.ended ?? here.day, voice)}`,
       keepBy: cultivar(lot),
       lots: [lot],
     }));
@@ -94,13 +94,13 @@ export function goneCandidates(here: BedOnTheDay): Candidate[] {
 }
 
 export function troubleCandidates(here: BedOnTheDay): Candidate[] {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const open = openTroubles(here).map((line) => ({
     kind: "trouble" as const,
     sentence: line,
     why: line.opened > here.newsAfter ? "it is new" : "it is not over",
     about: `the ${line.what}`,
-    gist: sinceDay(line.opened, speech),
+    gist: sinceDay(line.opened, voice),
     keepBy: line.cause,
     lots: lotsOf(here, line.plantings),
   }));

@@ -4,7 +4,7 @@ import type { Place } from "../../model.ts";
 import { batchOf, byVariety, theBatch } from "../batches.ts";
 import { theBed } from "../bed-names.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, speechOf } from "../days-said.ts";
+import { dayOnly, onDay, voiceOf } from "../days-said.ts";
 import { coverChange, percent, sideBySide } from "../growth-lines.ts";
 import { thisDayLastYear } from "../last-seen.ts";
 import { pickedFact } from "../picked-sentences.ts";
@@ -16,13 +16,13 @@ import { trialSentence, trialsIn } from "../trial-lines.ts";
 import type { Candidate } from "./candidate.ts";
 
 export function trialCandidates(here: BedOnTheDay): Candidate[] {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   return trialsIn(here).map((trial) => ({
     kind: "trial",
     sentence: trialSentence(trial, here),
     why: (trial.verdictDue ?? "9999") <= here.day ? "its verdict is due" : "the trial is running",
     about: `the trial “${trial.title}”`,
-    gist: trial.verdictDue === undefined ? "running" : `verdict due ${onDay(trial.verdictDue, speech)}`,
+    gist: trial.verdictDue === undefined ? "running" : `verdict due ${onDay(trial.verdictDue, voice)}`,
     keepBy: trial.title,
     lots: here.growing.filter(({ planting }) => trial.arms.some((arm) => arm.variety === planting.variety)),
   }));
@@ -68,8 +68,8 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
   const pair = sideBySide(here.index.garden, here, photos);
   if (pair === undefined) return [];
   const { before, after, viewpoint } = pair;
-  const speech = speechOf(here);
-  const days = `${dayOnly(before.day, speech)} and ${dayOnly(after.day, speech)}`;
+  const voice = voiceOf(here);
+  const days = `${dayOnly(before.day, voice)} and ${dayOnly(after.day, voice)}`;
   const cover = coverChange(pair);
   const place = (path: string): { readonly place: Place } => ({ place: { file: path, line: 1, column: 1 } });
   const text =
@@ -101,7 +101,7 @@ export function grownCandidates(here: BedOnTheDay): Candidate[] {
             sentence: fact,
             why: "it was measured again",
             about: theBatch(batchOf([lot])),
-            gist: `measured ${onDay(measured.day, speechOf(here))}`,
+            gist: `measured ${onDay(measured.day, voiceOf(here))}`,
             keepBy: cultivar(lot),
             lots: [lot],
           },

@@ -1,11 +1,12 @@
 /** What will soon be gone, so that this tour may be the last to show it. */
+
 import { cropFacts } from "../../almanac/index.ts";
 import { addDays, daysBetween } from "../../calendar.ts";
+import { cropName, sayList } from "../../language/index.ts";
 import type { Place, Task } from "../../model.ts";
-import { cropName, sayList } from "../../timeline/index.ts";
 import { agree, batchOf, byVariety, theBatch } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, speechOf } from "../days-said.ts";
+import { dayOnly, onDay, voiceOf } from "../days-said.ts";
 import { mentions } from "../mentions.ts";
 import { cultivar, isSingular } from "../plant-names.ts";
 import { say } from "../sentence.ts";
@@ -49,7 +50,7 @@ function byTask(task: Task, here: BedOnTheDay): Candidate[] {
   const [first, ...more] = meant;
   if (first === undefined) return [];
   const batch = batchOf([first, ...more]);
-  const due = `${doing} ${task.due < here.day ? "was" : "is"} due ${onDay(task.due, speechOf(here))}`;
+  const due = `${doing} ${task.due < here.day ? "was" : "is"} due ${onDay(task.due, voiceOf(here))}`;
   return [
     {
       kind: "going",
@@ -82,7 +83,7 @@ function asLastYear(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): Candidat
   const change = last?.changes.findLast(({ day }) => day === ended);
   if (ended === undefined || change?.kind !== "cleared") return [];
   const batch = batchOf(lots);
-  const day = dayOnly(ended, speechOf(here)).replace(/ \d{4}$/, "");
+  const day = dayOnly(ended, voiceOf(here)).replace(/ \d{4}$/, "");
   return [
     {
       kind: "going",
@@ -115,7 +116,7 @@ function byFrost(here: BedOnTheDay): Candidate[] {
   if (first === undefined) return [];
   const crops = [...new Set(tender.flatMap(({ crop }) => (crop === undefined ? [] : [cropName(crop, 2)])))];
   const are = crops.length === 1 && isSingular(first) ? "is" : "are";
-  const day = dayOnly(frost, speechOf(here));
+  const day = dayOnly(frost, voiceOf(here));
   return [
     {
       kind: "going",

@@ -1,7 +1,8 @@
 /** What viewers are waiting for: promises to be kept at a stop, and questions that no film has answered yet. */
+
 import { daysBetween } from "../../calendar.ts";
+import { cropName } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
-import { cropName } from "../../timeline/index.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
 import { type OwedLine, toYou } from "../follow-up-lines.ts";
 import { mentions } from "../mentions.ts";
@@ -39,7 +40,7 @@ export function questionCandidates(here: BedOnTheDay, questions: readonly Event[
   return questions
     .filter(({ day }) => day >= here.since.day && daysBetween(day, here.day) <= stillAsked)
     .map((event) => {
-      const question = (event.what ?? "").trim().replace(/\?*$/, "?");
+      const question = (event.what ?? "").trim().replace(/(?<!\?)\?*$/, "?");
       const asked = say(`A viewer asks: “${question}”`, [event]);
       const answer = answerInNotes(event, here.index.garden.notes, here.day);
       const sentence = answer === undefined || answer.private ? asked : together([asked, answer]);

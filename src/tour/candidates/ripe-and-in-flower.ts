@@ -1,9 +1,10 @@
 /** Plants at their moment: first flower and first picking, in flower, ripe, ready soon. */
+
 import { daysBetween } from "../../calendar.ts";
-import { capital } from "../../timeline/index.ts";
+import { capital } from "../../language/index.ts";
 import { agree, batchesOf, bySowing, byVariety, groundsOf, theBatch } from "../batches.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, sinceDay, speechOf } from "../days-said.ts";
+import { dayOnly, onDay, sinceDay, voiceOf } from "../days-said.ts";
 import { expectedFact, readyFrom } from "../expected-picking.ts";
 import { milestonesSince } from "../milestones.ts";
 import { isNews } from "../news-sentences.ts";
@@ -19,13 +20,13 @@ const soon = 14;
 const freshlyInFlower = 14;
 
 export function firstCandidates(here: BedOnTheDay): Candidate[] {
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const gists = {
-    up: (day: string) => `up ${sinceDay(day, speech)}`,
-    "first flower": (day: string) => `in flower ${sinceDay(day, speech)}`,
-    "first fruit": (day: string) => `in fruit ${sinceDay(day, speech)}`,
-    "first picking": (day: string) => `first picked ${onDay(day, speech)}`,
-    "only picking": (day: string) => `taken up ${onDay(day, speech)}`,
+    up: (day: string) => `up ${sinceDay(day, voice)}`,
+    "first flower": (day: string) => `in flower ${sinceDay(day, voice)}`,
+    "first fruit": (day: string) => `in fruit ${sinceDay(day, voice)}`,
+    "first picking": (day: string) => `first picked ${onDay(day, voice)}`,
+    "only picking": (day: string) => `taken up ${onDay(day, voice)}`,
   };
   return milestonesSince(here).map((milestone) => ({
     kind: milestone.kind,
@@ -80,8 +81,8 @@ export function readyCandidates(here: BedOnTheDay): Candidate[] {
         why: due ? "it will be ready before the next tour" : "it should be ready by now",
         about: theBatch(batch),
         gist: due
-          ? `ready from about ${dayOnly(day, speechOf(here))}`
-          : `due since about ${dayOnly(day, speechOf(here))}`,
+          ? `ready from about ${dayOnly(day, voiceOf(here))}`
+          : `due since about ${dayOnly(day, voiceOf(here))}`,
         keepBy: cultivar(batch.lots[0]),
         lots: batch.lots,
       },
@@ -92,7 +93,7 @@ export function readyCandidates(here: BedOnTheDay): Candidate[] {
 /** "The Velvet Queen sunflowers are in flower, since Thursday." One for each story, first flowers apart. */
 export function flowerCandidates(here: BedOnTheDay): Candidate[] {
   const told = new Set(milestonesSince(here).map(({ lot }) => lot.planting.id));
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   const open = here.growing.filter(
     (lot) =>
       lot.planting.stage === "flowering" &&
@@ -101,7 +102,7 @@ export function flowerCandidates(here: BedOnTheDay): Candidate[] {
       (lot.crop?.use === "flower" || daysBetween(lot.planting.stageSince, here.day) <= freshlyInFlower),
   );
   return batchesOf(open).map((batch) => {
-    const since = sinceDay(batch.lots[0].planting.stageSince, speech);
+    const since = sinceDay(batch.lots[0].planting.stageSince, voice);
     const flowered = batch.lots.flatMap(({ events }) => events.filter(({ kind }) => kind === "flowered").slice(-1));
     return {
       kind: "in flower",

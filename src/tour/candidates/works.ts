@@ -1,9 +1,10 @@
 /** Work done in a bed: what was built, put up, tied, fed, cut back. */
+
 import { addDays } from "../../calendar.ts";
-import { capital, fullStop } from "../../timeline/index.ts";
+import { capital, fullStop } from "../../language/index.ts";
 import { theBed } from "../bed-names.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, speechOf } from "../days-said.ts";
+import { dayOnly, onDay, voiceOf } from "../days-said.ts";
 import { say } from "../sentence.ts";
 import type { Candidate } from "./candidate.ts";
 
@@ -12,7 +13,7 @@ const stillSeen = 14;
 
 export function workCandidates(here: BedOnTheDay): Candidate[] {
   const recent = addDays(here.day, -stillSeen);
-  const speech = speechOf(here);
+  const voice = voiceOf(here);
   return here.changes
     .filter((change) => change.kind === "did" && change.day > recent)
     .map((change): Candidate => {
@@ -20,9 +21,9 @@ export function workCandidates(here: BedOnTheDay): Candidate[] {
       return {
         kind: gear !== undefined || built !== undefined || filled !== undefined ? "built" : "work",
         sentence: say(fullStop(capital(change.text)), [change]),
-        why: `done on ${dayOnly(change.day, speech)}`,
+        why: `done on ${dayOnly(change.day, voice)}`,
         about: `work in ${theBed(here.bed)}`,
-        gist: `done ${onDay(change.day, speech)}`,
+        gist: `done ${onDay(change.day, voice)}`,
         keepBy: "work",
         lots: here.growing.filter((lot) => lot.planting.id === change.planting),
       };

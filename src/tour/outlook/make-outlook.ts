@@ -1,13 +1,15 @@
 /** Looks ahead: stage dates, days worth filming, deadlines. What is not noted yet cannot be counted, and is not guessed. */
+
 import { addDays, daysBetween } from "../../calendar.ts";
+import { capital } from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
-import { capital, openFollowUps } from "../../timeline/index.ts";
+import { openFollowUps } from "../../timeline/index.ts";
 import { bySowing, theBatch } from "../batches.ts";
 import { inBed } from "../bed-names.ts";
 import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
 import { candidatesAt, type Findings, type Weighed } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
-import { dayOnly, type Speech } from "../days-said.ts";
+import { dayOnly, type Voice } from "../days-said.ts";
 import { readyFrom, reasonToExpect } from "../expected-picking.ts";
 import { followUpLines, type OwedLine, toYou } from "../follow-up-lines.ts";
 import { type GardenIndex, indexGarden } from "../garden-index.ts";
@@ -40,7 +42,7 @@ const fresh = 7;
 export function makeOutlook(garden: Garden, { today, weeks, windows = new Map() }: OutlookRequest): Outlook {
   const index = indexGarden(garden);
   const to = addDays(today, weeks * 7);
-  const speech: Speech = { settings: garden.settings, day: today };
+  const voice: Voice = { settings: garden.settings, day: today };
   const wishes = wishesOf(garden, undefined);
   const beds = orderStops(garden, undefined, today, wishes).beds;
   const tours = publishedTours(garden, today, undefined);
@@ -57,7 +59,7 @@ export function makeOutlook(garden: Garden, { today, weeks, windows = new Map() 
     const day = addDays(today, ahead);
     const stops = ahead === 0 ? now : beds.map((bed) => stand(bed, day));
     const findings: Findings = {
-      owed: owedByBed(index, stops, { ...speech, day }),
+      owed: owedByBed(index, stops, { ...voice, day }),
       questions: questionsByBed(garden.events, stops),
       photos,
       shown,
@@ -85,7 +87,7 @@ export function makeOutlook(garden: Garden, { today, weeks, windows = new Map() 
     to,
     weeks,
     expected,
-    deadlines: inOrderOfDay([...gone.values(), ...promises(garden, today, to, speech)]),
+    deadlines: inOrderOfDay([...gone.values(), ...promises(garden, today, to, voice)]),
     days,
     best: richestByWeek(days),
   };
@@ -110,8 +112,8 @@ function expectedHere(
     if (day === undefined || day < from || day > to || reason === undefined) return [];
     const kind = lot.crop?.use === "flower" ? ("in flower" as const) : ("ready" as const);
     const about = `${theBatch(batch)} ${inBed(here.bed)}`;
-    const speech: Speech = { settings: here.index.garden.settings, day: from };
-    const said = `${capital(about)} should be ${kind} about ${dayOnly(day, speech)}${spread(window, speech)}: ${reason.count}${reason.before}.`;
+    const voice: Voice = { settings: here.index.garden.settings, day: from };
+    const said = `${capital(about)} should be ${kind} about ${dayOnly(day, voice)}${spread(window, voice)}: ${reason.count}${reason.before}.`;
     const own = { private: lot.planting.private };
     return [
       {
@@ -131,10 +133,10 @@ function expectedHere(
 const usefulWindow = 42;
 
 /** ", by this garden's own records between 24 July and 3 August"; what could have come already is told by its end. */
-function spread(window: ExpectedWindow | undefined, speech: Speech): string {
+function spread(window: ExpectedWindow | undefined, voice: Voice): string {
   if (window === undefined || daysBetween(window.from, window.to) > usefulWindow) return "";
-  const to = dayOnly(window.to, speech);
-  const span = window.from <= speech.day ? `no later than ${to}` : `between ${dayOnly(window.from, speech)} and ${to}`;
+  const to = dayOnly(window.to, voice);
+  const span = window.from <= voice.day ? `no later than ${to}` : `between ${dayOnly(window.from, voice)} and ${to}`;
   return `, by this garden's own records ${span}`;
 }
 
@@ -160,10 +162,10 @@ function verdicts(now: readonly BedOnTheDay[], from: Day, to: Day): readonly Exp
 function owedByBed(
   index: GardenIndex,
   stops: readonly BedOnTheDay[],
-  speech: Speech,
+  voice: Voice,
 ): ReadonlyMap<string, readonly OwedLine[]> {
   return Map.groupBy(
-    followUpLines(index, stops, speech).filter(({ keptAt }) => keptAt !== undefined),
+    followUpLines(index, stops, voice).filter(({ keptAt }) => keptAt !== undefined),
     ({ keptAt }) => keptAt ?? "",
   );
 }
@@ -190,13 +192,13 @@ function keepDeadline(
   });
 }
 
-function promises(garden: Garden, from: Day, to: Day, speech: Speech): readonly Deadline[] {
+function promises(garden: Garden, from: Day, to: Day, voice: Voice): readonly Deadline[] {
   return openFollowUps(garden, from).flatMap((followUp) => {
     const { due, what, bed, id } = followUp;
     if (due === undefined || due < from || due > to) return [];
     const words = what.trim().replace(/[.;,\s]+$/, "");
-    const said = toYou(words.endsWith(` by ${dayOnly(due, speech)}`) ? words.replace(/ by [^ ]+ [^ ]+$/, "") : words);
-    const text = `Promised for ${dayOnly(due, speech)} at the latest: ${said}.`;
+    const said = toYou(words.endsWith(` by ${dayOnly(due, voice)}`) ? words.replace(/ by [^ ]+ [^ ]+$/, "") : words);
+    const text = `Promised for ${dayOnly(due, voice)} at the latest: ${said}.`;
     return [{ ...say(text, [followUp]), id: `promise ${id}`, kind: "promise" as const, day: due, about: said, bed }];
   });
 }

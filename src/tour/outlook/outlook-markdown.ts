@@ -1,7 +1,7 @@
 /** The outlook as Markdown: deadlines first, then the days worth filming, then what is expected. */
+import { capital, sayNumber, sayPlural, sayWeekday } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { capital, sayNumber, sayPlural, sayWeekday } from "../../timeline/index.ts";
-import { dayOnly, type Speech } from "../days-said.ts";
+import { dayOnly, type Voice } from "../days-said.ts";
 import { type Markdown, markdownWriter } from "../markdown-text.ts";
 import type { FilmingDay, Outlook } from "./outlook.ts";
 
@@ -9,25 +9,25 @@ import type { FilmingDay, Outlook } from "./outlook.ts";
 const mostNews = 4;
 
 export function outlookMarkdown(outlook: Outlook, settings: GardenSettings): string {
-  const speech: Speech = { settings, day: outlook.from };
+  const voice: Voice = { settings, day: outlook.from };
   const write = markdownWriter(false);
   const parts = [
     `# The next ${outlook.weeks === 1 ? "week" : sayPlural(outlook.weeks, "week", "weeks")}`,
-    `**${dayOnly(outlook.from, speech)} to ${dayOnly(outlook.to, speech)}**`,
-    deadlines(outlook, speech, write),
-    filmingDays(outlook, speech, write),
-    expected(outlook, speech, write),
+    `**${dayOnly(outlook.from, voice)} to ${dayOnly(outlook.to, voice)}**`,
+    deadlines(outlook, voice, write),
+    filmingDays(outlook, voice, write),
+    expected(outlook, voice, write),
   ];
   return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }
 
-function deadlines({ deadlines: all }: Outlook, speech: Speech, { item }: Markdown): string {
+function deadlines({ deadlines: all }: Outlook, voice: Voice, { item }: Markdown): string {
   if (all.length === 0) return "";
-  const lines = all.map((one) => item(one, { before: `**By ${dayOnly(one.day, speech)}.** ` }));
+  const lines = all.map((one) => item(one, { before: `**By ${dayOnly(one.day, voice)}.** ` }));
   return `## Film it in time\n\n${lines.join("\n")}`;
 }
 
-function filmingDays({ best }: Outlook, speech: Speech, { md }: Markdown): string {
+function filmingDays({ best }: Outlook, voice: Voice, { md }: Markdown): string {
   if (best.length === 0 || best.every(({ things }) => things === 0)) {
     return "## Days worth filming\n\nNothing is on record yet that would make a film.";
   }
@@ -36,14 +36,14 @@ function filmingDays({ best }: Outlook, speech: Speech, { md }: Markdown): strin
     const more = news.length - told.length;
     const rest = more > 0 ? [`${more} more`] : [];
     const why = told.length === 0 ? "" : `: ${[...told, ...rest].join(", ")}`;
-    return `- **${sayWeekday(day, speech.settings)} ${dayOnly(day, speech)}**, ${sayPlural(things, "thing", "things")} to show, worth ${sayNumber(value)}${why}.`;
+    return `- **${sayWeekday(day, voice.settings)} ${dayOnly(day, voice)}**, ${sayPlural(things, "thing", "things")} to show, worth ${sayNumber(value)}${why}.`;
   };
   return `## Days worth filming\n\nThe richest day of each week, as the notes stand today:\n\n${best.map(line).join("\n")}`;
 }
 
-function expected({ expected: all }: Outlook, speech: Speech, { item }: Markdown): string {
+function expected({ expected: all }: Outlook, voice: Voice, { item }: Markdown): string {
   if (all.length === 0)
     return "## Expected\n\nNo variety that grows has days to maturity on record that end in this time.";
-  const lines = all.map((one) => item(one, { before: `**${capital(dayOnly(one.day, speech))}.** ` }));
+  const lines = all.map((one) => item(one, { before: `**${capital(dayOnly(one.day, voice))}.** ` }));
   return `## Expected\n\n${lines.join("\n")}`;
 }

@@ -1,4 +1,5 @@
 /** Light along the tour: at every stop at its own time, and the start that puts most stops into good light. */
+
 import {
   clock,
   type LightQuestion,
@@ -14,8 +15,8 @@ import {
   sunDay,
   usualLowSun,
 } from "../../almanac/index.ts";
+import { capital } from "../../language/index.ts";
 import type { Bed, Day, Garden, GardenSettings, Position } from "../../model.ts";
-import { capital } from "../../timeline/index.ts";
 import { minutesOf } from "./clock.ts";
 import type { StartScore } from "./plan.ts";
 

@@ -1,6 +1,6 @@
 /** The walk past the stops: its order where the person gave none, its legs, and what another order would save. */
+import { sayList, sayPlural } from "../../language/index.ts";
 import type { Bed, Episode, Garden, PlanPoint, Site } from "../../model.ts";
-import { sayList, sayPlural } from "../../timeline/index.ts";
 import { theBed } from "../bed-names.ts";
 import { offFilm } from "../film-time.ts";
 import { say } from "../sentence.ts";

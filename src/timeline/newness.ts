@@ -1,0 +1,41 @@
+/**
+ * What is new to a garden: never sown or planted here before this season. What is new to viewers is another thing
+ * (tour/news-sentences.ts): they may have seen it last month, or not yet what stands here for years.
+ */
+import { seasonStart } from "../calendar.ts";
+import type { Day, Garden } from "../model.ts";
+
+/**
+ * Share of all varieties begun by a day that must have been begun before its season. In the first season of the notes a few
+ * old perennials would otherwise make everything else new.
+ */
+const leastKnown = 0.2;
+
+const made = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
+
+/** In the first season of the notes nobody can tell, so nothing is new. */
+export function isNewToGarden(garden: Garden, variety: string, day: Day): boolean {
+  // Seed saved here was grown here, whatever the notes go back to.
+  if (garden.varieties.get(variety)?.source?.obtained === "saved") return false;
+  const season = seasonStart(day, garden.settings.seasonStarts);
+  const first = firstDays(garden).get(variety);
+  return first !== undefined && first >= season && first <= day && knowsBefore(garden, season, day);
+}
+
+function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
+  const begun = [...firstDays(garden).values()].filter((first) => first <= day);
+  const earlier = begun.filter((first) => first < season).length;
+  return earlier > 0 && earlier >= leastKnown * begun.length;
+}
+
+/** When each variety was first sown or planted. */
+function firstDays({ events }: Garden): ReadonlyMap<string, Day> {
+  const known = made.get(events);
+  if (known !== undefined) return known;
+  const first = new Map<string, Day>();
+  for (const { kind, variety, day } of events)
+    if ((kind === "sowed" || kind === "planted") && variety !== undefined && day < (first.get(variety) ?? "9999"))
+      first.set(variety, day);
+  made.set(events, first);
+  return first;
+}

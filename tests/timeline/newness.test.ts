@@ -1,0 +1,59 @@
+/** What is new to a garden is said alike by the brief, the field pages and the pages for viewers. */
+import { describe, expect, it } from "vitest";
+import { publicGarden } from "../../src/site/index.ts";
+import { viewGarden } from "../../src/site/page-data/view.ts";
+import { isNewToGarden } from "../../src/timeline/index.ts";
+import { makeBrief } from "../../src/tour/index.ts";
+import { type Files, gardenOf } from "../tour/garden-of.ts";
+
+const variety = (title: string, crop: string, source = "") => `---\ntitle: ${title}\ncrop: ${crop}\n${source}---\n`;
+
+const files: Files = {
+  "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+  "varieties/musselburgh.md": variety("Musselburgh", "leek"),
+  "varieties/boltardy.md": variety("Boltardy", "beetroot"),
+  "varieties/nantes.md": variety("Nantes", "carrot"),
+  "varieties/own-pea.md": variety("Own Pea", "pea", "source: {name: own seed, obtained: saved}\n"),
+  "varieties/red-baron.md": variety("Red Baron", "onion"),
+  "notes/2025-05-01.md":
+    "- planted 6 Musselburgh leek in Long Bed\n- sowed Boltardy beetroot in Long Bed\n- sowed Nantes carrot in Long Bed\n",
+  "notes/2026-05-01.md":
+    "- sowed 20 Own Pea in Long Bed\n- sowed Boltardy beetroot in Long Bed\n- planted 6 Red Baron onion in Long Bed\n",
+};
+const day = "2026-06-01";
+
+async function newIn(all: Files, on = day) {
+  const garden = await gardenOf(all, on);
+  const pages = (of: typeof garden) => [...viewGarden(of, on, "/", new Map(), new Map()).newVarieties].sort();
+  const brief = makeBrief(garden, { day: on, today: on })
+    .stops.flatMap(({ varieties }) => varieties)
+    .filter(({ newThisYear }) => newThisYear)
+    .map(({ label }) => label);
+  return { field: pages(garden), public: pages(publicGarden(garden)), brief };
+}
+
+describe("new to the garden", () => {
+  it("is what was never sown or planted here before; own saved seed was", async () => {
+    expect(await newIn(files)).toEqual({ field: ["red-baron"], public: ["red-baron"], brief: ["Red Baron, onion"] });
+  });
+
+  it("is nothing in the first season of the notes, whatever old plants they name", async () => {
+    const { "notes/2025-05-01.md": _, ...first } = files;
+    const none = { field: [], public: [], brief: [] };
+    expect(await newIn(first)).toEqual(none);
+    const many = ["Detroit", "Amsterdam", "Bedfordshire Champion", "Sturon", "Rijnsburger", "Ailsa Craig"];
+    const oldOne: Files = {
+      ...first,
+      ...Object.fromEntries(many.map((title) => [`varieties/${title.split(" ")[0]}.md`, variety(title, "onion")])),
+      "notes/2020-03-01.md": "- planted 1 Victoria rhubarb in Long Bed\n",
+      "notes/2026-05-02.md": `${many.map((title) => `- planted 6 ${title} in Long Bed`).join("\n")}\n`,
+    };
+    expect(await newIn(oldOne)).toEqual(none);
+  });
+
+  it("is so from its first day, for that season alone", async () => {
+    const garden = await gardenOf(files, "2027-06-01");
+    const on = (when: string) => isNewToGarden(garden, "red-baron", when);
+    expect(["2026-04-30", "2026-05-01", "2026-12-31", "2027-01-01"].map(on)).toEqual([false, true, true, false]);
+  });
+});
