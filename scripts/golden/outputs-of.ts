@@ -29,7 +29,7 @@ export interface GardenCase {
   readonly pages: boolean;
 }
 
-/** `work` keeps what photos measure and compiled templates; what is read of notes is never taken from there. */
+/** `work` keeps what photos measure and pages that were made; what is read of notes is never taken from there. */
 export async function outputsOf(
   { records, today, pages }: GardenCase,
   work: string,
@@ -110,8 +110,7 @@ async function pagesOf(loaded: Loaded, work: string, withTemplates: boolean): Pr
   if (!withTemplates) return outputs;
   const outDir = await mkdtemp(path.join(tmpdir(), "plotreel-golden-pages-"));
   try {
-    const { base, address } = garden.settings;
-    const publicPages = { name: "public", pages: PUBLIC_PAGES, base, address } as const;
+    const publicPages = { name: "public", pages: PUBLIC_PAGES, base: garden.settings.base } as const;
     await makePages(publicPages, pages, { cacheDir: work, outDir: path.join(outDir, "public") });
     const fieldPages = { name: "field", pages: FIELD_PAGES, base: "/" } as const;
     await makePages(fieldPages, field, { cacheDir: work, outDir: path.join(outDir, "field") });
