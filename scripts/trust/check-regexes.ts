@@ -40,10 +40,10 @@ export function sumOf(regex: FoundRegex): string {
 /** Undefined when it takes as long as its text; a sentence when nobody can tell. */
 export async function attackOn({ source, flags }: FoundRegex, seconds = 20): Promise<Attack | string | undefined> {
   const { check } = await import("recheck");
-  const { status, attack, error } = await check(source, flags, { timeout: seconds * 1000 });
-  if (status === "safe") return undefined;
-  if (status !== "vulnerable") return `not known (${error?.kind ?? status})`;
-  const { pumps, suffix } = attack;
+  const told = await check(source, flags, { timeout: seconds * 1000 });
+  if (told.status === "safe") return undefined;
+  if (told.status === "unknown") return `not known (${told.error.kind})`;
+  const { pumps, suffix } = told.attack;
   const [first] = pumps;
   const pump = pumps.at(-1)?.pump ?? "";
   return { before: first?.prefix ?? "", pump, after: suffix };

@@ -172,11 +172,11 @@ function disturb(cwd: string, files: readonly string[], random: Chance): string 
     renameSync(`${file}.kept`, file);
     return `${name} back`;
   }
+  if (!existsSync(file)) return `${name} is not there`;
   if (how === 0) {
     writeFileSync(file, "---\nprivate: tr");
     return `${name} written`;
   }
-  if (!existsSync(file)) return `${name} is not there`;
   renameSync(file, `${file}.kept`);
   if (how === 1) return `${name} gone`;
   if (how === 2) execFileSync("mkfifo", [file]);

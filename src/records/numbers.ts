@@ -67,7 +67,9 @@ export function mayBeginNumber(word: Word): boolean {
   if (word.kind === "number" || word.kind === "fraction") return true;
   if (word.kind === "mark") return word.text === "-" || word.text === "−";
   const lower = word.lower;
-  return isArticle(word) || lower === "minus" || numberWords.has(lower) || groups.has(lower) || lower in fractionWords;
+  return (
+    isArticle(word) || lower === "minus" || numberWords.has(lower) || groups.has(lower) || fractionWords.has(lower)
+  );
 }
 
 /** A number in digits, fractions or words, below zero only with its sign. */
