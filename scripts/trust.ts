@@ -21,9 +21,9 @@ interface Given {
 
 const parts: Readonly<Record<string, (given: Given) => Promise<readonly TrustRow[]>>> = {
   licences: () => licenceRows(),
-  fuzz: ({ long, seed }) => fuzzRows(long ? 1_000_000 : Number(process.env.N ?? 10_000), seed),
-  kills: ({ long, random }) => killRows(long ? 500 : Number(process.env.K ?? 24), random),
-  faults: ({ long, random }) => faultRows(long ? 20 : Number(process.env.F ?? 3), random),
+  fuzz: ({ long, seed }) => fuzzRows(long ? 1_000_000 : 10_000, seed),
+  kills: ({ long, random }) => killRows(long ? 500 : 24, random),
+  faults: ({ long, random }) => faultRows(long ? 20 : 3, random),
 };
 
 const { values, positionals } = parseArgs({

@@ -90,7 +90,8 @@ async function withoutRights(trials: Trials, before: Before): Promise<TrustRow> 
       uid: 65534,
       env: { HOME: "/nonexistent", NODE_DISABLE_COMPILE_CACHE: "1" },
     });
-    const wrong = [...saidWell(run, [0, 1, 3]), ...neitherNor(ownFiles(cwd), before.own, before.own)];
+    // A record that only its owner may read is none for anybody else: the episode that is asked for is not there.
+    const wrong = [...saidWell(run, [0, 1, 2, 3]), ...neitherNor(ownFiles(cwd), before.own, before.own)];
     for (const [site, pages] of sitesOf(cwd))
       if (!same(pages, before.sites.get(site) ?? new Map())) wrong.push(`out/${site} is another`);
     failed.push(...wrong.map((what) => `${command.name} without rights: ${what}`));
@@ -147,7 +148,12 @@ async function changedWhileRead(trials: Trials, times: number, random: Chance): 
       const cwd = trials.fresh();
       const did: string[] = [];
       const files = [...ownFiles(cwd).keys()].filter((name) => /\.(?:md|vtt|jpg)$/u.test(name));
-      const changing = setInterval(() => did.push(disturb(cwd, files, random)), 15);
+      const changing = setInterval(() => {
+        // What cannot be done, such as a change behind a link that leads nowhere now, is left.
+        try {
+          did.push(disturb(cwd, files, random));
+        } catch {}
+      }, 15);
       const run = await trials.run(cwd, command.argv, { limit: 60_000 });
       clearInterval(changing);
       cases += 1;
@@ -171,11 +177,11 @@ function disturb(cwd: string, files: readonly string[], random: Chance): string 
     renameSync(`${file}.kept`, file);
     return `${name} back`;
   }
+  if (!existsSync(file)) return `${name} is not there`;
   if (how === 0) {
     writeFileSync(file, "---\nprivate: tr");
     return `${name} written`;
   }
-  if (!existsSync(file)) return `${name} is not there`;
   renameSync(file, `${file}.kept`);
   if (how === 1) return `${name} gone`;
   if (how === 2) execFileSync("mkfifo", [file]);

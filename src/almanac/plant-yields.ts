@@ -16,14 +16,16 @@ export interface PlantYield {
 const byThePlant: FactSource = { title: "typical of extension fact sheets, by the plant", fromMemory: true };
 
 /** Pounds a plant. */
-const pounds: Readonly<Record<string, readonly [low: number, high: number]>> = {
-  tomato: [5, 15],
-  courgette: [3, 10],
-  "summer-squash": [3, 10],
-  cucumber: [3, 5],
-  aubergine: [2, 5],
-  pepper: [1, 3],
-};
+const pounds: ReadonlyMap<string, readonly [low: number, high: number]> = new Map(
+  Object.entries({
+    tomato: [5, 15],
+    courgette: [3, 10],
+    "summer-squash": [3, 10],
+    cucumber: [3, 5],
+    aubergine: [2, 5],
+    pepper: [1, 3],
+  }),
+);
 
 /** Grams, or pieces of the crop's own unit; undefined for a crop that no row knows. */
 export function plantYield(crop: string | undefined, of: "grams" | "pieces"): Fact<PlantYield> | undefined {
@@ -33,7 +35,7 @@ export function plantYield(crop: string | undefined, of: "grams" | "pieces"): Fa
   const perMetre = "gramsPerMetre" in value ? value.gramsPerMetre : value.piecesPerMetre;
   if ("gramsPerMetre" in value !== (of === "grams") || perMetre <= 0) return undefined;
   const { from, to } = known.inRowCm.value;
-  const plants = of === "grams" ? pounds[crop ?? ""] : undefined;
+  const plants = of === "grams" ? pounds.get(crop ?? "") : undefined;
   const [low, high] = [
     Math.min((perMetre * from) / 100, (plants?.[0] ?? Number.POSITIVE_INFINITY) * gramsPerPound),
     Math.max((perMetre * to) / 100, (plants?.[1] ?? 0) * gramsPerPound),

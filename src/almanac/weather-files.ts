@@ -10,7 +10,9 @@ import { WeatherCollector, type WeatherElement, type WeatherFile } from "./weath
 import { rowsOf } from "./weather-rows.ts";
 
 /** GHCN-Daily elements we read; their values are tenths. */
-const elements: Readonly<Record<string, WeatherElement>> = { TMAX: "tmax", TMIN: "tmin", PRCP: "rain" };
+const elements: ReadonlyMap<string, WeatherElement> = new Map(
+  Object.entries({ TMAX: "tmax", TMIN: "tmin", PRCP: "rain" }),
+);
 
 export function readWeather(file: string, text: string): WeatherFile {
   const first = text.replace(/^\uFEFF/, "").trimStart();
@@ -26,7 +28,7 @@ export function readWeather(file: string, text: string): WeatherFile {
 function readDly(file: string, text: string): WeatherFile {
   const found = new WeatherCollector(file);
   text.split(/\r?\n/).forEach((row, index) => {
-    const element = elements[row.slice(17, 21)];
+    const element = elements.get(row.slice(17, 21));
     if (element === undefined) return;
     const station = row.slice(0, 11);
     const [year, month] = [Number(row.slice(11, 15)), Number(row.slice(15, 17))];
@@ -45,7 +47,7 @@ function readDly(file: string, text: string): WeatherFile {
 function readByYear(file: string, text: string): WeatherFile {
   const found = new WeatherCollector(file);
   rowsOf(text).forEach(([station = "", date = "", name = "", value = "", , quality = ""], index) => {
-    const element = elements[name];
+    const element = elements.get(name);
     if (element === undefined || value === "" || value === "-9999") return;
     if (quality.trim() !== "") found.flagged += 1;
     else found.add(station, compactDay(date), element, Number(value) / 10, index + 1);
@@ -64,7 +66,7 @@ function readAccess(file: string, text: string): WeatherFile {
   };
   const [stationOf, dateOf] = [cellsOf("STATION"), cellsOf("DATE")];
   const [latitudeOf, longitudeOf, elevationOf] = [cellsOf("LATITUDE"), cellsOf("LONGITUDE"), cellsOf("ELEVATION")];
-  const values = Object.entries(elements).map(([name, element]) => ({
+  const values = [...elements].map(([name, element]) => ({
     element,
     valueIn: cellsOf(name),
     attributesIn: cellsOf(`${name}_ATTRIBUTES`),

@@ -17,6 +17,7 @@ export async function editText(file: string, change: TextChange): Promise<{ read
     return { refused: "Its letters cannot be written back as they are. Save it as UTF-8 first." };
   const changed = change(old);
   if ("refused" in changed) return changed;
+  if (changed.text === old) return {};
   const after = encode(changed.text, encoding);
   if (after === undefined)
     return {

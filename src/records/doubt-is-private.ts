@@ -175,16 +175,18 @@ function namedInTitle(place: Place, title: string, holds: string): Problem {
   );
 }
 
-const namingKeys: Readonly<Record<string, "ground" | "variety">> = {
-  bed: "ground",
-  beds: "ground",
-  site: "ground",
-  stops: "ground",
-  "first stop": "ground",
-  "last stop": "ground",
-  variety: "variety",
-  varieties: "variety",
-};
+const namingKeys: ReadonlyMap<string, "ground" | "variety"> = new Map(
+  Object.entries({
+    bed: "ground",
+    beds: "ground",
+    site: "ground",
+    stops: "ground",
+    "first stop": "ground",
+    "last stop": "ground",
+    variety: "variety",
+    varieties: "variety",
+  }),
+);
 
 interface Naming {
   readonly name: string;
@@ -199,7 +201,8 @@ function* namesIn(value: YamlValue, path: readonly PropertyKey[] = [], kind?: Na
   } else if (Array.isArray(value)) {
     for (const [index, one] of value.entries()) yield* namesIn(one, [...path, index], kind);
   } else {
-    for (const [key, one] of Object.entries(value)) yield* namesIn(one as YamlValue, [...path, key], namingKeys[key]);
+    for (const [key, one] of Object.entries(value))
+      yield* namesIn(one as YamlValue, [...path, key], namingKeys.get(key));
   }
 }
 

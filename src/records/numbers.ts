@@ -44,7 +44,9 @@ const fractionSigns: Readonly<Record<string, number>> = {
   "⅞": 7 / 8,
 };
 
-const fractionWords: Readonly<Record<string, number>> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3 };
+const fractionWords: ReadonlyMap<string, number> = new Map(
+  Object.entries({ half: 1 / 2, quarter: 1 / 4, third: 1 / 3 }),
+);
 
 /** After "a" these words count nothing: "a few", "a row of". */
 const notCounted = new Set(
@@ -65,7 +67,9 @@ export function mayBeginNumber(word: Word): boolean {
   if (word.kind === "number" || word.kind === "fraction") return true;
   if (word.kind === "mark") return word.text === "-" || word.text === "−";
   const lower = word.lower;
-  return isArticle(word) || lower === "minus" || numberWords.has(lower) || groups.has(lower) || lower in fractionWords;
+  return (
+    isArticle(word) || lower === "minus" || numberWords.has(lower) || groups.has(lower) || fractionWords.has(lower)
+  );
 }
 
 /** A number in digits, fractions or words, below zero only with its sign. */
@@ -124,7 +128,7 @@ function decimal(text: string): number | undefined {
 function spokenAt(words: readonly Word[], from: number): NumberRead | undefined {
   const word = words[from];
   if (word === undefined) return undefined;
-  const fraction = fractionWords[word.lower];
+  const fraction = fractionWords.get(word.lower);
   if (fraction !== undefined) {
     const article = words[from + 1];
     const end = article !== undefined && (isArticle(article) || article.lower === "of") ? from + 2 : from + 1;
@@ -135,7 +139,7 @@ function spokenAt(words: readonly Word[], from: number): NumberRead | undefined 
   if (isArticle(word)) {
     const next = words[from + 1]?.lower ?? "";
     if (notCounted.has(next)) return undefined;
-    const part = fractionWords[next];
+    const part = fractionWords.get(next);
     if (part !== undefined) {
       const of = words[from + 2]?.lower === "of" ? from + 3 : from + 2;
       const article = words[of];

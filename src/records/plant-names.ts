@@ -68,11 +68,14 @@ export const plantNouns = new Set(
   ).split(" "),
 );
 
+/** No name is longer; without an end, a line of two thousand hyphens is looked through from each of them. */
+const LONGEST_PHRASE = 60;
+
 /** The end of the stretch of words that begins at `from` and may be one name. */
 export function phraseEnd(line: Line, from: number): number {
   const quote = closingQuote(line, from);
   let at = quote === undefined ? from : quote + 1;
-  while (at < line.end) {
+  while (at < line.end && at < from + LONGEST_PHRASE) {
     const word = line.words[at];
     if (word === undefined || word.text === "&" || word.text === "+") break;
     if (word.kind === "mark" && !/^[-/'‘’"“”]$/.test(word.text)) break;

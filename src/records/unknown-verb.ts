@@ -228,7 +228,7 @@ function meantVerbs(lower: string): readonly string[] {
       `${lower}d`,
       `${lower}${lower.at(-1)}ed`,
       `${bare}ed`,
-      irregular[stem] ?? "",
+      irregular.get(stem) ?? "",
     ];
     const form = past.find((candidate) => formSet.has(candidate));
     if (form !== undefined) return [form];
@@ -243,15 +243,17 @@ function slipIn(lower: string, forms: readonly string[]): readonly string[] | un
   return near.length === 0 ? undefined : [...new Set(near.map((form) => bare.get(form) ?? form))];
 }
 
-const irregular: Readonly<Record<string, string>> = {
-  dig: "dug",
-  digg: "dug",
-  feed: "fed",
-  lose: "lost",
-  los: "lost",
-  di: "died",
-  ty: "tied",
-};
+const irregular: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    dig: "dug",
+    digg: "dug",
+    feed: "fed",
+    lose: "lost",
+    los: "lost",
+    di: "died",
+    ty: "tied",
+  }),
+);
 
 /** "scattered 3 g Nantes": an amount or a variety right after the first word tells of a fact. */
 function factFollows(words: readonly Word[], names: Names): boolean {

@@ -9,23 +9,25 @@ const empty = new Set(
 );
 
 /** Number words that stand in names of places and pots: "ten-litre pots" are "10 litre pots". */
-const numbers: Readonly<Record<string, string>> = {
-  two: "2",
-  three: "3",
-  four: "4",
-  five: "5",
-  six: "6",
-  seven: "7",
-  eight: "8",
-  nine: "9",
-  ten: "10",
-  twelve: "12",
-  fifteen: "15",
-  twenty: "20",
-  thirty: "30",
-  forty: "40",
-  fifty: "50",
-};
+const numbers: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    two: "2",
+    three: "3",
+    four: "4",
+    five: "5",
+    six: "6",
+    seven: "7",
+    eight: "8",
+    nine: "9",
+    ten: "10",
+    twelve: "12",
+    fifteen: "15",
+    twenty: "20",
+    thirty: "30",
+    forty: "40",
+    fifty: "50",
+  }),
+);
 
 /** The telling words of a text in a form that endings do not change; each once, in order. */
 export function wordsOf(text: string): readonly string[] {
@@ -44,7 +46,8 @@ export function wordsOf(text: string): readonly string[] {
  * compares words of one person's notes with one another.
  */
 function stem(word: string): string {
-  if (numbers[word] !== undefined) return numbers[word];
+  const number = numbers.get(word);
+  if (number !== undefined) return number;
   if (word.length <= 3 || /\d/.test(word)) return word;
   const bare = word
     .replace(/(?:ies|ied)$/, "y")

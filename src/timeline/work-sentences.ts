@@ -16,28 +16,30 @@ interface Work {
 }
 
 /** Past forms that do not end in -ed, with the participle they are said with. */
-const irregular: Readonly<Record<string, string>> = {
-  cut: "cut",
-  put: "put",
-  set: "set",
-  fed: "fed",
-  dug: "dug",
-  hung: "hung",
-  laid: "laid",
-  spread: "spread",
-  swept: "swept",
-  strung: "strung",
-  wound: "wound",
-  bound: "bound",
-  made: "made",
-  built: "built",
-  split: "split",
-  took: "taken",
-  gave: "given",
-  wove: "woven",
-  drew: "drawn",
-  redid: "redone",
-};
+const irregular: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    cut: "cut",
+    put: "put",
+    set: "set",
+    fed: "fed",
+    dug: "dug",
+    hung: "hung",
+    laid: "laid",
+    spread: "spread",
+    swept: "swept",
+    strung: "strung",
+    wound: "wound",
+    bound: "bound",
+    made: "made",
+    built: "built",
+    split: "split",
+    took: "taken",
+    gave: "given",
+    wove: "woven",
+    drew: "drawn",
+    redid: "redone",
+  }),
+);
 
 /** Particles that can also begin where the work was done: "hung in the tunnel". */
 const placing = /^(in|on|over|through|round)$/i;
@@ -135,7 +137,7 @@ function takeApart(text: string): Work | undefined {
 
 function participleOf(word: string | undefined): string | undefined {
   const lower = word?.toLowerCase() ?? "";
-  return irregular[lower] ?? (/[a-z]ed$/.test(lower) ? lower : undefined);
+  return irregular.get(lower) ?? (/[a-z]ed$/.test(lower) ? lower : undefined);
 }
 
 /** The words that join a name to what stands before it, at the end of that. */

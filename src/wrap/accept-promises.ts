@@ -34,12 +34,24 @@ export function acceptPromises(
   if (hasGroupAsKey(document.contents))
     return { refused: "The front matter has a group of keys where a key should be." };
   const newline = record.includes("\r\n") ? "\r\n" : "\n";
-  const added = withPromises(yaml, document.contents, promises, newline);
+  const fresh = promises.filter((promise) => !isThere(promise, document.contents));
+  if (fresh.length === 0) return { text: record };
+  const added = withPromises(yaml, document.contents, fresh, newline);
   if (added === undefined) return { refused: 'The key "promised" holds something other than a list.' };
   const text = record.slice(0, from) + added + record.slice(to);
-  return isOnlyMore(yaml, added, promises.length)
+  return isOnlyMore(yaml, added, fresh.length)
     ? { text }
     : { refused: "The promises could not be added without changing something else." };
+}
+
+/** Another run may have taken it in since the record was read. */
+function isThere({ what, at }: PromiseToWrite, contents: ParsedNode | null): boolean {
+  const list = isMap(contents) ? contents.get("promised") : undefined;
+  const items = isSeq(list) ? list.items : [];
+  const isSame = (value: unknown, wanted: string) => value === wanted;
+  return items.some(
+    (item) => isMap(item) && isSame(item.get("what"), what) && isSame(item.get("at"), sayTime(at * 1000)),
+  );
 }
 
 function hasGroupAsKey(node: unknown): boolean {

@@ -93,6 +93,17 @@ describe("changing a file", () => {
     expect(statSync(at("b.md")).nlink).toBe(2);
   });
 
+  test("takes a promise in once, though two runs that read the record before take it in", async () => {
+    writeFileSync(at("a.md"), record);
+    const promise = { what: "show the leeks again", bed: "long-bed", at: 65 };
+    const take = () => editText(at("a.md"), (text) => acceptPromises(text, [promise]));
+    await take();
+    const once = readFileSync(at("a.md"));
+    expect(once.includes("show the leeks again")).toBe(true);
+    expect(await take()).toEqual({});
+    expect(readFileSync(at("a.md")).equals(once)).toBe(true);
+  });
+
   test("a group as a key, which grows with each level, is refused at once", () => {
     const text = `---\n${"? ".repeat(30)}\n---\n`;
     expect(acceptPromises(text, [{ what: "x", at: 1 }])).toHaveProperty("refused");

@@ -52,20 +52,22 @@ interface Latin {
 }
 
 /** Older and other names of genera and species in the table. */
-const synonyms: Readonly<Record<string, Latin>> = {
-  lycopersicon: { genus: "solanum", species: "lycopersicum" },
-  "physalis alkekengi": { genus: "alkekengi", species: "officinarum" },
-  "physalis franchetii": { genus: "alkekengi", species: "officinarum" },
-  thevetia: { genus: "cascabela" },
-  "chrysanthemum parthenium": { genus: "tanacetum", species: "parthenium" },
-  "matricaria parthenium": { genus: "tanacetum", species: "parthenium" },
-  "rhus radicans": { genus: "toxicodendron" },
-  cimicifuga: { genus: "actaea" },
-  endymion: { genus: "hyacinthoides" },
-  dendranthema: { genus: "chrysanthemum" },
-  azalea: { genus: "rhododendron" },
-  rosmarinus: { genus: "salvia" },
-};
+const synonyms: ReadonlyMap<string, Latin> = new Map(
+  Object.entries({
+    lycopersicon: { genus: "solanum", species: "lycopersicum" },
+    "physalis alkekengi": { genus: "alkekengi", species: "officinarum" },
+    "physalis franchetii": { genus: "alkekengi", species: "officinarum" },
+    thevetia: { genus: "cascabela" },
+    "chrysanthemum parthenium": { genus: "tanacetum", species: "parthenium" },
+    "matricaria parthenium": { genus: "tanacetum", species: "parthenium" },
+    "rhus radicans": { genus: "toxicodendron" },
+    cimicifuga: { genus: "actaea" },
+    endymion: { genus: "hyacinthoides" },
+    dendranthema: { genus: "chrysanthemum" },
+    azalea: { genus: "rhododendron" },
+    rosmarinus: { genus: "salvia" },
+  }),
+);
 
 const byGenus = Map.groupBy(
   plantHazards.flatMap((row) => row.genera.map((genus) => ({ genus: genus.toLowerCase(), row }))),
@@ -91,7 +93,7 @@ function latinIn(text: string): Latin | undefined {
   const [, genus, species] = /^\s*(?:[×x]\s*)?(\p{L}{3,})(?:\s+(?:[×x]\s+)?([a-z-]{3,}))?/u.exec(text) ?? [];
   if (genus === undefined) return undefined;
   const lower = genus.toLowerCase();
-  return synonyms[`${lower} ${species}`] ?? synonyms[lower] ?? { genus: lower, species };
+  return synonyms.get(`${lower} ${species}`) ?? synonyms.get(lower) ?? { genus: lower, species };
 }
 
 function knows({ genus }: Latin): boolean {

@@ -65,41 +65,43 @@ function undo(text: string): string {
   return result;
 }
 
-const named: Readonly<Record<string, string>> = {
-  amp: "&",
-  lt: "<",
-  gt: ">",
-  quot: '"',
-  apos: "'",
-  nbsp: " ",
-  ensp: " ",
-  emsp: " ",
-  thinsp: " ",
-  deg: "°",
-  prime: "′",
-  Prime: "″",
-  rsquo: "’",
-  lsquo: "‘",
-  rdquo: "”",
-  ldquo: "“",
-  minus: "−",
-  ndash: "–",
-  mdash: "—",
-  hyphen: "-",
-  period: ".",
-  comma: ",",
-  num: "#",
-  sol: "/",
-  colon: ":",
-  semi: ";",
-  shy: "",
-  zwnj: "",
-  zwj: "",
-  hellip: "…",
-};
+const named: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    amp: "&",
+    lt: "<",
+    gt: ">",
+    quot: '"',
+    apos: "'",
+    nbsp: " ",
+    ensp: " ",
+    emsp: " ",
+    thinsp: " ",
+    deg: "°",
+    prime: "′",
+    Prime: "″",
+    rsquo: "’",
+    lsquo: "‘",
+    rdquo: "”",
+    ldquo: "“",
+    minus: "−",
+    ndash: "–",
+    mdash: "—",
+    hyphen: "-",
+    period: ".",
+    comma: ",",
+    num: "#",
+    sol: "/",
+    colon: ":",
+    semi: ";",
+    shy: "",
+    zwnj: "",
+    zwj: "",
+    hellip: "…",
+  }),
+);
 
 function entity(whole: string, decimal?: string, hexadecimal?: string, name?: string): string {
-  if (name !== undefined) return named[name] ?? named[name.toLowerCase()] ?? letterWithAccent(name) ?? whole;
+  if (name !== undefined) return named.get(name) ?? named.get(name.toLowerCase()) ?? letterWithAccent(name) ?? whole;
   return character(decimal === undefined ? Number.parseInt(hexadecimal ?? "", 16) : Number(decimal)) ?? whole;
 }
 
