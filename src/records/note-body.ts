@@ -100,7 +100,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
 
   /** "Sowed:" over a list of plants: each item goes on with the words above it. False when that gives no plant. */
   function logList(item: ItemPiece, context: ReadingContext): boolean {
-    const above = item.text.replace(/\s*:$/, "");
+    const above = item.text.replace(/(?<!\s)\s*:$/, "");
     const marks: { readonly inner: ItemPiece; readonly read: LineRead; readonly joined: boolean }[] = [];
     const before = names.mark();
     for (const inner of item.items) {
