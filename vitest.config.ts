@@ -21,6 +21,8 @@ export default defineConfig({
     reporters: ["default", namesWhatIsLeftOut],
     testTimeout: 60_000,
     hookTimeout: 240_000,
+    // All cores: a machine of two would be left with one.
+    maxWorkers: "100%",
     // Code that was made ready once is run as it is, as it is when the tool runs.
     server: { deps: { external: [/\/\.cache\/prepared\//u] } },
     projects: [
@@ -31,7 +33,6 @@ export default defineConfig({
           include: [PURE, "tests/rooms.test.ts"],
           exclude: NOT_QUICK,
           isolate: false,
-          maxWorkers: "100%",
         },
       },
       {

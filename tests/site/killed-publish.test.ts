@@ -39,8 +39,8 @@ interface Run {
 interface RunOptions {
   /** Milliseconds from its start. */
   readonly killAfter?: number;
-  /** Called once it has begun to make pages. */
-  readonly onPages?: () => void;
+  /** Called once it has begun to make pages; the run is held until this is over. */
+  readonly onPages?: () => Promise<unknown>;
 }
 
 /** A real run of the command. */
@@ -54,7 +54,10 @@ async function publish(cwd: string, { killAfter, onPages }: RunOptions = {}): Pr
   if (killAfter !== undefined) setTimeout(() => child.kill("SIGKILL"), killAfter);
   let err = "";
   child.stderr.setEncoding("utf8").on("data", (text: string) => {
-    if (err === "") onPages?.();
+    if (err === "" && onPages !== undefined) {
+      child.kill("SIGSTOP");
+      void onPages().finally(() => child.kill("SIGCONT"));
+    }
     err += text;
   });
   const [exitCode] = (await once(child, "close")) as [number | null];
