@@ -1,7 +1,8 @@
 /**
  * An event as a note line: what reading that line gives again. Amounts come out in grams, litres, centimetres and °C,
- * the day not at all, for the note has it.
+ * or in pounds, ounces and inches where they are round in these; the day not at all, for the note has it.
  */
+import { centimetresPerInch, gramsPerOunce, gramsPerPound } from "../measures.ts";
 import type { Event } from "../model.ts";
 import { Line } from "./line.ts";
 import { wordsOf } from "./line-words.ts";
@@ -139,7 +140,7 @@ function plantParts(
     count === undefined
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
-  const grams = event.grams === undefined ? undefined : `${Number(event.grams.toFixed(9))} g`;
+  const grams = event.grams === undefined ? undefined : mass(event.grams);
   const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(9))} l`;
   // The first amount stands before the name, others behind the place.
   const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
@@ -148,7 +149,7 @@ function plantParts(
     event.plantsFrom,
     plant,
     kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
-    event.heightCm === undefined ? undefined : `${event.heightCm} cm tall`,
+    event.heightCm === undefined ? undefined : `${length(event.heightCm)} tall`,
     celsius(event),
     giver(event),
     event.nursery === true ? "indoors" : undefined,
@@ -157,11 +158,35 @@ function plantParts(
     event.gear === undefined ? undefined : `on ${nameOf(names, "gear", event.gear)}`,
     event.cause === undefined ? undefined : `to ${event.cause}`,
     ...more.map(clause),
-    event.spacingCm === undefined ? undefined : `, ${event.spacingCm} cm apart`,
+    event.spacingCm === undefined ? undefined : `, ${length(event.spacingCm)} apart`,
     spot,
     detail,
   ];
 }
+
+/** In the unit in which it is a round number: what was noted in pounds is said in pounds. */
+function mass(grams: number): string {
+  return inUnits(grams, [
+    [1, "g"],
+    [gramsPerPound, "lb"],
+    [gramsPerOunce, "oz"],
+  ]);
+}
+
+function length(centimetres: number): string {
+  return inUnits(centimetres, [
+    [1, "cm"],
+    [centimetresPerInch, "inches"],
+  ]);
+}
+
+function inUnits(value: number, units: readonly [first: Unit, ...others: Unit[]]): string {
+  const round = (worth: number) => Number((value / worth).toFixed(2));
+  const [worth, unit] = units.find(([worth]) => Math.abs(round(worth) * worth - value) < 1e-9 * value) ?? units[0];
+  return worth === 1 ? `${Number(value.toFixed(9))} ${unit}` : `${round(worth)} ${unit}`;
+}
+
+type Unit = readonly [worth: number, name: string];
 
 function clause(text: string | undefined): string | undefined {
   return text === undefined ? undefined : `, ${text}`;
