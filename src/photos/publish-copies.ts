@@ -50,26 +50,28 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
   const found = new Map<string, PublishedPhoto>();
   const problems: Problem[] = [];
   const asked = new Set<string>();
+  const refused: Photo[] = [];
   let done = 0;
+  const copy = async ({ path: photo, credit: maker, turn }: Photo) => {
+    const onDisk = path.join(options.recordsDir, ...photo.split("/"));
+    const { hash, bytes } = await hashes.of(photo, onDisk);
+    const credit = options.creditInFiles === true ? maker : undefined;
+    const key = copyKey(hash, recipeKey(recipe, credit, turn));
+    asked.add(key);
+    const copies =
+      (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? readFileAt(onDisk), credit, turn)));
+    found.set(photo, copies);
+  };
   // One more than cores: while a photo is read, hashed or written, another keeps the core busy.
   const limit = pLimit(options.concurrency ?? availableParallelism() + 1);
   try {
-    await limit.map(photos, async ({ path: photo, credit: maker, turn }) => {
-      const onDisk = path.join(options.recordsDir, ...photo.split("/"));
-      try {
-        const { hash, bytes } = await hashes.of(photo, onDisk);
-        const credit = options.creditInFiles === true ? maker : undefined;
-        const key = copyKey(hash, recipeKey(recipe, credit, turn));
-        asked.add(key);
-        const copies =
-          (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? readFileAt(onDisk), credit, turn)));
-        found.set(photo, copies);
-      } catch (error) {
-        problems.push(damageProblem(photo, error));
-      }
+    await limit.map(photos, async (photo) => {
+      await copy(photo).catch(() => refused.push(photo));
       done += 1;
       options.onProgress?.(done, photos.length);
     });
+    // The decoder keeps its words in one place for all pictures that are open, so that one may be refused in another's words.
+    for (const photo of refused) await copy(photo).catch((error) => problems.push(damageProblem(photo.path, error)));
   } finally {
     await heic.close();
     await hashes.save();
