@@ -4,7 +4,7 @@
  */
 
 import { readFileSync } from "node:fs";
-import { link, mkdir, open, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
+import { link, mkdir, open, readdir, readFile, rename, rm, stat, utimes, writeFile } from "node:fs/promises";
 import { hostname } from "node:os";
 import path from "node:path";
 import { isRunning } from "../store/index.ts";
@@ -70,7 +70,10 @@ export async function whilePublishing<T>(
     });
   } finally {
     clearInterval(signs);
-    if (await isMine()) await rm(lock, { force: true });
+    if (await isMine()) {
+      await clearLeftovers(outDir);
+      await rm(lock, { force: true });
+    }
   }
 }
 
@@ -95,6 +98,17 @@ async function take(lock: string, token: string): Promise<boolean> {
     throw error;
   } finally {
     await rm(beside, { force: true });
+  }
+}
+
+/** What runs of this machine left that were killed while they took the lock. */
+async function clearLeftovers(outDir: string): Promise<void> {
+  for (const name of await readdir(outDir)) {
+    const [, pid] = /^\.publishing\.(?:stale-)?(\d+)(?:-\d+)?$/u.exec(name) ?? [];
+    if (pid === undefined || isRunning(Number(pid))) continue;
+    const left = path.join(outDir, name);
+    const holder = await holderOf(left);
+    if (holder === undefined || holder.host === hostname()) await rm(left, { force: true });
   }
 }
 

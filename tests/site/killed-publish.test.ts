@@ -131,6 +131,17 @@ describe("publishing that is killed at any moment", () => {
   });
 });
 
+it("clears what a run left that was killed while it took the lock", async () => {
+  const cwd = path.join(folder, "left-over");
+  await gardenIn(cwd, "Long Bed");
+  await mkdir(path.join(cwd, "out"), { recursive: true });
+  // No process has a number this high.
+  for (const name of [".publishing.99999999-17", ".publishing.stale-99999999"])
+    await writeFile(path.join(cwd, "out", name), "");
+  expect((await publish(cwd)).exitCode).toBe(0);
+  expect((await readdir(path.join(cwd, "out"))).sort()).toEqual(["private", "public"]);
+});
+
 describe("publishing twice at once", () => {
   it("is told on the command line, at once, and the first run goes on", async () => {
     const cwd = path.join(folder, "two-commands");
