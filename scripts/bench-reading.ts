@@ -9,7 +9,7 @@ import { ownWords, taughtBy } from "../src/records/index.ts";
 import { type ReaderModels, readLine, thresholds } from "../src/records/reading/read-line.ts";
 import { isOrdinary } from "../src/records/reading/vocabulary.ts";
 import { type CorpusLine, kindsOf, namesOfGarden, readCorpora, readCorpus } from "./reading/corpus.ts";
-import { contextOf, gardensOf, type LineGarden, optionsOf } from "./reading/examples.ts";
+import { contextOf, eventOf, gardensOf, type LineGarden, optionsOf } from "./reading/examples.ts";
 import { judge, type ReadEvent, type Verdict } from "./reading/judge.ts";
 import { foldsOf, type Lined, learnChoice, learnOpinion } from "./reading/learn.ts";
 
@@ -177,23 +177,7 @@ function judged(
 
 function readEvent(event: Event, { names }: LineGarden): ReadEvent {
   const crop = event.crop ?? (event.variety === undefined ? undefined : names.cropOf(event.variety));
-  return {
-    kind: event.kind,
-    crop: crop === undefined ? undefined : (names.crop(crop)?.name ?? crop),
-    variety: event.variety === undefined ? undefined : names.title("variety", event.variety),
-    count: event.count?.value,
-    grams: event.grams,
-    litres: event.litres,
-    centimetres: event.heightCm,
-    celsius: event.celsius,
-    ph: event.ph,
-    bed: event.bed === undefined ? undefined : names.title("bed", event.bed),
-    toBed: event.toBed === undefined ? undefined : names.title("bed", event.toBed),
-    nursery: event.nursery,
-    day: event.day,
-    due: event.due,
-    cause: event.cause,
-  };
+  return eventOf({ ...event, crop }, names);
 }
 
 function row(reads: readonly Read[]): string {

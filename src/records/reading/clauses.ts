@@ -3,7 +3,7 @@
  * "cleared peas and sowed phacelia" are two, "sowed leeks, onions and peas" one.
  */
 import type { Word } from "../line-words.ts";
-import type { Mention } from "./mention.ts";
+import { isVerb, type Mention } from "./mention.ts";
 
 export interface Clause {
   readonly from: number;
@@ -68,7 +68,7 @@ function withStrayAmounts(clauses: readonly Clause[]): readonly Clause[] {
   for (const clause of clauses) {
     const before = out.at(-1);
     const has = (one: Clause, type: Mention["type"]) =>
-      one.mentions.some((mention) => mention.type === type && !(mention.type === "verb" && mention.weak));
+      one.mentions.some((mention) => mention.type === type && (mention.type !== "verb" || isVerb(mention)));
     const stray =
       has(clause, "amount") &&
       !has(clause, "verb") &&
@@ -98,16 +98,15 @@ function finely(
   inside: Uint8Array,
 ): Clause[] {
   const within = (a: number, b: number) => mentions.filter((mention) => mention.from >= a && mention.end <= b);
-  const strong = (one: Mention) => one.type === "verb" && !one.weak;
   const tells = (a: number, b: number) =>
-    within(a, b).some((one) => strong(one) || one.type === "cause") ||
+    within(a, b).some((one) => isVerb(one) || one.type === "cause") ||
     (within(a, b).some(({ type }) => type === "plant") && within(a, b).some(({ type }) => type === "amount"));
   const out: Clause[] = [];
   let start = from;
   for (let at = from + 1; at < end; at++) {
     if (inside[at] === 1) continue;
     const joint = fineJoints.test(words[at]?.lower ?? "");
-    const verb = mentions.some((one) => strong(one) && one.from === at);
+    const verb = mentions.some((one) => isVerb(one) && one.from === at);
     if (mentions.some((one) => one.type === "verb" && one.from < at && one.end > at)) continue;
     if (joint) {
       let stop = at + 1;
@@ -118,7 +117,7 @@ function finely(
     } else if (verb) {
       // "pulled the garlic hung it in the shed": a second verb behind a plant begins a clause of its own.
       const before = within(start, at);
-      const hasVerb = before.some(strong);
+      const hasVerb = before.some(isVerb);
       const hasPlant = before.some(({ type }) => type === "plant" || type === "cause" || type === "amount");
       if (!hasVerb || !hasPlant) continue;
       out.push({ from: start, end: at, mentions: before });
@@ -170,7 +169,7 @@ function softly(
   brackets: Uint8Array,
 ): Clause[] {
   const within = (a: number, b: number) => mentions.filter((mention) => mention.from >= a && mention.end <= b);
-  const says = (a: number, b: number) => within(a, b).some((one) => one.type === "verb" && !one.weak);
+  const says = (a: number, b: number) => within(a, b).some(isVerb);
   const speaks = (a: number, b: number) =>
     within(a, b).some(
       (one) => one.type === "verb" || one.type === "plant" || one.type === "amount" || one.type === "cause",
@@ -204,12 +203,12 @@ function softly(
 }
 
 function beginsWithVerb(mentions: readonly Mention[], at: number): boolean {
-  return mentions.some((one) => one.type === "verb" && !one.weak && one.from >= at && one.from <= at + 1);
+  return mentions.some((one) => isVerb(one) && one.from >= at && one.from <= at + 1);
 }
 
 /** "…, leeks in", "… and 12 toms potted up" */
 function plantThenVerb(mentions: readonly Mention[], from: number, end: number): boolean {
-  const verb = mentions.find((one) => one.type === "verb" && !one.weak && one.from >= from && one.end <= end);
+  const verb = mentions.find((one) => isVerb(one) && one.from >= from && one.end <= end);
   return (
     verb !== undefined &&
     mentions.some(

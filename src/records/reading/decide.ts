@@ -6,7 +6,7 @@ import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { type Add, askFeatures, candidateFeatures, type FormReading } from "./features.ts";
-import { type CueKind, isGardenThing } from "./mention.ts";
+import { type CueKind, isGardenThing, isVerb, ownVerbsOf } from "./mention.ts";
 
 export interface Decision {
   readonly as: "facts" | "question" | "story";
@@ -64,10 +64,8 @@ export function waysOf(
 const ownVerbWeight = 3;
 
 function tellsOwnVerbs({ facts }: Candidate, { mentions }: Weighed): boolean {
-  const own = mentions.filter((one) => one.type === "verb" && one.own === true);
-  return (
-    own.length > 0 && own.every((verb) => verb.type === "verb" && facts.some(({ kind }) => verb.kinds.includes(kind)))
-  );
+  const own = ownVerbsOf(mentions);
+  return own.length > 0 && own.every(({ kinds }) => facts.some(({ kind }) => kinds.includes(kind)));
 }
 
 function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {
@@ -95,29 +93,11 @@ const fromOthers = new Set<EventKind>(["acquired", "asked", "gave away", "sold"]
 const denied = new Set<EventKind>(["lost", "cured", "trouble", "doing", "up", "cleared", "came back"]);
 
 /** Whether a fact stands in a clause that says it was not so, not yet so, or so in another year. */
-export function isHedged(candidate: Candidate, line: Weighed): boolean {
+function isHedged(candidate: Candidate, line: Weighed): boolean {
   const whole = new Set(line.clauses.flatMap((clause) => cuesOf(clause)).map(({ is }) => is));
   if (candidate.choices.every(({ kind }) => kind === undefined))
     return [...whole].some((cue) => stops.has(cue) || cue === "not" || cue === "correction");
-  // "yesterday, the Aquadulce, cleared": what was done stands apart from its plant.
-  const isGuess = candidate.choices.some(
-    ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
-  );
-  const passesOver = candidate.choices.some(
-    ({ kind, clause }) => kind === undefined && clause.mentions.some((one) => one.type === "verb" && !one.weak),
-  );
-  if (isGuess && passesOver) return true;
-  // Between two beds a move has a way.
-  const beds = line.mentions.filter(({ type }) => type === "bed").length;
-  if (beds > 1 && candidate.facts.some(({ kind, toBed }) => kind === "moved" && toBed === undefined)) return true;
-  return candidate.choices.some(({ kind, clause, ground, opinion }) => {
-    // Work on a thing, or a cure of nobody knows what, is asked about.
-    if (kind === "did" || kind === "cured")
-      if (!clause.mentions.some(({ type }) => type === "plant" || type === "bed" || type === "cause")) return true;
-    // What only the opinion thinks of may be right, and is asked; so is what the clause's verb does not say, unless the opinion is sure.
-    if (kind !== undefined && ground === "opinion") return true;
-    const isSure = kind !== undefined && (opinion.get(kind) ?? 0) >= 0.8;
-    if (kind !== undefined && ground !== "form" && !isSure && saysOther(clause.mentions, kind)) return true;
+  return candidate.choices.some(({ kind, clause }) => {
     if (kind === undefined || ofTheFuture.has(kind)) return false;
     const cues = cuesOf(clause);
     if (cues.some(({ is }) => stops.has(is))) return true;
@@ -143,10 +123,34 @@ export function isHedged(candidate: Candidate, line: Weighed): boolean {
   });
 }
 
+/** Whether a fact is put together from more than the line says: its kind from elsewhere than its verb, a move without its way. */
+function isGuessed(candidate: Candidate, line: Weighed): boolean {
+  // The written form alone says it.
+  if (candidate.choices.every(({ kind }) => kind === undefined)) return false;
+  // "yesterday, the Aquadulce, cleared": what was done stands apart from its plant.
+  const isGuess = candidate.choices.some(
+    ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
+  );
+  const passesOver = candidate.choices.some(({ kind, clause }) => kind === undefined && clause.mentions.some(isVerb));
+  if (isGuess && passesOver) return true;
+  // Between two beds a move has a way.
+  const beds = line.mentions.filter(({ type }) => type === "bed").length;
+  if (beds > 1 && candidate.facts.some(({ kind, toBed }) => kind === "moved" && toBed === undefined)) return true;
+  return candidate.choices.some(({ kind, clause, ground, opinion }) => {
+    if (kind === undefined) return false;
+    // Work on a thing, or a cure of nobody knows what, is asked about.
+    if (kind === "did" || kind === "cured")
+      if (!clause.mentions.some(({ type }) => type === "plant" || type === "bed" || type === "cause")) return true;
+    // What only the opinion thinks of may be right, and is asked; so is what the clause's verb does not say, unless the opinion is sure.
+    if (ground === "opinion") return true;
+    return ground !== "form" && (opinion.get(kind) ?? 0) < 0.8 && saysOther(clause.mentions, kind);
+  });
+}
+
 /** Whether the clause has verbs, and none of them says this. */
 function saysOther(mentions: Candidate["choices"][number]["clause"]["mentions"], kind: EventKind): boolean {
-  const verbs = mentions.filter((one) => one.type === "verb" && !one.weak);
-  return verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes(kind));
+  const verbs = mentions.filter(isVerb);
+  return verbs.length > 0 && !verbs.some(({ kinds }) => kinds.includes(kind));
 }
 
 /** A denial stands right before what was done: "didn't sow". */
@@ -170,8 +174,9 @@ export function decide(
     return { as: "story", facts: [], offered: [] };
   const [first] = ways.filter(({ candidate }) => candidate.facts.length > 0);
   const bar = prose ? limits.prose : limits.facts;
+  const stands = (way: Candidate) => !isHedged(way, line) && !isGuessed(way, line);
   // What names nothing of a garden may be anything.
-  if (first !== undefined && first === ways[0] && first.p >= bar && names && !isHedged(first.candidate, line))
+  if (first !== undefined && first === ways[0] && first.p >= bar && names && stands(first.candidate))
     return { as: "facts", facts: first.candidate.facts, offered: [] };
   const offered = ways.filter(({ candidate }) => candidate.facts.length > 0).slice(0, 3);
   if (offered.length === 0) return { as: "story", facts: [], offered: [] };

@@ -4,7 +4,7 @@ import type { EventKind } from "../../model.ts";
 import { type Candidate, cuesOf, signature, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { needsPlant } from "./frames.ts";
-import type { AmountMention } from "./mention.ts";
+import { type AmountMention, isVerb } from "./mention.ts";
 
 /** Takes a feature; one that comes again counts again. */
 export type Add = (name: string, value?: number) => void;
@@ -59,7 +59,7 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
   const used = new Set<unknown>();
   for (const choice of choices) {
     const cues = new Set(cuesOf(choice.clause).map(({ is }) => is));
-    const verbs = choice.clause.mentions.filter((one) => one.type === "verb" && !one.weak);
+    const verbs = choice.clause.mentions.filter(isVerb);
     const plants = choice.clause.mentions.filter(({ type }) => type === "plant");
     if (choice.kind === undefined) {
       if (verbs.length > 0 && told) add("passed over: verb");
@@ -75,8 +75,8 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     add(`ground: ${choice.ground}, ${choice.kind}`);
     if (choice.rank > 0) add("rank", Math.min(choice.rank, 3));
     if (verbs.length > 0 && choice.ground !== "verb") add("against the verb");
-    const said = verbs.filter((one) => one.type === "verb" && one.kinds.includes(choice.kind as EventKind));
-    for (const one of said) if (one.type === "verb") add(`verb of ${Math.min(one.kinds.length, 4)}`);
+    const said = verbs.filter(({ kinds }) => kinds.includes(choice.kind as EventKind));
+    for (const { kinds } of said) add(`verb of ${Math.min(kinds.length, 4)}`);
     if (verbs.length === 1 && said.length === 1) add("only verb");
     if (choice.framed?.borrowed === true) add("borrowed");
     if (choice.framed?.borrowed === true) add(`borrowed, ${choice.kind}`);

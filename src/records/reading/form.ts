@@ -7,7 +7,7 @@ import { clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import type { FormReading } from "./features.ts";
 import { type FindContext, findMentions, seenIn } from "./find-mentions.ts";
-import type { CueMention, Mention } from "./mention.ts";
+import { type CueMention, isVerb, type Mention, ownVerbsOf } from "./mention.ts";
 import { cultivarAt, gearAt } from "./vocabulary.ts";
 
 export interface FormLine extends FormReading {
@@ -17,13 +17,13 @@ export interface FormLine extends FormReading {
 /** Kinds whose words are kept whole, so that nothing in them is left over. */
 const whole = new Set<EventKind>(["to do", "done", "promised", "asked", "plan"]);
 
-/** Undefined when the line does not begin with a verb of the table. Names it takes are given back when `keep` is false. */
+/** Undefined when the line does not begin with a verb of the table. Names that it takes are kept: the caller gives them back. */
 export function readForm(line: NoteLine, context: LineContext, find: FindContext): FormLine | undefined {
   const read = readNoteLine(line, context);
   if (read === undefined || read.events.length === 0) return undefined;
-  const own = seenIn(line.text, find).mentions.filter((one) => one.type === "verb" && one.own === true);
+  const own = ownVerbsOf(seenIn(line.text, find).mentions);
   const clean =
-    own.every((verb) => verb.type === "verb" && read.events.some(({ kind }) => verb.kinds.includes(kind))) &&
+    own.every(({ kinds }) => read.events.some(({ kind }) => kinds.includes(kind))) &&
     read.events.every((event) => isClean(event, find)) &&
     usesPlaces(line.text, read.events, find) &&
     !saysTwice(read.events) &&
@@ -34,8 +34,8 @@ export function readForm(line: NoteLine, context: LineContext, find: FindContext
 
 /** "moved, 9 Sungold, from Cold Frame, to Long Bed": parts of one thing, read as two. */
 function saysTwice(events: readonly Event[]): boolean {
-  const plants = events.map(({ kind, variety, crop }) => `${kind} ${variety ?? crop}`);
-  return new Set(plants).size < plants.length && events.every(({ kind }) => kind === "moved");
+  const plants = events.map(({ variety, crop }) => variety ?? crop);
+  return events.every(({ kind }) => kind === "moved") && new Set(plants).size < plants.length;
 }
 
 /** Whether every day and every bed of the line went into what was read: "planted, 6 leeks, on 12 June" has them apart. */
@@ -264,8 +264,7 @@ function tellsOfOthers({ variety, crop }: Event, rest: string, find: FindContext
     for (const plant of mentions) {
       if (plant.type !== "plant" || isOfPlace(part, plant.from)) continue;
       if (crop !== undefined && variety === undefined && (plant.title ?? plant.variety) !== undefined) return true;
-      if (mentions.some((one) => one.type === "verb" && !one.weak && !leads.test(part[one.from]?.lower ?? "")))
-        return true;
+      if (mentions.some((one) => isVerb(one) && !leads.test(part[one.from]?.lower ?? ""))) return true;
       if (
         mentions.some(
           (one) =>

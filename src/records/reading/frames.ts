@@ -5,14 +5,15 @@ import type { Word } from "../line-words.ts";
 import type { Clause } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import { textOf } from "./find-mentions.ts";
-import type {
-  AmountMention,
-  AmountUse,
-  BedMention,
-  CauseMention,
-  DayMention,
-  Mention,
-  PlantMention,
+import {
+  type AmountMention,
+  type AmountUse,
+  type BedMention,
+  type CauseMention,
+  type DayMention,
+  isVerb,
+  type Mention,
+  type PlantMention,
 } from "./mention.ts";
 import { symptomAt } from "./vocabulary.ts";
 
@@ -109,13 +110,13 @@ export function frame(
   if (plants.length === 0 && needsPlant.has(kind) && kind !== "cleared" && kind !== "moved") return undefined;
   if ((kind === "put up" || kind === "took down") && !namesGear(clause, context.words)) return undefined;
   // "3 of the 12 leeks died" are not three that came up.
-  const verbs = clause.mentions.filter((one) => one.type === "verb" && !one.weak);
+  const verbs = clause.mentions.filter(isVerb);
   if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
     return undefined;
   if (kind === "cured" && !ends.test(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
-  if (kind === "soil test") return { facts: soilFacts(clause, shared, context, used), borrowed: false, used };
+  if (kind === "soil test") return { facts: soilFacts(clause, shared, used), borrowed: false, used };
   if (kind === "measured" && plants.length === 0) {
     const temperature = clause.mentions.find(
       (one): one is AmountMention => one.type === "amount" && one.use === "temperature",
@@ -314,7 +315,7 @@ function stands(clause: Clause, context: FrameContext, used: Set<Mention>, named
   return context.beds.length === 0 ? true : undefined;
 }
 
-function soilFacts(clause: Clause, shared: Partial<Fact>, context: FrameContext, used: Set<Mention>): Fact[] {
+function soilFacts(clause: Clause, shared: Partial<Fact>, used: Set<Mention>): Fact[] {
   const values = clause.mentions.filter(
     (one): one is AmountMention =>
       one.type === "amount" &&
@@ -324,7 +325,6 @@ function soilFacts(clause: Clause, shared: Partial<Fact>, context: FrameContext,
   for (const one of [...values, ...beds]) used.add(one);
   if (values.length > 1 && beds.length === values.length)
     return values.map((one, index) => ({ kind: "soil test", ...shared, bed: beds[index]?.id, ph: one.value }));
-  void context;
   return [{ kind: "soil test", ...shared, ph: values[0]?.value }];
 }
 

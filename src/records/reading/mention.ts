@@ -136,3 +136,13 @@ export function isGardenThing(mention: Mention): boolean {
     (mention.type === "cause" && mention.of !== "weather")
   );
 }
+
+/** A verb where a verb stands, and no noun that is written alike. */
+export function isVerb(mention: Mention): mention is VerbMention {
+  return mention.type === "verb" && !mention.weak;
+}
+
+/** Verbs that the garden's own word list has. */
+export function ownVerbsOf(mentions: readonly Mention[]): readonly VerbMention[] {
+  return mentions.filter(isVerb).filter(({ own }) => own === true);
+}
