@@ -18,6 +18,7 @@ const NOT_QUICK = [...NOT_PURE, ...THOROUGH];
 export default defineConfig({
   test: {
     globalSetup: "tests/temporary-folder.ts",
+    setupFiles: "tests/same-chance.ts",
     reporters: ["default", namesWhatIsLeftOut],
     testTimeout: 60_000,
     hookTimeout: 240_000,

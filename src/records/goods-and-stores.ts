@@ -44,13 +44,19 @@ export function goodsFacts(line: Line, from: number, verb: FoundVerb): Facts[] |
 /** What is no plant: a word for gear within the first words, or no name of a plant at all. */
 function isThing(line: Line, from: number): boolean {
   const end = causeEnd(line, from);
-  const noun = line.words.slice(from, Math.min(end, from + 5)).some((word) => isGearNoun(word.lower));
+  const plant = knownPlant(line, from, end);
+  const noun = line.words
+    .slice(from, Math.min(end, from + 5))
+    // The cane of "sugar cane" is the crop's.
+    .some(
+      ({ lower }, at) => isGearNoun(lower) && (plant === undefined || plant.from > from + at || plant.end <= from + at),
+    );
   if (noun) return true;
   const amount = amountAt(line.words, from, line.system);
   const name = line.words[amount?.end ?? from];
   const named = name?.kind === "word" && name.text[0] !== name.text[0]?.toLowerCase();
   const quoted = name !== undefined && /^['"‘“]$/.test(name.text);
-  return !named && !quoted && knownPlant(line, from, end) === undefined;
+  return !named && !quoted && plant === undefined;
 }
 
 function thingFacts(line: Line, from: number, gear: { readonly id: string; readonly end: number } | undefined): Facts {

@@ -383,17 +383,21 @@ test.each(kinds)("%s: what is written is read again", (kind) => {
   );
 });
 
-test("every crop of the table is written and read again, one of it and several", () => {
-  const events = crops.flatMap(({ id }) =>
-    [1, 3].map(
-      (value): Event => ({
-        ...{ id: "x:1", kind: "planted", day: noteDay, verb: "planted", text: "", place, private: false, more: [] },
-        ...{ crop: id, count: { value, approx: false }, bed: "long-bed" },
-      }),
-    ),
-  );
-  const lines = events.map((event) => printEvent(event, names));
-  expect(lines.map((line) => [line, readLine(line, { names })?.events.map(factsOf)])).toEqual(
-    events.map((event, at) => [lines[at], [factsOf(event)]]),
-  );
-});
+test.each<EventKind>(["planted", "acquired", "picked", "lost", "gave away", "cleared", "saved seed", "thinned", "up"])(
+  "%s: every crop of the table is written and read again, one of it and several",
+  (kind) => {
+    const events = crops.flatMap(({ id }) =>
+      [1, 3].map(
+        (value): Event => ({
+          ...{ id: "x:1", kind, day: noteDay, verb: kind, text: "", place, private: false, more: [] },
+          ...{ crop: id, count: { value, approx: false }, bed: "long-bed" },
+          ...(kind === "picked" ? { unit: "fruit" } : {}),
+        }),
+      ),
+    );
+    const lines = events.map((event) => printEvent(event, names));
+    expect(lines.map((line) => [line, readLine(line, { names })?.events.map(factsOf)])).toEqual(
+      events.map((event, at) => [lines[at], [factsOf(event)]]),
+    );
+  },
+);
