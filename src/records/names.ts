@@ -96,7 +96,8 @@ export function namesOnceHeard(records: NameRecords, heard: Heard): Names {
 const alsoWritten = new Set(
   (
     "zucchini eggplant edamame daikon callaloo kumara silverbeet arugula cilantro rutabaga capsicum corn maize haskap kabocha butternut borlotti scallion beet " +
-    "brinjal garbanzo neep calabrese tromboncino cantaloupe rockmelon coneflower echinacea narcissu lupine paprika sunchoke sukuma cobnut filbert saskatoon"
+    "brinjal garbanzo neep calabrese tromboncino cantaloupe rockmelon coneflower echinacea narcissu lupine paprika sunchoke sukuma cobnut filbert saskatoon " +
+    "damson greengage gage mirabelle bullace nectarine tayberry boysenberry elderflower primula gobo managu kunde satsuma clementine bergamot"
   )
     .split(" ")
     .concat([
@@ -123,6 +124,13 @@ const alsoWritten = new Set(
       "bok choy",
       "sugar snap pea",
       "fava bean",
+      "crab apple",
+      "black raspberry",
+      "cape gooseberry",
+      "cup plant",
+      "black-eyed susan",
+      "szechuan pepper",
+      "sweet william",
     ])
     .map(normaliseName),
 );
@@ -311,6 +319,16 @@ export class Names {
     const key = words.map((word) => word.key).join(" ");
     if (crop === undefined || !alsoWritten.has(key)) return undefined;
     return crop.alsoCalled.find((name) => normaliseName(name) === key);
+  }
+
+  /** The other name by which a text calls a crop, where it first names it. */
+  cropCalledIn(id: string, text: string): string | undefined {
+    const words = wordsOf(text);
+    for (let at = 0; at < words.length; at++) {
+      const found = this.at("crop", words, at);
+      if (found?.id === id) return this.cropCalled(id, words.slice(at, found.end));
+    }
+    return undefined;
   }
 
   /** Crop id of a variety, described or taken from a line. */

@@ -15,6 +15,7 @@ export interface ReadingData {
 
 export interface EventData {
   readonly kind: EventKind;
+  /** As the line calls it, when that is another name than the table's first. */
   readonly crop?: string;
   readonly variety?: string;
   /** The lower end of "8 to 10". */
@@ -54,7 +55,7 @@ function eventData(event: Event, names: Names, line: string): EventData {
   const crop = event.crop ?? (event.variety === undefined ? undefined : names.cropOf(event.variety));
   const all: { readonly [key in keyof EventData]: EventData[key] | undefined } = {
     kind: event.kind,
-    crop: names.crop(crop)?.name ?? crop,
+    crop: (event.crop && names.cropCalledIn(event.crop, event.text)) ?? names.crop(crop)?.name ?? crop,
     variety: titleIn(names, "variety", event.variety, line),
     count: event.count?.value,
     unit: event.unit,

@@ -28,7 +28,7 @@ export function isVessel(lower: string): boolean {
 const labels = new Set(
   (
     "row rows bed beds no nr number truss day year week wk take ep episode round batch page zone plot station step part tray house tunnel hut field section block bay generation gen g f series " +
-    "season volume vol chapter succession grade size age aged stage at-day section spit level line b r t hd hh node station dz"
+    "season volume vol chapter succession grade size age aged stage at-day section spit level line b r t hd hh node station dz item lot shelf barrel box tub pot bag trough planter"
   ).split(" "),
 );
 const timeNouns =
@@ -72,10 +72,11 @@ export function amountMention(
   if (
     word.lower === "both" &&
     words[at + 1]?.kind === "word" &&
+    !vessels.has(words[at + 1]?.lower ?? "") &&
     !/^(?:of|are|were|is|sides?|ends?|hands?|and|have|had|doing|in|on|at|the|with)$/.test(words[at + 1]?.lower ?? "")
   )
     return mention("count", at, at + 1, 2);
-  const packs = packsOf(words, at, system);
+  const packs = packsOf(words, at, system) ?? traysOfCells(words, at);
   if (packs !== undefined) return packs;
   const amount = amountAt(words, at, system);
   if (amount === undefined) return percentOrPart(words, at);
@@ -151,12 +152,35 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
 }
 
 /** "2 x 500 g", "2 trays of 24", "three bags of 2 kg". */
+const groups = /^(?:drifts?|groups?|clumps?|rings?|circles?|clusters?)$/;
+
+/** Sizes of module trays, by their cells: "two 210 trays" are 420. */
+const cellsOfTrays = new Set([24, 36, 38, 40, 50, 60, 72, 77, 84, 98, 104, 105, 126, 128, 144, 150, 162, 200, 210, 240, 288]);
+
+/** "two 210 trays", "38-cell x 2" */
+function traysOfCells(words: readonly Word[], at: number): AmountMention | undefined {
+  const first = numberAt(words, at);
+  if (first === undefined || first.end === at) return undefined;
+  const isTray = (index: number) => /^(?:trays?|flats?|modules?|plug-?trays?)$/.test(words[index]?.lower ?? "");
+  const second = words[first.end]?.kind === "number" ? Number(words[first.end]?.text) : Number.NaN;
+  if (cellsOfTrays.has(second) && first.value <= 20 && isTray(first.end + 1))
+    return mention("count", at, first.end + 2, first.value * second);
+  if (!cellsOfTrays.has(first.value)) return undefined;
+  const cell = words[first.end]?.text === "-" ? first.end + 1 : first.end;
+  const behind = words.slice(cell, cell + 3);
+  const isTimes = /^cells?$/.test(behind[0]?.lower ?? "") && /^[x×]$/.test(behind[1]?.lower ?? "");
+  return isTimes && behind[2]?.kind === "number"
+    ? mention("count", at, cell + 3, first.value * Number(behind[2].text))
+    : undefined;
+}
+
 function packsOf(words: readonly Word[], at: number, system: UnitSystem): AmountMention | undefined {
   const number = numberAt(words, at);
   if (number === undefined || number.value < 1 || number.end === at) return undefined;
   const times = /^[x×]$/.test(words[number.end]?.lower ?? "");
-  const vessel = vessels.has(words[number.end]?.lower ?? "");
-  const from = times ? number.end + 1 : vessel && words[number.end + 1]?.lower === "of" ? number.end + 2 : undefined;
+  const vessel = isVessel(words[number.end]?.lower ?? "") || groups.test(words[number.end]?.lower ?? "");
+  const of = words[number.end + 1]?.lower === "of" || (vessel && /^[x×]$/.test(words[number.end + 1]?.lower ?? ""));
+  const from = times ? number.end + 1 : vessel && of ? number.end + 2 : undefined;
   if (from === undefined) return undefined;
   const each = amountAt(words, from, system);
   if (each === undefined) return undefined;
@@ -198,7 +222,9 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   const count = { upTo: amount.count?.upTo, approx: amount.count?.approx };
   if (amount.unit !== undefined) return piecesOrVessel(words, at, amount.unit, value, end, count);
   if (before === "ph" || words[at - 2]?.lower === "ph") return mention("ph", at, end, value);
-  if (moneyNouns.test(next)) return mention("price", at, end + 1, value);
+  // "24 P. Javelin" are potatoes and no pence.
+  const isInitial = words[end]?.text === "P" && /^(?:\.|\p{Lu}.*)$/u.test(words[end + 1]?.text ?? "");
+  if (moneyNouns.test(next) && !isInitial) return mention("price", at, end + 1, value);
   if (timeNouns.test(next) || (next === "-" && timeNouns.test(words[end + 1]?.lower ?? "")))
     return mention("time", at, end + 1, value);
   // "16 up out of 18": those it is out of.
@@ -207,6 +233,20 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   // "all but two" says how many were not.
   if (before === "but" && /^(?:all|every|everything|none|nothing)$/.test(words[at - 2]?.lower ?? ""))
     return mention("label", at, end, value);
+  if (/^(?:bar|except)$/.test(before)) return mention("label", at, end, value);
+  // "of the five young ones three are browsed": those it was of.
+  if (/^(?:the|my|our|those|these)$/.test(before) && /^(?:of|from)$/.test(words[at - 2]?.lower ?? ""))
+    return mention("label", at, end, value);
+  // "before it drops under 50", "by 1140"
+  const bare = words[end] === undefined || words[end]?.kind === "mark";
+  if (bare && /^(?:under|below|over|above)$/.test(before)) return mention("label", at, end, value);
+  if (/^(?:by|at|until|till|before)$/.test(before) && /^\d{3,4}$/.test(words[at]?.text ?? "") && bare)
+    return mention("time", at, end, value);
+  // "the old ugly one"
+  if (words[at]?.lower === "one" && bare && /^(?:the|this|that|last|first|other|another|big|old|ugly|new|little|good|best)$/.test(before))
+    return mention("label", at, end, value);
+  // "in 50s": by the size of the tray
+  if (next === "s" && words[end]?.start === words[end - 1]?.end) return mention("label", at, end + 1, value);
   if (peopleNouns.test(next)) return mention("label", at, end + 1, value);
   if (words[end]?.text === ":" && words[end + 1]?.kind === "number" && words[end]?.start === words[end - 1]?.end)
     return mention("time", at, end + 2, value);
@@ -233,8 +273,25 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
+  const isSum = before === "=" || /^(?:in (?:all|total)|altogether|all told|total)$/.test(wordsText(words, end)) ;
   const noun = /^(?:plants?|bushes|bush|vines?|trees?|crowns?|rows?)$/.test(next) ? next : undefined;
-  return mention("count", at, each ? end + 1 : end, value, { ...count, each: each || undefined, noun });
+  return mention("count", at, each ? end + 1 : end, value, {
+    ...count,
+    each: each || eachBehind(words, end) || undefined,
+    noun,
+    sum: isSum || undefined,
+  });
+}
+
+/** "9 seeds of each", "2 seeds each" */
+function eachBehind(words: readonly Word[], end: number): boolean {
+  const behind = words.slice(end, end + 3).map(({ lower }) => lower);
+  return /^(?:seeds?|plants?|of|sets|cloves|bulbs|tubers|corms)$/.test(behind[0] ?? "") && /^(?:each$|of each)/.test(behind.slice(1).join(" "));
+}
+
+function wordsText(words: readonly Word[], from: number): string {
+  const [first = "", second = ""] = words.slice(from, from + 2).map(({ lower }) => lower);
+  return /^(?:in|all)$/.test(first) ? `${first} ${second}` : first;
 }
 
 const sizes =

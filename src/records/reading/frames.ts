@@ -88,7 +88,7 @@ const usable: Readonly<Partial<Record<EventKind, readonly AmountUse[]>>> = {
   measured: ["length", "temperature", "mass", "spacing"],
   thinned: ["count"],
   fruited: ["count", "pieces"],
-  flowered: [],
+  flowered: ["count"],
   did: ["count"],
   "to do": ["count"],
   promised: ["count", "mass", "vessel", "pieces", "volume"],
@@ -127,10 +127,12 @@ export function frame(
       : { facts: [{ kind, ...shared, celsius: temperature.value }], borrowed: false, used };
   }
   const uses = usable[kind] ?? plain;
-  const amounts = clause.mentions.filter(
+  const given0 = clause.mentions.filter(
     (one): one is AmountMention =>
-      one.type === "amount" && uses.includes(one.use) && !isBareArticle(one, plants, context.words),
+      one.type === "amount" && uses.includes(one.use) && !isBareArticle(one, kind, plants, context.words),
   );
+  const sum = given0.find((one) => one.sum === true);
+  const amounts = sum === undefined ? given0 : [sum];
   if (oneFact.has(kind)) {
     const [first] = plants;
     const counted = amounts.length === 1 && kind === "promised" ? amountFacts(kind, amounts) : {};
@@ -168,9 +170,13 @@ export function frame(
 }
 
 /** "the size of a marble": an article counts only what it stands before. */
-function isBareArticle(one: AmountMention, plants: readonly PlantMention[], words: readonly Word[]): boolean {
+function isBareArticle(one: AmountMention, kind: EventKind, plants: readonly PlantMention[], words: readonly Word[]): boolean {
   const article = one.use === "count" && one.end === one.from + 1 && /^an?$/.test(words[one.from]?.lower ?? "");
-  return article && !plants.some(({ from }) => from >= one.end && from <= one.end + 2);
+  if (!article) return false;
+  // Nobody sows one seed and says "a turnip".
+  if (kind === "sowed") return true;
+  const reach = words[one.end + 1]?.text === "-" ? 4 : 2;
+  return !plants.some(({ from }) => from >= one.end && from <= one.end + reach);
 }
 
 /** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */

@@ -54,6 +54,8 @@ export interface AmountMention extends Span {
   readonly unit?: PickUnit | undefined;
   /** The thing counted, of a vessel ("jars") or of whole plants ("bushes"). */
   readonly noun?: string | undefined;
+  /** "= 240", "thirty in total": what the numbers before it come to. */
+  readonly sum?: boolean | undefined;
   /** "3 each", "of each": said once for several plants. */
   readonly each?: boolean | undefined;
 }

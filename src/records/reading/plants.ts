@@ -241,6 +241,7 @@ function isOther(word: Word): boolean {
     weekdayNumber(word.lower) !== undefined ||
     lemmasFrom(word.lower).some(({ words }) => words.length === 1) ||
     word.lower.length < 3 ||
+    /^(?:set|did|put|got)$/.test(word.lower) ||
     /^[A-Z]{1,4}s?$/.test(word.text)
   );
 }
