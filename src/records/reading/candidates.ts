@@ -3,9 +3,9 @@ import type { EventKind } from "../../model.ts";
 import type { Word } from "../line-words.ts";
 import { type Clause, clausesOf } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
-import { type FindContext, seenIn } from "./find-mentions.ts";
-import { type FrameContext, type Framed, frame } from "./frames.ts";
-import type { AmountMention, CueMention, Mention, PlantMention, VerbMention } from "./mention.ts";
+import { type FindContext, seenIn, textOf } from "./find-mentions.ts";
+import { type FrameContext, type Framed, frame, troubleEnds } from "./frames.ts";
+import type { AmountMention, BedMention, CueMention, Mention, PlantMention, VerbMention } from "./mention.ts";
 import { type Opinion, type OpinionWeights, opinionOf } from "./opinion.ts";
 import { maskedWords, opinionFeatures } from "./opinion-words.ts";
 
@@ -217,6 +217,7 @@ function choicesOf(
   const plants = clause.mentions.some(({ type }) => type === "plant");
   if (last !== undefined && plants && verbs.every(({ weak }) => weak)) propose(last, "before");
   for (const kind of withoutVerb(clause)) propose(kind, "no verb");
+  for (const kind of byOtherWords(clause, context.words)) propose(kind, "no verb");
   const likely = [...opinion].filter(([label, p]) => p > 0.08 && !notKinds.has(label)).sort((a, b) => b[1] - a[1]);
   for (const [label] of likely.slice(0, 4)) propose(label as EventKind, "opinion");
   const choices: Choice[] = [];
@@ -275,6 +276,22 @@ function withoutVerb(clause: Clause): readonly EventKind[] {
   if (plants && uses.has("length")) kinds.push("measured");
   if (plants && uses.has("count")) kinds.push("planted", "sowed", "picked");
   if (plants && uses.has("spacing")) kinds.push("planted");
+  return kinds;
+}
+
+const fromSomebody = /\b(?:off|from|ex|via|courtesy of|gift of) (?:\p{Lu}|my |our |the |a |an |mum|mam|dad|nan)/u;
+const toSomebody = /\b(?:to|for) (?:\p{Lu}|my |our |the |mum|mam|dad|nan|next door)/u;
+
+/** What came from somebody, went to somebody, went from bed to bed, or is over, where no verb says so. */
+function byOtherWords(clause: Clause, words: readonly Word[]): readonly EventKind[] {
+  const kinds: EventKind[] = [];
+  const has = (type: Mention["type"]) => clause.mentions.some((one) => one.type === type);
+  const said = textOf(words, clause.from, clause.end);
+  const beds = clause.mentions.filter((one): one is BedMention => one.type === "bed");
+  if (has("cause") && troubleEnds.test(said)) kinds.push("cured");
+  if (has("plant") && (beds.length > 1 || beds.some(({ role }) => role === "to"))) kinds.push("moved");
+  if ((has("plant") || has("gear")) && fromSomebody.test(said)) kinds.push("acquired");
+  if (has("plant") && toSomebody.test(said)) kinds.push("gave away");
   return kinds;
 }
 

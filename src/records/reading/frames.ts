@@ -113,7 +113,7 @@ export function frame(
   const verbs = clause.mentions.filter(isVerb);
   if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
     return undefined;
-  if (kind === "cured" && !ends.test(textOf(context.words, clause.from, clause.end))) return undefined;
+  if (kind === "cured" && !troubleEnds.test(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
   if (kind === "soil test") return { facts: soilFacts(clause, shared, used), borrowed: false, used };
@@ -180,8 +180,8 @@ function isBareArticle(one: AmountMention, kind: EventKind, plants: readonly Pla
 }
 
 /** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */
-const ends =
-  /\b(?:gone|cured|clear|cleared|no|not|none|over|finish|finished|beaten|recover\w*|better|free|off|ended|sorted|grown|never|nae|nowt|done|zero|without|healthy|clean|closed|fewer|away|seen off)\b/i;
+export const troubleEnds =
+  /\b(?:gone|cured|clear|cleared|no|not|none|over|finish|finished|beaten|recover\w*|better|free|off|ended|sorted|grown|stopped|stop|vanished|never|nae|nowt|done|zero|without|healthy|clean|closed|fewer|away|seen off)\b/i;
 
 /** "netted", "cages on": a verb that names the gear itself. */
 const gearInVerb =
@@ -196,7 +196,7 @@ function namesGear(clause: Clause, words: readonly Word[]): boolean {
 }
 
 const asides =
-  /^(?:where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;
+  /^(?:no|nor|where|after|like|than|between|under|beneath|beside|near|by|round|around|among|amongst|behind|along|against|below|above|with|without|not|as|before|following|for|next|instead|alongside)$/;
 
 /** "in where the onions were", "round the beans", "like apple": named to say where or how, and nothing is told of it. */
 function isAside(plant: PlantMention, words: readonly Word[]): boolean {
@@ -302,12 +302,12 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
 
 /** Trouble without a pest is named by its sign. */
 function symptomOf(kind: EventKind, clause: Clause, context: FrameContext): string | undefined {
-  if (kind !== "trouble") return undefined;
+  if (kind === "cured") return undefined;
   const said = textOf(context.words, clause.from, clause.end).toLowerCase();
-  if (/\b(?:bolt(?:ed|ing|s)?|to seed)\b/.test(said)) return "bolting";
+  if (kind === "trouble" && /\b(?:bolt(?:ed|ing|s)?|to seed)\b/.test(said)) return "bolting";
   for (let at = clause.from; at < clause.end; at++) {
     const sign = symptomAt(context.words, at);
-    if (sign !== undefined) return sign.row;
+    if (sign !== undefined && (kind === "trouble" || /^rot/.test(sign.row))) return sign.row;
   }
   return undefined;
 }

@@ -49,8 +49,9 @@ function shortenedAt(words: readonly Word[], at: number, names: Names): TablePla
   }
   if (word.lower.length < 4 || neverShort.has(word.lower)) return undefined;
   const ordinary = isOrdinary(word.lower) || isPerson(word.lower);
+  // "First Queens dug": a common word of names in its plural and with a capital is the one that the garden has.
   const named = genericInNames.has(word.lower.replace(/s$/, ""))
-    ? false
+    ? isCapital(word) && word.lower.endsWith("s")
     : !ordinary || (isCapital(word) && !opensSentence(words, at));
   const variety = named ? names.short.varietyWithWord(word.key) : undefined;
   if (variety !== undefined) return plant("own", at, at + 1, { variety, crop: names.cropOf(variety) });
