@@ -48,6 +48,8 @@ const phrase = new RegExp(
     `\\b(?:(?<spanLead>${lead})\\s+)?(?:(?<spanPart>${part})\\s+)?(?<spanWhich>this|next|the)?\\s*\\b(?<span>week|weekend|month|season|year|spring|summer|autumn|fall|winter)\\b`,
     "\\b(?:in|within)\\s+(?<number>(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+(?:couple\\s+of|dozen))?)\\s+(?<unit>days?|weeks?|fortnights?|months?)\\b",
     "\\b(?<near>tomorrow|today|tonight)\\b",
+    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>${"new year|christmas|xmas|hallowe'?en"})\\b`,
+    "\\b(?<ofMonthLead>by|before|until|till|on)\\s+the\\s+(?<ofMonth>\\d{1,2})(?:st|nd|rd|th)\\b",
   ].join("|"),
   "gi",
 );
@@ -71,10 +73,43 @@ function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | unde
     return isBefore(found.lead ?? found.lead2) ? addDays(reading.day, -1) : reading.day;
   }
   if (found.near !== undefined) return found.near.toLowerCase() === "tomorrow" ? addDays(noteDay, 1) : noteDay;
+  const fixed = feasts.find(({ name }) => name.test(found.feast ?? "")) ?? ofMonth(found.ofMonth, noteDay);
+  if (fixed !== undefined) {
+    const day = nextOf(fixed, noteDay);
+    return isBefore(found.feastLead ?? found.ofMonthLead) ? addDays(day, -1) : day;
+  }
   if (found.number !== undefined) return afterSpan(found.number, found.unit ?? "", noteDay);
   if (found.weekday !== undefined) return comingWeekday(found, noteDay);
   if (found.month !== undefined) return inMonth(found, noteDay);
   return inSpan(found, noteDay, southern);
+}
+
+interface DayOfYear {
+  readonly month: number;
+  readonly date: number;
+}
+
+/** Feasts on fixed days that people promise things by. */
+const feasts: readonly (DayOfYear & { readonly name: RegExp })[] = [
+  { name: /^new year$/i, month: 1, date: 1 },
+  { name: /^(?:christmas|xmas)$/i, month: 12, date: 25 },
+  { name: /^hallowe/i, month: 10, date: 31 },
+];
+
+/** "the 24th": of the note's month, or of the next one once it is past. */
+function ofMonth(date: string | undefined, noteDay: Day): DayOfYear | undefined {
+  if (date === undefined) return undefined;
+  const now = monthOf(noteDay);
+  const month = Number(date) < Number(noteDay.slice(8)) ? (now % 12) + 1 : now;
+  return Number(date) >= 1 && Number(date) <= daysInMonth(yearOf(noteDay), month)
+    ? { month, date: Number(date) }
+    : undefined;
+}
+
+function nextOf({ month, date }: DayOfYear, noteDay: Day): Day {
+  const year = yearOf(noteDay);
+  const day = dayOf(year, month, date) as Day;
+  return day < noteDay ? (dayOf(year + 1, month, date) as Day) : day;
 }
 
 function isBefore(word: string | undefined): boolean {

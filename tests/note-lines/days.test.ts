@@ -125,6 +125,12 @@ test.each([
   ["in two weeks", "2026-06-03"],
   ["within a fortnight", "2026-06-03"],
   ["in a month", "2026-06-20"],
+  ["by New Year", "2027-01-01"],
+  ["before Christmas", "2026-12-24"],
+  ["before Hallowe'en", "2026-10-30"],
+  ["by the 24th", "2026-05-24"],
+  ["before the 24th", "2026-05-23"],
+  ["by the 3rd", "2026-06-03"],
 ])("show the leeks %s", (words, day) => {
   const due = dueDay(`show the leeks ${words} if they live`, noteDay);
   expect(due?.day).toBe(day);

@@ -55,11 +55,12 @@ perennial broccoli, =, nine-star broccoli
 Cucurbitaceae:
 cucumber, cucumbers, cuke, cucs, cue cumber, Lebanese cucumber, English cucumber, slicing cucumber, Armenian cucumber, kheera
 gherkin, gherkins, pickling cucumber, cornichon, pickler, pickling cuke
-squash, =, squashes, winter squash, butternut squash, butternut, acorn squash, kabocha, onion squash, gem squash, butternut pumpkin, carnival squash
+squash, =, squashes, winter squash, butternut squash, butternut, acorn squash, kabocha, onion squash, gem squash, kamokamo, butternut pumpkin, carnival squash
 summer squash, =, summer squashes, patty pan, pattypan, crookneck squash, patty pan squash, pattypan squash, yellow squash, straightneck squash, scallop squash, crookneck
 courgette, courgettes, zucchini, zucchinis, courgs, zukes, zucs, zukkini, zuchini, zucchinni, baby marrow, corgette, courgete, cousa
 marrow, marrows, vegetable marrow
 pumpkin, pumpkins, calabaza, kaddu
+fluted pumpkin, fluted pumpkins, ugu
 gourd, gourds, ornamental gourd, loofah, luffa, birdhouse gourd, sponge gourd, dipper gourd
 bitter gourd, bitter gourds, bitter melon, karela, carilley
 bottle gourd, bottle gourds, calabash, lauki, dudhi, doodhi, opo squash, cucuzza
@@ -115,7 +116,7 @@ beetroot, =, beet, red beet, baby beet
 chard, =, Swiss chard, silverbeet, silver beet, ruby chard, seakale beet, spinach chard
 perpetual spinach, =, spinach beet, leaf beet
 spinach, =, palak, true spinach, spinnach, spinich
-amaranth, =, love-lies-bleeding, callaloo, mchicha, terere, chaulai, morogo, Chinese spinach, amaranthus, imifino
+amaranth, =, love-lies-bleeding, callaloo, mchicha, terere, chaulai, morogo, efo, Chinese spinach, amaranthus, imifino
 orach, =, orache, red orach, mountain spinach, atriplex
 quinoa, =
 fat hen, =, lamb’s quarters, bathua, goosefoot greens

@@ -50,6 +50,10 @@ export function amountMention(
   const word = words[at];
   if (word === undefined) return undefined;
   const before = words[at - 1];
+  const [point, behind] = words.slice(at + 1, at + 3);
+  // "2. Heads of the best four": the item's number.
+  if (at === 0 && word.kind === "number" && point?.text === "." && behind !== undefined && behind.start > point.end)
+    return mention("label", at, at + 1, Number(word.text));
   if (word.text === "#" || /^(?:x|×)$/.test(word.lower)) return timesBehind(words, at);
   if (word.lower === "a" && words[at + 1]?.lower === "few") return undefined;
   // "flat A" is a name.
@@ -119,8 +123,14 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
   if (first.kind === "number" && words[at + 1]?.text === "/") {
     const whole = words[at + 2];
     const value = Number(first.text);
-    const joined = words[at + 1]?.start === first.end;
-    if (whole?.kind !== "number" || !joined || !Number.isInteger(value) || !(value <= Number(whole.text)))
+    const isJoined = words[at + 1]?.start === first.end;
+    // "33 / 40 through" is a share as well, "1 / 2" none.
+    if (
+      whole?.kind !== "number" ||
+      (!isJoined && Number(whole.text) < 5) ||
+      !Number.isInteger(value) ||
+      !(value <= Number(whole.text))
+    )
       return undefined;
     // "1/2 lb" and "3/4" are fractions, "6/6" and "18/24" shares.
     if (Number(whole.text) <= 4 && value < Number(whole.text)) return undefined;
@@ -155,7 +165,9 @@ function shareAt(words: readonly Word[], at: number): AmountMention | undefined 
 const groups = /^(?:drifts?|groups?|clumps?|rings?|circles?|clusters?)$/;
 
 /** Sizes of module trays, by their cells: "two 210 trays" are 420. */
-const cellsOfTrays = new Set([24, 36, 38, 40, 50, 60, 72, 77, 84, 98, 104, 105, 126, 128, 144, 150, 162, 200, 210, 240, 288]);
+const cellsOfTrays = new Set([
+  24, 36, 38, 40, 50, 60, 72, 77, 84, 98, 104, 105, 126, 128, 144, 150, 162, 200, 210, 240, 288,
+]);
 
 /** "two 210 trays", "38-cell x 2" */
 function traysOfCells(words: readonly Word[], at: number): AmountMention | undefined {
@@ -239,11 +251,16 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
     return mention("label", at, end, value);
   // "before it drops under 50", "by 1140"
   const bare = words[end] === undefined || words[end]?.kind === "mark";
-  if (bare && /^(?:under|below|over|above)$/.test(before)) return mention("label", at, end, value);
+  if (bare && [before, words[at]?.lower ?? ""].some((word) => /^(?:under|below|over|above)$/.test(word)))
+    return mention("label", at, end, value);
   if (/^(?:by|at|until|till|before)$/.test(before) && /^\d{3,4}$/.test(words[at]?.text ?? "") && bare)
     return mention("time", at, end, value);
   // "the old ugly one"
-  if (words[at]?.lower === "one" && bare && /^(?:the|this|that|last|first|other|another|big|old|ugly|new|little|good|best)$/.test(before))
+  if (
+    words[at]?.lower === "one" &&
+    bare &&
+    /^(?:the|this|that|last|first|other|another|big|old|ugly|new|little|good|best)$/.test(before)
+  )
     return mention("label", at, end, value);
   // "in 50s": by the size of the tray
   if (next === "s" && words[end]?.start === words[end - 1]?.end) return mention("label", at, end + 1, value);
@@ -273,7 +290,7 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
-  const isSum = before === "=" || /^(?:in (?:all|total)|altogether|all told|total)$/.test(wordsText(words, end)) ;
+  const isSum = before === "=" || /^(?:in (?:all|total)|altogether|all told|total)$/.test(wordsText(words, end));
   const noun = /^(?:plants?|bushes|bush|vines?|trees?|crowns?|rows?)$/.test(next) ? next : undefined;
   return mention("count", at, each ? end + 1 : end, value, {
     ...count,
@@ -286,7 +303,10 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
 /** "9 seeds of each", "2 seeds each" */
 function eachBehind(words: readonly Word[], end: number): boolean {
   const behind = words.slice(end, end + 3).map(({ lower }) => lower);
-  return /^(?:seeds?|plants?|of|sets|cloves|bulbs|tubers|corms)$/.test(behind[0] ?? "") && /^(?:each$|of each)/.test(behind.slice(1).join(" "));
+  return (
+    /^(?:seeds?|plants?|of|sets|cloves|bulbs|tubers|corms)$/.test(behind[0] ?? "") &&
+    /^(?:each$|of each)/.test(behind.slice(1).join(" "))
+  );
 }
 
 function wordsText(words: readonly Word[], from: number): string {

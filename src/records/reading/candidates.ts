@@ -256,7 +256,7 @@ const groundCost: Readonly<Record<Ground, number>> = {
 function byForm(text: string, clause: Clause): readonly EventKind[] {
   if (clause.from > 0 && !/^\s*(?:[-*]\s*)?\[/.test(text)) return [];
   if (/^\s*(?:[-*]\s*)?\[ ?\]/.test(text)) return ["to do"];
-  if (/^\s*(?:[-*]\s*)?\[[xX✓]\]/.test(text)) return ["done"];
+  if (/^\s*(?:[-*]\s*)?(?:\[[xX✓]\]|DONE\b|[Dd]one:|✓|✔)/.test(text)) return ["done"];
   return [];
 }
 

@@ -170,7 +170,12 @@ export function frame(
 }
 
 /** "the size of a marble": an article counts only what it stands before. */
-function isBareArticle(one: AmountMention, kind: EventKind, plants: readonly PlantMention[], words: readonly Word[]): boolean {
+function isBareArticle(
+  one: AmountMention,
+  kind: EventKind,
+  plants: readonly PlantMention[],
+  words: readonly Word[],
+): boolean {
   const article = one.use === "count" && one.end === one.from + 1 && /^an?$/.test(words[one.from]?.lower ?? "");
   if (!article) return false;
   // Nobody sows one seed and says "a turnip".
