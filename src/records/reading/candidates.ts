@@ -227,6 +227,8 @@ function choicesOf(
     const p = Math.max(0.002, Math.sqrt((opinion.get(kind) ?? 0.01) * (line.get(kind) ?? 0.01)));
     const cost = groundCost[ground] + 0.25 * rank - 0.8 * Math.log(p) + (framed.borrowed ? 0.4 : 0);
     choices.push({ clause, kind, framed, ground, rank, opinion, cost });
+    const counted = countedOnly(framed);
+    if (counted !== undefined) choices.push({ clause, kind, framed: counted, ground, rank, opinion, cost: cost + 0.5 });
   }
   choices.sort((a, b) => a.cost - b.cost);
   const kept = choices.slice(0, 7);
@@ -240,6 +242,21 @@ function choicesOf(
     cost: (content && plants ? 1.2 : content ? 0.6 : 0.2) - 0.4 * Math.log(story),
   });
   return kept;
+}
+
+/** "1.1 kg of tomatoes, in a drawer with a banana": what has no amount beside something that has one may be told of in passing. */
+function countedOnly(framed: Framed): Framed | undefined {
+  const counted = framed.facts.filter(({ count, grams, litres }) => (count ?? grams ?? litres) !== undefined);
+  if (counted.length === 0 || counted.length === framed.facts.length) return undefined;
+  const isTold = (one: Mention) =>
+    one.type !== "plant" ||
+    counted.some(
+      (fact) =>
+        fact.crop === one.crop &&
+        fact.variety === one.variety &&
+        (one.variety ?? fact.title ?? one.title) === (one.variety ?? one.title),
+    );
+  return { ...framed, facts: counted, used: new Set([...framed.used].filter(isTold)) };
 }
 
 const notKinds = new Set(["story", "ask", "correction", "renamed", "fact"]);
