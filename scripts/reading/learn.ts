@@ -78,7 +78,7 @@ export interface Lined {
 /** Weights of the opinion: features that come at least twice; weights under `least` hundredths are dropped. */
 export function learnOpinion(
   lines: readonly Lined[],
-  { epochs = 8, l1 = 1.5, l2 = 0.1, least = 50, seen = 3, rate = 3 } = {},
+  { epochs = 8, l1 = 1.5, l2 = 0.1, least = 80, seen = 3, rate = 3 } = {},
 ): OpinionWeights {
   const texts = lines.flatMap(({ line, where }) => {
     const { find } = contextOf(line, where);

@@ -321,12 +321,19 @@ export class Names {
     return crop.alsoCalled.find((name) => normaliseName(name) === key);
   }
 
-  /** The other name by which a text calls a crop, where it first names it. */
-  cropCalledIn(id: string, text: string): string | undefined {
+  /**
+   * The name by which a text calls a crop, where it first names it: its own or another of the table's. Undefined where the
+   * text names it not at all, or by a word that only shortens a name.
+   */
+  cropWordIn(id: string, text: string): string | undefined {
     const words = wordsOf(text);
     for (let at = 0; at < words.length; at++) {
       const found = this.at("crop", words, at);
-      if (found?.id === id) return this.cropCalled(id, words.slice(at, found.end));
+      if (found?.id !== id) continue;
+      const name = this.#crops.get(id)?.name;
+      const said = words.slice(at, found.end);
+      const isOwn = name !== undefined && normaliseName(name) === said.map(({ key }) => key).join(" ");
+      return isOwn ? name : this.cropCalled(id, said);
     }
     return undefined;
   }

@@ -11,6 +11,7 @@ import type {
   Records,
   Variety,
 } from "../model.ts";
+import { cropsAsWritten } from "./crop-words.ts";
 import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { recordEnding } from "./file-names.ts";
@@ -101,10 +102,17 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     sites,
     beds,
     varieties,
-    crops: cropsInUse(described.crops, [
-      ...[...varieties.values()].map(({ crop }) => crop),
-      ...events.map(({ crop }) => crop),
-    ]),
+    crops: cropsAsWritten(
+      cropsInUse(described.crops, [
+        ...[...varieties.values()].map(({ crop }) => crop),
+        ...events.map(({ crop }) => crop),
+      ]),
+      [
+        ...[...described.varieties.values()].map((one) => ({ crop: one.crop, text: cropInFile(files, one) })),
+        ...events.map(({ crop, variety, text }) => ({ crop: crop ?? varieties.get(variety ?? "")?.crop, text })),
+      ],
+      names,
+    ),
     gear: described.gear,
     trials,
     episodes,
@@ -120,6 +128,12 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     problems: sortProblems(problems),
   };
   return doubtIsPrivate({ records, files, unread, linkedWithoutDay: said.linkedWithoutDay });
+}
+
+/** The crop word in a variety's file, as written. */
+function cropInFile(files: ReadonlyMap<string, ParsedFile>, { place }: Variety): string {
+  const crop = place === undefined ? undefined : files.get(place.file)?.data.crop;
+  return typeof crop === "string" ? crop : "";
 }
 
 /** Files in their places that gave no text: what stands in them may be anything, and so may their titles. */

@@ -55,7 +55,7 @@ function eventData(event: Event, names: Names, line: string): EventData {
   const crop = event.crop ?? (event.variety === undefined ? undefined : names.cropOf(event.variety));
   const all: { readonly [key in keyof EventData]: EventData[key] | undefined } = {
     kind: event.kind,
-    crop: (event.crop && names.cropCalledIn(event.crop, event.text)) ?? names.crop(crop)?.name ?? crop,
+    crop: (event.crop && names.cropWordIn(event.crop, event.text)) ?? names.crop(crop)?.name ?? crop,
     variety: titleIn(names, "variety", event.variety, line),
     count: event.count?.value,
     unit: event.unit,

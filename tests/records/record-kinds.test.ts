@@ -465,8 +465,8 @@ test("photos with their sidecars, and weather files that are only found", async 
 
 test("crops go by their American names where the garden's language is American, and answer to the British ones", async () => {
   const files = {
-    "varieties/contender.md": file("title: Contender\ncrop: bush bean"),
-    "notes/2026-05-16-a.md": "- picked 2 zucchini\n- planted 3 aubergines in Tank\n",
+    "varieties/contender.md": file("title: Contender\ncrop: French bean"),
+    "notes/2026-05-16-a.md": "- picked 2 courgettes\n- planted 3 aubergines in Tank\n",
   };
   const names = async (language: string) =>
     [...(await recordsOf({ ...files, "garden.md": file(`language: ${language}`) })).crops.values()].map(

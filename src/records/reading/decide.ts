@@ -165,7 +165,7 @@ export function decide(
   limits: Thresholds,
   { prose, isTask }: { readonly prose: boolean; readonly isTask: boolean },
 ): Decision {
-  const { ways } = waysOf(line, form, weights);
+  const { ways, asking } = waysOf(line, form, weights);
   const task = isTask ? ways.find(({ candidate: { facts } }) => facts.length === 1 && isOfTask(facts[0])) : undefined;
   if (task !== undefined) return { as: "facts", facts: task.candidate.facts, offered: [] };
   const none = ways.find(({ candidate }) => candidate.facts.length === 0)?.p ?? 0;
@@ -179,6 +179,7 @@ export function decide(
   if (first !== undefined && first === ways[0] && first.p >= bar && names && stands(first.candidate))
     return { as: "facts", facts: first.candidate.facts, offered: [] };
   const offered = ways.filter(({ candidate }) => candidate.facts.length > 0).slice(0, 3);
-  if (offered.length === 0) return { as: "story", facts: [], offered: [] };
+  if (offered.length === 0)
+    return { as: names && !prose && asking > none ? "question" : "story", facts: [], offered: [] };
   return { as: "question", facts: [], offered: offered.map(({ candidate }) => candidate.facts) };
 }

@@ -162,6 +162,9 @@ function isTitle(title: string): boolean {
 const compares = /^(?:than|like|as|from|since|unlike|after|before|of)$/;
 
 /** Words that put something right only where they say what in its place: "actually Sturon", but "too late really". */
+/** When it was done, and no cause of anything. */
+const weatherOfTheDay = /^(?:after|before|between) (?:the )?(?:rain|frost|storm|wind|gale|snow|heat|hail|showers?)$/;
+
 const mildly = /^(?:really|actually|fact|sorry)$/;
 
 /** What was done as far as it went: "every pupa I could find". */
@@ -204,6 +207,7 @@ function isClean(event: Event, find: FindContext): boolean {
     const inFirst = rest === event.detail && event.text.includes(begins) && event.text.indexOf(begins) < from;
     if (
       inFirst &&
+      !weatherOfTheDay.test(begins) &&
       event.kind !== "trouble" &&
       event.kind !== "cured" &&
       !wordsOf(begins).every(({ kind, lower }) => kind === "number" || rowWords.test(lower))
