@@ -5,7 +5,7 @@
 import { type HeatScale, type HeatTable, heatTable } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Day } from "../model.ts";
-import { comparable, type HarvestSum } from "../tour/index.ts";
+import { comparable, type HarvestSum } from "../picked.ts";
 import { pickingsBetween, sumPickings } from "./results.ts";
 import type { Picking, SeasonBook } from "./season-book.ts";
 import { earlier, type Season, sameDayIn } from "./seasons.ts";

@@ -1,21 +1,18 @@
 /** Makes the recap of a season, of a month of it, or of the days since the last recap, from the garden and its weather. */
 
-import { noWeather, type Weather } from "../almanac/index.ts";
-import { addDays, daysInMonth, yearOf } from "../calendar.ts";
-import { capital, sayDay, sayMonth } from "../language/index.ts";
-import type { Day, Episode, Garden } from "../model.ts";
 import {
   allOf,
   cautionsFor,
   closingCaution,
-  type Fitting,
-  fitToTarget,
   namesPoison,
+  noWeather,
   preservingCautions,
-  type Sentence,
-  say,
-  secondsToSay,
-} from "../tour/index.ts";
+  type Weather,
+} from "../almanac/index.ts";
+import { addDays, daysInMonth, yearOf } from "../calendar.ts";
+import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
+import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
+import type { Day, Episode, Garden } from "../model.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";

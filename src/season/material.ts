@@ -1,6 +1,8 @@
 /** What the parts of a recap are drafted from, and the points they are drafted into. */
+
+import type { Level } from "../films/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import type { Level, Sentence } from "../tour/index.ts";
 import type { ForecastRow, LossRow, NextYear, PhotoSet, PromiseRow, Recap, SegmentKind } from "./recap.ts";
 import type { SeasonBook } from "./season-book.ts";
 import type { Season } from "./seasons.ts";

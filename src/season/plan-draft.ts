@@ -3,8 +3,8 @@
  * person's own pins. A draft: it explains what it could not keep.
  */
 import { areaPerPlant, cropFacts, fullSun, sunHours } from "../almanac/index.ts";
+import { isGround, type Sentence, say } from "../language/index.ts";
 import type { Bed, Crop } from "../model.ts";
-import { isGround, type Sentence, say } from "../tour/index.ts";
 import { bedMeant, meantBy } from "./crop-words.ts";
 import type { Need } from "./needs.ts";
 import { compromises } from "./plan-compromises.ts";

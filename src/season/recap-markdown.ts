@@ -1,7 +1,8 @@
 /** The recap as Markdown that reads as it is: the outline first, then the tables. */
-import { groundUnit, sayDay, sayFromGround, sayNumber, sayWeight } from "../language/index.ts";
+
+import type { Level } from "../films/index.ts";
+import { groundUnit, md, sayDay, sayFromGround, sayNumber, sayWeight } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import type { Level } from "../tour/index.ts";
 import type { Recap, RecapPoint, ResultRow, Segment } from "./recap.ts";
 
 export const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
@@ -178,9 +179,4 @@ function listed(title: string, lines: readonly string[]): string {
 
 function cell(text: string): string {
   return md(text).replaceAll("|", "\\|");
-}
-
-/** Words from the records must not turn into marks of their own. */
-function md(text: string): string {
-  return text.replace(/[\\`*_[\]<>#]/g, "\\$&").replace(/\s+/g, " ");
 }

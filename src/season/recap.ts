@@ -4,8 +4,10 @@
  *
  * Days are ISO calendar days, weights grams, durations seconds. Every sentence tells where it rests.
  */
+
+import type { Level } from "../films/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day, PickUnit } from "../model.ts";
-import type { Level, Sentence } from "../tour/index.ts";
 import type { BackTest } from "./back-test.ts";
 import type { RecapCharts } from "./chart-data.ts";
 import type { Need } from "./needs.ts";

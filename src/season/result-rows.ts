@@ -1,6 +1,6 @@
 /** Results as the tables and the data of a recap show them. */
 import type { Day, PickUnit } from "../model.ts";
-import type { HarvestSum } from "../tour/index.ts";
+import type { HarvestSum } from "../picked.ts";
 import type { ResultRow, Results } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";

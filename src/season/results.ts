@@ -4,7 +4,7 @@
  */
 import { daysBetween } from "../calendar.ts";
 import type { Day, PickUnit, Price } from "../model.ts";
-import { type HarvestSum, sumOf } from "../tour/index.ts";
+import { type HarvestSum, sumOf } from "../picked.ts";
 import { timed } from "./maturity.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, Picking, SeasonBook } from "./season-book.ts";

@@ -4,8 +4,9 @@
  * troubles.
  */
 import { daysBetween } from "../calendar.ts";
+import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Trouble } from "../model.ts";
-import { comparable, type Ground, type HarvestSum, type Sentence, say } from "../tour/index.ts";
+import { comparable, type HarvestSum } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";

@@ -1,6 +1,6 @@
 /** How much more or less each plant gave than before, or than handbooks tell, as logarithms from -1 to 1. */
 import { plantYield } from "../almanac/index.ts";
-import { comparable, type HarvestSum } from "../tour/index.ts";
+import { comparable, type HarvestSum } from "../picked.ts";
 import { perPlant } from "./results.ts";
 import type { Lot } from "./season-book.ts";
 import type { Season } from "./seasons.ts";

@@ -1,12 +1,23 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 
 import { addDays, seasonStart } from "../calendar.ts";
-import { sayOrdinal } from "../language/index.ts";
-import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
+import { type Ground, sayOrdinal, type Voice } from "../language/index.ts";
+import type {
+  Bed,
+  BedState,
+  Change,
+  Crop,
+  Day,
+  Event,
+  GardenSettings,
+  Gear,
+  Planting,
+  Site,
+  Variety,
+} from "../model.ts";
 import { changes, living } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
 import { eventsBehind, type GardenIndex } from "./garden-index.ts";
-import type { Ground } from "./sentence.ts";
 import { changesAfter, newsAfter } from "./since.ts";
 
 /** One planting with what the sentences about it need. */
@@ -54,6 +65,13 @@ export interface BedOnTheDay {
   readonly changes: readonly Change[];
   /** Events behind those changes, oldest first. */
   readonly news: readonly Event[];
+}
+
+export function voiceOf(here: {
+  readonly index: { readonly garden: { readonly settings: GardenSettings } };
+  readonly day: Day;
+}): Voice {
+  return { settings: here.index.garden.settings, day: here.day };
 }
 
 export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since): BedOnTheDay {

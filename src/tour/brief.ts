@@ -5,22 +5,12 @@
  * Days are ISO calendar days, durations seconds, lengths centimetres, weights grams. Sentences are English with dates in
  * the garden's own language, and every sentence tells where it rests.
  */
+import type { Level } from "../films/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day, Obtained, Place, Source } from "../model.ts";
 import type { PointTo } from "./earlier-films.ts";
 import type { Plan } from "./plan/plan.ts";
 import type { Shot } from "./shots.ts";
-
-/** Words to be said or read, with the lines of the records they rest on. */
-export interface Sentence {
-  readonly text: string;
-  /** In the order in which the sentence uses them; empty only when the absence of a record is what is said. */
-  readonly sources: readonly Place[];
-  /** Rests on something the person marked private: to be known, not to be said. */
-  readonly private: boolean;
-}
-
-/** How strongly a thing asks to be shown. */
-export type Level = "must" | "should" | "could";
 
 /** What makes a thing worth showing. One row each in show-values.ts, whose keys the garden's `weights` may name. */
 export type ShowKind =

@@ -1,12 +1,10 @@
 /** Doubts about names, as they stand in the notes: a label that says one thing and a plant that looks like another. */
+
+import { endOf, type Ground, onDay, type Sentence, say, sentencesOf, type Voice } from "../language/index.ts";
 import type { Day, Event, Note, Place } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import { onDay, type Voice } from "./days-said.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
-import { endOf, sentencesOf } from "./note-sentences.ts";
-import { type Ground, say } from "./sentence.ts";
 
 /** The latest of them; older ones were settled or forgotten. */
 const mostTold = 6;

@@ -1,10 +1,9 @@
 /** Earlier films to point to from a stop: those that speak of what is shown there, with the moment at which they do. */
+
+import { dayOnly, type Sentence, say } from "../language/index.ts";
 import type { Day, Episode } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
-import { say } from "./sentence.ts";
 import type { Named, ShownBefore } from "./shown-before.ts";
 
 /** The text reads "Planting day, 24 May, at 6:40". */

@@ -1,17 +1,14 @@
 /** What viewers were told they would see and have not seen yet. */
 
 import { daysBetween } from "../calendar.ts";
-import { sayMonth } from "../language/index.ts";
+import { dayOnly, oneOf, say, sayMonth, type Voice } from "../language/index.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine } from "./brief.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
 import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
-import { oneOf } from "./phrasing.ts";
-import { say } from "./sentence.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
 const dueSoon = 31;

@@ -1,13 +1,11 @@
 /** The two photos that show side by side what a bed did since viewers last saw it, and how far it came between them. */
 
 import { daysBetween } from "../calendar.ts";
-import { sayPlural } from "../language/index.ts";
+import { dayOnly, say, sayPlural } from "../language/index.ts";
 import type { Bed, Day, Garden, Photo } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact, SideBySide, Since } from "./brief.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
 import type { BriefRequest } from "./make-brief.ts";
-import { say } from "./sentence.ts";
 import { publishedTours, sinceFor } from "./since.ts";
 import { type PhotosByBed, photosByBed } from "./spot.ts";
 

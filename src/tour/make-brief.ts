@@ -2,15 +2,16 @@
  * Makes the brief of one tour from the garden: what every bed offers, what of it the film has room for, the walk, the clock,
  * the light, and the words for all of it.
  */
+
+import { cautionsFor, closingCaution, namesPoison } from "../almanac/index.ts";
+import { dayOnly, type Voice } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { Brief, FollowUpLine } from "./brief.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
-import { cautionsFor, closingCaution, namesPoison } from "./cautions.ts";
 import { checksBefore } from "./checks.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
 import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
 import { indexGarden } from "./garden-index.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";

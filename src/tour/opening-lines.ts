@@ -1,18 +1,29 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
 
 import { daysBetween } from "../calendar.ts";
-import { capital, cropName, sayNumber, sayPlural } from "../language/index.ts";
+import {
+  bedVerb,
+  capital,
+  cropName,
+  type Ground,
+  inBed,
+  plantName,
+  type Sentence,
+  say,
+  sayHarvestOf,
+  sayNumber,
+  sayPlural,
+  theBed,
+  together,
+} from "../language/index.ts";
+import { harvestSize } from "../picked.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
-import { bedVerb, inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { FollowUpLine, OpeningLine, Sentence } from "./brief.ts";
-import { harvestSize, sayHarvestOf } from "./harvest-sums.ts";
+import type { FollowUpLine, OpeningLine } from "./brief.ts";
 import { wasBare } from "./last-seen.ts";
 import { type Milestone, milestonesSince } from "./milestones.ts";
 import { isNews, newSentence } from "./news-sentences.ts";
 import { pickedSince } from "./picked-sentences.ts";
-import { plantName } from "./plant-names.ts";
-import { type Ground, say, together } from "./sentence.ts";
 
 /** At most three, each of another kind and about another thing; a garden with no news has fewer. */
 export function openingLines(stops: readonly BedOnTheDay[], owed: readonly FollowUpLine[]): readonly OpeningLine[] {

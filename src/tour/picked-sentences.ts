@@ -1,19 +1,26 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
 
-import { addDays } from "../calendar.ts";
-import { capital } from "../language/index.ts";
+import { addDays, lastSeasonStart, yearBefore } from "../calendar.ts";
+import {
+  capital,
+  type Ground,
+  inBed,
+  onDay,
+  oneOf,
+  type Sentence,
+  say,
+  sayHarvest,
+  sayPickings,
+  sinceDay,
+  thePlants,
+} from "../language/index.ts";
 import type { Change, Day, Event } from "../model.ts";
+import { comparable, type HarvestSum, harvestBetween } from "../picked.ts";
 import { changes, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
-import { inBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Fact, Sentence } from "./brief.ts";
-import { lastSeasonStart, onDay, sinceDay, voiceOf, yearBefore } from "./days-said.ts";
-import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import type { Fact } from "./brief.ts";
 import { oncePerPlants } from "./once.ts";
-import { oneOf } from "./phrasing.ts";
-import { thePlants } from "./plant-names.ts";
-import { type Ground, say } from "./sentence.ts";
 import { factOf } from "./subjects.ts";
 
 function pickings(batch: Batch, after: Day): readonly Change[] {

@@ -1,15 +1,12 @@
 /** What the plan cannot do as it was asked: musts that are too long, wishes that name nothing, stops that are none. */
-import { sayNumber, sayPlural } from "../language/index.ts";
+import { dayOnly, say, sayNumber, sayPlural, theBed, type Voice } from "../language/index.ts";
 import type { Episode, Garden } from "../model.ts";
-import { theBed } from "./bed-names.ts";
 import type { Check } from "./brief.ts";
 import { speaksOf, type Weighed } from "./candidates/find-candidates.ts";
 import { check } from "./checks.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
 import { mentions } from "./mentions.ts";
 import type { Choice, Offer } from "./plan/choose.ts";
 import type { Plan } from "./plan/plan.ts";
-import { say } from "./sentence.ts";
 import { showValues } from "./show-values.ts";
 import type { StopOrder } from "./stop-order.ts";
 import type { Wishes } from "./wishes.ts";

@@ -1,8 +1,7 @@
 /** The plan in words, the same in the Markdown and on the page: the first line, the length, the light, what was left out. */
-import { capital, sayNumber, sayPlural } from "../language/index.ts";
+import { capital, dayOnly, sayNumber, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
 import type { Brief, LeftOut, Stop } from "./brief.ts";
-import { dayOnly } from "./days-said.ts";
 import type { StartScore } from "./plan/plan.ts";
 import { bestStart } from "./plan/tour-light.ts";
 import { exactly, lengthWords } from "./plan-checks.ts";

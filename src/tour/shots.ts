@@ -1,10 +1,10 @@
 /** The shot list of a stop: what to film, each with an id that the field list and the wrap go by. */
-import { capital, sayList } from "../language/index.ts";
-import { theBed } from "./bed-names.ts";
+
+import type { Level } from "../films/index.ts";
+import { capital, sayList, theBed, theGear } from "../language/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Level, ShowKind, Spot, VarietyRow } from "./brief.ts";
+import type { ShowKind, Spot, VarietyRow } from "./brief.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
-import { theGear } from "./place-in-bed.ts";
 
 export interface Shot {
   /** "S3.1" */

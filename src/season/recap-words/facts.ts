@@ -1,12 +1,6 @@
 /** What the sentences of a recap are told from: worked out already, nothing left but the words. */
-import type { Bed, Crop, Day, GardenSettings, Variety } from "../../model.ts";
-import type { HarvestSum } from "../../tour/index.ts";
-
-/** Whom a recap speaks for, and the day it is said on. */
-export interface Voice {
-  readonly settings: GardenSettings;
-  readonly day: Day;
-}
+import type { Bed, Crop, Day, Variety } from "../../model.ts";
+import type { HarvestSum } from "../../picked.ts";
 
 export interface Plants {
   readonly variety?: Variety | undefined;

@@ -2,34 +2,33 @@
 
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
 import {
+  bedVerb,
   capital,
+  dayOnly,
   fullStop,
   groundUnit,
+  inBed,
+  isSingular,
+  label,
+  plantName,
   sayAge,
   sayAirTemperature,
   sayClimb,
   sayDistance,
   sayFromGround,
+  sayHarvest,
   sayList,
   sayNumber,
+  sayPickings,
   sayPlural,
   sayRain,
   sayWeight,
+  theBed,
+  type Voice,
 } from "../../language/index.ts";
 import { fahrenheitPerCelsius } from "../../measures.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import { takingVerb } from "../../timeline/index.ts";
-import {
-  bedVerb,
-  dayOnly,
-  inBed,
-  isSingular,
-  label,
-  plantName,
-  sayHarvest,
-  sayPickings,
-  theBed,
-} from "../../tour/index.ts";
 import type {
   BedName,
   BedYieldFacts,
@@ -46,7 +45,6 @@ import type {
   TakenPlants,
   ThanksFacts,
   TotalFacts,
-  Voice,
 } from "./facts.ts";
 
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */

@@ -3,8 +3,7 @@
 import { yearOf } from "../../calendar.ts";
 import { type Amount, type Locale, localeOf, sayList } from "../../language/index.ts";
 import type { Day, GardenSettings, Picked, PickUnit, Planting } from "../../model.ts";
-import { comesAsPlants, yearOfLife } from "../../timeline/index.ts";
-import { isBeingPicked } from "../../tour/index.ts";
+import { comesAsPlants, isBeingPicked, yearOfLife } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 
 /** In the order in which they are told. */

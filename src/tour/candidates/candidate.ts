@@ -1,7 +1,9 @@
 /** One thing that asks to be shown at a stop, before it is known whether the film has room for it. */
+
+import type { Sentence } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
 import type { Lot } from "../bed-on-the-day.ts";
-import type { Sentence, ShowKind } from "../brief.ts";
+import type { ShowKind } from "../brief.ts";
 
 export interface Candidate {
   readonly kind: ShowKind;

@@ -1,11 +1,10 @@
 /** Everything that asks to be shown at a stop, weighed: kind, novelty, and what the person said in the episode's record. */
+
+import { filmTime, type Level, secondsToSay } from "../../films/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import type { Level } from "../brief.ts";
-import { filmTime } from "../film-time.ts";
 import type { OwedLine } from "../follow-up-lines.ts";
 import { mentions } from "../mentions.ts";
-import { secondsToSay } from "../sentence.ts";
 import { novelty, repeated, showValues, toldAgain } from "../show-values.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import type { PhotosByBed } from "../spot.ts";

@@ -1,19 +1,16 @@
 /** Looks ahead: stage dates, days worth filming, deadlines. What is not noted yet cannot be counted, and is not guessed. */
 
 import { addDays, daysBetween } from "../../calendar.ts";
-import { capital } from "../../language/index.ts";
+import { capital, dayOnly, inBed, say, type Voice } from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
 import { openFollowUps } from "../../timeline/index.ts";
 import { bySowing, theBatch } from "../batches.ts";
-import { inBed } from "../bed-names.ts";
 import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
 import { candidatesAt, type Findings, type Weighed } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
-import { dayOnly, type Voice } from "../days-said.ts";
 import { readyFrom, reasonToExpect } from "../expected-picking.ts";
 import { followUpLines, type OwedLine, toYou } from "../follow-up-lines.ts";
 import { type GardenIndex, indexGarden } from "../garden-index.ts";
-import { say } from "../sentence.ts";
 import { shownBefore } from "../shown-before.ts";
 import { publishedTours, sinceFor } from "../since.ts";
 import { photosByBed } from "../spot.ts";

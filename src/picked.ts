@@ -1,8 +1,7 @@
-/** What was picked between two days, and how it is said. */
-import { pieceWords, sayList, sayNumber, sayPlural, sayVolume, sayWeight } from "../language/index.ts";
-import type { Change, Day, GardenSettings, Harvest, PickUnit } from "../model.ts";
+/** What pickings come to. */
+import type { Change, Day, Harvest, PickUnit } from "./model.ts";
 
-type Pieces = ReadonlyMap<PickUnit, number>;
+export type Pieces = ReadonlyMap<PickUnit, number>;
 
 /**
  * Pickings added up without counting anything twice: a crate that was weighed is a weight and pieces, and only pieces
@@ -49,37 +48,10 @@ export function sumOf(pickings: readonly { readonly harvest: Harvest; readonly d
   return { times: pickings.length, first: days[0], last: days.at(-1), grams, litres, weighed, counted, weightAlone };
 }
 
-/** "4.2 kg", "twelve stems", "20 roots, 900 g", "1.2 kg and five heads"; undefined when only the picking itself was noted. */
-export function sayHarvest(sum: HarvestSum, settings: GardenSettings): string | undefined {
-  const measures = [
-    ...(sum.grams > 0 ? [sayWeight(sum.grams, settings.units)] : []),
-    ...(sum.litres > 0 ? [sayVolume(sum.litres, settings)] : []),
-  ];
-  const pieces = (all: Pieces) => [...all].map(([unit, count]) => sayPlural(count, ...pieceWords[unit]));
-  const listed = (parts: readonly string[]) => (parts.length === 0 ? undefined : sayList(parts));
-  if (sum.weighed.size === 0 || sum.weightAlone) return listed([...measures, ...pieces(sum.counted)]);
-  // All pieces were counted; where some were weighed and some not, the number alone tells the truth.
-  if (sum.counted.size === 0) return `${sayList(pieces(sum.weighed))}, ${sayList(measures)}`;
-  return listed(pieces(added(sum.weighed, sum.counted)));
-}
-
-/** The same with what it was: "4.2 kg of Alderman peas", "28 bulbs of Germidour garlic, 1.9 kg in all". */
-export function sayHarvestOf(sum: HarvestSum, produce: string, settings: GardenSettings): string | undefined {
-  const said = sayHarvest(sum, settings);
-  if (said === undefined) return undefined;
-  const both = sum.weighed.size > 0 && !sum.weightAlone && sum.counted.size === 0;
-  return both ? `${said.replace(", ", ` of ${produce}, `)} in all` : `${said} of ${produce}`;
-}
-
-function added(a: Pieces, b: Pieces): Pieces {
+export function added(a: Pieces, b: Pieces): Pieces {
   const sum = new Map(a);
   for (const [unit, count] of b) sum.set(unit, (sum.get(unit) ?? 0) + count);
   return sum;
-}
-
-/** "in five pickings", "in one picking" */
-export function sayPickings(times: number): string {
-  return `in ${sayNumber(times)} ${times === 1 ? "picking" : "pickings"}`;
 }
 
 /** Whether two sums are told in the same measures: anything else would compare kilograms with stems. */

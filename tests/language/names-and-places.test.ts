@@ -1,16 +1,17 @@
 /** Small words: names in sentences, places in beds, names hard to say, phrasing by id, sums of pickings. */
 import { describe, expect, test } from "vitest";
+import { yearBefore } from "../../src/calendar.ts";
+import { secondsToSay } from "../../src/films/film-time.ts";
+import { againstLastYear, onDay, type Voice, whenDone } from "../../src/language/days-said.ts";
+import { looksHardToSay } from "../../src/language/hard-names.ts";
+import { sayHarvest, sayHarvestOf } from "../../src/language/harvests.ts";
+import { inTurn, oneOf } from "../../src/language/phrasing.ts";
+import { bedVerb, inBed, isGround, theBed, theGear, withPreposition } from "../../src/language/places.ts";
+import { cultivar, isUnnamed, label, plantName } from "../../src/language/plant-names.ts";
+import { fromWords } from "../../src/language/sources.ts";
+import { comparable, sumOf } from "../../src/picked.ts";
 import { crops } from "../../src/records/index.ts";
-import { bedVerb, inBed, isGround, theBed } from "../../src/tour/bed-names.ts";
-import { againstLastYear, onDay, type Voice, whenDone, yearBefore } from "../../src/tour/days-said.ts";
-import { looksHardToSay } from "../../src/tour/hard-names.ts";
-import { comparable, sayHarvest, sayHarvestOf, sumOf } from "../../src/tour/harvest-sums.ts";
-import { inTurn, oneOf } from "../../src/tour/phrasing.ts";
-import { theGear, withPreposition } from "../../src/tour/place-in-bed.ts";
-import { cultivar, isUnnamed, label, plantName } from "../../src/tour/plant-names.ts";
-import { secondsToSay } from "../../src/tour/sentence.ts";
-import { fromWords } from "../../src/tour/source-words.ts";
-import { gardenOf } from "./garden-of.ts";
+import { gardenOf } from "../tour/garden-of.ts";
 
 const { settings } = await gardenOf({}, "2026-06-19");
 const crop = (id: string) => crops.find((one) => one.id === id);
