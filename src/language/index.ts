@@ -19,7 +19,7 @@ export {
 export { type DaySpeech, sayDay, sayMonth, sayWeekday } from "./days.ts";
 export { againstLastYear, dayOnly, onDay, roughly, sinceDay, type Voice, whenDone } from "./days-said.ts";
 export { looksHardToSay } from "./hard-names.ts";
-export { sayHarvest, sayHarvestOf, sayPickings } from "./harvests.ts";
+export { type PickedAmount, pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
 export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
 export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
 export { endOf, sentencesOf } from "./note-sentences.ts";

@@ -5,8 +5,8 @@
  */
 import { daysBetween } from "../calendar.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
-import type { Day, NurseryLot, Trouble } from "../model.ts";
-import { comparable, type HarvestSum } from "../picked.ts";
+import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
+import { comparable } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
@@ -38,8 +38,8 @@ const least = 0.2;
 interface Account {
   readonly variety: string;
   readonly lots: readonly Lot[];
-  readonly now: HarvestSum;
-  readonly before?: HarvestSum | undefined;
+  readonly now: Picked;
+  readonly before?: Picked | undefined;
   /** Plants the pickings are of; undefined when some were not counted. */
   readonly set: PlantsSet;
   readonly lost: number;

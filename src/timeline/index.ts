@@ -7,7 +7,6 @@ export { comesAsPlants, habitOf, takingVerb } from "./crop-habits.ts";
 export { growGarden } from "./grow-garden.ts";
 export { isNewToGarden } from "./newness.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
-export { nothingPicked, pickedMore } from "./picked-totals.ts";
 export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";

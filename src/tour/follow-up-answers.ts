@@ -10,14 +10,14 @@ import {
   plantName,
   type Sentence,
   say,
-  sayHarvestOf,
   sayLength,
   sayList,
+  sayPickedOf,
   thePlants,
   together,
 } from "../language/index.ts";
 import type { Event, FollowUp } from "../model.ts";
-import { harvestBetween } from "../picked.ts";
+import { pickedBetween } from "../picked.ts";
 import { living } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, lotOf, voiceOf } from "./bed-on-the-day.ts";
@@ -81,8 +81,8 @@ function weight(followUp: FollowUp, here: BedOnTheDay): Sentence | undefined {
     const picked = batch.lots.flatMap((lot) =>
       lot.changes.filter(({ kind, planting }) => kind === "picked" && planting === lot.planting.id),
     );
-    const summed = harvestBetween(picked, followUp.promisedOn, here.day);
-    const sum = sayHarvestOf(summed, plantName(batch.lots[0]), here.index.garden.settings);
+    const summed = pickedBetween(picked, followUp.promisedOn, here.day);
+    const sum = sayPickedOf(summed, plantName(batch.lots[0]), here.index.garden.settings);
     const since = picked.filter((change) => change.day > followUp.promisedOn);
     return sum === undefined ? [] : [{ text: sum, since }];
   });

@@ -10,11 +10,11 @@ import {
   plantName,
   type Sentence,
   say,
-  sayHarvest,
+  sayPicked,
   sayPlural,
 } from "../language/index.ts";
 import type { Day, Event } from "../model.ts";
-import { sumOf } from "../picked.ts";
+import { pickedInAll } from "../picked.ts";
 import { habitOf } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
@@ -106,7 +106,7 @@ function waysToTell(
       : [`${Who} came into flower ${day}${end}`, `${Who} showed ${its} first flower ${day}${end}`];
   }
   const verb = pickVerb(event, lot);
-  const harvest = sayHarvest(sumOf([{ harvest: event, day: event.day }]), here.index.garden.settings);
+  const harvest = sayPicked(pickedInAll([{ harvest: event, day: event.day }]), here.index.garden.settings);
   const brought = harvest === undefined ? "" : `: ${harvest}`;
   const counted = [afterPlanting(lot, event.day), compared].filter((part) => part !== undefined).join(" and ");
   const tail = counted === "" ? "." : `. That is ${counted}.`;

@@ -8,9 +8,9 @@ import {
   plantName,
   type Sentence,
   say,
-  sayHarvest,
   sayList,
   sayNumber,
+  sayPicked,
   sayPickings,
   theBed,
 } from "../language/index.ts";
@@ -108,7 +108,7 @@ function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const batch = batchOf([lot]);
   const last = lot.changes.findLast((change) => change.day === planting.ended);
   const picked = pickedSince(batch, here, "");
-  const sum = sayHarvest(picked, voice.settings);
+  const sum = sayPicked(picked, voice.settings);
   const gave = sum === undefined ? "" : ` after ${sum}${picked.times === 1 ? "" : ` ${sayPickings(picked.times)}`}`;
   const when = onDay(planting.ended ?? here.day, voice);
   const who = capital(theBatch(batch));

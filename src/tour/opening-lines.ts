@@ -10,13 +10,13 @@ import {
   plantName,
   type Sentence,
   say,
-  sayHarvestOf,
   sayNumber,
+  sayPickedOf,
   sayPlural,
   theBed,
   together,
 } from "../language/index.ts";
-import { harvestSize } from "../picked.ts";
+import { pickedSize } from "../picked.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine, OpeningLine } from "./brief.ts";
@@ -129,14 +129,14 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
       // What was picked before this season is history, even where no tour came by for a year.
       const after = here.newsAfter < here.season ? here.seasonEve : here.newsAfter;
       const picked = pickedSince(batch, here, after);
-      const sum = sayHarvestOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
+      const sum = sayPickedOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
       const when = here.since.episode === undefined || after > here.newsAfter ? "this season" : here.since.text;
       const grounds = batch.lots.flatMap((each) =>
         each.changes.filter((change) => change.kind === "picked" && change.day > after),
       );
       const text = `${capital(sum)}${sum.endsWith("in all") ? "," : ""} came out of ${theBed(here.bed)} ${when}.`;
-      return [{ sentence: say(text, grounds), size: 3 * harvestSize(picked) }];
+      return [{ sentence: say(text, grounds), size: 3 * pickedSize(picked) }];
     });
 }
 

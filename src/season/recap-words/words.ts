@@ -16,9 +16,9 @@ import {
   sayClimb,
   sayDistance,
   sayFromGround,
-  sayHarvest,
   sayList,
   sayNumber,
+  sayPicked,
   sayPickings,
   sayPlural,
   sayRain,
@@ -88,7 +88,7 @@ export const recapWords = {
   /** "Crown Prince squash" in a sentence, "Crown Prince, squash" in a list. */
   plants: (plants: Plants) => plantName(plants),
   label: (plants: Plants) => label(plants),
-  harvest: sayHarvest,
+  harvest: sayPicked,
   nothingPicked: "nothing",
   noAmount: "no amount noted",
 
@@ -239,7 +239,7 @@ export const recapWords = {
     const { settings } = voice;
     const name = `The ${plantName(plants)}`;
     const single = isSingular(plants);
-    const amount = sayHarvest(now, settings);
+    const amount = sayPicked(now, settings);
     const years = {
       "same days": " in the same days last year",
       "same day": " by the same day last year",
@@ -264,7 +264,7 @@ export const recapWords = {
         each?.lastYear !== undefined
           ? `, against ${sayWeight(each.lastYear, settings.units)} last year`
           : compared
-            ? `, against ${sayHarvest(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
+            ? `, against ${sayPicked(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
             : "";
       parts.push(`${name} ${gave}${of(facts.set?.now)}${plant}${then}`);
     }

@@ -1,6 +1,7 @@
 /** What each variety gave in each year, from the pickings the timeline credits to its plantings. */
 import type { Picked } from "../../model.ts";
-import { changes, nothingPicked, pickedMore } from "../../timeline/index.ts";
+import { nothingPicked, pickedMore } from "../../picked.ts";
+import { changes } from "../../timeline/index.ts";
 import { seasonYear, type View } from "./view.ts";
 
 /** By variety id, then the year in which the season begins. */
