@@ -4,11 +4,11 @@
  */
 import { type HeatScale, type HeatTable, heatTable } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
+import { earlier, type Picking, type Season, sameDayIn } from "../garden/index.ts";
 import type { Day, Picked } from "../model.ts";
 import { comparable } from "../picked.ts";
 import { pickingsBetween, sumPickings } from "./results.ts";
-import type { Picking, SeasonBook } from "./season-book.ts";
-import { earlier, type Season, sameDayIn } from "./seasons.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 /** Growth from 40 °F (4.4 °C), the mean of the day less the base: the measure of the whole garden's heat. */
 export const gardenScale: HeatScale = { method: "mean first", base: 40 / 9 };

@@ -21,6 +21,5 @@ export type {
 export { minutes, recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
-export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
 export { seedListCsv } from "./seed-list.ts";
 export type { MeasureResult, TrialResult } from "./trial-results.ts";

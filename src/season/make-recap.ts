@@ -11,6 +11,7 @@ import {
 } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
 import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
+import { earlier, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
 import { backTest } from "./back-test.ts";
@@ -28,7 +29,6 @@ import { recapWords } from "./recap-words/words.ts";
 import { resultTables } from "./result-rows.ts";
 import { diseaseAdvice, rotation } from "./rotation.ts";
 import { type SeasonBook, seasonBook } from "./season-book.ts";
-import { earlier, type Season, seasonBeginning, seasonOf } from "./seasons.ts";
 import { seedList, seedListSaid } from "./seed-list.ts";
 import { draftSegments } from "./segments.ts";
 import { soilOf } from "./soil.ts";

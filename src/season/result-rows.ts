@@ -1,11 +1,12 @@
 /** Results as the tables and the data of a recap show them. */
+
+import { type Picking, type Season, sameDayIn } from "../garden/index.ts";
 import type { Day, Picked } from "../model.ts";
 import { onlyCounted } from "../picked.ts";
 import type { ResultRow, Results } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";
-import type { Picking, SeasonBook } from "./season-book.ts";
-import { type Season, sameDayIn } from "./seasons.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 export function resultTables(book: SeasonBook, season: Season, from: Day, to: Day): Results {
   const results = seasonResults(book, season, to, from);

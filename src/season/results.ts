@@ -3,12 +3,12 @@
  * turned into one another; a picking without an amount counts as a picking and nothing else, and that is said.
  */
 import { daysBetween } from "../calendar.ts";
+import { earlier, type Picking, type Season } from "../garden/index.ts";
 import type { Day, Picked, PickUnit, Price } from "../model.ts";
 import { pickedInAll } from "../picked.ts";
 import { timed } from "./maturity.ts";
 import { recapWords } from "./recap-words/words.ts";
-import type { Lot, Picking, SeasonBook } from "./season-book.ts";
-import { earlier, type Season } from "./seasons.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Result {
   /** Variety, crop, bed or site id; "" for what no record names. */

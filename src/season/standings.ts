@@ -4,6 +4,7 @@
  * troubles.
  */
 import { daysBetween } from "../calendar.ts";
+import { earlier, type Season, sameDayIn } from "../garden/index.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
 import { comparable } from "../picked.ts";
@@ -12,7 +13,6 @@ import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
-import { earlier, type Season, sameDayIn } from "./seasons.ts";
 import { lostAll } from "./setbacks.ts";
 import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
 

@@ -1,10 +1,10 @@
 /** How much more or less each plant gave than before, or than handbooks tell, as logarithms from -1 to 1. */
 import { plantYield } from "../almanac/index.ts";
+import type { Season } from "../garden/index.ts";
 import type { Picked } from "../model.ts";
 import { comparable } from "../picked.ts";
 import { perPlant } from "./results.ts";
 import type { Lot } from "./season-book.ts";
-import type { Season } from "./seasons.ts";
 
 /** Plants that pickings of this season and of the one before are of; undefined when some were not counted. */
 export interface PlantsSet {

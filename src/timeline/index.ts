@@ -5,8 +5,6 @@ export { applyChange, changes, foldChanges, living, state } from "./bed-state.ts
 export { isBeingPicked } from "./being-picked.ts";
 export { comesAsPlants, habitOf, takingVerb } from "./crop-habits.ts";
 export { growGarden } from "./grow-garden.ts";
-export { isNewToGarden } from "./newness.ts";
 export { openFollowUps, openTasks } from "./open-follow-ups.ts";
-export { plantingsOf } from "./plantings-of.ts";
 export { yearOfLife } from "./seasons.ts";
 export { type ChangeView, type PlantingView, type TimelineView, timelineView } from "./timeline-view.ts";

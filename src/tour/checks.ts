@@ -1,6 +1,7 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
 
 import { daysBetween } from "../calendar.ts";
+import type { Book } from "../garden/index.ts";
 import {
   capital,
   cultivar,
@@ -23,7 +24,6 @@ import { openTasks } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check } from "./brief.ts";
 import { doubtsNoted } from "./doubts.ts";
-import type { GardenIndex } from "./garden-index.ts";
 import type { PhotosByBed } from "./spot.ts";
 import { isOverdue, taskLine } from "./task-lines.ts";
 import { trialsIn } from "./trial-lines.ts";
@@ -32,7 +32,7 @@ import { trialsIn } from "./trial-lines.ts";
 const mostListed = 6;
 
 export function checksBefore(
-  index: GardenIndex,
+  index: Book,
   stops: readonly BedOnTheDay[],
   photos: PhotosByBed,
   voice: Voice,
@@ -124,7 +124,7 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   });
 }
 
-function taskChecks(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
+function taskChecks(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
   const ofBeds = stops.flatMap((here) => here.now.tasks.filter((task) => task.done === undefined));
   const overdue = [...ofBeds, ...openTasks(index.garden, voice.day)].filter((task) => isOverdue(task.due, voice.day));
   const distinct = [...new Map(overdue.map((task) => [task.id, task])).values()];

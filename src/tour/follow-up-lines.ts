@@ -1,13 +1,13 @@
 /** What viewers were told they would see and have not seen yet. */
 
 import { daysBetween } from "../calendar.ts";
+import type { Book } from "../garden/index.ts";
 import { dayOnly, oneOf, say, sayMonth, type Voice } from "../language/index.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine } from "./brief.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
-import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
@@ -21,7 +21,7 @@ export interface OwedLine extends Omit<FollowUpLine, "stop"> {
 }
 
 /** Open follow-ups of the whole garden, each with the stop that can keep it: overdue, due, then the others. */
-export function followUpLines(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly OwedLine[] {
+export function followUpLines(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly OwedLine[] {
   const lines = openFollowUps(index.garden, voice.day).map((followUp) => followUpLine(followUp, stops, voice));
   const rank = { overdue: 0, due: 1, open: 2 };
   return lines.toSorted((a, b) => rank[a.standing] - rank[b.standing]);

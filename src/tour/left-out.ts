@@ -1,13 +1,13 @@
 /** What the tour leaves out, with the reason, the length and how to have it: whole beds, and things at its stops. */
 
 import { stopOverhead } from "../films/index.ts";
+import type { Book } from "../garden/index.ts";
 import { dayOnly, type Ground, inBed, say, theBed, type Voice } from "../language/index.ts";
 import type { Episode } from "../model.ts";
 import { changes } from "../timeline/index.ts";
 import { bedOnTheDay } from "./bed-on-the-day.ts";
 import type { LeftOut } from "./brief.ts";
 import { candidatesAt, type Findings, type Weighed } from "./candidates/find-candidates.ts";
-import type { GardenIndex } from "./garden-index.ts";
 import type { Choice, Offer, Passed } from "./plan/choose.ts";
 import { quietChanges } from "./show-values.ts";
 import { newsAfter, sinceFor } from "./since.ts";
@@ -17,7 +17,7 @@ type PassedBed = StopOrder["passed"][number];
 
 /** Beds that were no stop to begin with: not listed, not in use, private, skipped, or bare. */
 export function passedBeds(
-  index: GardenIndex,
+  index: Book,
   passed: readonly PassedBed[],
   tours: readonly Episode[],
   voice: Voice,
@@ -127,7 +127,7 @@ function couldGoFor(seconds: number, { things, room }: Spare): string | undefine
 }
 
 function whyPassed(
-  index: GardenIndex,
+  index: Book,
   { bed, why }: PassedBed,
   tours: readonly Episode[],
   voice: Voice,

@@ -4,6 +4,7 @@
  */
 
 import { cautionsFor, closingCaution, namesPoison } from "../almanac/index.ts";
+import { bookOf } from "../garden/index.ts";
 import { dayOnly, type Voice } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openFollowUps, openTasks } from "../timeline/index.ts";
@@ -13,7 +14,6 @@ import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
 import { checksBefore } from "./checks.ts";
 import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
-import { indexGarden } from "./garden-index.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
 import { chooseWhatFits, type Offer } from "./plan/choose.ts";
@@ -46,7 +46,7 @@ export interface BriefRequest {
 export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const episode = request.episode === undefined ? undefined : garden.episodes.get(request.episode);
   const day = episode?.day ?? request.day ?? request.today;
-  const index = indexGarden(garden);
+  const index = bookOf(garden);
   const voice: Voice = { settings: garden.settings, day };
   const tours = publishedTours(garden, day, episode?.id);
   const wishes = wishesOf(garden, episode);

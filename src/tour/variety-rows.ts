@@ -1,7 +1,8 @@
 /** The variety list of a stop: what viewers ask for, one row for each variety in the bed. */
 
+import { isNewToGarden } from "../garden/index.ts";
 import { fromWords, isUnnamed, label, looksHardToSay, say } from "../language/index.ts";
-import { comesAsPlants, isNewToGarden } from "../timeline/index.ts";
+import { comesAsPlants } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { VarietyRow } from "./brief.ts";
 import { whereIn } from "./place-in-bed.ts";

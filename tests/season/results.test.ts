@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
+import { seasonOf } from "../../src/garden/index.ts";
 import { compareHarvest } from "../../src/season/comparisons.ts";
-import { seasonBook, seasonOf } from "../../src/season/index.ts";
+import { seasonBook } from "../../src/season/index.ts";
 import { seasonResults } from "../../src/season/results.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 

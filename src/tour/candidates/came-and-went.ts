@@ -1,7 +1,7 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
+import { isNewToGarden } from "../../garden/index.ts";
 import { bedVerb, capital, cultivar, onDay, say, sayList, sinceDay, theBed } from "../../language/index.ts";
-import { isNewToGarden } from "../../timeline/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
