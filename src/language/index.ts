@@ -16,14 +16,14 @@ export {
   sayVolume,
   sayWeight,
 } from "./amounts.ts";
-export { type DaySpeech, sayDay, sayMonth, sayWeekday } from "./days.ts";
+export { sayDay, sayMonth, sayWeekday } from "./days.ts";
 export { againstLastYear, dayOnly, onDay, roughly, sinceDay, type Voice, whenDone } from "./days-said.ts";
 export { looksHardToSay } from "./hard-names.ts";
-export { type PickedAmount, pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
+export { pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
 export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
 export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
 export { endOf, sentencesOf } from "./note-sentences.ts";
-export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural } from "./numbers.ts";
+export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural, sayShare } from "./numbers.ts";
 export { inTurn, oneOf } from "./phrasing.ts";
 export { pieceWords } from "./pieces.ts";
 export { bedVerb, inBed, isGround, theBed, theGear, withPreposition } from "./places.ts";
@@ -33,7 +33,6 @@ export {
   isSingular,
   isUnnamed,
   label,
-  type Named,
   oneForm,
   plantName,
   theCrop,

@@ -22,6 +22,7 @@ import {
   sayPickings,
   sayPlural,
   sayRain,
+  sayShare,
   sayWeight,
   theBed,
   type Voice,
@@ -77,7 +78,7 @@ function shareSaid(share: number): string {
     [0.41, "a third"],
     [0.6, "a half"],
   ];
-  return fractions.find(([most]) => share < most)?.[1] ?? `${Math.round(share * 100)} %`;
+  return fractions.find(([most]) => share < most)?.[1] ?? sayShare(share);
 }
 
 function causesSaid(causes: readonly string[]): string {

@@ -1,10 +1,10 @@
 /** Things that ask to be seen beside each other: then and now, this year and last, one arm of a trial and the other. */
 
-import { cultivar, dayOnly, onDay, say, theBed } from "../../language/index.ts";
+import { cultivar, dayOnly, onDay, say, sayShare, theBed } from "../../language/index.ts";
 import type { Place } from "../../model.ts";
 import { batchOf, byVariety, theBatch } from "../batches.ts";
 import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
-import { coverChange, percent, sideBySide } from "../growth-lines.ts";
+import { coverChange, sideBySide } from "../growth-lines.ts";
 import { thisDayLastYear } from "../last-seen.ts";
 import { pickedFact } from "../picked-sentences.ts";
 import { heightFact } from "../planting-sentences.ts";
@@ -72,7 +72,7 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
   const text =
     cover === undefined
       ? `Side by side: ${theBed(here.bed)} from the ${viewpoint} on ${days}.`
-      : `Cover went from ${percent(cover.from)} to ${percent(cover.to)} ${here.since.text}: the two photos from the ${viewpoint} show it.`;
+      : `Cover went from ${sayShare(cover.from)} to ${sayShare(cover.to)} ${here.since.text}: the two photos from the ${viewpoint} show it.`;
   return [
     {
       kind: "side by side",
