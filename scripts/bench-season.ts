@@ -9,11 +9,11 @@ import path from "node:path";
 import { gardenWeather, noWeather } from "../src/almanac/index.ts";
 import { realEffects } from "../src/cli/effects.ts";
 import { loadGarden } from "../src/cli/load-garden.ts";
+import { seasonBeginning } from "../src/garden/index.ts";
 import { type BackTest, backTest, makeRecap, seasonBook } from "../src/season/index.ts";
 import { centuryWeather } from "./bench/century-weather.ts";
 import { type GardenSize, LARGE, QUARTER, writeLargeGarden } from "./bench/large-garden.ts";
 import { least, sayTook, type Took, took } from "./bench/processor-time.ts";
-import { seasonBeginning } from "../src/garden/index.ts";
 
 const RUNS = 7;
 const DEMO = path.join(import.meta.dirname, "..", "demo-content");

@@ -3,3 +3,4 @@
 // Never does: know of beds or plants; touch the disk or the clock.
 export { filmTime, type Handling, offFilm, secondsToSay, stopOverhead } from "./film-time.ts";
 export { type Fit, type Fitting, fitToTarget, type Level } from "./fit.ts";
+export { exactLength, filmLength, minutes, roughLength, stopLength } from "./lengths.ts";

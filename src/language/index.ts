@@ -42,3 +42,4 @@ export {
 export { type Ground, type Sentence, say, together } from "./sentence.ts";
 export { disclosureLines, fromWords } from "./sources.ts";
 export { sayAge } from "./spans.ts";
+export { toYou } from "./to-you.ts";

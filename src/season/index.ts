@@ -18,7 +18,7 @@ export type {
   Results,
   Segment,
 } from "./recap.ts";
-export { minutes, recapMarkdown } from "./recap-markdown.ts";
+export { recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
 export { seedListCsv } from "./seed-list.ts";

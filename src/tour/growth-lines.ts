@@ -4,8 +4,8 @@ import { daysBetween } from "../calendar.ts";
 import { dayOnly, say, sayPlural, sayShare } from "../language/index.ts";
 import type { Bed, Day, Garden, Photo } from "../model.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
-import type { Fact, SideBySide, Since } from "./brief.ts";
-import type { BriefRequest } from "./make-brief.ts";
+import type { BriefRequest, Fact, Since } from "./brief.ts";
+import type { SideBySide } from "./camera.ts";
 import { publishedTours, sinceFor } from "./since.ts";
 import { type PhotosByBed, photosByBed } from "./spot.ts";
 

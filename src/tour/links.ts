@@ -16,7 +16,7 @@ import {
 } from "../language/index.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
+import type { Weighed } from "./candidates/candidate.ts";
 import { wasBare } from "./last-seen.ts";
 import type { Leg } from "./plan/walk.ts";
 

@@ -9,11 +9,12 @@ import { dayOnly, type Voice } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
-import type { Brief, FollowUpLine } from "./brief.ts";
+import type { Brief, BriefRequest, FollowUpLine } from "./brief.ts";
+import type { OwedLine } from "./candidates/candidate.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
 import { checksBefore } from "./checks.ts";
-import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
+import { followUpLines } from "./follow-up-lines.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
 import { chooseWhatFits, type Offer } from "./plan/choose.ts";
@@ -26,18 +27,6 @@ import { orderStops } from "./stop-order.ts";
 import { tellStops } from "./stops.ts";
 import { openTaskLines } from "./task-lines.ts";
 import { wishesOf } from "./wishes.ts";
-
-export interface BriefRequest {
-  /** Episode id. */
-  readonly episode?: string | undefined;
-  /** Filming day of a tour that no episode record plans. */
-  readonly day?: Day | undefined;
-  /** Wall clock "09:30" at which filming begins, whatever the episode's record says. */
-  readonly start?: string | undefined;
-  /** Cloud is expected: the light has no direction. */
-  readonly overcast?: boolean | undefined;
-  readonly today: Day;
-}
 
 /**
  * The brief of an episode on its filming day, or of a tour on a day. An episode id that no record has is treated as a

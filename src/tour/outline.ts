@@ -4,7 +4,7 @@ import { dayOnly, inTurn, type Sentence, say } from "../language/index.ts";
 import { bySowing, theBatch } from "./batches.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
+import type { Weighed } from "./candidates/candidate.ts";
 import { expectedFact, readyFrom } from "./expected-picking.ts";
 import { lastSeen, wasBare } from "./last-seen.ts";
 

@@ -3,7 +3,7 @@ import { daysBetween } from "../calendar.ts";
 import { dayOnly } from "../language/index.ts";
 import type { Photo, Viewpoint } from "../model.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
-import type { Spot } from "./brief.ts";
+import type { Spot } from "./camera.ts";
 
 const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 

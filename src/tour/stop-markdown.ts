@@ -1,8 +1,10 @@
 /** One stop as Markdown, in the order in which it is needed in the garden. */
+
+import { stopLength } from "../films/index.ts";
 import { capital, dayOnly, type Markdown, type Sentence, sayNumber, type Voice } from "../language/index.ts";
 import type { Stop, VarietyRow } from "./brief.ts";
 import { factParagraphs } from "./facts.ts";
-import { seenBefore, stopLength } from "./plan-words.ts";
+import { seenBefore } from "./plan-words.ts";
 import { levelWords, quietChanges } from "./show-values.ts";
 import { careOf } from "./stop-cautions.ts";
 

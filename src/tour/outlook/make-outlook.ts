@@ -2,15 +2,16 @@
 
 import { addDays, daysBetween } from "../../calendar.ts";
 import { type Book, bookOf } from "../../garden/index.ts";
-import { capital, dayOnly, inBed, say, type Voice } from "../../language/index.ts";
+import { capital, dayOnly, inBed, say, toYou, type Voice } from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
 import { openFollowUps } from "../../timeline/index.ts";
 import { bySowing, theBatch } from "../batches.ts";
 import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
-import { candidatesAt, type Findings, type Weighed } from "../candidates/find-candidates.ts";
+import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { candidatesAt, type Findings } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
 import { readyFrom, reasonToExpect } from "../expected-picking.ts";
-import { followUpLines, type OwedLine, toYou } from "../follow-up-lines.ts";
+import { followUpLines } from "../follow-up-lines.ts";
 import { shownBefore } from "../shown-before.ts";
 import { publishedTours, sinceFor } from "../since.ts";
 import { photosByBed } from "../spot.ts";

@@ -2,7 +2,7 @@
 
 import { filmTime, fitToTarget, stopOverhead } from "../../films/index.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import type { Weighed } from "../candidates/find-candidates.ts";
+import type { Weighed } from "../candidates/candidate.ts";
 import { mostPerStop } from "../show-values.ts";
 
 /** What one bed offers. */
