@@ -117,6 +117,17 @@ export function seasonStart(day: Day, seasonStarts: string): Day {
   return thisYear <= day ? thisYear : inYear(seasonStarts, yearOf(day) - 1);
 }
 
+/** First day of the season before the one in which a day lies. */
+export function lastSeasonStart(day: Day, seasonStarts: string): Day {
+  return seasonStart(addDays(seasonStart(day, seasonStarts), -1), seasonStarts);
+}
+
+/** The same calendar day a year before; 29 February becomes the 28th. */
+export function yearBefore(day: Day): Day {
+  const before = `${String(yearOf(day) - 1).padStart(4, "0")}${day.slice(4)}`;
+  return before.endsWith("-02-29") ? before.replace("-29", "-28") : before;
+}
+
 /** Month and day "05-16" as written in English: "16 May". */
 export function writeMonthDay(monthDay: string): string {
   return `${Number(monthDay.slice(3))} ${monthNames[Number(monthDay.slice(0, 2)) - 1]}`;

@@ -10,16 +10,18 @@ const RANK: Readonly<Record<string, number>> = {
   records: 1,
   photos: 1,
   timeline: 2,
+  garden: 3,
   almanac: 3,
+  films: 3,
   tour: 4,
+  season: 4,
   wrap: 5,
-  season: 5,
   site: 6,
   cli: 7,
 };
-/** Photos stand beside records and read them; wrap and season read the tour's brief. */
+/** Photos stand beside records and read them. Tour and season know nothing of one another; wrap reads the tour's brief. */
 const BESIDE = new Set(["photos>records"]);
-const NO_DISK = ["language", "timeline", "almanac", "tour", "wrap", "season"];
+const NO_DISK = ["language", "timeline", "garden", "almanac", "films", "tour", "wrap", "season"];
 
 const src = path.resolve(import.meta.dirname, "../src");
 const files = globSync("**/*.{ts,astro}", { cwd: src }).sort();

@@ -1,6 +1,6 @@
 /** docs/planning.md, printed from the tables of values and of time on film, and from a tour planned on the demo garden's terms. */
 import { highSun } from "../../src/almanac/index.ts";
-import { filmTime, offFilm, stopOverhead } from "../../src/tour/film-time.ts";
+import { filmTime, offFilm, stopOverhead } from "../../src/films/film-time.ts";
 import { mostPerStop, novelty, repeated, showValues, toldAgain } from "../../src/tour/show-values.ts";
 
 export function planningPage(): string {
@@ -115,5 +115,5 @@ cannot be reckoned with is told by \`plotreel check\` (\`bed/shade-unread\`) and
 by their days to maturity, and by what this garden's own records and weather say. \`--ics\` writes it as a calendar; private
 things stay out of that.
 
-This page is printed from the tables in \`src/tour/show-values.ts\` and \`src/tour/film-time.ts\` by \`npm run docs\`.
+This page is printed from the tables in \`src/tour/show-values.ts\` and \`src/films/film-time.ts\` by \`npm run docs\`.
 `;

@@ -1,16 +1,9 @@
 /** `plotreel recap YEAR`: the outline of the film that looks back, as Markdown, data, a page to print, and the seed order. */
 import path from "node:path";
 import { isDay } from "../calendar.ts";
+import { type Season, seasonAsked } from "../garden/index.ts";
 import type { Day } from "../model.ts";
-import {
-  lastRecap,
-  makeRecap,
-  type Recap,
-  recapMarkdown,
-  type Season,
-  seasonAsked,
-  seedListCsv,
-} from "../season/index.ts";
+import { lastRecap, makeRecap, type Recap, recapMarkdown, seedListCsv } from "../season/index.ts";
 import { recapDocument } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";

@@ -1,6 +1,6 @@
 // Takes: numbers, days, amounts, crops and varieties, and the garden's English and units.
-// Gives: how they are said.
-// Never does: know of beds, films or pages; touch the disk or the clock.
+// Gives: how they are said, and what beds, sources and harvests are called; sentences with the lines they rest on.
+// Never does: know of films or pages; work out a fact of a garden; touch the disk or the clock.
 export {
   chartUnit,
   groundUnit,
@@ -16,9 +16,30 @@ export {
   sayVolume,
   sayWeight,
 } from "./amounts.ts";
-export { type DaySpeech, sayDay, sayMonth, sayWeekday } from "./days.ts";
+export { sayDay, sayMonth, sayWeekday } from "./days.ts";
+export { againstLastYear, dayOnly, onDay, roughly, sinceDay, type Voice, whenDone } from "./days-said.ts";
+export { looksHardToSay } from "./hard-names.ts";
+export { pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
 export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
-export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural } from "./numbers.ts";
+export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
+export { endOf, sentencesOf } from "./note-sentences.ts";
+export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural, sayShare } from "./numbers.ts";
+export { inTurn, oneOf } from "./phrasing.ts";
 export { pieceWords } from "./pieces.ts";
-export { cropName, varietyName } from "./plant-names.ts";
+export { bedVerb, inBed, isGround, theBed, theGear, withPreposition } from "./places.ts";
+export {
+  cropName,
+  cultivar,
+  isSingular,
+  isUnnamed,
+  label,
+  oneForm,
+  plantName,
+  theCrop,
+  thePlants,
+  varietyName,
+} from "./plant-names.ts";
+export { type Ground, type Sentence, say, together } from "./sentence.ts";
+export { disclosureLines, fromWords } from "./sources.ts";
 export { sayAge } from "./spans.ts";
+export { toYou } from "./to-you.ts";

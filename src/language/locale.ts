@@ -11,7 +11,7 @@ import {
   type Units,
 } from "./amounts.ts";
 import { sayDay, sayMonth, sayShortMonth, sayWeekdayAndDay } from "./days.ts";
-import { digits } from "./numbers.ts";
+import { digits, sayShare } from "./numbers.ts";
 
 /** An amount in the garden's own units, and in the others. */
 export interface Amount {
@@ -71,7 +71,7 @@ function newLocale(language: GardenSettings["language"], units: Units): Locale {
     weekdayAndDay: (day, near) => sayWeekdayAndDay(day, { language, near }),
     month: (day, near) => sayMonth(day, { language, near }),
     shortMonth: (day) => sayShortMonth(day, { language }),
-    share: (share) => `${digits(Math.round(share * 100))}\u00a0%`,
+    share: (share) => sayShare(share).replace(" ", "\u00a0"),
     mark: (n, of) => `${digits(Math.round(n * 10) / 10)}\u00a0${chartUnit(of, units).sign}`,
     ...amountsIn({ language, units }),
     otherUnits: amountsIn({ language, units: units === "us" ? "metric" : "us" }),

@@ -59,3 +59,8 @@ export function fullStop(text: string): string {
 export function digits(n: number): string {
   return groupedDigits.format(n);
 }
+
+/** "35 %", of a share 0 to 1. */
+export function sayShare(share: number): string {
+  return `${digits(Math.round(share * 100))} %`;
+}

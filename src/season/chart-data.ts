@@ -1,12 +1,12 @@
 /** What the charts of a recap show, as numbers: pickings by week, heat by week, every planting from sowing to clearing. */
 import { addDays } from "../calendar.ts";
+import { earlier, type Season, sameDayIn, weekOf } from "../garden/index.ts";
+import { cultivar } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { cultivar } from "../tour/index.ts";
 import { gardenHeat, gardenScale } from "./comparisons.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
-import { earlier, type Season, sameDayIn, weekOf } from "./seasons.ts";
 
 export interface WeekPicked {
   /** First day of the week. */

@@ -1,5 +1,6 @@
 /** What is still to come this season, and what to do differently in the next. */
-import { say } from "../tour/index.ts";
+
+import { say } from "../language/index.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
 import type { ForecastRow } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";

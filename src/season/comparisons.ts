@@ -4,11 +4,11 @@
  */
 import { type HeatScale, type HeatTable, heatTable } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
-import type { Day } from "../model.ts";
-import { comparable, type HarvestSum } from "../tour/index.ts";
+import { earlier, type Picking, type Season, sameDayIn } from "../garden/index.ts";
+import type { Day, Picked } from "../model.ts";
+import { comparable } from "../picked.ts";
 import { pickingsBetween, sumPickings } from "./results.ts";
-import type { Picking, SeasonBook } from "./season-book.ts";
-import { earlier, type Season, sameDayIn } from "./seasons.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 /** Growth from 40 °F (4.4 °C), the mean of the day less the base: the measure of the whole garden's heat. */
 export const gardenScale: HeatScale = { method: "mean first", base: 40 / 9 };
@@ -101,11 +101,11 @@ function laterReached(
 }
 
 export interface Compared {
-  readonly now: HarvestSum;
+  readonly now: Picked;
   /** Last season up to the same day of the calendar; undefined when there was none. */
-  readonly lastYear?: HarvestSum | undefined;
+  readonly lastYear?: Picked | undefined;
   /** Last season up to the day on which it had had the same heat. */
-  readonly atSameHeat?: { readonly day: Day; readonly sum: HarvestSum } | undefined;
+  readonly atSameHeat?: { readonly day: Day; readonly sum: Picked } | undefined;
   /** Mean weight of all earlier seasons with pickings, up to the same day; undefined when nothing was weighed. */
   readonly meanGrams?: { readonly grams: number; readonly seasons: number } | undefined;
   /** Whether now and last year are told in the same measures. */

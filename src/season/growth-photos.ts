@@ -1,7 +1,7 @@
 /** The same spot through a season: its first photo, the one that shows the bed at its fullest, and its last. */
 import { daysBetween } from "../calendar.ts";
+import { type Sentence, say } from "../language/index.ts";
 import type { Day, Photo } from "../model.ts";
-import { type Sentence, say } from "../tour/index.ts";
 import type { PhotoSet, RecapPhoto } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";

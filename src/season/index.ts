@@ -18,9 +18,8 @@ export type {
   Results,
   Segment,
 } from "./recap.ts";
-export { minutes, recapMarkdown } from "./recap-markdown.ts";
+export { recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
-export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
 export { seedListCsv } from "./seed-list.ts";
 export type { MeasureResult, TrialResult } from "./trial-results.ts";

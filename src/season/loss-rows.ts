@@ -1,11 +1,11 @@
 /** Losses and troubles in words: what, how many, since when, what was tried, whether last year was worse. */
+
+import { type Season, sameDayIn } from "../garden/index.ts";
+import { say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { say } from "../tour/index.ts";
 import type { LossRow } from "./recap.ts";
-import type { Voice } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
-import { type Season, sameDayIn } from "./seasons.ts";
 import { type Setback, setbacks } from "./setbacks.ts";
 
 /** Names said before the rest is counted. */

@@ -1,21 +1,19 @@
 /** Makes the recap of a season, of a month of it, or of the days since the last recap, from the garden and its weather. */
 
-import { noWeather, type Weather } from "../almanac/index.ts";
-import { addDays, daysInMonth, yearOf } from "../calendar.ts";
-import { capital, sayDay, sayMonth } from "../language/index.ts";
-import type { Day, Episode, Garden } from "../model.ts";
 import {
   allOf,
   cautionsFor,
   closingCaution,
-  type Fitting,
-  fitToTarget,
   namesPoison,
+  noWeather,
   preservingCautions,
-  type Sentence,
-  say,
-  secondsToSay,
-} from "../tour/index.ts";
+  type Weather,
+} from "../almanac/index.ts";
+import { addDays, daysInMonth, yearOf } from "../calendar.ts";
+import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
+import { earlier, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
+import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
+import type { Day, Episode, Garden } from "../model.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
@@ -31,7 +29,6 @@ import { recapWords } from "./recap-words/words.ts";
 import { resultTables } from "./result-rows.ts";
 import { diseaseAdvice, rotation } from "./rotation.ts";
 import { type SeasonBook, seasonBook } from "./season-book.ts";
-import { earlier, type Season, seasonBeginning, seasonOf } from "./seasons.ts";
 import { seedList, seedListSaid } from "./seed-list.ts";
 import { draftSegments } from "./segments.ts";
 import { soilOf } from "./soil.ts";

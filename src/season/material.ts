@@ -1,9 +1,11 @@
 /** What the parts of a recap are drafted from, and the points they are drafted into. */
+
+import type { Level } from "../films/index.ts";
+import type { Season } from "../garden/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import type { Level, Sentence } from "../tour/index.ts";
 import type { ForecastRow, LossRow, NextYear, PhotoSet, PromiseRow, Recap, SegmentKind } from "./recap.ts";
 import type { SeasonBook } from "./season-book.ts";
-import type { Season } from "./seasons.ts";
 import type { Standings } from "./standings.ts";
 import type { Credits } from "./thanks.ts";
 import type { TrialResult } from "./trial-results.ts";

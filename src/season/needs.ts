@@ -4,9 +4,17 @@
  */
 
 import { type CanningFact, cannerLoads, canningCautions, gramsForJars, plantYield } from "../almanac/index.ts";
-import { capital, sayNumber, sayPlural, sayWeight, varietyName } from "../language/index.ts";
+import {
+  capital,
+  type Ground,
+  type Sentence,
+  say,
+  sayNumber,
+  sayPlural,
+  sayWeight,
+  varietyName,
+} from "../language/index.ts";
 import type { Crop, Goal, Variety } from "../model.ts";
-import { type Ground, type Sentence, say } from "../tour/index.ts";
 import { isOfItself, meantBy, productMeant } from "./crop-words.ts";
 import { hasAmount, sumPickings, toldItsYield } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";

@@ -1,9 +1,9 @@
 /** The season in one paragraph. */
-import { type Sentence, say } from "../tour/index.ts";
+
+import { type Sentence, say, type Voice } from "../language/index.ts";
 import { compareHarvest } from "./comparisons.ts";
 import type { Material } from "./material.ts";
 import type { LossRow } from "./recap.ts";
-import type { Voice } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, seasonResults } from "./results.ts";
 import type { TrialResult } from "./trial-results.ts";

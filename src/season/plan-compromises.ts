@@ -1,7 +1,6 @@
 /** What a draft could not keep, bed by bed: the page says it, so that nobody takes the draft for more than it is. */
-import { capital, sayList, sayNumber } from "../language/index.ts";
+import { capital, inBed, type Sentence, say, sayList, sayNumber } from "../language/index.ts";
 import type { Bed } from "../model.ts";
-import { inBed, type Sentence, say } from "../tour/index.ts";
 import type { Assignment, Place, Wish } from "./plan-solver.ts";
 import type { Rotation } from "./rotation.ts";
 import type { SeasonBook } from "./season-book.ts";

@@ -3,8 +3,9 @@
  * person's own pins. A draft: it explains what it could not keep.
  */
 import { areaPerPlant, cropFacts, fullSun, sunHours } from "../almanac/index.ts";
+import { seasonBeginning } from "../garden/index.ts";
+import { isGround, type Sentence, say } from "../language/index.ts";
 import type { Bed, Crop } from "../model.ts";
-import { isGround, type Sentence, say } from "../tour/index.ts";
 import { bedMeant, meantBy } from "./crop-words.ts";
 import type { Need } from "./needs.ts";
 import { compromises } from "./plan-compromises.ts";
@@ -12,7 +13,6 @@ import { type Assignment, assignBeds, type Place, type Wish } from "./plan-solve
 import { recapWords } from "./recap-words/words.ts";
 import { isStaging, type Rotation, rotated } from "./rotation.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
-import { seasonBeginning } from "./seasons.ts";
 
 export interface PlanRow {
   readonly bed: string;

@@ -1,9 +1,8 @@
 /** What viewers were promised in a season, and what came of it. */
 import { addDays } from "../calendar.ts";
+import { say, type Voice } from "../language/index.ts";
 import type { Day, FollowUp } from "../model.ts";
-import { say } from "../tour/index.ts";
 import type { PromiseRow } from "./recap.ts";
-import type { Voice } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 

@@ -1,7 +1,9 @@
 /** The recap as Markdown that reads as it is: the outline first, then the tables. */
-import { groundUnit, sayDay, sayFromGround, sayNumber, sayWeight } from "../language/index.ts";
+
+import type { Level } from "../films/index.ts";
+import { minutes } from "../films/index.ts";
+import { groundUnit, md, sayDay, sayFromGround, sayNumber, sayWeight } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import type { Level } from "../tour/index.ts";
 import type { Recap, RecapPoint, ResultRow, Segment } from "./recap.ts";
 
 export const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
@@ -35,14 +37,6 @@ function head({ title, spanText, target, seconds }: Recap): string {
       ? `about ${minutes(seconds.chosen)} to say`
       : `${minutes(target)} asked for, ${minutes(seconds.chosen)} planned`;
   return `# ${md(title)}\n\n**${spanText} · ${length}**\n\nWhat must be said takes about ${minutes(seconds.must)}, with what should be said ${minutes(seconds.should)}, all of it ${minutes(seconds.all)}.`;
-}
-
-/** "12 minutes", "12 minutes and a half", "40 seconds" */
-export function minutes(seconds: number): string {
-  if (seconds < 60) return `${sayNumber(seconds)} ${seconds === 1 ? "second" : "seconds"}`;
-  const whole = Math.floor(seconds / 60);
-  const half = seconds % 60 >= 30 ? " and a half" : "";
-  return whole === 1 && half === "" ? "one minute" : `${sayNumber(whole)}${half} minutes`;
 }
 
 function opening({ opening: lines }: Recap): string {
@@ -178,9 +172,4 @@ function listed(title: string, lines: readonly string[]): string {
 
 function cell(text: string): string {
   return md(text).replaceAll("|", "\\|");
-}
-
-/** Words from the records must not turn into marks of their own. */
-function md(text: string): string {
-  return text.replace(/[\\`*_[\]<>#]/g, "\\$&").replace(/\s+/g, " ");
 }

@@ -4,14 +4,16 @@
  *
  * Days are ISO calendar days, weights grams, durations seconds. Every sentence tells where it rests.
  */
+
+import type { Level } from "../films/index.ts";
+import type { Season } from "../garden/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day, PickUnit } from "../model.ts";
-import type { Level, Sentence } from "../tour/index.ts";
 import type { BackTest } from "./back-test.ts";
 import type { RecapCharts } from "./chart-data.ts";
 import type { Need } from "./needs.ts";
 import type { PlanDraft } from "./plan-draft.ts";
 import type { NotYet } from "./rotation.ts";
-import type { Season } from "./seasons.ts";
 import type { SeedRow } from "./seed-list.ts";
 import type { TrialResult } from "./trial-results.ts";
 

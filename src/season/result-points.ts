@@ -1,11 +1,13 @@
 /** What the beds came to, and the season against last year's at the same warmth. */
-import { say } from "../tour/index.ts";
+
+import type { Picking } from "../garden/index.ts";
+import { say, type Voice } from "../language/index.ts";
 import { compareHarvest } from "./comparisons.ts";
 import { type DraftPoint, falling, type Material, point } from "./material.ts";
-import type { BedYieldFacts, Voice } from "./recap-words/facts.ts";
+import type { BedYieldFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, seasonResults } from "./results.ts";
-import type { Picking, SeasonBook } from "./season-book.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 /** Beds told at most. */
 const mostBeds = 5;

@@ -1,11 +1,12 @@
 /** Results as the tables and the data of a recap show them. */
-import type { Day, PickUnit } from "../model.ts";
-import type { HarvestSum } from "../tour/index.ts";
+
+import { type Picking, type Season, sameDayIn } from "../garden/index.ts";
+import type { Day, Picked } from "../model.ts";
+import { onlyCounted } from "../picked.ts";
 import type { ResultRow, Results } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";
-import type { Picking, SeasonBook } from "./season-book.ts";
-import { type Season, sameDayIn } from "./seasons.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 export function resultTables(book: SeasonBook, season: Season, from: Day, to: Day): Results {
   const results = seasonResults(book, season, to, from);
@@ -46,12 +47,12 @@ function seasonValue(varieties: readonly Result[]): Result["value"] {
   return { ...first, amount: values.reduce((sum, { amount }) => sum + amount, 0) };
 }
 
-function remarks(withoutAmount: number, unassigned: number, total: HarvestSum): readonly string[] {
+function remarks(withoutAmount: number, unassigned: number, total: Picked): readonly string[] {
   const { remarks: words } = recapWords;
   return [
     ...(withoutAmount === 0 ? [] : [words.noAmount(withoutAmount)]),
     ...(unassigned === 0 ? [] : [words.unassigned(unassigned)]),
-    ...(total.grams > 0 && total.counted.size > 0 ? [words.countedOnly] : []),
+    ...(total.grams > 0 && Object.keys(onlyCounted(total)).length > 0 ? [words.countedOnly] : []),
   ];
 }
 
@@ -59,8 +60,6 @@ function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | un
   const { sum, perPlant, firstAfter, value } = result;
   const { settings } = book.garden;
   const words = recapWords;
-  const pieces: Partial<Record<PickUnit, number>> = {};
-  for (const [unit, count] of [...sum.weighed, ...sum.counted]) pieces[unit] = (pieces[unit] ?? 0) + count;
   const then = former === undefined ? undefined : sumPickings(former);
   return {
     id: result.id,
@@ -68,7 +67,7 @@ function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | un
     picked: words.harvest(sum, settings) ?? (sum.times === 0 ? words.nothingPicked : words.noAmount),
     grams: sum.grams,
     litres: sum.litres,
-    pieces,
+    pieces: sum.counts,
     pickings: sum.times,
     withoutAmount: result.withoutAmount,
     first: sum.first,

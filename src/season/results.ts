@@ -3,12 +3,12 @@
  * turned into one another; a picking without an amount counts as a picking and nothing else, and that is said.
  */
 import { daysBetween } from "../calendar.ts";
-import type { Day, PickUnit, Price } from "../model.ts";
-import { type HarvestSum, sumOf } from "../tour/index.ts";
+import { earlier, type Picking, type Season } from "../garden/index.ts";
+import type { Day, Picked, PickUnit, Price } from "../model.ts";
+import { pickedInAll } from "../picked.ts";
 import { timed } from "./maturity.ts";
 import { recapWords } from "./recap-words/words.ts";
-import type { Lot, Picking, SeasonBook } from "./season-book.ts";
-import { earlier, type Season } from "./seasons.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Result {
   /** Variety, crop, bed or site id; "" for what no record names. */
@@ -18,7 +18,7 @@ export interface Result {
   /** "Crown Prince squash": as it is said in a sentence. */
   readonly said: string;
   readonly beds: readonly string[];
-  readonly sum: HarvestSum;
+  readonly sum: Picked;
   /** Pickings that say no amount. */
   readonly withoutAmount: number;
   /** Grams over all weighed grams of the season; undefined when nothing was weighed. */
@@ -55,7 +55,7 @@ export interface SeasonResults {
   readonly crops: readonly Result[];
   readonly beds: readonly Result[];
   readonly sites: readonly Result[];
-  readonly total: HarvestSum;
+  readonly total: Picked;
   readonly withoutAmount: number;
   /** Pickings that no planting could be credited with. */
   readonly unassigned: number;
@@ -123,8 +123,8 @@ export function pickingsBetween(book: SeasonBook, from: Day, to: Day): readonly 
   return book.pickings.filter(({ day }) => day >= from && day <= to);
 }
 
-export function sumPickings(pickings: readonly Picking[]): HarvestSum {
-  return sumOf(pickings);
+export function sumPickings(pickings: readonly Picking[]): Picked {
+  return pickedInAll(pickings);
 }
 
 export function hasAmount({ grams, litres, count }: Picking["harvest"]): boolean {
@@ -143,7 +143,7 @@ function makeResult(
   words: { readonly id: string; readonly title: string; readonly said: string },
   pickings: readonly Picking[],
   lots: readonly Lot[],
-  all: HarvestSum,
+  all: Picked,
 ): Result {
   const sum = sumPickings(pickings);
   const beds = [...new Set(pickings.map(({ bed }) => bed))].sort();
@@ -181,9 +181,9 @@ export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
   if (plants <= 0) return undefined;
   const sum = sumPickings(pickings);
   const grams = pickings.every(({ harvest }) => harvest.grams !== undefined) ? sum.grams / plants : undefined;
-  const [unit, other] = [...sum.counted];
-  const onlyCounted = sum.grams === 0 && sum.litres === 0 && unit !== undefined && other === undefined;
-  const pieces = onlyCounted && !sum.weightAlone ? { unit: unit[0], count: unit[1] / plants } : undefined;
+  const [unit, other] = Object.entries(sum.counts);
+  const countedAlone = sum.grams === 0 && sum.litres === 0 && unit !== undefined && other === undefined;
+  const pieces = countedAlone && !sum.weightAlone ? { unit: unit[0] as PickUnit, count: unit[1] / plants } : undefined;
   return grams === undefined && pieces === undefined ? undefined : { plants, grams, pieces };
 }
 
@@ -211,7 +211,7 @@ function perRowMetre(lots: readonly Lot[]): number | undefined {
   return metres > 0 ? grams / metres : undefined;
 }
 
-function perSquareMetre({ garden }: SeasonBook, bed: string, sum: HarvestSum): number | undefined {
+function perSquareMetre({ garden }: SeasonBook, bed: string, sum: Picked): number | undefined {
   const size = garden.beds.get(bed)?.size;
   const area = size === undefined ? 0 : size.length * size.width;
   return area > 0 && sum.grams > 0 ? sum.grams / area : undefined;

@@ -1,10 +1,10 @@
 /** What families stood in each bed, season by season, and what may follow them. */
 import { airborne, rotationRule, soilDiseases } from "../almanac/index.ts";
+import { seasonOf } from "../garden/index.ts";
+import { isGround, type Sentence, say } from "../language/index.ts";
 import type { Bed, Place } from "../model.ts";
-import { isGround, type Sentence, say } from "../tour/index.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
-import { seasonOf } from "./seasons.ts";
 
 /** One family in one bed in one season. */
 export interface BedFamily {

@@ -1,23 +1,10 @@
 /**
- * A garden read once for its results: every planting with what it went through, every picking, every season. Recaps,
+ * The garden's book up to a day, as results need it: every planting with its pickings and its season, every trouble. Recaps,
  * forecasts and plans look things up here and never go through the changes themselves.
  */
 import type { Weather } from "../almanac/index.ts";
-import type {
-  Bed,
-  Change,
-  Crop,
-  Day,
-  Event,
-  Garden,
-  Harvest,
-  Place,
-  Planting,
-  Site,
-  Trouble,
-  Variety,
-} from "../model.ts";
-import { type Season, seasonBeginning, seasonOf } from "./seasons.ts";
+import { type Book, bookOf, type Picking, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
+import type { Bed, Change, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
 
 /** One planting as it stands on the book's day, with its history. */
 export interface Lot {
@@ -34,19 +21,6 @@ export interface Lot {
   readonly firstPicked?: Day | undefined;
   /** The season it counts for: of its first picking; while nothing was picked, of its end or else of the day of the book. */
   readonly season: number;
-}
-
-export interface Picking {
-  readonly day: Day;
-  readonly bed: string;
-  /** Planting id; undefined when the line does not tell which of several was picked. */
-  readonly planting?: string | undefined;
-  readonly variety?: string | undefined;
-  readonly crop?: string | undefined;
-  readonly harvest: Harvest;
-  readonly event?: Event | undefined;
-  readonly note: Place;
-  readonly private: boolean;
 }
 
 export interface BedTrouble {
@@ -77,8 +51,7 @@ export interface SeasonBook {
 
 export function seasonBook(garden: Garden, weather: Weather, until: Day): SeasonBook {
   const { seasonStarts } = garden.settings;
-  const eventById = new Map(garden.events.map((event) => [event.id, event]));
-  const read = readChanges(garden, until, eventById);
+  const read = readChanges(bookOf(garden), until);
   const current = seasonOf(until, seasonStarts).year;
   const lots = [...read.plantings.values()]
     .map((planting) => lotOf(garden, planting, read, (day) => seasonOf(day, seasonStarts).year, current))
@@ -120,29 +93,26 @@ interface ReadChanges {
 }
 
 /** Once through everything that changed. What the calendar brings after the day (a season's end) is not known yet. */
-function readChanges(garden: Garden, until: Day, eventById: ReadonlyMap<string, Event>): ReadChanges {
+function readChanges(book: Book, until: Day): ReadChanges {
   const plantings = new Map<string, Planting>();
   const eventsOf = new Map<string, Event[]>();
   const troubles = new Map<string, BedTrouble>();
-  const pickings: Picking[] = [];
+  const pickings = book.pickings.filter(({ day }) => day <= until);
   const pickingsOf = new Map<string, Picking[]>();
-  for (const [bed, changes] of garden.changes) {
+  for (const [bed, changes] of book.garden.changes) {
     for (const change of changes) {
       if (change.day > until) break;
-      const event = change.event === undefined ? undefined : eventById.get(change.event);
+      const event = change.event === undefined ? undefined : book.event(change.event);
       const touched = change.effect.plantings ?? [];
       for (const planting of touched) plantings.set(planting.id, planting);
       for (const trouble of change.effect.troubles ?? []) troubles.set(`${bed} ${trouble.id}`, { trouble, bed });
       if (event !== undefined && event.day === change.day) {
         for (const id of touchedIds(change)) noteEvent(eventsOf, id, event);
       }
-      if (change.kind !== "picked" || change.harvest === undefined) continue;
-      const picking = pickingOf(garden, bed, change, event, touched[0]);
-      pickings.push(picking);
-      if (picking.planting !== undefined) listIn(pickingsOf, picking.planting).push(picking);
     }
   }
-  pickings.sort((a, b) => compare(a.day, b.day) || compare(a.note.file, b.note.file) || a.note.line - b.note.line);
+  for (const picking of pickings)
+    if (picking.planting !== undefined) listIn(pickingsOf, picking.planting).push(picking);
   return { plantings, eventsOf, pickings, pickingsOf, troubles };
 }
 
@@ -156,29 +126,6 @@ function touchedIds({ planting, effect }: Change): readonly string[] {
 function noteEvent(eventsOf: Map<string, Event[]>, planting: string, event: Event): void {
   const known = listIn(eventsOf, planting);
   if (known.at(-1) !== event) known.push(event);
-}
-
-function pickingOf(
-  garden: Garden,
-  bed: string,
-  change: Change,
-  event: Event | undefined,
-  touched: Planting | undefined,
-): Picking {
-  const planting = change.effect.unassigned === undefined ? (touched?.id ?? change.planting) : undefined;
-  const variety = touched?.variety ?? change.effect.unassigned?.variety ?? event?.variety;
-  const crop = touched?.crop ?? change.effect.unassigned?.crop ?? event?.crop;
-  return {
-    day: change.day,
-    bed,
-    planting,
-    variety,
-    crop: crop ?? (variety === undefined ? undefined : garden.varieties.get(variety)?.crop),
-    harvest: change.harvest ?? {},
-    event,
-    note: change.note,
-    private: change.private,
-  };
 }
 
 function lotOf(

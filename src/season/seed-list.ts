@@ -1,10 +1,9 @@
 /** What to get before next season, by where it comes from, and what there is of saved seed. */
 
 import { stringify } from "csv-stringify/sync";
-import { capital, sayList, sayPlural, sayWeight } from "../language/index.ts";
+import { capital, dayOnly, sayList, sayPlural, sayWeight } from "../language/index.ts";
 import type { Event, Obtained } from "../model.ts";
 import { comesAsPlants } from "../timeline/index.ts";
-import { dayOnly } from "../tour/index.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 

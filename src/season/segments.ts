@@ -1,7 +1,7 @@
 /** The parts of a recap film in their order, each with what there is to say, how strongly and why. */
 
+import { say } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { say } from "../tour/index.ts";
 import { comingPoints, nextYearPoints } from "./coming-points.ts";
 import { type DraftPoint, type DraftSegment, falling, type Material, point } from "./material.ts";
 import type { PromiseRow, SegmentKind } from "./recap.ts";

@@ -1,9 +1,8 @@
 /** Soil tests over time, against what the crops of each bed like. */
 
 import { meanPh, phQuarrels, phRange, phStanding } from "../almanac/index.ts";
-import { capital, sayList } from "../language/index.ts";
+import { capital, dayOnly, inBed, type Sentence, say, sayList, theBed } from "../language/index.ts";
 import type { Bed, Day } from "../model.ts";
-import { dayOnly, inBed, type Sentence, say, theBed } from "../tour/index.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 export interface BedSoil {

@@ -4,14 +4,15 @@
  * troubles.
  */
 import { daysBetween } from "../calendar.ts";
-import type { Day, NurseryLot, Trouble } from "../model.ts";
-import { comparable, type Ground, type HarvestSum, type Sentence, say } from "../tour/index.ts";
+import { earlier, type Season, sameDayIn } from "../garden/index.ts";
+import { type Ground, type Sentence, say } from "../language/index.ts";
+import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
+import { comparable } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
-import { earlier, type Season, sameDayIn } from "./seasons.ts";
 import { lostAll } from "./setbacks.ts";
 import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
 
@@ -37,8 +38,8 @@ const least = 0.2;
 interface Account {
   readonly variety: string;
   readonly lots: readonly Lot[];
-  readonly now: HarvestSum;
-  readonly before?: HarvestSum | undefined;
+  readonly now: Picked;
+  readonly before?: Picked | undefined;
   /** Plants the pickings are of; undefined when some were not counted. */
   readonly set: PlantsSet;
   readonly lost: number;

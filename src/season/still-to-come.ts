@@ -1,12 +1,11 @@
 /** What a season that goes on has still to bring: picking windows, what can yet be sown, days to the first frost. */
 import { cropFacts, frostFreeDaysLeft, middle, sowBy } from "../almanac/index.ts";
 import { addDays, inYear, yearOf } from "../calendar.ts";
+import { type Sentence, say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { type Sentence, say } from "../tour/index.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
 import { allTimed, waits } from "./maturity.ts";
 import type { ForecastRow } from "./recap.ts";
-import type { Voice } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
 import { frostLeft } from "./weather-story.ts";

@@ -1,7 +1,6 @@
 /** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
-import { capital } from "../language/index.ts";
+import { capital, disclosureLines, type Sentence, say } from "../language/index.ts";
 import type { Day, Gear, Variety } from "../model.ts";
-import { disclosureLines, type Sentence, say } from "../tour/index.ts";
 import type { Plants } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";

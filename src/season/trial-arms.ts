@@ -1,6 +1,8 @@
 /** Which notes and plantings belong to which arm of a trial. */
+
+import type { Picking } from "../garden/index.ts";
 import type { Day, Event, PhotoMeasure, Trial, TrialArm } from "../model.ts";
-import type { Lot, Picking, SeasonBook } from "./season-book.ts";
+import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Arm {
   readonly arm: TrialArm;

@@ -1,7 +1,6 @@
 /** Trials: what each arm gave, and what so few plots can say about the difference. */
-import { capital } from "../language/index.ts";
+import { capital, type Sentence, say } from "../language/index.ts";
 import type { GardenSettings, Place, Trial } from "../model.ts";
-import { type Sentence, say } from "../tour/index.ts";
 import type { ArmFacts, TellsFacts } from "./recap-words/trial-facts.ts";
 import { trialWords } from "./recap-words/trial-words.ts";
 import type { SeasonBook } from "./season-book.ts";

@@ -1,13 +1,13 @@
 /** The weather of a season as it is told: frosts against the usual days, extremes, rain, heat against last year. */
 import { FREEZE, frostYear, type WeatherSpan, weatherSpan } from "../almanac/index.ts";
 import { addDays, daysBetween, inYear, yearOf } from "../calendar.ts";
+import type { Season } from "../garden/index.ts";
+import { type Ground, type Sentence, say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
-import { type Ground, type Sentence, say } from "../tour/index.ts";
 import { heatStanding } from "./comparisons.ts";
-import type { HeatFacts, Voice } from "./recap-words/facts.ts";
+import type { HeatFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
-import type { Season } from "./seasons.ts";
 
 export interface WeatherStory {
   readonly span: WeatherSpan;

@@ -1,9 +1,10 @@
 /** How much more or less each plant gave than before, or than handbooks tell, as logarithms from -1 to 1. */
 import { plantYield } from "../almanac/index.ts";
-import { comparable, type HarvestSum } from "../tour/index.ts";
+import type { Season } from "../garden/index.ts";
+import type { Picked } from "../model.ts";
+import { comparable } from "../picked.ts";
 import { perPlant } from "./results.ts";
 import type { Lot } from "./season-book.ts";
-import type { Season } from "./seasons.ts";
 
 /** Plants that pickings of this season and of the one before are of; undefined when some were not counted. */
 export interface PlantsSet {
@@ -24,7 +25,7 @@ export function yieldChange(all: readonly Lot[], lots: readonly Lot[], season: S
  * Of plantings that are still picked: what each plant gave so far over what it had given by the same day last year. Thirty plants
  * with 9 kg have done worse than one with five.
  */
-export function soFarChange(now: HarvestSum, before: HarvestSum | undefined, set: PlantsSet): number | undefined {
+export function soFarChange(now: Picked, before: Picked | undefined, set: PlantsSet): number | undefined {
   if (before === undefined || set.now === undefined || set.before === undefined || !comparable(now, before))
     return undefined;
   const [a, b] = [amountOf(now) / set.now, amountOf(before) / set.before];
@@ -32,10 +33,10 @@ export function soFarChange(now: HarvestSum, before: HarvestSum | undefined, set
   return a > 0 && b > 0 ? clip(Math.log(a / b)) * 0.6 : undefined;
 }
 
-function amountOf({ grams, litres, counted, weighed }: HarvestSum): number {
+function amountOf({ grams, litres, counts }: Picked): number {
   if (grams > 0) return grams;
   if (litres > 0) return litres;
-  return [...counted.values(), ...weighed.values()].reduce((sum, n) => sum + n, 0);
+  return Object.values(counts).reduce((sum, n) => sum + n, 0);
 }
 
 /** What a plant gave over the nearer end of the handbooks' range; 0 within it. */

@@ -2,7 +2,9 @@
  * The brief as one page to read on a phone or to print: no request to anywhere, no script, its one style sheet allowed by
  * hash. Private: it carries promises, private notes and what is missing.
  */
-import { capital, sayDay, sayNumber, sayPlural } from "../language/index.ts";
+
+import { stopLength } from "../films/index.ts";
+import { capital, type Sentence, sayDay, sayNumber, sayPlural } from "../language/index.ts";
 import type { Garden } from "../model.ts";
 import {
   type Brief,
@@ -15,11 +17,9 @@ import {
   lightWords,
   planWords,
   quietChanges,
-  type Sentence,
   type ShowPoint,
   type Stop,
   seenBefore,
-  stopLength,
   type VarietyRow,
 } from "../tour/index.ts";
 import { lightChart } from "./brief-page-light.ts";

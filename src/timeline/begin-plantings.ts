@@ -1,6 +1,7 @@
 /** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
 import { seasonStart } from "../calendar.ts";
 import type { Count, Day, Event, Planting, Stage } from "../model.ts";
+import { nothingPicked } from "../picked.ts";
 import {
   bedsMeant,
   cropOf,
@@ -15,7 +16,6 @@ import {
 import { addGrowing } from "./living-plantings.ts";
 import type { PlantIds } from "./names.ts";
 import { openLot } from "./nursery-lots.ts";
-import { nothingPicked } from "./picked-totals.ts";
 import { wordsOf } from "./same-words.ts";
 import { endsWithoutWord } from "./seasons.ts";
 import { sayNoneGrow, someOf } from "./sentence-parts.ts";

@@ -1,5 +1,5 @@
 /** What plants, beds and gear are called in a sentence. */
-import { type Locale, localeOf, varietyName } from "../language/index.ts";
+import { type Locale, localeOf, oneForm, varietyName } from "../language/index.ts";
 import type { Crop, Day, GardenSettings, Records } from "../model.ts";
 
 /** A variety, or only a crop, by ids. */
@@ -33,11 +33,6 @@ export interface Names {
 }
 
 export type Named = Pick<Records, "settings" | "varieties" | "crops" | "beds" | "gear">;
-
-/** Crops counted like sheep: one squash, six squash. Other crops with one form are not counted: the kale was cleared. */
-export const oneForm: ReadonlySet<string> = new Set(
-  "squash summer-squash cosmos phlox dianthus scabious ranunculus".split(" "),
-);
 
 /** The same few hundred names are said thousands of times, so each is put together once. */
 export function namesOf(records: Named): Names {

@@ -1,6 +1,7 @@
 /** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
 import { capital } from "../language/index.ts";
 import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
+import { nothingPicked, pickedMore } from "../picked.ts";
 import { pieceOf } from "../records/index.ts";
 import { impliedPlanting } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
@@ -8,7 +9,6 @@ import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
 import { bedLedger, bedsMeant, cropOf, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
-import { nothingPicked, pickedMore } from "./picked-totals.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { addChange, report } from "./write-down.ts";
 

@@ -1,9 +1,7 @@
 /** Lots that can be told in one breath: one crop, sown and planted on the same days. */
-import { cropName, sayList, sayNumber } from "../language/index.ts";
+import { cropName, cultivar, type Ground, isSingular, plantName, sayList, sayNumber } from "../language/index.ts";
 import type { Crop } from "../model.ts";
 import type { Lot } from "./bed-on-the-day.ts";
-import { cultivar, isSingular, plantName } from "./plant-names.ts";
-import type { Ground } from "./sentence.ts";
 
 export interface Batch {
   /** From the first lot, for choosing words. */

@@ -1,14 +1,11 @@
 /** Facts of a bed itself: where things stand in it, its size, what it is built of and filled with. */
-import { capital, sayList, saySide } from "../language/index.ts";
+import { bedVerb, capital, say, sayList, saySide, theBed, whenDone, withPreposition } from "../language/index.ts";
 import type { DatedWork } from "../model.ts";
 import { type Batch, batchOf, byVariety, named, theBatch, turnOf } from "./batches.ts";
-import { bedVerb, theBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { voiceOf, whenDone } from "./days-said.ts";
 
-import { whereIn, withPreposition } from "./place-in-bed.ts";
-import { say } from "./sentence.ts";
+import { whereIn } from "./place-in-bed.ts";
 import { factOf } from "./subjects.ts";
 
 /** Where the lots stand: row by row where rows are known, else variety by variety. */

@@ -1,12 +1,23 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 
 import { addDays, seasonStart } from "../calendar.ts";
-import { sayOrdinal } from "../language/index.ts";
-import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
+import { type Book, eventsBehind } from "../garden/index.ts";
+import { type Ground, sayOrdinal, type Voice } from "../language/index.ts";
+import type {
+  Bed,
+  BedState,
+  Change,
+  Crop,
+  Day,
+  Event,
+  GardenSettings,
+  Gear,
+  Planting,
+  Site,
+  Variety,
+} from "../model.ts";
 import { changes, living } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
-import { eventsBehind, type GardenIndex } from "./garden-index.ts";
-import type { Ground } from "./sentence.ts";
 import { changesAfter, newsAfter } from "./since.ts";
 
 /** One planting with what the sentences about it need. */
@@ -32,7 +43,7 @@ export interface Lot {
 }
 
 export interface BedOnTheDay {
-  readonly index: GardenIndex;
+  readonly index: Book;
   readonly bed: Bed;
   readonly site?: Site | undefined;
   readonly day: Day;
@@ -56,7 +67,14 @@ export interface BedOnTheDay {
   readonly news: readonly Event[];
 }
 
-export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since): BedOnTheDay {
+export function voiceOf(here: {
+  readonly index: { readonly garden: { readonly settings: GardenSettings } };
+  readonly day: Day;
+}): Voice {
+  return { settings: here.index.garden.settings, day: here.day };
+}
+
+export function bedOnTheDay(index: Book, bed: Bed, day: Day, since: Since): BedOnTheDay {
   const { garden } = index;
   const { seasonStarts } = garden.settings;
   const from = changesAfter(since);
@@ -91,17 +109,10 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
  * The plantings of a bed that lived on an earlier day, as they stood then. Read from the later state and their own
  * histories, which is much less work than building the bed up a second time.
  */
-export function livingOn(index: GardenIndex, later: BedState, day: Day): readonly Planting[] {
+export function livingOn(index: Book, later: BedState, day: Day): readonly Planting[] {
   return later.plantings.flatMap((planting) => {
     if (planting.since > day || (planting.ended !== undefined && planting.ended <= day)) return [];
-    const history = index.historyOf(planting);
-    for (let at = history.length - 1; at >= 0; at--) {
-      const change = history[at];
-      if (change === undefined || change.day > day) continue;
-      const stood = change.effect.plantings?.find(({ id }) => id === planting.id);
-      if (stood !== undefined) return stood;
-    }
-    return [];
+    return index.standing(planting, day) ?? [];
   });
 }
 
@@ -119,7 +130,7 @@ function withTurns(lots: readonly Lot[]): readonly Lot[] {
 }
 
 /** A planting as it stands on a day, of any bed and season; `before` is the same planting as viewers last saw it. */
-export function lotOf(index: GardenIndex, planting: Planting, day: Day, before?: Planting): Lot {
+export function lotOf(index: Book, planting: Planting, day: Day, before?: Planting): Lot {
   const { garden } = index;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
   const crop = planting.crop ?? variety?.crop;
@@ -142,7 +153,7 @@ export function lotOf(index: GardenIndex, planting: Planting, day: Day, before?:
 }
 
 function beginnings(
-  index: GardenIndex,
+  index: Book,
   planting: Planting,
   events: readonly Event[],
   variety: Variety | undefined,

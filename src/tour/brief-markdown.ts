@@ -1,8 +1,7 @@
 /** The brief as Markdown that reads as it is, in any editor or on paper. */
-import { sayPlural } from "../language/index.ts";
+import { type Markdown, markdownWriter, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
 import type { Brief, FollowUpLine, Stop } from "./brief.ts";
-import { type Markdown, markdownWriter } from "./markdown-text.ts";
 import { headLine, leftOutWords, lightWords, planWords, scoreBars } from "./plan-words.ts";
 import { stopMarkdown } from "./stop-markdown.ts";
 

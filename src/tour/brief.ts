@@ -5,22 +5,11 @@
  * Days are ISO calendar days, durations seconds, lengths centimetres, weights grams. Sentences are English with dates in
  * the garden's own language, and every sentence tells where it rests.
  */
+import type { Level } from "../films/index.ts";
+import type { Sentence } from "../language/index.ts";
 import type { Day, Obtained, Place, Source } from "../model.ts";
-import type { PointTo } from "./earlier-films.ts";
+import type { PointTo, Shot, SideBySide, Spot } from "./camera.ts";
 import type { Plan } from "./plan/plan.ts";
-import type { Shot } from "./shots.ts";
-
-/** Words to be said or read, with the lines of the records they rest on. */
-export interface Sentence {
-  readonly text: string;
-  /** In the order in which the sentence uses them; empty only when the absence of a record is what is said. */
-  readonly sources: readonly Place[];
-  /** Rests on something the person marked private: to be known, not to be said. */
-  readonly private: boolean;
-}
-
-/** How strongly a thing asks to be shown. */
-export type Level = "must" | "should" | "could";
 
 /** What makes a thing worth showing. One row each in show-values.ts, whose keys the garden's `weights` may name. */
 export type ShowKind =
@@ -141,28 +130,6 @@ export interface TaskLine extends Sentence {
   readonly overdue: boolean;
 }
 
-/** Where the camera stands, and the photo it should match. */
-export interface Spot {
-  readonly viewpoint?: string | undefined;
-  /** "from the gate post, chest height" */
-  readonly spot?: string | undefined;
-  /** Degrees from north. */
-  readonly looking?: number | undefined;
-  /** Last photo from there before this tour's filming day, best from the day viewers last saw the bed. */
-  readonly photo?: { readonly path: string; readonly day: Day } | undefined;
-  /** The same as one phrase: "from the gate post, chest height, looking north-west; match the photo of 12 June". */
-  readonly text: string;
-}
-
-/** Two photos from one spot to be shown beside each other: from the day viewers last saw the bed, and now. */
-export interface SideBySide {
-  readonly viewpoint: string;
-  readonly before: { readonly path: string; readonly day: Day };
-  readonly after: { readonly path: string; readonly day: Day };
-  /** Shares of the bed that are green, 0 to 1, when both were measured. */
-  readonly cover?: { readonly from: number; readonly to: number } | undefined;
-}
-
 /** When viewers last saw a bed, and what "new" therefore means at its stop. */
 export interface Since {
   readonly day: Day;
@@ -281,6 +248,18 @@ export interface Check extends Sentence {
     | "weight"
     | "target";
   readonly bed?: string | undefined;
+}
+
+export interface BriefRequest {
+  /** Episode id. */
+  readonly episode?: string | undefined;
+  /** Filming day of a tour that no episode record plans. */
+  readonly day?: Day | undefined;
+  /** Wall clock "09:30" at which filming begins, whatever the episode's record says. */
+  readonly start?: string | undefined;
+  /** Cloud is expected: the light has no direction. */
+  readonly overcast?: boolean | undefined;
+  readonly today: Day;
 }
 
 export interface Brief {

@@ -1,18 +1,29 @@
 /** Before you film: what is missing, doubtful or overdue, as notes to the person. */
 
 import { daysBetween } from "../calendar.ts";
-import { capital, sayList, sayNumber, sayPlural } from "../language/index.ts";
+import type { Book } from "../garden/index.ts";
+import {
+  capital,
+  cultivar,
+  type Ground,
+  inBed,
+  isUnnamed,
+  looksHardToSay,
+  onDay,
+  type Sentence,
+  say,
+  sayList,
+  sayNumber,
+  sayPlural,
+  theBed,
+  thePlants,
+  type Voice,
+  withPreposition,
+} from "../language/index.ts";
 import { openTasks } from "../timeline/index.ts";
-import { inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Check, Sentence } from "./brief.ts";
-import { onDay, type Voice } from "./days-said.ts";
+import type { Check } from "./brief.ts";
 import { doubtsNoted } from "./doubts.ts";
-import type { GardenIndex } from "./garden-index.ts";
-import { looksHardToSay } from "./hard-names.ts";
-import { withPreposition } from "./place-in-bed.ts";
-import { cultivar, isUnnamed, thePlants } from "./plant-names.ts";
-import { type Ground, say } from "./sentence.ts";
 import type { PhotosByBed } from "./spot.ts";
 import { isOverdue, taskLine } from "./task-lines.ts";
 import { trialsIn } from "./trial-lines.ts";
@@ -21,7 +32,7 @@ import { trialsIn } from "./trial-lines.ts";
 const mostListed = 6;
 
 export function checksBefore(
-  index: GardenIndex,
+  index: Book,
   stops: readonly BedOnTheDay[],
   photos: PhotosByBed,
   voice: Voice,
@@ -113,7 +124,7 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   });
 }
 
-function taskChecks(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
+function taskChecks(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {
   const ofBeds = stops.flatMap((here) => here.now.tasks.filter((task) => task.done === undefined));
   const overdue = [...ofBeds, ...openTasks(index.garden, voice.day)].filter((task) => isOverdue(task.due, voice.day));
   const distinct = [...new Map(overdue.map((task) => [task.id, task])).values()];

@@ -1,12 +1,10 @@
 /** Doubts about names, as they stand in the notes: a label that says one thing and a plant that looks like another. */
+
+import type { Book } from "../garden/index.ts";
+import { endOf, type Ground, onDay, type Sentence, say, sentencesOf, type Voice } from "../language/index.ts";
 import type { Day, Event, Note, Place } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import { onDay, type Voice } from "./days-said.ts";
-import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
-import { endOf, sentencesOf } from "./note-sentences.ts";
-import { type Ground, say } from "./sentence.ts";
 
 /** The latest of them; older ones were settled or forgotten. */
 const mostTold = 6;
@@ -16,7 +14,7 @@ const doubtWords =
   /\b(?:labels?|tags?|mislabell?ed|mixed up|mix-up|swapped labels|not sure (?:which|what|if)|no idea which|which (?:one|variety) is|may be the|might be the|could be the|looks? (?:more )?like|can't tell which|can’t tell which|unlabell?ed|lost its label|says? on the (?:label|packet))\b/i;
 
 /** Doubts of this season that name a bed or a plant of the tour, as they were written. */
-export function doubtsNoted(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly Sentence[] {
+export function doubtsNoted(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly Sentence[] {
   const { garden } = index;
   const season = stops[0]?.season ?? voice.day;
   const beds = new Set(stops.map((here) => here.bed.id));

@@ -1,23 +1,11 @@
 /** Earlier films to point to from a stop: those that speak of what is shown there, with the moment at which they do. */
-import type { Day, Episode } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
-import { say } from "./sentence.ts";
-import type { Named, ShownBefore } from "./shown-before.ts";
 
-/** The text reads "Planting day, 24 May, at 6:40". */
-export interface PointTo extends Sentence {
-  readonly episode: string;
-  readonly title: string;
-  readonly day: Day;
-  readonly link?: string | undefined;
-  /** Seconds into that film; undefined when neither its captions nor its stops tell. */
-  readonly at?: number | undefined;
-  /** What it has on the matter: "Crown Prince", "the long bed". */
-  readonly about: string;
-}
+import { dayOnly, say } from "../language/index.ts";
+import type { Episode } from "../model.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
+import type { PointTo } from "./camera.ts";
+import type { Weighed } from "./candidates/candidate.ts";
+import type { Named, ShownBefore } from "./shown-before.ts";
 
 /** More than two pointers at a stop are not made. */
 const mostPointed = 2;

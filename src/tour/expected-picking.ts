@@ -1,17 +1,13 @@
 /** When picking should begin, from the variety's days to maturity, with what it took here before. */
 
 import { addDays, daysBetween } from "../calendar.ts";
-import { sayPlural } from "../language/index.ts";
+import { dayOnly, type Ground, inBed, onDay, oneOf, sayPlural } from "../language/index.ts";
 import type { Day } from "../model.ts";
 import type { Batch } from "./batches.ts";
-import { inBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { dayOnly, onDay, voiceOf } from "./days-said.ts";
 import { oncePerPlants } from "./once.ts";
-import { oneOf } from "./phrasing.ts";
 import { firstDayOf } from "./planting-sentences.ts";
-import type { Ground } from "./sentence.ts";
 import { factOf } from "./subjects.ts";
 
 /** Days past the expected day after which the packet is simply wrong for this garden and is not quoted any more. */

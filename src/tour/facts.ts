@@ -1,8 +1,11 @@
 /** Facts of a stop, ready to be said: plants in order, each with its life, place, height, picking and what to expect; then the bed. */
+
+import type { Level } from "../films/index.ts";
+import type { Sentence } from "../language/index.ts";
 import { batchesOf, bySowing, byVariety } from "./batches.ts";
 import { bedFacts, placeFacts } from "./bed-facts.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Fact, Level, Sentence, Stop } from "./brief.ts";
+import type { Fact, Stop } from "./brief.ts";
 import { expectedFact } from "./expected-picking.ts";
 import { thisDayLastYear } from "./last-seen.ts";
 import { pickedFact, pickedUnassigned } from "./picked-sentences.ts";

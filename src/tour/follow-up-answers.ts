@@ -4,20 +4,25 @@
  */
 
 import { addDays } from "../calendar.ts";
-import { sayLength, sayList } from "../language/index.ts";
+import {
+  inBed,
+  onDay,
+  plantName,
+  type Sentence,
+  say,
+  sayLength,
+  sayList,
+  sayPickedOf,
+  thePlants,
+  together,
+} from "../language/index.ts";
 import type { Event, FollowUp } from "../model.ts";
+import { pickedBetween } from "../picked.ts";
 import { living } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
-import { inBed } from "./bed-names.ts";
-import { type BedOnTheDay, type Lot, lotOf } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import { onDay, voiceOf } from "./days-said.ts";
-import { harvestBetween, sayHarvestOf } from "./harvest-sums.ts";
+import { type BedOnTheDay, type Lot, lotOf, voiceOf } from "./bed-on-the-day.ts";
 import { mentions } from "./mentions.ts";
-
-import { plantName, thePlants } from "./plant-names.ts";
 import { standsNow } from "./planting-sentences.ts";
-import { say, together } from "./sentence.ts";
 import { troublesSince } from "./trouble-lines.ts";
 
 /** How the thing stands, for the promises whose words say what to look up; undefined for all others. */
@@ -76,8 +81,8 @@ function weight(followUp: FollowUp, here: BedOnTheDay): Sentence | undefined {
     const picked = batch.lots.flatMap((lot) =>
       lot.changes.filter(({ kind, planting }) => kind === "picked" && planting === lot.planting.id),
     );
-    const summed = harvestBetween(picked, followUp.promisedOn, here.day);
-    const sum = sayHarvestOf(summed, plantName(batch.lots[0]), here.index.garden.settings);
+    const summed = pickedBetween(picked, followUp.promisedOn, here.day);
+    const sum = sayPickedOf(summed, plantName(batch.lots[0]), here.index.garden.settings);
     const since = picked.filter((change) => change.day > followUp.promisedOn);
     return sum === undefined ? [] : [{ text: sum, since }];
   });

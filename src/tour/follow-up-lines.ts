@@ -1,30 +1,20 @@
 /** What viewers were told they would see and have not seen yet. */
 
 import { daysBetween } from "../calendar.ts";
-import { sayMonth } from "../language/index.ts";
+import type { Book } from "../garden/index.ts";
+import { dayOnly, oneOf, say, sayMonth, toYou, type Voice } from "../language/index.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps } from "../timeline/index.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { FollowUpLine } from "./brief.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { OwedLine } from "./candidates/candidate.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
-import type { GardenIndex } from "./garden-index.ts";
 import { mentions } from "./mentions.ts";
-import { oneOf } from "./phrasing.ts";
-import { say } from "./sentence.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
 const dueSoon = 31;
 
-/** A follow-up with the bed id of the stop that can keep it, before the stops are numbered. */
-export interface OwedLine extends Omit<FollowUpLine, "stop"> {
-  readonly keptAt?: string | undefined;
-  /** The plants it speaks of at that stop. */
-  readonly lots: readonly Lot[];
-}
-
 /** Open follow-ups of the whole garden, each with the stop that can keep it: overdue, due, then the others. */
-export function followUpLines(index: GardenIndex, stops: readonly BedOnTheDay[], voice: Voice): readonly OwedLine[] {
+export function followUpLines(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly OwedLine[] {
   const lines = openFollowUps(index.garden, voice.day).map((followUp) => followUpLine(followUp, stops, voice));
   const rank = { overdue: 0, due: 1, open: 2 };
   return lines.toSorted((a, b) => rank[a.standing] - rank[b.standing]);
@@ -95,31 +85,6 @@ function dueText({ due }: FollowUp, voice: Voice): string {
 /** Verbs a promise begins with. Anything else ("how close I dared to plant them") is quoted as it was said. */
 const promiseVerbs =
   /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|try|update|visit|walk|weigh)\b/i;
-
-/** The person's "I" is "you" in a brief that speaks to them. */
-export function toYou(said: string): string {
-  const words: ReadonlyMap<string, string> = new Map(
-    Object.entries({
-      "i am": "you are",
-      "i was": "you were",
-      "i'm": "you're",
-      "i’m": "you’re",
-      i: "you",
-      me: "you",
-      my: "your",
-      mine: "yours",
-      myself: "yourself",
-      we: "you",
-      us: "you",
-      our: "your",
-      ours: "yours",
-    }),
-  );
-  return said.replace(
-    /\b(?:I am|I was|I['’]m|I|me|my|mine|myself|we|us|our|ours)\b/g,
-    (word) => words.get(word.toLowerCase()) ?? word,
-  );
-}
 
 function lowerFirst(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

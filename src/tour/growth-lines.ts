@@ -1,13 +1,11 @@
 /** The two photos that show side by side what a bed did since viewers last saw it, and how far it came between them. */
 
 import { daysBetween } from "../calendar.ts";
-import { sayPlural } from "../language/index.ts";
+import { dayOnly, say, sayPlural, sayShare } from "../language/index.ts";
 import type { Bed, Day, Garden, Photo } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Fact, SideBySide, Since } from "./brief.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
-import type { BriefRequest } from "./make-brief.ts";
-import { say } from "./sentence.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
+import type { BriefRequest, Fact, Since } from "./brief.ts";
+import type { SideBySide } from "./camera.ts";
 import { publishedTours, sinceFor } from "./since.ts";
 import { type PhotosByBed, photosByBed } from "./spot.ts";
 
@@ -56,11 +54,6 @@ export function coverChange(pair: SideBySide): { readonly from: number; readonly
   return pair.cover !== undefined && Math.abs(pair.cover.to - pair.cover.from) >= coverChanged ? pair.cover : undefined;
 }
 
-/** "35 %", of a share 0 to 1. */
-export function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
-}
-
 /**
  * The two photos by their days, and how the cover went between them. `shown`: a thing to show sets them side by side already;
  * it tells the cover, or when that hardly changed the days. Undefined when nothing is left to say.
@@ -73,7 +66,7 @@ export function sideBySideFact(here: BedOnTheDay, pair: SideBySide, shown: boole
   const photos = `Side by side: the photos of ${dayOnly(before.day, voice)} and ${dayOnly(after.day, voice)} from the ${viewpoint}.`;
   const days = sayPlural(daysBetween(before.day, after.day), "day", "days");
   const grown =
-    shown || cover === undefined ? "" : ` Cover went from ${percent(cover.from)} to ${percent(cover.to)} in ${days}.`;
+    shown || cover === undefined ? "" : ` Cover went from ${sayShare(cover.from)} to ${sayShare(cover.to)} in ${days}.`;
   const grounds = [before, after].map(({ path }) => ({ place: { file: path, line: 1, column: 1 } }));
   return { ...say(`${photos}${grown}`, grounds), kind: "growth", plantings: [] };
 }

@@ -1,15 +1,22 @@
 /** What viewers saw of a bed last time, and what stood in it a year ago. */
 
-import { daysBetween } from "../calendar.ts";
-import { cropName, sayLength, sayList, sayNumber } from "../language/index.ts";
+import { daysBetween, yearBefore } from "../calendar.ts";
+import {
+  bedVerb,
+  cropName,
+  dayOnly,
+  oneOf,
+  type Sentence,
+  say,
+  sayLength,
+  sayList,
+  sayNumber,
+  theBed,
+} from "../language/index.ts";
 import type { Day, Planting } from "../model.ts";
-import { bedVerb, theBed } from "./bed-names.ts";
-import { type BedOnTheDay, livingOn } from "./bed-on-the-day.ts";
-import { isBeingPicked } from "./being-picked.ts";
-import type { Fact, Sentence } from "./brief.ts";
-import { dayOnly, voiceOf, yearBefore } from "./days-said.ts";
-import { oneOf } from "./phrasing.ts";
-import { say } from "./sentence.ts";
+import { isBeingPicked } from "../timeline/index.ts";
+import { type BedOnTheDay, livingOn, voiceOf } from "./bed-on-the-day.ts";
+import type { Fact } from "./brief.ts";
 
 /** More crops than this are told by the rest of their number. */
 const mostNamed = 5;

@@ -1,15 +1,15 @@
 /** What the tour leaves out, with the reason, the length and how to have it: whole beds, and things at its stops. */
+
+import { stopOverhead } from "../films/index.ts";
+import type { Book } from "../garden/index.ts";
+import { dayOnly, type Ground, inBed, say, theBed, type Voice } from "../language/index.ts";
 import type { Episode } from "../model.ts";
 import { changes } from "../timeline/index.ts";
-import { inBed, theBed } from "./bed-names.ts";
 import { bedOnTheDay } from "./bed-on-the-day.ts";
 import type { LeftOut } from "./brief.ts";
-import { candidatesAt, type Findings, type Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
-import { stopOverhead } from "./film-time.ts";
-import type { GardenIndex } from "./garden-index.ts";
+import type { Weighed } from "./candidates/candidate.ts";
+import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import type { Choice, Offer, Passed } from "./plan/choose.ts";
-import { type Ground, say } from "./sentence.ts";
 import { quietChanges } from "./show-values.ts";
 import { newsAfter, sinceFor } from "./since.ts";
 import type { StopOrder } from "./stop-order.ts";
@@ -18,7 +18,7 @@ type PassedBed = StopOrder["passed"][number];
 
 /** Beds that were no stop to begin with: not listed, not in use, private, skipped, or bare. */
 export function passedBeds(
-  index: GardenIndex,
+  index: Book,
   passed: readonly PassedBed[],
   tours: readonly Episode[],
   voice: Voice,
@@ -128,7 +128,7 @@ function couldGoFor(seconds: number, { things, room }: Spare): string | undefine
 }
 
 function whyPassed(
-  index: GardenIndex,
+  index: Book,
   { bed, why }: PassedBed,
   tours: readonly Episode[],
   voice: Voice,

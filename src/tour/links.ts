@@ -1,15 +1,24 @@
 /** The way from one stop to the next, for the feet and for the voice. */
-import { capital, cropName, sayList, sayPlural, sayRoughDistance } from "../language/index.ts";
-import { bedVerb, theBed } from "./bed-names.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+
+import { offFilm } from "../films/index.ts";
+import {
+  bedVerb,
+  capital,
+  cropName,
+  dayOnly,
+  type Ground,
+  inTurn,
+  say,
+  sayList,
+  sayPlural,
+  sayRoughDistance,
+  theBed,
+} from "../language/index.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
-import { offFilm } from "./film-time.ts";
+import type { Weighed } from "./candidates/candidate.ts";
 import { wasBare } from "./last-seen.ts";
-import { inTurn } from "./phrasing.ts";
 import type { Leg } from "./plan/walk.ts";
-import { type Ground, say } from "./sentence.ts";
 
 const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 

@@ -2,17 +2,19 @@
  * Makes the brief of one tour from the garden: what every bed offers, what of it the film has room for, the walk, the clock,
  * the light, and the words for all of it.
  */
+
+import { cautionsFor, closingCaution, namesPoison } from "../almanac/index.ts";
+import { bookOf } from "../garden/index.ts";
+import { dayOnly, type Voice } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openFollowUps, openTasks } from "../timeline/index.ts";
 import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
-import type { Brief, FollowUpLine } from "./brief.ts";
+import type { Brief, BriefRequest, FollowUpLine } from "./brief.ts";
+import type { OwedLine } from "./candidates/candidate.ts";
 import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import { questionsByBed } from "./candidates/owed-and-asked.ts";
-import { cautionsFor, closingCaution, namesPoison } from "./cautions.ts";
 import { checksBefore } from "./checks.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
-import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
-import { indexGarden } from "./garden-index.ts";
+import { followUpLines } from "./follow-up-lines.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
 import { chooseWhatFits, type Offer } from "./plan/choose.ts";
@@ -26,18 +28,6 @@ import { tellStops } from "./stops.ts";
 import { openTaskLines } from "./task-lines.ts";
 import { wishesOf } from "./wishes.ts";
 
-export interface BriefRequest {
-  /** Episode id. */
-  readonly episode?: string | undefined;
-  /** Filming day of a tour that no episode record plans. */
-  readonly day?: Day | undefined;
-  /** Wall clock "09:30" at which filming begins, whatever the episode's record says. */
-  readonly start?: string | undefined;
-  /** Cloud is expected: the light has no direction. */
-  readonly overcast?: boolean | undefined;
-  readonly today: Day;
-}
-
 /**
  * The brief of an episode on its filming day, or of a tour on a day. An episode id that no record has is treated as a
  * day's tour, today's unless `day` is given; the command that asks says so before.
@@ -45,7 +35,7 @@ export interface BriefRequest {
 export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const episode = request.episode === undefined ? undefined : garden.episodes.get(request.episode);
   const day = episode?.day ?? request.day ?? request.today;
-  const index = indexGarden(garden);
+  const index = bookOf(garden);
   const voice: Voice = { settings: garden.settings, day };
   const tours = publishedTours(garden, day, episode?.id);
   const wishes = wishesOf(garden, episode);

@@ -1,20 +1,27 @@
 /** First times of a season: up, first flower, first fruit, first picking, each against last year's. */
 
-import { daysBetween } from "../calendar.ts";
-import { capital, sayPlural } from "../language/index.ts";
+import { daysBetween, lastSeasonStart, yearBefore } from "../calendar.ts";
+import {
+  againstLastYear,
+  capital,
+  inTurn,
+  isSingular,
+  onDay,
+  plantName,
+  type Sentence,
+  say,
+  sayPicked,
+  sayPlural,
+} from "../language/index.ts";
 import type { Day, Event } from "../model.ts";
+import { pickedInAll } from "../picked.ts";
 import { habitOf } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Sentence, ShowKind } from "./brief.ts";
-import { againstLastYear, lastSeasonStart, onDay, voiceOf, yearBefore } from "./days-said.ts";
-import { sayHarvest, sumOf } from "./harvest-sums.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import type { ShowKind } from "./brief.ts";
 import { isNews } from "./news-sentences.ts";
 import { oncePerStop } from "./once.ts";
-import { inTurn } from "./phrasing.ts";
 import { pickVerb } from "./picked-sentences.ts";
-import { isSingular, plantName } from "./plant-names.ts";
-import { say } from "./sentence.ts";
 
 export type MilestoneKind = Extract<ShowKind, "up" | "first flower" | "first fruit" | "first picking" | "only picking">;
 type MilestoneEvent = "up" | "flowered" | "fruited" | "picked";
@@ -99,7 +106,7 @@ function waysToTell(
       : [`${Who} came into flower ${day}${end}`, `${Who} showed ${its} first flower ${day}${end}`];
   }
   const verb = pickVerb(event, lot);
-  const harvest = sayHarvest(sumOf([{ harvest: event, day: event.day }]), here.index.garden.settings);
+  const harvest = sayPicked(pickedInAll([{ harvest: event, day: event.day }]), here.index.garden.settings);
   const brought = harvest === undefined ? "" : `: ${harvest}`;
   const counted = [afterPlanting(lot, event.day), compared].filter((part) => part !== undefined).join(" and ");
   const tail = counted === "" ? "." : `. That is ${counted}.`;

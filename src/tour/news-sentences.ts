@@ -1,19 +1,26 @@
 /** What is new in a bed, what was lost, what ended: sentences about plantings that came and went since viewers last saw it. */
-import { capital, cropName, sayList, sayNumber } from "../language/index.ts";
+import {
+  capital,
+  cropName,
+  type Ground,
+  onDay,
+  oneOf,
+  plantName,
+  type Sentence,
+  say,
+  sayList,
+  sayNumber,
+  sayPicked,
+  sayPickings,
+  theBed,
+} from "../language/index.ts";
 import type { Change } from "../model.ts";
 import { agree, type Batch, batchOf, byVariety, groundsOf, numbered, numberedCultivars, theBatch } from "./batches.ts";
-import { theBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import { onDay, voiceOf } from "./days-said.ts";
-import { sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import { oncePerStop } from "./once.ts";
-import { oneOf } from "./phrasing.ts";
 import { pickedSince } from "./picked-sentences.ts";
 import { whereIn } from "./place-in-bed.ts";
-import { plantName } from "./plant-names.ts";
 import { beginning } from "./planting-sentences.ts";
-import { type Ground, say } from "./sentence.ts";
 
 /** Lots begun since viewers last saw the bed. In a bed they never saw everything is new to them. */
 export function isNews(lot: Lot, here: BedOnTheDay): boolean {
@@ -101,7 +108,7 @@ function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const batch = batchOf([lot]);
   const last = lot.changes.findLast((change) => change.day === planting.ended);
   const picked = pickedSince(batch, here, "");
-  const sum = sayHarvest(picked, voice.settings);
+  const sum = sayPicked(picked, voice.settings);
   const gave = sum === undefined ? "" : ` after ${sum}${picked.times === 1 ? "" : ` ${sayPickings(picked.times)}`}`;
   const when = onDay(planting.ended ?? here.day, voice);
   const who = capital(theBatch(batch));

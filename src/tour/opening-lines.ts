@@ -1,18 +1,29 @@
 /** Candidates for the first sentence of the film: the newest thing, the promise owed, the biggest change. */
 
 import { daysBetween } from "../calendar.ts";
-import { capital, cropName, sayNumber, sayPlural } from "../language/index.ts";
+import {
+  bedVerb,
+  capital,
+  cropName,
+  type Ground,
+  inBed,
+  plantName,
+  type Sentence,
+  say,
+  sayNumber,
+  sayPickedOf,
+  sayPlural,
+  theBed,
+  together,
+} from "../language/index.ts";
+import { pickedSize } from "../picked.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
-import { bedVerb, inBed, theBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { FollowUpLine, OpeningLine, Sentence } from "./brief.ts";
-import { harvestSize, sayHarvestOf } from "./harvest-sums.ts";
+import type { FollowUpLine, OpeningLine } from "./brief.ts";
 import { wasBare } from "./last-seen.ts";
 import { type Milestone, milestonesSince } from "./milestones.ts";
 import { isNews, newSentence } from "./news-sentences.ts";
 import { pickedSince } from "./picked-sentences.ts";
-import { plantName } from "./plant-names.ts";
-import { type Ground, say, together } from "./sentence.ts";
 
 /** At most three, each of another kind and about another thing; a garden with no news has fewer. */
 export function openingLines(stops: readonly BedOnTheDay[], owed: readonly FollowUpLine[]): readonly OpeningLine[] {
@@ -118,14 +129,14 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
       // What was picked before this season is history, even where no tour came by for a year.
       const after = here.newsAfter < here.season ? here.seasonEve : here.newsAfter;
       const picked = pickedSince(batch, here, after);
-      const sum = sayHarvestOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
+      const sum = sayPickedOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
       const when = here.since.episode === undefined || after > here.newsAfter ? "this season" : here.since.text;
       const grounds = batch.lots.flatMap((each) =>
         each.changes.filter((change) => change.kind === "picked" && change.day > after),
       );
       const text = `${capital(sum)}${sum.endsWith("in all") ? "," : ""} came out of ${theBed(here.bed)} ${when}.`;
-      return [{ sentence: say(text, grounds), size: 3 * harvestSize(picked) }];
+      return [{ sentence: say(text, grounds), size: 3 * pickedSize(picked) }];
     });
 }
 

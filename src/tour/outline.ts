@@ -1,14 +1,12 @@
 /** What to say at a stop, in order, ready to be read aloud: the link, what was seen last, the things shown, what comes next. */
 import { daysBetween } from "../calendar.ts";
+import { dayOnly, inTurn, type Sentence, say } from "../language/index.ts";
 import { bySowing, theBatch } from "./batches.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { OutlineLine, Sentence, ShowKind } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
+import type { OutlineLine, ShowKind } from "./brief.ts";
+import type { Weighed } from "./candidates/candidate.ts";
 import { expectedFact, readyFrom } from "./expected-picking.ts";
 import { lastSeen, wasBare } from "./last-seen.ts";
-import { inTurn } from "./phrasing.ts";
-import { say } from "./sentence.ts";
 
 /** The order in which things are told, whatever their worth: promises and news first, work and questions last. */
 const tellingOrder: readonly ShowKind[] = [

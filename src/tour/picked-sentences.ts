@@ -1,19 +1,26 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
 
-import { addDays } from "../calendar.ts";
-import { capital } from "../language/index.ts";
-import type { Change, Day, Event } from "../model.ts";
+import { addDays, lastSeasonStart, yearBefore } from "../calendar.ts";
+import {
+  capital,
+  type Ground,
+  inBed,
+  onDay,
+  oneOf,
+  type Sentence,
+  say,
+  sayPicked,
+  sayPickings,
+  sinceDay,
+  thePlants,
+} from "../language/index.ts";
+import type { Change, Day, Event, Picked } from "../model.ts";
+import { comparable, pickedBetween } from "../picked.ts";
 import { changes, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
-import { inBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Fact, Sentence } from "./brief.ts";
-import { lastSeasonStart, onDay, sinceDay, voiceOf, yearBefore } from "./days-said.ts";
-import { comparable, type HarvestSum, harvestBetween, sayHarvest, sayPickings } from "./harvest-sums.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import type { Fact } from "./brief.ts";
 import { oncePerPlants } from "./once.ts";
-import { oneOf } from "./phrasing.ts";
-import { thePlants } from "./plant-names.ts";
-import { type Ground, say } from "./sentence.ts";
 import { factOf } from "./subjects.ts";
 
 function pickings(batch: Batch, after: Day): readonly Change[] {
@@ -22,13 +29,13 @@ function pickings(batch: Batch, after: Day): readonly Change[] {
   );
 }
 
-export function pickedThisSeason(batch: Batch, here: BedOnTheDay): HarvestSum {
+export function pickedThisSeason(batch: Batch, here: BedOnTheDay): Picked {
   const before = here.seasonEve;
-  return harvestBetween(pickings(batch, before), before, here.day);
+  return pickedBetween(pickings(batch, before), before, here.day);
 }
 
-export function pickedSince(batch: Batch, here: BedOnTheDay, after: Day = here.newsAfter): HarvestSum {
-  return harvestBetween(pickings(batch, after), after, here.day);
+export function pickedSince(batch: Batch, here: BedOnTheDay, after: Day = here.newsAfter): Picked {
+  return pickedBetween(pickings(batch, after), after, here.day);
 }
 
 /** "So far the Black Beauty aubergines have given 4.2 kg in five pickings since 3 July; by this day last year it was 3.1 kg." */
@@ -39,7 +46,7 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const { first } = picked;
   if (first === undefined) return undefined;
   const voice = voiceOf(here);
-  const sum = sayHarvest(picked, voice.settings);
+  const sum = sayPicked(picked, voice.settings);
   const last = lastYearByNow(batch, here);
   const against = last === undefined || !comparable(picked, last.picked) ? undefined : last;
   const compared = against === undefined ? "" : `; ${against.text}`;
@@ -78,7 +85,7 @@ function pickVerbOn(batch: Batch, day: Day): string {
 }
 
 interface LastYear {
-  readonly picked: HarvestSum;
+  readonly picked: Picked;
   /** "by this day last year it was 3.1 kg" */
   readonly text: string;
   readonly grounds: readonly Ground[];
@@ -99,10 +106,10 @@ function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
           change.kind === "picked" && change.planting === planting.id && change.day > from && change.day <= day,
       ),
     );
-    return all.length === 0 ? [] : [{ bed, all, picked: harvestBetween(all, from, day) }];
+    return all.length === 0 ? [] : [{ bed, all, picked: pickedBetween(all, from, day) }];
   });
   const own = found.find(({ bed }) => bed === here.bed.id) ?? (found.length === 1 ? found[0] : undefined);
-  const sum = own === undefined ? undefined : sayHarvest(own.picked, settings);
+  const sum = own === undefined ? undefined : sayPicked(own.picked, settings);
   if (own === undefined || sum === undefined) return undefined;
   const bed = here.index.garden.beds.get(own.bed);
   const where = own.bed === here.bed.id || bed === undefined ? "" : ` ${inBed(bed)}`;
@@ -117,7 +124,7 @@ export function pickedUnassigned(here: BedOnTheDay): readonly Fact[] {
   const byCrop = Map.groupBy(whole, (change) => change.effect.unassigned?.crop ?? "");
   return [...byCrop].flatMap(([id, all]) => {
     const crop = garden.crops.get(id);
-    const sum = sayHarvest(harvestBetween(all, "", here.day), garden.settings);
+    const sum = sayPicked(pickedBetween(all, "", here.day), garden.settings);
     if (crop === undefined || sum === undefined) return [];
     const text = `${capital(sum)} of ${crop.plural} came from this bed this season without a word on which.`;
     return [{ ...say(text, all), kind: "picked", plantings: [] }];
@@ -129,9 +136,9 @@ export function pickedSinceSentence(batch: Batch, here: BedOnTheDay): Sentence |
   const { settings } = here.index.garden;
   const since = pickedSince(batch, here);
   const season = pickedThisSeason(batch, here);
-  const sum = sayHarvest(since, settings);
+  const sum = sayPicked(since, settings);
   if (sum === undefined) return undefined;
-  const all = sayHarvest(season, settings);
+  const all = sayPicked(season, settings);
   const total = season.times === since.times || all === undefined ? "" : `, ${all} so far this season`;
   const who = thePlants(batch.lots[0], batch.plants);
   const when = here.since.episode === undefined ? "this season" : here.since.text;

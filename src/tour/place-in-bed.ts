@@ -1,7 +1,6 @@
 /** Where in its bed a lot stands, and what stands next to it. */
-import { cropName, sayList } from "../language/index.ts";
+import { cropName, sayList, theCrop, theGear, thePlants, withPreposition } from "../language/index.ts";
 import type { Lot } from "./bed-on-the-day.ts";
-import { theCrop, thePlants } from "./plant-names.ts";
 
 /** "in row 2, next to the leeks and up the arch"; undefined when nothing tells. */
 export function whereIn(lot: Lot, growing: readonly Lot[]): string | undefined {
@@ -13,23 +12,6 @@ export function whereIn(lot: Lot, growing: readonly Lot[]): string | undefined {
   const parts = [spot === undefined || (beside ?? gear) === undefined ? spot : `${spot},`, besideText, gear];
   const text = parts.filter((part) => part !== undefined).join(" ");
   return text === "" ? undefined : text.replace(/,$/, "");
-}
-
-const numberedSpot = /^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i;
-
-/** A spot as noted ("row 2", "the corner by the gate") with the word that makes it part of a sentence. */
-export function withPreposition(spot: string): string {
-  const said = spot.trim().replace(/(?<![.,;\s])[.,;\s]+$/, "");
-  if (
-    /^(?:in|on|at|by|near|next|beside|between|behind|before|under|below|above|over|along|against|among|around|outside|inside|to|up|down|front)\b/i.test(
-      said,
-    )
-  ) {
-    return said;
-  }
-  if (numberedSpot.test(said)) return `in ${said}`;
-  if (/\b(?:end|edge|side|top|bottom|foot|front|back)\b/i.test(said)) return `at ${withThe(said)}`;
-  return `in ${withThe(said)}`;
 }
 
 /** "row 2" and "rows 2 and 3" are numbered as gardeners number them; neighbours are one apart. */
@@ -76,14 +58,4 @@ function namesBeside(lot: Lot, others: readonly Lot[]): string {
     return other.crop === undefined ? thePlants(other) : theCrop(other.crop);
   });
   return sayList([...new Set(names)]);
-}
-
-/** "Hazel arch" on its label is "the hazel arch" in a sentence. */
-export function theGear(title: string): string {
-  const said = title.replace(/^the\s+/i, "");
-  return `the ${/^[A-Z][a-z]/.test(said) ? said.charAt(0).toLowerCase() + said.slice(1) : said}`;
-}
-
-function withThe(said: string): string {
-  return /^(?:the|a|an|its|one|each|every|both|all|half|two)\b/i.test(said) ? said : `the ${said}`;
 }

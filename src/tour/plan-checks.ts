@@ -1,15 +1,12 @@
-/** What the plan cannot do as it was asked: musts that are too long, wishes that name nothing, stops that are none. */
-import { sayNumber, sayPlural } from "../language/index.ts";
+import { exactLength } from "../films/index.ts";
+import { dayOnly, say, sayNumber, theBed, type Voice } from "../language/index.ts";
 import type { Episode, Garden } from "../model.ts";
-import { theBed } from "./bed-names.ts";
 import type { Check } from "./brief.ts";
-import { speaksOf, type Weighed } from "./candidates/find-candidates.ts";
+import { speaksOf, type Weighed } from "./candidates/candidate.ts";
 import { check } from "./checks.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
 import { mentions } from "./mentions.ts";
 import type { Choice, Offer } from "./plan/choose.ts";
 import type { Plan } from "./plan/plan.ts";
-import { say } from "./sentence.ts";
 import { showValues } from "./show-values.ts";
 import type { StopOrder } from "./stop-order.ts";
 import type { Wishes } from "./wishes.ts";
@@ -80,26 +77,11 @@ function lengthCheck({ episode, choice }: Planned): readonly Check[] {
     check(
       "target",
       say(
-        `${what} takes ${exactly(over)} more than the film should last. All of it was kept; lengthen the film or skip something.`,
+        `${what} takes ${exactLength(over)} more than the film should last. All of it was kept; lengthen the film or skip something.`,
         [episode],
       ),
     ),
   ];
-}
-
-/** Short lengths are said to the second. */
-export function exactly(seconds: number): string {
-  return seconds < 90 ? sayPlural(seconds, "second", "seconds") : lengthWords(seconds);
-}
-
-/** "a minute and a half", "two and a half minutes": near enough to decide by. */
-export function lengthWords(seconds: number): string {
-  const halves = Math.max(1, Math.round(seconds / 30));
-  const whole = Math.floor(halves / 2);
-  const half = halves % 2 === 1;
-  if (whole === 0) return "half a minute";
-  if (whole === 1) return half ? "a minute and a half" : "a minute";
-  return `${sayNumber(whole)}${half ? " and a half" : ""} minutes`;
 }
 
 function wishChecks({ episode, offers, wishes }: Planned): readonly Check[] {

@@ -1,11 +1,11 @@
 /** The plan in words, the same in the Markdown and on the page: the first line, the length, the light, what was left out. */
-import { capital, sayNumber, sayPlural } from "../language/index.ts";
+
+import { exactLength, filmLength, roughLength, stopLength } from "../films/index.ts";
+import { capital, dayOnly, sayNumber, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
 import type { Brief, LeftOut, Stop } from "./brief.ts";
-import { dayOnly } from "./days-said.ts";
 import type { StartScore } from "./plan/plan.ts";
 import { bestStart } from "./plan/tour-light.ts";
-import { exactly, lengthWords } from "./plan-checks.ts";
 
 /** "Tour of 19 June · 12 minutes · start 9:15, light good to 10:40" */
 export function headLine({ date, plan, target }: Brief, settings: GardenSettings): string {
@@ -14,25 +14,11 @@ export function headLine({ date, plan, target }: Brief, settings: GardenSettings
   const light = [start, plan.light].filter((part) => part !== undefined).join(", ");
   return [
     `Tour of ${dayOnly(date, { settings, day: date })}`,
-    length === undefined ? undefined : `${target === undefined ? "about " : ""}${targetWords(length)}`,
+    length === undefined ? undefined : `${target === undefined ? "about " : ""}${filmLength(length)}`,
     light === "" ? undefined : light,
   ]
     .filter((part) => part !== undefined)
     .join(" · ");
-}
-
-/** "12 minutes", "90 seconds": what the film should last, in digits as on a clock. */
-export function targetWords(seconds: number): string {
-  const whole = Math.round(seconds / 60);
-  if (seconds < 120 && seconds !== 60) return `${seconds} seconds`;
-  return whole === 1 ? "1 minute" : `${whole} minutes`;
-}
-
-/** "2 min 10", "50 s": a stop's length as it stands in a heading. */
-export function stopLength(seconds: number): string {
-  if (seconds < 60) return `${seconds} s`;
-  const rest = seconds % 60;
-  return `${Math.floor(seconds / 60)} min${rest === 0 ? "" : ` ${String(rest).padStart(2, "0")}`}`;
 }
 
 /** Day, stops, length and clock in one paragraph. */
@@ -46,9 +32,9 @@ export function planWords({ dateText, sinceText, stops, plan }: Brief): string {
     target === undefined
       ? "."
       : plan.over > 0
-        ? `: what has to be in is ${exactly(plan.over)} too long for ${targetWords(target)}, and all of it was kept.`
+        ? `: what has to be in is ${exactLength(plan.over)} too long for ${filmLength(target)}, and all of it was kept.`
         : target - plan.seconds >= 15
-          ? `, ${lengthWords(target - plan.seconds)} short of ${targetWords(target)}.`
+          ? `, ${roughLength(target - plan.seconds)} short of ${filmLength(target)}.`
           : ".";
   const end =
     plan.end === undefined
@@ -136,9 +122,9 @@ export function leftOutWords({ leftOut, target }: Brief): LeftOutWords | undefin
     title:
       target === undefined
         ? "Not in this tour"
-        : targetWords(target) === "1 minute"
+        : filmLength(target) === "1 minute"
           ? "Not in this minute"
-          : `Not in these ${targetWords(target)}`,
+          : `Not in these ${filmLength(target)}`,
     lines,
     more: Math.max(0, things.length - mostTold),
   };

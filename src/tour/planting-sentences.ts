@@ -1,18 +1,27 @@
 /** How plantings are told: how they began, how old they are, how they stand today. */
 
 import { daysBetween, yearOf } from "../calendar.ts";
-import { capital, sayAge, sayLength, sayOrdinal } from "../language/index.ts";
+import {
+  capital,
+  inTurn,
+  isGround,
+  onDay,
+  roughly,
+  type Sentence,
+  say,
+  sayAge,
+  sayLength,
+  sayOrdinal,
+  sinceDay,
+  theBed,
+  type Voice,
+} from "../language/index.ts";
 import type { Day, Planting } from "../model.ts";
-import { comesAsPlants } from "../timeline/index.ts";
+import { comesAsPlants, isBeingPicked } from "../timeline/index.ts";
 import { agree, type Batch, batchesOf, batchOf, groundsOf, numbered } from "./batches.ts";
-import { isGround, theBed } from "./bed-names.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import { isBeingPicked } from "./being-picked.ts";
-import type { Fact, Sentence } from "./brief.ts";
-import { onDay, roughly, sinceDay, type Voice, voiceOf } from "./days-said.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import type { Fact } from "./brief.ts";
 import { oncePerPlants } from "./once.ts";
-import { inTurn } from "./phrasing.ts";
-import { say } from "./sentence.ts";
 import { factOf, type Subject } from "./subjects.ts";
 
 /** Days after which a planting is told by its month and its year of life rather than by its age. */

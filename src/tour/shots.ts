@@ -1,20 +1,10 @@
 /** The shot list of a stop: what to film, each with an id that the field list and the wrap go by. */
-import { capital, sayList } from "../language/index.ts";
-import { theBed } from "./bed-names.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Level, ShowKind, Spot, VarietyRow } from "./brief.ts";
-import type { Weighed } from "./candidates/find-candidates.ts";
-import { theGear } from "./place-in-bed.ts";
 
-export interface Shot {
-  /** "S3.1" */
-  readonly id: string;
-  readonly kind: "wide" | "walk-in" | "close-up" | "insert" | "cutaway";
-  readonly text: string;
-  readonly level?: Level | undefined;
-  /** Path of the photo to match. */
-  readonly match?: string | undefined;
-}
+import { capital, sayList, theBed, theGear } from "../language/index.ts";
+import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import type { ShowKind, VarietyRow } from "./brief.ts";
+import type { Shot, Spot } from "./camera.ts";
+import type { Weighed } from "./candidates/candidate.ts";
 
 export interface ShotList {
   readonly shots: readonly Shot[];

@@ -6,8 +6,9 @@
  * wide, because the fit to the film's length adds values up: three small things must not push out a large one merely by
  * being short. `weights` in garden.md multiply a row's value.
  */
-import type { Level, ShowKind } from "./brief.ts";
-import type { Handling } from "./film-time.ts";
+
+import type { Handling, Level } from "../films/index.ts";
+import type { ShowKind } from "./brief.ts";
 
 interface ShowValue {
   readonly level: Level;

@@ -1,9 +1,9 @@
 /** Where the camera stands at a stop, and the photo to match. */
 import { daysBetween } from "../calendar.ts";
+import { dayOnly } from "../language/index.ts";
 import type { Photo, Viewpoint } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Spot } from "./brief.ts";
-import { dayOnly, voiceOf } from "./days-said.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
+import type { Spot } from "./camera.ts";
 
 const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 

@@ -1,12 +1,12 @@
 /** One stop as Markdown, in the order in which it is needed in the garden. */
-import { capital, sayNumber } from "../language/index.ts";
-import type { Sentence, Stop, VarietyRow } from "./brief.ts";
-import { careOf } from "./cautions.ts";
-import { dayOnly, type Voice } from "./days-said.ts";
+
+import { stopLength } from "../films/index.ts";
+import { capital, dayOnly, type Markdown, type Sentence, sayNumber, type Voice } from "../language/index.ts";
+import type { Stop, VarietyRow } from "./brief.ts";
 import { factParagraphs } from "./facts.ts";
-import type { Markdown } from "./markdown-text.ts";
-import { seenBefore, stopLength } from "./plan-words.ts";
+import { seenBefore } from "./plan-words.ts";
 import { levelWords, quietChanges } from "./show-values.ts";
+import { careOf } from "./stop-cautions.ts";
 
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 3;

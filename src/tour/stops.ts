@@ -1,13 +1,14 @@
 /** The planned stops in full: where to stand, what to show and say, the names, what changed, what to film. */
 
-import { theBed } from "./bed-names.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
+import { cautionsFor } from "../almanac/index.ts";
+import { disclosureLines, theBed } from "../language/index.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
-import type { Findings, Weighed } from "./candidates/find-candidates.ts";
-import { atStop, cautionsFor } from "./cautions.ts";
-import { voiceOf } from "./days-said.ts";
+import type { Weighed } from "./candidates/candidate.ts";
+import type { Findings } from "./candidates/find-candidates.ts";
 import { pointersAt } from "./earlier-films.ts";
 import { factsOf } from "./facts.ts";
+import { gearRow } from "./gear-row.ts";
 import { sideBySide, sideBySideFact } from "./growth-lines.ts";
 import { lastSeen } from "./last-seen.ts";
 import { linkLine, wayWords } from "./links.ts";
@@ -16,8 +17,8 @@ import { closingLine, outlineOf } from "./outline.ts";
 import type { Choice } from "./plan/choose.ts";
 import type { PlannedStop } from "./plan/plan-tour.ts";
 import { shotsOf } from "./shots.ts";
-import { disclosureLines, gearRow } from "./source-words.ts";
 import { spotOf } from "./spot.ts";
+import { atStop } from "./stop-cautions.ts";
 import { openTaskLines } from "./task-lines.ts";
 import { openTroubles } from "./trouble-lines.ts";
 import { varietyRows } from "./variety-rows.ts";

@@ -1,8 +1,7 @@
 /** Who a sentence speaks of: plants by name, or by pronoun when they have just been named. */
-import { capital } from "../language/index.ts";
+import { capital, type Ground, say } from "../language/index.ts";
 import { agree, type Batch, groundsOf, theBatch } from "./batches.ts";
 import type { Fact } from "./brief.ts";
-import { type Ground, say } from "./sentence.ts";
 
 export interface Subject {
   /** "the Musselburgh leeks" or "they" */

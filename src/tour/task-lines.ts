@@ -1,9 +1,7 @@
 /** What is still to do in a bed, as a note to the person rather than a sentence for viewers. */
-import { capital } from "../language/index.ts";
+import { capital, onDay, say, type Voice } from "../language/index.ts";
 import type { Day, Task } from "../model.ts";
 import type { TaskLine } from "./brief.ts";
-import { onDay, type Voice } from "./days-said.ts";
-import { say } from "./sentence.ts";
 
 /** Longer tasks than this are named after their day: "net over the blueberries was due" already strains the ear. */
 const shortTask = 5;

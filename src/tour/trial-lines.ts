@@ -1,10 +1,7 @@
 /** Trials that run in a bed. */
-import { sayList } from "../language/index.ts";
+import { dayOnly, roughly, type Sentence, say, sayList } from "../language/index.ts";
 import type { Trial } from "../model.ts";
-import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import type { Sentence } from "./brief.ts";
-import { dayOnly, roughly, voiceOf } from "./days-said.ts";
-import { say } from "./sentence.ts";
+import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 
 /** Running trials with an arm in the bed, or on a variety that grows in it when the arm names no bed. */
 export function trialsIn(here: BedOnTheDay): readonly Trial[] {

@@ -1,13 +1,9 @@
 /** Troubles: what is wrong, since when, what was tried; and which ended. */
-import { capital, sayList } from "../language/index.ts";
+import { capital, dayOnly, onDay, oneOf, plantName, type Sentence, say, sayList, sinceDay } from "../language/index.ts";
 import type { Day, Trouble } from "../model.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
-import type { Sentence, TroubleLine } from "./brief.ts";
-import { dayOnly, onDay, sinceDay, voiceOf } from "./days-said.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import type { TroubleLine } from "./brief.ts";
 import { oncePerStop } from "./once.ts";
-import { oneOf } from "./phrasing.ts";
-import { plantName } from "./plant-names.ts";
-import { say } from "./sentence.ts";
 
 /** Open troubles of a bed, the newest first. */
 export const openTroubles = oncePerStop(findOpen);

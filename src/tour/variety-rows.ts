@@ -1,12 +1,11 @@
 /** The variety list of a stop: what viewers ask for, one row for each variety in the bed. */
-import { isNewToGarden } from "../timeline/index.ts";
+
+import { isNewToGarden } from "../garden/index.ts";
+import { fromWords, isUnnamed, label, looksHardToSay, say } from "../language/index.ts";
+import { comesAsPlants } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { VarietyRow } from "./brief.ts";
-import { looksHardToSay } from "./hard-names.ts";
 import { whereIn } from "./place-in-bed.ts";
-import { isUnnamed, label } from "./plant-names.ts";
-import { say } from "./sentence.ts";
-import { fromWords } from "./source-words.ts";
 
 /** In the order in which the varieties stand in the bed's own notes: row by row where rows are known, else by age. */
 export function varietyRows(here: BedOnTheDay): readonly VarietyRow[] {
@@ -43,7 +42,7 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     sayAs: variety?.sayAs,
     say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop })),
     source: variety?.source,
-    from: fromWords(variety?.source, planting.plantsFrom, variety?.crop ?? planting.crop),
+    from: fromWords(variety?.source, planting.plantsFrom, comesAsPlants(variety?.crop ?? planting.crop)),
     newThisYear: planting.variety !== undefined && isNewToGarden(here.index.garden, planting.variety, here.day),
     where: places.length === 0 ? undefined : places.join("; "),
     plantings: lots.map((lot) => lot.planting.id),

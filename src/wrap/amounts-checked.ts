@@ -1,9 +1,9 @@
 /** Weights, sizes and first times said aloud against the records. */
 
 import { seasonStart } from "../calendar.ts";
+import { bookOf } from "../garden/index.ts";
 import { sayDay, saySide, sayWeight } from "../language/index.ts";
 import { metresPerFoot } from "../measures.ts";
-import { plantingsOf } from "../timeline/index.ts";
 import { type Check, disagreement, SUBJECT_NEAR, SURE } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { spokenNumber } from "./spoken-numbers.ts";
@@ -92,7 +92,9 @@ export function firstTimes(check: Check): Disagreement[] {
     const to = Math.min(next, subject.to + 8);
     if (!firstWords.test(plain.slice(subject.to, to).join(" "))) return [];
     const starts = seasonStart(day, garden.settings.seasonStarts);
-    const before = plantingsOf(garden, subject.variety, day).filter(({ since }) => since < starts);
+    const before = bookOf(garden)
+      .plantingsOf(subject.variety, day)
+      .filter(({ since }) => since < starts);
     const [first] = before;
     if (first === undefined) return [];
     const told = `The records have ${subject.title} since ${sayDay(first.since, { language: garden.settings.language })}.`;

@@ -2,9 +2,8 @@
  * Viewers' questions answered from the records where they can be: which variety, from where, since when, how much; or in
  * the person's own words, where a note answers it. What the records do not tell is left open.
  */
-import { sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
+import { fromWords, sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
 import type { Garden, Place, Planting } from "../model.ts";
-import { fromWords } from "../tour/index.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmingDay } from "./filming-day.ts";
 import { plainWord } from "./spoken-words.ts";

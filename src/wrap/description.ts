@@ -2,9 +2,8 @@
  * The text under a film: disclosures first, then what it is, chapters, varieties in walking order with their sources, gear,
  * earlier films, cautions. Public: nothing private is in it. When it is too long, the least is cut first and named.
  */
-import { sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
+import { fromWords, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
 import type { Brief } from "../tour/index.ts";
-import { fromWords } from "../tour/index.ts";
 import { chapterLines } from "./chapters.ts";
 import { topLines } from "./disclosures.ts";
 import type { FilmHeard } from "./hear-film.ts";

@@ -1,5 +1,5 @@
 /** The wrap as Markdown to read through after filming: what to decide first, what was made after. */
-import { sayDay, sayPlural } from "../language/index.ts";
+import { sayDay, sayPlural, sayShare } from "../language/index.ts";
 import type { Garden } from "../model.ts";
 import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
@@ -82,12 +82,8 @@ function names({ corrections }: Wrap, applied: boolean): readonly string[] {
     .filter((one) => one.sort === "spelling" && one.applied === applied)
     .map(
       ({ time, heard, name, confidence, why }) =>
-        `${time} ${quote(heard)} → ${name}, ${percent(confidence)} sure${applied ? "" : `; less than ${percent(APPLY_FROM)}, so it is left to you`}. ${why}`,
+        `${time} ${quote(heard)} → ${name}, ${sayShare(confidence)} sure${applied ? "" : `; less than ${sayShare(APPLY_FROM)}, so it is left to you`}. ${why}`,
     );
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
 }
 
 function neverNamed({ coverage }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
@@ -117,6 +113,6 @@ function stops({ stops: all }: Wrap, title: (bed: string | undefined) => string 
   return all.map(({ time, bed, confidence, restsOn, planned }) => {
     const on = restsOn.length === 0 ? "" : `: ${restsOn.join(", ")}`;
     const extra = bed !== undefined && !planned ? "; not planned" : "";
-    return `${time} ${title(bed) ?? "at no bed"} (${percent(confidence)}${extra})${on}`;
+    return `${time} ${title(bed) ?? "at no bed"} (${sayShare(confidence)}${extra})${on}`;
   });
 }

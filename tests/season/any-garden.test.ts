@@ -3,8 +3,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { scene } from "../../scripts/golden/any-garden.ts";
 import { gardenWeather, type Weather } from "../../src/almanac/index.ts";
+import { seasonOf } from "../../src/garden/index.ts";
 import type { Garden } from "../../src/model.ts";
-import { makeRecap, recapMarkdown, seasonOf, seedListCsv } from "../../src/season/index.ts";
+import { makeRecap, recapMarkdown, seedListCsv } from "../../src/season/index.ts";
 import { recapDocument } from "../../src/site/index.ts";
 import { gardenOf } from "../tour/garden-of.ts";
 

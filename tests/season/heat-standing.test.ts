@@ -2,9 +2,10 @@
 import { describe, expect, it } from "vitest";
 import { gardenWeather } from "../../src/almanac/index.ts";
 import { addDays } from "../../src/calendar.ts";
+import { seasonOf } from "../../src/garden/index.ts";
 import type { Day } from "../../src/model.ts";
 import { heatStanding } from "../../src/season/comparisons.ts";
-import { seasonBook, seasonOf } from "../../src/season/index.ts";
+import { seasonBook } from "../../src/season/index.ts";
 import { weatherStory } from "../../src/season/weather-story.ts";
 import { gardenOf } from "../tour/garden-of.ts";
 

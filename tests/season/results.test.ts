@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
+import { seasonOf } from "../../src/garden/index.ts";
 import { compareHarvest } from "../../src/season/comparisons.ts";
-import { seasonBook, seasonOf } from "../../src/season/index.ts";
+import { seasonBook } from "../../src/season/index.ts";
 import { seasonResults } from "../../src/season/results.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
@@ -34,7 +35,7 @@ describe("results of a season", () => {
   it("are added up by the day of picking, and kept apart by measure", async () => {
     const { results: now } = await results("2026", "2026-07-01");
     expect(now.total).toMatchObject({ grams: 1000, times: 2 });
-    expect([...now.total.counted]).toEqual([["head", 4]]);
+    expect(now.total.counts).toEqual({ head: 4 });
     expect(now.varieties.map(({ title, sum, share }) => [title, sum.grams, share])).toEqual([
       ["Musselburgh, leek", 1000, 1],
       ["Lobjoits Green Cos, lettuce", 0, undefined],

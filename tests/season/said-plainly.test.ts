@@ -1,6 +1,7 @@
 /** Recaps of small gardens, read for what nobody would say: of plants lost, of ground in feet, of plantings by their ids. */
 import { describe, expect, it } from "vitest";
-import { makeRecap, recapMarkdown, seasonBeginning } from "../../src/season/index.ts";
+import { seasonBeginning } from "../../src/garden/index.ts";
+import { makeRecap, recapMarkdown } from "../../src/season/index.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
 const texas: Files = {

@@ -14,14 +14,10 @@ test("gives just this", () => {
     "foldChanges",
     "growGarden",
     "habitOf",
-    "isNewToGarden",
+    "isBeingPicked",
     "living",
-    "nothingPicked",
-    "oneForm",
     "openFollowUps",
     "openTasks",
-    "pickedMore",
-    "plantingsOf",
     "state",
     "takingVerb",
     "timelineView",
@@ -29,14 +25,14 @@ test("gives just this", () => {
   ]);
 });
 
-test("imports only the model, the calendar, the records' door and itself; no clock", () => {
+test("imports only the model, the calendar, the pickings, the records' door and itself; no clock", () => {
   const files = readdirSync(room, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
   expect(files.length).toBeGreaterThan(20);
   for (const file of files) {
     const text = readFileSync(path.join(room, file), "utf8");
     for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
       expect(`${file}: ${from}`).toMatch(
-        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|language\/index|records\/index)\.ts)$/,
+        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|picked|language\/index|records\/index)\.ts)$/,
       );
     }
     expect(text).not.toMatch(/Date\.now|new Date\(\)|performance\.|process\./);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plantingsOf, timelineView } from "../../src/timeline/index.ts";
+import { timelineView } from "../../src/timeline/index.ts";
 import { grow, type Line } from "./small-garden.ts";
 
 const lines: Line[] = [
@@ -122,21 +122,4 @@ describe("the timeline of a bed as data", () => {
       changes: [],
     });
   });
-});
-
-test("the plantings of a variety, over all beds and years", () => {
-  const garden = grow({
-    lines: [
-      ...lines,
-      ["2026-07-14", "moved", { variety: "musselburgh", bed: "long-bed", toBed: "tunnel", count: 4 }],
-      ["2024-06-01", "planted", { variety: "musselburgh", bed: "bean-row", count: 10, plantsFrom: "bought" }],
-    ],
-  });
-  expect(plantingsOf(garden, "musselburgh", "2026-07-18").map(({ id, count }) => [id, count?.value])).toEqual([
-    ["bean-row/musselburgh/2024-06-01", 10],
-    ["long-bed/musselburgh/2026-05-30", 15],
-    ["tunnel/musselburgh/2026-07-14", 4],
-  ]);
-  expect(plantingsOf(garden, "musselburgh", "2026-05-29")).toHaveLength(1);
-  expect(plantingsOf(garden, "victoria", "2026-07-18")).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Fitting, fitToTarget } from "../../src/tour/plan/fit.ts";
+import { type Fitting, fitToTarget } from "../../src/films/fit.ts";
 
 const fitting = fc.record({
   stop: fc.constantFrom("long-bed", "bean-row", "yard"),

@@ -1,6 +1,6 @@
 /** What fits into the film: musts, wishes, the length, and what is said of all that does not fit. */
 import { describe, expect, test } from "vitest";
-import { filmTime, stopOverhead } from "../../src/tour/film-time.ts";
+import { filmTime, stopOverhead } from "../../src/films/film-time.ts";
 import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
 import { showValues } from "../../src/tour/show-values.ts";
 import { type Files, gardenFile, gardenOf, squashTour } from "../tour/garden-of.ts";

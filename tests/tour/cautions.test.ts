@@ -1,7 +1,8 @@
 /** Cautions at a stop: the person's own beside the table's, the gravest first, few at a stop, whom to call once a brief. */
 import { describe, expect, test } from "vitest";
+import { allOf, cautionsFor } from "../../src/almanac/index.ts";
 import { fieldListData } from "../../src/site/field-list/field-list-data.ts";
-import { allOf, briefMarkdown, cautionsFor, makeBrief } from "../../src/tour/index.ts";
+import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
 import { type Files, gardenFile, gardenOf } from "./garden-of.ts";
 
 const day = "2026-06-19";

@@ -1,7 +1,8 @@
 /** From note lines to a brief: what comes by itself, what only the calendar ended, what is planned, what was put up. */
 import { expect, test } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
-import { makeRecap, seasonBeginning } from "../../src/season/index.ts";
+import { seasonBeginning } from "../../src/garden/index.ts";
+import { makeRecap } from "../../src/season/index.ts";
 import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
 import { type Files, gardenOf } from "./garden-of.ts";
 

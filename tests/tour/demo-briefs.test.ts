@@ -1,10 +1,11 @@
 /** Briefs of the demo garden, for every episode and for days without one: nothing a person would not say or read. */
 import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
+import type { Sentence } from "../../src/language/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
-import { type Brief, briefMarkdown, makeBrief, type Sentence } from "../../src/tour/index.ts";
+import { type Brief, briefMarkdown, makeBrief } from "../../src/tour/index.ts";
 
 const today = "2026-07-18";
 const days = [

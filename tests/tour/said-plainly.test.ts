@@ -1,7 +1,7 @@
 /** Briefs of small gardens, read for what nobody would say aloud. */
 import { expect, it } from "vitest";
-import { living, state } from "../../src/timeline/index.ts";
-import { briefMarkdown, isBeingPicked, makeBrief } from "../../src/tour/index.ts";
+import { isBeingPicked, living, state } from "../../src/timeline/index.ts";
+import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
 import { type Files, gardenOf } from "./garden-of.ts";
 
 async function briefOf(files: Files, day: string): Promise<string> {

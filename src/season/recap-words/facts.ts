@@ -1,12 +1,5 @@
 /** What the sentences of a recap are told from: worked out already, nothing left but the words. */
-import type { Bed, Crop, Day, GardenSettings, Variety } from "../../model.ts";
-import type { HarvestSum } from "../../tour/index.ts";
-
-/** Whom a recap speaks for, and the day it is said on. */
-export interface Voice {
-  readonly settings: GardenSettings;
-  readonly day: Day;
-}
+import type { Bed, Crop, Day, Picked, Variety } from "../../model.ts";
 
 export interface Plants {
   readonly variety?: Variety | undefined;
@@ -68,13 +61,13 @@ export interface StationFacts {
 
 export interface StandingFacts {
   readonly plants: Plants;
-  readonly now: HarvestSum;
+  readonly now: Picked;
   /** Grams from each of so many plants, and what it was last year. */
   readonly each?:
     | { readonly grams: number; readonly plants: number; readonly lastYear?: number | undefined }
     | undefined;
   /** Last season's, in the same measures. */
-  readonly before?: HarvestSum | undefined;
+  readonly before?: Picked | undefined;
   /** Plants they are of, where these differ. */
   readonly set?: { readonly now?: number | undefined; readonly before?: number | undefined } | undefined;
   readonly span: "same days" | "same day" | "whole year";

@@ -1,7 +1,6 @@
 /** What trials tell, in sentences. */
-import { capital, sayLength, sayList, sayNumber, sayPlural, sayWeight } from "../../language/index.ts";
+import { capital, dayOnly, sayLength, sayList, sayNumber, sayPlural, sayWeight } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { dayOnly } from "../../tour/index.ts";
 import { MOST_PLOTS } from "../trial-statistics.ts";
 import type { ArmFacts, TellsFacts, TrialWords } from "./trial-facts.ts";
 

@@ -2,9 +2,15 @@
 
 import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
 import {
+  bedVerb,
   capital,
+  dayOnly,
   fullStop,
   groundUnit,
+  inBed,
+  isSingular,
+  label,
+  plantName,
   sayAge,
   sayAirTemperature,
   sayClimb,
@@ -12,24 +18,18 @@ import {
   sayFromGround,
   sayList,
   sayNumber,
+  sayPicked,
+  sayPickings,
   sayPlural,
   sayRain,
+  sayShare,
   sayWeight,
+  theBed,
+  type Voice,
 } from "../../language/index.ts";
 import { fahrenheitPerCelsius } from "../../measures.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import { takingVerb } from "../../timeline/index.ts";
-import {
-  bedVerb,
-  dayOnly,
-  inBed,
-  isSingular,
-  label,
-  plantName,
-  sayHarvest,
-  sayPickings,
-  theBed,
-} from "../../tour/index.ts";
 import type {
   BedName,
   BedYieldFacts,
@@ -46,7 +46,6 @@ import type {
   TakenPlants,
   ThanksFacts,
   TotalFacts,
-  Voice,
 } from "./facts.ts";
 
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */
@@ -79,7 +78,7 @@ function shareSaid(share: number): string {
     [0.41, "a third"],
     [0.6, "a half"],
   ];
-  return fractions.find(([most]) => share < most)?.[1] ?? `${Math.round(share * 100)} %`;
+  return fractions.find(([most]) => share < most)?.[1] ?? sayShare(share);
 }
 
 function causesSaid(causes: readonly string[]): string {
@@ -90,7 +89,7 @@ export const recapWords = {
   /** "Crown Prince squash" in a sentence, "Crown Prince, squash" in a list. */
   plants: (plants: Plants) => plantName(plants),
   label: (plants: Plants) => label(plants),
-  harvest: sayHarvest,
+  harvest: sayPicked,
   nothingPicked: "nothing",
   noAmount: "no amount noted",
 
@@ -241,7 +240,7 @@ export const recapWords = {
     const { settings } = voice;
     const name = `The ${plantName(plants)}`;
     const single = isSingular(plants);
-    const amount = sayHarvest(now, settings);
+    const amount = sayPicked(now, settings);
     const years = {
       "same days": " in the same days last year",
       "same day": " by the same day last year",
@@ -266,7 +265,7 @@ export const recapWords = {
         each?.lastYear !== undefined
           ? `, against ${sayWeight(each.lastYear, settings.units)} last year`
           : compared
-            ? `, against ${sayHarvest(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
+            ? `, against ${sayPicked(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
             : "";
       parts.push(`${name} ${gave}${of(facts.set?.now)}${plant}${then}`);
     }

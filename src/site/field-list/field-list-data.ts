@@ -1,8 +1,10 @@
 /** The field list of one tour as plain data, made from its brief and from nothing else. */
+
+import { offFilm } from "../../films/index.ts";
 import { capital } from "../../language/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { TypedGarden } from "../../records/index.ts";
-import { type Brief, offFilm, type Shot, type Stop } from "../../tour/index.ts";
+import type { Brief, Shot, Stop } from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
 
 /** A picture carried inside the page. */

@@ -3,8 +3,7 @@
 import { addDays } from "../../calendar.ts";
 import { capital, cropName } from "../../language/index.ts";
 import type { Day, Planting, Stage } from "../../model.ts";
-import { changes } from "../../timeline/index.ts";
-import { isBeingPicked } from "../../tour/index.ts";
+import { changes, isBeingPicked } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";

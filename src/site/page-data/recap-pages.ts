@@ -1,17 +1,10 @@
 /** A recap as a page: the public one tells viewers, the private one has levels, sources, prices, seed list and notes. */
 
 import type { Weather } from "../../almanac/index.ts";
+import { type Season, seasonOf } from "../../garden/index.ts";
 import { capital, digits, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
 import type { Day, EventKind, GardenSettings } from "../../model.ts";
-import {
-  makeRecap,
-  type Recap,
-  type RecapPoint,
-  type ResultRow,
-  type Season,
-  type Segment,
-  seasonOf,
-} from "../../season/index.ts";
+import { makeRecap, type Recap, type RecapPoint, type ResultRow, type Segment } from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
 import { siteWords, type Words } from "../words/index.ts";

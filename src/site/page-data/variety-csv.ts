@@ -1,9 +1,8 @@
 /** The variety list as CSV (RFC 4180, UTF-8 with a byte-order mark, so that spreadsheets read accents). */
 
 import { stringify } from "csv-stringify/sync";
-import { cropName } from "../../language/index.ts";
+import { cropName, sayPicked } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
-import { sayPicked } from "./planting-words.ts";
 import type { Harvests } from "./variety-pages.ts";
 import { cropOf, seasonYear, type View } from "./view.ts";
 
@@ -33,7 +32,7 @@ export function varietyCsv(view: View, harvests: Harvests): string {
         variety.source?.link ?? "",
         [...new Set(now.map((planting) => garden.beds.get(planting.bed)?.title ?? planting.bed))].join("; "),
         view.newVarieties.has(variety.id) ? csv.yes : "",
-        picked === undefined ? "" : sayPicked(picked, garden.settings),
+        picked === undefined ? "" : (sayPicked(picked, garden.settings) ?? ""),
         `${origin}${links.variety(variety.id)}`,
       ];
     });

@@ -1,12 +1,12 @@
 /** A page per variety, and the one sentence that says how it did. */
 
 import { daysBetween } from "../../calendar.ts";
-import { type Amount, capital, cropName, digits, sayList } from "../../language/index.ts";
+import { type Amount, capital, cropName, digits, pickedAmount, sayList, sayPicked } from "../../language/index.ts";
 import type { Picked, Planting, Stage, Variety } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import { notebooks } from "./notebook.ts";
-import { pickedAmount, sayPicked, sayPlanting } from "./planting-words.ts";
+import { sayPlanting } from "./planting-words.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
@@ -99,7 +99,7 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
   const { garden, today, locale } = view;
   const { result } = view.words.sentences;
   const day = (of: string) => locale.day(of, today);
-  const sayAmount = (year: Picked | undefined) => (year === undefined ? "" : sayPicked(year, garden.settings));
+  const sayAmount = (year: Picked | undefined) => (year === undefined ? "" : (sayPicked(year, garden.settings) ?? ""));
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const bedName = (planting: Planting) => garden.beds.get(planting.bed)?.title ?? planting.bed;

@@ -1,6 +1,7 @@
 /** What all pages of a site are made from: the garden on a day, looked at once from every side the pages need. */
 
 import { seasonStart, yearOf } from "../../calendar.ts";
+import { bookOf, isNewToGarden, seasonBeginning } from "../../garden/index.ts";
 import { type Locale, localeOf } from "../../language/index.ts";
 import type {
   Bed,
@@ -15,8 +16,7 @@ import type {
   Variety,
 } from "../../model.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
-import { seasonBeginning } from "../../season/index.ts";
-import { isNewToGarden, living, state } from "../../timeline/index.ts";
+import { living } from "../../timeline/index.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
@@ -64,16 +64,9 @@ export function viewGarden(
   comparisons: ReadonlyMap<string, PublishedPhoto>,
 ): View {
   const links = linksBelow(base);
-  const states = new Map([...garden.beds.keys()].map((bed) => [bed, state(garden, bed, today)]));
-  const plantings = new Map<string, Planting[]>();
-  for (const { plantings: all } of states.values()) {
-    for (const planting of all) {
-      if (planting.variety !== undefined)
-        plantings.set(planting.variety, [...(plantings.get(planting.variety) ?? []), planting]);
-    }
-  }
-  for (const all of plantings.values())
-    all.sort((a, b) => (a.since < b.since ? -1 : a.since > b.since ? 1 : a.id < b.id ? -1 : 1));
+  const gardenBook = bookOf(garden);
+  const states = new Map([...garden.beds.keys()].map((bed) => [bed, gardenBook.stateOf(bed, today)]));
+  const plantings = new Map([...garden.varieties.keys()].map((id) => [id, gardenBook.plantingsOf(id, today)]));
   const collator = new Intl.Collator(garden.settings.language, { numeric: true, sensitivity: "base" });
   const season = seasonStart(today, garden.settings.seasonStarts);
   const measured = measuredPlantings(garden, states, { from: season, to: today });

@@ -2,7 +2,6 @@
 import {
   capital,
   fullStop,
-  pieceWords,
   sayAge,
   sayCount,
   sayList,
@@ -10,7 +9,7 @@ import {
   sayOrdinal,
   sayPlural,
 } from "../../language/index.ts";
-import type { Count, Obtained, PickUnit, Stage } from "../../model.ts";
+import type { Count, Obtained, Stage } from "../../model.ts";
 
 /** How a planting began; days as they are said. */
 export interface Beginning {
@@ -89,8 +88,6 @@ function times(n: number): string {
 }
 
 export const sentences = {
-  pieces: (n: number, unit: PickUnit) => sayPlural(n, ...pieceWords[unit]),
-
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
     beginning({

@@ -1,8 +1,7 @@
 /** What the person's own notes say to a viewer's question, in their own words; nothing is concluded from it. */
+
+import { type Sentence, say, sentencesOf } from "../../language/index.ts";
 import type { Event, Note } from "../../model.ts";
-import type { Sentence } from "../brief.ts";
-import { sentencesOf } from "../note-sentences.ts";
-import { say } from "../sentence.ts";
 
 /** Words that questions are made of and that say nothing of what is asked about. */
 const small = new Set(

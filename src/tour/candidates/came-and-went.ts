@@ -1,15 +1,11 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
-import { capital, sayList } from "../../language/index.ts";
-import { isNewToGarden } from "../../timeline/index.ts";
+import { isNewToGarden } from "../../garden/index.ts";
+import { bedVerb, capital, cultivar, onDay, say, sayList, sinceDay, theBed } from "../../language/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
-import { bedVerb, theBed } from "../bed-names.ts";
-import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import { onDay, sinceDay, voiceOf } from "../days-said.ts";
+import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
-import { cultivar } from "../plant-names.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
-import { say } from "../sentence.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
 import type { Candidate } from "./candidate.ts";

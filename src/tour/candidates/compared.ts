@@ -1,16 +1,13 @@
 /** Things that ask to be seen beside each other: then and now, this year and last, one arm of a trial and the other. */
-import type { Place } from "../../model.ts";
 
+import { cultivar, dayOnly, onDay, say, sayShare, theBed } from "../../language/index.ts";
+import type { Place } from "../../model.ts";
 import { batchOf, byVariety, theBatch } from "../batches.ts";
-import { theBed } from "../bed-names.ts";
-import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, voiceOf } from "../days-said.ts";
-import { coverChange, percent, sideBySide } from "../growth-lines.ts";
+import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
+import { coverChange, sideBySide } from "../growth-lines.ts";
 import { thisDayLastYear } from "../last-seen.ts";
 import { pickedFact } from "../picked-sentences.ts";
-import { cultivar } from "../plant-names.ts";
 import { heightFact } from "../planting-sentences.ts";
-import { say } from "../sentence.ts";
 import type { PhotosByBed } from "../spot.ts";
 import { trialSentence, trialsIn } from "../trial-lines.ts";
 import type { Candidate } from "./candidate.ts";
@@ -75,7 +72,7 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
   const text =
     cover === undefined
       ? `Side by side: ${theBed(here.bed)} from the ${viewpoint} on ${days}.`
-      : `Cover went from ${percent(cover.from)} to ${percent(cover.to)} ${here.since.text}: the two photos from the ${viewpoint} show it.`;
+      : `Cover went from ${sayShare(cover.from)} to ${sayShare(cover.to)} ${here.since.text}: the two photos from the ${viewpoint} show it.`;
   return [
     {
       kind: "side by side",

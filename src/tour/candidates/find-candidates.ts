@@ -1,11 +1,8 @@
 /** Everything that asks to be shown at a stop, weighed: kind, novelty, and what the person said in the episode's record. */
+
+import { filmTime, type Level, secondsToSay } from "../../films/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import type { Level } from "../brief.ts";
-import { filmTime } from "../film-time.ts";
-import type { OwedLine } from "../follow-up-lines.ts";
-import { mentions } from "../mentions.ts";
-import { secondsToSay } from "../sentence.ts";
 import { novelty, repeated, showValues, toldAgain } from "../show-values.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import type { PhotosByBed } from "../spot.ts";
@@ -17,7 +14,8 @@ import {
   standingCandidates,
   troubleCandidates,
 } from "./came-and-went.ts";
-import type { Candidate } from "./candidate.ts";
+import type { Candidate, OwedLine } from "./candidate.ts";
+import { speaksOf, type Weighed } from "./candidate.ts";
 import { grownCandidates, lastYearCandidates, sideBySideCandidates, trialCandidates } from "./compared.ts";
 import { goingCandidates } from "./going.ts";
 import { owedCandidates, questionCandidates } from "./owed-and-asked.ts";
@@ -32,18 +30,6 @@ export interface Findings {
   readonly photos: PhotosByBed;
   readonly shown: ShownBefore;
   readonly wishes: Wishes;
-}
-
-/** A candidate with its worth and its length on film. */
-export interface Weighed extends Candidate {
-  /** Stands for the candidate until stops are numbered: "long-bed 3". */
-  readonly key: string;
-  readonly level: Level;
-  readonly value: number;
-  /** Words and handling, whole seconds. */
-  readonly seconds: number;
-  /** What the person wrote in the episode's record: always in, always out, or nothing. */
-  readonly wish?: "must" | "keep" | "skip" | undefined;
 }
 
 /** The strongest first. What rests on something private is left to the brief's notes. */
@@ -135,17 +121,6 @@ function weigh(candidate: Candidate, here: BedOnTheDay, shown: ShownBefore, time
 
 function rounded(value: number): number {
   return Math.round(value * 10) / 10;
-}
-
-/** Whether a candidate is what a name in `must`, `keep` or `skip` means: plants by any name, else words of the sentence. */
-export function speaksOf({ sentence, about, lots }: Candidate, name: string): boolean {
-  if (mentions(sentence.text, [name]) || mentions(about, [name])) return true;
-  const wanted = name.trim().toLowerCase();
-  return lots.some(({ planting, variety, crop }) =>
-    [planting.variety, variety?.title, ...(variety?.alsoSpelled ?? []), crop?.name, crop?.plural].some(
-      (other) => other?.toLowerCase() === wanted,
-    ),
-  );
 }
 
 /** Only what goes on as before loses by having been told; news is news. */

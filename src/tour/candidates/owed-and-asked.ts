@@ -1,15 +1,12 @@
 /** What viewers are waiting for: promises to be kept at a stop, and questions that no film has answered yet. */
 
 import { daysBetween } from "../../calendar.ts";
-import { cropName } from "../../language/index.ts";
+import { cropName, cultivar, say, together, toYou } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { type OwedLine, toYou } from "../follow-up-lines.ts";
 import { mentions } from "../mentions.ts";
-import { cultivar } from "../plant-names.ts";
-import { say, together } from "../sentence.ts";
 import { answerInNotes } from "./answers-in-notes.ts";
-import type { Candidate } from "./candidate.ts";
+import type { Candidate, OwedLine } from "./candidate.ts";
 
 export function owedCandidates(owed: readonly OwedLine[]): Candidate[] {
   return owed.map((line) => ({

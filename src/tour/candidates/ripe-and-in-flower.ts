@@ -1,16 +1,13 @@
 /** Plants at their moment: first flower and first picking, in flower, ripe, ready soon. */
 
 import { daysBetween } from "../../calendar.ts";
-import { capital } from "../../language/index.ts";
+import { capital, cultivar, dayOnly, onDay, say, sinceDay, thePlants } from "../../language/index.ts";
 import { agree, batchesOf, bySowing, byVariety, groundsOf, theBatch } from "../batches.ts";
-import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, sinceDay, voiceOf } from "../days-said.ts";
+import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
 import { expectedFact, readyFrom } from "../expected-picking.ts";
 import { milestonesSince } from "../milestones.ts";
 import { isNews } from "../news-sentences.ts";
 import { pickedSinceSentence } from "../picked-sentences.ts";
-import { cultivar, thePlants } from "../plant-names.ts";
-import { say } from "../sentence.ts";
 import type { Candidate } from "./candidate.ts";
 
 /** Days within which "ready soon" is worth saying. */

@@ -1,11 +1,8 @@
 /** Work done in a bed: what was built, put up, tied, fed, cut back. */
 
 import { addDays } from "../../calendar.ts";
-import { capital, fullStop } from "../../language/index.ts";
-import { theBed } from "../bed-names.ts";
-import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { dayOnly, onDay, voiceOf } from "../days-said.ts";
-import { say } from "../sentence.ts";
+import { capital, dayOnly, fullStop, onDay, say, theBed } from "../../language/index.ts";
+import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
 import type { Candidate } from "./candidate.ts";
 
 /** Older work is not seen any more. */

@@ -1,19 +1,17 @@
 /** Looks ahead: stage dates, days worth filming, deadlines. What is not noted yet cannot be counted, and is not guessed. */
 
 import { addDays, daysBetween } from "../../calendar.ts";
-import { capital } from "../../language/index.ts";
+import { type Book, bookOf } from "../../garden/index.ts";
+import { capital, dayOnly, inBed, say, toYou, type Voice } from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
 import { openFollowUps } from "../../timeline/index.ts";
 import { bySowing, theBatch } from "../batches.ts";
-import { inBed } from "../bed-names.ts";
 import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
-import { candidatesAt, type Findings, type Weighed } from "../candidates/find-candidates.ts";
+import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { candidatesAt, type Findings } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
-import { dayOnly, type Voice } from "../days-said.ts";
 import { readyFrom, reasonToExpect } from "../expected-picking.ts";
-import { followUpLines, type OwedLine, toYou } from "../follow-up-lines.ts";
-import { type GardenIndex, indexGarden } from "../garden-index.ts";
-import { say } from "../sentence.ts";
+import { followUpLines } from "../follow-up-lines.ts";
 import { shownBefore } from "../shown-before.ts";
 import { publishedTours, sinceFor } from "../since.ts";
 import { photosByBed } from "../spot.ts";
@@ -40,7 +38,7 @@ export interface OutlookRequest {
 const fresh = 7;
 
 export function makeOutlook(garden: Garden, { today, weeks, windows = new Map() }: OutlookRequest): Outlook {
-  const index = indexGarden(garden);
+  const index = bookOf(garden);
   const to = addDays(today, weeks * 7);
   const voice: Voice = { settings: garden.settings, day: today };
   const wishes = wishesOf(garden, undefined);
@@ -159,11 +157,7 @@ function verdicts(now: readonly BedOnTheDay[], from: Day, to: Day): readonly Exp
   return [...found.values()];
 }
 
-function owedByBed(
-  index: GardenIndex,
-  stops: readonly BedOnTheDay[],
-  voice: Voice,
-): ReadonlyMap<string, readonly OwedLine[]> {
+function owedByBed(index: Book, stops: readonly BedOnTheDay[], voice: Voice): ReadonlyMap<string, readonly OwedLine[]> {
   return Map.groupBy(
     followUpLines(index, stops, voice).filter(({ keptAt }) => keptAt !== undefined),
     ({ keptAt }) => keptAt ?? "",

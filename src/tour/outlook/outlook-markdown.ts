@@ -1,8 +1,15 @@
 /** The outlook as Markdown: deadlines first, then the days worth filming, then what is expected. */
-import { capital, sayNumber, sayPlural, sayWeekday } from "../../language/index.ts";
+import {
+  capital,
+  dayOnly,
+  type Markdown,
+  markdownWriter,
+  sayNumber,
+  sayPlural,
+  sayWeekday,
+  type Voice,
+} from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import { dayOnly, type Voice } from "../days-said.ts";
-import { type Markdown, markdownWriter } from "../markdown-text.ts";
 import type { FilmingDay, Outlook } from "./outlook.ts";
 
 /** More news than this are not what makes the day. */

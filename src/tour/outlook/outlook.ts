@@ -1,6 +1,7 @@
 /** The outlook: what is expected in the coming weeks, which days would make a rich film, what must be filmed in time. Plain data. */
+
+import type { Sentence } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
-import type { Sentence } from "../brief.ts";
 
 /** A day on which something should be there to be seen. */
 export interface Expected extends Sentence {

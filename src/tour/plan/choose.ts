@@ -1,9 +1,9 @@
 /** Which things the film has room for: what the person said first, then the best fit to the length. */
+
+import { filmTime, fitToTarget, stopOverhead } from "../../films/index.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import type { Weighed } from "../candidates/find-candidates.ts";
-import { filmTime, stopOverhead } from "../film-time.ts";
+import type { Weighed } from "../candidates/candidate.ts";
 import { mostPerStop } from "../show-values.ts";
-import { fitToTarget } from "./fit.ts";
 
 /** What one bed offers. */
 export interface Offer {

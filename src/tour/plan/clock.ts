@@ -1,5 +1,6 @@
 /** When each stop begins: into the film, and on the clock of the filming day. */
-import { filmTime, offFilm } from "../film-time.ts";
+
+import { filmTime, offFilm } from "../../films/index.ts";
 import type { Leg } from "./walk.ts";
 
 /** Seconds since the tour began. */

@@ -1,9 +1,9 @@
 /** From what fits into the film to a tour with an order, a clock and its light. */
 import { clock } from "../../almanac/index.ts";
+import { stopOverhead } from "../../films/index.ts";
 import type { Bed, Day, Episode, Garden } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import type { Weighed } from "../candidates/find-candidates.ts";
-import { stopOverhead } from "../film-time.ts";
+import type { Weighed } from "../candidates/candidate.ts";
 import { type Choice, frame } from "./choose.ts";
 import { minutesOf, type StopTimes, timesOf } from "./clock.ts";
 import type { Plan } from "./plan.ts";

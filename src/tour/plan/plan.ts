@@ -1,6 +1,6 @@
 /** How a tour is planned: its length against the target, its clock, its light. Plain data, part of the brief. */
-import type { Sentence } from "../brief.ts";
 
+import type { Sentence } from "../../language/index.ts";
 export interface StartScore {
   /** "9:15" */
   readonly start: string;

@@ -1,9 +1,8 @@
 /** The walk past the stops: its order where the person gave none, its legs, and what another order would save. */
-import { sayList, sayPlural } from "../../language/index.ts";
+
+import { offFilm } from "../../films/index.ts";
+import { say, sayList, sayPlural, theBed } from "../../language/index.ts";
 import type { Bed, Episode, Garden, PlanPoint, Site } from "../../model.ts";
-import { theBed } from "../bed-names.ts";
-import { offFilm } from "../film-time.ts";
-import { say } from "../sentence.ts";
 import type { Reorder } from "./plan.ts";
 import { routeLength, shortestRoute } from "./route.ts";
 

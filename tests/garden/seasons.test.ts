@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { seasonAsked, seasonBeginning, seasonOf } from "../../src/season/index.ts";
-import { sameDayIn } from "../../src/season/seasons.ts";
+import { seasonAsked, seasonBeginning, seasonOf } from "../../src/garden/index.ts";
+import { sameDayIn } from "../../src/garden/seasons.ts";
 
 describe("a season", () => {
   it("is the calendar year unless the person says otherwise", () => {

@@ -1,4 +1,4 @@
-/** What beds are called in a sentence. A title is a label ("Long Bed"); in voice it is "the long bed". */
+/** What beds, spots and gear are called in a sentence. A title is a label ("Long Bed"); in voice it is "the long bed". */
 import type { Bed } from "../model.ts";
 
 /** Words of garden ground. A title made of these only is spoken in lower case; any other word may be a name and stays. */
@@ -54,4 +54,31 @@ export function isGround(bed: Pick<Bed, "title" | "built">): boolean {
   return !/\b(?:pots?|tubs?|troughs?|trays?|staging|bags?|buckets?|tanks?|baskets?|barrels?|planters?|containers?|windowsill|shelf)\b/i.test(
     words,
   );
+}
+
+const numberedSpot = /^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i;
+
+/** A spot as noted ("row 2", "the corner by the gate") with the word that makes it part of a sentence. */
+export function withPreposition(spot: string): string {
+  const said = spot.trim().replace(/(?<![.,;\s])[.,;\s]+$/, "");
+  if (
+    /^(?:in|on|at|by|near|next|beside|between|behind|before|under|below|above|over|along|against|among|around|outside|inside|to|up|down|front)\b/i.test(
+      said,
+    )
+  ) {
+    return said;
+  }
+  if (numberedSpot.test(said)) return `in ${said}`;
+  if (/\b(?:end|edge|side|top|bottom|foot|front|back)\b/i.test(said)) return `at ${withThe(said)}`;
+  return `in ${withThe(said)}`;
+}
+
+/** "Hazel arch" on its label is "the hazel arch" in a sentence. */
+export function theGear(title: string): string {
+  const said = title.replace(/^the\s+/i, "");
+  return `the ${/^[A-Z][a-z]/.test(said) ? said.charAt(0).toLowerCase() + said.slice(1) : said}`;
+}
+
+function withThe(said: string): string {
+  return /^(?:the|a|an|its|one|each|every|both|all|half|two)\b/i.test(said) ? said : `the ${said}`;
 }

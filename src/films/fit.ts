@@ -3,6 +3,9 @@
  * Candidates marked `must` are in whatever the target says.
  */
 
+/** How strongly a thing asks to be shown. */
+export type Level = "must" | "should" | "could";
+
 export interface Fitting {
   readonly id: string;
   /** Stop it is said at. */

@@ -1,15 +1,17 @@
 /** Where varieties and gear came from, as printed and as it must be said. */
-import { capital } from "../language/index.ts";
-import type { Gear, Obtained, Source, Variety } from "../model.ts";
-import { comesAsPlants } from "../timeline/index.ts";
-import type { GearRow, Sentence } from "./brief.ts";
-import { theGear } from "./place-in-bed.ts";
-import { say } from "./sentence.ts";
 
-/** What stands under "from" in the variety list: "seed swap, Saltmarsh Hall", "own saved seed, 2025", "not known". */
-export function fromWords(source: Source | undefined, plantsFrom?: "bought" | "given", crop?: string): string {
+import type { Gear, Obtained, Source, Variety } from "../model.ts";
+import { capital } from "./numbers.ts";
+import { theGear } from "./places.ts";
+import { type Sentence, say } from "./sentence.ts";
+
+/**
+ * What stands under "from" in the variety list: "seed swap, Saltmarsh Hall", "own saved seed, 2025", "not known". `asPlants`: what
+ * comes of this crop are plants, and no sets or bulbs.
+ */
+export function fromWords(source: Source | undefined, plantsFrom?: "bought" | "given", asPlants = true): string {
   if (source === undefined)
-    return plantsFrom === undefined ? "not known" : comesAsPlants(crop) ? `${plantsFrom} as plants` : plantsFrom;
+    return plantsFrom === undefined ? "not known" : asPlants ? `${plantsFrom} as plants` : plantsFrom;
   const { name, obtained, year } = source;
   const dated = year === undefined ? "" : `, ${year}`;
   if (obtained === undefined) return `${name}${dated}`;
@@ -63,15 +65,4 @@ export function disclosureLines(varieties: readonly Variety[], gear: readonly Ge
       ? []
       : [say(capital(words(thing, from === undefined ? "" : ` from ${from}`, many)), [record])];
   });
-}
-
-export function gearRow(gear: Gear): GearRow {
-  return {
-    gear: gear.id,
-    title: gear.title,
-    obtained: gear.obtained,
-    from: gear.from,
-    link: gear.link,
-    sources: gear.place === undefined ? [] : [gear.place],
-  };
 }

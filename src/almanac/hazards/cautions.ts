@@ -1,25 +1,22 @@
 /**
- * Cautions for what a stop shows: a person's own, the hazard table's for the plants and for the work that is told. They are
+ * Cautions for what is shown: a person's own, the hazard table's for the plants and for the work that is told. They are
  * short reminders and no advice of their own: each defers to a poison centre, a label, a tested recipe or local rules.
  */
 
-import {
-  isPreserving,
-  type PlantHazard,
-  plantHazardsOf,
-  type WorkHazard,
-  workCaution,
-  workHazards,
-} from "../almanac/index.ts";
-import { sayPlural } from "../language/index.ts";
-import type { Bed, Event, GardenSettings } from "../model.ts";
-import type { Lot } from "./bed-on-the-day.ts";
-import type { Sentence, Stop } from "./brief.ts";
-import { type Ground, say } from "./sentence.ts";
+import { type Ground, type Sentence, say } from "../../language/index.ts";
+import type { Bed, Crop, Event, GardenSettings, Variety } from "../../model.ts";
+import { plantHazardsOf } from "./find-plant-hazards.ts";
+import type { PlantHazard } from "./plant-hazard.ts";
+import type { WorkHazard } from "./work-hazard.ts";
+import { isPreserving, workCaution, workHazards } from "./work-hazards.ts";
 
 /** Plants that are shown, and the lines that are told. */
 interface Shown {
-  readonly growing: readonly Pick<Lot, "variety" | "crop" | "events">[];
+  readonly growing: readonly {
+    readonly variety?: Variety | undefined;
+    readonly crop?: Crop | undefined;
+    readonly events: readonly Event[];
+  }[];
   readonly news: readonly Event[];
   readonly bed?: Bed | undefined;
   /** What animals the garden keeps, from garden.md. */
@@ -42,24 +39,6 @@ export function cautionsFor(here: Shown): Cautions {
 
 export function allOf({ own, plants, work }: Cautions): readonly Sentence[] {
   return [...own, ...plants, ...work];
-}
-
-/** Lines that always stand are no longer read: so many of the table's plants at one stop, the others at the brief's end. */
-const plantsAtStop = 3;
-
-/** What stands at a stop itself, and what only in the list at the end. */
-export function atStop({ own, plants, work }: Cautions): {
-  readonly here: readonly Sentence[];
-  readonly further: readonly Sentence[];
-} {
-  return { here: [...own, ...plants.slice(0, plantsAtStop), ...work], further: plants.slice(plantsAtStop) };
-}
-
-/** The stop's cautions, and that there are more at the end. */
-export function careOf({ cautions, furtherCautions }: Stop): readonly Sentence[] {
-  if (furtherCautions.length === 0) return cautions;
-  const more = sayPlural(furtherCautions.length, "more plant", "more plants");
-  return [...cautions, say(`And ${more} here: see the list at the end.`, [])];
 }
 
 /** Said once a brief, not once a plant; the poison centre is the person's own, and no number is guessed. */

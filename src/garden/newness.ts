@@ -1,6 +1,6 @@
 /**
  * What is new to a garden: never sown or planted here before this season. What is new to viewers is another thing
- * (tour/news-sentences.ts): they may have seen it last month, or not yet what stands here for years.
+ * (tour/candidates/came-and-went.ts): they may have seen it last month, or not yet what stands here for years.
  */
 import { seasonStart } from "../calendar.ts";
 import type { Day, Garden } from "../model.ts";

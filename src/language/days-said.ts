@@ -1,20 +1,14 @@
-/** Days as they are said on the filming day: "today", "on Tuesday", "on 24 May", "in March 2023". */
+/** Days as they are said on a day: "today", "on Tuesday", "on 24 May", "in March 2023". */
 
-import { addDays, daysBetween, seasonStart, yearOf } from "../calendar.ts";
-import { sayDay, sayMonth, sayNumber, sayWeekday } from "../language/index.ts";
+import { daysBetween, yearBefore } from "../calendar.ts";
 import type { Day, GardenSettings } from "../model.ts";
+import { sayDay, sayMonth, sayWeekday } from "./days.ts";
+import { sayNumber } from "./numbers.ts";
 
-/** The filming day, and the settings that decide how things are said. */
+/** The day on which something is said, and the settings that decide how things are said. */
 export interface Voice {
   readonly settings: GardenSettings;
   readonly day: Day;
-}
-
-export function voiceOf(here: {
-  readonly index: { readonly garden: { readonly settings: GardenSettings } };
-  readonly day: Day;
-}): Voice {
-  return { settings: here.index.garden.settings, day: here.day };
 }
 
 /** "today", "yesterday", "on Tuesday" within a week, else "on 24 May", with the year where it has to be said. */
@@ -62,12 +56,6 @@ export function whenDone(written: string | undefined, voice: Voice): string {
   return /^\d{4}-\d\d-\d\d$/.test(written) ? roughly(written, voice) : "";
 }
 
-/** The same calendar day a year before; 29 February becomes the 28th. */
-export function yearBefore(day: Day): Day {
-  const before = `${String(yearOf(day) - 1).padStart(4, "0")}${day.slice(4)}`;
-  return before.endsWith("-02-29") ? before.replace("-29", "-28") : before;
-}
-
 /** How a milestone's day compares with last year's: "nine days earlier than last year". */
 export function againstLastYear(day: Day, lastYears: Day): string {
   const later = daysBetween(yearBefore(day), lastYears) * -1;
@@ -75,9 +63,4 @@ export function againstLastYear(day: Day, lastYears: Day): string {
   const days = Math.abs(later);
   const span = days === 1 ? "a day" : days === 7 ? "a week" : days === 14 ? "two weeks" : `${sayNumber(days)} days`;
   return `${span} ${later < 0 ? "earlier" : "later"} than last year`;
-}
-
-/** First day of the season before the one in which a day lies. */
-export function lastSeasonStart(day: Day, seasonStarts: string): Day {
-  return seasonStart(addDays(seasonStart(day, seasonStarts), -1), seasonStarts);
 }

@@ -1,6 +1,6 @@
 /** Sentences as Markdown: marks of their own kept from acting, cues set in italics, sources printed below when asked for. */
 import type { Place } from "../model.ts";
-import type { Sentence } from "./brief.ts";
+import type { Sentence } from "./sentence.ts";
 
 type Said = Pick<Sentence, "text" | "sources"> & { readonly private?: boolean | undefined };
 
@@ -48,6 +48,7 @@ function sentence(line: Said): string {
   return line.private === true ? `${cued} *(private: not for the film)*` : cued;
 }
 
-function md(text: string): string {
+/** Words from the records must not turn into marks of their own. */
+export function md(text: string): string {
   return text.replace(/[\\`*_[\]<>#]/g, "\\$&").replace(/\s+/g, " ");
 }

@@ -1,8 +1,10 @@
 /**
- * Look-ups over a whole garden, made once per garden, so that each stop of each brief reads only what belongs to it.
+ * The one index of a garden: its plantings with what they went through, its pickings, its beds on any day. Made once for a garden;
+ * briefs, recaps, wraps and pages look things up here and do not go through the changes themselves.
  */
 import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
 import { state } from "../timeline/index.ts";
+import { type Picking, pickingsIn } from "./pickings.ts";
 
 /** A planting of any bed and season as it last stood, with all it went through. Compare days before use: it may reach past the tour. */
 export interface PastLot {
@@ -13,11 +15,17 @@ export interface PastLot {
   readonly events: readonly Event[];
 }
 
-export interface GardenIndex {
+export interface Book {
   readonly garden: Garden;
   readonly event: (id: string) => Event | undefined;
   /** Every change of a planting, oldest first. */
   readonly historyOf: (planting: Planting) => readonly Change[];
+  /** A planting as it stood at the end of a day; undefined before it began. */
+  readonly standing: (planting: Planting, on: Day) => Planting | undefined;
+  /** In order of day. */
+  readonly pickings: readonly Picking[];
+  /** The plantings of a variety begun by a day, over all beds and seasons, each as it stood on that day, oldest first. */
+  readonly plantingsOf: (variety: string, on: Day) => readonly Planting[];
   /** A bed as it stands on a day. */
   readonly stateOf: (bed: string, day: Day) => BedState;
   /** The nursery lot a planting was raised in, by its sowing day. */
@@ -26,39 +34,62 @@ export interface GardenIndex {
   readonly everyLotOf: (variety: string) => readonly PastLot[];
 }
 
-const made = new WeakMap<Garden, GardenIndex>();
+const made = new WeakMap<Garden, Book>();
 
-export function indexGarden(garden: Garden): GardenIndex {
+export function bookOf(garden: Garden): Book {
   const known = made.get(garden) ?? makeIndex(garden);
   made.set(garden, known);
   return known;
 }
 
-function makeIndex(garden: Garden): GardenIndex {
+function makeIndex(garden: Garden): Book {
   const byId = new Map(garden.events.map((event) => [event.id, event]));
   const { histories, last } = groupByPlanting(garden);
   const byVariety = Map.groupBy(last.values(), (planting) => planting.variety ?? "");
   const nurseries = new Map(garden.nurseryLots.map((lot) => [`${lot.variety ?? lot.crop} ${lot.sown}`, lot]));
+  const event: Book["event"] = (id) => byId.get(id);
   const pastLots = remember((variety: string): readonly PastLot[] =>
     (byVariety.get(variety) ?? [])
       .map((planting) => {
         const changes = histories.get(planting.id) ?? [];
-        return { planting, changes, events: eventsBehind(changes, (id) => byId.get(id)) };
+        return { planting, changes, events: eventsBehind(changes, event) };
       })
       .sort((a, b) => (a.planting.since < b.planting.since ? -1 : 1)),
   );
+  const historyOf: Book["historyOf"] = ({ id }) => histories.get(id) ?? [];
+  const standing: Book["standing"] = (planting, on) => stoodOn(historyOf(planting), planting.id, on);
+  let pickings: readonly Picking[] | undefined;
   return {
     garden,
-    event: (id) => byId.get(id),
+    event,
     stateOf: stateByDay(garden),
-    historyOf: (planting) => histories.get(planting.id) ?? [],
+    historyOf,
+    standing,
+    get pickings() {
+      pickings ??= pickingsIn(garden, event);
+      return pickings;
+    },
+    plantingsOf: (variety, on) =>
+      (byVariety.get(variety) ?? [])
+        .flatMap((planting) => standing(planting, on) ?? [])
+        .sort((a, b) => compare(a.since, b.since) || compare(a.id, b.id)),
     nurseryLot: (planting) => nurseries.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
     everyLotOf: pastLots,
   };
 }
 
+function stoodOn(history: readonly Change[], id: string, on: Day): Planting | undefined {
+  for (let at = history.length - 1; at >= 0; at--) {
+    const change = history[at];
+    if (change === undefined || change.day > on) continue;
+    const stood = change.effect.plantings?.find((planting) => planting.id === id);
+    if (stood !== undefined) return stood;
+  }
+  return undefined;
+}
+
 /** The state of each bed as it was last asked for: briefs, their follow-ups and the days of an outlook ask again and again. */
-function stateByDay(garden: Garden): GardenIndex["stateOf"] {
+function stateByDay(garden: Garden): Book["stateOf"] {
   const known = new Map<string, BedState>();
   return (bed, day) => {
     const last = known.get(bed);
@@ -107,4 +138,8 @@ export function eventsBehind(changes: readonly Change[], find: (id: string) => E
     if (event !== undefined && event.day === day) found.add(event);
   }
   return [...found];
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,8 +1,8 @@
 /** What is new to a garden is said alike by the brief, the field pages and the pages for viewers. */
 import { describe, expect, it } from "vitest";
+import { isNewToGarden } from "../../src/garden/index.ts";
 import { publicGarden } from "../../src/site/index.ts";
 import { viewGarden } from "../../src/site/page-data/view.ts";
-import { isNewToGarden } from "../../src/timeline/index.ts";
 import { makeBrief } from "../../src/tour/index.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 

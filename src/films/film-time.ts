@@ -1,5 +1,5 @@
 /**
- * What a tour costs in time beside its words: one table, seconds each.
+ * What a film costs in time: its words, and what stands beside them: one table, seconds each.
  *
  * Source of every row: common practice of people who film alone in a garden, rounded; no standard gives them. Words are
  * counted at the garden's own narration rate (see `secondsToSay`), so a slower speaker's film holds less and a row here
@@ -47,3 +47,16 @@ export const offFilm = {
 
 /** Film time of a stop beside what is shown there. */
 export const stopOverhead = filmTime.walk + filmTime.wide;
+
+/**
+ * Seconds to say a text aloud at a rate in words a minute. A word is what stands between spaces; a number with digits is
+ * counted as two, because "24 May" and "2.5 kg" take about twice as long to say as to read (common practice of
+ * narrators; the usual band is 120 to 160 words a minute).
+ */
+export function secondsToSay(text: string, wordsAMinute: number): number {
+  let words = 0;
+  for (const word of text.split(/\s+/)) {
+    if (word !== "") words += /\d/.test(word) ? 2 : 1;
+  }
+  return Math.round((words * 60) / wordsAMinute);
+}

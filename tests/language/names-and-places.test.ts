@@ -1,16 +1,17 @@
 /** Small words: names in sentences, places in beds, names hard to say, phrasing by id, sums of pickings. */
 import { describe, expect, test } from "vitest";
+import { yearBefore } from "../../src/calendar.ts";
+import { secondsToSay } from "../../src/films/film-time.ts";
+import { againstLastYear, onDay, type Voice, whenDone } from "../../src/language/days-said.ts";
+import { looksHardToSay } from "../../src/language/hard-names.ts";
+import { sayPicked, sayPickedOf } from "../../src/language/harvests.ts";
+import { inTurn, oneOf } from "../../src/language/phrasing.ts";
+import { bedVerb, inBed, isGround, theBed, theGear, withPreposition } from "../../src/language/places.ts";
+import { cultivar, isUnnamed, label, plantName } from "../../src/language/plant-names.ts";
+import { fromWords } from "../../src/language/sources.ts";
+import { comparable, pickedInAll } from "../../src/picked.ts";
 import { crops } from "../../src/records/index.ts";
-import { bedVerb, inBed, isGround, theBed } from "../../src/tour/bed-names.ts";
-import { againstLastYear, onDay, type Voice, whenDone, yearBefore } from "../../src/tour/days-said.ts";
-import { looksHardToSay } from "../../src/tour/hard-names.ts";
-import { comparable, sayHarvest, sayHarvestOf, sumOf } from "../../src/tour/harvest-sums.ts";
-import { inTurn, oneOf } from "../../src/tour/phrasing.ts";
-import { theGear, withPreposition } from "../../src/tour/place-in-bed.ts";
-import { cultivar, isUnnamed, label, plantName } from "../../src/tour/plant-names.ts";
-import { secondsToSay } from "../../src/tour/sentence.ts";
-import { fromWords } from "../../src/tour/source-words.ts";
-import { gardenOf } from "./garden-of.ts";
+import { gardenOf } from "../tour/garden-of.ts";
 
 const { settings } = await gardenOf({}, "2026-06-19");
 const crop = (id: string) => crops.find((one) => one.id === id);
@@ -147,25 +148,25 @@ test("one way to say a thing for one id, the next way for the next turn", () => 
 });
 
 describe("sums of pickings", () => {
-  const sum = (...harvests: Parameters<typeof sumOf>[0][number]["harvest"][]) =>
-    sumOf(harvests.map((harvest) => ({ harvest, day: "2026-06-01" })));
+  const sum = (...harvests: Parameters<typeof pickedInAll>[0][number]["harvest"][]) =>
+    pickedInAll(harvests.map((harvest) => ({ harvest, day: "2026-06-01" })));
   const count = (value: number) => ({ value, approx: false });
 
   test("a crate that was weighed is told once", () => {
     const roots = sum({ grams: 900, count: count(20), unit: "root" }, { grams: 1400, count: count(20), unit: "root" });
-    expect(sayHarvest(roots, settings)).toBe("40 roots, 2.3 kg");
-    expect(sayHarvestOf(roots, "Early Nantes carrots", settings)).toBe(
+    expect(sayPicked(roots, settings)).toBe("40 roots, 2.3 kg");
+    expect(sayPickedOf(roots, "Early Nantes carrots", settings)).toBe(
       "40 roots of Early Nantes carrots, 2.3 kg in all",
     );
   });
 
   test("pieces that were never weighed stand beside a weight; a half-weighed lot is told by its number", () => {
-    expect(sayHarvest(sum({ grams: 1200 }, { count: count(5), unit: "head" }), settings)).toBe("1.2 kg and five heads");
+    expect(sayPicked(sum({ grams: 1200 }, { count: count(5), unit: "head" }), settings)).toBe("1.2 kg and five heads");
     expect(
-      sayHarvest(sum({ grams: 500, count: count(2), unit: "head" }, { count: count(3), unit: "head" }), settings),
+      sayPicked(sum({ grams: 500, count: count(2), unit: "head" }, { count: count(3), unit: "head" }), settings),
     ).toBe("five heads");
-    expect(sayHarvest(sum({}), settings)).toBeUndefined();
-    expect(sayHarvest(sum({ count: count(1), unit: "bunch" }), settings)).toBe("one bunch");
+    expect(sayPicked(sum({}), settings)).toBeUndefined();
+    expect(sayPicked(sum({ count: count(1), unit: "bunch" }), settings)).toBe("one bunch");
   });
 
   test("only like is compared with like", () => {

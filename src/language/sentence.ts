@@ -1,6 +1,14 @@
-/** Making a sentence with the places it rests on. */
+/** A sentence with the places it rests on. */
 import type { Place } from "../model.ts";
-import type { Sentence } from "./brief.ts";
+
+/** Words to be said or read, with the lines of the records they rest on. */
+export interface Sentence {
+  readonly text: string;
+  /** In the order in which the sentence uses them; empty only when the absence of a record is what is said. */
+  readonly sources: readonly Place[];
+  /** Rests on something the person marked private: to be known, not to be said. */
+  readonly private: boolean;
+}
 
 /** Whatever a sentence can rest on: an event, a change, a follow-up, a record. */
 export interface Ground {
@@ -30,17 +38,4 @@ export function together(sentences: readonly Sentence[]): Sentence {
     sentences.map((sentence) => sentence.text).join(" "),
     sentences.flatMap((sentence) => sentence.sources.map((place) => ({ place, private: sentence.private }))),
   );
-}
-
-/**
- * Seconds to say a text aloud at a rate in words a minute. A word is what stands between spaces; a number with digits is
- * counted as two, because "24 May" and "2.5 kg" take about twice as long to say as to read (common practice of
- * narrators; the usual band is 120 to 160 words a minute).
- */
-export function secondsToSay(text: string, wordsAMinute: number): number {
-  let words = 0;
-  for (const word of text.split(/\s+/)) {
-    if (word !== "") words += /\d/.test(word) ? 2 : 1;
-  }
-  return Math.round((words * 60) / wordsAMinute);
 }
