@@ -5,7 +5,7 @@
  * seconds, and are compiled again only after they changed.
  */
 import { existsSync } from "node:fs";
-import { copyFile, cp, mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
+import { chmod, copyFile, cp, mkdir, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { sourcesDigest } from "../../src/store/tool-version.ts";
 import { writePhoneScripts } from "./phone-scripts.ts";
@@ -60,6 +60,8 @@ async function madeOnce(kind: string, key: string, make: (folder: string) => Pro
   const work = await mkdtemp(path.join(all, "at-work-"));
   try {
     await make(work);
+    // Nothing of it is anybody's own: whoever may read the sources may read it.
+    await chmod(work, 0o755);
     await rename(work, folder).catch((error: unknown) => {
       // Two at once made the same.
       if (!existsSync(folder)) throw error;

@@ -1,11 +1,14 @@
 /**
  * Loaded before a command (`node --import`): counts what it changes on the disk, and at one of these changes kills it or lets
  * the disk fail. What to do stands in TRUST_AT: "17:before", "17:after", "17:half" kill; "17:ENOSPC" fails from then on, as a
- * full disk does. TRUST_LOG names a file that gets the number of changes and the milliseconds until the first.
+ * full disk does. TRUST_LOG names a file that gets the number of changes, the milliseconds until the first, and every state in
+ * which a file of the records was put in its place.
  */
 import fs from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
+import path from "node:path";
 import { isMainThread } from "node:worker_threads";
+import { stateOf } from "./snapshot.ts";
 
 const [at = 0, how = ""] = (process.env.TRUST_AT ?? "")
   .split(":")
@@ -54,7 +57,11 @@ function half(content: unknown): unknown {
 function counted(name: string, call: Call, self: unknown, contentAt: number | undefined): Call {
   return (...given) => {
     const kind = next(name, given[0]);
-    if (kind === "whole") return call.apply(self, given);
+    if (kind === "whole") {
+      const done = call.apply(self, given);
+      if (name !== "rename" && name !== "link") return done;
+      return done instanceof Promise ? done.then(() => put(given[1])) : put(given[1]);
+    }
     const used =
       kind === "half" && contentAt !== undefined
         ? given.map((one, index) => (index === contentAt ? half(one) : one))
@@ -62,6 +69,14 @@ function counted(name: string, call: Call, self: unknown, contentAt: number | un
     const done = call.apply(self, used);
     return done instanceof Promise ? done.then(die) : die();
   };
+}
+
+const log = process.env.TRUST_LOG;
+const steps: [string, string][] = [];
+
+function put(target: unknown): void {
+  const name = path.relative(process.cwd(), String(target));
+  if (log !== undefined && name.startsWith(`content${path.sep}`)) steps.push([name, stateOf(String(target))]);
 }
 
 const CHANGING = [
@@ -103,8 +118,7 @@ if (isMainThread) {
     };
   }
   syncBuiltinESMExports();
-  const log = process.env.TRUST_LOG;
   const write = fs.writeSync;
   const open = fs.openSync;
-  if (log !== undefined) process.on("exit", () => write(open(log, "w"), JSON.stringify({ changes, first })));
+  if (log !== undefined) process.on("exit", () => write(open(log, "w"), JSON.stringify({ changes, first, steps })));
 }

@@ -8,6 +8,7 @@ import {
   readdirSync,
   renameSync,
   rmSync,
+  statSync,
   symlinkSync,
   utimesSync,
   writeFileSync,
@@ -179,6 +180,8 @@ function disturb(cwd: string, files: readonly string[], random: Chance): string 
   }
   if (!existsSync(file)) return `${name} is not there`;
   if (how === 0) {
+    // Behind a link there may be a pipe by now, and to open it for writing would wait for ever.
+    if (!statSync(file).isFile()) return `${name} is no file now`;
     writeFileSync(file, "---\nprivate: tr");
     return `${name} written`;
   }

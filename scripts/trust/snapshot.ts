@@ -11,16 +11,19 @@ export function snapshotOf(folder: string): Snapshot {
   if (!existsSync(folder)) return found;
   for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" }).sort()) {
     const file = path.join(folder, name);
-    const state = lstatSync(file);
-    const rights = (state.mode & 0o7777).toString(8);
-    if (state.isSymbolicLink()) found.set(name, `link to ${readlinkSync(file)}`);
-    else if (state.isDirectory()) found.set(name, `folder ${rights}`);
-    else if (state.isFile()) {
-      const sum = createHash("sha256").update(readFileSync(file)).digest("hex").slice(0, 16);
-      found.set(name, `file ${rights} ${state.nlink} names ${state.size} bytes ${sum}`);
-    } else found.set(name, "neither file nor folder");
+    found.set(name, stateOf(file));
   }
   return found;
+}
+
+export function stateOf(file: string): string {
+  const state = lstatSync(file);
+  const rights = (state.mode & 0o7777).toString(8);
+  if (state.isSymbolicLink()) return `link to ${readlinkSync(file)}`;
+  if (state.isDirectory()) return `folder ${rights}`;
+  if (!state.isFile()) return "neither file nor folder";
+  const sum = createHash("sha256").update(readFileSync(file)).digest("hex").slice(0, 16);
+  return `file ${rights} ${state.nlink} names ${state.size} bytes ${sum}`;
 }
 
 /** Paths whose word is neither that of one nor that of the other; what both lack may not be there. */

@@ -24,7 +24,7 @@ export interface Answer {
 }
 
 export type Settled =
-  | { readonly outcome: "written"; readonly answers: readonly Answer[] }
+  | { readonly outcome: "written"; readonly answers: number }
   | { readonly outcome: "skipped"; readonly lines: readonly LineReading[] }
   /** The note is another than the one that was read: it is read again. */
   | { readonly outcome: "changed" }
@@ -35,6 +35,7 @@ export async function settleBlock(
   context: OneNoteContext,
   recordsDir: string,
   effects: Effects,
+  keepTaught: (answer: Answer) => Promise<void>,
 ): Promise<Settled> {
   const { file, line } = question.place;
   const folder = await effects.openRecords(recordsDir);
@@ -69,13 +70,15 @@ export async function settleBlock(
     effects.err(written.refused);
     return { outcome: "skipped", lines };
   }
+  // Before the note: a run that ends between the two asks the question again, but would never again ask what it taught.
+  for (const answer of answers) await keepTaught(answer);
   if (!(await effects.editBytes(path.join(recordsDir, ...file.split("/")), bytes, written.bytes))) {
     effects.err(`${file} was changed in the meantime, so nothing was written into it. It is read again.`);
     return { outcome: "changed" };
   }
   effects.out(`Written below line ${block.lastLine} of ${file}:`);
   for (const said of plain.length === 0 ? ["story"] : plain) for (const one of wrapped("  = ", said)) effects.out(one);
-  return { outcome: "written", answers };
+  return { outcome: "written", answers: answers.length };
 }
 
 /** What is settled together: the item, or all sentences of its paragraph. */

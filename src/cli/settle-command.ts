@@ -39,11 +39,11 @@ export async function settle(settling: Settling, effects: Effects): Promise<numb
     effects.out(`Question ${number} of ${number - 1 + open.readings.length}`);
     const words = await effects.readText(await fileOfWords(settling.recordsDir, effects));
     const context = { records: open.records, words, today: settling.today };
-    const settled = await settleBlock(first, context, settling.recordsDir, effects);
-    if (settled.outcome === "written") {
-      answered += settled.answers.length;
-      for (const answer of settled.answers) await keepTaught(answer, context, settling.recordsDir, effects);
-    } else if (settled.outcome === "skipped") for (const line of settled.lines) passed.add(keyOf(line));
+    const settled = await settleBlock(first, context, settling.recordsDir, effects, (answer) =>
+      keepTaught(answer, context, settling.recordsDir, effects),
+    );
+    if (settled.outcome === "written") answered += settled.answers;
+    else if (settled.outcome === "skipped") for (const line of settled.lines) passed.add(keyOf(line));
     else if (settled.outcome === "stopped") isStopped = true;
     if (!isStopped) open = openIn(await settling.records(), passed);
   }

@@ -61,7 +61,11 @@ async function keep({ word, means }: Taught, file: string, effects: Effects): Pr
   }
   if (text === undefined) await effects.createText(file, withOwnWord(text, word, means));
   else {
-    const { refused } = await effects.editText(file, (now) => ({ text: withOwnWord(now, word, means) }));
+    // Another run may have kept it since it was asked about.
+    const isKept = (now: string) => writtenWords(wordsFile, now).words.some((known) => known.word === word);
+    const { refused } = await effects.editText(file, (now) => ({
+      text: isKept(now) ? now : withOwnWord(now, word, means),
+    }));
     if (refused !== undefined) {
       effects.err(`${wordsFile} was left as it is. ${refused} Add: ${word}: ${means}`);
       return;

@@ -38,6 +38,7 @@ async function walkFolder(root: string): Promise<Walk> {
   const files: string[] = [];
   const problems: Problem[] = [];
   const links: string[] = [];
+  const away: string[] = [];
   const walked = new Map<string, string>();
 
   async function walk(folder: string): Promise<void> {
@@ -51,8 +52,12 @@ async function walkFolder(root: string): Promise<Walk> {
     }
     for (const entry of entries) {
       const name = folder === "" ? entry.name : `${folder}/${entry.name}`;
-      // Hidden files belong to editors and version control.
-      if (entry.name.startsWith(".") || entry.name === "node_modules") continue;
+      // Hidden files belong to editors and version control, but one may stand for a record that is away for the moment.
+      if (entry.name.startsWith(".") || entry.name === "node_modules") {
+        const record = STANDS_FOR.exec(entry.name)?.[1];
+        if (record !== undefined) away.push(folder === "" ? record : `${folder}/${record}`);
+        continue;
+      }
       if (entry.isSymbolicLink()) links.push(name);
       else if (entry.isDirectory()) {
         if (/\.md$/i.test(entry.name)) problems.push(folderNotFile(name));
@@ -70,8 +75,12 @@ async function walkFolder(root: string): Promise<Walk> {
     else await walk(link);
     links.sort();
   }
-  return { files: files.sort(), problems };
+  // Listed, so that reading it fails, is told, and keeps private what it may say.
+  return { files: [...new Set([...files, ...away])].sort(), problems };
 }
+
+/** What a cloud folder leaves of a record that it took off this disk. */
+const STANDS_FOR = /^\.(.+\.md)\.icloud$/i;
 
 type Followed = { readonly is: "file" | "folder" } | { readonly problem: Problem };
 
@@ -190,7 +199,7 @@ export function unreadable(name: string, error: unknown): Problem {
     "folder/unreadable",
     { file: name, line: 1, column: 1 },
     `This cannot be read: ${reason(error)}.`,
-    "Give yourself the right to read it, or check the disk; everything else was read.",
+    "Wait until it is back, give yourself the right to read it, or check the disk; everything else was read.",
   );
 }
 
@@ -202,7 +211,7 @@ function reason(error: unknown): string {
     case "EIO":
       return "the disk reports a fault";
     case "ENOENT":
-      return "it is no longer there";
+      return "it is not on this disk now";
     case "EISDIR":
       return "it is a folder";
     default:

@@ -93,14 +93,20 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
   };
 }
 
+const NOT_DESCRIBED = "no file describes it";
+
 function whyRecord(record: RecordFile & { readonly site?: string; readonly status?: string }, garden: Garden): string {
   if (garden.settings.private === true) return "garden.md keeps the whole garden private";
   const site = record.site === undefined ? undefined : garden.sites.get(record.site);
   if (record.private)
-    return record.described ? `it is marked private in ${record.place?.file}` : "no public line names it";
+    return record.described
+      ? `it is marked private in ${record.place?.file}`
+      : garden.problems.some(isDoubt)
+        ? `${NOT_DESCRIBED}, and other records cannot be read for sure`
+        : "no public line names it";
   if (site?.private === true) return `it stands on ${site.title}, which is private`;
   if (record.status === "planned" || record.status === "filmed") return "it is not out yet";
-  if (!record.described) return "no file describes it";
+  if (!record.described) return NOT_DESCRIBED;
   return "it names or shows something private";
 }
 
@@ -138,11 +144,14 @@ export async function lastSeen(privateDir: string): Promise<Seen | undefined> {
 
 /**
  * The garden with what was kept back when it was last published and of which no file speaks any more: a bed or a variety
- * that notes still name, a photo whose sidecar is gone. Whoever wants them seen describes them.
+ * that notes still name, a photo whose sidecar is gone. Whoever wants them seen describes them. While anything else is in
+ * doubt, a name that no file describes and viewers have not seen yet is kept back too: its file may be what is missing, and
+ * before the first publish nothing else would tell.
  */
 export function keptBackAsBefore(garden: Garden, before: Seen | undefined): Garden {
-  if (before === undefined) return garden;
-  const secret = new Set(before.marked.map(plain));
+  const secret = new Set(before?.marked.map(plain));
+  const shown = new Set(before?.open.map(plain));
+  const isDoubtful = garden.problems.some(isDoubt);
   const problems: Problem[] = [];
   const asBefore = <T extends RecordFile>(
     kind: "beds" | "varieties",
@@ -150,8 +159,9 @@ export function keptBackAsBefore(garden: Garden, before: Seen | undefined): Gard
   ): ReadonlyMap<string, T> =>
     new Map(
       [...all].map(([id, record]) => {
-        if (record.described || record.private || !secret.has(plain(`${KINDS[kind]} ${record.title}`)))
-          return [id, record];
+        const thing = plain(`${KINDS[kind]} ${record.title}`);
+        if (record.described || record.private) return [id, record];
+        if (!secret.has(thing)) return [id, isDoubtful && !shown.has(thing) ? { ...record, private: true } : record];
         problems.push(goneRecord(KINDS[kind], kind, record));
         return [id, { ...record, private: true }];
       }),

@@ -87,17 +87,18 @@ export function firstTimes(check: Check): Disagreement[] {
   const { garden, day } = film.day;
   return subjects.flatMap((subject) => {
     if (subject.variety === undefined || subject.confidence < SURE) return [];
-    const after = subjects.slice(firstFrom(subjects, ({ from }) => from, subject.to)).slice(0, LOOKED_AT);
-    const next = after.find(({ variety }) => variety !== undefined)?.from ?? plain.length;
+    const first = firstFrom(subjects, ({ from }) => from, subject.to);
+    const next =
+      subjects.slice(first, first + LOOKED_AT).find(({ variety }) => variety !== undefined)?.from ?? plain.length;
     const to = Math.min(next, subject.to + 8);
     if (!firstWords.test(plain.slice(subject.to, to).join(" "))) return [];
     const starts = seasonStart(day, garden.settings.seasonStarts);
     const before = bookOf(garden)
       .plantingsOf(subject.variety, day)
       .filter(({ since }) => since < starts);
-    const [first] = before;
-    if (first === undefined) return [];
-    const told = `The records have ${subject.title} since ${sayDay(first.since, { language: garden.settings.language })}.`;
+    const [oldest] = before;
+    if (oldest === undefined) return [];
+    const told = `The records have ${subject.title} since ${sayDay(oldest.since, { language: garden.settings.language })}.`;
     return [disagreement(check, "first time", subject.from, to, told, subject.bed, before)];
   });
 }

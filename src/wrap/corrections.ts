@@ -27,7 +27,7 @@ export function namesToSet(film: FilmHeard, cues: readonly Cue[]): readonly Name
       .join(" ");
     const name = one.name.name + one.ending;
     if (one.right && !needsLetters(one, heard, name, film.speech)) continue;
-    const emptied = !one.right && leavesNothing(words.slice(one.from, one.to), name, cues, words);
+    const emptied = !one.right && leavesNothing(one, name, cues, words);
     const applied = one.confidence >= APPLY_FROM && !emptied;
     found.push({
       from: one.from,
@@ -71,21 +71,22 @@ function reason({ name, right }: NameHeard, { day }: FilmHeard, emptied: boolean
 }
 
 /** Whether a cue would lose its last word. */
-function leavesNothing(window: readonly Word[], name: string, cues: readonly Cue[], words: readonly Word[]): boolean {
+function leavesNothing(
+  { from, to }: Pick<NameHeard, "from" | "to">,
+  name: string,
+  cues: readonly Cue[],
+  words: readonly Word[],
+): boolean {
+  const window = words.slice(from, to);
   if (new Set(window.map(({ cue }) => cue)).size < 2) return false;
   const texts = shares(name, window.length);
+  const around = [...words.slice(Math.max(0, from - 20), from), ...words.slice(to, to + 20)];
+  const isWholeCue = (cue: number) => cues[cue] !== undefined && !around.some((word) => word.cue === cue);
   return window.some((word, index) => {
     if (texts[index] !== "") return false;
     const alone = window.filter(({ cue }, other) => cue === word.cue && texts[other] !== "").length === 0;
-    return alone && isWholeCue(word.cue, window, cues, words);
+    return alone && isWholeCue(word.cue);
   });
-}
-
-function isWholeCue(cue: number, window: readonly Word[], cues: readonly Cue[], words: readonly Word[]): boolean {
-  const inWindow = new Set(window);
-  const [first, last] = [window[0] as Word, window.at(-1) as Word];
-  const around = words.slice(Math.max(0, words.indexOf(first) - 20), words.indexOf(last) + 20);
-  return cues[cue] !== undefined && !around.some((word) => word.cue === cue && !inWindow.has(word));
 }
 
 /** The words of a name spread over as many places as were heard for it; early places first. */
@@ -110,7 +111,9 @@ export function correctedCues(
 ): readonly CueToWrite[] {
   const edits = new Map<number, Edit[]>();
   const put = ({ cue, start, end }: Shown, text: string) => {
-    edits.set(cue, [...(edits.get(cue) ?? []), { start, end, text }]);
+    const known = edits.get(cue);
+    if (known === undefined) edits.set(cue, [{ start, end, text }]);
+    else known.push({ start, end, text });
   };
   for (const { correction, from, to } of names) {
     if (!correction.applied) continue;
@@ -122,20 +125,20 @@ export function correctedCues(
   return cues.map((cue, index) => ({ ...cue, text: edited(cue.text, edits.get(index) ?? []) }));
 }
 
+/** In one pass: a caption may be a whole film, with thousands of names to set. */
 function edited(text: string, edits: readonly Edit[]): string {
-  let result = text;
-  for (const { start, end, text: name } of [...edits].sort((a, b) => b.start - a.start)) {
+  if (edits.length === 0) return text;
+  // Where the file writes "&amp;", a name's own sign does too.
+  const isEscaped = /&(?:amp|#)/.test(text);
+  let result = "";
+  let read = 0;
+  for (const { start, end, text: name } of [...edits].sort((a, b) => a.start - b.start)) {
     // A word that goes takes the blank before it along; at the beginning, the one after it.
-    const from = name === "" && result[start - 1] === " " ? start - 1 : start;
-    const to = name === "" && start === 0 && result[end] === " " ? end + 1 : end;
-    result = result.slice(0, from) + escaped(name, text) + result.slice(to);
+    const from = name === "" && text[start - 1] === " " ? start - 1 : start;
+    result += text.slice(read, Math.max(read, from)) + (isEscaped ? name.replaceAll("&", "&amp;") : name);
+    read = name === "" && result === "" && text[end] === " " ? end + 1 : end;
   }
-  return result;
-}
-
-/** Where the file writes "&amp;", a name's own sign does too. */
-function escaped(name: string, text: string): string {
-  return /&(?:amp|#)/.test(text) ? name.replaceAll("&", "&amp;") : name;
+  return result + text.slice(read);
 }
 
 /** The speech with the applied names in it, for everything that quotes it: words that fell away are empty. */

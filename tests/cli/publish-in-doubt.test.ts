@@ -85,6 +85,23 @@ describe("publishing in doubt", () => {
     expect(publicText()).toContain("Shed");
   }, 240_000);
 
+  it("lets no name out for the first time that no file describes, while anything else is in doubt", async () => {
+    write("content/notes/2026-05-18.md", "- planted 2 leeks in Shed\n");
+    write("content/notes/2026-05-19.md", "\n---\nprivate: true\n---\nThe spare key is under the pot.\n");
+    const { out } = await run(["publish", "--dry-run"], { cwd });
+    expect(out).toContain("bed Shed: no file describes it, and other records cannot be read for sure\n");
+    expect((await run(["publish", "--hold-back"], { cwd })).exitCode).toBe(0);
+    expect(publicText()).not.toContain("Shed");
+    // Nothing is in doubt: a name needs no file.
+    rmSync(path.join(cwd, "content/notes/2026-05-19.md"));
+    expect((await run(["publish"], { cwd })).exitCode).toBe(0);
+    expect(publicText()).toContain("Shed");
+    // What viewers know stays.
+    write("content/notes/2026-05-19.md", "\n---\nprivate: true\n---\nThe spare key is under the pot.\n");
+    expect((await run(["publish", "--hold-back"], { cwd })).exitCode).toBe(0);
+    expect(publicText()).toContain("Shed");
+  }, 240_000);
+
   it("publishes the rest without what is in doubt when that is asked for", async () => {
     write("content/notes/2026-05-17.md", "\n---\nprivate: true\n---\nThe spare key is under the pot.\n");
     write("content/beds/far-bed.md", "---\ntitle: Far Bed\nsecret: true\n---\n");

@@ -193,7 +193,7 @@ describe("an answer", () => {
 
   it("is not written when the note changed in the meantime, and the line is asked again", async () => {
     let times = 0;
-    const { read, err } = await play("- whipped out the onions\n", open, ["a", "a", "n"], {
+    const { read, err } = await play("- whipped out the onions\n", open, ["a", "n", "a", "n"], {
       between: (dir) => {
         times += 1;
         if (times === 1) writeFileSync(path.join(dir, note), "- rain\n- whipped out the onions\n");
@@ -275,6 +275,26 @@ describe("what an answer teaches", () => {
     expect(read("words.md")).toBe(known);
     const added = await play("- whipped out the onions\n", open, ["a", "y"], { files: { "words.md": known } });
     expect(added.read("words.md")).toBe(`${known}- whipped out onions: picked\n`);
+  });
+
+  it("is kept before the note is written, or a run that ends between the two would never ask for it again", async () => {
+    const text = "---\nbed: long-bed\n---\n- 30 FB in\n";
+    const seen: string[] = [];
+    await play(text, fb, ["a", "y"], { between: (dir) => seen.push(readFileSync(path.join(dir, note), "utf8")) });
+    expect(seen).toEqual([text, text]);
+  });
+
+  it("is kept once when another run keeps it in this very moment", async () => {
+    const words = "- rasps: raspberries\n";
+    let asked = 0;
+    const { read } = await play("---\nbed: long-bed\n---\n- 30 FB in\n", fb, ["a", "y"], {
+      files: { "words.md": words },
+      between: (dir) => {
+        asked += 1;
+        if (asked === 2) writeFileSync(path.join(dir, "words.md"), `${words}- FB: French Breakfast\n`);
+      },
+    });
+    expect(read("words.md")).toBe(`${words}- FB: French Breakfast\n`);
   });
 
   it("is not kept unless the person says so", async () => {

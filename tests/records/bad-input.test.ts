@@ -134,7 +134,7 @@ describe("files that cannot be read", () => {
     expect(await problemsOf(files)).toEqual([
       `beds/cold-frame.md:1:1 error folder/unreadable
   This cannot be read: the system does not allow it.
-  Give yourself the right to read it, or check the disk; everything else was read.`,
+  Wait until it is back, give yourself the right to read it, or check the disk; everything else was read.`,
     ]);
     // What it is called is known, and nobody knows whether it is private.
     const { beds } = await recordsOf(files);

@@ -33,6 +33,19 @@ test("files are listed sorted, with forward slashes, hidden ones left aside", as
   expect(await read()).toEqual({ files: ["garden.md", "notes/2026/2026-05-16-a.md"], problems: [], events: 1 });
 });
 
+test("a record that a cloud folder took off this disk is missed, and what it is called stays private", async () => {
+  await mkdir(path.join(records, "beds"));
+  await writeFile(path.join(records, "beds", ".secret-nursery.md.icloud"), "");
+  await writeFile(path.join(records, "notes", "2026-05-17.md"), "- planted 3 leeks in Secret Nursery\n");
+  const { beds, problems } = await readRecords(await openRecordsFolder(records), { today: filmingDay });
+  expect(beds.get("secret-nursery")?.private).toBe(true);
+  expect(problems.map(problemText)).toContain(
+    `beds/secret-nursery.md:1:1 error folder/unreadable
+  This cannot be read: it is not on this disk now.
+  Wait until it is back, give yourself the right to read it, or check the disk; everything else was read.`,
+  );
+});
+
 describe("links", () => {
   test("a link to a folder that holds it is not followed", async () => {
     await symlink("..", path.join(records, "notes", "2026", "again"));

@@ -1,8 +1,8 @@
-/** Two hundred ways in which something private could get out. None may. */
+/** More than two hundred ways in which something private could get out. None may. */
 import { describe, expect, test } from "vitest";
 import { publicCaptions } from "../../src/site/index.ts";
 import type { Files } from "../records/records-of.ts";
-import { type Attempt, attempt } from "./leak-attempts.ts";
+import { type Attempt, attempt, attempts } from "./leak-attempts.ts";
 
 type Change = { readonly [file: string]: Files[string] | undefined };
 type Row = readonly [name: string, change: Change];
@@ -424,6 +424,9 @@ describe("6. private names in public words", () => {
         },
       ],
       ["a cause", said("mice of the Shed")],
+      ["in quotation marks", said("mice of the 'Shed'")],
+      ["in curled ones", said("mice of the \u2018Shed\u2019")],
+      ["after letters left out", said("mice of th'Shed")],
       ["a reason", note("---\nbed: Long Bed\n---\n- planted 3 Musselburgh leek because the Shed was full\n")],
       ["a giver", note("- given 3 Musselburgh leek by the people of the Shed\n")],
       ["the garden's words", { "garden.md": "---\nname: T\n---\nBehind the Shed.\n" }],
@@ -584,6 +587,75 @@ describe("what films say", () => {
   });
 });
 
+describe("every new field", () => {
+  const inLongBed = (lines: string): Change => note(`---\nbed: Long Bed\n---\n${lines}\n`);
+  neverTold(
+    [
+      ["a price of garden.md", { "garden.md": "---\nname: T\nprices: {leek: 914.37 a kg}\n---\nHello.\n" }],
+      ["bought", inLongBed("- bought 3 Musselburgh leek for £914.37")],
+      ["bought, each", inLongBed("- bought 3 Musselburgh leek from the market, 914.37 euros each")],
+      ["planted, each", inLongBed("- planted 3 Musselburgh leek, £914.37 each")],
+      ["sold", inLongBed("- sold 3 kg Musselburgh leek for $914.37")],
+      ["sold, a bunch", inLongBed("- sold: 3 bunches of leeks, 914.37 € a bunch")],
+      ["below a line", inLongBed("- bought 3 Musselburgh leek\n  - paid £914.37 for them")],
+      ["in a settled line", inLongBed("- got the leeks\n  - = acquired: 3 Musselburgh leek for £914.37")],
+    ],
+    /914[.,]37/,
+  );
+  neverTold(
+    [
+      ["sold in a private bed", note("- sold 3 kg leeks from Secret Nursery to BURIEDBOX\n")],
+      ["sold to people at it", inLongBed("- sold 3 kg leeks to the people of the Secret Nursery")],
+      ["sold of a private variety", inLongBed("- sold 3 kg Black Velvet")],
+      ["preserved of a private variety", inLongBed("- preserved: 3 jars of Black Velvet")],
+      ["preserved from a private bed", inLongBed("- bottled 3 jars of tomatoes from Secret Nursery")],
+      ["put in a private place", inLongBed("- froze 2 kg of peas for the Secret Nursery")],
+      ["a plan for a private bed", note("- plan: 40 leeks in Secret Nursery, BURIEDBOX\n")],
+      ["a plan with a private variety", inLongBed("- next year: 4 Black Velvet, BURIEDBOX")],
+      ["a plan of one's own", inLongBed("- plan: sell the BURIEDBOX\n- planned: open the BURIEDBOX")],
+      ["a task", inLongBed("- to do by Friday: move the BURIEDBOX")],
+      ["what viewers asked", inLongBed("- asked: what is in the BURIEDBOX?")],
+      ["a line that is a question", inLongBed("- lifted the onions by the Secret Nursery")],
+      ["pins of next year", { "garden.md": "---\nname: T\nnext year: {long-bed: Black Velvet}\n---\nHello.\n" }],
+      ["goals", { "garden.md": "---\nname: T\ngoals: [3 kg of Black Velvet]\n---\nHello.\n" }],
+      ["given to", inLongBed("- gave away 3 Musselburgh leek to the keeper of the Secret Nursery")],
+      ["acquired from", inLongBed("- acquired: 3 Musselburgh leek from the Secret Nursery")],
+      ["seed saved of a private variety", inLongBed("- saved seed: Black Velvet, 30 g")],
+      ["volunteers in a private bed", note("- volunteer: 3 tomatoes in Secret Nursery\n")],
+      ["came back in a private bed", note("- came back: rhubarb in Secret Nursery\n")],
+      ["how it is doing", inLongBed("- doing: leeks, better than in the Secret Nursery")],
+      ["who helped", inLongBed("- weeded with the neighbour from the Secret Nursery")],
+      ["who helped, below a line", inLongBed("- weeded\n  - with the neighbour from the Secret Nursery")],
+      ["a move from a private bed", note("- moved 3 Musselburgh leek from Secret Nursery to Long Bed\n")],
+      ["a table", inLongBed("| what | where |\n|---|---|\n| planted 3 Musselburgh leek | Secret Nursery |")],
+      ["a box to tick", inLongBed("- [x] planted 3 Musselburgh leek in Secret Nursery")],
+    ],
+    /Secret Nursery|secret-nursery|BURIEDBOX|Black Velvet/i,
+  );
+  const words = (list: string): Change => ({ "words.md": list });
+  neverTold(
+    [
+      ["a word for a private bed", { ...words("- the hole: Secret Nursery\n"), ...said("mice of the Hole") }],
+      [
+        "in a line",
+        { ...words("- the hole: Secret Nursery\n"), ...note("- planted 3 Musselburgh leek in the hole\n") },
+      ],
+      ["for a private variety", { ...words("- BV: Black Velvet\n"), ...note("- planted 3 BV in Long Bed\n") }],
+      ["the list itself", words("- the hole: Secret Nursery\n- BV: Black Velvet\n")],
+      [
+        "for a private bed of which the file is gone",
+        {
+          ...words("- the hole: Secret Nursery\n"),
+          "beds/secret-nursery.md.txt": "---\nprivate: true\n---\n",
+          "beds/secret-nursery.md": undefined,
+          ...note("- planted 3 Musselburgh leek in Secret Nursery\n"),
+        },
+      ],
+    ],
+    /Secret Nursery|Black Velvet|\bBV\b|\bHole\b/,
+  );
+});
+
 describe("public: only described", () => {
   const settings = { "garden.md": "---\nname: T\npublic: only described\n---\n" };
   neverTold(
@@ -607,4 +679,9 @@ describe("public: only described", () => {
       /Long Bed.*2026-06-13/s,
     );
   });
+});
+
+test("two hundred attempts at least, none through", () => {
+  console.info(`${attempts()} attempts to let something private out`);
+  expect(attempts()).toBeGreaterThanOrEqual(200);
 });

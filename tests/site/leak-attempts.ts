@@ -26,6 +26,11 @@ export const base: Files = {
     "---\nprivate: true\nbed: Long Bed\n---\nThe doctor says the knee must rest.\n\n- planted 3 Black Velvet in Secret Nursery\n",
 };
 
+let tried = 0;
+
+/** How many there were so far. */
+export const attempts = (): number => tried;
+
 let picture: Buffer | undefined;
 
 export interface Attempt {
@@ -40,6 +45,7 @@ export interface Attempt {
 
 /** A file that is undefined is not there. */
 export async function attempt(change: { readonly [file: string]: Files[string] | undefined }): Promise<Attempt> {
+  tried += 1;
   picture ??= await jpeg();
   const bytes = picture;
   const all = { ...base, ...change };

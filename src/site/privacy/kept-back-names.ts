@@ -71,7 +71,8 @@ export function lettersOf(name: string): string {
  */
 export function keptBackNameIn(text: string, { byLetters, known }: KeptBackNames): string | undefined {
   if (byLetters.size === 0) return undefined;
-  const written = text.match(/[\p{L}\p{N}\p{M}'’]+/gu) ?? [];
+  // Parted at each apostrophe too, since words in a row are compared as one: "'Shed'", "Granny's yard".
+  const written = text.match(/[\p{L}\p{N}][\p{L}\p{N}\p{M}]*/gu) ?? [];
   const words = written.map(lettersOf);
   const longest = Math.max(...[...byLetters.keys()].map(({ length }) => length)) + MOST_SLIPS;
   for (const [from, first] of words.entries()) {
