@@ -7,6 +7,7 @@ import type { Weighed } from "./candidates/find-candidates.ts";
 import { dayOnly, voiceOf } from "./days-said.ts";
 import { offFilm } from "./film-time.ts";
 import { wasBare } from "./last-seen.ts";
+import { foundThere } from "./news-sentences.ts";
 import { inTurn } from "./phrasing.ts";
 import type { Leg } from "./plan/walk.ts";
 import { type Ground, say } from "./sentence.ts";
@@ -118,7 +119,13 @@ const hooks: readonly (readonly [ShowKind, (point: Weighed) => readonly [string,
     "owed",
     () => ["where I owe you an answer", "where I have a promise to keep", "and something you have been waiting for"],
   ],
-  ["new", (point) => [`with ${newPlants(point)} in it`, `and ${newPlants(point)}`]],
+  [
+    "new",
+    (point) =>
+      foundThere(point.lots)
+        ? [`with ${crops(point, "plants")} in it`]
+        : [`with ${newPlants(point)} in it`, `and ${newPlants(point)}`],
+  ],
   ["trouble", () => ["where not all is well", "with a trouble I have to show you"]],
   ["going", (point) => [`for a last look at the ${crops(point, "plants")}`]],
   ["first picking", (point) => [`with the first ${crops(point, "fruit")} picked`]],

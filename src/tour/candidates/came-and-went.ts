@@ -6,7 +6,7 @@ import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { bedVerb, theBed } from "../bed-names.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import { onDay, sinceDay, voiceOf } from "../days-said.ts";
-import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { cultivar } from "../plant-names.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import { say } from "../sentence.ts";
@@ -18,7 +18,7 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
   const voice = voiceOf(here);
   return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
     const [lot] = batch.lots;
-    const { planted, sown, since, selfSown } = lot.planting;
+    const { planted, sown, since, selfSown, implied } = lot.planting;
     const up = firstDayOf(lot, "up");
     const gist =
       selfSown === true
@@ -27,11 +27,18 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
           ? `planted ${onDay(planted, voice)}`
           : up !== undefined
             ? `up ${sinceDay(up, voice)}`
-            : `sown ${onDay(sown ?? since, voice)}`;
+            : implied
+              ? `first noted ${onDay(since, voice)}`
+              : `sown ${onDay(sown ?? since, voice)}`;
     return {
       kind: "new",
       sentence: newSentence(batch, here),
-      why: here.since.episode === undefined ? "this bed has never been shown" : `it came ${here.since.text}`,
+      why:
+        here.since.episode === undefined
+          ? "this bed has never been shown"
+          : foundThere(batch.lots)
+            ? `first noted ${here.since.text}`
+            : `it came ${here.since.text}`,
       about: theBatch(batch),
       gist,
       keepBy: cultivar(lot),
