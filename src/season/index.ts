@@ -5,7 +5,7 @@ export { type BackTest, backTest } from "./back-test.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
-export { allTimed } from "./maturity.ts";
+export { allTimed, waits } from "./maturity.ts";
 export type {
   ForecastRow,
   LossRow,
@@ -21,6 +21,6 @@ export type {
 export { minutes, recapMarkdown } from "./recap-markdown.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
-export { type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
+export { earlier, type Season, seasonAsked, seasonBeginning, seasonOf } from "./seasons.ts";
 export { seedListCsv } from "./seed-list.ts";
 export type { MeasureResult, TrialResult } from "./trial-results.ts";

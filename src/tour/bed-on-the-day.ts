@@ -5,6 +5,7 @@ import { sayOrdinal } from "../language/index.ts";
 import type { Bed, BedState, Change, Crop, Day, Event, Gear, Planting, Site, Variety } from "../model.ts";
 import { changes, living } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
+import type { ExpectedWindows } from "./expected-window.ts";
 import { eventsBehind, type GardenIndex } from "./garden-index.ts";
 import type { Ground } from "./sentence.ts";
 import { changesAfter, newsAfter } from "./since.ts";
@@ -54,9 +55,17 @@ export interface BedOnTheDay {
   readonly changes: readonly Change[];
   /** Events behind those changes, oldest first. */
   readonly news: readonly Event[];
+  /** When what has not come yet should, where that was reckoned. */
+  readonly windows?: ExpectedWindows | undefined;
 }
 
-export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since): BedOnTheDay {
+export function bedOnTheDay(
+  index: GardenIndex,
+  bed: Bed,
+  day: Day,
+  since: Since,
+  windows?: ExpectedWindows,
+): BedOnTheDay {
   const { garden } = index;
   const { seasonStarts } = garden.settings;
   const from = changesAfter(since);
@@ -84,6 +93,7 @@ export function bedOnTheDay(index: GardenIndex, bed: Bed, day: Day, since: Since
       .map(lot),
     changes: changed,
     news: eventsBehind(changed, index.event),
+    windows,
   };
 }
 

@@ -7,7 +7,8 @@ import type { Batch } from "./batches.ts";
 import { inBed } from "./bed-names.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { dayOnly, onDay, voiceOf } from "./days-said.ts";
+import { dayOnly, onDay, type Voice, voiceOf } from "./days-said.ts";
+import { basisSaid, type ExpectedWindow, isUseful, spanSaid } from "./expected-window.ts";
 import { oncePerPlants } from "./once.ts";
 import { oneOf } from "./phrasing.ts";
 import { firstDayOf } from "./planting-sentences.ts";
@@ -23,6 +24,18 @@ export function readyFrom({ planting, variety }: Lot): Day | undefined {
   if (maturity === undefined || planting.perennial) return undefined;
   const begun = maturity.from === "planting" ? planting.planted : planting.sown;
   return begun === undefined ? undefined : addDays(begun, maturity.days);
+}
+
+/** The likely day by this garden's past, where that was reckoned; else the packet's. */
+export function expectedDay(lot: Lot, here: BedOnTheDay): Day | undefined {
+  const packet = readyFrom(lot);
+  return packet === undefined ? undefined : (here.windows?.get(lot.planting.id)?.likely ?? packet);
+}
+
+/** "from about 2 September" by the packet, "most likely about 6 September" where this garden's past was reckoned with. */
+export function aboutWhen(lot: Lot, day: Day, here: BedOnTheDay): string {
+  const known = here.windows?.has(lot.planting.id) === true;
+  return `${known ? "most likely" : "from"} about ${dayOnly(day, voiceOf(here))}`;
 }
 
 /** What ends the wait: the first flower of what is grown for flowers, else the first picking. */
@@ -42,6 +55,7 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   if (late > longPast || (late > 0 && siblingPicked(batch, here))) return undefined;
   const voice = voiceOf(here);
   const flower = goal(lot) === "flowered";
+  const window = here.windows?.get(lot.planting.id);
   const { count, before } = reason;
   const grounds: Ground[] = [...reason.counted, ...(late > 0 ? [] : reason.told)];
   return factOf(
@@ -49,7 +63,11 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     batch,
     ({ who, Who, was, its, it }) => {
       if (late > 0) {
-        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, voice)}; ${flower ? "no flower" : "nothing picked"} yet.`;
+        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, voice)}; ${flower ? "no flower" : "nothing picked"} yet${window === undefined ? "" : stillToCome(window, voice)}.`;
+      }
+      if (window !== undefined) {
+        const span = isUseful(window) ? ` ${spanSaid(window, voice)}` : "";
+        return `${Who} should be ${flower ? "in flower" : "ready"}${span}, most likely about ${dayOnly(window.likely, voice)}${basisSaid(window)}: ${count}${before}.`;
       }
       const day = dayOnly(ready, voice);
       const named = who === it ? "" : ` of ${who}`;
@@ -60,6 +78,14 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     },
     grounds,
   );
+}
+
+/** ", and most likely about 20 August by this garden's own records": of what the packet's day has not brought. */
+function stillToCome(window: ExpectedWindow, voice: Voice): string {
+  if (window.to < voice.day) return "";
+  const when =
+    window.likely > voice.day ? `most likely about ${dayOnly(window.likely, voice)}` : spanSaid(window, voice);
+  return `, and now ${when}${basisSaid(window)}`;
 }
 
 /** While another lot of the variety in this bed is picked, nobody can say that nothing came from these. */

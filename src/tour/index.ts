@@ -31,6 +31,7 @@ export { briefMarkdown, type MarkdownOptions } from "./brief-markdown.ts";
 export { allOf, careOf, cautionsFor, closingCaution, namesPoison, preservingCautions } from "./cautions.ts";
 export { againstLastYear, dayOnly, onDay, type Voice, yearBefore } from "./days-said.ts";
 export type { PointTo } from "./earlier-films.ts";
+export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { type FactParagraph, factParagraphs } from "./facts.ts";
 export { offFilm } from "./film-time.ts";
 export { photosCompared } from "./growth-lines.ts";
@@ -44,7 +45,7 @@ export {
   sumOf,
 } from "./harvest-sums.ts";
 export { type BriefRequest, makeBrief } from "./make-brief.ts";
-export { type ExpectedWindow, makeOutlook, type OutlookRequest } from "./outlook/make-outlook.ts";
+export { makeOutlook, type OutlookRequest } from "./outlook/make-outlook.ts";
 export type { Deadline, Expected, FilmingDay, Outlook } from "./outlook/outlook.ts";
 export { outlookMarkdown } from "./outlook/outlook-markdown.ts";
 export { inTurn, oneOf } from "./phrasing.ts";

@@ -11,6 +11,7 @@ import { questionsByBed } from "./candidates/owed-and-asked.ts";
 import { cautionsFor, closingCaution, namesPoison } from "./cautions.ts";
 import { checksBefore } from "./checks.ts";
 import { dayOnly, type Voice } from "./days-said.ts";
+import type { ExpectedWindows } from "./expected-window.ts";
 import { followUpLines, type OwedLine } from "./follow-up-lines.ts";
 import { indexGarden } from "./garden-index.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
@@ -35,6 +36,8 @@ export interface BriefRequest {
   readonly start?: string | undefined;
   /** Cloud is expected: the light has no direction. */
   readonly overcast?: boolean | undefined;
+  /** When what has not come yet should; a planting without a window goes by its variety's days. */
+  readonly windows?: ExpectedWindows | undefined;
   readonly today: Day;
 }
 
@@ -50,7 +53,9 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const tours = publishedTours(garden, day, episode?.id);
   const wishes = wishesOf(garden, episode);
   const order = orderStops(garden, episode, day, wishes);
-  const found = order.beds.map((bed) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours)));
+  const found = order.beds.map((bed) =>
+    bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours), request.windows),
+  );
   // A tour whose stops nobody chose passes by what is bare and was bare before.
   const owedBeds = new Set(openFollowUps(garden, day).map((followUp) => followUp.bed));
   const kept = (here: BedOnTheDay) => order.listed || wishes.keptBeds.has(here.bed.id);

@@ -5,7 +5,7 @@ import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { OutlineLine, Sentence, ShowKind } from "./brief.ts";
 import type { Weighed } from "./candidates/find-candidates.ts";
 import { dayOnly, voiceOf } from "./days-said.ts";
-import { expectedFact, readyFrom } from "./expected-picking.ts";
+import { aboutWhen, expectedDay, expectedFact } from "./expected-picking.ts";
 import { lastSeen, wasBare } from "./last-seen.ts";
 import { inTurn } from "./phrasing.ts";
 import { say } from "./sentence.ts";
@@ -75,7 +75,7 @@ export function closingLine(
   const expected: ReadonlySet<ShowKind> = new Set(["due soon", "ready", "going"]);
   const told = new Set(show.flatMap(({ kind, lots }) => (expected.has(kind) ? lots : [])));
   const coming = bySowing(here.growing).flatMap((batch) => {
-    const day = readyFrom(batch.lots[0]);
+    const day = expectedDay(batch.lots[0], here);
     if (day === undefined || day <= here.day || daysBetween(here.day, day) > soonEnough) return [];
     const fact = batch.lots.some((lot) => told.has(lot)) ? undefined : expectedFact(batch, here);
     return fact === undefined || fact.private ? [] : [{ batch, day, fact }];
@@ -83,7 +83,7 @@ export function closingLine(
   const next = coming.toSorted((a, b) => (a.day < b.day ? -1 : 1))[0];
   if (next !== undefined) {
     const state = next.batch.crop?.use === "flower" ? "in flower" : "ready";
-    const when = `${state} from about ${dayOnly(next.day, voiceOf(here))}`;
+    const when = `${state} ${aboutWhen(next.batch.lots[0], next.day, here)}`;
     const who = theBatch(next.batch);
     return line(
       inTurn(tour, turn, [
