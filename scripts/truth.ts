@@ -8,6 +8,7 @@ import { forecastRows } from "./truth/forecasts.ts";
 import { hazardRows } from "./truth/hazards.ts";
 import { heatRows } from "./truth/heat.ts";
 import { heightRows } from "./truth/heights.ts";
+import { latePlantingRows } from "./truth/late-planting.ts";
 import { lightRows } from "./truth/light.ts";
 import { needRows } from "./truth/needs.ts";
 import { routeRows } from "./truth/routes.ts";
@@ -24,6 +25,7 @@ const makers: Readonly<Record<string, RowMaker>> = {
   light: lightRows,
   heights: heightRows,
   heat: heatRows,
+  late: latePlantingRows,
   walks: routeRows,
   crops: cropRows,
   hazards: hazardRows,

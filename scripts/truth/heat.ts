@@ -39,16 +39,12 @@ export function daysToStage(degreeDays: number): number {
   return reached === undefined ? Number.NaN : daysBetween(planted, reached);
 }
 
-/** Purdue University (Nielsen): a hybrid needs 6.8 degree days of Fahrenheit less for each day it is planted after 1 May. */
-const lessADay = 6.8;
-
 export function heatRows(): readonly TruthRow[] {
   const apart = Math.max(
     ...worked.map(([high, low, sum]) => Math.abs(heatOfDay(celsiusOf(high), celsiusOf(low), CAPPED_86_50) * 1.8 - sum)),
   );
   const stages = Object.values(maizeStages);
   const days = Math.max(...stages.map((sum) => Math.abs(daysToStage(sum) - Math.ceil(sum / 20))));
-  const late = daysBetween(planted, "2026-05-31") * lessADay;
   return [
     {
       quantity: "degree days of a day, 86/50 °F",
@@ -66,13 +62,6 @@ export function heatRows(): readonly TruthRow[] {
         "Univ. of Delaware, Weekly Crop Update: 475, 870, 1135, 1400 °F days, counted from the day after planting",
       goal: "none",
       met: days === 0,
-    },
-    {
-      quantity: "need of maize planted 31 May: 2,700 °F days less 30 days of 6.8",
-      cases: 1,
-      found: `not reckoned: a need learned from early plantings is ${late.toFixed(0)} too high`,
-      against: "Purdue Univ. (Nielsen): 2,496; a rule for field maize alone",
-      goal: "",
     },
   ];
 }

@@ -1,5 +1,8 @@
-/** The sun, by what our almanac gives: declination and equation of time from positions, against NOAA and Meeus. */
-import { highSun, lightWorth, sunAtMilliseconds } from "../../src/almanac/index.ts";
+/**
+ * The sun, by what our almanac gives: declination and equation of time from positions, against NOAA and Meeus; and the order of
+ * the kinds of light, against guidance for photographing plants.
+ */
+import { highSun, type Light, lightWorth, sunAtMilliseconds } from "../../src/almanac/index.ts";
 import type { TruthRow } from "./table.ts";
 
 /** Declination in degrees: the sun's height at the pole where it is up, without the air's lift of it. */
@@ -95,6 +98,31 @@ export const sunFigures: readonly SunFigure[] = [
   },
 ];
 
+const oregon = "Oregon State Univ. Ext., Take better pictures of plants";
+const navy = "US Navy, Photography (Basic), NAVEDTRA 14209 (1993), fig. 4-18";
+
+/**
+ * Of two lights, which one published guidance would rather have. Oregon: a cloudy day is best for plants, keep away from the
+ * sun overhead, thin cloth over the plant softens it, and so does plain shade. The Navy's course: what is lit from the front
+ * sends the most light to the camera, less from the side, least from behind. Some garden photographers want the sun behind
+ * leaves and petals; that is for single shots, and no light to film a whole bed by.
+ */
+export const lightOrders: readonly (readonly [better: Light, worse: Light, source: string])[] = [
+  ...(["front", "side", "high", "back"] as const).map((sunny) => ["even", sunny, oregon] as const),
+  ["front", "high", oregon],
+  ["side", "high", oregon],
+  ["soft", "high", oregon],
+  ["shade", "high", oregon],
+  ["front", "side", navy],
+  ["side", "back", navy],
+];
+
+export function wrongOrders(worth: Readonly<Record<Light, number>>): readonly string[] {
+  return lightOrders
+    .filter(([better, worse]) => worth[better] < worth[worse])
+    .map(([better, worse]) => `${better} below ${worse}`);
+}
+
 export function lightRows(): readonly TruthRow[] {
   const sun = sunFigures.map(({ of, found, expected, unit, within, against }): TruthRow => {
     const apart = Math.abs(found() - expected);
@@ -107,13 +135,22 @@ export function lightRows(): readonly TruthRow[] {
       met: apart <= within,
     };
   });
+  const wrong = wrongOrders(lightWorth);
   return [
     ...sun,
     {
-      quantity: `worth of light to the picture, and ${highSun}° as the beginning of a high sun`,
-      cases: Object.keys(lightWorth).length,
-      found: "no published figure was found to hold them against",
-      against: "common practice; an order of kinds, no measure",
+      quantity: "kinds of light worth less than one that guidance puts below them",
+      cases: lightOrders.length,
+      found: wrong.length === 0 ? "none" : wrong.join(", "),
+      against: `${oregon}; ${navy}. How much less is common practice, no published figure`,
+      goal: "none",
+      met: wrong.length === 0,
+    },
+    {
+      quantity: `${highSun}° as the beginning of a high sun`,
+      cases: 1,
+      found: "no published figure was found to hold it against",
+      against: "ours: guidance says noon and overhead, in no degrees",
       goal: "",
     },
   ];

@@ -12,9 +12,11 @@ import { type SunPosition, sunAtMilliseconds } from "./sun.ts";
 export type Light = "front" | "side" | "back" | "high" | "shade" | "soft" | "even" | "dark";
 
 /**
- * What a minute of each light is worth to the picture, 0 to 1. Common practice: colours need the sun behind the camera or
- * beside it, soft light flatters everything, shade is usable but dull beside sunlit ground, a high sun puts hard shadows
- * under leaves, noses and hats, the sun against the camera washes out.
+ * What a minute of each light is worth to the picture, 0 to 1. The order is that of guidance for photographing plants (Oregon
+ * State University Extension: cloud, or shade, rather than a sun overhead) and of the US Navy's course (NAVEDTRA 14209: lit from
+ * the front rather than from behind); the figures are common practice: colours need the sun behind the camera or beside it, soft
+ * light flatters everything, shade is usable but dull beside sunlit ground, a high sun puts hard shadows under leaves, noses and
+ * hats, the sun against the camera washes out.
  */
 export const lightWorth: Readonly<Record<Light, number>> = {
   front: 1,

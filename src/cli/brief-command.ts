@@ -1,12 +1,14 @@
 /** `plotreel brief TOUR-OR-DATE`: the brief as Markdown to read, and beside it as data and as a page to print. */
 import path from "node:path";
 import { isDay } from "../calendar.ts";
+import { earlier } from "../garden/index.ts";
 import type { Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
 import { briefPage, fieldListPage } from "../site/index.ts";
 import { type Brief, type BriefRequest, briefMarkdown, makeBrief, photosCompared } from "../tour/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { expectedWindows } from "./expected-windows.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
@@ -49,13 +51,21 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
 
 /** The brief of an episode or of a day. */
 export function briefFor(loaded: InTime, tour: string, how: HowToFilm = {}): Brief {
-  return makeBrief(loaded.garden, requestFor(loaded, tour, how));
+  const request = requestFor(loaded, tour, how);
+  const { garden, today } = loaded;
+  const day = garden.episodes.get(request.episode ?? "")?.day ?? request.day ?? today;
+  // Of a tour that was, only what was known then.
+  return makeBrief(garden, { ...request, windows: expectedWindows(loaded, earlier(day, today)) });
 }
 
-type InTime = Pick<Loaded, "garden" | "today">;
+type InTime = Pick<Loaded, "garden" | "weather" | "today">;
 type HowToFilm = Pick<BriefOptions, "start" | "overcast">;
 
-function requestFor({ garden, today }: InTime, tour: string, { start, overcast }: HowToFilm): BriefRequest {
+function requestFor(
+  { garden, today }: Pick<InTime, "garden" | "today">,
+  tour: string,
+  { start, overcast }: HowToFilm,
+): BriefRequest {
   const asked = { start, overcast, today };
   if (garden.episodes.has(tour)) return { ...asked, episode: tour };
   if (isDay(tour)) {

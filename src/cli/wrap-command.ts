@@ -3,7 +3,7 @@ import path from "node:path";
 import { stringify } from "csv-stringify/sync";
 import type { Episode, Garden } from "../model.ts";
 import { nearestName, problemText } from "../records/index.ts";
-import { type Brief, makeBrief } from "../tour/index.ts";
+import type { Brief } from "../tour/index.ts";
 import {
   acceptPromises,
   chapterCues,
@@ -17,6 +17,7 @@ import {
   wrapReport,
   writeCaptions,
 } from "../wrap/index.ts";
+import { briefFor } from "./brief-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
@@ -111,7 +112,7 @@ function shown(file: string, recordsDir: string): string {
 }
 
 /** The brief that was taken along, where it still lies in the results; else made anew. */
-async function briefOf({ garden, today }: Loaded, episode: Episode, outDir: string, effects: Effects): Promise<Brief> {
+async function briefOf(loaded: Loaded, episode: Episode, outDir: string, effects: Effects): Promise<Brief> {
   const text = await effects.readText(path.join(outDir, "briefs", `${episode.id}.json`));
   try {
     const kept = JSON.parse(text ?? "null") as Brief | null;
@@ -119,7 +120,7 @@ async function briefOf({ garden, today }: Loaded, episode: Episode, outDir: stri
   } catch {
     effects.err(`The brief in ${path.join(outDir, "briefs")} cannot be read, so it was made anew.`);
   }
-  return makeBrief(garden, { episode: episode.id, today });
+  return briefFor(loaded, episode.id);
 }
 
 async function glossaryOf(recordsDir: string, { glossary }: WrapOptions, effects: Effects) {

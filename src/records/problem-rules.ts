@@ -251,7 +251,11 @@ export const problemRules = {
     meaning: "Two arms of a trial have the same variety, bed and name, so no line can tell which is meant.",
   },
 
-  "goal/unknown-crop": { severity: "warning", meaning: "A goal in garden.md names no crop that is known." },
+  "goal/unknown-crop": {
+    severity: "warning",
+    meaning:
+      "A goal in garden.md names no crop or product that is known, or not how much of it, so nothing is reckoned for it.",
+  },
   "goal/unknown-pin": { severity: "warning", meaning: "A pin in garden.md names no crop or no bed there is." },
 
   "weather/no-columns": {

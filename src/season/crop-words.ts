@@ -33,12 +33,6 @@ export function productMeant({ variety }: Meant, words: string): CanningFact | u
   return canningFactFor(names.reduce((left, name) => left.split(name.toLowerCase()).join(" "), words.toLowerCase()));
 }
 
-/** Of a crop there is, and of a product that the guide does not name. */
-export function isUnknownProduct(book: Pick<SeasonBook, "garden">, words: string): boolean {
-  const meant = meantBy(book, words);
-  return meant.crop !== undefined && productMeant(meant, words) === undefined;
-}
-
 /**
  * Whether the words are of the crop or variety itself: its name is the last of them. Ten kilograms of tomato soup are not ten of
  * tomatoes.

@@ -48,7 +48,7 @@ export function needs(book: SeasonBook): readonly Need[] {
 }
 
 /** Of goals that count what produce is put into. */
-const vessel = /^(?:jars?|bottles?|tins?|cans?|bags?|boxes|box|tubs?)\b/i;
+export const vessel = /^(?:jars?|bottles?|tins?|cans?|bags?|boxes|box|tubs?)\b/i;
 
 function needOf(book: SeasonBook, goal: Goal): Need {
   const meant = meantBy(book, goal.what);
@@ -139,6 +139,8 @@ interface Yield {
   readonly failed: number;
   readonly plants: number;
   readonly from: "own" | "handbook";
+  /** Of handbooks, and not read in one. */
+  readonly fromMemory?: boolean | undefined;
   readonly grounds: readonly Ground[];
 }
 
@@ -191,8 +193,9 @@ function ownYield(lots: readonly Lot[], goal: Goal): Yield | undefined {
 }
 
 function handbookYield(crop: string, goal: Goal): Yield | undefined {
-  const found = plantYield(crop, goal.pieces === undefined ? "grams" : "pieces")?.value;
-  if (found === undefined) return undefined;
+  const fact = plantYield(crop, goal.pieces === undefined ? "grams" : "pieces");
+  if (fact === undefined) return undefined;
+  const { value: found, source } = fact;
   return {
     mean: found.middle,
     low: found.low,
@@ -202,6 +205,7 @@ function handbookYield(crop: string, goal: Goal): Yield | undefined {
     failed: 0,
     plants: 0,
     from: "handbook",
+    fromMemory: source.fromMemory,
     grounds: [],
   };
 }
@@ -235,7 +239,7 @@ function sentenceOf({ garden }: SeasonBook, goal: Goal, about: About): string {
   const fresh =
     canning === undefined || grams === undefined || goal.jars === undefined
       ? undefined
-      : `about ${sayWeight(grams, units)} of ${canning.fresh}${loadsSaid(goal.jars)}`;
+      : `about ${sayWeight(grams, units)} of ${canning.fresh}${loadsSaid(goal.jars)}${canning.source.fromMemory ? ", by the guide's table from memory" : ""}`;
   if (plants === undefined || each === undefined) {
     const why = grown
       ? `nothing picked here so far tells what one plant of ${produce} gives, and the handbook doesn't either`
@@ -257,11 +261,16 @@ function sentenceOf({ garden }: SeasonBook, goal: Goal, about: About): string {
   return `${begin}about ${sayNumber(plants.usual)} ${plantsOf(plants.usual)}${range}, ${ownSaid(each, units)}.`;
 }
 
-function handbookSaid({ low, high, pieces }: Yield, produce: string, grown: boolean, units: "metric" | "us"): string {
+function handbookSaid(
+  { low, high, pieces, fromMemory }: Yield,
+  produce: string,
+  grown: boolean,
+  units: "metric" | "us",
+): string {
   const amount = (each: number) =>
     pieces === undefined ? sayWeight(each, units) : sayNumber(Math.round(each * 10) / 10);
   const range = amount(low) === amount(high) ? amount(low) : `${amount(low)} to ${amount(high)}`;
-  return `at the ${range} a plant of handbooks, because ${grown ? `no finished planting of ${produce} here was counted and weighed` : `${produce} never grew here`}; one season of your own will tell more`;
+  return `at the ${range} a plant of handbooks${fromMemory === true ? ", from memory" : ""}, because ${grown ? `no finished planting of ${produce} here was counted and weighed` : `${produce} never grew here`}; one season of your own will tell more`;
 }
 
 function ownSaid(each: Yield, units: "metric" | "us"): string {

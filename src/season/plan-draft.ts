@@ -56,7 +56,7 @@ export function planDraft(book: SeasonBook, year: number, rotation: Rotation, ne
   const beds = [...book.garden.beds.values()].filter(
     (bed) => bed.inUseUntil === undefined || bed.inUseUntil > book.until,
   );
-  const places = beds.filter((bed) => !isStaging(bed)).map((bed) => placeOf(book, bed));
+  const places = beds.filter((bed) => !isStaging(bed)).map((bed) => placeOf(book, bed, season?.from));
   const pots = new Set(beds.filter((bed) => !isGround(bed)).map(({ id }) => id));
   const cost = (wish: Wish, place: Place) => costOf(book, rotation, year + 1, wish, place, pots);
   const solved = assignBeds(wishes, places, cost, costs.tooFull);
@@ -191,18 +191,21 @@ function isShady(book: SeasonBook, bed: Bed): boolean {
   return hours !== undefined && hours < fullSun;
 }
 
-function placeOf(book: SeasonBook, bed: Bed): Place {
+/** `from`: the first day of the season whose plants are set out again. */
+function placeOf(book: SeasonBook, bed: Bed, from = book.until): Place {
   const area = bed.size === undefined ? undefined : bed.size.length * bed.size.width * usable;
-  const standing = book
-    .lotsIn(bed.id)
-    .filter(({ planting }) => planting.perennial && planting.ended === undefined)
-    .reduce((sum, lot) => sum + areaOf(lot), 0);
+  const grown = book.lotsIn(bed.id).filter(({ planting: { ended } }) => ended === undefined || ended >= from);
+  const lasting = grown.filter(({ planting }) => planting.perennial && planting.ended === undefined);
+  const standing = lasting.reduce((sum, lot) => sum + areaOf(lot), 0);
+  // Where nobody wrote how much room they take, a bed that grew nothing else is theirs.
+  const theirs = lasting.length > 0 && lasting.length === grown.length;
+  const unmeasured = area === undefined || lasting.some(({ plants }) => plants === undefined);
   return {
     bed: bed.id,
     area: area === undefined ? undefined : Math.max(0, area - standing),
     shady: isShady(book, bed),
     cover: isCovered(book, bed),
-    onlyPerennials: area !== undefined && standing >= area * 0.6,
+    onlyPerennials: (theirs && unmeasured) || (area !== undefined && standing >= area * 0.6),
     pots: !isGround(bed),
   };
 }

@@ -1,7 +1,8 @@
 /** What is wrong in the records as the season's work needs them: trials that can compare nothing, wishes nobody can read. */
-import type { Garden, Problem, Trial } from "../model.ts";
+import type { Garden, Goal, Problem, Trial } from "../model.ts";
 import { problem } from "../records/index.ts";
-import { bedMeant, isUnknownProduct, meantBy } from "./crop-words.ts";
+import { bedMeant, isOfItself, meantBy, productMeant } from "./crop-words.ts";
+import { vessel } from "./needs.ts";
 import { overlappingArms } from "./trial-arms.ts";
 
 export function seasonProblems(garden: Garden): readonly Problem[] {
@@ -36,26 +37,12 @@ const gardenFile = { file: "garden.md", line: 1, column: 1 };
 function wishProblems(garden: Garden): readonly Problem[] {
   const { goals = [], pins = [] } = garden.settings;
   return [
-    ...goals
-      .filter(({ what }) => meantBy({ garden }, what).crop === undefined)
-      .map(({ text }) =>
-        problem(
-          "goal/unknown-crop",
-          gardenFile,
-          `The goal "${text}" names no crop or variety there is.`,
-          "Name the crop in it: 10 kg of leeks.",
-        ),
-      ),
-    ...goals
-      .filter(({ jars, what }) => jars !== undefined && isUnknownProduct({ garden }, what))
-      .map(({ text }) =>
-        problem(
-          "goal/unknown-crop",
-          gardenFile,
-          `The goal "${text}" is of a product that the canning guide's table here does not name, so no amount is reckoned.`,
-          'Name one of the table in docs/seasons.md, such as "tomato sauce", or a weight of the fresh crop.',
-        ),
-      ),
+    ...goals.flatMap((goal) => {
+      const wrong = unreckoned(garden, goal);
+      return wrong === undefined
+        ? []
+        : [problem("goal/unknown-crop", gardenFile, `The goal "${goal.text}" ${wrong.what}`, wrong.fix)];
+    }),
     ...pins.flatMap((pin) => {
       const crop = meantBy({ garden }, pin.crop).crop;
       const bed = bedMeant({ garden }, pin.bed);
@@ -71,4 +58,29 @@ function wishProblems(garden: Garden): readonly Problem[] {
       ];
     }),
   ];
+}
+
+/** Why nothing can be reckoned for a goal; undefined where something can. */
+function unreckoned(garden: Garden, { what, jars }: Goal): { readonly what: string; readonly fix: string } | undefined {
+  const meant = meantBy({ garden }, what);
+  if (jars !== undefined)
+    return productMeant(meant, what) !== undefined
+      ? undefined
+      : {
+          what: "is of a product that the canning guide's table here does not name, so no amount is reckoned.",
+          fix: 'Name one of the table in docs/seasons.md, such as "tomato sauce", or a weight of the fresh crop.',
+        };
+  if (meant.crop === undefined)
+    return { what: "names no crop or variety there is.", fix: "Name the crop in it: 10 kg of leeks." };
+  if (vessel.test(what))
+    return {
+      what: "does not say how much goes into one, so no amount is reckoned.",
+      fix: "Say quarts or pints of a product of the canning guide's table in docs/seasons.md, or a weight of the fresh crop.",
+    };
+  if (!isOfItself(meant, what))
+    return {
+      what: `is of something made of ${meant.crop.plural}, and how much of them that takes is not known, so no amount is reckoned.`,
+      fix: `Name the ${meant.crop.plural} themselves: 10 kg of ${meant.crop.plural}.`,
+    };
+  return undefined;
 }

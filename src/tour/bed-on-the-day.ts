@@ -18,6 +18,7 @@ import type {
 } from "../model.ts";
 import { changes, living } from "../timeline/index.ts";
 import type { Since } from "./brief.ts";
+import type { ExpectedWindows } from "./expected-window.ts";
 import { changesAfter, newsAfter } from "./since.ts";
 
 /** One planting with what the sentences about it need. */
@@ -65,6 +66,8 @@ export interface BedOnTheDay {
   readonly changes: readonly Change[];
   /** Events behind those changes, oldest first. */
   readonly news: readonly Event[];
+  /** When what has not come yet should, where that was reckoned. */
+  readonly windows?: ExpectedWindows | undefined;
 }
 
 export function voiceOf(here: {
@@ -74,7 +77,7 @@ export function voiceOf(here: {
   return { settings: here.index.garden.settings, day: here.day };
 }
 
-export function bedOnTheDay(index: Book, bed: Bed, day: Day, since: Since): BedOnTheDay {
+export function bedOnTheDay(index: Book, bed: Bed, day: Day, since: Since, windows?: ExpectedWindows): BedOnTheDay {
   const { garden } = index;
   const { seasonStarts } = garden.settings;
   const from = changesAfter(since);
@@ -102,6 +105,7 @@ export function bedOnTheDay(index: Book, bed: Bed, day: Day, since: Since): BedO
       .map(lot),
     changes: changed,
     news: eventsBehind(changed, index.event),
+    windows,
   };
 }
 

@@ -9,6 +9,7 @@ import type { Level } from "../films/index.ts";
 import type { Sentence } from "../language/index.ts";
 import type { Day, Obtained, Place, Source } from "../model.ts";
 import type { PointTo, Shot, SideBySide, Spot } from "./camera.ts";
+import type { ExpectedWindows } from "./expected-window.ts";
 import type { Plan } from "./plan/plan.ts";
 
 /** What makes a thing worth showing. One row each in show-values.ts, whose keys the garden's `weights` may name. */
@@ -259,6 +260,8 @@ export interface BriefRequest {
   readonly start?: string | undefined;
   /** Cloud is expected: the light has no direction. */
   readonly overcast?: boolean | undefined;
+  /** When what has not come yet should; a planting without a window goes by its variety's days. */
+  readonly windows?: ExpectedWindows | undefined;
   readonly today: Day;
 }
 

@@ -1,11 +1,12 @@
 /** When picking should begin, from the variety's days to maturity, with what it took here before. */
 
 import { addDays, daysBetween } from "../calendar.ts";
-import { dayOnly, type Ground, inBed, onDay, oneOf, sayPlural } from "../language/index.ts";
+import { dayOnly, type Ground, inBed, onDay, oneOf, sayPlural, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
 import type { Batch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
+import { basisSaid, type ExpectedWindow, isUseful, spanSaid } from "./expected-window.ts";
 import { oncePerPlants } from "./once.ts";
 import { firstDayOf } from "./planting-sentences.ts";
 import { factOf } from "./subjects.ts";
@@ -19,6 +20,18 @@ export function readyFrom({ planting, variety }: Lot): Day | undefined {
   if (maturity === undefined || planting.perennial) return undefined;
   const begun = maturity.from === "planting" ? planting.planted : planting.sown;
   return begun === undefined ? undefined : addDays(begun, maturity.days);
+}
+
+/** The likely day by this garden's past, where that was reckoned; else the packet's. */
+export function expectedDay(lot: Lot, here: BedOnTheDay): Day | undefined {
+  const packet = readyFrom(lot);
+  return packet === undefined ? undefined : (here.windows?.get(lot.planting.id)?.likely ?? packet);
+}
+
+/** "from about 2 September" by the packet, "most likely about 6 September" where this garden's past was reckoned with. */
+export function aboutWhen(lot: Lot, day: Day, here: BedOnTheDay): string {
+  const known = here.windows?.has(lot.planting.id) === true;
+  return `${known ? "most likely" : "from"} about ${dayOnly(day, voiceOf(here))}`;
 }
 
 /** What ends the wait: the first flower of what is grown for flowers, else the first picking. */
@@ -38,6 +51,7 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   if (late > longPast || (late > 0 && siblingPicked(batch, here))) return undefined;
   const voice = voiceOf(here);
   const flower = goal(lot) === "flowered";
+  const window = here.windows?.get(lot.planting.id);
   const { count, before } = reason;
   const grounds: Ground[] = [...reason.counted, ...(late > 0 ? [] : reason.told)];
   return factOf(
@@ -45,7 +59,11 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     batch,
     ({ who, Who, was, its, it }) => {
       if (late > 0) {
-        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, voice)}; ${flower ? "no flower" : "nothing picked"} yet.`;
+        return `By ${its} ${count}, ${who} ${was} due to ${flower ? "flower" : "be ready"} ${onDay(ready, voice)}; ${flower ? "no flower" : "nothing picked"} yet${window === undefined ? "" : stillToCome(window, voice)}.`;
+      }
+      if (window !== undefined) {
+        const span = isUseful(window) ? ` ${spanSaid(window, voice)}` : "";
+        return `${Who} should be ${flower ? "in flower" : "ready"}${span}, most likely about ${dayOnly(window.likely, voice)}${basisSaid(window)}: ${count}${before}.`;
       }
       const day = dayOnly(ready, voice);
       const named = who === it ? "" : ` of ${who}`;
@@ -56,6 +74,14 @@ function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
     },
     grounds,
   );
+}
+
+/** ", and most likely about 20 August by this garden's own records": of what the packet's day has not brought. */
+function stillToCome(window: ExpectedWindow, voice: Voice): string {
+  if (window.to < voice.day) return "";
+  const when =
+    window.likely > voice.day ? `most likely about ${dayOnly(window.likely, voice)}` : spanSaid(window, voice);
+  return `, and now ${when}${basisSaid(window)}`;
 }
 
 /** While another lot of the variety in this bed is picked, nobody can say that nothing came from these. */

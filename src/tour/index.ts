@@ -5,10 +5,11 @@
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
 export { briefMarkdown } from "./brief-markdown.ts";
 export type { Shot } from "./camera.ts";
+export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { factParagraphs } from "./facts.ts";
 export { photosCompared } from "./growth-lines.ts";
 export { makeBrief } from "./make-brief.ts";
-export { type ExpectedWindow, makeOutlook } from "./outlook/make-outlook.ts";
+export { makeOutlook } from "./outlook/make-outlook.ts";
 export type { Deadline, Expected, Outlook } from "./outlook/outlook.ts";
 export { outlookMarkdown } from "./outlook/outlook-markdown.ts";
 export type { Plan, StartScore } from "./plan/plan.ts";

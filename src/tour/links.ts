@@ -18,6 +18,7 @@ import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
 import { wasBare } from "./last-seen.ts";
+import { foundThere } from "./news-sentences.ts";
 import type { Leg } from "./plan/walk.ts";
 
 const compass = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
@@ -127,7 +128,13 @@ const hooks: readonly (readonly [ShowKind, (point: Weighed) => readonly [string,
     "owed",
     () => ["where I owe you an answer", "where I have a promise to keep", "and something you have been waiting for"],
   ],
-  ["new", (point) => [`with ${newPlants(point)} in it`, `and ${newPlants(point)}`]],
+  [
+    "new",
+    (point) =>
+      foundThere(point.lots)
+        ? [`with ${crops(point, "plants")} in it`]
+        : [`with ${newPlants(point)} in it`, `and ${newPlants(point)}`],
+  ],
   ["trouble", () => ["where not all is well", "with a trouble I have to show you"]],
   ["going", (point) => [`for a last look at the ${crops(point, "plants")}`]],
   ["first picking", (point) => [`with the first ${crops(point, "fruit")} picked`]],

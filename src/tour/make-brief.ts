@@ -40,7 +40,9 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const tours = publishedTours(garden, day, episode?.id);
   const wishes = wishesOf(garden, episode);
   const order = orderStops(garden, episode, day, wishes);
-  const found = order.beds.map((bed) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours)));
+  const found = order.beds.map((bed) =>
+    bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours), request.windows),
+  );
   // A tour whose stops nobody chose passes by what is bare and was bare before.
   const owedBeds = new Set(openFollowUps(garden, day).map((followUp) => followUp.bed));
   const kept = (here: BedOnTheDay) => order.listed || wishes.keptBeds.has(here.bed.id);

@@ -43,6 +43,8 @@ function openWith(batch: Batch, here: BedOnTheDay, story: string): string {
   const { crop, lots } = batch;
   const list = numberedCultivars(batch, (lot) => sayAsCue(lot));
   const since = here.since.episode === undefined ? "this season" : here.since.text;
+  if (foundThere(lots))
+    return `Not seen before: ${list}${lots.length > 1 && crop !== undefined ? ` ${cropName(crop, 2)}` : ""}`;
   if (crop !== undefined && lots.length > 1 && allOfItsCrop(batch, here)) {
     return `The ${cropName(crop, 2)} ${agree(batch, "is", "are")} all new: ${list}${story}`;
   }
@@ -53,6 +55,11 @@ function openWith(batch: Batch, here: BedOnTheDay, story: string): string {
     `${capital(name)}, new ${since}${story}`,
     `Not seen before: ${name}${story}`,
   ]);
+}
+
+/** Only found in the notes as being there: nobody knows that these are new, and rhubarb may be older than the notes. */
+export function foundThere(lots: readonly Lot[]): boolean {
+  return lots.every(({ planting }) => planting.implied);
 }
 
 /** " (say oo-CHEE-kee KOO-ree)": a cue for the person speaking, at the first time of saying a name. */

@@ -5,7 +5,7 @@ import { bySowing, theBatch } from "./batches.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { OutlineLine, ShowKind } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
-import { expectedFact, readyFrom } from "./expected-picking.ts";
+import { aboutWhen, expectedDay, expectedFact } from "./expected-picking.ts";
 import { lastSeen, wasBare } from "./last-seen.ts";
 
 /** The order in which things are told, whatever their worth: promises and news first, work and questions last. */
@@ -73,7 +73,7 @@ export function closingLine(
   const expected: ReadonlySet<ShowKind> = new Set(["due soon", "ready", "going"]);
   const told = new Set(show.flatMap(({ kind, lots }) => (expected.has(kind) ? lots : [])));
   const coming = bySowing(here.growing).flatMap((batch) => {
-    const day = readyFrom(batch.lots[0]);
+    const day = expectedDay(batch.lots[0], here);
     if (day === undefined || day <= here.day || daysBetween(here.day, day) > soonEnough) return [];
     const fact = batch.lots.some((lot) => told.has(lot)) ? undefined : expectedFact(batch, here);
     return fact === undefined || fact.private ? [] : [{ batch, day, fact }];
@@ -81,7 +81,7 @@ export function closingLine(
   const next = coming.toSorted((a, b) => (a.day < b.day ? -1 : 1))[0];
   if (next !== undefined) {
     const state = next.batch.crop?.use === "flower" ? "in flower" : "ready";
-    const when = `${state} from about ${dayOnly(next.day, voiceOf(here))}`;
+    const when = `${state} ${aboutWhen(next.batch.lots[0], next.day, here)}`;
     const who = theBatch(next.batch);
     return line(
       inTurn(tour, turn, [

@@ -2,12 +2,26 @@
 import { expect, test } from "vitest";
 import { captionRows, readsBack, rollovers } from "../../scripts/truth/captions.ts";
 import { daysToStage, heatRows, maizeStages } from "../../scripts/truth/heat.ts";
-import { sunFigures } from "../../scripts/truth/light.ts";
+import { lightOrders, sunFigures, wrongOrders } from "../../scripts/truth/light.ts";
 import { longestWalk, problems, walkLength } from "../../scripts/truth/routes.ts";
+import { lightWorth } from "../../src/almanac/index.ts";
 import { writeTime } from "../../src/wrap/caption-times.ts";
 
 test.each(sunFigures)("the sun's $of: $against", ({ found, expected, within }) => {
   expect(Math.abs(found() - expected)).toBeLessThan(within);
+});
+
+test("no light is worth less than one that guidance for photographing plants puts below it", () => {
+  expect(lightOrders.length).toBe(10);
+  expect(wrongOrders(lightWorth)).toEqual([]);
+  // Noon as good as any light, which it once was.
+  expect(wrongOrders({ ...lightWorth, high: 1.01 })).toEqual([
+    "even below high",
+    "front below high",
+    "side below high",
+    "soft below high",
+    "shade below high",
+  ]);
 });
 
 // 475, 870, 1135 and 1400 °F days at 20 a day, the day of planting not counted.

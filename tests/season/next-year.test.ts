@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import { seasonBook, seasonProblems, seedListCsv } from "../../src/season/index.ts";
 import { needs } from "../../src/season/needs.ts";
+import { planDraft } from "../../src/season/plan-draft.ts";
 import { assignBeds, type Place, type Wish } from "../../src/season/plan-solver.ts";
 import { diseaseAdvice, rotation } from "../../src/season/rotation.ts";
 import { type SeedRow, seedList, seedListSaid } from "../../src/season/seed-list.ts";
@@ -166,7 +167,7 @@ describe("needs", () => {
     expect(okra?.basis).toBe("handbook");
     // 100 lb from 100 ft at 12 and at 18 inches: 1 and 1.5 lb a plant.
     expect(okra?.sentence.text).toBe(
-      "5 kg of okra: between eight and twelve okra plants, at the 454 g to 680 g a plant of handbooks, because okra never grew here; one season of your own will tell more.",
+      "5 kg of okra: between eight and twelve okra plants, at the 454 g to 680 g a plant of handbooks, from memory, because okra never grew here; one season of your own will tell more.",
     );
     expect(tomatoes?.plants).toEqual({ usual: 30, good: 10, poor: 94 });
     expect(tomatoes?.sentence.text).toMatch(
@@ -204,11 +205,35 @@ describe("needs", () => {
 
   it("of a product that nobody tested are asked about by check", async () => {
     const { garden } = await book(
-      withGoals("9 pints of tomato soup", "9 pints of Musselburgh tomatoes", "3 pints of peas"),
+      withGoals(
+        "9 pints of tomato soup",
+        "9 pints of Musselburgh tomatoes",
+        "3 pints of peas",
+        "14 pints of applesauce",
+        "14 pints of kimchi",
+        "12 jars of leeks",
+        "10 kg of leek soup",
+        "3 kg of moonfruit",
+      ),
     );
     expect(seasonProblems(garden).map(({ what }) => what)).toEqual([
       'The goal "9 pints of tomato soup" is of a product that the canning guide\'s table here does not name, so no amount is reckoned.',
+      'The goal "14 pints of kimchi" is of a product that the canning guide\'s table here does not name, so no amount is reckoned.',
+      'The goal "12 jars of leeks" does not say how much goes into one, so no amount is reckoned.',
+      'The goal "10 kg of leek soup" is of something made of leeks, and how much of them that takes is not known, so no amount is reckoned.',
+      'The goal "3 kg of moonfruit" names no crop or variety there is.',
     ]);
+  });
+
+  it("say of a figure that was never read in its table that it is from memory", async () => {
+    const [sauce, tomatoes, okra] = needs(
+      await book(withGoals("28 quarts of tomato sauce", "21 quarts of tomatoes", "5 kg of okra")),
+    );
+    expect(sauce?.sentence.text).toContain("four canner loads, by the guide's table from memory, so between");
+    // 21 lb for seven quarts of whole tomatoes were seen in the guide; the yields of plants were not.
+    expect(tomatoes?.sentence.text).toContain("about 28.6 kg of tomatoes, three canner loads, so between");
+    for (const need of [sauce, tomatoes, okra])
+      expect(need?.sentence.text).toContain("a plant of handbooks, from memory, because");
   });
 
   it("of apple sauce are of apples, however it is written", async () => {
@@ -257,6 +282,35 @@ describe("the seed order", () => {
     const csv = seedListCsv(rows.map((row) => ({ ...row, remark: row.how === "buy" ? "=1+1" : row.remark })));
     expect(csv.split("\r\n")[0]).toBe("\uFEFFsource,variety,crop,how,own seed,obtained,year,remark,link");
     expect(csv).toContain("'=1+1");
+  });
+});
+
+describe("the draft", () => {
+  const bed = (title: string) => `---\ntitle: ${title}\n---\n`;
+
+  it.each([
+    ["of unknown size", bed("Old Bed")],
+    ["of known size", "---\ntitle: Old Bed\nsize: 4 x 1.2 m\n---\n"],
+  ])("puts nothing on asparagus that has its bed %s to itself", async (_, oldBed) => {
+    const files: Files = {
+      "beds/old-bed.md": oldBed,
+      "beds/the-new-bed.md": bed("The New Bed"),
+      "beds/mixed-bed.md": bed("Mixed Bed"),
+      "notes/2022-05-01.md": "- sowed radishes in Old Bed\n- cleared radishes from Old Bed\n",
+      "notes/2023-05-01.md": "- cut 400 g asparagus from Old Bed\n- planted 3 rhubarb in Mixed Bed\n",
+      "notes/2024-05-01.md": "- cut 400 g asparagus from Old Bed\n- planted 15 potatoes in The New Bed\n",
+      "notes/2024-05-20.md": "- planted 6 bought courgettes in Mixed Bed\n- planted 6 bought tomatoes in The New Bed\n",
+      "notes/2024-09-20.md":
+        "- cleared potatoes from The New Bed\n- cleared courgettes from Mixed Bed\n- cleared tomatoes from The New Bed\n",
+    };
+    const known = await book(files);
+    const { rows } = planDraft(known, 2024, rotation(known, 2024), []);
+    expect(rows.map(({ bed: id }) => id)).not.toContain("old-bed");
+    expect(rows.flatMap(({ crops }) => crops.map(({ crop }) => crop)).sort()).toEqual([
+      "courgette",
+      "potato",
+      "tomato",
+    ]);
   });
 });
 

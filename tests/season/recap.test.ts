@@ -148,6 +148,10 @@ describe("the demo garden's recap", () => {
     expect(recap.methods.join(" ")).toMatch(
       /simple average.*McMaster and Wilhelm.*exact permutation test.*MF315.*West Virginia/s,
     );
+    // Each page stands with the families it names, and with no other.
+    expect(recap.methods.find((one) => one.startsWith("Rotation"))).toBe(
+      "Rotation: the same family off a bed for three seasons (the cabbage family, the potato and tomato family, the onion family, the pea and bean family and the cucumber and squash family by West Virginia University Extension, Crop Rotation in the Garden (2025); the carrot family and the beet family by K-State Research and Extension, Riley County, column on vegetable crop rotation), two seasons (the lettuce family by UC Master Gardeners of Sacramento County, Crop Rotation); longer after a disease that stays in the soil. Why: common knowledge of growers, from memory.",
+    );
   });
 
   it("tells the cautions of the plants it speaks of, and of no others that grow", async () => {

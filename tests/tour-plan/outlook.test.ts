@@ -63,7 +63,7 @@ describe("the weeks ahead", () => {
 
   test("go by the garden's own window where one is known", () => {
     const id = "long-bed/chioggia/2026-04-20";
-    const window = { from: "2026-07-04", likely: "2026-07-11", to: "2026-07-22" };
+    const window = { from: "2026-07-04", likely: "2026-07-11", to: "2026-07-22", own: true };
     const own = makeOutlook(garden, { today, weeks: 4, windows: new Map([[id, window]]) });
     expect(own.expected[0]).toMatchObject({ day: "2026-07-11", window: { from: "2026-07-04", to: "2026-07-22" } });
     expect(own.expected[0]?.text).toContain(

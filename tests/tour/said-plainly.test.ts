@@ -78,6 +78,21 @@ it("what was picked last weeks ago is not being picked now", async () => {
   expect([on("2026-05-20"), on("2026-06-10"), on("2026-06-11"), on("2026-07-04")]).toEqual([true, true, false, false]);
 });
 
+it("what the notes only found there is not called new, nor sown", async () => {
+  const brief = await briefOf(
+    {
+      "beds/rhubarb-bed.md": "---\ntitle: Rhubarb Bed\n---\n",
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "notes/2026-04-10.md": "- pulled 1 kg rhubarb in Rhubarb Bed\n- sowed radishes in Long Bed\n",
+    },
+    "2026-04-20",
+  );
+  const stop = brief.slice(brief.indexOf("· Rhubarb Bed"));
+  expect(stop).toContain("Not seen before: rhubarb.");
+  expect(stop).not.toMatch(/\bnew rhubarb|new this season|New this season|sown/);
+  expect(brief).toMatch(/radishes, new this season|New this season: radishes|Not seen before: radishes, sown/i);
+});
+
 it("garlic is lifted once, potatoes are dug, and neither came as plants", async () => {
   const brief = await briefOf(kitchen, "2026-07-04");
   expect(brief).not.toMatch(/first (?:picking of the )?Germidour|Germidour[^.]*began|as plants/i);

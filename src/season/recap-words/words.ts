@@ -1,6 +1,6 @@
 /** The sentences of a recap. */
 
-import { airborne, rotationRule, soilDiseases } from "../../almanac/index.ts";
+import { airborne, rotationRule, rotationRules, soilDiseases } from "../../almanac/index.ts";
 import {
   bedVerb,
   capital,
@@ -458,9 +458,8 @@ export const recapWords = {
     trials:
       "Trials: one value for each row, bed or pot treated apart, from days that all arms have; exact permutation test of the difference of their means, two-sided, within beds and seasons where these hold as many of each; the interval of the difference from the same test, 95 %. Rows next to one another count as one, and so does a bed that one arm has for itself. Plots needed: power 0.8 at 0.05, with the spread seen.",
     needs:
-      "Plants needed: goal over own yield of finished plantings, the lost ones with them; else the range of handbooks, from Kansas State University's yields of rows (MF315) at the closest and widest spacing and, from memory, such tables by the plant; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015).",
-    rotation:
-      "Rotation: same family off a bed for three seasons, two for the lettuce family (West Virginia University Extension, 2025), longer after a disease that stays in the soil.",
+      "Plants needed: goal over own yield of finished plantings, the lost ones with them; else the range of handbooks, from Kansas State University's yields of rows (MF315) at the closest and widest spacing and, from memory, such tables by the plant; jars by the USDA Complete Guide to Home Canning (AIB 539, 2015), where a need says so from memory of it.",
+    rotation: `Rotation: the same family off a bed for ${rotationSources()}; longer after a disease that stays in the soil. Why: common knowledge of growers, from memory.`,
     draft: (season: string, exact: boolean) =>
       `The draft for ${season} was ${exact ? "found by trying every choice" : "found by search, and a better one may exist"}.`,
   },
@@ -475,3 +474,15 @@ function heatApart(heat: number, lastYear: number, daysAhead: number | undefined
 }
 
 export type RecapWords = typeof recapWords;
+
+/** "three seasons (the cabbage family and the onion family by West Virginia University Extension), two seasons (…)": each page for the families it names. */
+function rotationSources(): string {
+  return [...Map.groupBy(rotationRules, ({ years }) => years)]
+    .map(([years, rules]) => {
+      const pages = [...Map.groupBy(rules, ({ source }) => source.title)].map(
+        ([title, named]) => `${sayList(named.map(({ name }) => name))} by ${title}`,
+      );
+      return `${sayNumber(years)} seasons (${pages.join("; ")})`;
+    })
+    .join(", ");
+}

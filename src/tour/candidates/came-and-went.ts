@@ -4,7 +4,7 @@ import { isNewToGarden } from "../../garden/index.ts";
 import { bedVerb, capital, cultivar, onDay, say, sayList, sinceDay, theBed } from "../../language/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
-import { endedSentences, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
@@ -14,7 +14,7 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
   const voice = voiceOf(here);
   return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
     const [lot] = batch.lots;
-    const { planted, sown, since, selfSown } = lot.planting;
+    const { planted, sown, since, selfSown, implied } = lot.planting;
     const up = firstDayOf(lot, "up");
     const gist =
       selfSown === true
@@ -23,11 +23,18 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
           ? `planted ${onDay(planted, voice)}`
           : up !== undefined
             ? `up ${sinceDay(up, voice)}`
-            : `sown ${onDay(sown ?? since, voice)}`;
+            : implied
+              ? `first noted ${onDay(since, voice)}`
+              : `sown ${onDay(sown ?? since, voice)}`;
     return {
       kind: "new",
       sentence: newSentence(batch, here),
-      why: here.since.episode === undefined ? "this bed has never been shown" : `it came ${here.since.text}`,
+      why:
+        here.since.episode === undefined
+          ? "this bed has never been shown"
+          : foundThere(batch.lots)
+            ? `first noted ${here.since.text}`
+            : `it came ${here.since.text}`,
       about: theBatch(batch),
       gist,
       keepBy: cultivar(lot),

@@ -4,7 +4,7 @@ import { daysBetween } from "../../calendar.ts";
 import { capital, cultivar, dayOnly, onDay, say, sinceDay, thePlants } from "../../language/index.ts";
 import { agree, batchesOf, bySowing, byVariety, groundsOf, theBatch } from "../batches.ts";
 import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
-import { expectedFact, readyFrom } from "../expected-picking.ts";
+import { aboutWhen, expectedDay, expectedFact } from "../expected-picking.ts";
 import { milestonesSince } from "../milestones.ts";
 import { isNews } from "../news-sentences.ts";
 import { pickedSinceSentence } from "../picked-sentences.ts";
@@ -65,7 +65,7 @@ export function pickingCandidates(here: BedOnTheDay): Candidate[] {
 /** What should be ready by now and is not picked, and what will be before the next tour. */
 export function readyCandidates(here: BedOnTheDay): Candidate[] {
   return bySowing(here.growing).flatMap((batch) => {
-    const day = readyFrom(batch.lots[0]);
+    const day = expectedDay(batch.lots[0], here);
     if (day === undefined) return [];
     const away = daysBetween(here.day, day);
     const fact = Math.abs(away) <= soon ? expectedFact(batch, here) : undefined;
@@ -75,11 +75,9 @@ export function readyCandidates(here: BedOnTheDay): Candidate[] {
       {
         kind: due ? ("due soon" as const) : ("ready" as const),
         sentence: fact,
-        why: due ? "it will be ready before the next tour" : "it should be ready by now",
+        why: due ? "it should be ready before the next tour" : "it should be ready by now",
         about: theBatch(batch),
-        gist: due
-          ? `ready from about ${dayOnly(day, voiceOf(here))}`
-          : `due since about ${dayOnly(day, voiceOf(here))}`,
+        gist: due ? `ready ${aboutWhen(batch.lots[0], day, here)}` : `due since about ${dayOnly(day, voiceOf(here))}`,
         keepBy: cultivar(batch.lots[0]),
         lots: batch.lots,
       },

@@ -10,7 +10,8 @@ import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { candidatesAt, type Findings } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
-import { readyFrom, reasonToExpect } from "../expected-picking.ts";
+import { expectedDay, reasonToExpect } from "../expected-picking.ts";
+import { basisSaid, type ExpectedWindow, type ExpectedWindows, isUseful, spanSaid } from "../expected-window.ts";
 import { followUpLines } from "../follow-up-lines.ts";
 import { shownBefore } from "../shown-before.ts";
 import { publishedTours, sinceFor } from "../since.ts";
@@ -20,36 +21,26 @@ import { trialSentence, trialsIn } from "../trial-lines.ts";
 import { wishesOf } from "../wishes.ts";
 import type { Deadline, Expected, FilmingDay, Outlook } from "./outlook.ts";
 
-/** When a planting should come by this garden's own records and its weather. */
-export interface ExpectedWindow {
-  readonly from: Day;
-  readonly likely: Day;
-  readonly to: Day;
-}
-
 export interface OutlookRequest {
   readonly today: Day;
   readonly weeks: number;
   /** By planting id; a planting without one goes by its variety's days to maturity. */
-  readonly windows?: ReadonlyMap<string, ExpectedWindow> | undefined;
+  readonly windows?: ExpectedWindows | undefined;
 }
 
 /** What came within this many days is news to a film. */
 const fresh = 7;
 
-export function makeOutlook(garden: Garden, { today, weeks, windows = new Map() }: OutlookRequest): Outlook {
+export function makeOutlook(garden: Garden, { today, weeks, windows }: OutlookRequest): Outlook {
   const index = bookOf(garden);
   const to = addDays(today, weeks * 7);
   const voice: Voice = { settings: garden.settings, day: today };
   const wishes = wishesOf(garden, undefined);
   const beds = orderStops(garden, undefined, today, wishes).beds;
   const tours = publishedTours(garden, today, undefined);
-  const stand = (bed: Bed, day: Day) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours));
+  const stand = (bed: Bed, day: Day) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours), windows);
   const now = beds.map((bed) => stand(bed, today));
-  const expected = inOrderOfDay([
-    ...now.flatMap((here) => expectedHere(here, today, to, windows)),
-    ...verdicts(now, today, to),
-  ]);
+  const expected = inOrderOfDay([...now.flatMap((here) => expectedHere(here, today, to)), ...verdicts(now, today, to)]);
   const shown = shownBefore(garden, today, undefined);
   const photos = photosByBed(garden.photos);
   const gone = new Map<string, Deadline>();
@@ -96,16 +87,11 @@ function stateOf(kind: Expected["kind"]): string {
 }
 
 /** Sowings that should be ready or in flower within the span, by the garden's own window where there is one. */
-function expectedHere(
-  here: BedOnTheDay,
-  from: Day,
-  to: Day,
-  windows: ReadonlyMap<string, ExpectedWindow>,
-): readonly Expected[] {
+function expectedHere(here: BedOnTheDay, from: Day, to: Day): readonly Expected[] {
   return bySowing(here.growing).flatMap((batch) => {
     const [lot] = batch.lots;
-    const window = windows.get(lot.planting.id);
-    const day = window?.likely ?? readyFrom(lot);
+    const window = here.windows?.get(lot.planting.id);
+    const day = expectedDay(lot, here);
     const reason = reasonToExpect(batch, here);
     if (day === undefined || day < from || day > to || reason === undefined) return [];
     const kind = lot.crop?.use === "flower" ? ("in flower" as const) : ("ready" as const);
@@ -127,15 +113,9 @@ function expectedHere(
   });
 }
 
-/** A window of more days than this says only that nobody knows. */
-const usefulWindow = 42;
-
-/** ", by this garden's own records between 24 July and 3 August"; what could have come already is told by its end. */
+/** ", by this garden's own records between 24 July and 3 August" */
 function spread(window: ExpectedWindow | undefined, voice: Voice): string {
-  if (window === undefined || daysBetween(window.from, window.to) > usefulWindow) return "";
-  const to = dayOnly(window.to, voice);
-  const span = window.from <= voice.day ? `no later than ${to}` : `between ${dayOnly(window.from, voice)} and ${to}`;
-  return `, by this garden's own records ${span}`;
+  return window === undefined || !isUseful(window) ? "" : `,${basisSaid(window)} ${spanSaid(window, voice)}`;
 }
 
 function verdicts(now: readonly BedOnTheDay[], from: Day, to: Day): readonly Expected[] {
