@@ -53,6 +53,9 @@ const objectThenParticle = new RegExp(
   "i",
 );
 
+/** "the lower leaves against blight" */
+const objectThenWhy = /^(\S+(?: \S+){0,3}) ((?:against|because|before|after|so that|to keep)\b.*)$/i;
+
 const how =
   /^(with|to|for|at|from|by|against|under|into|onto|on|around|after|before|over|using|every|each|twice|once|well|lightly|hard|thoroughly|deeply|again|in|between|along|early|late|gently|properly|as|because|until|till|where|while)\b/i;
 
@@ -103,7 +106,8 @@ function sayHead(text: string, plants: Subject | undefined, bed: Pick<Subject, "
   if (work === undefined) return `work on ${subject.name}${text === "" ? "" : `: ${text}`}`;
   const how = work.how === undefined ? "" : ` ${work.how}`;
   if (work.object === undefined) return `${subject.name} ${subject.were} ${work.verb}${how}`;
-  const on = plants === undefined ? "" : ` on ${plants.name}`;
+  // "took the lower leaves off the tomatoes": off them, and not on them.
+  const on = plants === undefined ? "" : work.verb.endsWith(" off") ? ` ${plants.name}` : ` on ${plants.name}`;
   return `${work.object} ${endsPlural(work.object) ? "were" : "was"} ${work.verb}${on}${how}`;
 }
 
@@ -132,7 +136,9 @@ function takeApart(text: string): Work | undefined {
   if (rest === "") return { verb };
   if (how.test(rest)) return { verb, how: rest };
   const apart = verbs.length === 1 ? objectThenParticle.exec(rest) : null;
-  return apart === null ? { verb, object: rest } : { verb: `${verb} ${apart[2]}`, object: apart[1], how: apart[3] };
+  if (apart !== null) return { verb: `${verb} ${apart[2]}`, object: apart[1], how: apart[3] };
+  const [, object = rest, why] = objectThenWhy.exec(rest) ?? [];
+  return { verb, object, how: why };
 }
 
 function participleOf(word: string | undefined): string | undefined {
@@ -144,7 +150,7 @@ function participleOf(word: string | undefined): string | undefined {
 const beforeBed =
   /(?<!\s)(?:\s*,)?(?:\s*\b(?:and|in|on|of|at|from|to|round)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
 const beforePlants =
-  /(?<!\s)(?:\s*,)?(?:\s*\b(?:and|on|of|off|from|for|to)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
+  /(?<!\s)(?:\s*,)?(?:\s*\b(?:and|on|of|from|for|to)\b)?\s*(?:\ball\s+)?(?:\bof\s+)?(?:\b(?:the|my|our)\s+)?$/i;
 
 const letter = /[\p{L}\p{N}]/u;
 

@@ -272,7 +272,11 @@ describe("work", () => {
       { variety: "crown-prince", verb: "tied in", what: "tied in Crown Prince" },
       "The Crown Prince squash were tied in.",
     ],
-    [{ crop: "leek", verb: "did", what: "took the lower leaves off" }, "The lower leaves were taken off on the leeks."],
+    [{ crop: "leek", verb: "did", what: "took the lower leaves off" }, "The lower leaves were taken off the leeks."],
+    [
+      { crop: "leek", verb: "did", what: "took the lower leaves off the leeks against blight" },
+      "The lower leaves were taken off the leeks against blight.",
+    ],
     [
       { crop: "leek", verb: "watered", what: "watered everything, four cans to the leeks" },
       "Everything was watered, four cans to the leeks.",
