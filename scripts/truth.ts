@@ -4,6 +4,7 @@
  */
 import { captionRows } from "./truth/captions.ts";
 import { cropRows } from "./truth/crops.ts";
+import { daysAheadRows } from "./truth/days-ahead.ts";
 import { forecastRows } from "./truth/forecasts.ts";
 import { hazardRows } from "./truth/hazards.ts";
 import { heatRows } from "./truth/heat.ts";
@@ -22,6 +23,7 @@ const makers: Readonly<Record<string, RowMaker>> = {
   needs: needRows,
   standings: standingRows,
   forecasts: forecastRows,
+  ahead: daysAheadRows,
   light: lightRows,
   heights: heightRows,
   heat: heatRows,
