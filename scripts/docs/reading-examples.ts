@@ -94,14 +94,9 @@ export const factLines: readonly LineExample[] = [
 ];
 
 export const questionLines: readonly LineExample[] = [
-  asked("lifted the onions", "did: lifted the onions, in Long Bed", "picked onions from Long Bed"),
-  asked(
-    "cut the lettuces",
-    "did: cut the lettuces, in Long Bed",
-    "cleared lettuces from Long Bed",
-    "picked lettuces from Long Bed",
-  ),
-  asked("4 lettuces bolted", "lost 4 lettuces in Long Bed to bolting", "trouble: bolting on lettuces in Long Bed"),
+  asked("lifted the onions", "picked onions from Long Bed", "did: lifted the onions, in Long Bed"),
+  asked("cut the lettuces", "did: cut the lettuces, in Long Bed", "picked lettuces from Long Bed"),
+  asked("4 lettuces bolted", "trouble: bolting on lettuces in Long Bed", "lost 4 lettuces in Long Bed to bolting"),
   asked("1 each of Boltardy and Sungold planted", "planted 1 Boltardy in Long Bed\nplanted 1 Sungold in Long Bed"),
   asked(
     "12 leeks planted in Long Bed, 6 Sungold in Greenhouse",
@@ -111,7 +106,6 @@ export const questionLines: readonly LineExample[] = [
   asked("maybe I'll sow more beetroot", "plan: maybe I'll sow more beetroot", "sowed beetroot in Long Bed"),
   asked("need to water the leeks tomorrow", "to do by 2026-06-07: need to water the leeks tomorrow"),
   asked("in 2025 I sowed 40 Boltardy here", "sowed 40 Boltardy in Long Bed"),
-  asked("Priya gave me 3 rhubarb crowns", "acquired: 3 rhubarb"),
   asked("my brother picked 2 kg of plums", "picked 2000 g plums from Long Bed", "gave away 2000 g plums"),
 ];
 
@@ -128,7 +122,6 @@ export const storyLines: readonly LineExample[] = [
   story("our neighbour has picked his first courgettes"),
   story("my sister sowed her carrots today"),
   story("my mother always sowed her beans on Good Friday"),
-  story("beans like warm soil"),
   story("the robin followed me all morning"),
   story("rained until four"),
 ];
@@ -143,7 +136,7 @@ export const firstNote: NoteExample = {
     story("Cold wind in the morning, and rain until four."),
     facts("this morning I planted a dozen Musselburgh leeks", "planted 12 Musselburgh in Long Bed"),
     facts("slugs ate three lettuces", "lost 3 lettuces in Long Bed to slugs"),
-    asked("lifted the onions", "did: lifted the onions, in Long Bed", "picked onions from Long Bed"),
+    asked("lifted the onions", "picked onions from Long Bed", "did: lifted the onions, in Long Bed"),
     story("the robin followed me all morning"),
   ],
 };

@@ -52,7 +52,13 @@ export function amountMention(
   const before = words[at - 1];
   const [point, behind] = words.slice(at + 1, at + 3);
   // "2. Heads of the best four": the item's number.
-  if (at === 0 && word.kind === "number" && point?.text === "." && behind !== undefined && behind.start > point.end)
+  if (
+    at === 0 &&
+    /^\d{1,2}$/.test(word.text) &&
+    point?.text === "." &&
+    behind !== undefined &&
+    behind.start > point.end
+  )
     return mention("label", at, at + 1, Number(word.text));
   if (word.text === "#" || /^(?:x|×)$/.test(word.lower)) return timesBehind(words, at);
   if (word.lower === "a" && words[at + 1]?.lower === "few") return undefined;

@@ -305,7 +305,7 @@ function byOtherWords(clause: Clause, words: readonly Word[]): readonly EventKin
   const has = (type: Mention["type"]) => clause.mentions.some((one) => one.type === type);
   const said = textOf(words, clause.from, clause.end);
   const beds = clause.mentions.filter((one): one is BedMention => one.type === "bed");
-  if (has("cause") && troubleEnds.test(said)) kinds.push("cured");
+  if (has("cause") && troubleEnds.test(said) && !/\b(?:so far|yet)\b/.test(said)) kinds.push("cured");
   if (has("plant") && (beds.length > 1 || beds.some(({ role }) => role === "to"))) kinds.push("moved");
   if ((has("plant") || has("gear")) && fromSomebody.test(said)) kinds.push("acquired");
   if (has("plant") && toSomebody.test(said)) kinds.push("gave away");

@@ -3,6 +3,7 @@
  * year's, still to come, only thought of or denied never stands as a fact.
  */
 import type { EventKind } from "../../model.ts";
+import { isMisspeltVerb } from "../unknown-verb.ts";
 import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { type Add, askFeatures, candidateFeatures, type FormReading } from "./features.ts";
@@ -131,6 +132,9 @@ function isGuessed(candidate: Candidate, line: Weighed): boolean {
   const isGuess = candidate.choices.some(
     ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
   );
+  const [opens] = line.words;
+  const isSlip = opens !== undefined && !line.mentions.some(({ from }) => from === 0) && isMisspeltVerb(opens);
+  if (isGuess && isSlip) return true;
   const passesOver = candidate.choices.some(({ kind, clause }) => kind === undefined && clause.mentions.some(isVerb));
   if (isGuess && passesOver) return true;
   // Between two beds a move has a way.

@@ -259,13 +259,14 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
   const inClause = clause.mentions.filter((one): one is BedMention => one.type === "bed");
   const inLine = context.all.filter((one): one is BedMention => one.type === "bed");
   const beds = inClause.length > 0 ? inClause : inLine.length === 1 ? inLine : [];
-  for (const bed of beds) used.add(bed);
   if (kind === "moved") {
+    for (const bed of beds) used.add(bed);
     const to =
       beds.find(({ role }) => role === "to") ?? (beds.length === 2 ? beds[1] : beds.find(({ role }) => role === "in"));
     facts.toBed = to?.id;
     facts.bed = beds.find((bed) => bed !== to)?.id ?? context.beds[0];
   } else {
+    if (beds[0] !== undefined) used.add(beds[0]);
     facts.bed = beds[0]?.id ?? (bedOnlyWhenSaid.has(kind) || context.beds.length !== 1 ? undefined : context.beds[0]);
   }
   const [day] = clause.mentions.filter((one): one is DayMention => one.type === "day");
