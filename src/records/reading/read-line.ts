@@ -95,6 +95,9 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
   names.backTo(mark);
+  const dated = standing.prose || form !== undefined ? undefined : behindDay(line, context, find);
+  if (dated !== undefined) return made("facts", dated.read.events, [], dated.read.problems);
+  names.backTo(mark);
   const asStory = !standing.prose && saysMoreThanItTells(line.text) ? "question" : "story";
   const { mentions } = seenIn(line.text, find);
   const isBox = !standing.prose && box.test(line.text);
@@ -126,6 +129,20 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     names.backTo(before);
   }
   return made("question", [], readings, ofDates(form));
+}
+
+/** "10.6. sowed leeks": the written form behind a day that has been, which is then the day of what it says. */
+function behindDay(line: NoteLine, context: ReadingContext, find: FindContext): FormLine | undefined {
+  const { words, mentions } = seenIn(line.text, find);
+  const day = mentions.find((one) => one.type === "day" && one.from === 0);
+  if (day?.type !== "day" || day.day > context.note.day) return undefined;
+  const at = /^[:,–—-]$/.test(words[day.end]?.text ?? "") ? day.end + 1 : day.end;
+  const text = line.text.slice(words[at]?.start ?? line.text.length);
+  const then = { ...context, note: { ...context.note, day: day.day } };
+  const form = readForm({ ...line, text }, then, { ...find, noteDay: day.day });
+  if (form?.clean !== true) return undefined;
+  const events = form.read.events.map((event) => ({ ...event, text: line.text }));
+  return { ...form, read: { ...form.read, events } };
 }
 
 function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, context: LineContext): boolean {
