@@ -88,7 +88,6 @@ function ripe(weather: ReadonlyMap<Day, readonly [number, number]>, planted: Day
 const climates = 40;
 
 /** Shown without a goal: a forecast does not know that maize needs less warmth when it is planted late, and tells it too late. */
-
 async function plantedLate(days: number): Promise<TruthRow> {
   let [late, width, held, ripened] = [0, 0, 0, 0];
   for (let climate = 0; climate < climates; climate += 1) {

@@ -21,10 +21,13 @@ export function cropsAsWritten(
 ): ReadonlyMap<string, Crop> {
   const words = new Map<string, Set<string>>();
   for (const { crop, text } of written) {
-    if (crop === undefined || !crops.has(crop)) continue;
+    const name = crop === undefined ? undefined : crops.get(crop)?.name;
+    if (crop === undefined || name === undefined) continue;
+    const known = words.get(crop);
+    // Settled: most crops are by the first text that names them, and no other is looked through.
+    if (known !== undefined && (known.size > 1 || known.has(name))) continue;
     const said = names.cropWordIn(crop, text);
     if (said === undefined) continue;
-    const known = words.get(crop);
     if (known === undefined) words.set(crop, new Set([said]));
     else known.add(said);
   }

@@ -48,7 +48,7 @@ const phrase = new RegExp(
     `\\b(?:(?<spanLead>${lead})\\s+)?(?:(?<spanPart>${part})\\s+)?(?<spanWhich>this|next|the)?\\s*\\b(?<span>week|weekend|month|season|year|spring|summer|autumn|fall|winter)\\b`,
     "\\b(?:in|within)\\s+(?<number>(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+(?:couple\\s+of|dozen))?)\\s+(?<unit>days?|weeks?|fortnights?|months?)\\b",
     "\\b(?<near>tomorrow|today|tonight)\\b",
-    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>${"new year|christmas|xmas|hallowe'?en"})\\b`,
+    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>new year|christmas|xmas|hallowe'?en)\\b`,
     "\\b(?<ofMonthLead>by|before|until|till|on)\\s+the\\s+(?<ofMonth>\\d{1,2})(?:st|nd|rd|th)\\b",
   ].join("|"),
   "gi",

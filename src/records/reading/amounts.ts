@@ -296,7 +296,7 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
   if (/^(?:stms?|stm)$/.test(next)) return mention("pieces", at, end + 1, value, { ...count, unit: "stem" });
   if (/^(?:bnch|bnchs|bunchs|bchs)$/.test(next))
     return mention("pieces", at, end + 1, value, { ...count, unit: "bunch" });
-  const isSum = before === "=" || /^(?:in (?:all|total)|altogether|all told|total)$/.test(wordsText(words, end));
+  const isSum = before === "=" || /^(?:in (?:all|total)|altogether|all told|total)(?: |$)/.test(lowerText(words, end));
   const noun = /^(?:plants?|bushes|bush|vines?|trees?|crowns?|rows?)$/.test(next) ? next : undefined;
   return mention("count", at, each ? end + 1 : end, value, {
     ...count,
@@ -315,9 +315,11 @@ function eachBehind(words: readonly Word[], end: number): boolean {
   );
 }
 
-function wordsText(words: readonly Word[], from: number): string {
-  const [first = "", second = ""] = words.slice(from, from + 2).map(({ lower }) => lower);
-  return /^(?:in|all)$/.test(first) ? `${first} ${second}` : first;
+function lowerText(words: readonly Word[], from: number): string {
+  return words
+    .slice(from, from + 2)
+    .map(({ lower }) => lower)
+    .join(" ");
 }
 
 const sizes =

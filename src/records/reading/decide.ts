@@ -132,11 +132,8 @@ function isGuessed(candidate: Candidate, line: Weighed): boolean {
   const isGuess = candidate.choices.some(
     ({ kind, ground }) => kind !== undefined && ground !== "verb" && ground !== "form",
   );
-  const [opens] = line.words;
-  const isSlip = opens !== undefined && !line.mentions.some(({ from }) => from === 0) && isMisspeltVerb(opens);
-  if (isGuess && isSlip) return true;
   const passesOver = candidate.choices.some(({ kind, clause }) => kind === undefined && clause.mentions.some(isVerb));
-  if (isGuess && passesOver) return true;
+  if (isGuess && (passesOver || opensWithSlip(line))) return true;
   // Between two beds a move has a way.
   const beds = line.mentions.filter(({ type }) => type === "bed").length;
   if (beds > 1 && candidate.facts.some(({ kind, toBed }) => kind === "moved" && toBed === undefined)) return true;
@@ -149,6 +146,11 @@ function isGuessed(candidate: Candidate, line: Weighed): boolean {
     if (ground === "opinion") return true;
     return ground !== "form" && (opinion.get(kind) ?? 0) < 0.8 && saysOther(clause.mentions, kind);
   });
+}
+
+/** "plnated 4 leeks": what was done is likely, and still a guess. */
+function opensWithSlip({ words: [first], mentions }: Weighed): boolean {
+  return first !== undefined && !mentions.some(({ from }) => from === 0) && isMisspeltVerb(first);
 }
 
 /** Whether the clause has verbs, and none of them says this. */

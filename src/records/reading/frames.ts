@@ -127,12 +127,12 @@ export function frame(
       : { facts: [{ kind, ...shared, celsius: temperature.value }], borrowed: false, used };
   }
   const uses = usable[kind] ?? plain;
-  const given0 = clause.mentions.filter(
+  const usableAmounts = clause.mentions.filter(
     (one): one is AmountMention =>
       one.type === "amount" && uses.includes(one.use) && !isBareArticle(one, kind, plants, context.words),
   );
-  const sum = given0.find((one) => one.sum === true);
-  const amounts = sum === undefined ? given0 : [sum];
+  const sum = usableAmounts.find((one) => one.sum === true);
+  const amounts = sum === undefined ? usableAmounts : [sum];
   if (oneFact.has(kind)) {
     const [first] = plants;
     const counted = amounts.length === 1 && kind === "promised" ? amountFacts(kind, amounts) : {};
