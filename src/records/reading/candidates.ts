@@ -85,11 +85,13 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
               ),
               weights,
             );
+      // The same for every path that leads here.
+      const unsaid = [...withoutVerb(clause), ...byOtherWords(clause, words)];
       const next: typeof beam = [];
       for (const path of beam) {
         const last = path.choices.findLast(({ kind }) => kind !== undefined)?.kind;
         const here = clause.mentions.filter((one): one is PlantMention => one.type === "plant");
-        for (const choice of choicesOf(text, clause, own, opinion, last, path.plants, frames)) {
+        for (const choice of choicesOf(text, clause, unsaid, own, opinion, last, path.plants, frames)) {
           next.push({
             choices: [...path.choices, choice],
             cost: path.cost + choice.cost,
@@ -198,6 +200,8 @@ function withoutUndefined(fact: Fact): Fact {
 function choicesOf(
   text: string,
   clause: Clause,
+  /** Kinds that it may tell of where no verb says so. */
+  unsaid: readonly EventKind[],
   opinion: Opinion,
   line: Opinion,
   last: EventKind | undefined,
@@ -216,8 +220,7 @@ function choicesOf(
     if (verb.weak) for (const [rank, kind] of verb.kinds.entries()) propose(kind, "weak verb", rank);
   const plants = clause.mentions.some(({ type }) => type === "plant");
   if (last !== undefined && plants && verbs.every(({ weak }) => weak)) propose(last, "before");
-  for (const kind of withoutVerb(clause)) propose(kind, "no verb");
-  for (const kind of byOtherWords(clause, context.words)) propose(kind, "no verb");
+  for (const kind of unsaid) propose(kind, "no verb");
   const likely = [...opinion].filter(([label, p]) => p > 0.08 && !notKinds.has(label)).sort((a, b) => b[1] - a[1]);
   for (const [label] of likely.slice(0, 4)) propose(label as EventKind, "opinion");
   const choices: Choice[] = [];
