@@ -61,6 +61,8 @@ export interface GardenSettings {
   readonly name: string;
   /** Private always. */
   readonly position?: Position | undefined;
+  /** Whether the seasons are those of the south: by the position, else by the time zone. */
+  readonly southern: boolean;
   /** IANA name, for example "Europe/London". */
   readonly timeZone: string;
   readonly units: "metric" | "us";

@@ -9,6 +9,7 @@ import { siteWords } from "../../src/site/words/index.ts";
 
 const settings: GardenSettings = {
   name: "Two Walls",
+  southern: false,
   timeZone: "Europe/London",
   units: "metric",
   language: "en-GB",

@@ -88,6 +88,7 @@ export function recordsOf(small: SmallGarden): Records {
   return {
     settings: {
       name: "Test garden",
+      southern: false,
       timeZone: "Europe/London",
       units: "metric",
       language: "en-GB",
