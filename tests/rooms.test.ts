@@ -21,6 +21,8 @@ const RANK: Readonly<Record<string, number>> = {
 };
 /** Photos stand beside records and read them. Tour and season know nothing of one another; wrap reads the tour's brief. */
 const BESIDE = new Set(["photos>records"]);
+/** What happened is data here; sentences about it are made where they are shown. */
+const NO_WORDS = ["timeline"];
 const NO_DISK = ["language", "timeline", "garden", "almanac", "films", "tour", "wrap", "season"];
 
 const src = path.resolve(import.meta.dirname, "../src");
@@ -76,6 +78,11 @@ describe("the rooms", () => {
 
   it("that never touch the disk import nothing of node", () => {
     expect(imports.filter(({ room, from }) => NO_DISK.includes(room) && from.startsWith("node:"))).toEqual([]);
+  });
+
+  it("that hold facts import no words", () => {
+    const worded = imports.filter((found) => NO_WORDS.includes(found.room) && target(found)?.room === "language");
+    expect(worded.map(({ file, from }) => `${file} imports ${from}`)).toEqual([]);
   });
 
   it("say in their index what they take, give and never do", () => {

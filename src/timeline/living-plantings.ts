@@ -1,7 +1,6 @@
 /** The plantings that live at the point the events have come to: found by name, put among the living, taken out of them. */
-import type { Day, Event, Planting, Trouble } from "../model.ts";
+import type { Day, Event, PlantIds, Planting, Trouble } from "../model.ts";
 import { bedLedger, type EndWithoutWord, type Growing, type Ledger, type OpenTrouble, plantKey } from "./ledger.ts";
-import type { PlantIds } from "./names.ts";
 
 /** Living plantings a line could name, in these beds (all beds when none is given), in order of beginning. */
 export function livingNamed(ledger: Ledger, event: PlantIds, beds?: readonly string[]): Growing[] {
