@@ -42,6 +42,7 @@ export function publicGarden(garden: Garden): Garden {
     ...grown,
     beds: records.beds,
     problems: [],
+    doubts: [],
     photosTakenAt: undefined,
     tasks: [],
     plans: [],
