@@ -180,7 +180,8 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
 
 /** Of a garden that is private as a whole viewers see an empty site, without even its name. */
 function nothing(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
-  const { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } = garden.settings;
+  const { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } =
+    garden.settings;
   const kept = { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address };
   const none = new Map<string, never>();
   return {
