@@ -5,6 +5,7 @@ import { moment } from "./moments.ts";
 import { textOf } from "./phrases.ts";
 import type { Subject } from "./spoken-subjects.ts";
 import type { Word } from "./spoken-words.ts";
+import type { Stretch } from "./stops-heard.ts";
 import type { Disagreement } from "./wrap.ts";
 
 /** Less sure than this which plants, or which bed, are meant: nothing is held against the speaker. */
@@ -16,6 +17,7 @@ export interface Check {
   readonly film: FilmHeard;
   readonly plain: readonly string[];
   readonly subjects: readonly Subject[];
+  readonly stretches: readonly Stretch[];
 }
 
 export function disagreement(

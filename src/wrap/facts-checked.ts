@@ -2,11 +2,11 @@
  * Numbers and days said that the records tell otherwise. Both sides are listed and nothing is changed: a slip of the tongue
  * and a slip of the pen look alike from here. What fits any reading of the records is left alone.
  */
-import { firstTimes, sizes, weights } from "./amounts-checked.ts";
-import { counts } from "./counts-checked.ts";
-import { ages, days } from "./days-checked.ts";
+import { heldAgainstRecords } from "./claims/against-records.ts";
+import { claimsOf } from "./claims/claims.ts";
 import type { Check } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
+import { firstTimes, sizes } from "./sizes-and-firsts.ts";
 import { subjectsOf } from "./spoken-subjects.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Disagreement } from "./wrap.ts";
@@ -16,13 +16,9 @@ export function factsChecked(film: FilmHeard, stretches: readonly Stretch[]): re
     film,
     plain: film.speech.words.map(({ plain }) => plain),
     subjects: subjectsOf(film, stretches),
+    stretches,
   };
-  return [
-    ...counts(check),
-    ...days(check),
-    ...ages(check),
-    ...weights(check),
-    ...firstTimes(check),
-    ...sizes(check, stretches),
-  ].sort((a, b) => a.at - b.at);
+  return [...heldAgainstRecords(check, claimsOf(check)), ...firstTimes(check), ...sizes(check, stretches)].sort(
+    (a, b) => a.at - b.at,
+  );
 }

@@ -52,11 +52,12 @@ export function spokenNumber(words: readonly string[], at: number): SpokenNumber
   }
   if (words[end] === "and" && words[end + 1] === "a" && words[end + 2] === "half")
     return { value: value + 0.5, end: end + 3 };
+  if (words[end] === "and" && words[end + 1] === "half") return { value: value + 0.5, end: end + 2 };
   if (words[end] === "dozen") return { value: value * 12, end: end + 1 };
   if (words[end] === "hundred" && value < 20) {
     value *= 100;
     end += 1;
-    const rest = words[end] === "and" ? wholeNumber(words, end + 1) : undefined;
+    const rest = wholeNumber(words, words[end] === "and" ? end + 1 : end);
     if (rest !== undefined && rest.value < 100) return { value: value + rest.value, end: rest.end };
   }
   return { value, end };
@@ -68,6 +69,8 @@ function wholeNumber(words: readonly string[], at: number): SpokenNumber | undef
   if (word === "a" && (words[at + 1] === "dozen" || words[at + 1] === "couple")) {
     return { value: values.get(words[at + 1] as string) as number, end: at + 2 };
   }
+  if (word === "hundred" || (word === "a" && words[at + 1] === "hundred"))
+    return { value: 1, end: word === "a" ? at + 1 : at };
   if (word === "half" && words[at + 1] === "a" && words[at + 2] === "dozen") return { value: 6, end: at + 3 };
   const value = values.get(word);
   if (value === undefined) return undefined;

@@ -107,7 +107,7 @@ export interface QuestionHeard extends Moment {
 
 /** Something said that the records tell otherwise; nobody but the person knows which is right. */
 export interface Disagreement extends Moment {
-  readonly kind: "count" | "day" | "age" | "size" | "weight" | "first time" | "bed";
+  readonly kind: "count" | "day" | "age" | "size" | "weight" | "first time" | "bed" | "source";
   readonly said: string;
   readonly records: string;
   readonly bed?: string | undefined;

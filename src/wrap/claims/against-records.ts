@@ -1,0 +1,290 @@
+/** What is claimed held against what the records tell: whatever any reading of them bears out is let be. */
+import { addDays, daysBetween } from "../../calendar.ts";
+import { sayAge, sayDay, sayLength, sayList, sayNumber, sayWeight } from "../../language/index.ts";
+import type { Day, Event, EventKind, Place, Planting } from "../../model.ts";
+import { type Check, disagreement } from "../fact-check.ts";
+import { moment } from "../moments.ts";
+import type { Subject } from "../spoken-subjects.ts";
+import type { Word } from "../spoken-words.ts";
+import type { Disagreement } from "../wrap.ts";
+import type { AmountUnit, Claim, Milestone } from "./claims.ts";
+
+export function heldAgainstRecords(check: Check, claims: readonly Claim[]): readonly Disagreement[] {
+  return claims.flatMap((claim) => {
+    const told = contradicted(check, claim);
+    if (told === undefined) return [];
+    const { subject, from, to } = claim;
+    const found = disagreement(
+      check,
+      told.kind,
+      Math.min(from, subject.from),
+      Math.max(to, from + 1),
+      told.text,
+      subject.bed,
+      subject.here,
+    );
+    const said = moment((check.film.speech.words[from] as Word).at);
+    return [{ ...found, ...said, ...(told.sources.length > 0 && { sources: told.sources }) }];
+  });
+}
+
+interface Told {
+  readonly kind: Disagreement["kind"];
+  readonly text: string;
+  readonly sources: readonly Place[];
+}
+
+function contradicted(check: Check, claim: Claim): Told | undefined {
+  switch (claim.kind) {
+    case "count":
+      return count(check, claim.subject, claim.value);
+    case "amount":
+      return amount(check, claim.subject, claim.value, claim.unit);
+    case "height":
+      return height(check, claim.subject, claim.cm);
+    case "day":
+      return day(check, claim.subject, claim.of, claim.period);
+    case "age":
+      return age(check, claim.subject, claim.days, claim.slack);
+    case "source":
+      return source(check, claim.subject, claim.how);
+    case "stands here":
+      return standsElsewhere(check, claim.subject);
+  }
+}
+
+/** Share by which a spoken weight or height may differ: people round. */
+const ROUNDED = 0.07;
+const near = (said: number, known: number, share = ROUNDED) => Math.abs(said - known) <= Math.max(known * share, 0.01);
+
+function eventsOf({ film: { day } }: Check, { variety, crop }: Subject, kinds: readonly EventKind[]): readonly Event[] {
+  const { garden } = day;
+  const cropOf = (event: Event) =>
+    (event.variety === undefined ? undefined : garden.varieties.get(event.variety)?.crop) ?? event.crop;
+  return garden.events.filter(
+    (event) =>
+      kinds.includes(event.kind) &&
+      event.day <= day.day &&
+      (variety === undefined
+        ? cropOf(event) === crop
+        : event.variety === variety ||
+          (event.variety === undefined &&
+            event.crop === garden.varieties.get(variety)?.crop &&
+            event.crop !== undefined)),
+  );
+}
+
+/** Days of a season that is told of as this one. */
+const THIS_SEASON = 330;
+
+function count(check: Check, subject: Subject, said: number): Told | undefined {
+  const lots = subject.here;
+  if (lots.length === 0) return standsElsewhere(check, subject);
+  const { day } = check.film.day;
+  const begun =
+    lots
+      .map(({ sown, planted, since }) => [sown, planted, since].filter((one) => one !== undefined).sort()[0] ?? since)
+      .sort()[0] ?? day;
+  const since = lots.some(({ perennial }) => perennial) ? "0000-01-01" : begun;
+  const events = eventsOf(check, subject, [
+    "sowed",
+    "up",
+    "potted on",
+    "planted",
+    "thinned",
+    "lost",
+    "gave away",
+    "cleared",
+    "moved",
+    "acquired",
+  ]).filter((event) => event.day >= since && event.unit === undefined);
+  const known = new Set<number>();
+  const rough: { from: number; to: number }[] = [];
+  for (const { count: one } of events) {
+    if (one === undefined) continue;
+    if (one.approx) rough.push({ from: one.value * 0.8, to: (one.upTo ?? one.value) * 1.2 });
+    else if (one.upTo !== undefined) rough.push({ from: one.value, to: one.upTo });
+    else known.add(one.value);
+  }
+  for (const { count: now, began, lost, givenAway, pickedWhole, movedOut, picked } of lots) {
+    for (const one of [now, began]) {
+      if (one === undefined) continue;
+      if (one.approx) rough.push({ from: one.value * 0.8, to: (one.upTo ?? one.value) * 1.2 });
+      else rough.push({ from: one.value, to: one.upTo ?? one.value });
+    }
+    for (const one of [lost, givenAway, pickedWhole, movedOut, (now?.value ?? 0) + pickedWhole]) known.add(one);
+    for (const [unit, one] of Object.entries(picked.counts))
+      if (!/^(?:stem|bunch|pod|ear)$/.test(unit)) rough.push({ from: 1, to: one });
+  }
+  const sum = (of: (lot: Planting) => number | undefined) => {
+    const all = lots.map(of);
+    if (all.every((one) => one !== undefined)) known.add((all as number[]).reduce((total, one) => total + one, 0));
+  };
+  sum((lot) => lot.count?.value);
+  sum((lot) => lot.began?.value);
+  sum((lot) => (lot.ended === undefined ? lot.count?.value : 0));
+  const counted = lots.filter((lot) => lot.count !== undefined || lot.began !== undefined);
+  if (counted.length === 0 || known.has(said) || rough.some(({ from, to }) => said >= from && said <= to))
+    return undefined;
+  const alive = counted.filter(({ ended }) => ended === undefined);
+  const shown = alive.length > 0 ? alive : counted;
+  const total = shown.reduce((all, lot) => all + ((lot.count ?? lot.began)?.value ?? 0), 0);
+  return { kind: "count", text: `The records have ${sayNumber(total)} ${subject.title} there that day.`, sources: [] };
+}
+
+function amount(check: Check, subject: Subject, said: number, unit: AmountUnit): Told | undefined {
+  const { garden, day } = check.film.day;
+  const picked = eventsOf(check, subject, ["picked"]);
+  const amountOf = (event: Event) =>
+    unit === "g"
+      ? event.grams
+      : event.unit === unit || (event.unit === undefined && unit !== "bunch")
+        ? event.count?.value
+        : undefined;
+  const known = picked.flatMap((event) => {
+    const value = amountOf(event);
+    return value === undefined ? [] : [{ value, day: event.day, place: event.place }];
+  });
+  if (known.length === 0) return undefined;
+  const sums = [
+    ...Map.groupBy(known, (one) => one.day).values(),
+    ...Map.groupBy(known, (one) => one.day.slice(0, 4)).values(),
+    known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON),
+    known,
+  ];
+  const totals = sums.map((all) => all.reduce((sum, { value }) => sum + value, 0));
+  if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return undefined;
+  const last = known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON);
+  const shown = last.length > 0 ? last : known;
+  const total = shown.reduce((sum, { value }) => sum + value, 0);
+  const words =
+    unit === "g"
+      ? sayWeight(total, garden.settings.units)
+      : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
+  return {
+    kind: "weight",
+    text: `The records have ${words} of ${subject.title} picked${shown.length > 1 ? `, in ${sayNumber(shown.length)} pickings` : ` on ${saidDay(check, shown[0]?.day ?? day)}`}.`,
+    sources: shown.map(({ place }) => place),
+  };
+}
+
+/** Days for which a height that was measured tells how tall plants are. */
+const MEASURED_LATELY = 14;
+
+function height(check: Check, subject: Subject, cm: number): Told | undefined {
+  const { day, garden } = check.film.day;
+  const measured = eventsOf(check, subject, ["measured"]).filter((event) => event.heightCm !== undefined);
+  const lately = measured.filter((event) => daysBetween(event.day, day) <= MEASURED_LATELY);
+  const last = lately.at(-1);
+  if (last?.heightCm === undefined || measured.some((event) => near(cm, event.heightCm ?? 0, 0.08))) return undefined;
+  return {
+    kind: "size",
+    text: `The records have ${subject.title} as ${sayLength(last.heightCm, garden.settings.units)} on ${saidDay(check, last.day)}.`,
+    sources: [last.place],
+  };
+}
+
+const kindsOf: Readonly<Record<Milestone, readonly EventKind[]>> = {
+  sown: ["sowed"],
+  planted: ["planted", "moved"],
+  begun: ["sowed", "planted", "moved"],
+  "first picked": ["picked"],
+  "first flower": ["flowered"],
+};
+
+function day(
+  check: Check,
+  subject: Subject,
+  of: Milestone,
+  period: { readonly from: Day; readonly to: Day },
+): Told | undefined {
+  const events = eventsOf(check, subject, kindsOf[of]);
+  const perennial = subject.anywhere.some((lot) => lot.perennial);
+  const firsts = of === "first picked" || of === "first flower";
+  const { day: filmed } = check.film.day;
+  const lots = subject.here.length > 0 ? subject.here : subject.anywhere;
+  const since = lots.map((lot) => lot.sown ?? lot.since).sort()[0];
+  const days = firsts
+    ? [...Map.groupBy(events, ({ day: one }) => one.slice(0, 4)).values()].map((all) => all[0]?.day as Day)
+    : [
+        ...events.map((event) => event.day),
+        ...(of === "sown"
+          ? lots.map((lot) => lot.sown)
+          : lots.flatMap((lot) => [
+              lot.planted,
+              of === "begun" ? lot.sown : undefined,
+              of === "begun" ? lot.since : undefined,
+            ])),
+      ].filter((one) => one !== undefined);
+  // Sown in place is planted too, as people say it.
+  const also = of === "planted" && days.length === 0 ? lots.map((lot) => lot.sown ?? lot.since) : [];
+  const known = [...new Set([...days, ...also])].sort();
+  const told = known.filter((one) => perennial || since === undefined || one >= since || firsts);
+  if (told.length === 0 || known.some((one) => one >= addDays(period.from, -1) && one <= addDays(period.to, 1)))
+    return undefined;
+  const recent = told.filter((one) => perennial || daysBetween(one, filmed) <= THIS_SEASON);
+  if (recent.length === 0) return undefined;
+  const verb = {
+    sown: "sown",
+    planted: "planted",
+    begun: "in",
+    "first picked": "first picked",
+    "first flower": "first in flower",
+  }[of];
+  return {
+    kind: "day",
+    text: `The records have ${subject.title} ${verb} on ${sayList(
+      recent.map((one) => saidDay(check, one)),
+      "or",
+    )}.`,
+    sources: events.filter((event) => recent.includes(event.day)).map(({ place }) => place),
+  };
+}
+
+function age(check: Check, { here, title }: Subject, days: number, slack: number): Told | undefined {
+  const known = here
+    .flatMap(({ sown, planted, since, stage, stageSince }) => [
+      sown,
+      planted,
+      since,
+      stage === "up" || stage === "growing" ? stageSince : undefined,
+    ])
+    .filter((one) => one !== undefined);
+  const old = known.map((one) => daysBetween(one, check.film.day.day)).filter((one) => one >= 0);
+  if (old.length === 0 || old.some((one) => Math.abs(one - days) <= slack)) return undefined;
+  return { kind: "age", text: `By the records ${title} had been there for ${sayAge(Math.min(...old))}.`, sources: [] };
+}
+
+const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = {
+  bought: ["bought", "commission link", "paid promotion"],
+  given: ["gifted", "swapped", "lent"],
+  saved: ["saved", "own product"],
+};
+
+function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Told | undefined {
+  const variety = check.film.day.garden.varieties.get(subject.variety ?? "");
+  const obtained = variety?.source?.obtained;
+  if (variety === undefined || obtained === undefined || fits[how].includes(obtained)) return undefined;
+  const from = variety.source?.name;
+  return {
+    kind: "source",
+    text: `The records have ${subject.title} as ${obtained}${from === undefined || from === obtained ? "" : `: ${from}`}.`,
+    sources: variety.place === undefined ? [] : [variety.place],
+  };
+}
+
+function standsElsewhere(check: Check, { variety, anywhere, here, bed, title }: Subject): Told | undefined {
+  const { garden, nursery } = check.film.day;
+  const living = anywhere.filter(({ ended }) => ended === undefined);
+  if (bed === undefined || here.length > 0 || living.length === 0 || nursery.has(variety ?? "")) return undefined;
+  const beds = [...new Set(living.map((lot) => garden.beds.get(lot.bed)?.title ?? lot.bed))];
+  return {
+    kind: "bed",
+    text: `The records have ${title} in ${sayList(beds)}, and none in ${garden.beds.get(bed)?.title ?? bed}.`,
+    sources: living.map(({ lastNote }) => lastNote),
+  };
+}
+
+function saidDay({ film: { day } }: Check, of: Day): string {
+  return sayDay(of, { language: day.garden.settings.language, near: day.day });
+}

@@ -1,0 +1,274 @@
+/**
+ * What a speaker claims of plants: how many, how much, how tall, when, how long, from where, and what stands here. A claim is about the
+ * plants named beside it, or about those last named at the stop. What is taken back at once ("April, no, I'm telling you
+ * wrong") is no claim, and neither is what is asked, promised or told of another year.
+ */
+import type { Check } from "../fact-check.ts";
+import { SURE } from "../fact-check.ts";
+import { type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
+import type { Subject } from "../spoken-subjects.ts";
+import { firstFrom } from "../word-ranges.ts";
+import type { Period } from "./periods.ts";
+import { isOneBreath, subjectAt, sure } from "./subjects.ts";
+import { ageClaim, dayClaim } from "./times-claimed.ts";
+
+/** What is said to have happened at a time. */
+export type Milestone = "sown" | "planted" | "begun" | "first picked" | "first flower";
+
+interface Said {
+  readonly subject: Subject;
+  /** Words of the speech. */
+  readonly from: number;
+  readonly to: number;
+}
+
+export type Claim = Said &
+  (
+    | { readonly kind: "count"; readonly value: number }
+    | { readonly kind: "amount"; readonly value: number; readonly unit: AmountUnit }
+    | { readonly kind: "height"; readonly cm: number }
+    | { readonly kind: "day"; readonly of: Milestone; readonly period: Period }
+    | { readonly kind: "age"; readonly days: number; readonly slack: number }
+    | { readonly kind: "source"; readonly how: "bought" | "given" | "saved" }
+    | { readonly kind: "stands here" }
+  );
+
+export function claimsOf(check: Check): readonly Claim[] {
+  const found: Claim[] = [];
+  const { plain, film } = check;
+  for (let at = 0; at < plain.length; at += 1) {
+    const number = spokenNumber(plain, at) ?? oneMetre(plain, at);
+    const claims = [
+      ...(number === undefined ? [] : numberClaim(check, at, number).filter((claim) => !isSecondAmount(found, claim))),
+      ...dayClaim(check, at, film.day.day),
+      ...ageClaim(check, at),
+      ...sourceClaim(check, at),
+    ];
+    found.push(...claims.filter(({ from, to }) => !isTakenBack(check, to) && !isOfAnother(check, from, to)));
+    const to = Math.max(...claims.map((claim) => claim.to));
+    if (claims.length > 0 && to > at + 1) at = to - 1;
+  }
+  found.push(...standing(check));
+  return found.sort((a, b) => a.from - b.from);
+}
+
+/** "a metre twenty" */
+function oneMetre(plain: readonly string[], at: number): SpokenNumber | undefined {
+  return plain[at] === "a" && /^(?:met(?:re|er)|foot)$/.test(plain[at + 1] ?? "")
+    ? { value: 1, end: at + 1 }
+    : undefined;
+}
+
+/** "Ruby two and a half kilos, and … three": the second amount is of something whose name was not heard. */
+function isSecondAmount(before: readonly Claim[], { kind, subject, from }: Claim): boolean {
+  return (
+    kind === "amount" &&
+    before.some(
+      (one) => one.kind === "amount" && one.subject.from === subject.from && from - one.to <= 12 && from > subject.to,
+    )
+  );
+}
+
+/** Words at which somebody takes back what was just said. */
+function isTakenBack({ plain, film }: Check, to: number): boolean {
+  const after = plain.slice(to, to + 4);
+  const at = after.findIndex((word) => /^(?:no|sorry|shoot|wait|correction|rather|nope)$/.test(word));
+  if (at < 0) return false;
+  // "Two of those. No mesh this year": another sentence.
+  return (
+    film.speech.words.slice(to - 1, to + at).every(({ mark }) => !/[.?!]/.test(mark)) ||
+    /^(?:sorry|shoot|wait|correction)$/.test(after[at] ?? "")
+  );
+}
+
+/** Told of another year, thought of, or asked: held against nothing. */
+function isOfAnother(check: Check, from: number, to: number): boolean {
+  const { plain, film } = check;
+  const { words } = film.speech;
+  let start = from;
+  while (start > 0 && start > from - 12 && !/[.?!]/.test(words[start - 1]?.mark ?? "")) start -= 1;
+  let end = to;
+  while (end < words.length && end < to + 8 && !/[.?!]/.test(words[end - 1]?.mark ?? "")) end += 1;
+  const text = plain.slice(start, end).join(" ");
+  return /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|used to|next year|would|might|could|should|if|ill|well need|going to|want|wanted|hope|hoping|packet|catalogue|says on|supposed|than|neighbours?|every (?:year|week|day))\b/.test(
+    text,
+  );
+}
+
+export type AmountUnit = "g" | "stem" | "bunch" | "head" | "fruit";
+
+/** What is picked is told in: the unit, and how many of it one is. */
+const units: ReadonlyMap<string, readonly [AmountUnit, number]> = new Map(
+  (
+    [
+      ["kilo kilos kg kilogram kilograms", "g", 1000],
+      ["gram grams g", "g", 1],
+      ["pound pounds lb lbs", "g", 453.592],
+      ["ounce ounces oz", "g", 28.35],
+      ["stem stems", "stem", 1],
+      ["bunches", "bunch", 1],
+      ["heads", "head", 1],
+    ] as const
+  ).flatMap(([words, unit, worth]) => words.split(" ").map((word) => [word, [unit, worth]] as const)),
+);
+
+const lengths: ReadonlyMap<string, number> = new Map([
+  ...["metre", "metres", "meter", "meters"].map((word) => [word, 100] as const),
+  ...["centimetre", "centimetres", "centimeter", "centimeters", "cm", "centi", "cents"].map(
+    (word) => [word, 1] as const,
+  ),
+  ...["foot", "feet"].map((word) => [word, 30.48] as const),
+  ...["inch", "inches"].map((word) => [word, 2.54] as const),
+]);
+
+/** What a number of plants may be followed by. */
+const plantWords =
+  /^(?:plants?|trees?|bushes|bulbs?|corms?|tubers?|crowns?|canes|slips|plugs|seeds?|seedlings|cloves|sets|of|in|that|there|here|this|left|went|planted|sown|standing|up|and|all|along)$/;
+
+function numberClaim(check: Check, at: number, number: SpokenNumber): readonly Claim[] {
+  const { plain } = check;
+  const next = plain[number.end] ?? "";
+  const amount = units.get(next);
+  if (amount !== undefined) {
+    if (
+      /^(?:a|each|per|an|of)$/.test(plain[number.end + 1] ?? "") &&
+      /^(?:a|each|per|an)$/.test(plain[number.end + 1] ?? "")
+    )
+      return [];
+    const subject = subjectAt(check, at, number.end + 1);
+    if (subject === undefined) return [];
+    return [
+      { kind: "amount", subject, from: at, to: number.end + 1, value: number.value * amount[1], unit: amount[0] },
+    ];
+  }
+  const long = lengths.get(next);
+  if (long !== undefined) return heightClaim(check, at, number, long);
+  return countClaim(check, at, number);
+}
+
+function heightClaim(check: Check, at: number, number: SpokenNumber, unit: number): readonly Claim[] {
+  const { plain } = check;
+  // "a metre twenty", "five foot two"
+  const more = spokenNumber(plain, number.end + 1);
+  const extra =
+    more === undefined
+      ? 0
+      : unit === 100 && more.value < 100
+        ? more.value
+        : unit === 30.48 && more.value < 12
+          ? more.value * 2.54
+          : 0;
+  const to = extra > 0 ? (more?.end ?? number.end + 1) : number.end + 1;
+  const around = [...plain.slice(Math.max(0, at - 8), at), ...plain.slice(to, to + 4)].join(" ");
+  if (/\b(?:by|apart|wide|long|deep|between|square|away|from|hole|down|spacing|row|bed|mesh|rain)\b/.test(around))
+    return [];
+  if (!/\b(?:tall|taller|tallest|high|higher|highest|height|up|over|grown|growing|now|already|had)\b/.test(around))
+    return [];
+  const subject = subjectAt(check, at, to);
+  return subject === undefined ? [] : [{ kind: "height", subject, from: at, to, cm: number.value * unit + extra }];
+}
+
+function countClaim(check: Check, at: number, number: SpokenNumber): readonly Claim[] {
+  const { plain, film, subjects } = check;
+  if (!Number.isInteger(number.value) || plain[at] === "one" || number.value < 2) return [];
+  const { end } = number;
+  const { words } = film.speech;
+  const before = plain[at - 1] ?? "";
+  const next = plain[end] ?? "";
+  // A year, a date, a time, a share, a rank, one of a run of numbers.
+  if (
+    /^(?:row|rows|number|at|about|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
+      before,
+    ) &&
+    before !== "about"
+  )
+    return [];
+  if (spokenNumber(plain, at - 1)?.end === at || spokenNumber(plain, end) !== undefined) return [];
+  const subject = (() => {
+    const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
+    const between = behind === undefined ? [] : plain.slice(end, behind.from);
+    if (
+      behind !== undefined &&
+      between.length <= 4 &&
+      isOneBreath(check, at, behind.from) &&
+      between.every((word) => beside.test(word)) &&
+      !words.slice(at, behind.from).some(({ mark }) => mark === ",")
+    )
+      return sure(behind);
+    const stops =
+      words[end - 1]?.mark !== "" || plantWords.test(next) || /^(?:em|them|those|these)$/.test(plain[end + 1] ?? "");
+    if (!stops || (next === "of" && !/^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? ""))) return undefined;
+    const own = subjectAt(check, at, end, plantNouns.test(next) ? 30 : 14);
+    if (own === undefined) return undefined;
+    const last = own.to;
+    const gap = plain.slice(last, at);
+    // Right behind the name, or behind a word of planting: "Coral Charm, twenty"; "I put in two hundred and fifty".
+    const isList = gap.length <= 3 && words[last - 1]?.mark !== ".";
+    const isPlanted = /^(?:in|planted|sown|sowed|put|had|got|have)$/.test(before);
+    const isOfThem = next === "of" || plantNouns.test(next);
+    return isList || isPlanted || isOfThem ? own : undefined;
+  })();
+  // "Marketmore seventy-six": part of a name.
+  return subject === undefined ||
+    (subject.variety === undefined && subject.here.length > 2) ||
+    new RegExp(`\\b${number.value}\\b`).test(subject.title)
+    ? []
+    : [
+        {
+          kind: "count",
+          subject,
+          from: at,
+          to: Math.max(end, subject.from > at ? subject.to : end),
+          value: number.value,
+        },
+      ];
+}
+
+const plantNouns =
+  /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seeds|seedlings|cloves|sets)$/;
+const beside =
+  /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds)$/;
+
+const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
+  [
+    /^(?:i|we) (?:bought|purchased)\b|^bought (?:with|from|at|in)\b|^(?:got|took) (?:\w+ ){0,2}?(?:from|at) the (?:shop|store|nursery|counter|garden centre|garden center)\b|^from the (?:nursery|shop|garden centre|garden center)\b/,
+    "bought",
+  ],
+  [
+    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
+    "given",
+  ],
+  [
+    /^(?:off )?(?:my|our) own (?:saved )?(?:seed|seeds|tubers|cuttings)\b|^(?:i|we) saved (?:that|it|the seed|seed|them|those)\b/,
+    "saved",
+  ],
+];
+
+function sourceClaim(check: Check, at: number): readonly Claim[] {
+  const { plain } = check;
+  const text = plain.slice(at, at + 8).join(" ");
+  const row = ways.find(([pattern]) => pattern.test(text));
+  if (row === undefined) return [];
+  const subject = subjectAt(check, at, at + 3, 22);
+  if (subject?.variety === undefined) return [];
+  const gear = check.film.names.some(({ name, from }) => name.kind === "gear" && from > subject.to && from < at + 8);
+  return gear ? [] : [{ kind: "source", how: row[1], subject, from: at, to: Math.min(plain.length, at + 5) }];
+}
+
+/** "That's Beauregard", "here is Chantilly Bronze": said of where the speaker stands. */
+function standing(check: Check): readonly Claim[] {
+  const { plain, subjects } = check;
+  return subjects.flatMap((subject): readonly Claim[] => {
+    if (subject.variety === undefined || subject.confidence < SURE) return [];
+    const before = plain.slice(Math.max(0, subject.from - 4), subject.from).join(" ");
+    if (
+      !/\b(?:thats|that is|this is|this ones|here is|heres|these are|in here|here are|these ones are|and here the)(?: the| a| my| our)?$/.test(
+        before,
+      )
+    )
+      return [];
+    return isTakenBack(check, subject.to)
+      ? []
+      : [{ kind: "stands here", subject, from: Math.max(0, subject.from - 2), to: subject.to }];
+  });
+}

@@ -1,0 +1,48 @@
+/** Which plants a number, a time or a word is about: those named right behind it in the same breath, else those last named at the stop. */
+import { type Check, SURE } from "../fact-check.ts";
+import type { Subject } from "../spoken-subjects.ts";
+import { firstFrom } from "../word-ranges.ts";
+
+/** Words a claim may stand behind the name of what it is about, at the same stop. */
+const REACH = 40;
+/** Words a name may stand behind the number or the verb in one breath: "I put in ten of the Cherokee Purple". */
+const AHEAD = 7;
+
+/** The plants that words are about: named right behind them in the same breath, else last named at this stop. */
+export function subjectAt(check: Check, from: number, to: number, reach = REACH): Subject | undefined {
+  const { subjects } = check;
+  const next = firstFrom(subjects, (subject) => subject.from, to);
+  const ahead = subjects[next];
+  if (
+    ahead !== undefined &&
+    ahead.from - to <= AHEAD &&
+    isOneBreath(check, from, ahead.from) &&
+    /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? "")
+  )
+    return sure(ahead);
+  const before = subjects
+    .slice(
+      0,
+      firstFrom(subjects, (subject) => subject.from, from),
+    )
+    .filter((subject) => from - subject.to <= reach)
+    .at(-1);
+  if (before === undefined || bedAt(check, from) !== before.bed) return undefined;
+  return sure(before);
+}
+
+/** Of plants that stand at the bed the film is taken to be at, less is enough: each guess bears the other out. */
+export function sure(subject: Subject): Subject | undefined {
+  return subject.confidence >= (subject.here.length > 0 ? SURE_OF_WHAT_IS_HERE : SURE) ? subject : undefined;
+}
+
+const SURE_OF_WHAT_IS_HERE = 0.35;
+
+function bedAt({ stretches }: Check, word: number): string | undefined {
+  return stretches.find(({ from, to }) => word >= from && word < to)?.bed;
+}
+
+/** No full stop between two words. */
+export function isOneBreath({ film }: Check, from: number, to: number): boolean {
+  return film.speech.words.slice(from, to).every(({ mark }) => !/[.?!]/.test(mark));
+}

@@ -1,0 +1,82 @@
+/** When things are said to have been, and how long ago: "sown on the twelfth of April", "first picked in May", "going on ten years". */
+import type { Day } from "../../model.ts";
+import type { Check } from "../fact-check.ts";
+import type { Claim, Milestone } from "./claims.ts";
+import { spokenLength, spokenPeriod } from "./periods.ts";
+import { subjectAt } from "./subjects.ts";
+
+/** Verbs and nouns by what they say of a planting's course; the first that fits. */
+const milestones: readonly (readonly [RegExp, Milestone])[] = [
+  [
+    /\bfirst (?:\w+ ){0,3}?(?:flower|bloom|spike|bud|one opened|opened)|\bopened (?:up|first|yesterday|on|last|a week)|\b(?:in|into) flower\b/,
+    "first flower",
+  ],
+  [
+    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|plucked|cut|bunch|harvest|eaten|ripe)|\bstarted (?:cutting|picking)/,
+    "first picked",
+  ],
+  [/\b(?:sowed|sown|seeded|sowing)\b/, "sown"],
+  [/\b(?:planted|transplanted|set out|planted out)\b/, "planted"],
+  [/\b(?:went in|put (?:\w+ ){0,3}?in|put them|have put|stuck|been in|in the ground|in since)\b/, "begun"],
+];
+
+/** Words before and behind a time within which it is said of what. */
+const VERB_NEAR = 9;
+
+export function dayClaim(check: Check, at: number, filmed: Day): readonly Claim[] {
+  const { plain } = check;
+  const period = spokenPeriod(plain, at, filmed);
+  if (period === undefined) return [];
+  const start = breathBefore(check, at, VERB_NEAR);
+  const before = plain.slice(start, at).join(" ");
+  const after = plain.slice(period.end, breathAfter(check, period.end, 5)).join(" ");
+  const of = lastOf(before) ?? (/^(?:i|we) /.test(after) ? lastOf(after) : undefined);
+  if (of === undefined) return [];
+  const subject = subjectAt(check, at, period.end);
+  return subject === undefined ? [] : [{ kind: "day", of, period, subject, from: at, to: period.end }];
+}
+
+/** The milestone whose words stand nearest to the end. */
+function lastOf(text: string): Milestone | undefined {
+  const found = milestones.flatMap(([pattern, of]) => {
+    const all = [...text.matchAll(new RegExp(pattern, "g"))];
+    const last = all.at(-1);
+    return last === undefined ? [] : [{ of, at: last.index + last[0].length }];
+  });
+  return found.sort((a, b) => b.at - a.at)[0]?.of;
+}
+
+function breathBefore({ film, plain }: Check, at: number, most: number): number {
+  let from = at;
+  while (from > 0 && from > at - most && !/[.?!]/.test(film.speech.words[from - 1]?.mark ?? "")) from -= 1;
+  return Math.min(from, plain.length);
+}
+
+function breathAfter({ film, plain }: Check, at: number, most: number): number {
+  let to = at;
+  while (to < plain.length && to < at + most && !/[.?!]/.test(film.speech.words[to - 1]?.mark ?? "")) to += 1;
+  return to;
+}
+
+/** Days: sixty years. */
+const OLDEST = 22_000;
+
+/** "three years old", "going on ten years", "seven weeks in the ground", "they've been in five years". */
+export function ageClaim(check: Check, at: number): readonly Claim[] {
+  const { plain } = check;
+  const length = spokenLength(plain, at);
+  // What is older is a sort's age, not a plant's.
+  if (length === undefined || length.days > OLDEST || /^(?:hundred|and)$/.test(plain[at - 1] ?? "")) return [];
+  const after = plain.slice(length.end, length.end + 3).join(" ");
+  const before = plain.slice(Math.max(0, at - 4), at).join(" ");
+  const isAge =
+    /^(?:old|in the ground|today|to the day)\b/.test(after) ||
+    /\b(?:going on|been in|been there|been growing|been here|in the ground|had (?:her|him|it|them)(?: going on| for)?)$/.test(
+      before,
+    );
+  if (!isAge) return [];
+  const subject = subjectAt(check, at, length.end);
+  return subject === undefined
+    ? []
+    : [{ kind: "age", subject, from: at, to: length.end, days: length.days, slack: length.slack }];
+}

@@ -1,0 +1,72 @@
+/** What a speaker claims of plants, held against records: times, amounts, heights, ages, sources, and what is let be. */
+import { describe, expect, it } from "vitest";
+import { spokenPeriod } from "../../src/wrap/claims/periods.ts";
+import { wrapEpisode } from "../../src/wrap/index.ts";
+import { smallGarden, vtt } from "./small-film.ts";
+
+const filmed = "2026-06-13"; // a Saturday
+describe("times as people say them", () => {
+  it.each([
+    ["yesterday", "2026-06-12", "2026-06-12"],
+    ["two weeks ago", "2026-05-25", "2026-06-04"],
+    ["the first week of april", "2026-03-29", "2026-04-10"],
+    ["middle of april", "2026-04-07", "2026-04-24"],
+    ["the last day of february", "2026-02-28", "2026-02-28"],
+    ["on tuesday", "2026-06-09", "2026-06-09"],
+    ["last saturday", "2026-05-30", "2026-06-06"],
+    ["october", "2025-09-30", "2025-11-01"],
+    ["the twelfth of september", "2025-09-12", "2025-09-12"],
+    ["june of 2023", "2023-05-28", "2023-07-01"],
+  ])("%s", (said, from, to) => {
+    expect(spokenPeriod(said.split(" "), 0, filmed)).toMatchObject({ from, to, end: said.split(" ").length });
+  });
+
+  it("a year after a word that makes it one", () => {
+    expect(spokenPeriod("in two thousand and fourteen".split(" "), 1, filmed)).toMatchObject({ from: "2014-01-01" });
+    expect(spokenPeriod("in twenty nineteen".split(" "), 1, filmed)).toMatchObject({ to: "2019-12-31" });
+    expect(spokenPeriod("twenty nineteen".split(" "), 0, filmed)).toBeUndefined();
+  });
+});
+
+describe("claims", () => {
+  const records = {
+    "notes/2026/2026-06-10.md": [
+      "- measured Harbinger 60 cm tall in Tomato Pots",
+      "- picked 1.2 kg Harbinger from Tomato Pots",
+      "",
+    ].join("\n"),
+  };
+  const told = async (said: string) => {
+    const { garden, episode } = await smallGarden(records);
+    const captions = {
+      file: "a.vtt",
+      bytes: vtt(["Last, the tomato pots. Tomatoes in pots.", said, "There they are."]),
+    };
+    return wrapEpisode({ garden, episode, captions }).wrap.disagreements.map(
+      ({ kind, records: text }) => `${kind}: ${text}`,
+    );
+  };
+
+  it.each([
+    ["Harbinger, nine of them.", /^count: The records have \w+ Harbinger there that day\.$/],
+    ["Harbinger, already a metre twenty tall.", /^size: The records have Harbinger as 60 cm on /],
+    ["Harbinger, we had three kilos of those.", /^weight: The records have 1\.2 kg of Harbinger picked on /],
+    ["Harbinger. I've had them going on ten years.", /^age: By the records Harbinger had been there for /],
+    ["Harbinger. The first one we ate was on the first of May.", /^day: The records have Harbinger first picked on /],
+  ])("%s is contradicted once", async (said, text) => {
+    const found = await told(said);
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatch(text);
+  });
+
+  it.each([
+    "Harbinger, sixty centimetres tall now.",
+    "Harbinger, we had one point two kilos of those.",
+    "Harbinger, nine, no, sorry, four of them.",
+    "Harbinger. Last year we had three kilos of those.",
+    "Harbinger. I'd like nine of them.",
+    "Harbinger, planted ninety centimetres apart.",
+  ])("%s is let be", async (said) => {
+    expect(await told(said)).toEqual([]);
+  });
+});
