@@ -641,8 +641,10 @@ export interface Planting {
   readonly crop?: string | undefined;
   /** Day on which the notes first know it in this bed. */
   readonly since: Day;
-  /** Plants alive; undefined when nobody counted. Of a direct sowing that was never thinned: seeds. */
+  /** Plants alive, or seeds; undefined when nobody counted. */
   readonly count?: Count | undefined;
+  /** Its counts are of seeds: it was sown in place and never thinned to a number. */
+  readonly seeds?: true | undefined;
   /**
    * Plants at the beginning. While all are counted,
    * began = count + lost + givenAway + movedOut + thinnedOut + pickedWhole.

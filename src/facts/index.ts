@@ -3,3 +3,4 @@
 // Never does: touch the disk or the clock; word anything.
 export { type Age, ageOf } from "./age.ts";
 export type { Fact } from "./fact.ts";
+export { type Plants, plantsOf } from "./plants.ts";

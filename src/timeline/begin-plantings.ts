@@ -25,6 +25,7 @@ interface Beginning {
   readonly stage: Stage;
   readonly count?: Count | undefined;
   readonly sown?: Day | undefined;
+  readonly seeds?: true | undefined;
   readonly planted?: Day | undefined;
   readonly plantsFrom?: "bought" | "given" | undefined;
   /** From whom its plants came. */
@@ -50,6 +51,7 @@ export function sow(ledger: Ledger, event: Event): void {
     stage: "sown",
     count: event.count,
     sown: event.day,
+    seeds: true,
   });
   const { now } = growing;
   addChange(ledger, event, {
@@ -94,6 +96,7 @@ export function arrive(
     planted: seedling ? event.day : (from?.planted ?? event.day),
     plantsFrom: from?.plantsFrom,
     source: from?.from,
+    seeds: event.count === undefined ? from?.seeds : undefined,
     selfSown: from?.selfSown,
     from,
   });
@@ -157,6 +160,7 @@ export function begin(ledger: Ledger, event: Event, beginning: Beginning): Growi
     crop: crop?.id ?? ids.crop,
     since: event.day,
     count: beginning.count,
+    seeds: beginning.seeds,
     began: beginning.count,
     lost: 0,
     givenAway: 0,

@@ -47,9 +47,6 @@ export function thin(ledger: Ledger, event: Event): void {
       ...thinned(planting, event),
       spacingCm: event.spacingCm ?? planting.spacingCm,
     }),
-    mark: (growing) => {
-      if (countsPlants(event)) growing.plantsCounted = true;
-    },
   });
 }
 
@@ -67,8 +64,8 @@ function thinned(planting: Planting, event: Event): Partial<Planting> {
   if (count === undefined || !countsPlants(event)) return {};
   const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
   return isExact(planting.count) && isExact(count) && planting.count.value < count.value
-    ? { count: exactly(planting.count.value) }
-    : { count, thinnedOut: planting.thinnedOut + out };
+    ? { count: exactly(planting.count.value), seeds: undefined }
+    : { count, seeds: undefined, thinnedOut: planting.thinnedOut + out };
 }
 
 export function flower(ledger: Ledger, event: Event): void {
@@ -103,8 +100,6 @@ interface Growth {
   readonly kind: ChangeFacts["kind"];
   readonly is: "up" | "potted on" | "thinned" | "flowered" | "fruited" | "measured";
   readonly patch: (planting: Planting) => Partial<Planting>;
-  /** What else is kept in mind of a planting. */
-  readonly mark?: (growing: Growing) => void;
   readonly lot?: (lot: Lot) => void;
 }
 
@@ -128,7 +123,6 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
   }
   for (const [bed, growing] of byBed(plantings)) {
     const before = growing.map(({ now }) => now);
-    for (const one of growing) growth.mark?.(one);
     const after = growing.map((one) => become(one, growth.patch(one.now), event));
     addChange(ledger, event, {
       kind: growth.kind,

@@ -29,8 +29,6 @@ export interface Growing {
   readonly words: readonly string[];
   /** Last day it is taken to stand without a line that clears it; undefined for a perennial. */
   readonly endsBy: Day | undefined;
-  /** Its count is of plants: they were counted when it was thinned. Of a direct sowing it is of seeds. */
-  plantsCounted?: true | undefined;
   /** It came back after a season had turned, so that it is no annual. */
   cameBack?: true | undefined;
   /** A later line showed that it stood longer than the calendar gave it: it is not given time twice. */

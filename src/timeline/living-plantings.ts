@@ -85,8 +85,7 @@ export function putBack(ledger: Ledger, growing: Growing, undo: EndWithoutWord, 
     if (at >= 0) ended.splice(at, 1);
   }
   ledger.endedWithoutWord.delete(growing);
-  const { words, plantsCounted } = growing;
-  const back: Growing = { now: undo.before, words, endsBy: until, plantsCounted, proven: true };
+  const back: Growing = { now: undo.before, words: growing.words, endsBy: until, proven: true };
   addGrowing(ledger, back);
   return back;
 }

@@ -83,15 +83,15 @@ function harvestOf(ledger: Ledger, event: Event): Harvest {
 }
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
-function wholePlants(ledger: Ledger, event: Event, { now: planting, plantsCounted }: Growing): number {
+function wholePlants(ledger: Ledger, event: Event, { now: planting }: Growing): number {
   const { count, unit, verb, text } = event;
   const { takenWhole } = habitOf(cropOf(ledger, planting));
   if (count === undefined || !isExact(planting.count) || takenWhole === undefined) return 0;
   if (planting.perennial || !plantUnits.has(unit ?? "root")) return 0;
   // "Cut 20 pieces of garlic, the scapes": the bulbs stay where they are.
   if (partOfPlant.test(text) || (takenWhole === "lifted" && verb.includes("cut"))) return 0;
-  // Of a direct sowing that was never thinned, the count is seeds, and says nothing about how many plants are left.
-  if (planting.planted === undefined && planting.selfSown !== true && plantsCounted !== true) return 0;
+  // A count of seeds says nothing about how many plants are left.
+  if (planting.seeds === true) return 0;
   return Math.min(count.value, planting.count.value);
 }
 

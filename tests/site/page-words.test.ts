@@ -106,7 +106,7 @@ describe("a planting on a page", () => {
 
   it("counts one plant as one, and no seeds as plants", () => {
     expect(say({ count: { value: 1, approx: false } })).toBe("One plant, sown on 21 April and planted out on 24 May.");
-    expect(say({ count: { value: 200, approx: true }, planted: undefined })).toBe("Sown on 21 April.");
+    expect(say({ count: { value: 200, approx: true }, planted: undefined, seeds: true })).toBe("Sown on 21 April.");
     expect(say({ count: { value: 10, approx: false }, planted: undefined, thinnedOut: 30 })).toBe(
       "Ten plants, sown on 21 April.",
     );

@@ -1,6 +1,6 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
 
-import { ageOf } from "../../facts/index.ts";
+import { ageOf, plantsOf } from "../../facts/index.ts";
 import { localeOf, sayPicked } from "../../language/index.ts";
 import type { Day, Garden, GardenSettings, Planting } from "../../model.ts";
 import { comesAsPlants, isBeingPicked } from "../../timeline/index.ts";
@@ -19,7 +19,7 @@ function beginning(garden: Garden, planting: Planting, on: Day): string {
   const locale = localeOf(settings);
   const day = (of: Day | undefined) => (of === undefined ? undefined : locale.day(of, on));
   return siteWords.sentences.planting.beginning({
-    count: countOf(planting),
+    count: countOf(garden, planting, on),
     spot: planting.spot,
     sown: day(planting.sown),
     planted: planting.planted === planting.sown ? undefined : day(planting.planted),
@@ -32,13 +32,11 @@ function beginning(garden: Garden, planting: Planting, on: Day): string {
   });
 }
 
-/** Seeds of a direct sowing are no plants, so their number is only said once it was thinned. */
-function countOf(planting: Planting): Planting["count"] {
-  const count = planting.ended === undefined ? planting.count : planting.began;
-  // What nobody counted at the beginning was counted when it was thinned.
-  const wasThinned = planting.thinnedOut > 0 || planting.began === undefined;
-  const wereCounted = planting.planted !== undefined || wasThinned || planting.sown === undefined;
-  return count === undefined || count.value === 0 || !wereCounted ? undefined : count;
+/** What lives, or what has ended began with. */
+function countOf(garden: Garden, planting: Planting, on: Day): Planting["count"] {
+  const { alive, begun } = plantsOf(garden, planting, on).value;
+  const count = planting.ended === undefined ? alive : begun;
+  return count?.value === 0 ? undefined : count;
 }
 
 function standing(planting: Planting, settings: GardenSettings, on: Day): readonly string[] {
