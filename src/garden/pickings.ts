@@ -1,4 +1,5 @@
 /** Every picking that the notes tell, with what it is credited to. */
+import { cropOf } from "../crop-of.ts";
 import type { Change, Day, Event, Garden, Harvest, Place, Planting } from "../model.ts";
 
 export interface Picking {
@@ -41,7 +42,7 @@ function pickingOf(
     bed,
     planting,
     variety,
-    crop: crop ?? (variety === undefined ? undefined : garden.varieties.get(variety)?.crop),
+    crop: crop ?? cropOf(garden, { variety })?.id,
     harvest: change.harvest ?? {},
     event,
     note: change.note,

@@ -2,7 +2,9 @@
  * What a season brought in, by variety, crop, bed and site. Weights, pieces and volumes stand side by side and are never
  * turned into one another; a picking without an amount counts as a picking and nothing else, and that is said.
  */
+
 import { daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { earlier, type Picking, type Season } from "../garden/index.ts";
 import type { Day, Picked, PickUnit, Price } from "../model.ts";
 import { pickedInAll } from "../picked.ts";
@@ -80,7 +82,7 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
     varieties: inOrder(
       grouped(({ variety }) => variety).map(([id, group]) => {
         const variety = varieties.get(id);
-        const named = { variety, crop: crops.get(variety?.crop ?? "") };
+        const named = { variety, crop: cropOf(book.garden, variety) };
         return made(
           id,
           group,

@@ -2,7 +2,9 @@
  * The garden's book up to a day, as results need it: every planting with its pickings and its season, every trouble. Recaps,
  * forecasts and plans look things up here and never go through the changes themselves.
  */
+
 import type { Weather } from "../almanac/index.ts";
+import { cropOf } from "../crop-of.ts";
 import { plantsOf } from "../facts/index.ts";
 import { type Book, bookOf, type Picking, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
 import type { Bed, Change, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
@@ -131,7 +133,6 @@ function noteEvent(eventsOf: Map<string, Event[]>, planting: string, event: Even
 
 function lotOf(garden: Garden, planting: Planting, { eventsOf, pickingsOf }: ReadChanges, until: Day): Lot {
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-  const crop = planting.crop ?? variety?.crop;
   const events = eventsOf.get(planting.id) ?? [];
   const pickings = pickingsOf.get(planting.id) ?? [];
   const firstPicked = pickings[0]?.day;
@@ -139,7 +140,7 @@ function lotOf(garden: Garden, planting: Planting, { eventsOf, pickingsOf }: Rea
   return {
     planting,
     variety,
-    crop: crop === undefined ? undefined : garden.crops.get(crop),
+    crop: cropOf(garden, planting),
     bed: garden.beds.get(planting.bed),
     events,
     pickings,

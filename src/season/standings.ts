@@ -3,7 +3,9 @@
  * their own gardens: a variety is held against what it gave here before, else against the handbook, then come losses and
  * troubles.
  */
+
 import { daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { earlier, type Season, sameDayIn } from "../garden/index.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
@@ -242,7 +244,7 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
       : { grams: own.grams, plants: own.plants, lastYear: perPlant(lotsBefore(book, account.variety, season))?.grams };
   return recapWords.standing(
     {
-      plants: { variety, crop: book.garden.crops.get(variety.crop ?? "") },
+      plants: { variety, crop: cropOf(book.garden, variety) },
       now,
       each,
       before: before !== undefined && comparable(now, before) ? before : undefined,

@@ -1,6 +1,7 @@
 /** Plants counted aloud against the records: how many, and in which bed. */
 
 import { daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { sayList, sayNumber } from "../language/index.ts";
 import type { Count, Planting } from "../model.ts";
 import { type Check, disagreement, SURE } from "./fact-check.ts";
@@ -47,10 +48,10 @@ export function counts(check: Check): Disagreement[] {
 const FRUIT_AFTER = 70;
 
 function mayBeFruit({ film: { day } }: Check, { here }: Subject): boolean {
-  return here.some(({ stage, perennial, variety, crop, planted, since }) => {
+  return here.some((planting) => {
+    const { stage, perennial, planted, since } = planting;
     if (!perennial && (stage === "fruiting" || stage === "picking")) return true;
-    const id = (variety === undefined ? undefined : day.garden.varieties.get(variety)?.crop) ?? crop ?? "";
-    const bearing = /^(?:Cucurbitaceae|Solanaceae)$/.test(day.garden.crops.get(id)?.family ?? "");
+    const bearing = /^(?:Cucurbitaceae|Solanaceae)$/.test(cropOf(day.garden, planting)?.family ?? "");
     return bearing && daysBetween(planted ?? since, day.day) > FRUIT_AFTER;
   });
 }
