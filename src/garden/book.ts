@@ -2,7 +2,9 @@
  * The one index of a garden: its plantings with what they went through, its pickings, its beds on any day. Made once for a garden;
  * briefs, recaps, wraps and pages look things up here and do not go through the changes themselves.
  */
+
 import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
+import { compare } from "../order.ts";
 import { state } from "../timeline/index.ts";
 import { type Picking, pickingsIn } from "./pickings.ts";
 
@@ -138,8 +140,4 @@ export function eventsBehind(changes: readonly Change[], find: (id: string) => E
     if (event !== undefined && event.day === day) found.add(event);
   }
   return [...found];
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -31,7 +31,7 @@ test("imports only the model, the calendar, the pickings, the records' door and 
     const text = readFileSync(path.join(room, file), "utf8");
     for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
       expect(`${file}: ${from}`).toMatch(
-        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|crop-of|picked|records\/index)\.ts)$/,
+        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|crop-of|order|picked|records\/index)\.ts)$/,
       );
     }
     expect(text).not.toMatch(/Date\.now|new Date\(\)|performance\.|process\./);

@@ -4,6 +4,7 @@ import { seasonStart, yearOf } from "../../calendar.ts";
 import { bookOf, isNewToGarden, seasonBeginning } from "../../garden/index.ts";
 import { type Locale, localeOf } from "../../language/index.ts";
 import type { Bed, BedState, Day, Episode, Garden, GrowthSeries, NurseryLot, Planting } from "../../model.ts";
+import { compare } from "../../order.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { living } from "../../timeline/index.ts";
 import { siteWords, type Words } from "../words/index.ts";
@@ -83,7 +84,7 @@ export function viewGarden(
       ),
     ),
     newVarieties: new Set([...garden.varieties.keys()].filter((variety) => isNewToGarden(garden, variety, today))),
-    compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
+    compare: (a, b) => collator.compare(a, b) || compare(a, b),
   };
 }
 
