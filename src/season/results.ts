@@ -66,7 +66,7 @@ export interface SeasonResults {
 /** What was picked in a season up to a day. `from` narrows it: a month, the days since the last recap. */
 export function seasonResults(book: SeasonBook, season: Season, on: Day, from = season.from): SeasonResults {
   const pickings = pickingsBetween(book, from, earlier(on, season.to));
-  const all = sumPickings(pickings);
+  const all = pickedInAll(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];
   const { varieties, crops, beds } = book.garden;
@@ -125,10 +125,6 @@ export function pickingsBetween(book: SeasonBook, from: Day, to: Day): readonly 
   return book.pickings.filter(({ day }) => day >= from && day <= to);
 }
 
-export function sumPickings(pickings: readonly Picking[]): Picked {
-  return pickedInAll(pickings);
-}
-
 export function hasAmount({ grams, litres, count }: Picking["harvest"]): boolean {
   return grams !== undefined || litres !== undefined || count !== undefined;
 }
@@ -147,7 +143,7 @@ function makeResult(
   lots: readonly Lot[],
   all: Picked,
 ): Result {
-  const sum = sumPickings(pickings);
+  const sum = pickedInAll(pickings);
   const beds = [...new Set(pickings.map(({ bed }) => bed))].sort();
   return {
     ...words,
@@ -181,7 +177,7 @@ export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
   if (pickings.length === 0 || told.some(({ plants }) => plants === undefined)) return undefined;
   const plants = told.reduce((sum, lot) => sum + (lot.plants ?? 0), 0);
   if (plants <= 0) return undefined;
-  const sum = sumPickings(pickings);
+  const sum = pickedInAll(pickings);
   const grams = pickings.every(({ harvest }) => harvest.grams !== undefined) ? sum.grams / plants : undefined;
   const [unit, other] = Object.entries(sum.counts);
   const countedAlone = sum.grams === 0 && sum.litres === 0 && unit !== undefined && other === undefined;

@@ -65,12 +65,11 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
   const { seasonStarts } = garden.settings;
   const book = bookOf(garden);
   const pickings = book.pickings.filter(({ day }) => day <= until);
-  const pickingsOf = Map.groupBy(pickings, ({ planting }) => planting ?? "");
   const beds = [...garden.changes.keys()].map((bed) => book.stateOf(bed, until));
   const current = seasonOf(until, seasonStarts).year;
   const lots = beds
     .flatMap(({ plantings }) => plantings)
-    .map((planting) => lotOf(book, planting, pickingsOf.get(planting.id) ?? [], until))
+    .map((planting) => lotOf(book, planting, until))
     .sort((a, b) => compare(a.planting.since, b.planting.since) || compare(a.planting.id, b.planting.id));
   const events = garden.events.filter(({ day }) => day <= until);
   const firstDay = [events[0]?.day, lots[0]?.planting.since].filter((day) => day !== undefined).sort()[0] ?? until;
@@ -102,11 +101,12 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
   };
 }
 
-function lotOf(book: Book, planting: Planting, pickings: readonly Picking[], until: Day): Lot {
+function lotOf(book: Book, planting: Planting, until: Day): Lot {
   const { garden } = book;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
   const history = book.historyOf(planting).filter(({ day }) => day <= until);
   const events = eventsBehind(history, book.event);
+  const pickings = book.pickingsOf(planting).filter(({ day }) => day <= until);
   const firstPicked = pickings[0]?.day;
   const counts = firstPicked ?? planting.ended ?? until;
   return {

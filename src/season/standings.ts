@@ -9,11 +9,11 @@ import { cropOf } from "../crop-of.ts";
 import { earlier, type Season, sameDayIn } from "../garden/index.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
-import { comparable } from "../picked.ts";
+import { comparable, pickedInAll } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
-import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
+import { perPlant, pickingsBetween } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { lostAll } from "./setbacks.ts";
 import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
@@ -111,8 +111,8 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
     return {
       variety,
       lots,
-      now: sumPickings(picked.get(variety) ?? []),
-      before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
+      now: pickedInAll(picked.get(variety) ?? []),
+      before: former.has(variety) ? pickedInAll(former.get(variety) ?? []) : undefined,
       set: {
         now: plantsIn(lots),
         before:
