@@ -155,7 +155,7 @@ function makeResult(
     perPiece: perPiece(pickings),
     gramsPerRowMetre: perRowMetre(lots),
     gramsPerSquareMetre: perSquareMetre(book, words.id, sum),
-    firstAfter: firstAfter(lots),
+    firstAfter: firstAfter(book, lots),
     value: worthOf(book, pickings),
     private: pickings.every((picking) => picking.private),
   };
@@ -215,9 +215,9 @@ function perSquareMetre({ garden }: SeasonBook, bed: string, sum: Picked): numbe
   return area > 0 && sum.grams > 0 ? sum.grams / area : undefined;
 }
 
-function firstAfter(lots: readonly Lot[]): Result["firstAfter"] {
+function firstAfter({ garden }: SeasonBook, lots: readonly Lot[]): Result["firstAfter"] {
   const reached = lots.flatMap((lot) => {
-    const one = timed(lot);
+    const one = timed(garden, lot);
     return one?.reached === undefined || one.goal !== "picking" ? [] : [{ ...one, reached: one.reached }];
   });
   const [first] = reached.toSorted((a, b) => (a.reached < b.reached ? -1 : 1));

@@ -222,7 +222,7 @@ function whyOf(
 /** A little for coming early and off for coming late, by what the variety promises. */
 function againstPromise(book: SeasonBook, lots: readonly Lot[], to: Day): number {
   const apart = lots.flatMap((lot) => {
-    const one = timed(lot);
+    const one = timed(book.garden, lot);
     if (one?.reached === undefined || one.reached > to) return [];
     return [daysBetween(one.reached, promisedDay(one, book.weather.latitude)) / one.catalogueDays];
   });

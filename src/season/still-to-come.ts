@@ -6,7 +6,7 @@ import { type Sentence, say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
 import { compare } from "../order.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
-import { allTimed, waits } from "./maturity.ts";
+import { stillWaiting, waits } from "./maturity.ts";
 import type { ForecastRow } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -18,8 +18,7 @@ const givenUp = 21;
 /** Living plantings that have not reached their goal, the soonest first. */
 export function forecastRows(book: SeasonBook, on: Day): readonly ForecastRow[] {
   const forecast = forecaster(book);
-  return allTimed(book)
-    .filter(({ lot, reached, begun }) => reached === undefined && begun <= on && lot.planting.ended === undefined)
+  return stillWaiting(book, on)
     .map((one) => forecast(one, on))
     .filter(({ expected }) => addDays(expected.by, givenUp) >= on)
     .map((one) => rowOf(book, one, on))
