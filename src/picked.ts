@@ -1,5 +1,5 @@
 /** What pickings come to: added up for a planting, a bed or a season, and held against one another. */
-import type { Change, Day, Harvest, Picked, PickUnit } from "./model.ts";
+import type { Day, Harvest, Picked, PickUnit } from "./model.ts";
 
 export const nothingPicked: Picked = {
   grams: 0,
@@ -35,11 +35,6 @@ export function pickedInAll(
   pickings: readonly { readonly harvest?: Harvest | undefined; readonly day: Day }[],
 ): Picked {
   return pickings.reduce((picked, { harvest = {}, day }) => pickedMore(picked, harvest, day), nothingPicked);
-}
-
-/** Pickings after `from`, up to and with `to`. */
-export function pickedBetween(changes: readonly Change[], from: Day, to: Day): Picked {
-  return pickedInAll(changes.filter(({ kind, day }) => kind === "picked" && day > from && day <= to));
 }
 
 /** Pieces that were counted and never weighed or measured. */

@@ -1,6 +1,6 @@
 /** When what has not come yet should, by this garden's own records and, where there are weather files, its warmth. */
 import type { Day } from "../model.ts";
-import { allTimed, forecaster, seasonBook, waits } from "../season/index.ts";
+import { forecaster, seasonBook, stillWaiting, waits } from "../season/index.ts";
 import type { ExpectedWindows } from "../tour/index.ts";
 import type { Loaded } from "./load-garden.ts";
 
@@ -11,13 +11,7 @@ export function expectedWindows(
 ): ExpectedWindows {
   const book = seasonBook(garden, weather, today);
   const forecast = forecaster(book);
-  const waiting = allTimed(book).filter(
-    ({ lot, reached, begun }) =>
-      !waits(lot.crop?.id) &&
-      begun <= on &&
-      (reached === undefined || reached > on) &&
-      (lot.planting.ended === undefined || lot.planting.ended > on),
-  );
+  const waiting = stillWaiting(book, on).filter(({ lot }) => !waits(lot.crop?.id));
   return new Map(
     waiting.map((one) => {
       const { from, likely, to, basis } = forecast(one, on);

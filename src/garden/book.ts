@@ -2,7 +2,9 @@
  * The one index of a garden: its plantings with what they went through, its pickings, its beds on any day. Made once for a garden;
  * briefs, recaps, wraps and pages look things up here and do not go through the changes themselves.
  */
+
 import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
+import { compare } from "../order.ts";
 import { state } from "../timeline/index.ts";
 import { type Picking, pickingsIn } from "./pickings.ts";
 
@@ -24,6 +26,8 @@ export interface Book {
   readonly standing: (planting: Planting, on: Day) => Planting | undefined;
   /** In order of day. */
   readonly pickings: readonly Picking[];
+  /** Those credited to a planting, in order of day. */
+  readonly pickingsOf: (planting: Pick<Planting, "id">) => readonly Picking[];
   /** The plantings of a variety begun by a day, over all beds and seasons, each as it stood on that day, oldest first. */
   readonly plantingsOf: (variety: string, on: Day) => readonly Planting[];
   /** A bed as it stands on a day. */
@@ -59,6 +63,11 @@ function makeIndex(garden: Garden): Book {
   const historyOf: Book["historyOf"] = ({ id }) => histories.get(id) ?? [];
   const standing: Book["standing"] = (planting, on) => stoodOn(historyOf(planting), planting.id, on);
   let pickings: readonly Picking[] | undefined;
+  const allPickings = () => {
+    pickings ??= pickingsIn(garden, event);
+    return pickings;
+  };
+  let byPlanting: ReadonlyMap<string, readonly Picking[]> | undefined;
   return {
     garden,
     event,
@@ -66,8 +75,11 @@ function makeIndex(garden: Garden): Book {
     historyOf,
     standing,
     get pickings() {
-      pickings ??= pickingsIn(garden, event);
-      return pickings;
+      return allPickings();
+    },
+    pickingsOf({ id }) {
+      byPlanting ??= Map.groupBy(allPickings(), ({ planting }) => planting ?? "");
+      return byPlanting.get(id) ?? [];
     },
     plantingsOf: (variety, on) =>
       (byVariety.get(variety) ?? [])
@@ -138,8 +150,4 @@ export function eventsBehind(changes: readonly Change[], find: (id: string) => E
     if (event !== undefined && event.day === day) found.add(event);
   }
   return [...found];
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

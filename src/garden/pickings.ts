@@ -1,5 +1,8 @@
 /** Every picking that the notes tell, with what it is credited to. */
+
+import { cropOf } from "../crop-of.ts";
 import type { Change, Day, Event, Garden, Harvest, Place, Planting } from "../model.ts";
+import { compare } from "../order.ts";
 
 export interface Picking {
   readonly day: Day;
@@ -41,14 +44,10 @@ function pickingOf(
     bed,
     planting,
     variety,
-    crop: crop ?? (variety === undefined ? undefined : garden.varieties.get(variety)?.crop),
+    crop: crop ?? cropOf(garden, { variety })?.id,
     harvest: change.harvest ?? {},
     event,
     note: change.note,
     private: change.private,
   };
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,6 +1,7 @@
 /** What plants, beds and gear are called in a sentence. */
 
-import type { Crop, Day, GardenSettings, PlantIds, Records } from "../model.ts";
+import { cropOf } from "../crop-of.ts";
+import type { Day, GardenSettings, PlantIds, Records } from "../model.ts";
 import { localeOf } from "./locale.ts";
 import { oneForm, varietyName } from "./plant-names.ts";
 
@@ -37,17 +38,13 @@ export function namesOf(records: Named): Names {
 function makeNames(records: Named): Names {
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
-  const cropOf = (ids: PlantIds): Crop | undefined => {
-    const id = (ids.variety === undefined ? undefined : records.varieties.get(ids.variety)?.crop) ?? ids.crop;
-    return id === undefined ? undefined : records.crops.get(id);
-  };
   const plants = (ids: PlantIds, count?: number): string => {
     const key = `${ids.variety ?? ""}/${ids.crop ?? ""}/${count === 1}`;
     let name = said.get(key);
     if (name === undefined) {
       const variety =
         ids.variety === undefined ? undefined : (records.varieties.get(ids.variety) ?? titled(ids.variety));
-      const crop = cropOf(ids);
+      const crop = cropOf(records, ids);
       name =
         variety === undefined && crop === undefined && ids.crop !== undefined
           ? titled(ids.crop).title
@@ -61,7 +58,7 @@ function makeNames(records: Named): Names {
     plants,
     arePlural(ids, count) {
       if (count !== undefined) return count !== 1;
-      const crop = cropOf(ids);
+      const crop = cropOf(records, ids);
       return crop === undefined ? endsPlural(plants(ids)) : crop.plural !== crop.name || oneForm.has(crop.id);
     },
     spellings(ids) {
@@ -69,7 +66,7 @@ function makeNames(records: Named): Names {
       let names = spelled.get(key);
       if (names === undefined) {
         const variety = ids.variety === undefined ? undefined : records.varieties.get(ids.variety);
-        const crop = cropOf(ids);
+        const crop = cropOf(records, ids);
         const ofCrop = crop === undefined ? [] : [crop.plural, crop.name, ...crop.alsoCalled];
         const ofVariety = variety === undefined ? [] : [variety.title, ...variety.alsoSpelled];
         const all = new Set([plants(ids), plants(ids, 1), ...ofVariety, ...ofCrop]);

@@ -10,10 +10,11 @@ export interface Sentence {
   readonly private: boolean;
 }
 
-/** Whatever a sentence can rest on: an event, a change, a follow-up, a record. */
+/** Whatever a sentence can rest on: an event, a change, a follow-up, a record, a fact. */
 export interface Ground {
   readonly place?: Place | undefined;
   readonly note?: Place | undefined;
+  readonly sources?: readonly Place[] | undefined;
   readonly private?: boolean | undefined;
 }
 
@@ -24,9 +25,9 @@ export function say(text: string, grounds: readonly (Ground | undefined)[]): Sen
   for (const ground of grounds) {
     if (ground === undefined) continue;
     isPrivate ||= ground.private === true;
-    const place = ground.place ?? ground.note;
-    if (place !== undefined && !sources.some((known) => known.file === place.file && known.line === place.line)) {
-      sources.push(place);
+    for (const place of ground.sources ?? [ground.place ?? ground.note]) {
+      if (place !== undefined && !sources.some((known) => known.file === place.file && known.line === place.line))
+        sources.push(place);
     }
   }
   return { text, sources, private: isPrivate };

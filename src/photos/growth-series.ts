@@ -5,6 +5,7 @@
 
 import { daysBetween } from "../calendar.ts";
 import type { Day, GrowthPoint, GrowthSeries } from "../model.ts";
+import { compare } from "../order.ts";
 
 export type { GrowthPoint, GrowthSeries };
 
@@ -29,8 +30,6 @@ export function growthSeries(
   }
   return { ...about, stretches };
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 export interface GrowthStep {
   readonly from: GrowthPoint;

@@ -1,9 +1,11 @@
 /** The disk on both sides of ingest: the folder that photos come from, which is only read, and the records' photos. */
+
 import { createHash, randomBytes } from "node:crypto";
 import type { Dirent } from "node:fs";
 import { link, lstat, mkdir, open, readdir, realpath, rename, rm, rmdir, stat, utimes } from "node:fs/promises";
 import { hostname } from "node:os";
 import path from "node:path";
+import { compare } from "../order.ts";
 import { readFileAt } from "../records/index.ts";
 
 export interface SourceFile {
@@ -167,7 +169,7 @@ async function* filesBelow(
     if (folder !== "") yield { file: folder, kind: "unreadable" };
     return;
   }
-  entries.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  entries.sort((a, b) => compare(a.name, b.name));
   for (const entry of entries) {
     if (entry.name.startsWith(".")) continue;
     const file = folder === "" ? entry.name : `${folder}/${entry.name}`;

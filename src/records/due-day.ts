@@ -38,6 +38,18 @@ const named = "mon(?:day)?|tue(?:s(?:day)?)?|wed(?:s|nesday)?|thu(?:rs(?:day)?)?
 const lead = "by|before|until|till|on|in|for|at|during|over|come|within|around|about";
 const part = "early|mid|late|(?:the )?end of|(?:the )?middle of|(?:the )?start of|(?:the )?beginning of";
 
+interface DayOfYear {
+  readonly month: number;
+  readonly date: number;
+}
+
+/** Feasts on fixed days that people promise things by, as they are written. */
+const feasts: readonly (DayOfYear & { readonly name: string })[] = [
+  { name: "new year", month: 1, date: 1 },
+  { name: "christmas|xmas", month: 12, date: 25 },
+  { name: "hallowe'?en", month: 10, date: 31 },
+];
+
 /** Alternatives of one phrase, tried at each place of the text from left to right. */
 const phrase = new RegExp(
   [
@@ -48,7 +60,7 @@ const phrase = new RegExp(
     `\\b(?:(?<spanLead>${lead})\\s+)?(?:(?<spanPart>${part})\\s+)?(?<spanWhich>this|next|the)?\\s*\\b(?<span>week|weekend|month|season|year|spring|summer|autumn|fall|winter)\\b`,
     "\\b(?:in|within)\\s+(?<number>(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+(?:couple\\s+of|dozen))?)\\s+(?<unit>days?|weeks?|fortnights?|months?)\\b",
     "\\b(?<near>tomorrow|today|tonight)\\b",
-    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>new year|christmas|xmas|hallowe'?en)\\b`,
+    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>${feasts.map(({ name }) => name).join("|")})\\b`,
     "\\b(?<ofMonthLead>by|before|until|till|on)\\s+the\\s+(?<ofMonth>\\d{1,2})(?:st|nd|rd|th)\\b",
   ].join("|"),
   "gi",
@@ -73,7 +85,9 @@ function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | unde
     return isBefore(found.lead ?? found.lead2) ? addDays(reading.day, -1) : reading.day;
   }
   if (found.near !== undefined) return found.near.toLowerCase() === "tomorrow" ? addDays(noteDay, 1) : noteDay;
-  const fixed = feasts.find(({ name }) => name.test(found.feast ?? "")) ?? ofMonth(found.ofMonth, noteDay);
+  const fixed =
+    feasts.find(({ name }) => new RegExp(`^(?:${name})$`, "i").test(found.feast ?? "")) ??
+    ofMonth(found.ofMonth, noteDay);
   if (fixed !== undefined) {
     const day = nextOf(fixed, noteDay);
     return isBefore(found.feastLead ?? found.ofMonthLead) ? addDays(day, -1) : day;
@@ -83,18 +97,6 @@ function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | unde
   if (found.month !== undefined) return inMonth(found, noteDay);
   return inSpan(found, noteDay, southern);
 }
-
-interface DayOfYear {
-  readonly month: number;
-  readonly date: number;
-}
-
-/** Feasts on fixed days that people promise things by. */
-const feasts: readonly (DayOfYear & { readonly name: RegExp })[] = [
-  { name: /^new year$/i, month: 1, date: 1 },
-  { name: /^(?:christmas|xmas)$/i, month: 12, date: 25 },
-  { name: /^hallowe/i, month: 10, date: 31 },
-];
 
 /** "the 24th": of the note's month, or of the next one once it is past. */
 function ofMonth(date: string | undefined, noteDay: Day): DayOfYear | undefined {

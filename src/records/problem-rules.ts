@@ -2,7 +2,9 @@
  * Every rule by which something in the records is called wrong. Names are permanent: people silence hints by them and
  * look them up in docs/messages.md, which is printed from this table.
  */
+
 import type { Place, Problem, Severity } from "../model.ts";
+import { compare } from "../order.ts";
 
 export interface Rule {
   readonly severity: Severity;
@@ -349,14 +351,10 @@ export function problem(rule: RuleName, place: Place, what: string, fix: string)
 export function sortProblems(problems: readonly Problem[]): readonly Problem[] {
   return problems.toSorted(
     (a, b) =>
-      compareText(a.file, b.file) ||
+      compare(a.file, b.file) ||
       a.line - b.line ||
       a.column - b.column ||
-      compareText(a.rule, b.rule) ||
-      compareText(a.what, b.what),
+      compare(a.rule, b.rule) ||
+      compare(a.what, b.what),
   );
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

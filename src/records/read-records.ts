@@ -1,4 +1,5 @@
 /** From a records folder to records: every file read once, all problems of all files in one list. */
+
 import type {
   Bed,
   Day,
@@ -11,6 +12,7 @@ import type {
   Records,
   Variety,
 } from "../model.ts";
+import { compare } from "../order.ts";
 import { cropsAsWritten } from "./crop-words.ts";
 import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
@@ -285,8 +287,3 @@ const noSettings = problem(
   `There is no garden.md, so these hold: metric units, the time zone ${usualSettings.timeZone}, language ${usualSettings.language}, seasons from 1 January, and no frost days.`,
   'Write garden.md with "units", "time zone", "language", "last frost" and "first frost" in its front matter.',
 );
-
-/** By code unit, the same on every machine. */
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
-}

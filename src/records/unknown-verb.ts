@@ -30,12 +30,6 @@ const oneWordForms = verbForms.filter(isOneWord);
 const mainForms = verbTable.map((verb) => verb.forms[0] ?? "").filter(isOneWord);
 const formSet = new Set(oneWordForms);
 
-/** Whether a word is one slip away from a verb and no other word: "plnated". What was done is then a guess. */
-export function isMisspeltVerb({ kind, lower }: Word): boolean {
-  if (kind !== "word" || lower.length < 5 || formSet.has(lower) || ordinary.has(lower)) return false;
-  return nearestSpellings(lower, oneWordForms).length > 0;
-}
-
 /** A warning for a list item whose first word is no verb; undefined when it is ordinary prose. */
 export function unknownVerb(words: readonly Word[], names: Names, place: Place): Problem | undefined {
   const first = words[0];
@@ -220,6 +214,12 @@ function isOneWord(form: string): boolean {
 
 function isAdverb(lower: string): boolean {
   return /^(?:i|also|then|today|yesterday|finally|just|we|again|later|first|now)$/.test(lower);
+}
+
+/** Whether a word is one slip away from a verb and no other word: "plnated". What was done is then a guess. */
+export function isMisspeltVerb({ kind, lower }: Word): boolean {
+  if (kind !== "word" || lower.length < 5 || formSet.has(lower) || ordinary.has(lower)) return false;
+  return nearestSpellings(lower, oneWordForms).length > 0;
 }
 
 /** Another form of a verb ("sow", "picking"), else a slip in one. */

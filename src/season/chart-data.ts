@@ -1,8 +1,10 @@
 /** What the charts of a recap show, as numbers: pickings by week, heat by week, every planting from sowing to clearing. */
+
 import { addDays } from "../calendar.ts";
 import { earlier, type Season, sameDayIn, weekOf } from "../garden/index.ts";
 import { cultivar } from "../language/index.ts";
 import type { Day } from "../model.ts";
+import { compare } from "../order.ts";
 import { gardenHeat, gardenScale } from "./comparisons.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween } from "./results.ts";
@@ -145,8 +147,4 @@ function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRo
 /** A planting is drawn from its sowing, also where that was elsewhere. */
 function begun({ sown, planted, since }: Lot["planting"]): Day {
   return [sown, planted, since].filter((day) => day !== undefined).sort()[0] ?? since;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

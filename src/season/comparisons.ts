@@ -6,8 +6,8 @@ import { type HeatScale, type HeatTable, heatTable } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
 import { earlier, type Picking, type Season, sameDayIn } from "../garden/index.ts";
 import type { Day, Picked } from "../model.ts";
-import { comparable } from "../picked.ts";
-import { pickingsBetween, sumPickings } from "./results.ts";
+import { comparable, pickedInAll } from "../picked.ts";
+import { pickingsBetween } from "./results.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 /** Growth from 40 °F (4.4 °C), the mean of the day less the base: the measure of the whole garden's heat. */
@@ -119,7 +119,7 @@ export function compareHarvest(
   on: Day,
   which: (picking: Picking) => boolean = () => true,
 ): Compared {
-  const upTo = (one: Season, day: Day) => sumPickings(pickingsBetween(book, one.from, day).filter(which));
+  const upTo = (one: Season, day: Day) => pickedInAll(pickingsBetween(book, one.from, day).filter(which));
   const now = upTo(season, earlier(on, season.to));
   const former = book.seasons.filter(({ year }) => year < season.year);
   const before = former.at(-1);

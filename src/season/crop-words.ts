@@ -1,5 +1,7 @@
 /** What a person's words in garden.md mean: "tomato sauce" is of tomatoes, "the Long Bed" a bed, "Crown Prince" a variety. */
+
 import { type CanningFact, canningFactFor } from "../almanac/index.ts";
+import { cropOf } from "../crop-of.ts";
 import type { Bed, Crop, Variety } from "../model.ts";
 import { crops as cropTable, normaliseName } from "../records/index.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -23,7 +25,7 @@ export function meantBy({ garden }: Pick<SeasonBook, "garden">, words: string): 
     if (length > longest) [variety, longest] = [one, length];
   }
   const crop = cropIn(garden.crops.values(), holds) ?? cropIn(cropTable, holds);
-  if (variety !== undefined) return { variety, crop: garden.crops.get(variety.crop ?? "") ?? crop };
+  if (variety !== undefined) return { variety, crop: cropOf(garden, variety) ?? crop };
   return { crop };
 }
 

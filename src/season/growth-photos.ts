@@ -1,7 +1,9 @@
 /** The same spot through a season: its first photo, the one that shows the bed at its fullest, and its last. */
+
 import { daysBetween } from "../calendar.ts";
 import { type Sentence, say } from "../language/index.ts";
 import type { Day, Photo } from "../model.ts";
+import { compare } from "../order.ts";
 import type { PhotoSet, RecapPhoto } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -90,8 +92,4 @@ function setSentence(
     { settings, day: to },
   );
   return say(text, [bed]);
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

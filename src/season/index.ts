@@ -5,7 +5,7 @@ export { type BackTest, backTest } from "./back-test.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
-export { allTimed, waits } from "./maturity.ts";
+export { allTimed, stillWaiting, waits } from "./maturity.ts";
 export type {
   ForecastRow,
   LossRow,

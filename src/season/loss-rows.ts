@@ -1,5 +1,6 @@
 /** Losses and troubles in words: what, how many, since when, what was tried, whether last year was worse. */
 
+import { cropOf } from "../crop-of.ts";
 import { type Season, sameDayIn } from "../garden/index.ts";
 import { say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
@@ -34,7 +35,7 @@ function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, voice:
   const names = [
     ...one.varieties.map((id) => {
       const variety = book.garden.varieties.get(id);
-      return variety === undefined ? id : plants({ variety, crop: crops.get(variety.crop ?? "") });
+      return variety === undefined ? id : plants({ variety, crop: cropOf(book.garden, variety) });
     }),
     ...one.crops.map((id) => (crops.has(id) ? plants({ crop: crops.get(id) }) : id)),
   ];

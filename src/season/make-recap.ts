@@ -14,6 +14,7 @@ import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
 import { earlier, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
+import { compare } from "../order.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
@@ -127,7 +128,7 @@ export function lastRecap(garden: Garden, before: Day): Episode | undefined {
         day < before &&
         /\b(?:recap|round.?up|review|look(?:ing)? back|the year)\b/i.test(`${id.replaceAll("-", " ")} ${title}`),
     )
-    .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1))
+    .sort((a, b) => compare(a.day, b.day) || compare(a.id, b.id))
     .at(-1);
 }
 

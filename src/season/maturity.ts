@@ -1,15 +1,15 @@
 /** How long plantings really took against what their variety promises: what forecasts learn from. */
 import { dayLength, daysAfter, YEAR_DAYS } from "../almanac/index.ts";
 import { addDays, daysBetween } from "../calendar.ts";
-import type { Day } from "../model.ts";
+import { type Maturity, maturityOf } from "../facts/index.ts";
+import type { Day, Garden } from "../model.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 /** One planting whose variety says how many days it takes. */
 export interface Timed {
   readonly lot: Lot;
-  /** What ends the wait: the first flower of what is grown for flowers, else the first picking. */
-  readonly goal: "flower" | "picking";
-  readonly counted: "sowing" | "planting";
+  readonly goal: Maturity["goal"];
+  readonly counted: Maturity["counted"];
   /** The day from which the variety's days count. */
   readonly begun: Day;
   /** By the variety's record. */
@@ -31,21 +31,18 @@ export function waits(crop: string | undefined): boolean {
   return crop !== undefined && waiting.has(crop);
 }
 
-/** Undefined when the variety gives no days, they count from a day nobody wrote down, or it stands from year to year. */
-export function timed(lot: Lot): Timed | undefined {
-  const { planting, variety, crop } = lot;
-  const maturity = variety?.maturity;
-  if (maturity === undefined || maturity.days <= 0 || planting.perennial || planting.implied) return undefined;
-  const begun = maturity.from === "planting" ? planting.planted : planting.sown;
-  if (begun === undefined) return undefined;
-  const flower = crop?.use === "flower";
-  const reached = flower ? (lot.firstFlower ?? lot.firstPicked) : lot.firstPicked;
+/** Undefined when nothing says how long it takes. */
+export function timed(garden: Garden, lot: Lot): Timed | undefined {
+  const maturity = maturityOf(garden, lot.planting)?.value;
+  if (maturity === undefined) return undefined;
+  const { goal, counted, begun, days } = maturity;
+  const reached = goal === "flower" ? (lot.firstFlower ?? lot.firstPicked) : lot.firstPicked;
   return {
     lot,
-    goal: flower ? "flower" : "picking",
-    counted: maturity.from,
+    goal,
+    counted,
     begun,
-    catalogueDays: maturity.days,
+    catalogueDays: days,
     reached: reached !== undefined && reached > begun ? reached : undefined,
   };
 }
@@ -54,9 +51,17 @@ const known = new WeakMap<SeasonBook, readonly Timed[]>();
 
 /** Every planting that can be timed, in order of beginning. */
 export function allTimed(book: SeasonBook): readonly Timed[] {
-  const made = known.get(book) ?? book.lots.flatMap((lot) => timed(lot) ?? []);
+  const made = known.get(book) ?? book.lots.flatMap((lot) => timed(book.garden, lot) ?? []);
   known.set(book, made);
   return made;
+}
+
+/** Plantings that live on a day, were begun by then, and have not reached their goal. */
+export function stillWaiting(book: SeasonBook, on: Day): readonly Timed[] {
+  return allTimed(book).filter(
+    ({ lot: { planting }, reached, begun }) =>
+      begun <= on && (reached ?? "9999") > on && (planting.ended ?? "9999") > on,
+  );
 }
 
 /** Days between two days of the year, whatever their years: at most half a year. */

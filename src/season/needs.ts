@@ -15,8 +15,9 @@ import {
   varietyName,
 } from "../language/index.ts";
 import type { Crop, Goal, Variety } from "../model.ts";
+import { pickedInAll } from "../picked.ts";
 import { isOfItself, meantBy, productMeant } from "./crop-words.ts";
-import { hasAmount, sumPickings, toldItsYield } from "./results.ts";
+import { hasAmount, toldItsYield } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Need {
@@ -158,7 +159,7 @@ function ownYield(lots: readonly Lot[], goal: Goal): Yield | undefined {
     const pickings = measured.flatMap((lot) => lot.pickings);
     const amount = wantsPieces
       ? pickings.reduce((sum, { harvest }) => sum + (harvest.count?.value ?? 0), 0)
-      : sumPickings(pickings).grams;
+      : pickedInAll(pickings).grams;
     return plants > 0
       ? [
           {

@@ -1,7 +1,9 @@
 /** What viewers were promised in a season, and what came of it. */
+
 import { addDays } from "../calendar.ts";
 import { say, type Voice } from "../language/index.ts";
 import type { Day, FollowUp } from "../model.ts";
+import { compare } from "../order.ts";
 import type { PromiseRow } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -28,7 +30,7 @@ export function promiseRows(book: SeasonBook, from: Day, to: Day): readonly Prom
       (a, b) =>
         order[a.standing] - order[b.standing] ||
         (a.standing === "broken" && a.due !== b.due ? ((a.due ?? "") > (b.due ?? "") ? -1 : 1) : 0) ||
-        (a.promisedOn < b.promisedOn ? -1 : a.promisedOn > b.promisedOn ? 1 : 0),
+        compare(a.promisedOn, b.promisedOn),
     );
 }
 

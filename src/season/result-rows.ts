@@ -2,10 +2,10 @@
 
 import { type Picking, type Season, sameDayIn } from "../garden/index.ts";
 import type { Day, Picked } from "../model.ts";
-import { onlyCounted } from "../picked.ts";
+import { onlyCounted, pickedInAll } from "../picked.ts";
 import type { ResultRow, Results } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
-import { pickingsBetween, type Result, seasonResults, sumPickings } from "./results.ts";
+import { pickingsBetween, type Result, seasonResults } from "./results.ts";
 import type { SeasonBook } from "./season-book.ts";
 
 export function resultTables(book: SeasonBook, season: Season, from: Day, to: Day): Results {
@@ -60,7 +60,7 @@ function rowOf(book: SeasonBook, result: Result, former: readonly Picking[] | un
   const { sum, perPlant, firstAfter, value } = result;
   const { settings } = book.garden;
   const words = recapWords;
-  const then = former === undefined ? undefined : sumPickings(former);
+  const then = former === undefined ? undefined : pickedInAll(former);
   return {
     id: result.id,
     title: result.title,

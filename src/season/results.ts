@@ -2,7 +2,9 @@
  * What a season brought in, by variety, crop, bed and site. Weights, pieces and volumes stand side by side and are never
  * turned into one another; a picking without an amount counts as a picking and nothing else, and that is said.
  */
+
 import { daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { earlier, type Picking, type Season } from "../garden/index.ts";
 import type { Day, Picked, PickUnit, Price } from "../model.ts";
 import { pickedInAll } from "../picked.ts";
@@ -64,7 +66,7 @@ export interface SeasonResults {
 /** What was picked in a season up to a day. `from` narrows it: a month, the days since the last recap. */
 export function seasonResults(book: SeasonBook, season: Season, on: Day, from = season.from): SeasonResults {
   const pickings = pickingsBetween(book, from, earlier(on, season.to));
-  const all = sumPickings(pickings);
+  const all = pickedInAll(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];
   const { varieties, crops, beds } = book.garden;
@@ -80,7 +82,7 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
     varieties: inOrder(
       grouped(({ variety }) => variety).map(([id, group]) => {
         const variety = varieties.get(id);
-        const named = { variety, crop: crops.get(variety?.crop ?? "") };
+        const named = { variety, crop: cropOf(book.garden, variety) };
         return made(
           id,
           group,
@@ -123,10 +125,6 @@ export function pickingsBetween(book: SeasonBook, from: Day, to: Day): readonly 
   return book.pickings.filter(({ day }) => day >= from && day <= to);
 }
 
-export function sumPickings(pickings: readonly Picking[]): Picked {
-  return pickedInAll(pickings);
-}
-
 export function hasAmount({ grams, litres, count }: Picking["harvest"]): boolean {
   return grams !== undefined || litres !== undefined || count !== undefined;
 }
@@ -145,7 +143,7 @@ function makeResult(
   lots: readonly Lot[],
   all: Picked,
 ): Result {
-  const sum = sumPickings(pickings);
+  const sum = pickedInAll(pickings);
   const beds = [...new Set(pickings.map(({ bed }) => bed))].sort();
   return {
     ...words,
@@ -157,7 +155,7 @@ function makeResult(
     perPiece: perPiece(pickings),
     gramsPerRowMetre: perRowMetre(lots),
     gramsPerSquareMetre: perSquareMetre(book, words.id, sum),
-    firstAfter: firstAfter(lots),
+    firstAfter: firstAfter(book, lots),
     value: worthOf(book, pickings),
     private: pickings.every((picking) => picking.private),
   };
@@ -179,7 +177,7 @@ export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
   if (pickings.length === 0 || told.some(({ plants }) => plants === undefined)) return undefined;
   const plants = told.reduce((sum, lot) => sum + (lot.plants ?? 0), 0);
   if (plants <= 0) return undefined;
-  const sum = sumPickings(pickings);
+  const sum = pickedInAll(pickings);
   const grams = pickings.every(({ harvest }) => harvest.grams !== undefined) ? sum.grams / plants : undefined;
   const [unit, other] = Object.entries(sum.counts);
   const countedAlone = sum.grams === 0 && sum.litres === 0 && unit !== undefined && other === undefined;
@@ -217,9 +215,9 @@ function perSquareMetre({ garden }: SeasonBook, bed: string, sum: Picked): numbe
   return area > 0 && sum.grams > 0 ? sum.grams / area : undefined;
 }
 
-function firstAfter(lots: readonly Lot[]): Result["firstAfter"] {
+function firstAfter({ garden }: SeasonBook, lots: readonly Lot[]): Result["firstAfter"] {
   const reached = lots.flatMap((lot) => {
-    const one = timed(lot);
+    const one = timed(garden, lot);
     return one?.reached === undefined || one.goal !== "picking" ? [] : [{ ...one, reached: one.reached }];
   });
   const [first] = reached.toSorted((a, b) => (a.reached < b.reached ? -1 : 1));

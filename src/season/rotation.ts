@@ -1,8 +1,10 @@
 /** What families stood in each bed, season by season, and what may follow them. */
+
 import { airborne, rotationRule, soilDiseases } from "../almanac/index.ts";
 import { seasonOf } from "../garden/index.ts";
 import { isGround, type Sentence, say } from "../language/index.ts";
 import type { Bed, Place } from "../model.ts";
+import { compare } from "../order.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
@@ -82,7 +84,7 @@ export function bedFamilies(book: SeasonBook): readonly BedFamily[] {
   }
   return [...rows.values()]
     .map((row) => ({ ...row, crops: [...row.crops].sort() }))
-    .sort((a, b) => a.year - b.year || (a.bed < b.bed ? -1 : a.bed > b.bed ? 1 : a.family < b.family ? -1 : 1));
+    .sort((a, b) => a.year - b.year || compare(a.bed, b.bed) || compare(a.family, b.family));
 }
 
 /** Trays on a staging take their soil along when they go. */

@@ -2,10 +2,21 @@
  * The garden's book up to a day, as results need it: every planting with its pickings and its season, every trouble. Recaps,
  * forecasts and plans look things up here and never go through the changes themselves.
  */
+
 import type { Weather } from "../almanac/index.ts";
+import { cropOf } from "../crop-of.ts";
 import { plantsOf } from "../facts/index.ts";
-import { type Book, bookOf, type Picking, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
-import type { Bed, Change, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
+import {
+  type Book,
+  bookOf,
+  eventsBehind,
+  type Picking,
+  type Season,
+  seasonBeginning,
+  seasonOf,
+} from "../garden/index.ts";
+import type { Bed, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
+import { compare } from "../order.ts";
 
 /** One planting as it stands on the book's day, with its history. */
 export interface Lot {
@@ -52,10 +63,13 @@ export interface SeasonBook {
 
 export function seasonBook(garden: Garden, weather: Weather, until: Day): SeasonBook {
   const { seasonStarts } = garden.settings;
-  const read = readChanges(bookOf(garden), until);
+  const book = bookOf(garden);
+  const pickings = book.pickings.filter(({ day }) => day <= until);
+  const beds = [...garden.changes.keys()].map((bed) => book.stateOf(bed, until));
   const current = seasonOf(until, seasonStarts).year;
-  const lots = [...read.plantings.values()]
-    .map((planting) => lotOf(garden, planting, read, until))
+  const lots = beds
+    .flatMap(({ plantings }) => plantings)
+    .map((planting) => lotOf(book, planting, until))
     .sort((a, b) => compare(a.planting.since, b.planting.since) || compare(a.planting.id, b.planting.id));
   const events = garden.events.filter(({ day }) => day <= until);
   const firstDay = [events[0]?.day, lots[0]?.planting.since].filter((day) => day !== undefined).sort()[0] ?? until;
@@ -72,8 +86,10 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
     until,
     seasons,
     lots,
-    pickings: read.pickings,
-    troubles: [...read.troubles.values()].sort((a, b) => compare(a.trouble.opened, b.trouble.opened)),
+    pickings,
+    troubles: beds
+      .flatMap(({ bed, troubles }) => troubles.map((trouble) => ({ trouble, bed })))
+      .sort((a, b) => compare(a.trouble.opened, b.trouble.opened)),
     events,
     lotsOf: (variety) => byVariety.get(variety) ?? [],
     lotsOfCrop: (crop) => byCrop.get(crop) ?? [],
@@ -85,61 +101,18 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
   };
 }
 
-interface ReadChanges {
-  readonly plantings: ReadonlyMap<string, Planting>;
-  readonly eventsOf: ReadonlyMap<string, Event[]>;
-  readonly pickings: readonly Picking[];
-  readonly pickingsOf: ReadonlyMap<string, Picking[]>;
-  readonly troubles: ReadonlyMap<string, BedTrouble>;
-}
-
-/** Once through everything that changed. What the calendar brings after the day (a season's end) is not known yet. */
-function readChanges(book: Book, until: Day): ReadChanges {
-  const plantings = new Map<string, Planting>();
-  const eventsOf = new Map<string, Event[]>();
-  const troubles = new Map<string, BedTrouble>();
-  const pickings = book.pickings.filter(({ day }) => day <= until);
-  const pickingsOf = new Map<string, Picking[]>();
-  for (const [bed, changes] of book.garden.changes) {
-    for (const change of changes) {
-      if (change.day > until) break;
-      const event = change.event === undefined ? undefined : book.event(change.event);
-      const touched = change.effect.plantings ?? [];
-      for (const planting of touched) plantings.set(planting.id, planting);
-      for (const trouble of change.effect.troubles ?? []) troubles.set(`${bed} ${trouble.id}`, { trouble, bed });
-      if (event !== undefined && event.day === change.day) {
-        for (const id of touchedIds(change)) noteEvent(eventsOf, id, event);
-      }
-    }
-  }
-  for (const picking of pickings)
-    if (picking.planting !== undefined) listIn(pickingsOf, picking.planting).push(picking);
-  return { plantings, eventsOf, pickings, pickingsOf, troubles };
-}
-
-function touchedIds({ planting, effect }: Change): readonly string[] {
-  const ids = new Set(effect.plantings?.map(({ id }) => id));
-  if (planting !== undefined) ids.add(planting);
-  for (const trouble of effect.troubles ?? []) for (const id of trouble.plantings) ids.add(id);
-  return [...ids];
-}
-
-function noteEvent(eventsOf: Map<string, Event[]>, planting: string, event: Event): void {
-  const known = listIn(eventsOf, planting);
-  if (known.at(-1) !== event) known.push(event);
-}
-
-function lotOf(garden: Garden, planting: Planting, { eventsOf, pickingsOf }: ReadChanges, until: Day): Lot {
+function lotOf(book: Book, planting: Planting, until: Day): Lot {
+  const { garden } = book;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-  const crop = planting.crop ?? variety?.crop;
-  const events = eventsOf.get(planting.id) ?? [];
-  const pickings = pickingsOf.get(planting.id) ?? [];
+  const history = book.historyOf(planting).filter(({ day }) => day <= until);
+  const events = eventsBehind(history, book.event);
+  const pickings = book.pickingsOf(planting).filter(({ day }) => day <= until);
   const firstPicked = pickings[0]?.day;
   const counts = firstPicked ?? planting.ended ?? until;
   return {
     planting,
     variety,
-    crop: crop === undefined ? undefined : garden.crops.get(crop),
+    crop: cropOf(garden, planting),
     bed: garden.beds.get(planting.bed),
     events,
     pickings,
@@ -148,16 +121,4 @@ function lotOf(garden: Garden, planting: Planting, { eventsOf, pickingsOf }: Rea
     firstPicked,
     season: seasonOf(counts, garden.settings.seasonStarts).year,
   };
-}
-
-function listIn<T>(lists: Map<string, T[]>, key: string): T[] {
-  const known = lists.get(key);
-  if (known !== undefined) return known;
-  const made: T[] = [];
-  lists.set(key, made);
-  return made;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

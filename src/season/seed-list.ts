@@ -3,6 +3,7 @@
 import { stringify } from "csv-stringify/sync";
 import { capital, dayOnly, sayList, sayPlural, sayWeight } from "../language/index.ts";
 import type { Event, Obtained } from "../model.ts";
+import { compare } from "../order.ts";
 import { comesAsPlants } from "../timeline/index.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
@@ -163,8 +164,4 @@ export function seedListSaid(rows: readonly SeedRow[]): string | undefined {
     unknown === 0 ? "" : `no source noted for ${sayPlural(unknown, "variety", "varieties")}`,
   ].filter((part) => part !== "");
   return `${capital(parts.join("; "))}.`;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

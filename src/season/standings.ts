@@ -3,15 +3,17 @@
  * their own gardens: a variety is held against what it gave here before, else against the handbook, then come losses and
  * troubles.
  */
+
 import { daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { earlier, type Season, sameDayIn } from "../garden/index.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
-import { comparable } from "../picked.ts";
+import { comparable, pickedInAll } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
-import { perPlant, pickingsBetween, sumPickings } from "./results.ts";
+import { perPlant, pickingsBetween } from "./results.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 import { lostAll } from "./setbacks.ts";
 import { handbookChange, type PlantsSet, soFarChange, yieldChange } from "./yield-changes.ts";
@@ -109,8 +111,8 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
     return {
       variety,
       lots,
-      now: sumPickings(picked.get(variety) ?? []),
-      before: former.has(variety) ? sumPickings(former.get(variety) ?? []) : undefined,
+      now: pickedInAll(picked.get(variety) ?? []),
+      before: former.has(variety) ? pickedInAll(former.get(variety) ?? []) : undefined,
       set: {
         now: plantsIn(lots),
         before:
@@ -220,7 +222,7 @@ function whyOf(
 /** A little for coming early and off for coming late, by what the variety promises. */
 function againstPromise(book: SeasonBook, lots: readonly Lot[], to: Day): number {
   const apart = lots.flatMap((lot) => {
-    const one = timed(lot);
+    const one = timed(book.garden, lot);
     if (one?.reached === undefined || one.reached > to) return [];
     return [daysBetween(one.reached, promisedDay(one, book.weather.latitude)) / one.catalogueDays];
   });
@@ -242,7 +244,7 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
       : { grams: own.grams, plants: own.plants, lastYear: perPlant(lotsBefore(book, account.variety, season))?.grams };
   return recapWords.standing(
     {
-      plants: { variety, crop: book.garden.crops.get(variety.crop ?? "") },
+      plants: { variety, crop: cropOf(book.garden, variety) },
       now,
       each,
       before: before !== undefined && comparable(now, before) ? before : undefined,

@@ -1,10 +1,12 @@
 /** What a season that goes on has still to bring: picking windows, what can yet be sown, days to the first frost. */
+
 import { cropFacts, frostFreeDaysLeft, middle, sowBy } from "../almanac/index.ts";
 import { addDays, inYear, yearOf } from "../calendar.ts";
 import { type Sentence, say, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
+import { compare } from "../order.ts";
 import { type Forecast, forecaster } from "./forecast.ts";
-import { allTimed, waits } from "./maturity.ts";
+import { stillWaiting, waits } from "./maturity.ts";
 import type { ForecastRow } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -16,12 +18,11 @@ const givenUp = 21;
 /** Living plantings that have not reached their goal, the soonest first. */
 export function forecastRows(book: SeasonBook, on: Day): readonly ForecastRow[] {
   const forecast = forecaster(book);
-  return allTimed(book)
-    .filter(({ lot, reached, begun }) => reached === undefined && begun <= on && lot.planting.ended === undefined)
+  return stillWaiting(book, on)
     .map((one) => forecast(one, on))
     .filter(({ expected }) => addDays(expected.by, givenUp) >= on)
     .map((one) => rowOf(book, one, on))
-    .sort((a, b) => (a.likely < b.likely ? -1 : a.likely > b.likely ? 1 : a.planting < b.planting ? -1 : 1));
+    .sort((a, b) => compare(a.likely, b.likely) || compare(a.planting, b.planting));
 }
 
 function rowOf(book: SeasonBook, forecast: Forecast, on: Day): ForecastRow {
@@ -110,9 +111,7 @@ export function sowingLeft(book: SeasonBook, on: Day): Sentence | undefined {
     return by < addDays(on, leastLeft) ? [] : [{ name: words.plants({ crop: book.garden.crops.get(id) }), by }];
   });
   if (rows.length === 0) return undefined;
-  const soonest = rows
-    .sort((a, b) => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.name < b.name ? -1 : 1))
-    .slice(0, mostNamed);
+  const soonest = rows.sort((a, b) => compare(a.by, b.by) || compare(a.name, b.name)).slice(0, mostNamed);
   const rowsByDay = [...Map.groupBy(soonest, ({ by }) => by)].map(([by, all]) => ({
     by,
     crops: all.map(({ name }) => name),

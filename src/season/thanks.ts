@@ -1,4 +1,5 @@
 /** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
+import { cropOf } from "../crop-of.ts";
 import { capital, disclosureLines, type Sentence, say } from "../language/index.ts";
 import type { Day, Gear, Variety } from "../model.ts";
 import type { Plants } from "./recap-words/facts.ts";
@@ -55,7 +56,7 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
     const { source } = variety;
     if (source?.obtained === "swapped" || source?.obtained === "gifted" || source?.obtained === "lent")
       put(source.name, {
-        plants: { variety, crop: garden.crops.get(variety.crop ?? "") },
+        plants: { variety, crop: cropOf(garden, variety) },
         obtained: source.obtained,
         record: variety,
       });

@@ -2,6 +2,7 @@
 
 import type { Picking } from "../garden/index.ts";
 import type { Day, Event, PhotoMeasure, Trial, TrialArm } from "../model.ts";
+import { compare } from "../order.ts";
 import type { Lot, SeasonBook } from "./season-book.ts";
 
 export interface Arm {
@@ -81,7 +82,7 @@ function readArm(book: SeasonBook, trial: Trial, { arm, words }: NamedArm, named
       ? []
       : (book.garden.growth?.photos ?? [])
           .filter(({ bed, day }) => day >= from && (arm.bed === undefined || bed === arm.bed))
-          .toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.photo < b.photo ? -1 : 1)),
+          .toSorted((a, b) => compare(a.day, b.day) || compare(a.photo, b.photo)),
     bedAlone: arm.bed !== undefined && !named.some((other) => other.arm !== arm && other.arm.bed === arm.bed),
     plants: plantsOf(lots),
   };

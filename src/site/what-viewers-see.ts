@@ -3,9 +3,11 @@
  * pages: by it a dry run tells what would be new to viewers, and a private record whose file is not there for a moment stays
  * private although nothing says so.
  */
+
 import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Garden, Photo, Problem, RecordFile } from "../model.ts";
+import { compare } from "../order.ts";
 import { idOfName, isDoubt, problem } from "../records/index.ts";
 import { DIRECTION_CONTROLS } from "./without-direction-controls.ts";
 
@@ -85,11 +87,10 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
     for (const event of lines.get(note.place.file) ?? [])
       seen.push(`line of note ${note.id}: ${event.text || event.kind}`);
   }
-  const inOrder = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
   return {
-    open: [...new Set(seen)].sort(inOrder),
-    keptBack: keptBack.sort((a, b) => inOrder(a.what, b.what)),
-    marked: [...new Set(marked)].sort(inOrder),
+    open: [...new Set(seen)].sort(compare),
+    keptBack: keptBack.sort((a, b) => compare(a.what, b.what)),
+    marked: [...new Set(marked)].sort(compare),
   };
 }
 

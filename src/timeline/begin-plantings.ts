@@ -1,10 +1,11 @@
 /** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
+
 import { seasonStart } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import type { Count, Day, Event, PlantIds, Planting, Stage } from "../model.ts";
 import { nothingPicked } from "../picked.ts";
 import {
   bedsMeant,
-  cropOf,
   type Growing,
   isPerennial,
   isPrivate,
@@ -150,7 +151,7 @@ function startLater(ledger: Ledger, bed: string, ids: PlantIds, day: Day): Day |
 export function begin(ledger: Ledger, event: Event, beginning: Beginning): Growing {
   const { bed, ids, stage, from } = beginning;
   const variety = varietyOf(ledger, ids);
-  const crop = cropOf(ledger, ids);
+  const crop = cropOf(ledger.records, ids);
   const id = nextId(ledger, bed, ids, event.day);
   countId(ledger, bed, ids, event.day);
   const now: Planting = {

@@ -1,5 +1,7 @@
 /** In which order events are gone through: by day, within a day by what kind they are, then as they stand in the notes. */
+
 import type { Event, EventKind, Records } from "../model.ts";
+import { compare } from "../order.ts";
 import { plantIds } from "./ledger.ts";
 
 /** Kinds that put plants where they were not. */
@@ -64,8 +66,4 @@ function keysOf(records: Records, event: Event): readonly string[] {
 
 function dayAndCause({ day, cause }: Event): string {
   return `${day} ${cause?.toLowerCase()}`;
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

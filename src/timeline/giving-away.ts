@@ -1,9 +1,10 @@
 /** Plants and produce that leave the garden: given away or sold. */
+import { cropOf } from "../crop-of.ts";
 import type { Event, Planting } from "../model.ts";
 import { isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endIfAlive, reportNothing, takeable, takeFromNursery } from "./leaving.ts";
-import { bedsMeant, cropOf, type Growing, type Ledger, plantIds } from "./ledger.ts";
+import { bedsMeant, type Growing, type Ledger, plantIds } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { isProduce, plantingsMeant } from "./plantings-meant.ts";
 import { addChange, type ChangeFacts } from "./write-down.ts";
@@ -86,6 +87,6 @@ function bears(ledger: Ledger, planting: Planting): boolean {
   const { stage } = planting;
   return (
     (stage === "fruiting" || stage === "picking" || stage === "finished") &&
-    habitOf(cropOf(ledger, planting)).takenWhole === undefined
+    habitOf(cropOf(ledger.records, planting)).takenWhole === undefined
   );
 }

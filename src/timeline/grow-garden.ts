@@ -3,7 +3,9 @@
  *
  * Cost: sorting the events, and for each of them a look at the plantings of its name or bed.
  */
+
 import type { Change, Event, EventKind, Garden, Photo, Records } from "../model.ts";
+import { compare } from "../order.ts";
 import { acquire } from "./arrivals.ts";
 import { sow } from "./begin-plantings.ts";
 import { ordering } from "./events-in-order.ts";
@@ -142,8 +144,4 @@ function linesOf(events: readonly Event[]): readonly Line[] {
 
 function byDay(a: Change, b: Change): number {
   return compare(a.day, b.day);
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

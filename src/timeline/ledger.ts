@@ -2,7 +2,9 @@
  * The garden while its events are gone through in order. What stands here changes from event to event and never leaves
  * the room; what leaves it are the changes, which carry plantings, troubles and tasks as they became.
  */
+
 import { seasonStart } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import type {
   Change,
   Crop,
@@ -199,14 +201,9 @@ export function varietyOf(ledger: Ledger, ids: PlantIds): Variety | undefined {
   return ids.variety === undefined ? undefined : ledger.records.varieties.get(ids.variety);
 }
 
-export function cropOf(ledger: Ledger, ids: PlantIds): Crop | undefined {
-  const id = varietyOf(ledger, ids)?.crop ?? ids.crop;
-  return id === undefined ? undefined : ledger.records.crops.get(id);
-}
-
 /** Whether plants stand from year to year, by their variety's file, else by their crop; undefined when neither says so. */
 export function isPerennial(ledger: Ledger, ids: PlantIds): boolean | undefined {
-  return varietyOf(ledger, ids)?.perennial ?? cropOf(ledger, ids)?.perennial;
+  return varietyOf(ledger, ids)?.perennial ?? cropOf(ledger.records, ids)?.perennial;
 }
 
 // ----------------------------------------------------------------------------------------------------------------- beds

@@ -6,10 +6,11 @@
  */
 
 import { addDays, daysBetween } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import type { Day, Event, LotTaking, PlantIds } from "../model.ts";
 import { atMost, isExact } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
-import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
+import { isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
 import { at, report } from "./write-down.ts";
 
 /**
@@ -177,7 +178,7 @@ function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
 }
 
 function reportNoSowing(ledger: Ledger, event: Event, ids: PlantIds): void {
-  const crop = cropOf(ledger, ids);
+  const crop = cropOf(ledger.records, ids);
   // Of what nobody knows it is not known either that it is raised from seed.
   if (crop === undefined || isPerennial(ledger, ids) !== false || habitOf(crop).begunInPlace === true) return;
   report(ledger, { rule: "timeline/no-sowing", ...at(event), plants: ids });

@@ -1,4 +1,5 @@
 /** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
+import { cropOf } from "../crop-of.ts";
 import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
 import { nothingPicked, pickedMore } from "../picked.ts";
 import { pieceOf } from "../records/index.ts";
@@ -6,7 +7,7 @@ import { impliedPlanting } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
-import { bedLedger, bedsMeant, cropOf, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
+import { bedLedger, bedsMeant, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { addChange, at, report } from "./write-down.ts";
@@ -27,7 +28,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const taken = wholePlants(ledger, event, growing);
   const left = less(before.count, taken);
   const last = taken > 0 && before.ended === undefined && isNone(left);
-  const atOnce = last || habitOf(cropOf(ledger, before)).atOnce === true;
+  const atOnce = last || habitOf(cropOf(ledger.records, before)).atOnce === true;
   const told = { is: "picked", plants: before, whole: taken > 0, atOnce } as const;
   const stage =
     before.ended === undefined && before.stage !== "picking"
@@ -78,14 +79,14 @@ export function saveSeed(ledger: Ledger, event: Event): void {
 
 function harvestOf(ledger: Ledger, event: Event): Harvest {
   const { grams, litres, count } = event;
-  const unit = count === undefined ? undefined : (event.unit ?? pieceOf(cropOf(ledger, event)));
+  const unit = count === undefined ? undefined : (event.unit ?? pieceOf(cropOf(ledger.records, event)));
   return { grams, litres, count, unit };
 }
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
 function wholePlants(ledger: Ledger, event: Event, { now: planting }: Growing): number {
   const { count, unit, verb, text } = event;
-  const { takenWhole } = habitOf(cropOf(ledger, planting));
+  const { takenWhole } = habitOf(cropOf(ledger.records, planting));
   if (count === undefined || !isExact(planting.count) || takenWhole === undefined) return 0;
   if (planting.perennial || !plantUnits.has(unit ?? "root")) return 0;
   // "Cut 20 pieces of garlic, the scapes": the bulbs stay where they are.

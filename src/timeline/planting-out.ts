@@ -1,11 +1,12 @@
 /** Planting out: from the nursery, from a seedbed, or plants that come from outside. */
+import { cropOf } from "../crop-of.ts";
 import type { Event, PlantIds } from "../model.ts";
 import { cameFromElsewhere, takeArrived } from "./arrivals.ts";
 import { begin, nextId, raise } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
-import { cropOf, type Growing, type Ledger, plantIds } from "./ledger.ts";
+import { type Growing, type Ledger, plantIds } from "./ledger.ts";
 import { become, livingNamed } from "./living-plantings.ts";
 import { draw, openLotsOf, reportShort } from "./nursery-lots.ts";
 import { addChange, at, report } from "./write-down.ts";
@@ -73,7 +74,7 @@ function withVarietyOfLot(ledger: Ledger, event: Event): PlantIds {
 
 /** Seedlings of a direct sowing in another bed, from which leeks and cabbages are commonly set out. */
 function seedbedOf(ledger: Ledger, ids: PlantIds, event: Event): Growing | undefined {
-  if (ids.variety === undefined || habitOf(cropOf(ledger, ids)).begunInPlace === true) return undefined;
+  if (ids.variety === undefined || habitOf(cropOf(ledger.records, ids)).begunInPlace === true) return undefined;
   return livingNamed(ledger, ids).find(
     ({ now }) =>
       now.bed !== event.bed &&

@@ -8,6 +8,7 @@
 
 import { addDays, daysBetween } from "../calendar.ts";
 import type { Count, Day, Event, EventKind, PickUnit } from "../model.ts";
+import { compare } from "../order.ts";
 import { isNone } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
 import { livingNamed, putBack } from "./living-plantings.ts";
@@ -217,10 +218,6 @@ function inOrder(plantings: readonly Growing[]): readonly Growing[] {
   return plantings.length < 2
     ? plantings
     : plantings.toSorted((a, b) => compare(a.now.since, b.now.since) || compare(a.now.id, b.now.id));
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 function reportChoice(

@@ -2,8 +2,10 @@
  * What is to be done and what viewers were promised: opened by notes and episode records, closed by a `done:` line whose
  * words come nearest, or by the `kept` of an episode record.
  */
+
 import { addDays, isDay } from "../calendar.ts";
 import type { Day, Episode, EpisodePromise, Event, FollowUp } from "../model.ts";
+import { compare } from "../order.ts";
 import { bedsMeant, isPrivate, type Ledger, type OpenThing, plantIds } from "./ledger.ts";
 import { livingNamed } from "./living-plantings.ts";
 import { likeness, wordsOf } from "./same-words.ts";
@@ -214,8 +216,4 @@ export function fallDue(ledger: Ledger): void {
       });
     }
   }
-}
-
-function compare(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,6 +1,7 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 
 import { addDays, seasonStart } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import { plantsOf } from "../facts/index.ts";
 import { type Book, eventsBehind } from "../garden/index.ts";
 import { type Ground, sayOrdinal, type Voice } from "../language/index.ts";
@@ -138,14 +139,13 @@ function withTurns(lots: readonly Lot[]): readonly Lot[] {
 export function lotOf(index: Book, planting: Planting, day: Day, before?: Planting): Lot {
   const { garden } = index;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-  const crop = planting.crop ?? variety?.crop;
   const history = index.historyOf(planting).filter((change) => change.day <= day);
   const events = eventsBehind(history, index.event);
   const { alive } = plantsOf(garden, planting, day).value;
   return {
     planting,
     variety,
-    crop: crop === undefined ? undefined : garden.crops.get(crop),
+    crop: cropOf(garden, planting),
     gear: planting.gear === undefined ? undefined : garden.gear.get(planting.gear),
     plants: alive?.value,
     about: planting.count?.approx === true || planting.count?.upTo !== undefined,

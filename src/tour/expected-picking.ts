@@ -1,6 +1,7 @@
 /** When picking should begin, from the variety's days to maturity, with what it took here before. */
 
-import { addDays, daysBetween } from "../calendar.ts";
+import { daysBetween } from "../calendar.ts";
+import { maturityOf } from "../facts/index.ts";
 import { dayOnly, type Ground, inBed, onDay, oneOf, sayPlural, type Voice } from "../language/index.ts";
 import type { Day } from "../model.ts";
 import type { Batch } from "./batches.ts";
@@ -14,17 +15,9 @@ import { factOf } from "./subjects.ts";
 /** Days past the expected day after which the packet is simply wrong for this garden and is not quoted any more. */
 const longPast = 45;
 
-/** The day from which a lot should be ready; undefined when its variety gives no days, or they count from a day unknown. */
-export function readyFrom({ planting, variety }: Lot): Day | undefined {
-  const maturity = variety?.maturity;
-  if (maturity === undefined || planting.perennial) return undefined;
-  const begun = maturity.from === "planting" ? planting.planted : planting.sown;
-  return begun === undefined ? undefined : addDays(begun, maturity.days);
-}
-
 /** The likely day by this garden's past, where that was reckoned; else the packet's. */
 export function expectedDay(lot: Lot, here: BedOnTheDay): Day | undefined {
-  const packet = readyFrom(lot);
+  const packet = maturityOf(here.index.garden, lot.planting)?.value.ready;
   return packet === undefined ? undefined : (here.windows?.get(lot.planting.id)?.likely ?? packet);
 }
 
@@ -34,23 +27,22 @@ export function aboutWhen(lot: Lot, day: Day, here: BedOnTheDay): string {
   return `${known ? "most likely" : "from"} about ${dayOnly(day, voiceOf(here))}`;
 }
 
-/** What ends the wait: the first flower of what is grown for flowers, else the first picking. */
-function goal({ crop }: Lot): "flowered" | "picked" {
-  return crop?.use === "flower" ? "flowered" : "picked";
-}
+/** The event that ends the wait. */
+const ends = { flower: "flowered", picking: "picked" } as const;
 
 /** "Picking expected from about 2 September: 95 days from planting, and last year it took 101 here." */
 export const expectedFact = oncePerPlants(findExpectedFact);
 
 function findExpectedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
   const [lot] = batch.lots;
-  const ready = readyFrom(lot);
+  const maturity = maturityOf(here.index.garden, lot.planting)?.value;
   const reason = reasonToExpect(batch, here);
-  if (ready === undefined || reason === undefined) return undefined;
+  if (maturity === undefined || reason === undefined) return undefined;
+  const { ready } = maturity;
   const late = daysBetween(ready, here.day);
   if (late > longPast || (late > 0 && siblingPicked(batch, here))) return undefined;
   const voice = voiceOf(here);
-  const flower = goal(lot) === "flowered";
+  const flower = maturity.goal === "flower";
   const window = here.windows?.get(lot.planting.id);
   const { count, before } = reason;
   const grounds: Ground[] = [...reason.counted, ...(late > 0 ? [] : reason.told)];
@@ -109,12 +101,13 @@ export interface ReasonToExpect {
 /** Undefined when the batch is there already, or nothing says how long it takes. */
 export function reasonToExpect({ lots }: Batch, here: BedOnTheDay): ReasonToExpect | undefined {
   const [lot] = lots;
-  const maturity = lot.variety?.maturity;
-  const reached = lots.some(({ events }) => events.some(({ kind }) => kind === goal(lot) || kind === "picked"));
-  if (maturity === undefined || reached) return undefined;
-  const taken = daysTakenBefore(lot, here);
+  const maturity = maturityOf(here.index.garden, lot.planting)?.value;
+  if (maturity === undefined) return undefined;
+  const end = ends[maturity.goal];
+  if (lots.some(({ events }) => events.some(({ kind }) => kind === end || kind === "picked"))) return undefined;
+  const taken = daysTakenBefore(lot, end, here);
   return {
-    count: `${sayPlural(maturity.days, "day", "days")} from ${maturity.from}`,
+    count: `${sayPlural(maturity.days, "day", "days")} from ${maturity.counted}`,
     counted: [...lot.grounds, ...(lot.variety === undefined ? [] : [lot.variety])],
     before: taken === undefined ? "" : `, and ${taken.text}`,
     told: taken?.grounds ?? [],
@@ -129,15 +122,13 @@ interface Taken {
 }
 
 /** Days the variety took the last time it got there, counted as its maturity is counted: in this bed if it ever grew here. */
-function daysTakenBefore(lot: Lot, here: BedOnTheDay): Taken | undefined {
-  const { variety, planting } = lot;
-  const maturity = variety?.maturity;
-  if (variety === undefined || maturity === undefined) return undefined;
+function daysTakenBefore({ variety, planting }: Lot, end: "flowered" | "picked", here: BedOnTheDay): Taken | undefined {
+  if (variety === undefined) return undefined;
   const told = here.index.everyLotOf(variety.id).flatMap((other) => {
     const former = other.planting;
     if (former.id === planting.id || former.since >= planting.since) return [];
-    const from = maturity.from === "planting" ? former.planted : former.sown;
-    const reached = firstDayOf(other, goal(lot)) ?? firstDayOf(other, "picked");
+    const from = maturityOf(here.index.garden, former)?.value.begun;
+    const reached = firstDayOf(other, end) ?? firstDayOf(other, "picked");
     return from === undefined || reached === undefined || reached >= here.day
       ? []
       : [{ other, reached, days: daysBetween(from, reached) }];

@@ -17,11 +17,11 @@ import {
   together,
 } from "../language/index.ts";
 import type { Event, FollowUp } from "../model.ts";
-import { pickedBetween } from "../picked.ts";
 import { living } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, lotOf, voiceOf } from "./bed-on-the-day.ts";
 import { mentions } from "./mentions.ts";
+import { pickedSince } from "./picked-sentences.ts";
 import { standsNow } from "./planting-sentences.ts";
 import { troublesSince } from "./trouble-lines.ts";
 
@@ -78,18 +78,14 @@ function spacing(lots: readonly Lot[], here: BedOnTheDay): Sentence | undefined 
 /** "Since then the Germidour garlic gave 28 bulbs, 1.9 kg." */
 function weight(followUp: FollowUp, here: BedOnTheDay): Sentence | undefined {
   const told = byVariety(lotsSpokenOf(followUp, here)).flatMap((batch) => {
-    const picked = batch.lots.flatMap((lot) =>
-      lot.changes.filter(({ kind, planting }) => kind === "picked" && planting === lot.planting.id),
-    );
-    const summed = pickedBetween(picked, followUp.promisedOn, here.day);
-    const sum = sayPickedOf(summed, plantName(batch.lots[0]), here.index.garden.settings);
-    const since = picked.filter((change) => change.day > followUp.promisedOn);
-    return sum === undefined ? [] : [{ text: sum, since }];
+    const picked = pickedSince(batch, here, followUp.promisedOn);
+    const sum = sayPickedOf(picked.value, plantName(batch.lots[0]), here.index.garden.settings);
+    return sum === undefined ? [] : [{ text: sum, picked }];
   });
   if (told.length === 0) return undefined;
   return say(
     `On record since then: ${told.map(({ text }) => text).join("; ")}.`,
-    told.flatMap(({ since }) => since),
+    told.map(({ picked }) => picked),
   );
 }
 

@@ -1,6 +1,7 @@
 /** What viewers saw of a bed last time, and what stood in it a year ago. */
 
 import { daysBetween, yearBefore } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
 import {
   bedVerb,
   cropName,
@@ -69,9 +70,8 @@ function shownIn(past: readonly Planting[]): readonly Planting[] {
 /** "24 leeks at 12 cm, broad beans in flower and carrots just up"; undefined when nothing stood there. */
 function whatStood(past: readonly Planting[], day: Day, here: BedOnTheDay): string | undefined {
   const { crops, varieties } = here.index.garden;
-  const cropOf = (planting: Planting) =>
-    planting.crop ?? (planting.variety === undefined ? undefined : varieties.get(planting.variety)?.crop);
-  const groups = [...Map.groupBy(shownIn(past), (planting) => cropOf(planting) ?? planting.variety ?? planting.id)];
+  const idOf = (planting: Planting) => cropOf(here.index.garden, planting)?.id;
+  const groups = [...Map.groupBy(shownIn(past), (planting) => idOf(planting) ?? planting.variety ?? planting.id)];
   const parts = groups.map(([id, plantings]) => {
     const crop = crops.get(id);
     const one = plantings.length === 1 ? plantings[0]?.count?.value : undefined;

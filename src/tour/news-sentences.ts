@@ -114,7 +114,7 @@ function endedSentence(lot: Lot, here: BedOnTheDay): Sentence {
   const voice = voiceOf(here);
   const batch = batchOf([lot]);
   const last = lot.changes.findLast((change) => change.day === planting.ended);
-  const picked = pickedSince(batch, here, "");
+  const picked = pickedSince(batch, here, "").value;
   const sum = sayPicked(picked, voice.settings);
   const gave = sum === undefined ? "" : ` after ${sum}${picked.times === 1 ? "" : ` ${sayPickings(picked.times)}`}`;
   const when = onDay(planting.ended ?? here.day, voice);

@@ -129,14 +129,11 @@ function pickedMost(here: BedOnTheDay, but: string | undefined): Sized[] {
       // What was picked before this season is history, even where no tour came by for a year.
       const after = here.newsAfter < here.season ? here.seasonEve : here.newsAfter;
       const picked = pickedSince(batch, here, after);
-      const sum = sayPickedOf(picked, plantName(batch.lots[0]), here.index.garden.settings);
+      const sum = sayPickedOf(picked.value, plantName(batch.lots[0]), here.index.garden.settings);
       if (sum === undefined) return [];
       const when = here.since.episode === undefined || after > here.newsAfter ? "this season" : here.since.text;
-      const grounds = batch.lots.flatMap((each) =>
-        each.changes.filter((change) => change.kind === "picked" && change.day > after),
-      );
       const text = `${capital(sum)}${sum.endsWith("in all") ? "," : ""} came out of ${theBed(here.bed)} ${when}.`;
-      return [{ sentence: say(text, grounds), size: 3 * pickedSize(picked) }];
+      return [{ sentence: say(text, [picked]), size: 3 * pickedSize(picked.value) }];
     });
 }
 

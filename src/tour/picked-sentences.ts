@@ -1,9 +1,9 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
 
 import { addDays, lastSeasonStart, yearBefore } from "../calendar.ts";
+import { type Fact, pickedOf } from "../facts/index.ts";
 import {
   capital,
-  type Ground,
   inBed,
   onDay,
   oneOf,
@@ -14,43 +14,33 @@ import {
   sinceDay,
   thePlants,
 } from "../language/index.ts";
-import type { Change, Day, Event, Picked } from "../model.ts";
-import { comparable, pickedBetween } from "../picked.ts";
+import type { Day, Event, Picked } from "../model.ts";
+import { comparable, pickedInAll } from "../picked.ts";
 import { changes, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
-import type { Fact } from "./brief.ts";
+import type { Fact as ToldFact } from "./brief.ts";
 import { oncePerPlants } from "./once.ts";
 import { factOf } from "./subjects.ts";
 
-function pickings(batch: Batch, after: Day): readonly Change[] {
-  return batch.lots.flatMap((lot) =>
-    lot.changes.filter(({ kind, planting, day }) => kind === "picked" && planting === lot.planting.id && day > after),
-  );
-}
-
-export function pickedThisSeason(batch: Batch, here: BedOnTheDay): Picked {
-  const before = here.seasonEve;
-  return pickedBetween(pickings(batch, before), before, here.day);
-}
-
-export function pickedSince(batch: Batch, here: BedOnTheDay, after: Day = here.newsAfter): Picked {
-  return pickedBetween(pickings(batch, after), after, here.day);
+export function pickedSince(batch: Batch, here: BedOnTheDay, after: Day) {
+  const plantings = batch.lots.map(({ planting }) => planting);
+  return pickedOf(here.index.garden, plantings, { after, to: here.day });
 }
 
 /** "So far the Black Beauty aubergines have given 4.2 kg in five pickings since 3 July; by this day last year it was 3.1 kg." */
 export const pickedFact = oncePerPlants(findPickedFact);
 
-function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
-  const picked = pickedThisSeason(batch, here);
+function findPickedFact(batch: Batch, here: BedOnTheDay): ToldFact | undefined {
+  const season = pickedSince(batch, here, here.seasonEve);
+  const picked = season.value;
   const { first } = picked;
   if (first === undefined) return undefined;
   const voice = voiceOf(here);
   const sum = sayPicked(picked, voice.settings);
   const last = lastYearByNow(batch, here);
-  const against = last === undefined || !comparable(picked, last.picked) ? undefined : last;
+  const against = last === undefined || !comparable(picked, last.value) ? undefined : last;
   const compared = against === undefined ? "" : `; ${against.text}`;
-  const grounds: Ground[] = [...pickings(batch, here.seasonEve), ...(against?.grounds ?? [])];
   return factOf(
     "picked",
     batch,
@@ -67,7 +57,7 @@ function findPickedFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
         `${Who} ${has} given ${sum} so far, ${often}${compared}.`,
       ]);
     },
-    grounds,
+    [season, against],
   );
 }
 
@@ -84,11 +74,9 @@ function pickVerbOn(batch: Batch, day: Day): string {
   return pickVerb(event, batch.lots[0]);
 }
 
-interface LastYear {
-  readonly picked: Picked;
+interface LastYear extends Fact<Picked> {
   /** "by this day last year it was 3.1 kg" */
   readonly text: string;
-  readonly grounds: readonly Ground[];
 }
 
 /** What the variety had given by the same day of last year: in this bed, or in the one other bed it grew in. */
@@ -100,31 +88,27 @@ function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
   const from = addDays(lastSeasonStart(here.day, settings.seasonStarts), -1);
   const before = here.index.everyLotOf(variety).filter(({ planting }) => planting.since <= day);
   const found = [...Map.groupBy(before, ({ planting }) => planting.bed)].flatMap(([bed, lots]) => {
-    const all = lots.flatMap(({ planting, changes: history }) =>
-      history.filter(
-        (change) =>
-          change.kind === "picked" && change.planting === planting.id && change.day > from && change.day <= day,
-      ),
-    );
-    return all.length === 0 ? [] : [{ bed, all, picked: pickedBetween(all, from, day) }];
+    const plantings = lots.map(({ planting }) => planting);
+    const fact = pickedOf(here.index.garden, plantings, { after: from, to: day });
+    return fact.value.times === 0 ? [] : [{ bed, fact }];
   });
   const own = found.find(({ bed }) => bed === here.bed.id) ?? (found.length === 1 ? found[0] : undefined);
-  const sum = own === undefined ? undefined : sayPicked(own.picked, settings);
+  const sum = own === undefined ? undefined : sayPicked(own.fact.value, settings);
   if (own === undefined || sum === undefined) return undefined;
   const bed = here.index.garden.beds.get(own.bed);
   const where = own.bed === here.bed.id || bed === undefined ? "" : ` ${inBed(bed)}`;
-  return { picked: own.picked, text: `by this day last year it was ${sum}${where}`, grounds: own.all };
+  return { ...own.fact, text: `by this day last year it was ${sum}${where}` };
 }
 
 /** "2.1 kg of tomatoes came from this bed this season without a word on which." One for each crop picked that way. */
-export function pickedUnassigned(here: BedOnTheDay): readonly Fact[] {
+export function pickedUnassigned(here: BedOnTheDay): readonly ToldFact[] {
   const { garden } = here.index;
   const season = changes(garden, here.bed.id, here.seasonEve, here.day);
   const whole = season.filter((change) => change.effect.unassigned !== undefined);
   const byCrop = Map.groupBy(whole, (change) => change.effect.unassigned?.crop ?? "");
   return [...byCrop].flatMap(([id, all]) => {
     const crop = garden.crops.get(id);
-    const sum = sayPicked(pickedBetween(all, "", here.day), garden.settings);
+    const sum = sayPicked(pickedInAll(all), garden.settings);
     if (crop === undefined || sum === undefined) return [];
     const text = `${capital(sum)} of ${crop.plural} came from this bed this season without a word on which.`;
     return [{ ...say(text, all), kind: "picked", plantings: [] }];
@@ -134,12 +118,12 @@ export function pickedUnassigned(here: BedOnTheDay): readonly Fact[] {
 /** "The Black Beauty aubergines gave 4.2 kg since the last tour, 6.1 kg so far this season." */
 export function pickedSinceSentence(batch: Batch, here: BedOnTheDay): Sentence | undefined {
   const { settings } = here.index.garden;
-  const since = pickedSince(batch, here);
-  const season = pickedThisSeason(batch, here);
-  const sum = sayPicked(since, settings);
+  const since = pickedSince(batch, here, here.newsAfter);
+  const season = pickedSince(batch, here, here.seasonEve).value;
+  const sum = sayPicked(since.value, settings);
   if (sum === undefined) return undefined;
   const all = sayPicked(season, settings);
-  const total = season.times === since.times || all === undefined ? "" : `, ${all} so far this season`;
+  const total = season.times === since.value.times || all === undefined ? "" : `, ${all} so far this season`;
   const who = thePlants(batch.lots[0], batch.plants);
   const when = here.since.episode === undefined ? "this season" : here.since.text;
   return say(
@@ -147,6 +131,6 @@ export function pickedSinceSentence(batch: Batch, here: BedOnTheDay): Sentence |
       `${capital(who)} gave ${sum} ${when}${total}.`,
       `${capital(sum)} from ${who} ${when}${total}.`,
     ]),
-    pickings(batch, here.newsAfter),
+    [since],
   );
 }

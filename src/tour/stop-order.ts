@@ -1,5 +1,7 @@
 /** Which beds a tour stops at and in what order: the person's own list when there is one, else the plan. */
+
 import type { Bed, Day, Episode, Garden, Site } from "../model.ts";
+import { compare } from "../order.ts";
 import type { Wishes } from "./wishes.ts";
 
 /** The beds to stop at, in walking order, and those passed by with the reason. */
@@ -60,9 +62,9 @@ function alongTheSite(beds: readonly Bed[]): readonly Bed[] {
   placed.sort((a, b) => {
     const along = alongX ? a.x - b.x : a.y - b.y;
     const across = alongX ? a.y - b.y : a.x - b.x;
-    return along || across || compareText(a.bed.id, b.bed.id);
+    return along || across || compare(a.bed.id, b.bed.id);
   });
-  const unplaced = beds.filter((bed) => bed.plan === undefined).sort((a, b) => compareText(a.title, b.title));
+  const unplaced = beds.filter((bed) => bed.plan === undefined).sort((a, b) => compare(a.title, b.title));
   return [...placed.map(({ bed }) => bed), ...unplaced];
 }
 
@@ -74,12 +76,7 @@ function compareSites(a: Site | undefined, b: Site | undefined): number {
   const order = (a?.order ?? Number.MAX_SAFE_INTEGER) - (b?.order ?? Number.MAX_SAFE_INTEGER);
   // Beds that name no site come last: nobody knows where they are.
   if (a === undefined || b === undefined) return (a === undefined ? 1 : 0) - (b === undefined ? 1 : 0);
-  return order || compareText(a.title, b.title);
-}
-
-/** By code unit, so that the order is the same on every machine. */
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+  return order || compare(a.title, b.title);
 }
 
 /** A bed by id, title or another name, without regard to case. */

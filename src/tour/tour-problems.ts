@@ -1,5 +1,7 @@
 /** What is wrong in the records as a tour needs them: shade nobody can reckon with, names that leave a plant open. */
+
 import { readShade, type ShadeReading, type SharedName, sharedNameOf } from "../almanac/index.ts";
+import { cropOf } from "../crop-of.ts";
 import type { Garden, Place, Problem } from "../model.ts";
 import { problem } from "../records/index.ts";
 
@@ -76,11 +78,10 @@ function asked({ means }: SharedName, said: string, place: Place | undefined, fi
 }
 
 /** Sweet peas are cut by the stem; picked by weight they may be peas to eat, or somebody may be about to eat poison. */
-function eatenSweetPeas({ events, varieties }: Garden): readonly Problem[] {
-  const cropOf = (variety: string | undefined) => varieties.get(variety ?? "")?.crop;
-  return events
+function eatenSweetPeas(garden: Garden): readonly Problem[] {
+  return garden.events
     .filter(({ kind, grams }) => kind === "picked" && grams !== undefined)
-    .filter(({ crop, variety }) => (crop ?? cropOf(variety)) === "sweet-pea")
+    .filter((event) => cropOf(garden, event)?.id === "sweet-pea")
     .map(({ text, place }) =>
       asked(sweetPeas, text, place, "If they are peas to eat, call them garden peas or sugar snaps in the line."),
     );

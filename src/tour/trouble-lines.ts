@@ -1,4 +1,5 @@
 /** Troubles: what is wrong, since when, what was tried; and which ended. */
+import { cropOf } from "../crop-of.ts";
 import {
   capital,
   dayOnly,
@@ -80,10 +81,10 @@ function endedSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
 
 /** " on the broad beans"; nothing when it troubles the bed as a whole or the words say it already. */
 function onPlants(trouble: Trouble, here: BedOnTheDay): string {
-  const { varieties, crops } = here.index.garden;
+  const { varieties } = here.index.garden;
   const names = trouble.varieties.map((id) => {
     const variety = varieties.get(id);
-    return plantName({ variety, crop: variety?.crop === undefined ? undefined : crops.get(variety.crop) });
+    return plantName({ variety, crop: cropOf(here.index.garden, variety) });
   });
   const distinct = [...new Set(names)].filter((name) => !trouble.cause.toLowerCase().includes(name.toLowerCase()));
   return distinct.length === 0 ? "" : ` on the ${sayList(distinct)}`;

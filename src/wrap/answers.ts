@@ -2,6 +2,7 @@
  * Viewers' questions answered from the records where they can be: which variety, from where, since when, how much; or in
  * the person's own words, where a note answers it. What the records do not tell is left open.
  */
+import { cropOf } from "../crop-of.ts";
 import { fromWords, sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
 import type { Garden, Place, Planting } from "../model.ts";
 import { commonWords } from "./common-words.ts";
@@ -107,7 +108,7 @@ function plantsMeant(question: string, words: ReadonlySet<string>, { garden, bed
   });
   if (named.length > 0) return { lots: named, bed };
   const ofCrop = open.filter((lot) => {
-    const crop = garden.crops.get(garden.varieties.get(lot.variety ?? "")?.crop ?? lot.crop ?? "");
+    const crop = cropOf(garden, lot);
     return (
       crop !== undefined && [crop.name, crop.plural].some((name) => words.has(plainWord(name.split(" ").at(-1) ?? "")))
     );

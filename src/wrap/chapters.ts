@@ -2,6 +2,7 @@
  * Chapters from stops. Common practice of video sites: the first begins at 0:00, each lasts ten seconds or more, there are
  * at least three, and names are short and specific.
  */
+import { cropOf } from "../crop-of.ts";
 import { capital, cropName, sayList } from "../language/index.ts";
 import type { Garden } from "../model.ts";
 import { chapterWords } from "./chapter-words.ts";
@@ -126,7 +127,7 @@ function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, ti
     }
     const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
     if (variety === undefined || variety.private) continue;
-    const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+    const crop = cropOf(garden, variety);
     add(crop === undefined ? variety.title : cropName(crop), heard.name.beds.has(bed ?? "") ? 2 : 0.5);
   }
   const crops = cropNames(garden);

@@ -2,6 +2,7 @@
  * What of the plan was said or filmed, what was missed, what came unplanned; which varieties were named and which never.
  * Without a brief only the last two can be told.
  */
+import { cropOf } from "../crop-of.ts";
 import { fullStop, sayList } from "../language/index.ts";
 import type { Filming, ShotState } from "../model.ts";
 import type { Brief, ShowPoint, Stop } from "../tour/index.ts";
@@ -106,17 +107,9 @@ function saidAt(point: ShowPoint, bed: string, film: FilmHeard, stretches: reado
   const isHere = (word: number) => here.some(({ from, to }) => word >= from && word < to);
   const lots = (day.beds.get(bed)?.state.plantings ?? []).filter(({ id }) => point.plantings.includes(id));
   const varieties = new Set(lots.flatMap(({ variety }) => variety ?? []));
-  const crops = new Set(
-    lots.flatMap(
-      ({ variety, crop }) =>
-        (variety === undefined ? undefined : day.garden.varieties.get(variety)?.crop) ?? crop ?? [],
-    ),
-  );
+  const crops = new Set(lots.flatMap((lot) => cropOf(day.garden, lot) ?? []));
   const cropWords = new Set(
-    [...crops].flatMap((id) => {
-      const crop = day.garden.crops.get(id);
-      return crop === undefined ? [] : [crop.name, crop.plural].map((name) => plainWord(name.split(" ").at(-1) ?? ""));
-    }),
+    [...crops].flatMap((crop) => [crop.name, crop.plural].map((name) => plainWord(name.split(" ").at(-1) ?? ""))),
   );
   const named = names.find(({ name, from }) => name.kind === "variety" && varieties.has(name.record) && isHere(from));
   const byCrop = speech.words.findIndex(({ plain }, word) => cropWords.has(plain) && isHere(word));

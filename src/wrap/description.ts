@@ -2,6 +2,7 @@
  * The text under a film: disclosures first, then what it is, chapters, varieties in walking order with their sources, gear,
  * earlier films, cautions. Public: nothing private is in it. When it is too long, the least is cut first and named.
  */
+import { cropOf } from "../crop-of.ts";
 import { fromWords, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
 import type { Brief } from "../tour/index.ts";
 import { chapterLines } from "./chapters.ts";
@@ -90,7 +91,7 @@ function varieties({ film, stretches, coverage, disclosures }: DescriptionReques
     const variety = garden.varieties.get(id);
     if (variety === undefined || variety.private || done.has(id)) return undefined;
     done.add(id);
-    const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+    const crop = cropOf(garden, variety);
     const beside = disclosures.find(({ record, kind }) => kind === "variety" && record === id)?.beside;
     const from = variety.source === undefined ? undefined : (beside ?? fromWords(variety.source));
     const link = variety.source?.link ?? undefined;

@@ -1,4 +1,5 @@
 /** The names a speaker may say in one film, in every form they may take, with how each sounds and where it stands that day. */
+import { cropOf } from "../crop-of.ts";
 import type { Garden, Variety } from "../model.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmingDay } from "./filming-day.ts";
@@ -241,7 +242,7 @@ function bedsByVariety({ beds }: FilmingDay): ReadonlyMap<string, ReadonlySet<st
 }
 
 function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string> {
-  const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+  const crop = cropOf(garden, variety);
   if (crop === undefined) return new Set();
   return new Set(
     [crop.name, crop.plural, ...crop.alsoCalled].flatMap((name) => plainWord(name.split(" ").at(-1) ?? "")),

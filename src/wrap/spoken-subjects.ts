@@ -1,4 +1,5 @@
 /** What a number in the speech is about: the plants named beside it, as they stood that day at the bed the film is at. */
+import { cropOf } from "../crop-of.ts";
 import type { Planting } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { plainWord } from "./spoken-words.ts";
@@ -29,7 +30,7 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   const at = (word: number) => stretches.find(({ from, to }) => word >= from && word < to);
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
   const byVariety = Map.groupBy(lots, ({ variety }) => variety);
-  const byCrop = Map.groupBy(lots, (lot) => cropOf(film, lot));
+  const byCrop = Map.groupBy(lots, (lot) => cropOf(film.day.garden, lot)?.id);
   const add = (
     from: number,
     to: number,
@@ -79,8 +80,4 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
     add(word, word + (pair === undefined ? 1 : 2), crop.plural, { crop: crop.id }, 1);
   });
   return found.sort((a, b) => a.from - b.from);
-}
-
-function cropOf({ day }: FilmHeard, { variety, crop }: Planting): string | undefined {
-  return (variety === undefined ? undefined : day.garden.varieties.get(variety)?.crop) ?? crop;
 }

@@ -30,7 +30,9 @@ test("imports only the model, the calendar, the pickings, the records' door and 
   for (const file of files) {
     const text = readFileSync(path.join(room, file), "utf8");
     for (const [, from = ""] of text.matchAll(/from "([^"]+)"/g)) {
-      expect(`${file}: ${from}`).toMatch(/: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|picked|records\/index)\.ts)$/);
+      expect(`${file}: ${from}`).toMatch(
+        /: (\.\/[a-z-]+\.ts|\.\.\/(model|calendar|crop-of|order|picked|records\/index)\.ts)$/,
+      );
     }
     expect(text).not.toMatch(/Date\.now|new Date\(\)|performance\.|process\./);
   }

@@ -1,10 +1,11 @@
 /** How a bed came on: sliders, a strip of weeks and charts, spot by spot. */
+import { cropOf } from "../../crop-of.ts";
 import { varietyName } from "../../language/index.ts";
 import type { Bed, Planting } from "../../model.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
 import type { BedGrowth, GrowthChart } from "./shapes.ts";
-import { cropOf, type MeasuredPlanting, type View } from "./view.ts";
+import type { MeasuredPlanting, View } from "./view.ts";
 import { weekStrip } from "./week-strip.ts";
 
 export function bedGrowth(view: View, bed: Bed): BedGrowth {

@@ -1,4 +1,5 @@
 /** A page per bed, and the list of beds by site. */
+import { cropOf } from "../../crop-of.ts";
 import {
   type Amount,
   type Amounts,
@@ -22,7 +23,7 @@ import { sayPlanting } from "./planting-words.ts";
 import type { BedListPage, BedPage, GrowingNow, Picture } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sayGear } from "./sources.ts";
-import { bedsInOrder, cropOf, livingIn, seasonLabel, seasonYear, type View } from "./view.ts";
+import { bedsInOrder, livingIn, seasonLabel, seasonYear, type View } from "./view.ts";
 
 /** The beds of one site, numbered as its plan and list show them. */
 export interface NumberedSite {

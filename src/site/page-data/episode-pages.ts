@@ -1,6 +1,7 @@
 /** Published films: what they show and when. */
 
 import { daysBetween, yearOf } from "../../calendar.ts";
+import { cropOf } from "../../crop-of.ts";
 import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
@@ -10,7 +11,7 @@ import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
 import type { Shown, ShownStop } from "./shown.ts";
 import { sourceLine, webAddress } from "./sources.ts";
-import { cropOf, episodesInOrder, type View } from "./view.ts";
+import { episodesInOrder, type View } from "./view.ts";
 
 /** Beds named before the rest is counted. */
 const NAMED_BEDS = 3;

@@ -1,4 +1,5 @@
 /** What films say, as their pages show it: chapters that jump, the transcript, varieties with the times they are named at. */
+import { cropOf } from "../../crop-of.ts";
 import { cropName } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { type FilmTold, filmTold } from "../../wrap/index.ts";
@@ -52,7 +53,7 @@ function shownOf(view: View, episode: Episode, wrap: FilmTold): EpisodeWrap {
       varieties: wrap.coverage.named.flatMap(({ variety: id, title, at }) => {
         const variety = garden.varieties.get(id);
         if (variety === undefined) return [];
-        const crop = variety.crop === undefined ? undefined : garden.crops.get(variety.crop);
+        const crop = cropOf(garden, variety);
         return [
           {
             at: moment(at),

@@ -1,5 +1,6 @@
 /** Photos as pages show them: with their sizes, their day, and words for those who do not see them. */
 
+import { cropOf } from "../../crop-of.ts";
 import { localeOf, varietyName } from "../../language/index.ts";
 import type { Garden, Photo } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
@@ -93,7 +94,7 @@ function altText(garden: Garden, photo: ShownPhoto): string {
   const place = bed ?? said.garden;
   const shown = photo.varieties.flatMap((id) => {
     const variety = garden.varieties.get(id);
-    return variety === undefined ? [] : [varietyName(variety, garden.crops.get(variety.crop ?? ""))];
+    return variety === undefined ? [] : [varietyName(variety, cropOf(garden, variety))];
   });
   const what =
     shown.length > 0

@@ -1,11 +1,11 @@
 /** How old the plants of a bed were on the day of a photo. */
 
+import { cropOf } from "../../crop-of.ts";
 import { ageOf } from "../../facts/index.ts";
 import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Day, Garden, Planting } from "../../model.ts";
 import { living, state } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
-import { cropOf } from "./view.ts";
 
 /** Crops named before the rest is only counted. */
 const NAMED = 3;

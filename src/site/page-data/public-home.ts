@@ -1,6 +1,7 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
 
 import { addDays } from "../../calendar.ts";
+import { cropOf } from "../../crop-of.ts";
 import { capital, changeSentence, cropName } from "../../language/index.ts";
 import type { Day, Planting, Stage } from "../../model.ts";
 import { changes, isBeingPicked } from "../../timeline/index.ts";
@@ -8,7 +9,7 @@ import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
 import type { BedChanges, CropNames, HomePage, NamesNow } from "./shapes.ts";
-import { bedsInOrder, cropOf, episodesInOrder, type View } from "./view.ts";
+import { bedsInOrder, episodesInOrder, type View } from "./view.ts";
 
 /** Lines of one bed's week before the bed's own page has to tell the rest. */
 const LINES_A_BED = 3;

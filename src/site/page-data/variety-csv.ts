@@ -1,10 +1,11 @@
 /** The variety list as CSV (RFC 4180, UTF-8 with a byte-order mark, so that spreadsheets read accents). */
 
 import { stringify } from "csv-stringify/sync";
+import { cropOf } from "../../crop-of.ts";
 import { cropName, sayPicked } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
 import type { Harvests } from "./variety-pages.ts";
-import { cropOf, seasonYear, type View } from "./view.ts";
+import { seasonYear, type View } from "./view.ts";
 
 export function varietyCsv(view: View, harvests: Harvests): string {
   const { garden, links, today } = view;

@@ -1,8 +1,9 @@
 /** The variety list as data for people's own programs; docs/variety-list.md says what each key means. */
+import { cropOf } from "../../crop-of.ts";
 import { cropName } from "../../language/index.ts";
 import { webAddress } from "./sources.ts";
 import type { Harvests } from "./variety-pages.ts";
-import { cropOf, seasonYear, type View } from "./view.ts";
+import { seasonYear, type View } from "./view.ts";
 
 export function varietyJson(view: View, harvests: Harvests): string {
   const { garden, links, today } = view;

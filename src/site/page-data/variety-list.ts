@@ -1,4 +1,5 @@
 /** The variety list: by crop, with jumps by letter and family, and the rules that narrow it without scripts. */
+import { cropOf } from "../../crop-of.ts";
 import { capital, cropName } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
 import { firstLetter, letterJumps } from "./letter-jumps.ts";
@@ -6,7 +7,7 @@ import { cropAnchor } from "./links.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
 import { saySource } from "./sources.ts";
 import { sayWhere } from "./variety-pages.ts";
-import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
+import { seasonLabel, seasonYear, type View } from "./view.ts";
 
 /** Group of varieties whose crop nothing tells. */
 const OTHER = "other";

@@ -1,6 +1,7 @@
 /** A page per variety, and the one sentence that says how it did. */
 
 import { daysBetween } from "../../calendar.ts";
+import { cropOf } from "../../crop-of.ts";
 import { ageOf } from "../../facts/index.ts";
 import { type Amount, capital, cropName, digits, pickedAmount, sayList, sayPicked } from "../../language/index.ts";
 import type { Picked, Planting, Stage, Variety } from "../../model.ts";
@@ -12,7 +13,7 @@ import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
 import { varietyComparison, varietyPhotos } from "./variety-photos.ts";
-import { cropOf, seasonLabel, seasonYear, type View } from "./view.ts";
+import { seasonLabel, seasonYear, type View } from "./view.ts";
 
 export type Harvests = ReadonlyMap<string, ReadonlyMap<number, Picked>>;
 

@@ -3,18 +3,8 @@
 import { seasonStart, yearOf } from "../../calendar.ts";
 import { bookOf, isNewToGarden, seasonBeginning } from "../../garden/index.ts";
 import { type Locale, localeOf } from "../../language/index.ts";
-import type {
-  Bed,
-  BedState,
-  Crop,
-  Day,
-  Episode,
-  Garden,
-  GrowthSeries,
-  NurseryLot,
-  Planting,
-  Variety,
-} from "../../model.ts";
+import type { Bed, BedState, Day, Episode, Garden, GrowthSeries, NurseryLot, Planting } from "../../model.ts";
+import { compare } from "../../order.ts";
 import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
 import { living } from "../../timeline/index.ts";
 import { siteWords, type Words } from "../words/index.ts";
@@ -94,7 +84,7 @@ export function viewGarden(
       ),
     ),
     newVarieties: new Set([...garden.varieties.keys()].filter((variety) => isNewToGarden(garden, variety, today))),
-    compare: (a, b) => collator.compare(a, b) || (a < b ? -1 : a > b ? 1 : 0),
+    compare: (a, b) => collator.compare(a, b) || compare(a, b),
   };
 }
 
@@ -118,13 +108,6 @@ function measuredPlantings(
 export function livingIn(view: View, bed: string): readonly Planting[] {
   const known = view.states.get(bed);
   return known === undefined ? [] : living(known);
-}
-
-export function cropOf(
-  garden: Garden,
-  of: Pick<Variety, "crop"> | Pick<Planting, "crop"> | undefined,
-): Crop | undefined {
-  return of?.crop === undefined ? undefined : garden.crops.get(of.crop);
 }
 
 /** Beds that are in use or ever held anything, in order of site and name. */
