@@ -84,7 +84,7 @@ function pickVerbOn(batch: Batch, day: Day): string {
   return pickVerb(event, batch.lots[0]);
 }
 
-interface LastYear {
+export interface LastYear {
   readonly picked: Picked;
   /** "by this day last year it was 3.1 kg" */
   readonly text: string;
@@ -92,7 +92,7 @@ interface LastYear {
 }
 
 /** What the variety had given by the same day of last year: in this bed, or in the one other bed it grew in. */
-function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
+export function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
   const variety = batch.lots[0].planting.variety;
   if (variety === undefined) return undefined;
   const { settings } = here.index.garden;
