@@ -8,6 +8,7 @@ import { capital, type Sentence, sayDay, sayNumber, sayPlural } from "../languag
 import type { Garden } from "../model.ts";
 import {
   type Brief,
+  type CardSet,
   careOf,
   type FollowUpLine,
   factParagraphs,
@@ -36,7 +37,7 @@ const mostChanges = 40;
 const tape = `<svg class="tape" aria-hidden="true"><defs><pattern id="tape" width="24" height="163" patternUnits="userSpaceOnUse"><text transform="translate(17 127) rotate(-90)">Private</text></pattern></defs><rect class="ground" width="100%" height="100%"/><rect width="100%" height="100%" fill="url(#tape)"/></svg>`;
 
 /** A whole HTML document. With a `paper` it prints on that and no other; without, on whatever lies in the printer. */
-export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter"): string {
+export function briefPage({ dossier: brief }: CardSet, garden: Garden, paper?: "A4" | "Letter"): string {
   const sheet = paper === undefined ? "" : `@page { size: ${paper}; }`;
   const style = `${carriedFonts("Brief")}${briefStyle}${sheet}`;
   return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style)}

@@ -1,10 +1,14 @@
 // Takes: the garden, and an episode or a day.
-// Gives: the brief of that tour as plain data (what to show and say, in which order, time and light, each with its source), and its Markdown.
+// Gives: the cover, the cards and the dossier of that tour as plain data, each phrase with its source, and their Markdown.
 // Never does: touch the disk, ask a clock, invent anything no record tells.
 
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
-export { briefMarkdown } from "./brief-markdown.ts";
 export type { Shot } from "./camera.ts";
+export type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay, NowPhrase } from "./cards/card.ts";
+export { cardLimits } from "./cards/card.ts";
+export { cardsMarkdown } from "./cards/cards-markdown.ts";
+export { clockOf } from "./cards/clock.ts";
+export { makeCards } from "./cards/make-cards.ts";
 export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { factParagraphs } from "./facts.ts";
 export { photosCompared } from "./growth-lines.ts";

@@ -3,7 +3,7 @@ import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
 import { fieldListData, picturesWanted } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
-import { pictures, planned, settings, smallBrief, smallList } from "./tour-list.ts";
+import { asCards, pictures, planned, settings, smallBrief, smallList } from "./tour-list.ts";
 
 describe("a planned brief", () => {
   test("gives its shots, times, light and words", async () => {
@@ -43,14 +43,14 @@ describe("a planned brief", () => {
       start: "23:58",
       stops: brief.stops.map((stop, index) => ({ ...stop, from: ["23:58", "0:04"][index] })),
     };
-    expect(fieldListData(night, settings, new Map()).stops.map(({ begins }) => begins)).toEqual([0, 360]);
+    expect(fieldListData(asCards(night), settings, new Map()).stops.map(({ begins }) => begins)).toEqual([0, 360]);
   });
 
   test("keeps two shots of the same words apart", async () => {
     const brief = planned(await smallBrief());
     const shots = ["S1.1", "S1.2"].map((id) => ({ id, kind: "close-up", text: "Flower, close" }));
     const [stop] = fieldListData(
-      { ...brief, stops: [{ ...brief.stops[0], shots } as never] },
+      asCards({ ...brief, stops: [{ ...brief.stops[0], shots } as never] }),
       settings,
       new Map(),
     ).stops;
@@ -61,7 +61,7 @@ describe("a planned brief", () => {
 test("a tour without a start counts along its film", async () => {
   const { start: _, ...brief } = planned(await smallBrief());
   const unclocked = { ...brief, stops: brief.stops.map((stop) => ({ ...stop, from: undefined })) };
-  const { stops } = fieldListData(unclocked, settings, new Map());
+  const { stops } = fieldListData(asCards(unclocked), settings, new Map());
   expect(stops.map(({ begins, ends }) => [begins, ends])).toEqual([
     [0, 130],
     [130, 260],
@@ -71,7 +71,7 @@ test("a tour without a start counts along its film", async () => {
 
 test("a brief as it is made gives every stop shots and words", async () => {
   const brief = await smallBrief();
-  const { stops } = fieldListData(brief, settings, new Map());
+  const { stops } = fieldListData(asCards(brief), settings, new Map());
   expect(stops.map(({ shots }) => shots.map(({ id }) => id))).toEqual(
     brief.stops.map(({ shots }) => shots.map(({ id }) => id)),
   );

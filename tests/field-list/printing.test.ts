@@ -9,7 +9,7 @@ import { realEffects } from "../../src/cli/effects.ts";
 import { printBrief } from "../../src/cli/print-brief.ts";
 import type { Garden } from "../../src/model.ts";
 import { briefPage } from "../../src/site/index.ts";
-import { type Brief, makeBrief } from "../../src/tour/index.ts";
+import { type CardSet, makeCards } from "../../src/tour/index.ts";
 import { hasChromium, needsChromium, openBrowser } from "../browser.ts";
 import { readGarden, today } from "../site/built-site.ts";
 
@@ -17,13 +17,13 @@ const draws = spawnSync("pdftoppm", ["-v"]).error === undefined;
 const chromium = process.env.CHROMIUM;
 
 let garden: Garden;
-let brief: Brief;
+let brief: CardSet;
 let folder: string;
 
 beforeAll(async () => {
   process.env.CHROMIUM ??= "/usr/bin/chromium";
   garden = await readGarden(path.resolve("demo-content"));
-  brief = makeBrief(garden, { episode: "2026-07-tour", today });
+  brief = makeCards(garden, { episode: "2026-07-tour", today });
   folder = await mkdtemp(path.join(tmpdir(), "plotreel-paper-"));
 });
 afterEach(() => {
@@ -54,7 +54,7 @@ describe.skipIf(!hasChromium).each(Object.entries(papers))("on %s", (paper, { un
   });
 
   test("ten stops take two pages", () => {
-    expect(brief.stops).toHaveLength(10);
+    expect(brief.dossier.stops).toHaveLength(10);
     expect(said).toBe(`Printed on ${paper}: ${path.join(folder, paper)}.pdf`);
     expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu)).toHaveLength(2);
     const [, right, top] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString("latin1")) ?? [];
@@ -75,8 +75,8 @@ describe.skipIf(!hasChromium).each(Object.entries(papers))("on %s", (paper, { un
   test.skipIf(!draws)("every stop and everything that must be shown is there to read", () => {
     const words = execFileSync("pdftotext", [path.join(folder, `${paper}.pdf`), "-"], { encoding: "utf8" });
     const plain = words.replace(/\s+/g, " ");
-    for (const { title } of brief.stops) expect(plain).toContain(title);
-    const musts = brief.stops.flatMap(({ show }) => show).filter(({ level }) => level === "must");
+    for (const { title } of brief.dossier.stops) expect(plain).toContain(title);
+    const musts = brief.dossier.stops.flatMap(({ show }) => show).filter(({ level }) => level === "must");
     expect(musts.length).toBeGreaterThan(5);
     for (const { text } of musts) expect(plain).toContain(text.slice(0, 40));
   });

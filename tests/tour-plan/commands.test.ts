@@ -15,7 +15,7 @@ describe("plotreel brief", () => {
       cwd: shared,
     });
     expect(exitCode).toBe(0);
-    expect(out).toContain("**Tour of 18 July · 12 minutes · start 9:30, light good to ");
+    expect(out).toMatch(/Be there 9:15, first shot 9:30, done about \d+:\d\d\. Light good to /);
     expect(out).toMatch(/### 1 · Long Bed · \d min \d\d · from 9:30 · /);
     const wrong = await run(["brief", "2026-07-tour", "--records", demo, "--start", "half nine"], { cwd: shared });
     expect(wrong.exitCode).toBe(2);
@@ -30,11 +30,19 @@ describe("plotreel brief", () => {
 
   it("gives the agreed shapes as data", async () => {
     const { out } = await run(["brief", "2026-07-tour", "--records", demo, "--json"], { cwd: shared });
-    const data = JSON.parse(out) as {
-      plan: Record<string, unknown>;
-      leftOut: Record<string, unknown>[];
-      stops: Record<string, unknown>[];
+    const set = JSON.parse(out) as {
+      cover: { rows: unknown[] };
+      cards: Record<string, unknown>[];
+      dossier: {
+        plan: Record<string, unknown>;
+        leftOut: Record<string, unknown>[];
+        stops: Record<string, unknown>[];
+      };
     };
+    expect(Object.keys(set)).toEqual(["cover", "cards", "dossier"]);
+    const data = set.dossier;
+    expect(set.cover.rows).toHaveLength(data.stops.length);
+    expect(set.cards.map(({ id }) => id)).toEqual(data.stops.map(({ id }) => id));
     expect(data.plan).toMatchObject({ seconds: expect.any(Number), target: 720, start: "9:15", over: 0 });
     expect(data.plan.startScores).toContainEqual({
       start: "9:15",

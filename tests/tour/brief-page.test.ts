@@ -12,7 +12,7 @@ import { briefPage } from "../../src/site/brief-page.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { makeBrief } from "../../src/tour/index.ts";
 import { openBrowser } from "../browser.ts";
-import { gardenOf } from "./garden-of.ts";
+import { cardsAround, gardenOf } from "./garden-of.ts";
 
 const today = "2026-07-18";
 const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -24,7 +24,7 @@ beforeAll(async () => {
   const folder = await openRecordsFolder(path.join(import.meta.dirname, "../../demo-content"));
   const records = await readRecords(folder, { today });
   const garden = growGarden(records, (await readPhotos(records, folder)).photos);
-  html = briefPage(makeBrief(garden, { episode: "2026-07-tour", today }), garden);
+  html = briefPage(cardsAround(makeBrief(garden, { episode: "2026-07-tour", today }), garden), garden);
   browser = await openBrowser();
 });
 
@@ -73,7 +73,10 @@ describe("the file itself", () => {
       "notes/2026-03-01.md": "- planted 3 v in b\n",
     };
     const garden = await gardenOf(files, "2026-06-01");
-    const hostile = briefPage(makeBrief(garden, { day: "2026-06-01", today: "2026-06-01" }), garden);
+    const hostile = briefPage(
+      cardsAround(makeBrief(garden, { day: "2026-06-01", today: "2026-06-01" }), garden),
+      garden,
+    );
     expect(hostile).not.toMatch(/<img|<script/);
     expect(hostile.match(/<\/style>/g)).toHaveLength(1);
   });

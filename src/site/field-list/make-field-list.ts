@@ -2,15 +2,15 @@
 import type { Garden } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { typedGarden } from "../../records/index.ts";
-import type { Brief } from "../../tour/index.ts";
+import type { CardSet } from "../../tour/index.ts";
 import { type FieldList, fieldListData } from "./field-list-data.ts";
 import { fieldPictures } from "./field-pictures.ts";
 
 /** `copies` by photo path; a photo without copies is not shown. */
 export async function makeFieldList(
-  brief: Brief,
+  cards: CardSet,
   garden: Garden,
   copies: ReadonlyMap<string, PublishedPhoto>,
 ): Promise<FieldList> {
-  return { ...fieldListData(brief, garden.settings, await fieldPictures(copies)), reads: typedGarden(garden) };
+  return { ...fieldListData(cards, garden.settings, await fieldPictures(copies)), reads: typedGarden(garden) };
 }

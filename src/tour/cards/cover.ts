@@ -33,7 +33,7 @@ export function coverOf(
     length: filmLength(length),
     stops: cards.length,
     times: times(brief),
-    light: brief.plan.litStops * 2 > cards.length ? lightWords(brief) : undefined,
+    light: coverLight(brief),
     film: filmInASentence(planned, owed),
     openers: brief.opening.filter(({ kind, private: hidden }) => kind !== "owed" && !hidden).slice(0, mostOpeners),
     rows: brief.stops.map((stop) => rowOf(stop, going)),
@@ -44,6 +44,14 @@ export function coverOf(
     poison: brief.closingCaution,
     kit: brief.kit,
   };
+}
+
+/** Light of a few stops is no light of the tour; it stands in the dossier then. */
+export function coverLight(brief: Brief): string | undefined {
+  if (brief.plan.litStops * 2 <= brief.stops.length) return undefined;
+  const atStart = brief.plan.light === undefined ? undefined : `${capital(brief.plan.light)}.`;
+  const all = [atStart, lightWords(brief)].filter((part) => part !== undefined).join(" ");
+  return all === "" ? undefined : all;
 }
 
 /** What can be settled on the spot; the others are questions to the plan, and stand in the dossier. */

@@ -2,6 +2,7 @@
 import { daysBetween } from "../../calendar.ts";
 import { capital, cultivar, dayOnly, plantName, sayMonth } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
+import { habitOf } from "../../timeline/index.ts";
 import { bySowing } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import type { Weighed } from "../candidates/candidate.ts";
@@ -42,6 +43,12 @@ function waitWays(lot: Lot, day: Day, here: BedOnTheDay): readonly Way[] {
     return [
       { frame: "next flower", text: `${name} in flower ${when}`, grounds },
       { frame: "next opens", text: `Flowers on ${cultivar(lot)} ${when}`, grounds },
+    ];
+  }
+  if (habitOf(lot.crop).atOnce === true) {
+    return [
+      { frame: "next lift", text: `${capital(takingHand(lot))} the ${name} ${when}`, grounds },
+      { frame: "next all", text: `${name}, out ${when}`, grounds },
     ];
   }
   return [

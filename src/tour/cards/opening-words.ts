@@ -200,13 +200,18 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
         way("over clear", `The ${crops} are clear of ${bareCause(causeOf(point))}.`),
       ];
     case "first picking":
-    case "only picking":
       return [
         ...firsts,
         ...comparedWays(point, lot, here, way),
-        way("picked here", `Here they are, my first ${names} of the year.`),
+        way("picked here", `Here ${isSingular(lot) ? "it is" : "they are"}, my first ${names} of the year.`),
         way("picked since", `Since you were last here I have started on the ${plantName(lot)}.`),
         way("picked basket", `Out of this bed, for the first time this year: ${names}.`),
+      ];
+    case "only picking":
+      return [
+        ...firsts,
+        way("all in", `All out of the ground: ${names}.`),
+        way("all harvest", `This is what came of ${name}.`),
       ];
     case "first flower":
       return [
