@@ -49,8 +49,6 @@ export interface FieldStop extends ListedStop {
   readonly picture?: (FieldPicture & { readonly alt: string }) | undefined;
   /** Varieties to be named, with how many, how to say them, where from. */
   readonly names: readonly { readonly name: string; readonly say?: string | undefined; readonly about: string }[];
-  /** What must be said aloud, in the first person. */
-  readonly aloud: readonly string[];
   /** What the card had no room for. */
   readonly further: readonly string[];
   readonly cautions: readonly string[];
@@ -104,7 +102,6 @@ export function fieldListData(
         say: sayAs,
         about: [howMany, from].filter((part) => part !== "").join(", "),
       })),
-      aloud: card?.aloud.map(({ text }) => text) ?? [],
       further: card?.further.filter(({ private: hidden }) => !hidden).map(({ text }) => text) ?? [],
       cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     };
@@ -166,7 +163,7 @@ function shotsOf(stop: Stop, card: Card | undefined): readonly FieldShot[] {
   return shots.toSorted((one, other) => place(one) - place(other));
 }
 
-function linesOf({ before, now, figure, why, names, next }: Card): readonly CardLine[] {
+function linesOf({ before, now, figure, why, names, aloud, next }: Card): readonly CardLine[] {
   const line = (part: string, phrase: Sentence | undefined): readonly CardLine[] =>
     phrase === undefined ? [] : [{ part, text: phrase.text }];
   return [
@@ -175,6 +172,7 @@ function linesOf({ before, now, figure, why, names, next }: Card): readonly Card
     ...line("Figure", figure),
     ...line("Why", why),
     ...names.map(({ text }) => ({ part: "Names", text })),
+    ...aloud.map(({ text }) => ({ part: "Say", text: `“${text}”` })),
     ...line("Next", next),
   ];
 }

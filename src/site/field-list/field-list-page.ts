@@ -97,7 +97,6 @@ ${paragraph("when", stop.time)}</div>
 ${paragraph("opening", stop.opening === undefined ? undefined : `“${stop.opening}”`)}
 ${first === undefined ? "" : `<ol class="shots first">\n${shotHtml(first, picture(stop))}\n</ol>`}
 ${cardLines(stop)}
-${stop.aloud.length === 0 ? "" : `<ul class="aloud" aria-label="Say aloud">${stop.aloud.map((line) => `<li>“${escapeHtml(line)}”</li>`).join("")}</ul>`}
 <p class="noted" data-note-of="${escapeHtml(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
 <ol class="shots">
 ${shots.map((shot) => shotHtml(shot)).join("\n")}
@@ -117,9 +116,10 @@ ${others.length === 0 ? "" : `<ol class="shots">\n${others.map((shot) => shotHtm
 function cardLines({ lines }: FieldStop): string {
   if (lines.length === 0) return "";
   const parts = [...Map.groupBy(lines, ({ part }) => part)].map(
-    ([part, all]) => `<dt>${part}</dt>${all.map((line) => `<dd>${lineWords(line)}</dd>`).join("")}`,
+    ([part, all]) =>
+      `<div class="${part.toLowerCase()}"><dt>${part}</dt>${all.map((line) => `<dd>${lineWords(line)}</dd>`).join("")}</div>`,
   );
-  return `<dl class="lines">${parts.map((part) => `<div>${part}</div>`).join("")}</dl>`;
+  return `<dl class="lines">${parts.join("")}</dl>`;
 }
 
 function lineWords({ part, text, hand }: CardLine): string {

@@ -38,7 +38,7 @@ h2:focus, #where:focus { outline: none; }
 .clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
 #elapsed { font-size: 1.625rem; font-weight: 500; margin-right: .4rem; }
 
-main { padding: .75rem 1rem 1rem; }
+main { padding: .4rem 1rem 1rem; }
 .stop + .stop { margin-top: 3rem; }
 .head { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 .75rem; }
 .head h2 { min-width: 0; }
@@ -46,20 +46,23 @@ main { padding: .75rem 1rem 1rem; }
 .picture img { width: 100%; height: 100%; object-fit: cover; }
 .when { font-size: 1.1875rem; font-weight: 500; }
 .opening { margin-top: .2rem; font-size: 1.75rem; line-height: 1.12; font-weight: 500; text-wrap: balance; }
-.lines { margin: .4rem 0 0; font-size: 1.375rem; line-height: 1.2; font-weight: 500; }
-.lines > div { display: grid; grid-template-columns: 3.6rem minmax(0, 1fr); column-gap: .5rem; padding: .2rem 0; border-top: 1px solid var(--zinc); }
-.lines dt { grid-row: span 8; font-size: 1.0625rem; line-height: 1.55; font-weight: 400; }
+.lines { margin: .4rem 0 0; font-size: 1.375rem; line-height: 1.15; font-weight: 500; }
+.lines > div { display: grid; grid-template-columns: 3.1rem minmax(0, 1fr); column-gap: .4rem; padding: .1rem 0; border-top: 1px solid var(--zinc); }
+.lines dt { grid-row: span 8; font-size: 1.0625rem; line-height: 1.5; font-weight: 400; }
 .lines dd { grid-column: 2; margin: 0; font-weight: 400; }
 .lines dd strong { font-weight: 500; border-bottom: 3px solid var(--zinc); }
 .lines dd strong.new { border-bottom-color: var(--flower); }
-.aloud { margin-top: .4rem; padding: .3rem .6rem; border: 3px solid var(--pencil); font-size: 1.375rem; line-height: 1.2; font-weight: 500; }
-.aloud li + li { margin-top: .35rem; }
+.lines > .say { margin: .15rem 0; padding: .15rem .4rem .2rem; border: 3px solid var(--pencil); font-style: normal; }
+.lines > .say dd { font-weight: 500; }
+.lines > .say + div { border-top: 0; }
+.lines > .names dd { font-size: 1.125rem; line-height: 1.25; }
 .further li { padding: .2rem 0; }
-.shots { padding-top: .4rem; }
+.shots { padding-top: .25rem; }
+.shots.first li:last-child { border-bottom: 0; }
 .shots li { display: flex; align-items: stretch; border-top: 2px solid var(--zinc); }
 .shots li:last-child { border-bottom: 2px solid var(--zinc); }
 .tick {
-  flex: 1; display: flex; align-items: flex-start; gap: .75rem; min-height: 4rem; padding: .6rem .25rem .6rem 0; border: 0; border-radius: 0;
+  flex: 1; display: flex; gap: .75rem; min-height: 4rem; padding: .3rem .25rem .3rem 0; align-items: center; border: 0; border-radius: 0;
   background: none; text-align: left; -webkit-user-select: none; user-select: none; -webkit-touch-callout: none;
 }
 .tick svg { flex: none; width: 2.25rem; height: 2.25rem; margin-top: .1rem; }

@@ -4,8 +4,9 @@ import type { Shot } from "../camera.ts";
 import { type CardShot, cardLimits } from "./card.ts";
 import { toPause } from "./count-words.ts";
 
-/** Words a shot can have and still be read at arm's length. */
+/** Words a shot can have and still be read at arm's length; the whole of where to stand is in the dossier. */
 const mostWords = 9;
+const standWords = 5;
 
 export function cardShots({ shots, spot }: Stop): readonly CardShot[] {
   const wide = shots.filter(({ kind }) => kind === "wide");
@@ -36,7 +37,7 @@ function cardShot(shot: Shot, spot: string, cutaway: boolean): CardShot {
 function shotWords({ kind, text }: Shot, spot: string): string {
   if (kind === "walk-in") return "walk in";
   if (kind === "wide") {
-    const stand = spot === "" ? undefined : toPause(spot.replace(/; match.*$/, ""), mostWords);
+    const stand = spot === "" ? undefined : toPause(spot.replace(/; match.*$/, ""), standWords);
     return stand === undefined ? "wide" : `wide, ${stand}`;
   }
   const bare = text

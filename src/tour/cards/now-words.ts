@@ -14,7 +14,7 @@ import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits, type NowPhrase } from "./card.ts";
-import { toPause } from "./count-words.ts";
+import { fits, toPause } from "./count-words.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
 import { causeOf, promised } from "./opening-words.ts";
@@ -65,7 +65,7 @@ function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
   }));
   const what = promised(line.what);
   const short = doing.test(what) ? toPause(what, cardLimits.now) : undefined;
-  const hand = /^\S+(?:\s+(?:the|a|an)\s+\S+)?/.exec(short ?? "")?.[0];
+  const hand = short !== undefined && fits(short, 4) ? short : short?.split(" ")[0];
   const answer = answerOf(line, here);
   return [
     ...(short === undefined ? [] : [{ frame: `own: ${short}`, text: short, grounds, hand }]),
