@@ -4,7 +4,7 @@ import { isDay } from "../calendar.ts";
 import { earlier } from "../garden/index.ts";
 import type { Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
-import { briefPage, fieldListPage } from "../site/index.ts";
+import { briefPage, fieldListPage, makeFieldList } from "../site/index.ts";
 import {
   type Brief,
   type BriefRequest,
@@ -17,7 +17,7 @@ import {
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { expectedWindows } from "./expected-windows.ts";
-import { fieldListOf } from "./field-list-of.ts";
+import { cardPictures } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 import { printBrief } from "./print-brief.ts";
@@ -48,12 +48,13 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
   const data = JSON.stringify(made, null, 2);
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
-  await effects.writeText(`${stem}.html`, briefPage(made, garden));
-  await effects.writeText(`${stem}-field-list.html`, fieldListPage(await fieldListOf(loaded, made)));
+  const pictures = await cardPictures(loaded, made);
+  await effects.writeText(`${stem}.html`, briefPage(made, garden, { pictures }));
+  await effects.writeText(`${stem}-field-list.html`, fieldListPage(makeFieldList(made, garden, pictures)));
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
   effects.err(`Field list for the phone: ${stem}-field-list.html`);
-  if (options.pdf === true) await printBrief(loaded, made, stem, effects);
+  if (options.pdf === true) await printBrief(loaded, made, stem, effects, pictures);
   return EXIT.done;
 }
 

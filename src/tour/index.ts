@@ -8,6 +8,7 @@ export type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay, NowPhrase } f
 export { cardLimits } from "./cards/card.ts";
 export { cardsMarkdown } from "./cards/cards-markdown.ts";
 export { clockOf } from "./cards/clock.ts";
+export { coverLight, toSettle } from "./cards/cover.ts";
 export { makeCards } from "./cards/make-cards.ts";
 export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { factParagraphs } from "./facts.ts";

@@ -24,11 +24,15 @@ describe("a planned brief", () => {
       key: "Wide from the gate",
       kind: "wide",
       level: "must",
-      text: "Wide from the gate",
+      text: "Wide, from the gate post, hold 10",
+      onCard: true,
     });
+    expect(stops[0]).toMatchObject({ time: "2:10 · 0:00 gone", opening: expect.stringMatching(/[.?]$/) });
+    expect(stops[0]?.lines.map(({ part }) => part)).toContain("Now");
     expect(stops[0]?.picture?.width).toBe(480);
     expect(stops[1]?.site, "the same site is not named twice").toBeUndefined();
-    expect(stops[0]?.outline).toHaveLength(3);
+    // What is said is the card's, in its order.
+    expect(stops[0]?.outline[0]).toBe(stops[0]?.opening);
     expect(stops[0]?.names.find(({ name }) => name.startsWith("Uchiki"))).toEqual({
       name: "Uchiki Kuri, squash",
       say: "oo-CHEE-kee KOO-ree",
@@ -72,8 +76,9 @@ test("a tour without a start counts along its film", async () => {
 test("a brief as it is made gives every stop shots and words", async () => {
   const brief = await smallBrief();
   const { stops } = fieldListData(asCards(brief), settings, new Map());
-  expect(stops.map(({ shots }) => shots.map(({ id }) => id))).toEqual(
-    brief.stops.map(({ shots }) => shots.map(({ id }) => id)),
+  // The card's shots stand first; none of the others is lost.
+  expect(stops.map(({ shots }) => shots.map(({ id }) => id).toSorted())).toEqual(
+    brief.stops.map(({ shots }) => shots.map(({ id }) => id).toSorted()),
   );
   for (const { shots, outline } of stops) {
     expect(shots.length).toBeGreaterThan(0);

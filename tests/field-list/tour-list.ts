@@ -9,6 +9,7 @@ import type { Page } from "playwright-core";
 import sharp from "sharp";
 import { type FieldList, type FieldPicture, fieldListData } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
+import { cardShots } from "../../src/tour/cards/card-shots.ts";
 import { type Brief, type CardSet, makeBrief, makeCards } from "../../src/tour/index.ts";
 import { gardenOf, photoOf, squashTour } from "../tour/garden-of.ts";
 
@@ -23,7 +24,11 @@ const cards = makeCards(await gardenOf(squashTour, day, [photo]), { episode: "20
 
 /** The small tour's cards with another brief behind them. */
 export function asCards(brief: Brief): CardSet {
-  return { ...cards, dossier: brief };
+  const shown = cards.cards.map((card) => {
+    const stop = brief.stops.find(({ id }) => id === card.id);
+    return stop === undefined ? card : { ...card, shots: cardShots(stop) };
+  });
+  return { ...cards, cards: shown, dossier: brief };
 }
 
 export const settings = { name: "Test Garden", language: "en-GB", narrationRate: 130 } as const;

@@ -1,4 +1,4 @@
-/** The brief's page in a browser: whole in itself, readable in both schemes, two sheets of paper for ten stops. */
+/** The brief's page in a browser: whole in itself, readable in both schemes, with boxes to tick on paper. */
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
@@ -114,17 +114,14 @@ describe("on a screen", () => {
   });
 });
 
-test.each(["A4", "Letter"])(
-  "ten stops print on two sheets of %s, with a box for each thing to show",
-  async (format) => {
-    await open({});
-    const pdf = (await page.pdf({ format, preferCSSPageSize: false, printBackground: false })).toString("latin1");
-    expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBeLessThanOrEqual(2);
-    await page.emulateMedia({ media: "print" });
-    expect(await page.locator(".must input:visible").count()).toBe(await page.locator(".must").count());
-    await page.close();
-  },
-);
+test("each thing that must be shown keeps its box on paper", async () => {
+  await open({});
+  await page.emulateMedia({ media: "print" });
+  const musts = page.locator(".show .must");
+  expect(await musts.count()).toBeGreaterThan(5);
+  expect(await page.locator(".show .must input:visible").count()).toBe(await musts.count());
+  await page.close();
+});
 
 async function open(options: Parameters<Browser["newPage"]>[0]): Promise<void> {
   page = await browser.newPage(options);

@@ -117,9 +117,16 @@ function cardLines({ lines }: FieldStop): string {
   if (lines.length === 0) return "";
   const parts = [...Map.groupBy(lines, ({ part }) => part)].map(
     ([part, all]) =>
-      `<div class="${part.toLowerCase()}"><dt>${part}</dt>${all.map((line) => `<dd>${lineWords(line)}</dd>`).join("")}</div>`,
+      `<div class="${part.toLowerCase()}"><dt>${part}</dt>${rows(part, all.map(lineWords))
+        .map((line) => `<dd>${line}</dd>`)
+        .join("")}</div>`,
   );
   return `<dl class="lines">${parts.join("")}</dl>`;
+}
+
+/** Names are cues and flow on; what is said or done has its own line. */
+function rows(part: string, lines: readonly string[]): readonly string[] {
+  return part === "Names" ? [lines.join(" · ")] : lines;
 }
 
 function lineWords({ part, text, hand }: CardLine): string {

@@ -35,10 +35,10 @@ h2:focus, #where:focus { outline: none; }
 .mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--band); color: var(--on-band); font-size: 1.0625rem; }
 .mark strong { letter-spacing: .08em; text-transform: uppercase; }
 .mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow-wrap: anywhere; }
-.clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
+.clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.25rem; padding: 0 1rem; border-bottom: 2px solid var(--pencil); }
 #elapsed { font-size: 1.625rem; font-weight: 500; margin-right: .4rem; }
 
-main { padding: .4rem 1rem 1rem; }
+main { padding: .2rem 1rem 1rem; }
 .stop + .stop { margin-top: 3rem; }
 .head { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 .75rem; }
 .head h2 { min-width: 0; }
@@ -46,7 +46,7 @@ main { padding: .4rem 1rem 1rem; }
 .picture img { width: 100%; height: 100%; object-fit: cover; }
 .when { font-size: 1.1875rem; font-weight: 500; }
 .opening { margin-top: .2rem; font-size: 1.75rem; line-height: 1.12; font-weight: 500; text-wrap: balance; }
-.lines { margin: .4rem 0 0; font-size: 1.375rem; line-height: 1.15; font-weight: 500; }
+.lines { margin: .4rem 0 0; font-size: 1.375rem; line-height: 1.1; font-weight: 500; }
 .lines > div { display: grid; grid-template-columns: 3.1rem minmax(0, 1fr); column-gap: .4rem; padding: .1rem 0; border-top: 1px solid var(--zinc); }
 .lines dt { grid-row: span 8; font-size: 1.0625rem; line-height: 1.5; font-weight: 400; }
 .lines dd { grid-column: 2; margin: 0; font-weight: 400; }
@@ -59,6 +59,7 @@ main { padding: .4rem 1rem 1rem; }
 .further li { padding: .2rem 0; }
 .shots { padding-top: .25rem; }
 .shots.first li:last-child { border-bottom: 0; }
+.shots.first .label { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 .shots li { display: flex; align-items: stretch; border-top: 2px solid var(--zinc); }
 .shots li:last-child { border-bottom: 2px solid var(--zinc); }
 .tick {
@@ -99,7 +100,7 @@ summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: 
 [data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
 [data-live] .stop[hidden] { display: none; }
 [data-live] .unscripted { display: none; }
-[data-live] .bar { display: flex; gap: .4rem; padding: .5rem .5rem max(.5rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
+[data-live] .bar { display: flex; gap: .4rem; padding: .25rem .5rem max(.25rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
 .bar button { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .1rem; }
 
 dialog {

@@ -178,9 +178,12 @@ function filmInASentence(planned: readonly PlannedStop[], owed: readonly OwedLin
     const words = threadOf(point.kind, point.about, point.keepBy, here.bed.title);
     return words === undefined
       ? []
-      : [{ kind: point.kind, line: { ...say(words, []), sources: point.sentence.sources } }];
+      : [{ about: point.about, kind: point.kind, line: { ...say(words, []), sources: point.sentence.sources } }];
   });
-  const kinds = [...new Map(threads.toReversed().map((thread) => [thread.kind, thread.line])).values()].toReversed();
+  // One thread of a kind, and one of the same plants.
+  const kinds = threads
+    .filter(({ kind, about }, at) => threads.findIndex((other) => other.kind === kind || other.about === about) === at)
+    .map(({ line }) => line);
   const parts = [...debts, ...stories, ...kinds].slice(0, 3);
   if (parts.length === 0) return undefined;
   return {

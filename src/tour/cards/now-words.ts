@@ -148,7 +148,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
       : [
           {
             frame: `own: ${own}`,
-            text: `${name}: ${own}`,
+            text: `${cultivar(lot)}: ${own}`,
             grounds: [...grounds, lot.variety].filter((one) => one !== undefined),
             hand: undefined,
           },

@@ -15,6 +15,7 @@ import type { Event } from "../../model.ts";
 import { batchOf, isOne, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { promiseVerbs } from "../follow-up-lines.ts";
 import { lastYears } from "../milestones.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits } from "./card.ts";
@@ -29,6 +30,15 @@ export interface ToOpen {
   readonly remembered: readonly Remembered[];
 }
 
+/** Of a bed no film has shown nobody says "since you were last here". */
+const speaksOfLastTime: ReadonlySet<string> = new Set([
+  "picked since",
+  "flower out",
+  "new since",
+  "gone missing",
+  "gone since",
+]);
+
 /** The strongest thing that can be opened with; a bed of which nothing is told is named. */
 export function openingOf(stop: ToOpen, wording: Wording): Sentence {
   const groups = [
@@ -42,7 +52,9 @@ export function openingOf(stop: ToOpen, wording: Wording): Sentence {
       .map((point) => pointWays(point, stop.here)),
     wordsOf(stop.here.bed).map((words) => own(`${words.text}.`, [stop.here.bed])),
   ];
-  for (const ways of groups) {
+  const seen = stop.here.since.episode !== undefined;
+  for (const all of groups) {
+    const ways = all.filter(({ frame }) => seen || !speaksOfLastTime.has(frame));
     const found = wording.choose(ways, cardLimits.opening, (text) => !/\d/.test(text));
     if (found !== undefined && !found.private) return found;
   }
@@ -65,7 +77,8 @@ export function promised(what: string): string {
       /\s+(?:again\s+)?(?:in|by|before) (?:January|February|March|April|May|June|July|August|September|October|November|December)\b/i,
       "",
     )
-    .replace(/\s+in [A-Z]\w+(?: [A-Z]\w+)*$/, "");
+    .replace(/,?\s+in [A-Z]\w+(?: [A-Z]\w+)*$/, "")
+    .replace(/[.;,\s]+$/, "");
 }
 
 /** "whether the netted cabbages stayed clean", where the promise was to find something out. */
@@ -87,6 +100,12 @@ function owedWays(line: OwedLine): readonly Way[] {
       way("owed hear", `You have been waiting to hear ${asked}.`),
       way("owed still", `I still owe you this: ${asked}.`),
       { ...way("owed question", "I owe you an answer, and it is right here."), last: true },
+    ];
+  }
+  if (!promiseVerbs.test(what)) {
+    return [
+      way("owed quoted", `I owe you this: “${what}”.`),
+      { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
     ];
   }
   const late =
