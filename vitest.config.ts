@@ -3,7 +3,7 @@ import { namesWhatIsLeftOut } from "./tests/left-out.ts";
 
 /** Rooms that reckon and word: their tests need no disk of their own and leave nothing behind, so they share their modules. */
 const PURE =
-  "tests/{almanac,garden,language,note-lines,records,reading-shown,reading-tables,season,timeline,tour,tour-plan,wrap}/**/*.test.ts";
+  "tests/{almanac,facts,garden,language,note-lines,records,reading-shown,reading-tables,season,timeline,tour,tour-plan,wrap}/**/*.test.ts";
 
 /** Among them, and yet they publish, run commands or open a browser, */
 const NOT_PURE = ["tests/tour/brief-page.test.ts", "tests/tour-plan/commands.test.ts"];

@@ -61,6 +61,8 @@ export interface GardenSettings {
   readonly name: string;
   /** Private always. */
   readonly position?: Position | undefined;
+  /** Whether the seasons are those of the south: by the position, else by the time zone. */
+  readonly southern: boolean;
   /** IANA name, for example "Europe/London". */
   readonly timeZone: string;
   readonly units: "metric" | "us";
@@ -641,8 +643,10 @@ export interface Planting {
   readonly crop?: string | undefined;
   /** Day on which the notes first know it in this bed. */
   readonly since: Day;
-  /** Plants alive; undefined when nobody counted. Of a direct sowing that was never thinned: seeds. */
+  /** Plants alive, or seeds; undefined when nobody counted. */
   readonly count?: Count | undefined;
+  /** Its counts are of seeds: it was sown in place and never thinned to a number. */
+  readonly seeds?: true | undefined;
   /**
    * Plants at the beginning. While all are counted,
    * began = count + lost + givenAway + movedOut + thinnedOut + pickedWhole.
@@ -690,6 +694,9 @@ export interface Planting {
   readonly private: boolean;
 }
 
+/** Done against a trouble: as said, or the gear that was put up. */
+export type Tried = { readonly what: string } | { readonly gear: string };
+
 /** Something wrong with plants, open until cured. */
 export interface Trouble {
   readonly id: string;
@@ -700,8 +707,7 @@ export interface Trouble {
   readonly plantings: readonly string[];
   readonly opened: Day;
   readonly ended?: Day | undefined;
-  /** Things done against it, as said. */
-  readonly tried: readonly string[];
+  readonly tried: readonly Tried[];
   readonly private: boolean;
   readonly place: Place;
 }
@@ -810,15 +816,70 @@ export interface Harvest {
   readonly unit?: PickUnit | undefined;
 }
 
-/** One thing that became different in a bed. */
+/** A variety, or only a crop, by ids. */
+export interface PlantIds {
+  readonly variety?: string | undefined;
+  readonly crop?: string | undefined;
+}
+
+/** Plants as they stood when something happened to them; their ids alone when the line found none of them. */
+export type PlantsThen = PlantIds & Partial<Planting>;
+
+/** What happened, with the facts that a sentence about it needs beside those of its change. */
+export type Happening =
+  | { readonly is: "sown" | "self-sown"; readonly plants: PlantIds }
+  /** `raised`: the day of the sowing the plants come from, and the bed if it was a seedbed. */
+  | {
+      readonly is: "planted";
+      readonly plants: PlantsThen;
+      readonly raised?: { readonly sown: Day; readonly bed?: string } | undefined;
+    }
+  | { readonly is: "moved out"; readonly plants: PlantsThen; readonly to: string }
+  | { readonly is: "moved in"; readonly plants: PlantsThen; readonly from: string | undefined }
+  | { readonly is: "moved within"; readonly plants: PlantsThen }
+  | {
+      readonly is: "up" | "potted on" | "thinned" | "flowered" | "fruited" | "measured" | "came back" | "doing";
+      readonly plantings: readonly PlantsThen[];
+    }
+  /** `number`: as many as the line says, all of them, or some that nobody counted. */
+  | { readonly is: "lost"; readonly plants: PlantsThen; readonly number: "counted" | "all" | "some" }
+  /** Without plants that the line names, it is the bed itself that was cleared. */
+  | { readonly is: "cleared"; readonly plantings: readonly PlantsThen[] }
+  | { readonly is: "given away"; readonly plants: PlantsThen; readonly doing: "given away" | "sold" }
+  /** `whole` says that the picking took up the plants, `atOnce` that it is their only one. */
+  | { readonly is: "picked"; readonly plants: PlantsThen; readonly whole: boolean; readonly atOnce: boolean }
+  /** `known`: it was open already. */
+  | { readonly is: "trouble"; readonly plantings: readonly PlantsThen[]; readonly known: boolean }
+  /** `days` it lasted, when it is known when it began. */
+  | { readonly is: "trouble over"; readonly plantings: readonly PlantsThen[]; readonly days?: number | undefined }
+  /** `named`: the events of the line whose plants stand in this bed; none when the work is the bed's own. */
+  | { readonly is: "work"; readonly named: readonly Event[]; readonly plantings: readonly PlantsThen[] }
+  | {
+      readonly is: "gear up" | "gear down" | "soil test" | "seed saved" | "acquired" | "preserved" | "asked";
+    };
+
+/** What can be told without a line of a note: by the calendar, a bed's own file, a film's record. */
+export type Turn =
+  | { readonly is: "first noted" | "taken to be over"; readonly plants: PlantsThen }
+  /** `year` of its life, when it is known when it began. */
+  | { readonly is: "next year"; readonly plants: PlantsThen; readonly year: number | undefined }
+  | { readonly is: "in use" | "trouble forgotten" }
+  | { readonly is: "built" | "filled"; readonly what: string }
+  | { readonly is: "to do"; readonly what: string; readonly due: Day | undefined }
+  | { readonly is: "done" | "promised" | "kept" | "planned"; readonly what: string }
+  | { readonly is: "overdue" | "owed"; readonly what: string; readonly due: Day };
+
+/** `line` is what the person wrote, where a line tells it: its plants, amounts and words. */
+export type Told = (Happening & { readonly line: Event }) | (Turn & { readonly line?: Event | undefined });
+
+/** One thing that became different in a bed, as facts: its sentence is made where it is shown (`changeSentence`). */
 export interface Change {
   readonly kind: ChangeKind;
   readonly day: Day;
   readonly bed: string;
   /** Planting id; undefined when it touches none, or several (then they stand in the effect). */
   readonly planting?: string | undefined;
-  /** One good sentence. */
-  readonly text: string;
+  readonly told: Told;
   /**
    * The event it rests on. What follows from the calendar (a season's end, a perennial's new year) rests on the event that
    * began the planting. Undefined for `overdue` and for what a record's front matter says.
@@ -829,9 +890,93 @@ export interface Change {
   readonly effect: ChangeEffect;
   /** Of `picked`. */
   readonly harvest?: Harvest | undefined;
-  /** Of `lost`: why. */
+  /** Of `lost` and of troubles: why, or what. */
   readonly cause?: string | undefined;
 }
+
+/**
+ * Where events and plantings disagree or a line had to be taken one way of several, as facts. `sayDoubt` words it; `day` is
+ * that of the line.
+ */
+export type Doubt = { readonly place: Place; readonly day: Day } & (
+  | { readonly rule: "timeline/several-beds"; readonly bed: string }
+  /** Without a bed it could not be placed. */
+  | { readonly rule: "timeline/nothing-planted"; readonly plants: PlantIds; readonly bed?: string | undefined }
+  | {
+      readonly rule: "timeline/before-planting";
+      readonly plants: PlantIds;
+      readonly bed: string;
+      readonly begun: Day;
+    }
+  | {
+      readonly rule: "timeline/bed-not-in-use";
+      readonly bed: string;
+      readonly bound: "since" | "until";
+      readonly of: Day;
+    }
+  | { readonly rule: "timeline/sown-where" | "timeline/no-sowing"; readonly plants: PlantIds }
+  | { readonly rule: "timeline/variety-from-nursery"; readonly plants: PlantIds; readonly meant: PlantIds }
+  /** Plants that are "planted" came from the seedbed they were sown in. */
+  | {
+      readonly rule: "timeline/more-than-there";
+      readonly plants: PlantIds;
+      readonly bed: string;
+      readonly number: number;
+      readonly left: number;
+      readonly doing: Parting | "planted" | "moved";
+    }
+  | {
+      readonly rule: "timeline/more-than-sown";
+      readonly plants: PlantIds;
+      readonly number: number;
+      readonly left: number;
+      readonly sowings: readonly Day[];
+      readonly doing: Parting | "planted";
+    }
+  | {
+      readonly rule: "timeline/no-bed";
+      readonly plants: PlantIds;
+      readonly doing: "planted" | "came up";
+      readonly one: boolean;
+    }
+  | {
+      readonly rule: "timeline/nothing-there";
+      readonly plants: PlantIds;
+      readonly beds: readonly string[];
+      readonly doing: Parting | "cleared" | "moved";
+    }
+  | {
+      readonly rule: "timeline/picked-of-several";
+      readonly plants: PlantIds;
+      readonly beds: readonly string[];
+      readonly bed: string;
+    }
+  | {
+      readonly rule: "timeline/in-another-bed";
+      readonly plants: PlantIds;
+      readonly beds: readonly string[];
+      readonly otherBeds: readonly string[];
+    }
+  | {
+      readonly rule: "timeline/several-plantings";
+      readonly plants: PlantIds;
+      readonly beds: readonly string[];
+      readonly chosen: readonly { readonly bed: string; readonly since: Day }[];
+      /** The beds tell them apart. */
+      readonly manyBeds: boolean;
+    }
+  | {
+      readonly rule: "timeline/after-its-end" | "timeline/never-cleared";
+      readonly plants: PlantsThen;
+      readonly bed: string;
+      readonly ended: Day;
+    }
+  | { readonly rule: "timeline/annual-or-perennial"; readonly plants: PlantsThen; readonly bed: string }
+  | { readonly rule: "timeline/gear-not-there"; readonly gear: string }
+  | { readonly rule: "timeline/no-such-trouble" | "timeline/trouble-left-open"; readonly cause: string }
+);
+
+type Parting = "lost" | "given away" | "sold";
 
 export interface SoilPh {
   readonly ph: number;
@@ -907,6 +1052,8 @@ export interface Garden extends Records {
    * read it through `changes(garden, bed, from, to)`.
    */
   readonly changes: ReadonlyMap<string, readonly Change[]>;
+  /** In the order in which the events were gone through. */
+  readonly doubts: readonly Doubt[];
   readonly nurseryLots: readonly NurseryLot[];
   /** Promises of notes and episodes, by the day they were made. */
   readonly followUps: readonly FollowUp[];

@@ -13,15 +13,18 @@ const RANK: Readonly<Record<string, number>> = {
   garden: 3,
   almanac: 3,
   films: 3,
-  tour: 4,
-  season: 4,
-  wrap: 5,
-  site: 6,
-  cli: 7,
+  facts: 4,
+  tour: 5,
+  season: 5,
+  wrap: 6,
+  site: 7,
+  cli: 8,
 };
 /** Photos stand beside records and read them. Tour and season know nothing of one another; wrap reads the tour's brief. */
 const BESIDE = new Set(["photos>records"]);
-const NO_DISK = ["language", "timeline", "garden", "almanac", "films", "tour", "wrap", "season"];
+/** What happened is data here; sentences about it are made where they are shown. */
+const NO_WORDS = ["timeline", "facts"];
+const NO_DISK = ["language", "timeline", "garden", "almanac", "films", "facts", "tour", "wrap", "season"];
 
 const src = path.resolve(import.meta.dirname, "../src");
 const files = globSync("**/*.{ts,astro}", { cwd: src }).sort();
@@ -76,6 +79,11 @@ describe("the rooms", () => {
 
   it("that never touch the disk import nothing of node", () => {
     expect(imports.filter(({ room, from }) => NO_DISK.includes(room) && from.startsWith("node:"))).toEqual([]);
+  });
+
+  it("that hold facts import no words", () => {
+    const worded = imports.filter((found) => NO_WORDS.includes(found.room) && target(found)?.room === "language");
+    expect(worded.map(({ file, from }) => `${file} imports ${from}`)).toEqual([]);
   });
 
   it("say in their index what they take, give and never do", () => {

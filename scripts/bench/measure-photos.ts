@@ -62,6 +62,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
   return {
     settings: {
       name: "",
+      southern: false,
       timeZone: "Europe/London",
       units: "metric",
       language: "en-GB",

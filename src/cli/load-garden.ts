@@ -1,5 +1,6 @@
 /** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
 import { gardenWeather, type Weather } from "../almanac/index.ts";
+import { timelineProblems } from "../garden/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { openPhotoFolder, readPhotos } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
@@ -69,6 +70,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
     spoken,
     problems: sortProblems([
       ...grown.problems,
+      ...timelineProblems(grown),
       ...tourProblems(grown),
       ...seasonProblems(grown),
       ...privacyHints(grown),

@@ -2,10 +2,10 @@
 import { sayDay } from "../language/index.ts";
 import type { Day, Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
-import { timelineView } from "../timeline/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
+import { timelineView } from "./timeline-view.ts";
 
 export interface TimelineOptions {
   readonly bed?: string | undefined;

@@ -16,12 +16,16 @@ export {
   sayVolume,
   sayWeight,
 } from "./amounts.ts";
+export { changeSentence } from "./changes/change-sentence.ts";
+export { sayTried } from "./changes/tried.ts";
 export { sayDay, sayMonth, sayWeekday } from "./days.ts";
 export { againstLastYear, dayOnly, onDay, roughly, sinceDay, type Voice, whenDone } from "./days-said.ts";
+export { sayDoubt } from "./doubts.ts";
 export { looksHardToSay } from "./hard-names.ts";
 export { pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
 export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
 export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
+export { type Names, namesOf } from "./names.ts";
 export { endOf, sentencesOf } from "./note-sentences.ts";
 export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural, sayShare } from "./numbers.ts";
 export { inTurn, oneOf } from "./phrasing.ts";

@@ -27,7 +27,7 @@ export function theBed({ title }: Pick<Bed, "title">): string {
 function bedName(written: string): string {
   const title = written.trim().replace(/^the\s+/i, "");
   const words = title.split(/[\s,]+/).filter((word) => word !== "");
-  const side = /^(.+?),? (north|south|east|west)$/i.exec(title);
+  const side = /^(.+?),? (north|south|east|west|left|right)$/i.exec(title);
   if (side?.[1] !== undefined && side[2] !== undefined)
     return `${theBed({ title: side[1] })}'s ${side[2].toLowerCase()} side`;
   const common = words.every((word) => groundWords.has(word.toLowerCase()) || /^\d+$/.test(word));

@@ -59,6 +59,18 @@ export function cropOfCultivar(title: string): string | undefined {
   return named?.length === 1 ? named[0]?.crop : undefined;
 }
 
+/**
+ * The crop of a plant's name that is known of one crop alone: "Sturon" is an onion, "Charlotte" a potato. For names that
+ * stand for a plant already; whether they do, this does not tell.
+ */
+export function onlyCropOf(title: string): Crop | undefined {
+  const named = cultivarTable()
+    .get(keyOf(title))
+    ?.filter((cultivar) => cultivar.title.toLowerCase() === title.trim().toLowerCase().replace(/\s+/g, " "));
+  const ids = new Set(named?.map(({ crop }) => crop));
+  return ids.size === 1 ? crops.find(({ id }) => ids.has(id)) : undefined;
+}
+
 const pieceByCrop = new Map(
   Object.entries(countedIn).flatMap(([unit, ids]) => ids.split(" ").map((id) => [id, unit as PickUnit] as const)),
 );

@@ -3,6 +3,7 @@
 import type * as z from "zod";
 import type { Bed, Crop, Gear, Problem, RecordFile, Site, Variety } from "../model.ts";
 import { cropsIn } from "./american-crops.ts";
+import { onlyCropOf } from "./crops.ts";
 import type { RecordPlace } from "./file-names.ts";
 import type { Names } from "./names.ts";
 import { idOfName, normaliseName } from "./names.ts";
@@ -73,7 +74,7 @@ export function describedRecords(
       makeVariety(
         file,
         front,
-        front.crop === undefined ? undefined : cropOf(front.crop, crops, cropByName, parsed, reading),
+        front.crop === undefined ? onlyCropOf(file.title) : cropOf(front.crop, crops, cropByName, parsed, reading),
       ),
     (file) => makeVariety(file, {}, undefined),
   );
@@ -225,6 +226,8 @@ export function takenHints(names: Names): Problem[] {
   // What is spelled nearly like a record has its own warning at every line that says it.
   const beds = taken.beds.filter(({ title }) => names.slipFor("bed", title) === undefined);
   const varieties = taken.varieties.filter(({ title }) => names.slipFor("variety", title) === undefined);
+  /** ", of the crop onion" */
+  const aCrop = (crop: string | undefined) => (crop === undefined ? "" : `, of the crop ${names.title("crop", crop)}`);
   return [
     ...beds.map(({ title, id, place }) =>
       problem(
@@ -234,11 +237,11 @@ export function takenHints(names: Names): Problem[] {
         `Write beds/${id}.md to describe it: plotreel new bed "${title}".`,
       ),
     ),
-    ...varieties.map(({ title, id, place }) =>
+    ...varieties.map(({ title, id, crop, place }) =>
       problem(
         "name/variety-taken",
         place ?? { file: "notes", line: 1, column: 1 },
-        `No file describes the variety "${title}"; it was taken as named.`,
+        `No file describes the variety "${title}"; it was taken as named${aCrop(crop)}.`,
         `Write varieties/${id}.md to describe it: plotreel new variety "${title}".`,
       ),
     ),

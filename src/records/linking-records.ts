@@ -1,6 +1,18 @@
 /** Records that name other records: trials, episodes, photo sidecars. Read last, when every bed and variety is known. */
-import { isDay, parseDay } from "../calendar.ts";
-import type { Bed, Episode, EpisodePromise, PhotoSidecar, Problem, Site, Trial, TrialArm, Variety } from "../model.ts";
+import type * as z from "zod";
+import { isDay, parseDay, writeDay } from "../calendar.ts";
+import type {
+  Bed,
+  Day,
+  Episode,
+  EpisodePromise,
+  PhotoSidecar,
+  Problem,
+  Site,
+  Trial,
+  TrialArm,
+  Variety,
+} from "../model.ts";
 import type { EpisodePlace } from "./episode-places.ts";
 import { type RecordPlace, recordEnding } from "./file-names.ts";
 import { bodyOf, type Reading, readKind } from "./garden-records.ts";
@@ -45,6 +57,7 @@ export function readEpisodes(
   places: readonly EpisodePlace[],
   reading: Reading,
   directory: Directory,
+  today: Day,
 ): ReadonlyMap<string, Episode> {
   const captions = new Map(places.map((place) => [place.file, place.captions]));
   const ids = new Set(places.map(({ id }) => id));
@@ -64,6 +77,7 @@ export function readEpisodes(
         link("bed", promise.bed, [...path, "bed"]),
       );
     });
+    if (front.date < today) reading.problems.push(...notKnownWhatWasShown(front, parsed));
     return makeEpisode(file, front, {
       stops,
       firstStop: link("bed", front["first stop"], ["first stop"]),
@@ -72,6 +86,20 @@ export function readEpisodes(
       captions: captions.get(parsed.file) ?? [],
     });
   });
+}
+
+/** Until its record says so, a film counts as not seen by viewers. */
+function notKnownWhatWasShown(front: z.output<typeof episodeSchema>, parsed: ParsedFile): readonly Problem[] {
+  if (front.published !== undefined || front.status !== undefined) return [];
+  const stops = front.stops === undefined ? ' and "stops: [Long Bed, Top Bed]"' : "";
+  return [
+    problem(
+      "episode/not-known-what-was-shown",
+      { file: parsed.file, ...parsed.places().key(["date"]) },
+      `The day of this film, ${writeDay(front.date)}, is past, and nothing tells whether it came out${stops === "" ? "" : " and which beds it shows"}.`,
+      `Write "published: ${front.date}"${stops} with what is true, or "status: planned".`,
+    ),
+  ];
 }
 
 /** Sites whose walk begins or ends at a bed, with the bed's id in place of its name. */

@@ -368,7 +368,7 @@ export class Names {
   takeVariety(title: string, crop: string | undefined, place: Place): string | undefined {
     const plain = idOfName(title);
     if (plain === "" || unfinished.test(title)) return undefined;
-    const sameName = this.#titles.variety.has(plain) ? this.#cropOfVariety.get(plain) : this.#taken.cropOf(plain);
+    const sameName = this.#titles.variety.has(plain) ? this.#cropOfVariety.get(plain) : this.#taken.saidCropOf(plain);
     const otherCrop = crop !== undefined && sameName !== undefined && sameName !== crop;
     const id = otherCrop ? `${plain}-${crop}` : plain;
     if (!this.#titles.variety.has(id)) this.#taken.variety(id, title, crop, place);

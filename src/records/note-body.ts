@@ -16,7 +16,7 @@ export interface NoteBodyContext {
   /** Ids of the beds that lines without a bed speak of. */
   readonly beds: readonly string[];
   readonly names: Names;
-  readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
+  readonly settings: Pick<GardenSettings, "units" | "southern" | "language">;
 }
 
 export interface NoteBody {
@@ -34,7 +34,7 @@ type Piece = ItemPiece | StoryPiece;
 /** `text` is the whole text of the file, which the pieces' offsets count in. */
 export function readNoteBody(file: string, text: string, tree: NoteTree, context: NoteBodyContext): NoteBody {
   const { note, names, settings } = context;
-  const southern = (settings.position?.latitude ?? 0) < 0;
+  const { southern } = settings;
   const events: Event[] = [];
   const problems: Problem[] = [];
   const told: Piece[] = [];

@@ -18,7 +18,7 @@ export interface NoteReadings {
 export function namesKey(
   records: NameRecords,
   heard: Taken | undefined,
-  { units, position, language }: NoteBodyContext["settings"],
+  { units, southern, language }: NoteBodyContext["settings"],
   words: readonly OwnWord[],
 ): string {
   const named = (all: Iterable<{ readonly id: string; readonly title?: string }>, ...more: readonly string[]) =>
@@ -32,7 +32,7 @@ export function namesKey(
     heard === undefined ? [] : [named(heard.beds, "place"), named(heard.varieties, "crop", "place")],
     units,
     language === "en-US",
-    (position?.latitude ?? 0) < 0,
+    southern,
     words.map(({ word, means }) => [word, means]),
   ];
   return hash("sha256", JSON.stringify(parts), "base64url");

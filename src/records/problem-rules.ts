@@ -96,6 +96,11 @@ export const problemRules = {
     meaning: "A note names a variety that no file describes; it is taken as named.",
   },
 
+  "episode/not-known-what-was-shown": {
+    severity: "hint",
+    meaning: "The day of a film is past, and its record does not tell that it is out, or which beds it shows.",
+  },
+
   "note/no-date": { severity: "error", meaning: "A note has no date, so it has no place in the season." },
   "note/two-dates": { severity: "warning", meaning: "A note's date differs from the date in its file name." },
   "note/future": { severity: "warning", meaning: "A note is dated after today." },

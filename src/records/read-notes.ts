@@ -21,7 +21,7 @@ export interface NotesContext {
   readonly namesKey: string;
   readonly readings?: NoteReadings | undefined;
   readonly first?: FirstReading | undefined;
-  readonly settings: Pick<GardenSettings, "units" | "position" | "language">;
+  readonly settings: Pick<GardenSettings, "units" | "southern" | "language">;
   readonly today: Day;
   /** Paths of all photos. */
   readonly photos: ReadonlySet<string>;

@@ -93,7 +93,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const directory = { names, beds, varieties };
   const sites = linkSites(described.sites, reading, directory);
   const trials = readTrials(places.trials, reading, directory);
-  const planned = readEpisodes(places.episodes, reading, directory);
+  const planned = readEpisodes(places.episodes, reading, directory, options.today);
   const episodes = await withFieldLists(planned, places.episodes, folder, beds, problems);
   const photoSidecars = readSidecars(places.sidecars, reading, directory);
 

@@ -1,5 +1,6 @@
 /** Beds and varieties that note lines name and no file describes: taken as they are named. */
 import type { Bed, Place, Variety } from "../model.ts";
+import { onlyCropOf } from "./crops.ts";
 
 export interface Taken {
   readonly beds: readonly Bed[];
@@ -19,6 +20,8 @@ export class TakenNames {
   count = 0;
   readonly #beds = new Map<string, Bed>();
   readonly #varieties = new Map<string, Mutable<Variety>>();
+  /** Ids of varieties whose crop no line says, only what gardens know by such a name. */
+  readonly #byName = new Set<string>();
   /** What takes each taking back, in order. */
   readonly #undo: (() => void)[] = [];
 
@@ -53,12 +56,25 @@ export class TakenNames {
     const known = this.#varieties.get(id);
     if (known === undefined) {
       this.count += 1;
-      this.#undo.push(() => this.#varieties.delete(id));
-      this.#varieties.set(id, { ...undescribed(id, title, place), crop, alsoSpelled: [], perennial: undefined });
-    } else if (known.crop === undefined && crop !== undefined) {
-      this.count += 1;
+      const byName = crop === undefined ? onlyCropOf(title)?.id : undefined;
       this.#undo.push(() => {
-        known.crop = undefined;
+        this.#varieties.delete(id);
+        this.#byName.delete(id);
+      });
+      if (byName !== undefined) this.#byName.add(id);
+      this.#varieties.set(id, {
+        ...undescribed(id, title, place),
+        crop: crop ?? byName,
+        alsoSpelled: [],
+        perennial: undefined,
+      });
+    } else if (crop !== undefined && this.saidCropOf(id) === undefined) {
+      this.count += 1;
+      const before = known.crop;
+      const wasByName = this.#byName.delete(id);
+      this.#undo.push(() => {
+        known.crop = before;
+        if (wasByName) this.#byName.add(id);
       });
       known.crop = crop;
     }
@@ -66,6 +82,11 @@ export class TakenNames {
 
   cropOf(variety: string): string | undefined {
     return this.#varieties.get(variety)?.crop;
+  }
+
+  /** The crop that a line gave the variety. */
+  saidCropOf(variety: string): string | undefined {
+    return this.#byName.has(variety) ? undefined : this.cropOf(variety);
   }
 
   title(kind: string, id: string): string | undefined {

@@ -8,7 +8,7 @@ export function typedGarden({ settings, sites, beds, varieties, gear, crops, wor
   return {
     language: settings.language,
     units: settings.units,
-    southern: (settings.position?.latitude ?? 0) < 0,
+    southern: settings.southern,
     sites: [...sites.values()].map(({ id, title }) => ({ id, title })),
     beds: describedOf(beds).map(({ id, title, alsoCalled, site }) => ({ id, title, alsoCalled, site })),
     varieties: describedOf(varieties).map(({ id, title, alsoSpelled, crop }) => ({ id, title, alsoSpelled, crop })),

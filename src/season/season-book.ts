@@ -3,6 +3,7 @@
  * forecasts and plans look things up here and never go through the changes themselves.
  */
 import type { Weather } from "../almanac/index.ts";
+import { plantsOf } from "../facts/index.ts";
 import { type Book, bookOf, type Picking, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
 import type { Bed, Change, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
 
@@ -15,7 +16,7 @@ export interface Lot {
   /** Lines that spoke of it, oldest first. */
   readonly events: readonly Event[];
   readonly pickings: readonly Picking[];
-  /** Plants that were there to bear: begun with, less those given away, moved or thinned out. Undefined when nobody counted plants. */
+  /** Plants that were there to bear; undefined when nobody counted plants. */
   readonly plants?: number | undefined;
   readonly firstFlower?: Day | undefined;
   readonly firstPicked?: Day | undefined;
@@ -54,7 +55,7 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
   const read = readChanges(bookOf(garden), until);
   const current = seasonOf(until, seasonStarts).year;
   const lots = [...read.plantings.values()]
-    .map((planting) => lotOf(garden, planting, read, (day) => seasonOf(day, seasonStarts).year, current))
+    .map((planting) => lotOf(garden, planting, read, until))
     .sort((a, b) => compare(a.planting.since, b.planting.since) || compare(a.planting.id, b.planting.id));
   const events = garden.events.filter(({ day }) => day <= until);
   const firstDay = [events[0]?.day, lots[0]?.planting.since].filter((day) => day !== undefined).sort()[0] ?? until;
@@ -128,19 +129,13 @@ function noteEvent(eventsOf: Map<string, Event[]>, planting: string, event: Even
   if (known.at(-1) !== event) known.push(event);
 }
 
-function lotOf(
-  garden: Garden,
-  planting: Planting,
-  { eventsOf, pickingsOf }: ReadChanges,
-  yearIn: (day: Day) => number,
-  current: number,
-): Lot {
+function lotOf(garden: Garden, planting: Planting, { eventsOf, pickingsOf }: ReadChanges, until: Day): Lot {
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
   const crop = planting.crop ?? variety?.crop;
   const events = eventsOf.get(planting.id) ?? [];
   const pickings = pickingsOf.get(planting.id) ?? [];
   const firstPicked = pickings[0]?.day;
-  const counts = firstPicked ?? planting.ended;
+  const counts = firstPicked ?? planting.ended ?? until;
   return {
     planting,
     variety,
@@ -148,22 +143,11 @@ function lotOf(
     bed: garden.beds.get(planting.bed),
     events,
     pickings,
-    plants: plantsOf(planting, events),
+    plants: plantsOf(garden, planting, until).value.borne,
     firstFlower: events.find(({ kind }) => kind === "flowered")?.day,
     firstPicked,
-    season: counts === undefined ? current : yearIn(counts),
+    season: seasonOf(counts, garden.settings.seasonStarts).year,
   };
-}
-
-/** Of a direct sowing that was never thinned, the count is seeds and says nothing of plants. */
-function plantsOf(
-  { began, planted, implied, sown, givenAway, movedOut, thinnedOut }: Planting,
-  events: readonly Event[],
-) {
-  const thinned = events.some(({ kind }) => kind === "thinned");
-  if (began === undefined || (planted === undefined && sown !== undefined && !implied && !thinned)) return undefined;
-  const plants = began.value - givenAway - movedOut - thinnedOut;
-  return plants > 0 ? plants : undefined;
 }
 
 function listIn<T>(lists: Map<string, T[]>, key: string): T[] {

@@ -1,4 +1,5 @@
 /** What went wrong in a stretch of days: plants lost and troubles, by cause, with what was tried and whether last year was worse. */
+import { sayTried } from "../language/index.ts";
 import type { Day, Event, Place } from "../model.ts";
 import type { SeasonBook } from "./season-book.ts";
 
@@ -91,7 +92,7 @@ export function setbacks(book: SeasonBook, from: Day, to: Day): readonly Setback
     found.open ||= trouble.ended === undefined || trouble.ended > to;
     if (trouble.ended !== undefined && trouble.ended <= to && trouble.ended > (found.over ?? ""))
       found.over = trouble.ended;
-    for (const what of trouble.tried) found.tried.add(what);
+    for (const what of sayTried(trouble.tried, book.garden)) found.tried.add(what);
     found.sources.push(trouble.place);
     found.private &&= trouble.private;
   }

@@ -42,6 +42,7 @@ export function publicGarden(garden: Garden): Garden {
     ...grown,
     beds: records.beds,
     problems: [],
+    doubts: [],
     photosTakenAt: undefined,
     tasks: [],
     plans: [],
@@ -179,8 +180,9 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
 
 /** Of a garden that is private as a whole viewers see an empty site, without even its name. */
 function nothing(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
-  const { timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } = garden.settings;
-  const kept = { timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address };
+  const { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } =
+    garden.settings;
+  const kept = { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address };
   const none = new Map<string, never>();
   return {
     photos: [],

@@ -1,9 +1,8 @@
 /** What came: plants, seed, gear. Plants are kept in mind until they are planted, so that it is known where they came from. */
 import { daysBetween } from "../calendar.ts";
-import type { Event } from "../model.ts";
+import type { Event, PlantIds } from "../model.ts";
 import { atMost } from "./counts.ts";
 import { type Arrival, type Ledger, plantIds, plantKey } from "./ledger.ts";
-import type { PlantIds } from "./names.ts";
 import { addChange } from "./write-down.ts";
 
 /** A plant in its pot is set out within a year, or nobody remembers where it came from. From memory. */
@@ -19,7 +18,7 @@ export function acquire(ledger: Ledger, event: Event): void {
   }
   const { bed } = event;
   if (bed === undefined) return;
-  addChange(ledger, event, { kind: "acquired", bed, text: ledger.say.acquired(ledger.names, event) });
+  addChange(ledger, event, { kind: "acquired", bed, told: { is: "acquired" } });
 }
 
 /** "2 packets of Nantes", but not seed potatoes, which are planted. */

@@ -12,11 +12,6 @@ export function changes(garden: Garden, bed: string, from: Day, to: Day): readon
   return all.slice(firstAfter(all, from), firstAfter(all, to));
 }
 
-/** Every change of a bed up to and with a day. */
-export function changesUpTo(garden: Garden, bed: string, on: Day): readonly Change[] {
-  return upTo(changesOf(garden, bed), on);
-}
-
 /** The state after a change: folding `changes(a, b)` over the state of `a` gives the state of `b`. */
 export function applyChange(before: BedState, change: Change): BedState {
   return foldChanges(before, [change], change.day);

@@ -1,6 +1,6 @@
 /** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
 import { seasonStart } from "../calendar.ts";
-import type { Count, Day, Event, Planting, Stage } from "../model.ts";
+import type { Count, Day, Event, PlantIds, Planting, Stage } from "../model.ts";
 import { nothingPicked } from "../picked.ts";
 import {
   bedsMeant,
@@ -14,12 +14,10 @@ import {
   varietyOf,
 } from "./ledger.ts";
 import { addGrowing } from "./living-plantings.ts";
-import type { PlantIds } from "./names.ts";
 import { openLot } from "./nursery-lots.ts";
 import { wordsOf } from "./same-words.ts";
 import { endsWithoutWord } from "./seasons.ts";
-import { sayNoneGrow, someOf } from "./sentence-parts.ts";
-import { addChange, report } from "./write-down.ts";
+import { addChange, at, report } from "./write-down.ts";
 
 interface Beginning {
   readonly bed: string;
@@ -27,6 +25,7 @@ interface Beginning {
   readonly stage: Stage;
   readonly count?: Count | undefined;
   readonly sown?: Day | undefined;
+  readonly seeds?: true | undefined;
   readonly planted?: Day | undefined;
   readonly plantsFrom?: "bought" | "given" | undefined;
   /** From whom its plants came. */
@@ -42,7 +41,8 @@ export function sow(ledger: Ledger, event: Event): void {
   const bed = event.bed;
   if (event.nursery === true || bed === undefined) {
     raise(ledger, event);
-    if (event.nursery !== true) reportSownWhere(ledger, event);
+    if (event.nursery !== true)
+      report(ledger, { rule: "timeline/sown-where", ...at(event), plants: plantIds(ledger.records, event) });
     return;
   }
   const growing = begin(ledger, event, {
@@ -51,12 +51,13 @@ export function sow(ledger: Ledger, event: Event): void {
     stage: "sown",
     count: event.count,
     sown: event.day,
+    seeds: true,
   });
   const { now } = growing;
   addChange(ledger, event, {
     kind: "sown",
     bed,
-    text: ledger.say.sown(ledger.names, event, now),
+    told: { is: "sown", plants: now },
     effect: { plantings: [now] },
   });
 }
@@ -66,13 +67,14 @@ export function raise(ledger: Ledger, event: Event): void {
   const { bed } = event;
   const named = bed !== undefined && isNamed(ledger, event, bed);
   const lot = openLot(ledger, event, named ? bed : undefined);
-  if (named) addChange(ledger, event, { kind: "sown", bed, text: ledger.say.sown(ledger.names, event, lot.now) });
+  if (named) addChange(ledger, event, { kind: "sown", bed, told: { is: "sown", plants: lot.now } });
 }
 
 /** Whether the line names its bed, which its note may only have lent it. */
 function isNamed(ledger: Ledger, event: Event, bed: string): boolean {
   if (ledger.notes.get(event.place.file)?.beds.includes(bed) !== true) return true;
-  const names = [bed, ledger.names.bed(bed), ...(ledger.records.beds.get(bed)?.alsoCalled ?? [])];
+  const record = ledger.records.beds.get(bed);
+  const names = [bed, record?.title ?? bed.replaceAll("-", " "), ...(record?.alsoCalled ?? [])];
   return names.some((name) => event.text.toLowerCase().includes(name.toLowerCase()));
 }
 
@@ -94,6 +96,7 @@ export function arrive(
     planted: seedling ? event.day : (from?.planted ?? event.day),
     plantsFrom: from?.plantsFrom,
     source: from?.from,
+    seeds: event.count === undefined ? from?.seeds : undefined,
     selfSown: from?.selfSown,
     from,
   });
@@ -101,7 +104,7 @@ export function arrive(
   addChange(ledger, event, {
     kind: "moved",
     bed,
-    text: ledger.say.movedIn(ledger.names, event, now, from?.bed ?? event.bed),
+    told: { is: "moved in", plants: now, from: from?.bed ?? event.bed },
     effect: { plantings: [now] },
   });
 }
@@ -114,43 +117,24 @@ export function arrive(
 export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefined {
   const ids = plantIds(ledger.records, event);
   const [bed, another] = bedsMeant(ledger, event);
-  const { name, were, they } = someOf(ledger.names, ids, undefined);
   if (bed === undefined || another !== undefined) {
-    report(
-      ledger,
-      "timeline/nothing-planted",
-      event.place,
-      `${sayNoneGrow(ledger.names, ids)} anywhere on this day, and the line names no bed, so it could not be placed.`,
-      `Name the bed, or add the line that says when ${they} ${were} sown or planted.`,
-    );
+    report(ledger, { rule: "timeline/nothing-planted", ...at(event), plants: ids });
     return undefined;
   }
   const later = startLater(ledger, bed, ids, event.day);
   if (later !== undefined) {
-    report(
-      ledger,
-      "timeline/before-planting",
-      event.place,
-      `This is noted of ${name} in ${ledger.names.bed(bed)} before ${they} ${were} sown or planted there, on ${ledger.names.day(later, event.day)}.`,
-      "Correct the date of this line or of that one.",
-    );
+    report(ledger, { rule: "timeline/before-planting", ...at(event), plants: ids, bed, begun: later });
     return undefined;
   }
   const growing = begin(ledger, event, { bed, ids, stage: "growing", implied: true });
   const { now } = growing;
   if (!now.perennial) {
-    report(
-      ledger,
-      "timeline/nothing-planted",
-      event.place,
-      `No line says when the ${name} in ${ledger.names.bed(bed)} ${were} sown or planted.`,
-      `Add a "sowed" or "planted" line on its day; until then ${they} ${they === "they" ? "count" : "counts"} from here.`,
-    );
+    report(ledger, { rule: "timeline/nothing-planted", ...at(event), plants: ids, bed });
   }
   addChange(ledger, event, {
     kind: "new",
     bed,
-    text: ledger.say.first(ledger.names, now),
+    told: { is: "first noted", plants: now },
     effect: { plantings: [now] },
   });
   return growing;
@@ -176,6 +160,7 @@ export function begin(ledger: Ledger, event: Event, beginning: Beginning): Growi
     crop: crop?.id ?? ids.crop,
     since: event.day,
     count: beginning.count,
+    seeds: beginning.seeds,
     began: beginning.count,
     lost: 0,
     givenAway: 0,
@@ -233,29 +218,9 @@ function countId(ledger: Ledger, bed: string, ids: PlantIds, day: Day): void {
 function checkInUse(ledger: Ledger, event: Event, id: string): void {
   const bed = ledger.records.beds.get(id);
   const { inUseSince, inUseUntil } = bed ?? {};
-  const early = inUseSince !== undefined && event.day < inUseSince;
-  const late = inUseUntil !== undefined && event.day > inUseUntil;
-  if (!early && !late) return;
-  const { names } = ledger;
-  const bound = early
-    ? `is in use since ${names.day(inUseSince, event.day)}`
-    : `was in use until ${names.day(inUseUntil ?? "", event.day)}`;
-  report(
-    ledger,
-    "timeline/bed-not-in-use",
-    event.place,
-    `${names.bed(id)} ${bound}, and this line is of ${names.day(event.day, event.day)}.`,
-    `Correct the date of the line, or "in use ${early ? "since" : "until"}" in the bed's file.`,
-  );
-}
-
-function reportSownWhere(ledger: Ledger, event: Event): void {
-  const { name, were } = someOf(ledger.names, plantIds(ledger.records, event), undefined);
-  report(
-    ledger,
-    "timeline/sown-where",
-    event.place,
-    `The line does not say where ${name} ${were} sown; it was taken as sown indoors.`,
-    `Write "indoors", or the bed: "in Long Bed".`,
-  );
+  const { day } = event;
+  if (inUseSince !== undefined && day < inUseSince)
+    report(ledger, { rule: "timeline/bed-not-in-use", ...at(event), bed: id, bound: "since", of: inUseSince });
+  else if (inUseUntil !== undefined && day > inUseUntil)
+    report(ledger, { rule: "timeline/bed-not-in-use", ...at(event), bed: id, bound: "until", of: inUseUntil });
 }

@@ -1,10 +1,10 @@
 /** What stands in a bed beside plants, what it is built of and filled with, and its soil. */
 import { isDay, parseSince } from "../calendar.ts";
-import type { Bed, ChangeEffect, DatedWork, Day, Event, Place } from "../model.ts";
+import type { Bed, ChangeEffect, DatedWork, Day, Event } from "../model.ts";
 import { bedLedger, bedsMeant, type Ledger } from "./ledger.ts";
 import { become } from "./living-plantings.ts";
 import { tryAgainst } from "./troubles.ts";
-import { addChange, oneBedMeant, pushChange, report } from "./write-down.ts";
+import { addChange, at, oneBedMeant, pushChange, report } from "./write-down.ts";
 
 export function putUp(ledger: Ledger, event: Event): void {
   const { gear } = event;
@@ -12,10 +12,9 @@ export function putUp(ledger: Ledger, event: Event): void {
   if (id === undefined) return;
   const bed = bedLedger(ledger, id);
   if (gear !== undefined && !bed.gear.includes(gear)) bed.gear = [...bed.gear, gear];
-  const what = gear === undefined ? (event.what ?? event.text) : `put up ${ledger.names.gear(gear)}`;
-  const tried = tryAgainst(bed, event, what, []);
-  const text = ledger.say.gearUp(ledger.names, event);
-  addChange(ledger, event, { kind: "did", bed: id, text, effect: { ...tried, gear: bed.gear } });
+  const what = gear === undefined ? (event.what ?? event.text) : (ledger.records.gear.get(gear)?.title ?? gear);
+  const tried = tryAgainst(bed, event, gear === undefined ? { what } : { gear }, { words: what, plantings: [] });
+  addChange(ledger, event, { kind: "did", bed: id, told: { is: "gear up" }, effect: { ...tried, gear: bed.gear } });
 }
 
 /** Without a bed, gear is taken down where it stands. Plants that grew on it do so no longer. */
@@ -25,17 +24,16 @@ export function takeDown(ledger: Ledger, event: Event): void {
   const meant = bedsMeant(ledger, event);
   const here = standing.filter((bed) => meant.includes(bed.id));
   const beds = here.length > 0 ? here : standing.length === 1 ? standing : [];
-  if (beds.length === 0) reportNotStanding(ledger, event);
+  if (beds.length === 0 && gear !== undefined) report(ledger, { rule: "timeline/gear-not-there", ...at(event), gear });
   for (const bed of beds) {
     bed.gear = bed.gear.filter((id) => id !== gear);
     const freed = bed.living.filter(({ now }) => now.gear === gear);
     const plantings = freed.map((growing) => become(growing, { gear: undefined }));
     const effect: ChangeEffect = plantings.length === 0 ? { gear: bed.gear } : { gear: bed.gear, plantings };
-    addChange(ledger, event, { kind: "did", bed: bed.id, text: ledger.say.gearDown(ledger.names, event), effect });
+    addChange(ledger, event, { kind: "did", bed: bed.id, told: { is: "gear down" }, effect });
   }
   if (beds.length > 0) return;
-  for (const bed of meant)
-    addChange(ledger, event, { kind: "did", bed, text: ledger.say.gearDown(ledger.names, event) });
+  for (const bed of meant) addChange(ledger, event, { kind: "did", bed, told: { is: "gear down" } });
 }
 
 export function testSoil(ledger: Ledger, event: Event): void {
@@ -43,27 +41,26 @@ export function testSoil(ledger: Ledger, event: Event): void {
   const bed = oneBedMeant(ledger, event);
   if (bed === undefined) return;
   const effect = ph === undefined ? {} : { soilPh: { ph, day } };
-  addChange(ledger, event, { kind: "did", bed, text: ledger.say.soilTest(ledger.names, event), effect });
+  addChange(ledger, event, { kind: "did", bed, told: { is: "soil test" }, effect });
 }
 
 /** What a bed's own file says of its days: in use since, built, filled. */
 export function bedHistory(ledger: Ledger, bed: Bed): void {
   const note = bed.place;
   if (note === undefined) return;
-  const { names } = ledger;
-  const told = { bed: bed.id, note, private: bed.private };
+  const kept = { bed: bed.id, note, private: bed.private };
   if (bed.inUseSince !== undefined) {
-    pushChange(ledger, { ...told, kind: "new", day: bed.inUseSince, text: ledger.say.inUse(names, bed.id) });
+    pushChange(ledger, { ...kept, kind: "new", day: bed.inUseSince, told: { is: "in use" } });
   }
   const works = (all: readonly DatedWork[], part: "built" | "filled") => {
     for (const work of all) {
       const day = dayOfWork(work);
       if (day === undefined) continue;
       pushChange(ledger, {
-        ...told,
+        ...kept,
         kind: "did",
         day,
-        text: ledger.say.bedWork(names, bed.id, part, work.what),
+        told: { is: part, what: work.what },
         effect: { [part]: work },
       });
     }
@@ -77,15 +74,4 @@ export function dayOfWork({ day }: DatedWork): Day | undefined {
   if (day === undefined || isDay(day)) return day;
   const read = parseSince(day);
   return "day" in read ? read.day : undefined;
-}
-
-function reportNotStanding(ledger: Ledger, event: { readonly gear?: string | undefined; readonly place: Place }): void {
-  if (event.gear === undefined) return;
-  report(
-    ledger,
-    "timeline/gear-not-there",
-    event.place,
-    `No line says that ${ledger.names.gear(event.gear)} was put up there.`,
-    `Add the "put up" line on its day, or correct the bed.`,
-  );
 }

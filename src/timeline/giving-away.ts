@@ -53,12 +53,12 @@ function partWithPlants(ledger: Ledger, event: Event, growing: Growing, { kind, 
     givenAway: givenAway + gone,
     count: gone === 0 ? growing.now.count : less(growing.now.count, gone),
   };
-  const text = ledger.say.givenAway(ledger.names, event, growing.now, doing);
+  const told = { is: "given away", plants: growing.now, doing } as const;
   const effect =
     gone > 0 && isNone(patch.count)
       ? endIfAlive(ledger, growing, event, "finished", patch)
       : { plantings: [become(growing, patch, event)] };
-  addChange(ledger, event, { kind, bed, text, effect });
+  addChange(ledger, event, { kind, bed, told, effect });
 }
 
 /** Produce leaves the plants as they are, though they may have ended since; bed by bed it is told once. */
@@ -70,16 +70,15 @@ function partWithProduce(ledger: Ledger, event: Event, parting: Parting): void {
   }
   for (const [bed, growing] of byBed(meant.plantings)) {
     const after = growing.map((one) => become(one, {}, event));
-    const text = ledger.say.givenAway(ledger.names, event, after[0] ?? event, parting.doing);
-    addChange(ledger, event, { kind: parting.kind, bed, text, effect: { plantings: after } });
+    const plants = after[0] ?? plantIds(ledger.records, event);
+    const told = { is: "given away", plants, doing: parting.doing } as const;
+    addChange(ledger, event, { kind: parting.kind, bed, told, effect: { plantings: after } });
   }
 }
 
 function tellOfBed(ledger: Ledger, event: Event, { kind, doing }: Parting, beds: readonly string[]): void {
-  const ids = plantIds(ledger.records, event);
-  for (const bed of beds) {
-    addChange(ledger, event, { kind, bed, text: ledger.say.givenAway(ledger.names, event, ids, doing) });
-  }
+  const told = { is: "given away", plants: plantIds(ledger.records, event), doing } as const;
+  for (const bed of beds) addChange(ledger, event, { kind, bed, told });
 }
 
 /** From plants in fruit, "gave away 4 courgettes" speaks of courgettes, unless picking one takes the plant. */

@@ -4,7 +4,6 @@
  * Cost: sorting the events, and for each of them a look at the plantings of its name or bed.
  */
 import type { Change, Event, EventKind, Garden, Photo, Records } from "../model.ts";
-import { sortProblems } from "../records/index.ts";
 import { acquire } from "./arrivals.ts";
 import { sow } from "./begin-plantings.ts";
 import { ordering } from "./events-in-order.ts";
@@ -101,7 +100,7 @@ export function growGarden(records: Records, photos: readonly Photo[]): Garden {
   finish(ledger);
   return {
     ...records,
-    problems: sortProblems([...records.problems, ...ledger.problems]),
+    doubts: ledger.doubts,
     photos,
     changes: new Map([...ledger.beds].map(([id, bed]) => [id, bed.changes.toSorted(byDay)])),
     nurseryLots: [...ledger.lots.values()]

@@ -4,7 +4,6 @@ import { impliedPlanting } from "./begin-plantings.ts";
 import { exactly, isExact } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
-import type { Names } from "./names.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { addChange, type ChangeFacts } from "./write-down.ts";
 
@@ -20,7 +19,7 @@ export function reach(planting: Planting, shown: Stage, event: Event): Partial<P
 export function comeUp(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "up",
-    say: ledger.say.up,
+    is: "up",
     patch: (planting) => reach(planting, "up", event),
     lot: (lot) => {
       lot.now = { ...lot.now, up: lot.now.up ?? event.day };
@@ -31,7 +30,7 @@ export function comeUp(ledger: Ledger, event: Event): void {
 export function potOn(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "did",
-    say: ledger.say.pottedOn,
+    is: "potted on",
     patch: (planting) => reach(planting, "growing", event),
     lot: (lot) => {
       lot.now = { ...lot.now, pottedOn: event.day };
@@ -42,15 +41,12 @@ export function potOn(ledger: Ledger, event: Event): void {
 export function thin(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "did",
-    say: ledger.say.thinned,
+    is: "thinned",
     patch: (planting) => ({
       ...reach(planting, "growing", event),
       ...thinned(planting, event),
       spacingCm: event.spacingCm ?? planting.spacingCm,
     }),
-    mark: (growing) => {
-      if (countsPlants(event)) growing.plantsCounted = true;
-    },
   });
 }
 
@@ -68,14 +64,14 @@ function thinned(planting: Planting, event: Event): Partial<Planting> {
   if (count === undefined || !countsPlants(event)) return {};
   const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
   return isExact(planting.count) && isExact(count) && planting.count.value < count.value
-    ? { count: exactly(planting.count.value) }
-    : { count, thinnedOut: planting.thinnedOut + out };
+    ? { count: exactly(planting.count.value), seeds: undefined }
+    : { count, seeds: undefined, thinnedOut: planting.thinnedOut + out };
 }
 
 export function flower(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "stage",
-    say: ledger.say.flowered,
+    is: "flowered",
     patch: (planting) => reach(planting, "flowering", event),
   });
 }
@@ -83,7 +79,7 @@ export function flower(ledger: Ledger, event: Event): void {
 export function fruit(ledger: Ledger, event: Event): void {
   grow(ledger, event, {
     kind: "stage",
-    say: ledger.say.fruited,
+    is: "fruited",
     patch: (planting) => reach(planting, "fruiting", event),
   });
 }
@@ -92,7 +88,7 @@ export function measure(ledger: Ledger, event: Event): void {
   const { heightCm } = event;
   grow(ledger, event, {
     kind: "grew",
-    say: ledger.say.measured,
+    is: "measured",
     patch: (planting) => ({
       ...(planting.stage === "up" ? reach(planting, "growing", event) : {}),
       ...(heightCm === undefined ? {} : { heightCm, heightOn: event.day }),
@@ -102,11 +98,8 @@ export function measure(ledger: Ledger, event: Event): void {
 
 interface Growth {
   readonly kind: ChangeFacts["kind"];
-  /** The sentence; `before` are the plantings as they were. */
-  readonly say: (names: Names, event: Event, before: readonly Planting[]) => string;
+  readonly is: "up" | "potted on" | "thinned" | "flowered" | "fruited" | "measured";
   readonly patch: (planting: Planting) => Partial<Planting>;
-  /** What else is kept in mind of a planting. */
-  readonly mark?: (growing: Growing) => void;
   readonly lot?: (lot: Lot) => void;
 }
 
@@ -117,8 +110,7 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
     if (oldest === undefined) return;
     growth.lot?.(oldest);
     const { bed } = oldest.now;
-    if (bed !== undefined)
-      addChange(ledger, event, { kind: growth.kind, bed, text: growth.say(ledger.names, event, []) });
+    if (bed !== undefined) addChange(ledger, event, { kind: growth.kind, bed, told: { is: growth.is, plantings: [] } });
     return;
   }
   const named = event.variety !== undefined || event.crop !== undefined;
@@ -131,16 +123,19 @@ function grow(ledger: Ledger, event: Event, growth: Growth): void {
   }
   for (const [bed, growing] of byBed(plantings)) {
     const before = growing.map(({ now }) => now);
-    const text = growth.say(ledger.names, event, before);
-    for (const one of growing) growth.mark?.(one);
     const after = growing.map((one) => become(one, growth.patch(one.now), event));
-    addChange(ledger, event, { kind: growth.kind, bed, text, effect: { plantings: after } });
+    addChange(ledger, event, {
+      kind: growth.kind,
+      bed,
+      told: { is: growth.is, plantings: before },
+      effect: { plantings: after },
+    });
   }
 }
 
 /** A line whose planting could not be found, or that names none (a soil temperature), is told of its bed. */
 function sayOfNone(ledger: Ledger, event: Event, growth: Growth): void {
   for (const bed of bedsMeant(ledger, event)) {
-    addChange(ledger, event, { kind: growth.kind, bed, text: growth.say(ledger.names, event, []) });
+    addChange(ledger, event, { kind: growth.kind, bed, told: { is: growth.is, plantings: [] } });
   }
 }

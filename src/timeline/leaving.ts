@@ -1,8 +1,6 @@
 /** How plants leave: lost, cleared, moved to another bed. What is given away or sold is in giving-away.ts. */
-import { capital, sayNumber } from "../language/index.ts";
-import type { ChangeEffect, Event, Planting } from "../model.ts";
+import type { ChangeEffect, Doubt, Event, Planting } from "../model.ts";
 import { arrive } from "./begin-plantings.ts";
-import { sayNotFound } from "./change-sentences.ts";
 import { exactly, isExact, isNone, less } from "./counts.ts";
 import { endPlanting, joined } from "./end-planting.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot, plantIds } from "./ledger.ts";
@@ -10,7 +8,10 @@ import { become, byBed } from "./living-plantings.ts";
 import { draw, loseLot, openLotsOf, reportShort } from "./nursery-lots.ts";
 import { plant } from "./planting-out.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
-import { addChange, report } from "./write-down.ts";
+import { addChange, at, report } from "./write-down.ts";
+
+type NotThere = Extract<Doubt, { rule: "timeline/nothing-there" }>;
+type TooMany = Extract<Doubt, { rule: "timeline/more-than-there" }>;
 
 /** "lost some of the leeks": part of them, nobody counted how many. */
 const partOnly = /\b(some|a few|few|several|many|most|half|part|a couple)\b/i;
@@ -36,10 +37,10 @@ export function lose(ledger: Ledger, event: Event): void {
 function loseAll(ledger: Ledger, event: Event, growing: Growing): void {
   const { bed, count, lost } = growing.now;
   const gone = count?.value ?? 0;
-  const text = ledger.say.lost(ledger.names, event, growing.now, "all");
+  const told = { is: "lost", plants: growing.now, number: "all" } as const;
   const left = count === undefined ? undefined : exactly(0);
   const effect = endIfAlive(ledger, growing, event, "lost", { lost: lost + gone, count: left });
-  addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
+  addChange(ledger, event, { kind: "lost", bed, told, effect, cause: event.cause });
 }
 
 function loseSome(ledger: Ledger, event: Event, growing: Growing): void {
@@ -48,7 +49,7 @@ function loseSome(ledger: Ledger, event: Event, growing: Growing): void {
   addChange(ledger, event, {
     kind: "lost",
     bed,
-    text: ledger.say.lost(ledger.names, event, now, "some"),
+    told: { is: "lost", plants: now, number: "some" },
     effect: { plantings: [now] },
     cause: event.cause,
   });
@@ -58,11 +59,11 @@ function loseCounted(ledger: Ledger, event: Event, growing: Growing, number: num
   const { bed, lost } = growing.now;
   const gone = takeable(ledger, event, growing, number, "lost");
   const patch = { lost: lost + gone, count: less(growing.now.count, gone) };
-  const text = ledger.say.lost(ledger.names, event, growing.now, "counted");
+  const told = { is: "lost", plants: growing.now, number: "counted" } as const;
   const effect = isNone(patch.count)
     ? endIfAlive(ledger, growing, event, "lost", patch)
     : { plantings: [become(growing, patch, event)] };
-  addChange(ledger, event, { kind: "lost", bed, text, effect, cause: event.cause });
+  addChange(ledger, event, { kind: "lost", bed, told, effect, cause: event.cause });
 }
 
 export function clear(ledger: Ledger, event: Event): void {
@@ -73,9 +74,13 @@ export function clear(ledger: Ledger, event: Event): void {
   }
   for (const [bed, plantings] of byBed(meant.plantings)) {
     const before = plantings.map(({ now }) => now);
-    const text = ledger.say.cleared(ledger.names, event, bed, before);
     const effects = plantings.map((growing) => endIfAlive(ledger, growing, event, "finished"));
-    addChange(ledger, event, { kind: "cleared", bed, text, effect: joined(effects) });
+    addChange(ledger, event, {
+      kind: "cleared",
+      bed,
+      told: { is: "cleared", plantings: before },
+      effect: joined(effects),
+    });
   }
 }
 
@@ -91,7 +96,7 @@ function clearWhatIsNotThere(ledger: Ledger, event: Event): void {
     addChange(ledger, event, {
       kind: "cleared",
       bed,
-      text: ledger.say.cleared(ledger.names, event, bed, []),
+      told: { is: "cleared", plantings: [] },
       effect: joined(effects),
     });
   }
@@ -116,7 +121,7 @@ export function move(ledger: Ledger, event: Event): void {
       continue;
     }
     const from = growing.now;
-    const text = ledger.say.movedOut(ledger.names, event, from, toBed);
+    const told = { is: "moved out", plants: from, to: toBed } as const;
     const whole = event.count === undefined;
     const gone = whole ? (from.count?.value ?? 0) : takeable(ledger, event, growing, event.count.value, "moved");
     const patch = {
@@ -127,7 +132,7 @@ export function move(ledger: Ledger, event: Event): void {
       whole || isNone(patch.count)
         ? endIfAlive(ledger, growing, event, "finished", patch)
         : { plantings: [become(growing, patch, event)] };
-    addChange(ledger, event, { kind: "moved", bed: from.bed, text, effect });
+    addChange(ledger, event, { kind: "moved", bed: from.bed, told, effect });
     arrive(ledger, event, toBed, from, whole ? from.count : event.count);
   }
 }
@@ -135,8 +140,8 @@ export function move(ledger: Ledger, event: Event): void {
 /** To another place of the same bed: the planting stays what it is. */
 function moveWithin(ledger: Ledger, event: Event, growing: Growing): void {
   const now = become(growing, { spot: event.spot ?? growing.now.spot }, event);
-  const text = ledger.say.movedWithin(ledger.names, event, now);
-  addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: { plantings: [now] } });
+  const told = { is: "moved within", plants: now } as const;
+  addChange(ledger, event, { kind: "moved", bed: now.bed, told, effect: { plantings: [now] } });
 }
 
 /** Ends it, or, when it has ended already (a line about that same day), only writes down the rest. */
@@ -153,20 +158,26 @@ export function endIfAlive(
 }
 
 /** Plants that can be gone of a planting: no more than there were. A line that says more is reported. */
-export function takeable(ledger: Ledger, event: Event, growing: Growing, number: number, doing: string): number {
+export function takeable(
+  ledger: Ledger,
+  event: Event,
+  growing: Growing,
+  number: number,
+  doing: TooMany["doing"],
+): number {
   const { count } = growing.now;
   if (!isExact(count) || number <= count.value) return number;
   if (isExact(event.count)) {
-    const { names } = ledger;
-    const there =
-      count.value === 0 ? "none was" : count.value === 1 ? "only one was" : `only ${sayNumber(count.value)} were`;
-    report(
-      ledger,
-      "timeline/more-than-there",
-      event.place,
-      `${capital(sayNumber(number))} ${names.plants(growing.now, number)} ${number === 1 ? "was" : "were"} ${doing}, but ${there} left in ${names.bed(growing.now.bed)}.`,
-      "Correct the count here or in the line that planted them.",
-    );
+    const { now } = growing;
+    report(ledger, {
+      rule: "timeline/more-than-there",
+      ...at(event),
+      plants: now,
+      bed: now.bed,
+      number,
+      left: count.value,
+      doing,
+    });
   }
   return count.value;
 }
@@ -185,13 +196,7 @@ export function takeFromNursery(
   reportShort(ledger, event, draw(lots, event.count?.value, taking), lots, to);
 }
 
-export function reportNothing(ledger: Ledger, event: Event, doing: string): void {
-  const ids = plantIds(ledger.records, event);
-  report(
-    ledger,
-    "timeline/nothing-there",
-    event.place,
-    sayNotFound(ledger.names, ids, bedsMeant(ledger, event), doing),
-    "Correct the name, the bed or the date, or add the line that says when they were sown or planted.",
-  );
+export function reportNothing(ledger: Ledger, event: Event, doing: NotThere["doing"]): void {
+  const plants = plantIds(ledger.records, event);
+  report(ledger, { rule: "timeline/nothing-there", ...at(event), plants, beds: bedsMeant(ledger, event), doing });
 }

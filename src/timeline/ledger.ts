@@ -7,21 +7,20 @@ import type {
   Change,
   Crop,
   Day,
+  Doubt,
   Event,
   FollowUp,
   Note,
   NurseryLot,
   Plan,
+  PlantIds,
   Planting,
-  Problem,
   Records,
   Task,
   Trouble,
   UnassignedPicking,
   Variety,
 } from "../model.ts";
-import { type Names, namesOf, type PlantIds } from "./names.ts";
-import { type ChangeSentences, changeSentences } from "./sentences.ts";
 
 /** A planting as it stands, and what the timeline keeps in mind about it. */
 export interface Growing {
@@ -30,8 +29,6 @@ export interface Growing {
   readonly words: readonly string[];
   /** Last day it is taken to stand without a line that clears it; undefined for a perennial. */
   readonly endsBy: Day | undefined;
-  /** Its count is of plants: they were counted when it was thinned. Of a direct sowing it is of seeds. */
-  plantsCounted?: true | undefined;
   /** It came back after a season had turned, so that it is no annual. */
   cameBack?: true | undefined;
   /** A later line showed that it stood longer than the calendar gave it: it is not given time twice. */
@@ -97,9 +94,6 @@ export interface BedLedger {
 
 export interface Ledger {
   readonly records: Records;
-  readonly names: Names;
-  /** How changes are told. */
-  readonly say: ChangeSentences;
   /** Crops a crop's word covers beside the crop itself, by id: beans are runner beans too. */
   readonly cropsCovered: ReadonlyMap<string, readonly string[]>;
   readonly beds: Map<string, BedLedger>;
@@ -133,14 +127,12 @@ export interface Ledger {
   readonly starts: ReadonlyMap<string, readonly Day[]>;
   /** Day of the last event: until then the person went on writing. */
   readonly lastDay: Day;
-  readonly problems: Problem[];
+  readonly doubts: Doubt[];
 }
 
 export function openLedger(records: Records, events: readonly Event[]): Ledger {
   return {
     records,
-    names: namesOf(records),
-    say: changeSentences,
     cropsCovered: cropsCovered(records),
     beds: new Map(),
     living: new Map(),
@@ -160,7 +152,7 @@ export function openLedger(records: Records, events: readonly Event[]): Ledger {
     notes: new Map(records.notes.map((note) => [note.place.file, note])),
     starts: startsOf(records, events),
     lastDay: events.at(-1)?.day ?? "",
-    problems: [],
+    doubts: [],
   };
 }
 

@@ -1,7 +1,6 @@
 /** The plantings that live at the point the events have come to: found by name, put among the living, taken out of them. */
-import type { Day, Event, Planting, Trouble } from "../model.ts";
+import type { Day, Event, PlantIds, Planting, Trouble } from "../model.ts";
 import { bedLedger, type EndWithoutWord, type Growing, type Ledger, type OpenTrouble, plantKey } from "./ledger.ts";
-import type { PlantIds } from "./names.ts";
 
 /** Living plantings a line could name, in these beds (all beds when none is given), in order of beginning. */
 export function livingNamed(ledger: Ledger, event: PlantIds, beds?: readonly string[]): Growing[] {
@@ -86,8 +85,7 @@ export function putBack(ledger: Ledger, growing: Growing, undo: EndWithoutWord, 
     if (at >= 0) ended.splice(at, 1);
   }
   ledger.endedWithoutWord.delete(growing);
-  const { words, plantsCounted } = growing;
-  const back: Growing = { now: undo.before, words, endsBy: until, plantsCounted, proven: true };
+  const back: Growing = { now: undo.before, words: growing.words, endsBy: until, proven: true };
   addGrowing(ledger, back);
   return back;
 }

@@ -6,14 +6,11 @@
  */
 
 import { addDays, daysBetween } from "../calendar.ts";
-import { capital, sayNumber } from "../language/index.ts";
-import type { Day, Event, LotTaking, Place } from "../model.ts";
+import type { Day, Event, LotTaking, PlantIds } from "../model.ts";
 import { atMost, isExact } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { cropOf, isPerennial, isPrivate, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
-import type { PlantIds } from "./names.ts";
-import { wholePlanting } from "./sentence-parts.ts";
-import { report } from "./write-down.ts";
+import { at, report } from "./write-down.ts";
 
 /**
  * Seedlings that nobody planted by then were planted without a line, or thrown away: the longest that annuals are commonly
@@ -157,28 +154,20 @@ export function reportShort(
   const ids = plantIds(ledger.records, event);
   const earlier = before.length > 0 ? before : recentLots(ledger, ids, event.day);
   const number = event.count?.value;
-  const name = (count?: number) => ledger.names.plants(ids, count);
   if (earlier.length === 0) {
-    if (doing === "planted") reportNoSowing(ledger, event.place, ids, event.day);
+    if (doing === "planted") reportNoSowing(ledger, event, ids);
     return;
   }
   if (number === undefined || !isExact(event.count) || earlier.some((lot) => !isExact(lot.now.count))) return;
-  const left = number - drawn.short;
-  const sown =
-    earlier.length === 1
-      ? `the sowing of ${ledger.names.day(earlier[0]?.now.sown ?? "", event.day)}`
-      : `${sayNumber(earlier.length)} sowings`;
-  report(
-    ledger,
-    "timeline/more-than-sown",
-    event.place,
-    `${capital(sayNumber(number))} ${name(number)} ${number === 1 ? "was" : "were"} ${doing}, but ${
-      left === 0 ? "none was" : left === 1 ? "only one was" : `only ${sayNumber(left)} were`
-    } left of ${sown}.`,
-    doing === "planted"
-      ? `Correct the count here or in the "sowed" line, or write "bought" or "given" before the name if plants came from elsewhere.`
-      : `Correct the count here or in the "sowed" line.`,
-  );
+  report(ledger, {
+    rule: "timeline/more-than-sown",
+    ...at(event),
+    plants: ids,
+    number,
+    left: number - drawn.short,
+    sowings: earlier.map(({ now }) => now.sown),
+    doing,
+  });
 }
 
 /** Lots young enough to have been meant, open or not. */
@@ -187,16 +176,9 @@ function recentLots(ledger: Ledger, ids: PlantIds, day: Day): readonly Lot[] {
   return lots.filter(({ now }) => now.sown < day && daysBetween(now.sown, day) <= lotLastsDays);
 }
 
-function reportNoSowing(ledger: Ledger, place: Place, ids: PlantIds, day: Day): void {
+function reportNoSowing(ledger: Ledger, event: Event, ids: PlantIds): void {
   const crop = cropOf(ledger, ids);
   // Of what nobody knows it is not known either that it is raised from seed.
   if (crop === undefined || isPerennial(ledger, ids) !== false || habitOf(crop).begunInPlace === true) return;
-  const { name, were, they } = wholePlanting(ledger.names, ids);
-  report(
-    ledger,
-    "timeline/no-sowing",
-    place,
-    `No line says when ${name} planted on ${ledger.names.day(day, day)} ${were} sown.`,
-    `Write "bought" or "given" before the name if ${they} ${were} not raised here, or add the "sowed … indoors" line.`,
-  );
+  report(ledger, { rule: "timeline/no-sowing", ...at(event), plants: ids });
 }

@@ -1,5 +1,4 @@
 /** Pickings and their totals. Weights, pieces and litres are added up side by side and never turned into one another. */
-import { capital } from "../language/index.ts";
 import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
 import { nothingPicked, pickedMore } from "../picked.ts";
 import { pieceOf } from "../records/index.ts";
@@ -10,7 +9,7 @@ import { endPlanting } from "./end-planting.ts";
 import { bedLedger, bedsMeant, cropOf, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
-import { addChange, report } from "./write-down.ts";
+import { addChange, at, report } from "./write-down.ts";
 
 export function pick(ledger: Ledger, event: Event): void {
   if (event.variety === undefined && event.crop === undefined) return;
@@ -29,7 +28,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const left = less(before.count, taken);
   const last = taken > 0 && before.ended === undefined && isNone(left);
   const atOnce = last || habitOf(cropOf(ledger, before)).atOnce === true;
-  const text = ledger.say.picked(ledger.names, event, before, { harvest, whole: taken > 0, atOnce });
+  const told = { is: "picked", plants: before, whole: taken > 0, atOnce } as const;
   const stage =
     before.ended === undefined && before.stage !== "picking"
       ? { stage: "picking" as const, stageSince: event.day }
@@ -43,7 +42,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
   const effect: ChangeEffect = last
     ? endPlanting(ledger, growing, event.day, "finished", patch, event)
     : { plantings: [become(growing, patch, event)] };
-  addChange(ledger, event, { kind: "picked", bed: before.bed, text, effect, harvest });
+  addChange(ledger, event, { kind: "picked", bed: before.bed, told, effect, harvest });
 }
 
 /**
@@ -56,35 +55,25 @@ function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[])
   const beds = [...byBed(among).keys()];
   const [bed] = beds.length > 0 ? beds : bedsMeant(ledger, event);
   if (bed === undefined) return;
-  const { names } = ledger;
-  if (among.length > 0) {
-    report(
-      ledger,
-      "timeline/picked-of-several",
-      event.place,
-      `${capital(names.plants(ids))} of several plantings grow in ${beds.map(names.bed).join(" and ")}, and the line does not say which were picked; they were counted for ${names.bed(bed)} and for none of them.`,
-      "Write the variety in the line, or one line for each.",
-    );
-  }
+  if (among.length > 0) report(ledger, { rule: "timeline/picked-of-several", ...at(event), plants: ids, beds, bed });
   const { unassigned } = bedLedger(ledger, bed);
   const key = plantKey(ids);
   const total = { ...ids, picked: pickedMore(unassigned.get(key)?.picked ?? nothingPicked, harvest, event.day) };
   unassigned.set(key, total);
-  const text = ledger.say.picked(names, event, ids, { harvest, whole: false, atOnce: false });
-  addChange(ledger, event, { kind: "picked", bed, text, effect: { unassigned: total }, harvest });
+  const told = { is: "picked", plants: ids, whole: false, atOnce: false } as const;
+  addChange(ledger, event, { kind: "picked", bed, told, effect: { unassigned: total }, harvest });
 }
 
 export function saveSeed(ledger: Ledger, event: Event): void {
   const meant = plantingsMeant(ledger, event);
   const plantings = meant.is === "plantings" ? meant.plantings : [];
+  const told = { is: "seed saved" } as const;
   for (const [bed, growing] of byBed(plantings)) {
-    const text = ledger.say.savedSeed(ledger.names, event);
     const after = growing.map((one) => become(one, {}, event));
-    addChange(ledger, event, { kind: "did", bed, text, effect: { plantings: after } });
+    addChange(ledger, event, { kind: "did", bed, told, effect: { plantings: after } });
   }
   if (plantings.length > 0) return;
-  for (const bed of bedsMeant(ledger, event))
-    addChange(ledger, event, { kind: "did", bed, text: ledger.say.savedSeed(ledger.names, event) });
+  for (const bed of bedsMeant(ledger, event)) addChange(ledger, event, { kind: "did", bed, told });
 }
 
 function harvestOf(ledger: Ledger, event: Event): Harvest {
@@ -94,15 +83,15 @@ function harvestOf(ledger: Ledger, event: Event): Harvest {
 }
 
 /** How many plants a picking takes up: of crops that are taken whole, counted by the plant, where plants are counted. */
-function wholePlants(ledger: Ledger, event: Event, { now: planting, plantsCounted }: Growing): number {
+function wholePlants(ledger: Ledger, event: Event, { now: planting }: Growing): number {
   const { count, unit, verb, text } = event;
   const { takenWhole } = habitOf(cropOf(ledger, planting));
   if (count === undefined || !isExact(planting.count) || takenWhole === undefined) return 0;
   if (planting.perennial || !plantUnits.has(unit ?? "root")) return 0;
   // "Cut 20 pieces of garlic, the scapes": the bulbs stay where they are.
   if (partOfPlant.test(text) || (takenWhole === "lifted" && verb.includes("cut"))) return 0;
-  // Of a direct sowing that was never thinned, the count is seeds, and says nothing about how many plants are left.
-  if (planting.planted === undefined && planting.selfSown !== true && plantsCounted !== true) return 0;
+  // A count of seeds says nothing about how many plants are left.
+  if (planting.seeds === true) return 0;
   return Math.min(count.value, planting.count.value);
 }
 

@@ -1,6 +1,5 @@
 /** Planting out: from the nursery, from a seedbed, or plants that come from outside. */
-import { capital, sayNumber } from "../language/index.ts";
-import type { Event } from "../model.ts";
+import type { Event, PlantIds } from "../model.ts";
 import { cameFromElsewhere, takeArrived } from "./arrivals.ts";
 import { begin, nextId, raise } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
@@ -8,10 +7,8 @@ import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
 import { cropOf, type Growing, type Ledger, plantIds } from "./ledger.ts";
 import { become, livingNamed } from "./living-plantings.ts";
-import type { PlantIds } from "./names.ts";
 import { draw, openLotsOf, reportShort } from "./nursery-lots.ts";
-import { someOf } from "./sentence-parts.ts";
-import { addChange, report } from "./write-down.ts";
+import { addChange, at, report } from "./write-down.ts";
 
 /** A planting draws its plants from the nursery, or from a seedbed; bought and given plants come from outside. */
 export function plant(ledger: Ledger, event: Event): void {
@@ -20,7 +17,10 @@ export function plant(ledger: Ledger, event: Event): void {
     return;
   }
   const { bed } = event;
-  if (bed === undefined) reportNoBed(ledger, event);
+  if (bed === undefined) {
+    const plants = plantIds(ledger.records, event);
+    report(ledger, { rule: "timeline/no-bed", ...at(event), plants, doing: "planted", one: event.count?.value === 1 });
+  }
   const ids = withVarietyOfLot(ledger, event);
   const number = event.count?.value;
   const lots = event.plantsFrom === undefined ? openLotsOf(ledger, ids, event.day) : [];
@@ -54,7 +54,7 @@ export function plant(ledger: Ledger, event: Event): void {
   addChange(ledger, event, {
     kind: "planted",
     bed,
-    text: ledger.say.planted(ledger.names, event, now, raised),
+    told: { is: "planted", plants: now, raised },
     effect: { plantings: [now] },
   });
   if (seedbed !== undefined) takeFromSeedbed(ledger, event, seedbed, bed);
@@ -66,15 +66,9 @@ function withVarietyOfLot(ledger: Ledger, event: Event): PlantIds {
   if (ids.variety !== undefined || event.plantsFrom !== undefined) return ids;
   const variety = openLotsOf(ledger, ids, event.day)[0]?.now.variety;
   if (variety === undefined) return ids;
-  const name = ledger.names.plants({ variety, crop: ids.crop });
-  report(
-    ledger,
-    "timeline/variety-from-nursery",
-    event.place,
-    `The line names only ${ledger.names.plants(ids)}; the only ones in the nursery were ${name}, so they were taken to be those.`,
-    "Write the variety in the line.",
-  );
-  return { variety, crop: ids.crop };
+  const meant = { variety, crop: ids.crop };
+  report(ledger, { rule: "timeline/variety-from-nursery", ...at(event), plants: ids, meant });
+  return meant;
 }
 
 /** Seedlings of a direct sowing in another bed, from which leeks and cabbages are commonly set out. */
@@ -95,31 +89,21 @@ function takeFromSeedbed(ledger: Ledger, event: Event, seedbed: Growing, bed: st
   const alive = seedbed.now.count;
   const moved = alive === undefined ? number : Math.min(number, alive.value);
   if (isExact(alive) && isExact(event.count) && alive.value < number)
-    reportSeedbedShort(ledger, event, seedbed, alive.value);
+    report(ledger, {
+      rule: "timeline/more-than-there",
+      ...at(event),
+      plants: seedbed.now,
+      bed: seedbed.now.bed,
+      number,
+      left: alive.value,
+      doing: "planted",
+    });
   const now = become(seedbed, { movedOut: seedbed.now.movedOut + moved, count: less(seedbed.now.count, moved) }, event);
-  const text = ledger.say.movedOut(ledger.names, { ...event, detail: undefined }, now, bed);
   const done = isNone(now.count) ? endPlanting(ledger, seedbed, event.day, "finished") : { plantings: [now] };
-  addChange(ledger, event, { kind: "moved", bed: now.bed, text, effect: done });
-}
-
-function reportSeedbedShort(ledger: Ledger, event: Event, seedbed: Growing, alive: number): void {
-  const { name, were } = someOf(ledger.names, seedbed.now, event.count);
-  report(
+  // What else the line says is told of the bed they went to.
+  addChange(
     ledger,
-    "timeline/more-than-there",
-    event.place,
-    `${capital(name)} ${were} planted, but only ${sayNumber(alive)} stood in ${ledger.names.bed(seedbed.now.bed)}, where they were sown.`,
-    `Correct the count here or in the "sowed" line, or write "bought" or "given" before the name if plants came from elsewhere.`,
-  );
-}
-
-function reportNoBed(ledger: Ledger, event: Event): void {
-  const { name, were } = someOf(ledger.names, plantIds(ledger.records, event), undefined);
-  report(
-    ledger,
-    "timeline/no-bed",
-    event.place,
-    `The line does not say in which bed ${name} ${were} planted.`,
-    `Name the bed: "in Long Bed".`,
+    { ...event, detail: undefined },
+    { kind: "moved", bed: now.bed, told: { is: "moved out", plants: now, to: bed }, effect: done },
   );
 }

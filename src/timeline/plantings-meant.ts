@@ -7,7 +7,6 @@
  */
 
 import { addDays, daysBetween } from "../calendar.ts";
-import { sayList } from "../language/index.ts";
 import type { Count, Day, Event, EventKind, PickUnit } from "../model.ts";
 import { isNone } from "./counts.ts";
 import { bedsMeant, type Growing, type Ledger, type Lot, plantIds, plantKey } from "./ledger.ts";
@@ -15,8 +14,7 @@ import { livingNamed, putBack } from "./living-plantings.ts";
 import { openLotsOf } from "./nursery-lots.ts";
 import { wordsOf } from "./same-words.ts";
 import { daysIntoSpring } from "./seasons.ts";
-import { sayNoneGrow } from "./sentence-parts.ts";
-import { report } from "./write-down.ts";
+import { at, report } from "./write-down.ts";
 
 /** What plants are counted in; of a root or a head the crop says whether the plant goes with it. */
 const plantUnits: ReadonlySet<PickUnit> = new Set(["head", "root", "bulb", "piece"]);
@@ -211,13 +209,7 @@ function elsewhere(ledger: Ledger, event: Event, reading: Reading, beds: readonl
   // "All tomatoes" are those of every bed, whatever bed the note is about.
   if (event.variety === undefined && /\b(all|every|everywhere)\b/i.test(event.text))
     return choose(ledger, event, reading, others);
-  report(
-    ledger,
-    "timeline/in-another-bed",
-    event.place,
-    `${sayNoneGrow(ledger.names, ids)} in ${sayList(beds.map(ledger.names.bed), "or")}; the line was taken to mean those in ${sayList(otherBeds.map(ledger.names.bed))}.`,
-    `Name the bed in the line, or add the line that says when they were planted there.`,
-  );
+  report(ledger, { rule: "timeline/in-another-bed", ...at(event), plants: ids, beds, otherBeds });
   return choose(ledger, event, reading, others);
 }
 
@@ -238,28 +230,16 @@ function reportChoice(
   chosen: readonly Growing[],
   manyBeds: boolean,
 ): void {
-  const name = ledger.names.plants(plantIds(ledger.records, event));
-  const begun = ({ now }: Growing) =>
-    `${manyBeds ? `the one in ${ledger.names.bed(now.bed)}, ` : "that of "}${ledger.names.day(now.since, event.day)}`;
-  const where = sayList([...new Set(from.map(({ now }) => ledger.names.bed(now.bed)))]);
-  report(
-    ledger,
-    "timeline/several-plantings",
-    event.place,
-    `Several plantings of ${name} stand in ${where}; the line was taken to mean ${sayList(chosen.map(begun))}.`,
-    manyBeds
-      ? "Name the bed in the line."
-      : `Say where in the bed, for example "row 2", here and where they were sown or planted.`,
-  );
+  report(ledger, {
+    rule: "timeline/several-plantings",
+    ...at(event),
+    plants: plantIds(ledger.records, event),
+    beds: [...new Set(from.map(({ now }) => now.bed))],
+    chosen: chosen.map(({ now: { bed, since } }) => ({ bed, since })),
+    manyBeds,
+  });
 }
 
 function reportAfterEnd(ledger: Ledger, event: Event, last: Growing, ended: Day): void {
-  const { names } = ledger;
-  report(
-    ledger,
-    "timeline/after-its-end",
-    event.place,
-    `This speaks of ${names.plants(last.now)} in ${names.bed(last.now.bed)}, which ended on ${names.day(ended, event.day)}; it was added to that planting.`,
-    "If others grow there now, add the line that says when they were sown or planted.",
-  );
+  report(ledger, { rule: "timeline/after-its-end", ...at(event), plants: last.now, bed: last.now.bed, ended });
 }

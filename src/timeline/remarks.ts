@@ -12,21 +12,25 @@ export function remark(ledger: Ledger, event: Event): void {
   if (meant.is === "plantings") {
     for (const [bed, growing] of byBed(meant.plantings)) {
       const after = growing.map((one) => become(one, {}, event));
-      const text = ledger.say.doing(ledger.names, event, bed, after);
-      addChange(ledger, event, { kind: "doing", bed, text, effect: { plantings: after } });
+      addChange(ledger, event, {
+        kind: "doing",
+        bed,
+        told: { is: "doing", plantings: after },
+        effect: { plantings: after },
+      });
     }
     return;
   }
   const beds = meant.is === "lots" ? meant.lots.flatMap(({ now }) => now.bed ?? []) : bedsMeant(ledger, event);
   for (const bed of new Set(beds)) {
-    addChange(ledger, event, { kind: "doing", bed, text: ledger.say.doing(ledger.names, event, bed, []) });
+    addChange(ledger, event, { kind: "doing", bed, told: { is: "doing", plantings: [] } });
   }
 }
 
 /** Jars, packets and bottles: told of the bed they came from, where one is known. What was picked was told by its picking. */
 export function preserve(ledger: Ledger, event: Event): void {
-  const text = ledger.say.preserved(event);
-  for (const bed of bedsOfStores(ledger, event)) addChange(ledger, event, { kind: "preserved", bed, text });
+  const told = { is: "preserved" } as const;
+  for (const bed of bedsOfStores(ledger, event)) addChange(ledger, event, { kind: "preserved", bed, told });
 }
 
 function bedsOfStores(ledger: Ledger, event: Event): readonly string[] {
@@ -54,5 +58,5 @@ export function plan(ledger: Ledger, event: Event): void {
     place: event.place,
   };
   ledger.plans.push(planned);
-  for (const one of beds) addChange(ledger, event, { kind: "plan", bed: one, text: ledger.say.planned(what) });
+  for (const one of beds) addChange(ledger, event, { kind: "plan", bed: one, told: { is: "planned", what } });
 }

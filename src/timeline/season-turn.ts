@@ -1,10 +1,9 @@
 /** What the calendar does by itself: annuals end with their season, perennials go into their next year. */
-import { addDays, writeDay } from "../calendar.ts";
+import { addDays } from "../calendar.ts";
 import type { Day, Stage } from "../model.ts";
 import { type Growing, type Ledger, plantKey } from "./ledger.ts";
 import { become, takeOut } from "./living-plantings.ts";
 import { daysIntoSpring, nextSeason, yearOfLife } from "./seasons.ts";
-import { wholePlanting } from "./sentence-parts.ts";
 import { forgetTroubles } from "./troubles.ts";
 import { notesWentOn, pushChange, report } from "./write-down.ts";
 
@@ -54,7 +53,7 @@ function beginNextYear(ledger: Ledger, growing: Growing, day: Day): void {
     event: now.firstEvent,
     note: now.lastNote,
     private: now.private,
-    text: ledger.say.nextYear(ledger.names, now, year),
+    told: { is: "next year", plants: now, year },
     effect: { plantings: [now] },
   });
 }
@@ -71,7 +70,7 @@ function endWithoutWord(ledger: Ledger, growing: Growing, day: Day): void {
     event: now.firstEvent,
     note: now.lastNote,
     private: now.private,
-    text: ledger.say.endedWithoutWord(ledger.names, now, day),
+    told: { is: "taken to be over", plants: now },
     effect: { plantings: [now], troubles: troubles.map(({ trouble }) => trouble.now) },
   });
   if (growing.proven !== true) growing.endedWithoutWord = { change, before, troubles };
@@ -88,32 +87,21 @@ export function askWhetherTheyLast(ledger: Ledger): void {
     const key = plantKey(now);
     if (now.ended !== undefined || cameBack === true || asked.has(key)) continue;
     asked.add(key);
-    const { name, they } = wholePlanting(ledger.names, now);
-    const stand = they === "they" ? "stand" : "stands";
-    const file = `varieties/${now.variety ?? now.crop ?? "name"}.md`;
-    report(
-      ledger,
-      "timeline/annual-or-perennial",
-      now.lastNote,
-      `Nothing says whether ${name} in ${ledger.names.bed(now.bed)} ${stand} for years or for one season; ${they} ${they === "they" ? "count" : "counts"} as alive.`,
-      `Write "perennial: true" or "perennial: false" in ${file}, or a line with the day it was cleared.`,
-    );
+    report(ledger, {
+      rule: "timeline/annual-or-perennial",
+      place: now.lastNote,
+      day: now.since,
+      plants: now,
+      bed: now.bed,
+    });
   }
 }
 
 /** Hints for plantings that no line ended, once the notes have gone on so long that it will not come any more. */
 export function reportEndings(ledger: Ledger): void {
-  const { names } = ledger;
   for (const { now } of ledger.endedWithoutWord) {
     if (now.ended === undefined || !notesWentOn(ledger, now.ended, daysIntoSpring)) continue;
-    const plants = names.plants(now);
-    const { name, were, they } = wholePlanting(names, now);
-    report(
-      ledger,
-      "timeline/never-cleared",
-      now.lastNote,
-      `No line says when ${name} in ${names.bed(now.bed)} ${were} cleared; ${they} ${they === "they" ? "count" : "counts"} as over from ${writeDay(now.ended)}.`,
-      `Add a line with the day it was done: "cleared ${plants} from ${names.bed(now.bed)}".`,
-    );
+    const { lastNote: place, bed, ended } = now;
+    report(ledger, { rule: "timeline/never-cleared", place, day: ended, plants: now, bed, ended });
   }
 }

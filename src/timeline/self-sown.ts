@@ -4,8 +4,7 @@ import { begin, impliedPlanting } from "./begin-plantings.ts";
 import { bedsMeant, type Growing, type Ledger, plantIds, plantKey } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
-import { someOf } from "./sentence-parts.ts";
-import { addChange, report } from "./write-down.ts";
+import { addChange, at, report } from "./write-down.ts";
 
 /** A planting that begins by itself. Of one that nobody counted, a second line speaks again. */
 export function volunteer(ledger: Ledger, event: Event): void {
@@ -13,7 +12,13 @@ export function volunteer(ledger: Ledger, event: Event): void {
   if (ids.variety === undefined && ids.crop === undefined) return;
   const [bed, another] = bedsMeant(ledger, event);
   if (bed === undefined || another !== undefined) {
-    reportWhere(ledger, event);
+    report(ledger, {
+      rule: "timeline/no-bed",
+      ...at(event),
+      plants: ids,
+      doing: "came up",
+      one: event.count?.value === 1,
+    });
     return;
   }
   const here = [...(ledger.living.get(plantKey(ids)) ?? [])];
@@ -22,19 +27,12 @@ export function volunteer(ledger: Ledger, event: Event): void {
   const now = known
     ? become(again, { count: event.count }, event)
     : begin(ledger, event, { bed, ids, stage: "up", count: event.count, selfSown: true }).now;
-  const text = ledger.say.selfSown(ledger.names, event, now);
-  addChange(ledger, event, { kind: "up", bed, text, effect: { plantings: [now] } });
-}
-
-function reportWhere(ledger: Ledger, event: Event): void {
-  const { name } = someOf(ledger.names, plantIds(ledger.records, event), undefined);
-  report(
-    ledger,
-    "timeline/no-bed",
-    event.place,
-    `The line does not say in which bed ${name} came up by ${event.count?.value === 1 ? "itself" : "themselves"}.`,
-    `Name the bed: "in Long Bed".`,
-  );
+  addChange(ledger, event, {
+    kind: "up",
+    bed,
+    told: { is: "self-sown", plants: now },
+    effect: { plantings: [now] },
+  });
 }
 
 /** Plants that live again this season. How many are back is a count of plants that nobody had counted. */
@@ -46,8 +44,12 @@ export function comeBack(ledger: Ledger, event: Event): void {
   for (const [bed, growing] of byBed(back)) {
     for (const one of growing) if (one.now.since < ledger.season) one.cameBack = true;
     const after = growing.map((one) => become(one, countedNow(one, event), event));
-    const text = ledger.say.cameBack(ledger.names, event, after);
-    addChange(ledger, event, { kind: "came back", bed, text, effect: { plantings: after } });
+    addChange(ledger, event, {
+      kind: "came back",
+      bed,
+      told: { is: "came back", plantings: after },
+      effect: { plantings: after },
+    });
   }
 }
 

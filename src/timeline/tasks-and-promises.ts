@@ -23,7 +23,7 @@ export function toDo(ledger: Ledger, event: Event): void {
   remember(ledger, { is: "task", now: task, beds, words: wordsOf(what) });
   for (const bed of beds) {
     const effect = { tasks: [{ ...task, bed }] };
-    addChange(ledger, event, { kind: "to do", bed, text: ledger.say.toDo(ledger.names, task, event.day), effect });
+    addChange(ledger, event, { kind: "to do", bed, told: { is: "to do", what, due }, effect });
   }
 }
 
@@ -45,7 +45,7 @@ export function promise(ledger: Ledger, event: Event): void {
   };
   remember(ledger, { is: "promise", now: followUp, beds, words: wordsOf(what) });
   for (const one of beds) {
-    addChange(ledger, event, { kind: "promised", bed: one, text: ledger.say.promised(what) });
+    addChange(ledger, event, { kind: "promised", bed: one, told: { is: "promised", what } });
   }
 }
 
@@ -55,7 +55,7 @@ export function done(ledger: Ledger, event: Event): void {
   const closed = bestMatches(ledger, wordsOf(what), bedsMeant(ledger, event));
   if (closed.length === 0) {
     for (const bed of bedsConcerned(ledger, event))
-      addChange(ledger, event, { kind: "done", bed, text: ledger.say.done(what) });
+      addChange(ledger, event, { kind: "done", bed, told: { is: "done", what } });
   }
   for (const thing of closed) close(ledger, event, thing);
 }
@@ -63,21 +63,21 @@ export function done(ledger: Ledger, event: Event): void {
 function close(ledger: Ledger, event: Event, thing: OpenThing): void {
   forget(ledger, thing);
   const isPrivate = event.private || thing.now.private;
-  const told = { kind: "done" as const, day: event.day, event: event.id, note: event.place, private: isPrivate };
+  const closing = { kind: "done" as const, day: event.day, event: event.id, note: event.place, private: isPrivate };
   if (thing.is === "task") {
     thing.now = { ...thing.now, done: event.day };
     for (const bed of thing.beds) {
       pushChange(ledger, {
-        ...told,
+        ...closing,
         bed,
-        text: ledger.say.done(thing.now.what),
+        told: { is: "done", what: thing.now.what },
         effect: { tasks: [{ ...thing.now, bed }] },
       });
     }
   } else {
     const episode = [...ledger.records.episodes.values()].find(({ day }) => day === event.day);
     thing.now = { ...thing.now, kept: event.day, keptIn: episode?.id };
-    for (const bed of thing.beds) pushChange(ledger, { ...told, bed, text: ledger.say.kept(thing.now.what) });
+    for (const bed of thing.beds) pushChange(ledger, { ...closing, bed, told: { is: "kept", what: thing.now.what } });
   }
 }
 
@@ -168,9 +168,9 @@ export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: Sp
   if (kept === undefined) remember(ledger, thing);
   else ledger.promises.push(thing);
   if (bed === undefined) return;
-  const told = { bed, note: place, private: followUp.private };
-  pushChange(ledger, { ...told, kind: "promised", day, text: ledger.say.promised(what) });
-  if (kept !== undefined) pushChange(ledger, { ...told, kind: "done", day: kept.kept, text: ledger.say.kept(what) });
+  const spoken = { bed, note: place, private: followUp.private };
+  pushChange(ledger, { ...spoken, kind: "promised", day, told: { is: "promised", what } });
+  if (kept !== undefined) pushChange(ledger, { ...spoken, kind: "done", day: kept.kept, told: { is: "kept", what } });
 }
 
 /** `kept` names a day or an episode; anything else says only that it was kept. */
@@ -195,7 +195,7 @@ export function fallDue(ledger: Ledger): void {
         day,
         note: place,
         private: now.private,
-        text: ledger.say.overdue(ledger.names, what, due),
+        told: { is: "overdue", what, due },
       });
     }
   }
@@ -210,7 +210,7 @@ export function fallDue(ledger: Ledger): void {
         day,
         note: place,
         private: now.private,
-        text: ledger.say.owed(ledger.names, what, due),
+        told: { is: "owed", what, due },
       });
     }
   }

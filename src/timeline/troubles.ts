@@ -1,8 +1,7 @@
 /** Troubles of plants and beds: opened, what was tried against them, ended. */
 
-import { daysBetween, seasonStart, writeDay } from "../calendar.ts";
-import { capital } from "../language/index.ts";
-import type { ChangeEffect, Day, Event, Trouble } from "../model.ts";
+import { daysBetween, seasonStart } from "../calendar.ts";
+import type { ChangeEffect, Day, Event, Tried, Trouble } from "../model.ts";
 import {
   type BedLedger,
   bedLedger,
@@ -15,7 +14,7 @@ import {
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
 import { likeness, wordsOf } from "./same-words.ts";
-import { addChange, notesWentOn, pushChange, report } from "./write-down.ts";
+import { addChange, at, notesWentOn, pushChange, report } from "./write-down.ts";
 
 /** How much two causes must have in common to be one: "black fly" and "blackfly again" are. */
 const sameCause = 0.5;
@@ -58,7 +57,7 @@ function openIn(ledger: Ledger, event: Event, bed: BedLedger, growing: readonly 
   addChange(ledger, event, {
     kind: "trouble opened",
     bed: bed.id,
-    text: ledger.say.trouble(ledger.names, event, cause, { bed: bed.id, plantings: after, known: known !== undefined }),
+    told: { is: "trouble", plantings: after, known: known !== undefined },
     effect: { plantings: after, troubles: [trouble.now] },
     cause,
   });
@@ -83,12 +82,11 @@ export function endTrouble(ledger: Ledger, event: Event): void {
       addChange(ledger, event, {
         kind: "trouble ended",
         bed: bed.id,
-        text: ledger.say.troubleOver(ledger.names, event, {
-          bed: bed.id,
-          cause: trouble.now.cause,
+        told: {
+          is: "trouble over",
           plantings: growing.filter(({ now }) => now.bed === bed.id).map(({ now }) => now),
           days: daysBetween(trouble.now.opened, event.day),
-        }),
+        },
         effect: { troubles: [trouble.now] },
         cause: trouble.now.cause,
       });
@@ -99,19 +97,11 @@ export function endTrouble(ledger: Ledger, event: Event): void {
 
 function endUnknownTrouble(ledger: Ledger, event: Event, beds: readonly string[], growing: readonly Growing[]): void {
   const cause = event.cause ?? event.what ?? "the trouble";
-  if (!endedWithPlants(ledger, event, cause, beds)) {
-    report(
-      ledger,
-      "timeline/no-such-trouble",
-      event.place,
-      `"${capital(cause)}" is noted as over, and no open trouble of that name was found.`,
-      `Write the same words as in the "trouble" line, and the same bed or variety.`,
-    );
-  }
+  if (!endedWithPlants(ledger, event, cause, beds))
+    report(ledger, { rule: "timeline/no-such-trouble", ...at(event), cause });
   for (const bed of beds) {
     const plantings = growing.filter(({ now }) => now.bed === bed).map(({ now }) => now);
-    const text = ledger.say.troubleOver(ledger.names, event, { bed, cause, plantings });
-    addChange(ledger, event, { kind: "trouble ended", bed, text, cause });
+    addChange(ledger, event, { kind: "trouble ended", bed, told: { is: "trouble over", plantings }, cause });
   }
 }
 
@@ -130,14 +120,19 @@ function endedWithPlants(ledger: Ledger, event: Event, cause: string, beds: read
  * somebody took leaves off beside a trouble does not make it a treatment. Gives those troubles as they become. Private work
  * stays out of them, because a trouble can be public.
  */
-export function tryAgainst(bed: BedLedger, event: Event, what: string, plantings: readonly string[]): ChangeEffect {
+export function tryAgainst(
+  bed: BedLedger,
+  event: Event,
+  tried: Tried,
+  { words, plantings }: { readonly words: string; readonly plantings: readonly string[] },
+): ChangeEffect {
   if (event.private) return {};
-  const said = wordsOf([event.text, what, event.reason, event.cause, event.detail, ...event.more].join(" "));
+  const said = wordsOf([event.text, words, event.reason, event.cause, event.detail, ...event.more].join(" "));
   const meant = bed.troubles.filter(
     ({ now }) =>
       isNamed(now.cause, said) && (plantings.length === 0 || now.plantings.some((id) => plantings.includes(id))),
   );
-  for (const trouble of meant) trouble.now = { ...trouble.now, tried: [...trouble.now.tried, what] };
+  for (const trouble of meant) trouble.now = { ...trouble.now, tried: [...trouble.now.tried, tried] };
   return meant.length === 0 ? {} : { troubles: meant.map(({ now }) => now) };
 }
 
@@ -166,18 +161,12 @@ export function forgetTroubles(ledger: Ledger, bed: BedLedger, lastDay: Day): vo
       event: trouble.now.id.replace(/@.*$/s, ""),
       note: place,
       private: trouble.now.private,
-      text: ledger.say.troubleForgotten(cause),
+      told: { is: "trouble forgotten" },
       effect: { troubles: [trouble.now] },
       cause,
     });
-    if (!notesWentOn(ledger, lastDay, 0)) continue;
-    report(
-      ledger,
-      "timeline/trouble-left-open",
-      place,
-      `Nothing says when the trouble "${cause}" of ${writeDay(opened)} ended; it was taken as over when the season did.`,
-      `Write "cured: ${cause}" with the bed or variety on the day it was seen to be over.`,
-    );
+    if (notesWentOn(ledger, lastDay, 0))
+      report(ledger, { rule: "timeline/trouble-left-open", place, day: opened, cause });
   }
 }
 

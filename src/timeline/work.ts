@@ -22,15 +22,19 @@ export function work(ledger: Ledger, line: readonly [Event, ...Event[]]): void {
   for (const [bed, { growing, named }] of here) {
     const after = [...growing].map((one) => become(one, {}, event));
     const ids = after.map(({ id }) => id);
-    const tried = tryAgainst(bedLedger(ledger, bed), event, what, ids);
-    const text = ledger.say.work(ledger.names, event, { bed, named, plantings: after });
-    addChange(ledger, event, { kind: "did", bed, text, effect: { ...tried, plantings: after } });
+    const tried = tryAgainst(bedLedger(ledger, bed), event, { what }, { words: what, plantings: ids });
+    addChange(ledger, event, {
+      kind: "did",
+      bed,
+      told: { is: "work", named, plantings: after },
+      effect: { ...tried, plantings: after },
+    });
   }
 }
 
 export function ask(ledger: Ledger, event: Event): void {
   for (const [bed] of plantsOrBeds(ledger, event)) {
-    addChange(ledger, event, { kind: "asked", bed, text: ledger.say.asked(event) });
+    addChange(ledger, event, { kind: "asked", bed, told: { is: "asked" } });
   }
 }
 

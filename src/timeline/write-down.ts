@@ -1,13 +1,25 @@
-/** Writing down what changed in a bed, and what is wrong with the notes. */
+/** Writing down what changed in a bed, and where the notes leave a doubt. */
 import { addDays } from "../calendar.ts";
-import type { Change, ChangeEffect, ChangeKind, Day, Event, Harvest, Place } from "../model.ts";
-import { problem, type RuleName } from "../records/index.ts";
+import type {
+  Change,
+  ChangeEffect,
+  ChangeKind,
+  Day,
+  Doubt,
+  Event,
+  Happening,
+  Harvest,
+  Place,
+  Told,
+  Turn,
+} from "../model.ts";
 import { bedLedger, bedsMeant, isPrivate, type Ledger } from "./ledger.ts";
 
 export interface ChangeFacts {
   readonly kind: ChangeKind;
   readonly bed: string;
-  readonly text: string;
+  /** Without its line, which `addChange` knows. */
+  readonly told: Happening | Turn;
   readonly effect?: ChangeEffect | undefined;
   readonly harvest?: Harvest | undefined;
   readonly cause?: string | undefined;
@@ -15,10 +27,9 @@ export interface ChangeFacts {
 
 /** Writes down a change an event made. It is private when the line is, or the bed or a plant it speaks of. */
 export function addChange(ledger: Ledger, event: Event, facts: ChangeFacts): Change {
-  const text = event.reason === undefined ? facts.text : ledger.say.because(facts.text, event.reason);
   return pushChange(ledger, {
     ...facts,
-    text,
+    told: { ...facts.told, line: event },
     day: event.day,
     event: event.id,
     note: event.place,
@@ -28,7 +39,8 @@ export function addChange(ledger: Ledger, event: Event, facts: ChangeFacts): Cha
 
 export function pushChange(
   ledger: Ledger,
-  facts: ChangeFacts & {
+  facts: Omit<ChangeFacts, "told"> & {
+    readonly told: Told;
     readonly day: Day;
     readonly event?: string | undefined;
     readonly note: Place;
@@ -42,7 +54,7 @@ export function pushChange(
     day: facts.day,
     bed: facts.bed,
     planting: plantings.length === 1 ? plantings[0]?.id : undefined,
-    text: facts.text,
+    told: facts.told,
     event: facts.event,
     note: facts.note,
     private: facts.private || isPrivate(ledger, { bed: facts.bed }) || plantings.some((one) => isPrivate(ledger, one)),
@@ -54,8 +66,13 @@ export function pushChange(
   return change;
 }
 
-export function report(ledger: Ledger, rule: RuleName, place: Place, what: string, fix: string): void {
-  ledger.problems.push(problem(rule, place, what, fix));
+export function report(ledger: Ledger, doubt: Doubt): void {
+  ledger.doubts.push(doubt);
+}
+
+/** Where and when a line was written. */
+export function at({ place, day }: Event): Pick<Doubt, "place" | "day"> {
+  return { place, day };
 }
 
 /** Whether the notes go on so long after a day that a line about it would have been written by now. */
@@ -70,13 +87,7 @@ export function notesWentOn(ledger: Ledger, day: Day, days: number): boolean {
 export function oneBedMeant(ledger: Ledger, event: Event): string | undefined {
   const [first, second] = bedsMeant(ledger, event);
   if (first !== undefined && second !== undefined) {
-    report(
-      ledger,
-      "timeline/several-beds",
-      event.place,
-      `The line names no bed, and its note is about several; it was taken to mean ${ledger.names.bed(first)}.`,
-      `Name the bed in the line: "in ${ledger.names.bed(first)}".`,
-    );
+    report(ledger, { rule: "timeline/several-beds", ...at(event), bed: first });
   }
   return first;
 }

@@ -1,6 +1,7 @@
 /** One bed as the tour finds it: what grows, what grew when viewers last saw it, and all that happened in between. */
 
 import { addDays, seasonStart } from "../calendar.ts";
+import { plantsOf } from "../facts/index.ts";
 import { type Book, eventsBehind } from "../garden/index.ts";
 import { type Ground, sayOrdinal, type Voice } from "../language/index.ts";
 import type {
@@ -140,14 +141,13 @@ export function lotOf(index: Book, planting: Planting, day: Day, before?: Planti
   const crop = planting.crop ?? variety?.crop;
   const history = index.historyOf(planting).filter((change) => change.day <= day);
   const events = eventsBehind(history, index.event);
-  const thinned = events.some((event) => event.kind === "thinned");
-  const onlySeeds = planting.planted === undefined && !planting.implied && !thinned && planting.sown !== undefined;
+  const { alive } = plantsOf(garden, planting, day).value;
   return {
     planting,
     variety,
     crop: crop === undefined ? undefined : garden.crops.get(crop),
     gear: planting.gear === undefined ? undefined : garden.gear.get(planting.gear),
-    plants: onlySeeds ? undefined : planting.count?.value,
+    plants: alive?.value,
     about: planting.count?.approx === true || planting.count?.upTo !== undefined,
     events,
     changes: history,

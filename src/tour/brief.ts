@@ -276,6 +276,8 @@ export interface Brief {
   /** Filming day of the last published tour; undefined when there is none yet. */
   readonly since?: Day | undefined;
   readonly sinceText?: string | undefined;
+  /** Whether no film was made before, published or not. */
+  readonly isFirst: boolean;
   /** Seconds the film should last. */
   readonly target?: number | undefined;
   /** Wall clock "09:15" at which filming begins: the person's own, else the best by the light. */

@@ -21,7 +21,7 @@ import { chooseWhatFits, type Offer } from "./plan/choose.ts";
 import { type PlannedStop, planTour } from "./plan/plan-tour.ts";
 import { planChecks } from "./plan-checks.ts";
 import { shownBefore } from "./shown-before.ts";
-import { publishedTours, sinceFor } from "./since.ts";
+import { filmsBefore, publishedTours, sinceFor } from "./since.ts";
 import { photosByBed } from "./spot.ts";
 import { orderStops } from "./stop-order.ts";
 import { tellStops } from "./stops.ts";
@@ -93,6 +93,7 @@ export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBri
     dateText: wholeDate(day, garden),
     since: lastTour?.day,
     sinceText: lastTour === undefined ? undefined : `the tour of ${dayOnly(lastTour.day, voice)}`,
+    isFirst: filmsBefore(garden, day, episode?.id).length === 0,
     target,
     start: plan.start?.padStart(5, "0"),
     plan,

@@ -22,8 +22,9 @@ export function headLine({ date, plan, target }: Brief, settings: GardenSettings
 }
 
 /** Day, stops, length and clock in one paragraph. */
-export function planWords({ dateText, sinceText, stops, plan }: Brief): string {
-  const day = `${dateText}, ${sinceText === undefined ? "the first tour" : `since ${sinceText}`}.`;
+export function planWords({ dateText, sinceText, isFirst, stops, plan }: Brief): string {
+  const since = sinceText === undefined ? (isFirst ? "the first tour" : undefined) : `since ${sinceText}`;
+  const day = `${dateText}${since === undefined ? "" : `, ${since}`}.`;
   if (stops.length === 0) return day;
   const count = capital(sayPlural(stops.length, "stop", "stops"));
   const film = `${count}, ${stopLength(plan.seconds)} of film`;

@@ -1,6 +1,6 @@
 /** How plantings are told: how they began, how old they are, how they stand today. */
 
-import { daysBetween, yearOf } from "../calendar.ts";
+import { ageOf } from "../facts/index.ts";
 import {
   capital,
   inTurn,
@@ -41,9 +41,9 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
   if (planting.implied) return undefined;
   if (planting.selfSown === true) return `self-sown, up ${onDay(planting.since, voice)}`;
   if (planted === undefined) return sown === undefined ? undefined : sownHere(batch, sown, here);
-  const age = daysBetween(planted, here.day);
+  const { days: age, year } = ageOf(here.index.garden, planting, here.day).value;
   const its = agree(batch, "its", "their");
-  if (age > longStanding) return `planted ${roughly(planted, voice)}, so in ${its} ${yearOfLife(planted, here.day)}`;
+  if (age > longStanding) return `planted ${roughly(planted, voice)}, so in ${its} ${sayOrdinal(year)} year`;
   const since = age === 0 ? "" : isGround(here.bed) ? `, so ${sayAge(age)} in the ground` : `, ${sayAge(age)} ago`;
   const raised = raisedHere(planting)
     ? `sown indoors ${roughly(sown ?? planted, voice)}, planted out`
@@ -54,7 +54,7 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
 function sownHere(batch: Batch, sown: Day, here: BedOnTheDay): string {
   const voice = voiceOf(here);
   const up = firstDayOf(batch.lots[0], "up");
-  const age = daysBetween(sown, here.day);
+  const { days: age } = ageOf(here.index.garden, batch.lots[0].planting, here.day).value;
   if (age === 0) return "sown here today";
   const upSaid = up === undefined ? "" : `, up ${onDay(up, voice)}`;
   return `sown here ${roughly(sown, voice)}${upSaid}, so ${sayAge(age)} from seed`;
@@ -77,12 +77,12 @@ export function lifeFact(batch: Batch, here: BedOnTheDay): Fact | undefined {
 function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay, { Who, was, has, it, its }: Subject): string {
   const voice = voiceOf(here);
   const { planting } = batch.lots[0];
-  const age = daysBetween(planted, here.day);
+  const { days: age, year } = ageOf(here.index.garden, planting, here.day).value;
   if (age > longStanding) {
     const month = roughly(planted, voice);
     return inTurn(here.bed.id, turnOf(batch, here), [
-      `${Who} ${was} planted ${month}, so this is ${its} ${yearOfLife(planted, here.day)} here.`,
-      `${Who} ${has} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${yearOfLife(planted, here.day)}.`,
+      `${Who} ${was} planted ${month}, so this is ${its} ${sayOrdinal(year)} year here.`,
+      `${Who} ${has} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${sayOrdinal(year)} year.`,
     ]);
   }
   const raised = raisedHere(planting)
@@ -103,7 +103,7 @@ function sownHereSentence(batch: Batch, here: BedOnTheDay, { Who, was, who, is }
   const [lot] = batch.lots;
   const sown = lot.planting.sown ?? lot.planting.since;
   const up = firstDayOf(lot, "up");
-  const age = daysBetween(sown, here.day);
+  const { days: age } = ageOf(here.index.garden, lot.planting, here.day).value;
   if (age === 0) return `${Who} ${was} sown here today.`;
   const upSaid = (joint: string) => (up === undefined ? "" : `${joint} up ${onDay(up, voice)}`);
   return inTurn(here.bed.id, turnOf(batch, here), [
@@ -125,11 +125,6 @@ function cameAs({ planting: { plantsFrom }, crop }: Lot): string {
   if (plantsFrom !== undefined && !comesAsPlants(crop?.id)) return `${plantsFrom} and planted`;
   if (plantsFrom === "bought") return "bought as plants and set out";
   return plantsFrom === "given" ? "given as plants and set out" : "planted";
-}
-
-/** "fourth year" */
-function yearOfLife(begun: Day, day: Day): string {
-  return `${sayOrdinal(yearOf(day) - yearOf(begun) + 1)} year`;
 }
 
 function bedLeft(planting: Planting, here: BedOnTheDay): string {

@@ -19,6 +19,11 @@ export function publishedTours(garden: Garden, day: Day, but: string | undefined
     .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.id < b.id ? -1 : 1));
 }
 
+/** Episodes filmed before the day, whether or not their records tell that they are out and what they show. */
+export function filmsBefore(garden: Garden, day: Day, but: string | undefined): readonly Episode[] {
+  return [...garden.episodes.values()].filter((episode) => episode.id !== but && episode.day < day);
+}
+
 /** `tours` as `publishedTours` gives them; `day` is the filming day. */
 export function sinceFor(garden: Garden, bed: Bed, day: Day, tours: readonly Episode[]): Since {
   const { language } = garden.settings;

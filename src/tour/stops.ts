@@ -1,7 +1,7 @@
 /** The planned stops in full: where to stand, what to show and say, the names, what changed, what to film. */
 
 import { cautionsFor } from "../almanac/index.ts";
-import { disclosureLines, theBed } from "../language/index.ts";
+import { changeSentence, disclosureLines, theBed } from "../language/index.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
@@ -89,12 +89,12 @@ function tellStop(
     varieties: rows,
     gear: gear.map(gearRow),
     facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
-    changes: here.changes.map(({ text, note, private: isPrivate, kind, day }) => ({
-      text,
-      sources: [note],
-      private: isPrivate,
-      kind,
-      day,
+    changes: here.changes.map((change) => ({
+      text: changeSentence(change, here.index.garden),
+      sources: [change.note],
+      private: change.private,
+      kind: change.kind,
+      day: change.day,
     })),
     finishedSince: [
       ...endedSentences(here).map(({ sentence }) => sentence),

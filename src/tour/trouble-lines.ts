@@ -1,5 +1,16 @@
 /** Troubles: what is wrong, since when, what was tried; and which ended. */
-import { capital, dayOnly, onDay, oneOf, plantName, type Sentence, say, sayList, sinceDay } from "../language/index.ts";
+import {
+  capital,
+  dayOnly,
+  onDay,
+  oneOf,
+  plantName,
+  type Sentence,
+  say,
+  sayList,
+  sayTried,
+  sinceDay,
+} from "../language/index.ts";
 import type { Day, Trouble } from "../model.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { TroubleLine } from "./brief.ts";
@@ -17,7 +28,7 @@ function findOpen(here: BedOnTheDay): readonly TroubleLine[] {
       what: `${trouble.cause}${onPlants(trouble, here)}`,
       cause: trouble.cause,
       opened: trouble.opened,
-      tried: trouble.tried,
+      tried: sayTried(trouble.tried, here.index.garden),
       plantings: trouble.plantings,
     }));
 }
@@ -45,7 +56,8 @@ export function endedTroubles(
 function troubleSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
   const what = `${capital(trouble.cause)}${onPlants(trouble, here)}`;
   const since = sinceDay(trouble.opened, voiceOf(here));
-  const tried = trouble.tried.length === 0 ? "" : ` Tried so far: ${sayList(trouble.tried.map(bare))}.`;
+  const done = triedOf(trouble, here);
+  const tried = done === "" ? "" : ` Tried so far: ${done}.`;
   const text = oneOf(trouble.id, [
     `${what}, ${since}.`,
     `${what}, first seen ${onDay(trouble.opened, voiceOf(here))}.`,
@@ -56,7 +68,8 @@ function troubleSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
 function endedSentence(trouble: Trouble, here: BedOnTheDay): Sentence {
   const voice = voiceOf(here);
   const what = `${trouble.cause}${onPlants(trouble, here)}`;
-  const tried = trouble.tried.length === 0 ? "" : ` What was done: ${sayList(trouble.tried.map(bare))}.`;
+  const done = triedOf(trouble, here);
+  const tried = done === "" ? "" : ` What was done: ${done}.`;
   const ended = onDay(trouble.ended ?? here.day, voice);
   const text = oneOf(trouble.id, [
     `The ${what} that began on ${dayOnly(trouble.opened, voice)} was over ${ended}.`,
@@ -74,6 +87,10 @@ function onPlants(trouble: Trouble, here: BedOnTheDay): string {
   });
   const distinct = [...new Set(names)].filter((name) => !trouble.cause.toLowerCase().includes(name.toLowerCase()));
   return distinct.length === 0 ? "" : ` on the ${sayList(distinct)}`;
+}
+
+function triedOf({ tried }: Trouble, here: BedOnTheDay): string {
+  return sayList(sayTried(tried, here.index.garden).map(bare));
 }
 
 function bare(said: string): string {

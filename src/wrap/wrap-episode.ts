@@ -165,7 +165,7 @@ const SAME_PROMISE = 12;
 
 function followUps(film: FilmHeard, right: FilmHeard, episode: Episode): readonly FollowUpProposed[] {
   const { settings } = film.day.garden;
-  const spoken = { day: episode.day, southern: (settings.position?.latitude ?? 0) < 0 };
+  const spoken = { day: episode.day, southern: settings.southern };
   return promisesHeard(film, spoken).map((promise, index) => {
     const { at, time } = moment(promise.at);
     return {

@@ -27,12 +27,20 @@ const variety = (title: string) => ({
 
 test("beds are said as people say them", () => {
   expect(
-    ["Long Bed", "Tunnel North", "Tomato Pots", "Nan's corner", "Gullstone bed", "Bed 3", "The Arch"].map((title) =>
-      theBed({ title }),
-    ),
+    [
+      "Long Bed",
+      "Tunnel North",
+      "Tunnel Left",
+      "Tomato Pots",
+      "Nan's corner",
+      "Gullstone bed",
+      "Bed 3",
+      "The Arch",
+    ].map((title) => theBed({ title })),
   ).toEqual([
     "the long bed",
     "the tunnel's north side",
+    "the tunnel's left side",
     "the tomato pots",
     "Nan's corner",
     "the Gullstone bed",

@@ -126,6 +126,7 @@ function encode(value: TagValue): { type: number; count: number; bytes: Buffer }
 
 export const settings: GardenSettings = {
   name: "Two Beds",
+  southern: false,
   timeZone: "Europe/London",
   units: "metric",
   language: "en-GB",

@@ -157,7 +157,7 @@ describe("ids", () => {
   });
 
   test("episode folders that differ only in case", async () => {
-    const index = "---\ndate: 2026-05-16\n---\n";
+    const index = "---\ndate: 2026-05-16\nstatus: planned\n---\n";
     expect(await problemsOf({ "episodes/May/index.md": index, "episodes/may/index.md": index })).toEqual([
       `episodes/may/index.md:1:1 error folder/same-id
   This episode has the same id as episodes/May/index.md, "may", so it was not read.

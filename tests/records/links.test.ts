@@ -46,21 +46,21 @@ test.each([
   ],
   [
     "episodes/x/index.md",
-    "date: 2026-06-13\nstops: [long-bed, {bed: pond, at: '1:00'}]",
+    "date: 2026-06-13\nstops: [long-bed, {bed: pond, at: '1:00'}]\nstatus: planned",
     "episodes/x/index.md:3:19 warning link/unknown-bed",
     'No bed is called "pond", so it was left out here.',
     "Write beds/pond.md to describe it.",
   ],
   [
     "episodes/x/index.md",
-    "date: 2026-06-13\npromised: [{what: w, bed: Lnog Bed}]",
+    "date: 2026-06-13\npromised: [{what: w, bed: Lnog Bed}]\nstatus: planned",
     "episodes/x/index.md:3:27 warning link/unknown-bed",
     'No bed is called "Lnog Bed", so it was left out here.',
     'Did you mean "Long Bed"?',
   ],
   [
     "episodes/x/index.md",
-    "date: 2026-06-13\npromised: [{what: w, kept: mya}]",
+    "date: 2026-06-13\npromised: [{what: w, kept: mya}]\nstatus: planned",
     "episodes/x/index.md:3:28 warning link/unknown-episode",
     '"mya" is neither a day nor an episode, so the promise counts as open.',
     "Write the day it was kept, or the folder name of the episode that kept it.",
@@ -95,7 +95,7 @@ test("a variety may be named with its crop, a bed with its article", async () =>
 test("what only notes name can be linked too", async () => {
   const { episodes, trials, problems } = await recordsOf({
     "notes/2026-05-16-a.md": "- planted 6 Greyhound cabbages in Herb Trough\n",
-    "episodes/x/index.md": file("date: 2026-05-16\nstops: [herb trough]"),
+    "episodes/x/index.md": file("date: 2026-05-16\nstatus: published\nstops: [herb trough]"),
     "trials/x.md": file("question: Q\nmeasure: M\narms: [{name: a, variety: greyhound}]"),
   });
   expect(episodes.get("x")?.stops).toEqual([{ bed: "herb-trough" }]);

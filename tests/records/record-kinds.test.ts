@@ -31,9 +31,20 @@ describe("garden.md", () => {
     ["place: {latitude: -41.2, longitude: 174.7}", "07-01"],
     ["place: {latitude: -41.2, longitude: 174.7}\nseason starts: 1 September", "09-01"],
     ["units: metric", "01-01"],
+    ["place: Oamaru\ntime zone: Pacific/Auckland", "07-01"],
+    ["time zone: Australia/Darwin", "01-01"],
+    ["place: {latitude: 54.3, longitude: -5.6}\ntime zone: Australia/Adelaide", "01-01"],
   ])("with %s a season begins on %s", async (front, starts) => {
     const { settings } = await read({ "garden.md": file(front) });
     expect(settings.seasonStarts).toBe(starts);
+  });
+
+  test("a town's name for a place tells no position, and is no error", async () => {
+    const { problems, settings } = await recordsOf({ "garden.md": file("place: Westcliff Bay, up the hill") });
+    expect(problems).toEqual([]);
+    expect(settings.position).toBeUndefined();
+    const figures = await recordsOf({ "garden.md": file("place: 54.3 N, 5.6 W") });
+    expect(figures.problems.map(({ rule }) => rule)).toEqual(["record/wrong-value"]);
   });
 
   test("a language that is no English", async () => {
@@ -81,6 +92,7 @@ base: garden`,
     expect(settings).toEqual({
       name: "Gullstone",
       position: { latitude: 54.3, longitude: -5.6, elevation: 30 },
+      southern: false,
       timeZone: "Europe/London",
       units: "us",
       language: "en-US",
@@ -421,7 +433,9 @@ test.each([
   ["90 s", 90],
   ["7.5 min", 450],
 ])("a target of %s", async (written, seconds) => {
-  const { episodes } = await read({ "episodes/x/index.md": file(`date: 2026-05-16\ntarget: ${written}`) });
+  const { episodes } = await read({
+    "episodes/x/index.md": file(`date: 2026-05-16\nstatus: planned\ntarget: ${written}`),
+  });
   expect(episodes.get("x")?.target).toBe(seconds);
 });
 
@@ -474,4 +488,57 @@ test("crops go by their American names where the garden's language is American, 
     );
   expect(await names("en-US")).toEqual(["aubergine: eggplants", "courgette: zucchinis", "french-bean: snap beans"]);
   expect(await names("en-GB")).toEqual(["aubergine: aubergines", "courgette: courgettes", "french-bean: French beans"]);
+});
+
+describe("a plant that no file gives a crop is of the only crop that has such a name", () => {
+  const note = (lines: string) => ({ "notes/2026-05-16-a.md": `---\nbed: Long Bed\n---\n\n${lines}` });
+
+  test("named by a line", async () => {
+    const { varieties, problems } = await recordsOf(note("- planted 100 Sturon\n- planted 20 Charlotte\n"));
+    expect([varieties.get("sturon")?.crop, varieties.get("charlotte")?.crop]).toEqual(["onion", "potato"]);
+    expect(problems.find(({ rule, what }) => rule === "name/variety-taken" && what.includes("Sturon"))?.what).toBe(
+      'No file describes the variety "Sturon"; it was taken as named, of the crop onion.',
+    );
+  });
+
+  test("unless a later line says another", async () => {
+    const { varieties } = await recordsOf(note("- planted 20 Charlotte\n- planted 6 Charlotte strawberries\n"));
+    expect([...varieties].map(([id, { crop }]) => [id, crop])).toEqual([["charlotte", "strawberry"]]);
+  });
+
+  test("and of none when several have it", async () => {
+    const { varieties } = await recordsOf(note("- planted 3 Black Beauty\n"));
+    expect(varieties.get("black-beauty")?.crop).toBeUndefined();
+  });
+
+  test("described by a file without a crop", async () => {
+    const { varieties } = await read({ "varieties/black-krim.md": file("title: Black Krim\nsource: a neighbour") });
+    expect(varieties.get("black-krim")).toMatchObject({ crop: "tomato", perennial: false });
+  });
+});
+
+test("gear takes a variety's key for where it came from", async () => {
+  const { gear } = await read({ "gear/net.md": file("title: Net\nsource: a neighbour") });
+  expect(gear.get("net")?.from).toBe("a neighbour");
+});
+
+describe("a film whose day is past", () => {
+  const rules = async (front: string) =>
+    (await recordsOf({ "beds/long-bed.md": file("title: Long Bed"), "episodes/x/index.md": file(front) })).problems.map(
+      ({ what }) => what,
+    );
+
+  test.each([
+    ["date: 2026-05-16", "whether it came out and which beds it shows."],
+    ["date: 2026-05-16\nstops: [Long Bed]", "whether it came out."],
+  ])("with %j is asked about", async (front, asked) => {
+    expect(await rules(front)).toEqual([`The day of this film, 16 May 2026, is past, and nothing tells ${asked}`]);
+  });
+
+  test.each(["date: 2026-05-16\nstatus: planned", "date: 2026-05-16\npublished: 2026-05-18", "date: 2026-07-18"])(
+    "and not with %j",
+    async (front) => {
+      expect(await rules(front)).toEqual([]);
+    },
+  );
 });

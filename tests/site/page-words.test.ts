@@ -6,9 +6,11 @@ import { filmTime } from "../../src/site/page-data/film-time.ts";
 import { sayPlanting } from "../../src/site/page-data/planting-words.ts";
 import { sayGear, saySource, sourceLine, webAddress } from "../../src/site/page-data/sources.ts";
 import { siteWords } from "../../src/site/words/index.ts";
+import { grow } from "../timeline/small-garden.ts";
 
 const settings: GardenSettings = {
   name: "Two Walls",
+  southern: false,
   timeZone: "Europe/London",
   units: "metric",
   language: "en-GB",
@@ -22,6 +24,7 @@ const settings: GardenSettings = {
 };
 
 const words = siteWords;
+const garden = grow({ lines: [], settings });
 
 const planting: Planting = {
   id: "south-wall/crown-prince/2026-05-24",
@@ -51,7 +54,7 @@ const planting: Planting = {
 const notWeighed = { weighed: {}, weightAlone: false };
 
 describe("a planting on a page", () => {
-  const say = (changed: Partial<Planting>, on = "2026-07-18") => sayPlanting({ ...planting, ...changed }, settings, on);
+  const say = (changed: Partial<Planting>, on = "2026-07-18") => sayPlanting(garden, { ...planting, ...changed }, on);
 
   it("tells pieces that were weighed once, as a weight, or with it where all were counted", () => {
     const picked = { grams: 4800, litres: 0, counts: { piece: 6 }, weighed: { piece: 6 }, weightAlone: true };
@@ -104,7 +107,7 @@ describe("a planting on a page", () => {
 
   it("counts one plant as one, and no seeds as plants", () => {
     expect(say({ count: { value: 1, approx: false } })).toBe("One plant, sown on 21 April and planted out on 24 May.");
-    expect(say({ count: { value: 200, approx: true }, planted: undefined })).toBe("Sown on 21 April.");
+    expect(say({ count: { value: 200, approx: true }, planted: undefined, seeds: true })).toBe("Sown on 21 April.");
     expect(say({ count: { value: 10, approx: false }, planted: undefined, thinnedOut: 30 })).toBe(
       "Ten plants, sown on 21 April.",
     );
@@ -147,15 +150,15 @@ describe("a planting on a page", () => {
       stageSince: "2026-12-31",
       ended: "2026-12-31",
     } as const;
-    expect(sayPlanting({ ...over, takenToBeOver: true }, settings, "2026-12-31")).toBe(
+    expect(sayPlanting(garden, { ...over, takenToBeOver: true }, "2026-12-31")).toBe(
       "Six plants, planted on 24 May. Taken to be over since 31 December.",
     );
     const wild = { ...planting, sown: undefined, planted: undefined, stage: "up", selfSown: true } as const;
-    expect(sayPlanting(wild, settings, "2026-06-01")).toBe(
+    expect(sayPlanting(garden, wild, "2026-06-01")).toBe(
       "Six plants, self-sown, first noted on 24 May. Up since 24 May.",
     );
     const given = { ...planting, sown: undefined, plantsFrom: "given", from: "a neighbour" } as const;
-    expect(sayPlanting(given, settings, "2026-06-01")).toBe(
+    expect(sayPlanting(garden, given, "2026-06-01")).toBe(
       "Six plants, given as plants from a neighbour and planted on 24 May.",
     );
   });

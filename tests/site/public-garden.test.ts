@@ -1,5 +1,6 @@
 import path from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { changeSentence } from "../../src/language/index.ts";
 import type { DateBasis, Garden, Photo } from "../../src/model.ts";
 import { publicGarden } from "../../src/site/public-garden.ts";
 import { state } from "../../src/timeline/index.ts";
@@ -112,7 +113,7 @@ describe("the garden as viewers may see it", () => {
       state(of, "north-wall", today).plantings.find(({ variety }) => variety === "musselburgh");
     expect(musselburgh(garden)?.count?.value).toBe(14);
     expect(musselburgh(open)?.count?.value).toBe(14);
-    expect(open.changes.get("north-wall")?.map(({ text }) => text)).toContain(
+    expect(open.changes.get("north-wall")?.map((change) => changeSentence(change, open))).toContain(
       "Four Musselburgh leeks moved to a bed that is not shown.",
     );
     expect([...open.changes.keys()].sort()).toEqual([...open.beds.keys()].sort());

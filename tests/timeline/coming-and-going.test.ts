@@ -1,10 +1,10 @@
 /** What came, came up by itself, came back, is doing well, was put up, sold or planned, in small gardens. */
 import { describe, expect, test } from "vitest";
-import { changes, growGarden, state } from "../../src/timeline/index.ts";
-import { grow, type Line, recordsOf, rulesOf, told } from "./small-garden.ts";
+import { growGarden, state } from "../../src/timeline/index.ts";
+import { grow, type Line, recordsOf, rulesOf, told, toldChanges } from "./small-garden.ts";
 
 const toldOf = (lines: readonly Line[], bed = "long-bed") =>
-  changes(growGarden(recordsOf({ lines }), []), bed, "", "2027-12-31").map(({ kind, text }) => [kind, text]);
+  toldChanges(growGarden(recordsOf({ lines }), []), bed, "", "2027-12-31").map(({ kind, text }) => [kind, text]);
 
 describe("acquired", () => {
   const came: Line = [

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { changes, state } from "../../src/timeline/index.ts";
-import { grow, type Line, rulesOf, told } from "./small-garden.ts";
+import { state } from "../../src/timeline/index.ts";
+import { grow, type Line, rulesOf, told, toldChanges } from "./small-garden.ts";
 
 const ended = (lines: readonly Line[], bed = "long-bed", settings = {}) =>
   state(grow({ lines, settings }), bed, "2029-01-01").plantings.map((planting) => planting.ended);
@@ -26,7 +26,7 @@ describe("an annual", () => {
       stage: "finished",
       ended: "2025-12-31",
     });
-    expect(changes(early, "long-bed", "2025-09-24", "2026-03-01").map(({ text }) => text)).toEqual([
+    expect(toldChanges(early, "long-bed", "2025-09-24", "2026-03-01").map(({ text }) => text)).toEqual([
       "The Crown Prince squash are taken to be over since 31 December; no note says when they were cleared.",
     ]);
     expect(early.problems).toEqual([]);
@@ -154,7 +154,7 @@ describe("a perennial", () => {
       stage: "picking",
       stageSince: "2026-05-09",
     });
-    expect(changes(garden, "long-bed", "2025-12-31", "2026-01-01").map(({ text }) => text)).toEqual([
+    expect(toldChanges(garden, "long-bed", "2025-12-31", "2026-01-01").map(({ text }) => text)).toEqual([
       "The Victoria rhubarb went into its third year.",
     ]);
   });

@@ -1,6 +1,10 @@
 /** Small gardens for the timeline's tests, written as lists of what happened. */
+
+import { timelineProblems } from "../../src/garden/index.ts";
+import { changeSentence } from "../../src/language/index.ts";
 import type {
   Bed,
+  Change,
   Count,
   Episode,
   EpisodePromise,
@@ -13,8 +17,8 @@ import type {
   Records,
   Variety,
 } from "../../src/model.ts";
-import { crops } from "../../src/records/index.ts";
-import { growGarden } from "../../src/timeline/index.ts";
+import { crops, sortProblems } from "../../src/records/index.ts";
+import { changes, growGarden } from "../../src/timeline/index.ts";
 
 /** What a line says beside its day and kind; counts may be plain numbers. */
 export type Said = Partial<Omit<Event, "count">> & { readonly count?: number | Count; readonly file?: string };
@@ -88,6 +92,7 @@ export function recordsOf(small: SmallGarden): Records {
   return {
     settings: {
       name: "Test garden",
+      southern: false,
       timeZone: "Europe/London",
       units: "metric",
       language: "en-GB",
@@ -120,8 +125,30 @@ export function recordsOf(small: SmallGarden): Records {
   };
 }
 
-export function grow(small: SmallGarden): Garden {
-  return growGarden(recordsOf(small), []);
+/** A change as it is told. */
+export type ToldChange = Change & { readonly text: string };
+
+/** A garden with the words that others make of it: the sentence of each change, and what it was in doubt about. */
+export interface ToldGarden extends Garden {
+  readonly changes: ReadonlyMap<string, readonly ToldChange[]>;
+}
+
+export function grow(small: SmallGarden): ToldGarden {
+  return inWords(growGarden(recordsOf(small), []));
+}
+
+export function inWords(garden: Garden): ToldGarden {
+  const told = (change: Change): ToldChange => ({ ...change, text: changeSentence(change, garden) });
+  return {
+    ...garden,
+    problems: sortProblems([...garden.problems, ...timelineProblems(garden)]),
+    changes: new Map([...garden.changes].map(([bed, all]) => [bed, all.map(told)])),
+  };
+}
+
+/** What changed in a bed after `from`, up to and with `to`, as it is told. */
+export function toldChanges(garden: Garden, bed: string, from: string, to: string): readonly ToldChange[] {
+  return changes(garden, bed, from, to).map((change) => ({ ...change, text: changeSentence(change, garden) }));
 }
 
 /** Problems as "rule what", the way a test reads them. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { changes, state } from "../../src/timeline/index.ts";
-import { grow, type Line, rulesOf, told } from "./small-garden.ts";
+import { state } from "../../src/timeline/index.ts";
+import { grow, type Line, rulesOf, told, toldChanges } from "./small-garden.ts";
 
 const beans: Line = ["2026-03-08", "sowed", { variety: "aquadulce", bed: "bean-row" }];
 const blackfly: Line = ["2026-05-23", "trouble", { variety: "aquadulce", cause: "blackfly", detail: "growing tips" }];
@@ -27,13 +27,13 @@ describe("a trouble", () => {
       ["2026-06-10", "did", { variety: "aquadulce", verb: "watered", what: "watered" }],
     ];
     expect(troublesOn(lines, "2026-05-25")).toMatchObject([
-      { cause: "blackfly", opened: "2026-05-23", tried: ["pinched out the tips"], varieties: ["aquadulce"] },
+      { cause: "blackfly", opened: "2026-05-23", tried: [{ what: "pinched out the tips" }], varieties: ["aquadulce"] },
     ]);
     expect(troublesOn(lines, "2026-07-01")).toMatchObject([
-      { ended: "2026-06-06", tried: ["pinched out the tips", "sprayed with soapy water"] },
+      { ended: "2026-06-06", tried: [{ what: "pinched out the tips" }, { what: "sprayed with soapy water" }] },
     ]);
     expect(
-      changes(grow({ lines }), "bean-row", "2026-05-20", "2026-06-06").map(({ kind, text }) => [kind, text]),
+      toldChanges(grow({ lines }), "bean-row", "2026-05-20", "2026-06-06").map(({ kind, text }) => [kind, text]),
     ).toEqual([
       ["trouble opened", "Blackfly showed up on the Aquadulce Claudia broad beans, growing tips."],
       ["did", "The tips were pinched out on the Aquadulce Claudia broad beans, for the blackfly."],
@@ -86,7 +86,7 @@ describe("a trouble", () => {
     ];
     expect(troublesOn(lines, "2026-05-04", "long-bed")).toMatchObject([{ cause: "pigeons", plantings: [], tried: [] }]);
     expect(troublesOn(lines, "2026-05-06", "long-bed")).toMatchObject([
-      { cause: "pigeons", plantings: [], tried: ["put up the mesh"] },
+      { cause: "pigeons", plantings: [], tried: [{ gear: "mesh" }] },
     ]);
   });
 

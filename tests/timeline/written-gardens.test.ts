@@ -6,15 +6,17 @@
 import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { expect, test } from "vitest";
+import { timelineView } from "../../src/cli/timeline-view.ts";
 import { openRecordsFolder, problemText, readRecords } from "../../src/records/index.ts";
-import { growGarden, timelineView } from "../../src/timeline/index.ts";
+import { growGarden } from "../../src/timeline/index.ts";
+import { inWords } from "./small-garden.ts";
 
 const gardens = path.join(import.meta.dirname, "..", "gardens");
 const rewrite = process.env.REWRITE === "1" && process.env.CI === undefined;
 const today = "2026-07-18";
 
 async function growWritten(name: string) {
-  return growGarden(await readRecords(await openRecordsFolder(path.join(gardens, name)), { today }), []);
+  return inWords(growGarden(await readRecords(await openRecordsFolder(path.join(gardens, name)), { today }), []));
 }
 
 async function timelineText(name: string): Promise<string> {

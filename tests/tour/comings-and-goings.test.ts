@@ -10,8 +10,8 @@ const files: Files = {
   "beds/long-bed.md": "---\ntitle: Long Bed\nin use since: 2024-01-01\n---\n",
   "beds/old-bed.md": "---\ntitle: Old Bed\nin use since: 2024-01-01\n---\n",
   "varieties/boltardy.md": "---\ntitle: Boltardy\ncrop: beetroot\nsource: Drift Lane Seeds\n---\n",
-  "varieties/jackmanii.md": "---\ntitle: Jackmanii\nsource: a neighbour\n---\n",
-  "notes/2025-05-01.md": "---\nbed: old-bed\n---\n\n- sowed 40 Boltardy\n- planted 6 bought Jackmanii, by the arch\n",
+  "varieties/hedgewitch.md": "---\ntitle: Hedgewitch\nsource: a neighbour\n---\n",
+  "notes/2025-05-01.md": "---\nbed: old-bed\n---\n\n- sowed 40 Boltardy\n- planted 6 bought Hedgewitch, by the arch\n",
   "notes/2026-05-10.md": `---
 bed: long-bed
 ---
@@ -42,7 +42,7 @@ test("what only the calendar ended is no news, and what nobody knows lives on", 
   expect(said(old?.show)).not.toMatch(/finished|done|over/i);
   expect(said(old?.show)).not.toContain("Boltardy");
   expect(dossierOf(brief, garden)).not.toContain("taken to be over");
-  expect(said(old?.show)).toContain("Jackmanii");
+  expect(said(old?.show)).toContain("Hedgewitch");
 });
 
 test("a plan is no news and nothing to do", () => {

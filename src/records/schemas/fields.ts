@@ -197,12 +197,20 @@ export const compass = readAs((written): Reading<number> => {
   );
 });
 
-/** Garden position. Private always. */
-export const position = z.strictObject({
-  latitude: number({ from: -90, to: 90 }),
-  longitude: number({ from: -180, to: 180 }),
-  elevation: number({ from: -430, to: 8000, unit: /(?<!\s)\s*m$/ }).optional(),
-});
+/**
+ * Garden position. Private always. The name of a town tells no position and is kept for its writer alone; with a figure in
+ * it, it may be meant as one.
+ */
+export const position = z.preprocess(
+  (written) => (typeof written === "string" && /\p{L}/u.test(written) && !/\d/.test(written) ? undefined : written),
+  z
+    .strictObject({
+      latitude: number({ from: -90, to: 90 }),
+      longitude: number({ from: -180, to: 180 }),
+      elevation: number({ from: -430, to: 8000, unit: /(?<!\s)\s*m$/ }).optional(),
+    })
+    .optional(),
+);
 
 export const obtainedWords = [
   "bought",

@@ -86,7 +86,7 @@ export const gardenSchema = z.strictObject({
   ...recordKeys,
   plotreel: form.optional(),
   name: text.optional(),
-  place: position.optional(),
+  place: position,
   "time zone": timeZone.optional(),
   units: oneOf(["metric", "us"]).optional(),
   language: language.optional(),
@@ -111,6 +111,7 @@ export const gardenSchema = z.strictObject({
 /** What holds where garden.md is silent. The time zone is UTC so that no machine's own zone can change an output. */
 export const usualSettings: GardenSettings = {
   name: "My garden",
+  southern: false,
   timeZone: "UTC",
   units: "metric",
   language: "en-GB",
@@ -123,21 +124,30 @@ export const usualSettings: GardenSettings = {
   body: "",
 };
 
-/** South of the equator the year of a garden turns in its winter too, which is in July. */
-function seasonStartAt(place: Position | undefined): string {
-  return place !== undefined && place.latitude < 0 ? "07-01" : usualSettings.seasonStarts;
+/**
+ * Time zones of gardens south of the equator, for a garden that tells no position. Those of the IANA time zone database
+ * whose principal place lies south of 15° S, where the year has a winter (from memory).
+ */
+const southernZone =
+  /^(?:Australia\/(?!Darwin$|North$)|Antarctica\/|Pacific\/(?:Auckland|Chatham|Norfolk|Tongatapu|Noumea|Rarotonga)$|Africa\/(?:Johannesburg|Maseru|Mbabane|Maputo|Harare|Gaborone|Windhoek)$|Indian\/(?:Antananarivo|Mauritius|Reunion)$|America\/(?:Argentina\/|Buenos_Aires|Santiago|Punta_Arenas|Montevideo|Asuncion|La_Paz|Sao_Paulo)|Atlantic\/Stanley$)/;
+
+function isSouthern(place: Position | undefined, timeZone: string | undefined): boolean {
+  return place === undefined ? southernZone.test(timeZone ?? "") : place.latitude < 0;
 }
 
 export function makeSettings(front: z.output<typeof gardenSchema>, body: string): GardenSettings {
+  const southern = isSouthern(front.place, front["time zone"]);
   return {
     name: front.name ?? front.title ?? usualSettings.name,
     position: front.place,
+    southern,
     timeZone: front["time zone"] ?? usualSettings.timeZone,
     units: front.units ?? usualSettings.units,
     language: front.language ?? usualSettings.language,
     lastFrost: front["last frost"],
     firstFrost: front["first frost"],
-    seasonStarts: front["season starts"] ?? seasonStartAt(front.place),
+    // South of the equator too the year of a garden turns in its winter, which is in July.
+    seasonStarts: front["season starts"] ?? (southern ? "07-01" : usualSettings.seasonStarts),
     narrationRate: front["narration rate"] ?? usualSettings.narrationRate,
     photoGapDays: front["photo gap"] ?? usualSettings.photoGapDays,
     kit: front.kit ?? usualSettings.kit,

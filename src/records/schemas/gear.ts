@@ -9,6 +9,7 @@ export const gearSchema = z.strictObject({
   "also called": names.optional(),
   obtained: obtained.optional(),
   from: text.optional(),
+  source: text.optional(),
   link: link.optional(),
   since: roughDay.optional(),
 });
@@ -18,7 +19,8 @@ export function makeGear(file: RecordFile, front: z.output<typeof gearSchema>): 
     ...file,
     alsoCalled: front["also called"] ?? [],
     obtained: front.obtained,
-    from: front.from,
+    // A variety's key for the same thing.
+    from: front.from ?? front.source,
     link: front.link,
     since: front.since,
   };

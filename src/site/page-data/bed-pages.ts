@@ -132,7 +132,7 @@ export function growing(view: View, planting: Planting): GrowingNow {
     href: variety === undefined ? undefined : view.links.variety(variety.id),
     name: variety?.title ?? (crop === undefined ? view.words.sentences.bed.unnamed : capital(cropName(crop))),
     crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
-    text: sayPlanting(planting, view.garden.settings, planting.ended ?? view.today),
+    text: sayPlanting(view.garden, planting, planting.ended ?? view.today),
     isNew: planting.variety !== undefined && view.newVarieties.has(planting.variety),
   };
 }

@@ -2,7 +2,7 @@
 
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
-import { capital, fullStop } from "../../language/index.ts";
+import { capital, fullStop, sayTried } from "../../language/index.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { changes, openFollowUps, openTasks } from "../../timeline/index.ts";
@@ -121,7 +121,7 @@ function fieldBed(view: View, bed: Bed): FieldBedPage {
       .filter(({ ended }) => ended === undefined)
       .map((trouble) => ({
         text: `${fullStop(capital(trouble.cause))} ${field.seenOn(locale.day(trouble.opened, today))}`,
-        tried: trouble.tried.map((what) => fullStop(capital(what))),
+        tried: sayTried(trouble.tried, garden).map((what) => fullStop(capital(what))),
       })),
     tasks: tasksOf(view, bed).map((task) => fieldTask(view, task)),
     followUps: openFollowUps(garden, today)

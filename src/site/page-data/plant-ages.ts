@@ -1,9 +1,9 @@
 /** How old the plants of a bed were on the day of a photo. */
 
-import { daysBetween, seasonStart } from "../../calendar.ts";
+import { ageOf } from "../../facts/index.ts";
 import { capital, cropName, fullStop } from "../../language/index.ts";
 import type { Day, Garden, Planting } from "../../model.ts";
-import { living, state, yearOfLife } from "../../timeline/index.ts";
+import { living, state } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 import { cropOf } from "./view.ts";
 
@@ -17,7 +17,7 @@ export function plantAges(garden: Garden, bed: string, on: Day): string {
   for (const planting of living(state(garden, bed, on))) {
     const crop = cropOf(garden, planting);
     const name = crop === undefined ? garden.varieties.get(planting.variety ?? "")?.title : cropName(crop);
-    if (name !== undefined && !crops.has(name)) crops.set(name, ageOf(garden, planting, on));
+    if (name !== undefined && !crops.has(name)) crops.set(name, sayAgeOf(garden, planting, on));
   }
   const told = [...crops].map(([name, age]) => said.of(name, age));
   if (told.length === 0) return "";
@@ -27,12 +27,10 @@ export function plantAges(garden: Garden, bed: string, on: Day): string {
 }
 
 /** "54 days after planting", "in its third year". */
-export function ageOf(garden: Garden, planting: Planting, on: Day): string {
+export function sayAgeOf(garden: Garden, planting: Planting, on: Day): string {
   const { age: said } = siteWords.sentences;
-  const { seasonStarts } = garden.settings;
-  if (planting.perennial && planting.since < seasonStart(on, seasonStarts))
-    return said.inYear(yearOfLife(planting.since, on, seasonStarts));
-  const { planted, sown, since } = planting;
-  if (planted !== undefined) return said.planted(daysBetween(planted, on));
-  return sown === undefined ? said.noted(daysBetween(since, on)) : said.sown(daysBetween(sown, on));
+  const { counted, days, year, lasting } = ageOf(garden, planting, on).value;
+  if (lasting) return said.inYear(year);
+  if (counted === "planting") return said.planted(days);
+  return counted === "sowing" ? said.sown(days) : said.noted(days);
 }

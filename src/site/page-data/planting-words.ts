@@ -1,23 +1,25 @@
 /** How a planting is told on a page: how many, since when, how it stands, what it gave. */
 
-import { yearOf } from "../../calendar.ts";
+import { ageOf, plantsOf } from "../../facts/index.ts";
 import { localeOf, sayPicked } from "../../language/index.ts";
-import type { Day, GardenSettings, Planting } from "../../model.ts";
-import { comesAsPlants, isBeingPicked, yearOfLife } from "../../timeline/index.ts";
+import type { Day, Garden, GardenSettings, Planting } from "../../model.ts";
+import { comesAsPlants, isBeingPicked } from "../../timeline/index.ts";
 import { siteWords } from "../words/index.ts";
 
 /** "Six plants in row 2, sown on 21 April and planted out on 24 May. In flower since 2 July. 1.4 kg picked so far." */
-export function sayPlanting(planting: Planting, settings: GardenSettings, on: Day): string {
-  const told = [beginning(planting, settings, on), ...standing(planting, settings, on), ...outcome(planting, settings)];
+export function sayPlanting(garden: Garden, planting: Planting, on: Day): string {
+  const { settings } = garden;
+  const told = [beginning(garden, planting, on), ...standing(planting, settings, on), ...outcome(planting, settings)];
   return told.filter((sentence) => sentence !== "").join(" ");
 }
 
-function beginning(planting: Planting, settings: GardenSettings, on: Day): string {
+function beginning(garden: Garden, planting: Planting, on: Day): string {
+  const { settings } = garden;
+  const { lasting, year } = ageOf(garden, planting, on).value;
   const locale = localeOf(settings);
   const day = (of: Day | undefined) => (of === undefined ? undefined : locale.day(of, on));
-  const isOld = planting.perennial && yearOf(planting.since) < yearOf(on);
   return siteWords.sentences.planting.beginning({
-    count: countOf(planting),
+    count: countOf(garden, planting, on),
     spot: planting.spot,
     sown: day(planting.sown),
     planted: planting.planted === planting.sown ? undefined : day(planting.planted),
@@ -25,18 +27,16 @@ function beginning(planting: Planting, settings: GardenSettings, on: Day): strin
     from: planting.from,
     selfSown: planting.selfSown,
     asPlants: comesAsPlants(planting.crop),
-    yearOfLife: isOld ? yearOfLife(planting.since, on, settings.seasonStarts) : undefined,
+    yearOfLife: lasting ? year : undefined,
     noted: locale.day(planting.since, on),
   });
 }
 
-/** Seeds of a direct sowing are no plants, so their number is only said once it was thinned. */
-function countOf(planting: Planting): Planting["count"] {
-  const count = planting.ended === undefined ? planting.count : planting.began;
-  // What nobody counted at the beginning was counted when it was thinned.
-  const wasThinned = planting.thinnedOut > 0 || planting.began === undefined;
-  const wereCounted = planting.planted !== undefined || wasThinned || planting.sown === undefined;
-  return count === undefined || count.value === 0 || !wereCounted ? undefined : count;
+/** What lives, or what has ended began with. */
+function countOf(garden: Garden, planting: Planting, on: Day): Planting["count"] {
+  const { alive, begun } = plantsOf(garden, planting, on).value;
+  const count = planting.ended === undefined ? alive : begun;
+  return count?.value === 0 ? undefined : count;
 }
 
 function standing(planting: Planting, settings: GardenSettings, on: Day): readonly string[] {

@@ -1,7 +1,7 @@
 /** The first public page: the latest film, what is in flower or being picked, the newest comparison, the week's changes. */
 
 import { addDays } from "../../calendar.ts";
-import { capital, cropName } from "../../language/index.ts";
+import { capital, changeSentence, cropName } from "../../language/index.ts";
 import type { Day, Planting, Stage } from "../../model.ts";
 import { changes, isBeingPicked } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
@@ -87,9 +87,9 @@ function changesOfWeek(view: View): readonly BedChanges[] {
   const { garden, today, links, locale } = view;
   return bedsInOrder(view).flatMap((bed) => {
     const seen = new Set<string>();
-    const week = changes(garden, bed.id, addDays(today, -7), today).filter(
-      ({ text }) => !seen.has(text) && seen.add(text),
-    );
+    const week = changes(garden, bed.id, addDays(today, -7), today)
+      .map((change) => ({ day: change.day, text: changeSentence(change, garden) }))
+      .filter(({ text }) => !seen.has(text) && seen.add(text));
     if (week.length === 0) return [];
     return [
       {

@@ -1,6 +1,7 @@
 /** A page per variety, and the one sentence that says how it did. */
 
 import { daysBetween } from "../../calendar.ts";
+import { ageOf } from "../../facts/index.ts";
 import { type Amount, capital, cropName, digits, pickedAmount, sayList, sayPicked } from "../../language/index.ts";
 import type { Picked, Planting, Stage, Variety } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
@@ -70,7 +71,7 @@ function varietyPage(
     const bed = of.garden.beds.get(planting.bed);
     return {
       bed: { href: links.bed(planting.bed), text: bed?.title ?? planting.bed },
-      text: sayPlanting(planting, of.garden.settings, planting.ended ?? today),
+      text: sayPlanting(of.garden, planting, planting.ended ?? today),
       isNew: of.newVarieties.has(variety.id),
     };
   }
@@ -111,8 +112,7 @@ export function sayResult(view: View, variety: Variety, picked: ReadonlyMap<numb
     if (latest.stage === "flowering") return result.flowering(bed, day(latest.stageSince));
     if (latest.stage === "fruiting") return result.fruiting(bed, day(latest.stageSince));
     if (latest.stage === "sown") return result.sown(bed, day(latest.sown ?? latest.since));
-    if (latest.perennial && latest.since < view.seasonStart)
-      return result.standing(bed, daysBetween(latest.since, today));
+    if (ageOf(garden, latest, today).value.lasting) return result.standing(bed, daysBetween(latest.since, today));
     return result.growing([...new Set(now.map(bedName))], day(now[0]?.since ?? latest.since));
   }
   const lot = view.waitingLots.get(variety.id);

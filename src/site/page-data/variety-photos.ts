@@ -5,7 +5,7 @@ import { capital, fullStop } from "../../language/index.ts";
 import type { Planting, Variety } from "../../model.ts";
 import { comparisonOf, farthest } from "./comparison-book.ts";
 import type { ShownPhoto } from "./pictures.ts";
-import { ageOf } from "./plant-ages.ts";
+import { sayAgeOf } from "./plant-ages.ts";
 import type { AgedPicture, Comparison } from "./shapes.ts";
 import type { View } from "./view.ts";
 
@@ -27,7 +27,7 @@ export function varietyPhotos(
     const planting = plantings.findLast(
       (one) => (photo.bed === undefined || one.bed === photo.bed) && livedOn(one, photo.day),
     );
-    const age = planting === undefined ? "" : fullStop(capital(ageOf(view.garden, planting, photo.day)));
+    const age = planting === undefined ? "" : fullStop(capital(sayAgeOf(view.garden, planting, photo.day)));
     if (photo !== but) found.set(photo.path, { photo, age });
   };
   for (const photo of view.book.byVariety.get(variety.id) ?? []) add(photo);

@@ -1,7 +1,7 @@
 /** Work done in a bed: what was built, put up, tied, fed, cut back. */
 
 import { addDays } from "../../calendar.ts";
-import { capital, dayOnly, fullStop, onDay, say, theBed } from "../../language/index.ts";
+import { capital, changeSentence, dayOnly, fullStop, onDay, say, theBed } from "../../language/index.ts";
 import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
 import type { Candidate } from "./candidate.ts";
 
@@ -17,7 +17,7 @@ export function workCandidates(here: BedOnTheDay): Candidate[] {
       const { gear, built, filled } = change.effect;
       return {
         kind: gear !== undefined || built !== undefined || filled !== undefined ? "built" : "work",
-        sentence: say(fullStop(capital(change.text)), [change]),
+        sentence: say(fullStop(capital(changeSentence(change, here.index.garden))), [change]),
         why: `done on ${dayOnly(change.day, voice)}`,
         about: `work in ${theBed(here.bed)}`,
         gist: `done ${onDay(change.day, voice)}`,

@@ -1,7 +1,9 @@
 /** What sentences about plants are put together from: their subject, its number, its place. */
-import { capital, fullStop, sayCount, sayLength, sayList } from "../language/index.ts";
-import type { Count, Event, Planting } from "../model.ts";
-import type { Names, PlantIds } from "./names.ts";
+
+import type { Count, Event, PlantIds, PlantsThen } from "../../model.ts";
+import { sayLength } from "../amounts.ts";
+import type { Names } from "../names.ts";
+import { capital, fullStop, sayCount, sayList } from "../numbers.ts";
 
 /** The parts that are said, joined by commas into one sentence. */
 export function sentence(...parts: readonly (string | undefined | false)[]): string {
@@ -24,7 +26,7 @@ function subject(name: string, plural: boolean): Subject {
 }
 
 /** All plants of a planting: "the Musselburgh leeks", "the Crown Prince squash", of a single plant "the Ailsa Craig tomato". */
-export function wholePlanting(names: Names, planting: PlantIds & Partial<Pick<Planting, "count">>): Subject {
+export function wholePlanting(names: Names, planting: PlantsThen): Subject {
   const only =
     planting.count?.value === 1 && planting.count.upTo === undefined && !planting.count.approx ? 1 : undefined;
   return subject(`the ${names.plants(planting, only)}`, names.arePlural(planting, only));
@@ -34,7 +36,7 @@ export function wholePlanting(names: Names, planting: PlantIds & Partial<Pick<Pl
  * The plants a line spoke of: those it touched, each kind named once, or the name it gave when it touched none. A crop stays
  * a crop, however many kinds of it stand there: "all tomatoes" are the tomatoes.
  */
-export function plantsMeant(names: Names, event: PlantIds, plantings: readonly Planting[]): Subject {
+export function plantsMeant(names: Names, event: PlantIds, plantings: readonly PlantsThen[]): Subject {
   if (event.variety === undefined && event.crop !== undefined) return wholePlanting(names, { crop: event.crop });
   const kinds = new Map(plantings.map((planting) => [names.plants(planting), planting]));
   const [first, second] = kinds.values();

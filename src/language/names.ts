@@ -1,20 +1,13 @@
 /** What plants, beds and gear are called in a sentence. */
-import { type Locale, localeOf, oneForm, varietyName } from "../language/index.ts";
-import type { Crop, Day, GardenSettings, Records } from "../model.ts";
 
-/** A variety, or only a crop, by ids. */
-export interface PlantIds {
-  readonly variety?: string | undefined;
-  readonly crop?: string | undefined;
-}
+import type { Crop, Day, GardenSettings, PlantIds, Records } from "../model.ts";
+import { localeOf } from "./locale.ts";
+import { oneForm, varietyName } from "./plant-names.ts";
 
 export interface Names {
   readonly settings: GardenSettings;
-  readonly locale: Locale;
   /** "Musselburgh leeks"; one of them: "Musselburgh leek". */
   plants(ids: PlantIds, count?: number): string;
-  /** "one Musselburgh leek". */
-  one(ids: PlantIds): string;
   /** Whether "were" follows the name: "leeks were", "kale was", "six kale were". */
   arePlural(ids: PlantIds, count?: number): boolean;
   /** The variety's title alone: "Musselburgh"; "" when only a crop is known. */
@@ -26,17 +19,22 @@ export interface Names {
   bedWas(id: string): "was" | "were";
   /** With its article: "the hazel arch". */
   gear(id: string): string;
-  /** As its record writes it: "Hazel arch". */
-  gearTitle(id: string): string;
   /** A day as said on another day. */
   day(day: Day, near: Day): string;
 }
 
 export type Named = Pick<Records, "settings" | "varieties" | "crops" | "beds" | "gear">;
 
-/** The same few hundred names are said thousands of times, so each is put together once. */
+const known = new WeakMap<Named, Names>();
+
 export function namesOf(records: Named): Names {
-  const locale = localeOf(records.settings);
+  const names = known.get(records) ?? makeNames(records);
+  known.set(records, names);
+  return names;
+}
+
+/** The same few hundred names are said thousands of times, so each is put together once. */
+function makeNames(records: Named): Names {
   const said = new Map<string, string>();
   const spelled = new Map<string, readonly string[]>();
   const cropOf = (ids: PlantIds): Crop | undefined => {
@@ -60,9 +58,7 @@ export function namesOf(records: Named): Names {
   };
   return {
     settings: records.settings,
-    locale,
     plants,
-    one: (ids) => `one ${plants(ids, 1)}`,
     arePlural(ids, count) {
       if (count !== undefined) return count !== 1;
       const crop = cropOf(ids);
@@ -86,8 +82,7 @@ export function namesOf(records: Named): Names {
     bed: (id) => records.beds.get(id)?.title ?? titled(id).title,
     bedWas: (id) => (endsPlural(records.beds.get(id)?.title ?? "") ? "were" : "was"),
     gear: (id) => withArticle(records.gear.get(id)?.title ?? titled(id).title),
-    gearTitle: (id) => records.gear.get(id)?.title ?? titled(id).title,
-    day: locale.day,
+    day: localeOf(records.settings).day,
   };
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { timelineView } from "../../src/timeline/index.ts";
-import { grow, type Line } from "./small-garden.ts";
+import { timelineView } from "../../src/cli/timeline-view.ts";
+import { grow, type Line } from "../timeline/small-garden.ts";
 
 const lines: Line[] = [
   ["2025-06-01", "planted", { variety: "black-beauty", bed: "long-bed", count: 2, plantsFrom: "bought" }],

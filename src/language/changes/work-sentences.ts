@@ -2,8 +2,8 @@
  * Work as one sentence. Notes say it without a person ("pruned side shoots, all tomatoes"); a sentence for viewers says what
  * the work was done to: "Side shoots were pruned on the tomatoes."
  */
-import type { Event, Planting } from "../model.ts";
-import { endsPlural, type Names } from "./names.ts";
+import type { Event, PlantsThen } from "../../model.ts";
+import { endsPlural, type Names } from "../names.ts";
 import { plantsMeant, type Subject, sentence } from "./sentence-parts.ts";
 
 interface Work {
@@ -67,7 +67,7 @@ export function sayWork(
     bed,
     named,
     plantings,
-  }: { readonly bed: string; readonly named: readonly Event[]; readonly plantings: readonly Planting[] },
+  }: { readonly bed: string; readonly named: readonly Event[]; readonly plantings: readonly PlantsThen[] },
 ): string {
   const said = saidWork(event);
   // "pinched out the Moneymakers", "earthed up spuds": a name in its plural is the same name.

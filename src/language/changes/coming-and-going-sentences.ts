@@ -1,7 +1,9 @@
 /** Sentences of what came, came up by itself, came back, is doing well, was put up, given away, sold, planned. */
-import { fullStop, sayList, sayVolume, sayWeight } from "../language/index.ts";
-import type { Event, Planting } from "../model.ts";
-import type { Names, PlantIds } from "./names.ts";
+
+import type { Event, PlantIds, PlantsThen } from "../../model.ts";
+import { sayVolume, sayWeight } from "../amounts.ts";
+import type { Names } from "../names.ts";
+import { fullStop, sayList } from "../numbers.ts";
 import { sayPieces } from "./picking-sentences.ts";
 import { placing, plantsMeant, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
 
@@ -26,7 +28,7 @@ export function saySelfSown(names: Names, event: Event, planting: PlantIds): str
   return sentence(`${name} came up`, ...placing(names, event), event.detail);
 }
 
-export function sayCameBack(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayCameBack(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { name } =
     event.count === undefined
       ? plantsMeant(names, event, plantings)
@@ -36,7 +38,7 @@ export function sayCameBack(names: Names, event: Event, plantings: readonly Plan
 }
 
 /** The person's own words behind whom they are said of. */
-export function sayDoing(names: Names, event: Event, bed: string, plantings: readonly Planting[]): string {
+export function sayDoing(names: Names, event: Event, bed: string, plantings: readonly PlantsThen[]): string {
   const named = event.variety !== undefined || event.crop !== undefined;
   const of = named ? plantsMeant(names, event, plantings).name : names.bed(bed);
   return sentence(`${of}: ${event.what ?? event.detail ?? event.text}`);
@@ -51,17 +53,12 @@ export function sayPlanned(what: string): string {
 }
 
 /** `doing` says how it left. Bunches and weights are told as such; a number alone counts plants, or fruit once they bear. */
-export function sayGivenAway(
-  names: Names,
-  event: Event,
-  planting: PlantIds & Partial<Pick<Planting, "count">>,
-  doing: "given away" | "sold",
-): string {
+export function sayGivenAway(names: Names, event: Event, planting: PlantsThen, doing: "given away" | "sold"): string {
   const { name, were } = whatLeft(names, event, planting);
   return sentence(`${name} ${were} ${doing}`, event.detail);
 }
 
-function whatLeft(names: Names, event: Event, planting: PlantIds & Partial<Pick<Planting, "count">>) {
+function whatLeft(names: Names, event: Event, planting: PlantsThen) {
   const { count, unit, grams, litres } = event;
   const { units } = names.settings;
   const nameless = planting.variety === undefined && planting.crop === undefined;

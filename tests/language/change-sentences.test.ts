@@ -1,6 +1,6 @@
 /** Every kind of change, read whole. The measure is how a person would say it on camera. */
 import { describe, expect, test } from "vitest";
-import { grow, type Line, type Said } from "./small-garden.ts";
+import { grow, type Line, type Said } from "../timeline/small-garden.ts";
 
 const gear = {
   "hazel-arch": { title: "Hazel arch" },

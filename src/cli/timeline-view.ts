@@ -1,7 +1,8 @@
 /** The data of `plotreel timeline`: one bed on a day, for people's own scripts. Days are ISO calendar days, units SI. */
 import { daysBetween } from "../calendar.ts";
+import { changeSentence } from "../language/index.ts";
 import type { ChangeKind, Day, Garden, Planting, Stage } from "../model.ts";
-import { changes, changesUpTo, state } from "./bed-state.ts";
+import { changes, state } from "../timeline/index.ts";
 
 export interface TimelineView {
   /** Bed id. */
@@ -60,7 +61,7 @@ export function timelineView(
   const plantings = state(garden, bed, on).plantings.filter(
     (planting) => planting.ended === undefined || since === undefined || planting.ended > since,
   );
-  const changed = since === undefined ? changesUpTo(garden, bed, on) : changes(garden, bed, since, on);
+  const changed = changes(garden, bed, since ?? "", on);
   return {
     bed,
     on,
@@ -70,7 +71,7 @@ export function timelineView(
       kind: change.kind,
       date: change.day,
       planting: change.planting ?? null,
-      text: change.text,
+      text: changeSentence(change, garden),
       note: { file: change.note.file, line: change.note.line },
     })),
   };

@@ -1,7 +1,10 @@
 /** Pickings and saved seed as one sentence. */
-import { pieceWords, sayCount, sayList, sayVolume, sayWeight } from "../language/index.ts";
-import type { Event, Harvest, PickUnit, Planting } from "../model.ts";
-import type { Names, PlantIds } from "./names.ts";
+
+import type { Event, Harvest, PickUnit, PlantsThen } from "../../model.ts";
+import { sayVolume, sayWeight } from "../amounts.ts";
+import type { Names } from "../names.ts";
+import { sayCount, sayList } from "../numbers.ts";
+import { pieceWords } from "../pieces.ts";
 import { sentence, someOf, wholePlanting } from "./sentence-parts.ts";
 
 /** "twelve stems", "about ten pods", "one crate". */
@@ -17,7 +20,7 @@ export function sayPieces(count: NonNullable<Harvest["count"]>, unit: PickUnit):
 export function sayPicked(
   names: Names,
   event: Event,
-  planting: PlantIds & Partial<Planting>,
+  planting: PlantsThen,
   { harvest, whole, atOnce }: { readonly harvest: Harvest; readonly whole: boolean; readonly atOnce: boolean },
 ): string {
   const { count, unit } = harvest;

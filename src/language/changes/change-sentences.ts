@@ -1,22 +1,14 @@
 /**
- * What happened in a bed, as one sentence a person could say on camera. Every sentence of the timeline is made here (those of
- * pickings, of work and of what comes and goes in the files beside it), from the event and the plantings it touched. None says
- * more than the notes do.
+ * The sentences of what was sown, grew, left, ailed, was put up and is to be done; those of pickings, of work and of what comes
+ * and goes are in the files beside it. Each is made of the person's line and the plants as they stood, and says no more.
  */
 
-import { daysBetween } from "../calendar.ts";
-import {
-  fullStop,
-  sayAge,
-  sayCount,
-  sayLength,
-  sayList,
-  sayOrdinal,
-  sayTemperature,
-  sayWeight,
-} from "../language/index.ts";
-import type { Day, Event, Planting, Task } from "../model.ts";
-import { endsPlural, type Names, type PlantIds } from "./names.ts";
+import { daysBetween } from "../../calendar.ts";
+import type { Day, Event, PlantIds, PlantsThen, Task } from "../../model.ts";
+import { sayLength, sayTemperature, sayWeight } from "../amounts.ts";
+import { endsPlural, type Names } from "../names.ts";
+import { fullStop, sayCount, sayOrdinal } from "../numbers.ts";
+import { sayAge } from "../spans.ts";
 import { placing, plantsMeant, sayWhere, sentence, someOf, wholePlanting } from "./sentence-parts.ts";
 
 // ------------------------------------------------------------------------------------------------------------ beginnings
@@ -30,7 +22,7 @@ export function saySown(names: Names, event: Event, planting: PlantIds): string 
 export function sayPlanted(
   names: Names,
   event: Event,
-  planting: Planting,
+  planting: PlantsThen,
   raised: { readonly sown: Day; readonly bed?: string } | undefined,
 ): string {
   const { plantsFrom, from } = planting;
@@ -53,11 +45,11 @@ function wentIn(name: string, placed: readonly (string | undefined)[]): readonly
     : [`${name} went in`, first, ...more];
 }
 
-export function sayMovedOut(names: Names, event: Event, from: Planting, toBed: string): string {
+export function sayMovedOut(names: Names, event: Event, from: PlantsThen, toBed: string): string {
   return sentence(`${movedPlants(names, event, from)} moved to ${names.bed(toBed)}`, event.detail);
 }
 
-export function sayMovedIn(names: Names, event: Event, planting: Planting, fromBed: string | undefined): string {
+export function sayMovedIn(names: Names, event: Event, planting: PlantsThen, fromBed: string | undefined): string {
   return sentence(
     `${movedPlants(names, event, planting)} came over${fromBed === undefined ? "" : ` from ${names.bed(fromBed)}`}`,
     ...placing(names, event),
@@ -65,15 +57,15 @@ export function sayMovedIn(names: Names, event: Event, planting: Planting, fromB
   );
 }
 
-export function sayMovedWithin(names: Names, event: Event, planting: Planting): string {
+export function sayMovedWithin(names: Names, event: Event, planting: PlantsThen): string {
   return sentence(`${movedPlants(names, event, planting)} moved`, ...placing(names, event), event.detail);
 }
 
-function movedPlants(names: Names, event: Event, planting: Planting): string {
+function movedPlants(names: Names, event: Event, planting: PlantsThen): string {
   return event.count === undefined ? wholePlanting(names, planting).name : someOf(names, planting, event.count).name;
 }
 
-export function sayNew(names: Names, planting: Planting): string {
+export function sayNew(names: Names, planting: PlantsThen): string {
   const { name, were } = someOf(names, planting, undefined);
   return sentence(`${name} ${were} first noted here`);
 }
@@ -91,7 +83,7 @@ export function sayBedWork(names: Names, bed: string, part: "built" | "filled", 
 
 // ---------------------------------------------------------------------------------------------------------------- growth
 
-export function sayUp(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayUp(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const [only, another] = plantings;
   const sown = another === undefined && only?.planted === undefined ? only?.sown : undefined;
   const days = sown === undefined ? 0 : daysBetween(sown, event.day);
@@ -100,7 +92,7 @@ export function sayUp(names: Names, event: Event, plantings: readonly Planting[]
   return sentence(`${name} came up`, days > 0 && `${sayAge(days)} after sowing`, event.detail);
 }
 
-export function sayPottedOn(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayPottedOn(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { name, were } =
     event.count === undefined
       ? plantsMeant(names, event, plantings)
@@ -108,7 +100,7 @@ export function sayPottedOn(names: Names, event: Event, plantings: readonly Plan
   return sentence(`${name} ${were} potted on`, event.detail);
 }
 
-export function sayThinned(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayThinned(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { count, spacingCm, detail } = event;
   const { name, were } = plantsMeant(names, event, plantings);
   const apart = spacingCm === undefined ? undefined : `${sayLength(spacingCm, names.settings.units)} apart`;
@@ -116,7 +108,7 @@ export function sayThinned(names: Names, event: Event, plantings: readonly Plant
   return sentence(`${name} ${were} thinned${left === "" ? "" : ` to ${left}`}`, detail);
 }
 
-export function sayFlowered(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayFlowered(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { name, were, their } = plantsMeant(names, event, plantings);
   const { verb, detail } = event;
   const first = /^first (female |male )?/.exec(verb);
@@ -124,7 +116,7 @@ export function sayFlowered(names: Names, event: Event, plantings: readonly Plan
   return sentence(`${name} ${verb.includes("into") ? "came into" : `${were} in`} flower`, detail);
 }
 
-export function sayFruited(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayFruited(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { name, were, their } = plantsMeant(names, event, plantings);
   const { verb, detail } = event;
   const first = /^first (fruit|pod|cob|truss)/.exec(verb)?.[1];
@@ -134,7 +126,7 @@ export function sayFruited(names: Names, event: Event, plantings: readonly Plant
   return sentence(`${name} ${/\bset/.test(verb) ? "set fruit" : `${were} in fruit`}`, detail);
 }
 
-export function sayMeasured(names: Names, event: Event, plantings: readonly Planting[]): string {
+export function sayMeasured(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
   const { heightCm, grams, celsius, detail } = event;
   const { units } = names.settings;
   const named = event.variety !== undefined || event.crop !== undefined;
@@ -153,7 +145,7 @@ function sayExtent(names: Names, { heightCm = 0, text }: Event, were: string): s
   return way === undefined ? `stood ${extent} tall` : `${were} ${extent} ${way}`;
 }
 
-function sayGrown(names: Names, { heightCm = 0, day }: Event, plantings: readonly Planting[]): string | undefined {
+function sayGrown(names: Names, { heightCm = 0, day }: Event, plantings: readonly PlantsThen[]): string | undefined {
   const [only, another] = plantings;
   if (only?.heightCm === undefined || only.heightOn === undefined || another !== undefined) return undefined;
   const grown = heightCm - only.heightCm;
@@ -165,14 +157,14 @@ function sayGrown(names: Names, { heightCm = 0, day }: Event, plantings: readonl
 // --------------------------------------------------------------------------------------------------------------- partings
 
 /** `number`: as many as the line says, all of them, or some that nobody counted. */
-export function sayLost(names: Names, event: Event, planting: Planting, number: "counted" | "all" | "some"): string {
+export function sayLost(names: Names, event: Event, planting: PlantsThen, number: "counted" | "all" | "some"): string {
   const to = event.cause === undefined ? "" : ` to ${event.cause.replace(/^to\s+/i, "")}`;
   const { name, were } = number === "counted" ? someOf(names, planting, event.count) : wholePlanting(names, planting);
   return sentence(`${number === "some" ? "some of " : ""}${name} ${were} lost${to}`, event.detail);
 }
 
 /** Without plants, it is the bed itself that was cleared. */
-export function sayCleared(names: Names, event: Event, bed: string, plantings: readonly Planting[]): string {
+export function sayCleared(names: Names, event: Event, bed: string, plantings: readonly PlantsThen[]): string {
   const named = event.variety !== undefined || event.crop !== undefined;
   const { name, were } = named
     ? plantsMeant(names, event, plantings)
@@ -180,7 +172,7 @@ export function sayCleared(names: Names, event: Event, bed: string, plantings: r
   return sentence(`${name} ${were} cleared`, event.detail);
 }
 
-export function sayEndedWithoutWord(names: Names, planting: Planting, day: Day): string {
+export function sayEndedWithoutWord(names: Names, planting: PlantsThen, day: Day): string {
   const { name, were, they } = wholePlanting(names, planting);
   const are = were === "were" ? "are" : "is";
   return sentence(
@@ -195,17 +187,9 @@ export function sayBecause(text: string, reason: string): string {
 }
 
 /** `year` of its life, when it is known when it began. */
-export function sayNextYear(names: Names, planting: Planting, year: number | undefined): string {
+export function sayNextYear(names: Names, planting: PlantsThen, year: number | undefined): string {
   const { name, their } = wholePlanting(names, planting);
   return sentence(`${name} went into ${year === undefined ? "another year" : `${their} ${sayOrdinal(year)} year`}`);
-}
-
-/** For a problem: that a line names plants which are not there. */
-export function sayNotFound(names: Names, ids: PlantIds, beds: readonly string[], doing: string): string {
-  const where = beds.length === 0 ? "anywhere" : `in ${sayList(beds.map(names.bed), "or")}`;
-  const { name, were } = someOf(names, ids, undefined);
-  const grow = were === "were" ? "grow" : "grows";
-  return sentence(`the line says that ${name} ${were} ${doing}, but none ${grow} ${where} on this day`);
 }
 
 // --------------------------------------------------------------------------------------------------- troubles, gear, soil
@@ -214,7 +198,11 @@ export function sayTrouble(
   names: Names,
   event: Event,
   cause: string,
-  { bed, plantings, known }: { readonly bed: string; readonly plantings: readonly Planting[]; readonly known: boolean },
+  {
+    bed,
+    plantings,
+    known,
+  }: { readonly bed: string; readonly plantings: readonly PlantsThen[]; readonly known: boolean },
 ): string {
   const named = event.variety !== undefined || event.crop !== undefined;
   const where = named ? `on ${plantsMeant(names, event, plantings).name}` : `in ${names.bed(bed)}`;
@@ -229,8 +217,8 @@ export function sayTroubleOver(
   trouble: {
     readonly bed: string;
     readonly cause: string;
-    readonly plantings: readonly Planting[];
-    readonly days?: number;
+    readonly plantings: readonly PlantsThen[];
+    readonly days: number | undefined;
   },
 ): string {
   const named = event.variety !== undefined || event.crop !== undefined;

@@ -1,0 +1,6 @@
+// Takes: the garden and its book.
+// Gives: facts of plantings, each worked out once for every output, with the lines it rests on.
+// Never does: touch the disk or the clock; word anything.
+export { type Age, ageOf } from "./age.ts";
+export type { Fact } from "./fact.ts";
+export { type Plants, plantsOf } from "./plants.ts";
