@@ -8,15 +8,32 @@ import { cardLimits, type NameToSay } from "./card.ts";
 import { seasonsGrown } from "./remembered.ts";
 import type { Wording } from "./wording.ts";
 
-const words: Partial<Record<Obtained, (thing: string, from: string | undefined) => string>> = {
-  gifted: (thing, from) => (from === undefined ? `${thing} came to me free.` : `${from} gave me ${lower(thing)} free.`),
-  lent: (thing, from) => `I have ${lower(thing)} on loan${from === undefined ? "" : ` from ${from}`}.`,
-  "paid promotion": (thing, from) =>
+type Telling = (thing: string, from: string | undefined) => readonly [string, ...string[]];
+
+/** Several ways, because a garden with kind neighbours says such a thing at every other stop. */
+const words: Partial<Record<Obtained, Telling>> = {
+  gifted: (thing, from) =>
+    from === undefined
+      ? [`${thing} came to me free.`, `I paid nothing for ${lower(thing)}.`]
+      : [
+          `${from} gave me ${lower(thing)} free.`,
+          `${thing} came free, from ${from}.`,
+          `I have ${lower(thing)} from ${from}, as a gift.`,
+        ],
+  lent: (thing, from) => [
+    `I have ${lower(thing)} on loan${from === undefined ? "" : ` from ${from}`}.`,
+    `On loan${from === undefined ? "" : ` from ${from}`}: ${lower(thing)}.`,
+  ],
+  "paid promotion": (thing, from) => [
     from === undefined
       ? `I was paid to show ${lower(thing)}: this is an ad.`
       : `${from} paid me to show ${lower(thing)}: this is an ad.`,
-  "commission link": (thing) => `My link to ${lower(thing)} earns me a little.`,
-  "own product": (thing) => `I make and sell ${lower(thing)} myself.`,
+  ],
+  "commission link": (thing) => [
+    `My link to ${lower(thing)} earns me a little.`,
+    `Buy ${lower(thing)} by my link, and I earn a little.`,
+  ],
+  "own product": (thing) => [`I make and sell ${lower(thing)} myself.`],
 };
 
 function lower(thing: string): string {
@@ -60,7 +77,13 @@ export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wo
     const tell = obtained === undefined ? undefined : words[obtained];
     if (tell === undefined || told.has(id)) return [];
     told.add(id);
-    return [say(begin(tell(thing, from)), [record])];
+    const ways = tell(thing, from).map((text, at) => ({
+      frame: `${obtained} ${at}`,
+      text: begin(text),
+      grounds: [record],
+    }));
+    // What must be said is said, however often its words were heard.
+    return [wording.choose(ways, Number.POSITIVE_INFINITY) ?? say(begin(tell(thing, from)[0]), [record])];
   });
   return [...disclosed, ...lateLines(here, owed, wording)];
 }

@@ -160,7 +160,9 @@ function tried(here: BedOnTheDay): readonly (readonly Way[])[] {
   return here.now.troubles
     .filter(({ private: hidden, opened }) => !hidden && opened >= here.season)
     .flatMap((trouble) =>
-      trouble.tried.flatMap((what) => toPause(what, 9) ?? []).map((what) => [own(capital(what), [trouble])]),
+      trouble.tried
+        .flatMap((one) => ("what" in one ? (toPause(one.what, 9) ?? []) : []))
+        .map((what) => [own(capital(what), [trouble])]),
     );
 }
 
