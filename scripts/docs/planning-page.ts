@@ -111,7 +111,7 @@ cannot be reckoned with is told by \`plotreel check\` (\`bed/shade-unread\`) and
 
 ## The weeks ahead
 
-\`plotreel outlook\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
+\`plotreel ahead\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
 by their days to maturity, and by what this garden's own records and weather say. \`--ics\` writes it as a calendar; private
 things stay out of that.
 
