@@ -75,7 +75,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withOut(withRecords(program.command("brief")))
-    .description("the brief of a tour: Markdown here, and beside it data and a page to print")
+    .description(
+      "the brief of a tour, a cover, cards and a dossier: Markdown here, and beside it data and a page to print",
+    )
     .argument("<tour-or-date>", "an episode's folder name, or a day such as 2026-06-14")
     .option("--json", "print the data instead of the Markdown")
     .option("--start <time>", "begin filming at this time of day, such as 09:30", timeOfDay)
