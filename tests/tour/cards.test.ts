@@ -316,3 +316,29 @@ test("no stock phrase is heard in more than two of a hundred phrases", () => {
   expect(all).toBeGreaterThan(400);
   expect(table.filter(({ times }) => times > 0.02 * all)).toEqual([]);
 });
+
+describe("what would be wrong to say", () => {
+  const day = "2026-07-10";
+  const bed = "---\ntitle: Step Pots\nin use since: 2024-03-01\n---\n";
+  const cardsOf = async (files: Files) =>
+    makeCards(await gardenOf({ "beds/step-pots.md": bed, ...files }, day), { day, today: day }).cards;
+
+  test("a net is no remedy for blight", async () => {
+    const [card] = await cardsOf({
+      "gear/fruit-net.md": "---\ntitle: Fruit net\n---\n",
+      "notes/2025-05-01.md": "- planted 4 potatoes in Step Pots\n",
+      "notes/2025-08-01.md": "- trouble: blight on potatoes in Step Pots\n- cleared potatoes from Step Pots\n",
+      "notes/2026-05-01.md": "- planted 4 potatoes in Step Pots\n- put up fruit net in Step Pots\n",
+    });
+    expect(card?.opening.text).toContain("blight");
+    expect([card?.why?.text, ...(card?.further ?? []).map(({ text }) => text)].join(" ")).not.toContain("net is up");
+  });
+
+  test("a condition in a promise is not what was asked", async () => {
+    const [card] = await cardsOf({
+      "notes/2026-05-01.md":
+        "- planted 4 potatoes in Step Pots\n- promised: come back to the steps when something is growing on them\n",
+    });
+    expect(card?.opening.text).not.toMatch(/find out|hear when|owe you this: when/);
+  });
+});

@@ -48,11 +48,16 @@ export function cardOf(
   const now = nowPhrases(here, show, owed, wording);
   const figures = figuresAt(here, show, photos);
   const reasons = reasonsAt(here, show, remembered);
-  const why = chooseIn(reasons, wording, cardLimits.why);
+  const shown = now.slice(0, cardLimits.nowPhrases);
+  const why = chooseIn(
+    reasons.map((ways) => ways.filter(({ text }) => !shown.some((phrase) => text.startsWith(phrase.text)))),
+    wording,
+    cardLimits.why,
+  );
   const spoken: Spoken = {
     opening,
     before: seenThen(stop, here),
-    now: now.slice(0, cardLimits.nowPhrases),
+    now: shown,
     figure: figures[0],
     why,
     next: chooseIn(nextWays(here, show), wording, cardLimits.next),

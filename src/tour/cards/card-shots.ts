@@ -37,7 +37,7 @@ function cardShot(shot: Shot, spot: string, cutaway: boolean): CardShot {
 function shotWords({ kind, text }: Shot, spot: string): string {
   if (kind === "walk-in") return "walk in";
   if (kind === "wide") {
-    const stand = spot === "" ? undefined : toPause(spot.replace(/; match.*$/, ""), standWords);
+    const stand = spot === "" ? undefined : toPause(spot.split("; match")[0] ?? spot, standWords);
     return stand === undefined ? "wide" : `wide, ${stand}`;
   }
   const bare = text

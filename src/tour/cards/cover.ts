@@ -7,7 +7,7 @@ import type { PlannedStop } from "../plan/plan-tour.ts";
 import { lightWords } from "../plan-words.ts";
 import type { Card, Caution, Cover, CoverRow, Owed } from "./card.ts";
 import { toPause } from "./count-words.ts";
-import { promised } from "./opening-words.ts";
+import { promised } from "./promised.ts";
 import { bareCause, many, rememberedAt } from "./remembered.ts";
 
 /** More is no preparation any more, it is a day's work. */
@@ -196,7 +196,8 @@ function filmInASentence(planned: readonly PlannedStop[], owed: readonly OwedLin
 function threadOf(kind: string, about: string, keepBy: string, bed: string): string | undefined {
   const inThe = theBed({ title: bed });
   if (kind === "trouble") return `${bareCause(keepBy)} in ${inThe}`;
-  if (kind === "first picking" || kind === "only picking") return about.replace(/^the /, "the first ");
+  if (kind === "only picking") return `what came of ${about}`;
+  if (kind === "first picking") return about.replace(/^the /, "the first ");
   if (kind === "first flower") return `${about} in flower`;
   if (kind === "first fruit") return `fruit on ${about}`;
   if (kind === "new") return `${about}, new to you`;

@@ -17,8 +17,9 @@ import { cardLimits, type NowPhrase } from "./card.ts";
 import { fits, toPause } from "./count-words.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
-import { causeOf, promised } from "./opening-words.ts";
+import { causeOf } from "./opening-words.ts";
 import { specialOf } from "./own-words.ts";
+import { promised } from "./promised.ts";
 import { bareCause } from "./remembered.ts";
 import type { Way, Wording } from "./wording.ts";
 
@@ -93,7 +94,7 @@ function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> |
     const length = sayLength(spaced, here.index.garden.settings.units);
     return { frame: `own: ${length}`, text: `lay the rule down: ${length} apart`, hand: "lay the rule down" };
   }
-  const first = /^First .*?(?:was|were) (?:the )?(.+?) (?:in|on) /.exec(line.now?.text ?? "")?.[1];
+  const first = firstNamed(line.now?.text ?? "");
   return first === undefined
     ? undefined
     : { frame: "owed first was", text: `hold one up: first was ${first}`, hand: "hold one up" };
@@ -223,4 +224,14 @@ function gearWays(here: BedOnTheDay, way: (hand: string, rest: string) => HandWa
     .flatMap((id) => here.index.garden.gear.get(id) ?? [])
     .filter(({ private: hidden }) => !hidden)
     .flatMap(({ title }) => [way("put a hand on", ` ${theGear(title)}`)]);
+}
+
+/** "Gardener's Delight" of "First picked were the Gardener's Delight in the tomato pots, …". */
+function firstNamed(text: string): string | undefined {
+  if (!text.startsWith("First ")) return undefined;
+  const words = text.split(" ").slice(0, 20);
+  const from = words.findIndex((word) => word === "was" || word === "were") + 1;
+  const to = words.findIndex((word, at) => at > from && (word === "in" || word === "on"));
+  const named = words.slice(from, to).filter((word, at) => !(at === 0 && word === "the"));
+  return from === 0 || to < 0 ? undefined : named.join(" ");
 }

@@ -10,6 +10,7 @@ import {
   type Sentence,
   say,
   sayList,
+  theBed,
 } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import { batchOf, isOne, theBatch } from "../batches.ts";
@@ -20,6 +21,7 @@ import { lastYears } from "../milestones.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits } from "./card.ts";
 import { wordsOf } from "./own-words.ts";
+import { askedIn, promised } from "./promised.ts";
 import { bareCause, isFirstOfCrop, many, type Remembered } from "./remembered.ts";
 import { own, type Way, type Wording } from "./wording.ts";
 
@@ -58,32 +60,12 @@ export function openingOf(stop: ToOpen, wording: Wording): Sentence {
     const found = wording.choose(ways, cardLimits.opening, (text) => !/\d/.test(text));
     if (found !== undefined && !found.private) return found;
   }
-  const bed = stop.here.bed.title;
+  const bed = theBed(stop.here.bed);
   const last: Way[] = [
     { frame: "name", text: `This is ${bed}.`, grounds: [stop.here.bed] },
     { frame: "name of", text: `And now to ${bed}.`, grounds: [stop.here.bed] },
   ];
   return wording.choose(last, 99) ?? say(`${bed}.`, [stop.here.bed]);
-}
-
-/** What a promise was, without where and when it would be kept. */
-export function promised(what: string): string {
-  return what
-    .trim()
-    .replace(/^to\s+/i, "")
-    .replace(/[.;,\s]+$/, "")
-    .replace(/\s+on (?:camera|film)\b/i, "")
-    .replace(
-      /\s+(?:again\s+)?(?:in|by|before) (?:January|February|March|April|May|June|July|August|September|October|November|December)\b/i,
-      "",
-    )
-    .replace(/,?\s+in [A-Z]\w+(?: [A-Z]\w+)*$/, "")
-    .replace(/[.;,\s]+$/, "");
-}
-
-/** "whether the netted cabbages stayed clean", where the promise was to find something out. */
-export function askedIn(what: string): string | undefined {
-  return /\b(whether|which|how|why|what|when|who)\b.+$/i.exec(promised(what))?.[0];
 }
 
 function owedWays(line: OwedLine): readonly Way[] {
@@ -182,11 +164,11 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
   const grounds: readonly Ground[] = point.sentence.sources.map((place) => ({ place }));
   const way = (frame: string, text: string): Way => ({ frame, text, grounds });
   if (point.kind === "trial") {
-    return trialsIn(here).map((trial) => own(capital(trial.question.trim().replace(/[.?]*$/, "?")), [trial]));
+    return trialsIn(here).map((trial) => own(capital(asQuestion(trial.question)), [trial]));
   }
   if (point.kind === "question") {
-    const asked = /“(.+?)”/.exec(point.about)?.[1];
-    return asked === undefined
+    const asked = point.about.slice(point.about.indexOf("“") + 1, point.about.lastIndexOf("”"));
+    return asked === ""
       ? []
       : [way("question viewer", `A viewer asks: ${asked}`), way("question you", `You asked me: ${asked}`)];
   }
@@ -319,4 +301,10 @@ function comparedWays(
   return ahead > 0
     ? [way("ahead", `The ${plantName(lot)} ${verb} well ahead of last year.`)]
     : [way("behind", `The ${plantName(lot)} ${verb} well behind last year.`)];
+}
+
+function asQuestion(text: string): string {
+  const bare = text.trim();
+  if (bare.endsWith("?")) return bare;
+  return `${bare.endsWith(".") ? bare.slice(0, -1) : bare}?`;
 }

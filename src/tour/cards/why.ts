@@ -60,11 +60,23 @@ function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
     .map((said) => [own(`${name}${said.trim().replace(/\.$/, "")}`, [event])]);
 }
 
+/** What gear is put up against; a net that keeps birds out does nothing for blight. */
+const against: readonly (readonly [gear: RegExp, cause: RegExp])[] = [
+  [/\b(?:net|netting|mesh|fleece|cage|cloches?)\b/i, /moth|butterfl|caterpillar|fly\b|flies|flea beetle|aphid|thrips/i],
+  [/\b(?:net|netting|cage|mesh)\b/i, /pigeon|bird|crow|rabbit|deer|squirrel|cat\b/i],
+  [/\b(?:fleece|cloches?|tunnel)\b/i, /frost|cold|hail/i],
+  [/\b(?:collars?|copper|wool|traps?)\b/i, /slug|snail|cutworm/i],
+  [/\b(?:shade)\b/i, /heat|sun|scorch/i],
+];
+
+function guards(gear: string, cause: string): boolean {
+  return against.some(([things, causes]) => things.test(gear) && causes.test(cause));
+}
+
 /** Gear that stands since this season where its crop had trouble before: the remedy, told with what it is for. */
 function remedies(here: BedOnTheDay, remembered: readonly Remembered[]): readonly (readonly Way[])[] {
   const [past] = remembered;
   if (past === undefined || !past.lastYear) return [];
-  const guards = /\b(?:net|netting|mesh|fleece|cover|tunnel|collars?|cloches?|wool|copper|cage|traps?)\b/i;
   const putUp = here.index.garden.events.filter(
     (event) =>
       event.kind === "put up" &&
@@ -75,7 +87,8 @@ function remedies(here: BedOnTheDay, remembered: readonly Remembered[]): readonl
   );
   return putUp.flatMap((event) => {
     const gear = here.index.garden.gear.get(event.gear ?? "");
-    if (gear === undefined || gear.private || !guards.test(gear.title) || !here.now.gear.includes(gear.id)) return [];
+    if (gear === undefined || gear.private || !guards(gear.title, past.cause) || !here.now.gear.includes(gear.id))
+      return [];
     return [
       [
         {
