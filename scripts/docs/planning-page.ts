@@ -1,6 +1,7 @@
 /** docs/planning.md, printed from the tables of values and of time on film, and from a tour planned on the demo garden's terms. */
 import { highSun } from "../../src/almanac/index.ts";
 import { filmTime, offFilm, stopOverhead } from "../../src/films/film-time.ts";
+import { cardLimits } from "../../src/tour/cards/card.ts";
 import { mostPerStop, novelty, repeated, showValues, toldAgain } from "../../src/tour/show-values.ts";
 
 export function planningPage(): string {
@@ -14,6 +15,26 @@ Some values change with what is on record:
 - Where captions lie beside the films: what no film has named is worth ${novelty.neverNamed} times as much; what goes on as before and
   was named in the last film ${novelty.namedLastTime} times.
 - \`weights\` in garden.md multiply a row: \`weights: {trial: 1.5, work: 0}\`.
+
+## What stands on a card
+
+Of what is chosen, a card for each stop holds what is needed while the camera runs, the same on paper and on the phone:
+
+| part | at most | what it is |
+|---|---|---|
+| opening | ${cardLimits.opening} words | the one whole sentence, said to the lens, without a figure: what is owed, else what began last year, else trouble, else a first |
+| then | ${cardLimits.before} words | what viewers saw here last time |
+| now | ${cardLimits.nowPhrases} times ${cardLimits.now} words | what is shown, the hand’s verb first, in order along the bed by the spots of your notes |
+| figure | ${cardLimits.figure} words | one, rounded to two digits, held against last year or the last photo; without a comparison there is none |
+| why | ${cardLimits.why} words | a reason your notes give, a remedy for last year’s trouble, another place or time, or what your files say of the plant |
+| names | ${cardLimits.names} | how to say them, and which are new to this garden, new in this bed, or grown every year |
+| say | all of them | gifts, loans, links and debts, in the first person |
+| next | ${cardLimits.next} words | what to look out for, with its day |
+
+What is spoken comes to ${cardLimits.spoken} words at most. When it is more, then, the third thing now, the figure, the second thing now and
+the reason go, in this order, into the dossier below; letters are never made smaller. The limits are common practice of people who
+speak to camera: one thought and one figure at a time, only the first sentence whole. The back of a card has at most ${cardLimits.shots} shots; *hold 10* is ten
+seconds, of which the edit uses four.
 
 ## How long things take
 
@@ -111,7 +132,7 @@ cannot be reckoned with is told by \`plotreel check\` (\`bed/shade-unread\`) and
 
 ## The weeks ahead
 
-\`plotreel outlook\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
+\`plotreel ahead\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
 by their days to maturity, and by what this garden's own records and weather say. \`--ics\` writes it as a calendar; private
 things stay out of that.
 

@@ -134,7 +134,7 @@ spells, and forecasts know a cold spring.
 
 A forecast is the variety's days, slower while days are short, times what your own plantings of the crop took against
 theirs; with weather, the mean of that and the same in warmth. The window is made to hold four times in five of what has not
-come by the day you ask, and plantings that are overdue teach as well as those that came. The brief and the outlook tell the
+come by the day you ask, and plantings that are overdue teach as well as those that came. The brief and the look ahead tell the
 same window; what waits in the ground until you want it, such as leeks, has none. A planting begun a month later than those
 it was learned from is told too late: a variety's days are taken for the same whenever it is begun. \`npm run bench:season\` holds it
 against the demo garden's past (what weather is usual is taken from all years of the files there, the tested one too), and

@@ -3,12 +3,12 @@ import { createHash } from "node:crypto";
 import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { briefFor } from "../../src/cli/brief-command.ts";
+import { ahead } from "../../src/cli/ahead-command.ts";
+import { cardsFor } from "../../src/cli/brief-command.ts";
 import { check } from "../../src/cli/check-command.ts";
 import { type Effects, realEffects } from "../../src/cli/effects.ts";
 import { type Loaded, loadGarden } from "../../src/cli/load-garden.ts";
 import { measured } from "../../src/cli/measured-garden.ts";
-import { outlook } from "../../src/cli/outlook-command.ts";
 import { recap } from "../../src/cli/recap-command.ts";
 import { timeline } from "../../src/cli/timeline-command.ts";
 import { wrap } from "../../src/cli/wrap-command.ts";
@@ -19,7 +19,7 @@ import { makePages } from "../../src/site/make-pages.ts";
 import { fieldSite } from "../../src/site/page-data/field-site.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
 import { FIELD_PAGES, PUBLIC_PAGES } from "../../src/site/page-table.ts";
-import { briefMarkdown } from "../../src/tour/index.ts";
+import { cardsMarkdown } from "../../src/tour/index.ts";
 
 export interface GardenCase {
   readonly name: string;
@@ -56,7 +56,7 @@ export async function outputsOf(
   await run("reading", (effects) => check(loaded, { reading: true }, effects));
   await run("timeline", (effects) => timeline(loaded, { since: "0001-01-01" }, effects));
   await run("timeline-data", (effects) => timeline(loaded, { since: "0001-01-01", json: true }, effects));
-  await run("outlook", (effects) => outlook(loaded, { weeks: 4, out: "out" }, effects));
+  await run("ahead", (effects) => ahead(loaded, { weeks: 4, out: "out" }, effects));
   for (const year of yearsOf(garden, today))
     await run(`recap-${year}`, (effects) => recap(loaded, { year, out: "out" }, effects));
   for (const { id, status } of garden.episodes.values()) {
@@ -69,8 +69,8 @@ export async function outputsOf(
 }
 
 function tellBrief(loaded: Loaded, tour: string, effects: Effects): void {
-  const brief = briefFor(loaded, tour);
-  effects.out(briefMarkdown(brief, loaded.garden.settings, { sources: true }));
+  const brief = cardsFor(loaded, tour);
+  effects.out(cardsMarkdown(brief, loaded.garden.settings, { sources: true }));
   effects.out(JSON.stringify(brief, null, 1));
   effects.out(readable(briefPage(brief, loaded.garden)));
 }

@@ -1,6 +1,6 @@
 /** The richest day of the weeks ahead, in made-up gardens in which most kinds come ripe in one week and some in others. */
 import { addDays, daysBetween } from "../../src/calendar.ts";
-import { makeOutlook } from "../../src/tour/index.ts";
+import { lookAhead } from "../../src/tour/index.ts";
 import { chance } from "./chance.ts";
 import { MadeNotes } from "./made-garden.ts";
 import type { TruthRow } from "./table.ts";
@@ -29,16 +29,14 @@ export async function daysAheadRows(): Promise<readonly TruthRow[]> {
       });
       notes.line(addDays(today, ahead - days), `planted 6 bought ${title} in Bed ${kind + 1}`);
     }
-    const outlook = makeOutlook(await notes.garden(today), { today, weeks });
-    const richest = outlook.days.reduce((best, day) => (day.value > best.value ? day : best));
+    const ahead = lookAhead(await notes.garden(today), { today, weeks });
+    const richest = ahead.days.reduce((best, day) => (day.value > best.value ? day : best));
     const first = daysBetween(today, richest.day) - Math.max(...ripe.slice(0, together));
     // All of the cluster is ripe and still news: a film of that day has most to show.
     if (first >= 0 && first <= 7) right += 1;
     dayOff = Math.max(
       dayOff,
-      ...outlook.expected.map(({ day, bed }) =>
-        Math.abs(daysBetween(today, day) - (ripe[Number(bed?.slice(1))] ?? 99)),
-      ),
+      ...ahead.expected.map(({ day, bed }) => Math.abs(daysBetween(today, day) - (ripe[Number(bed?.slice(1))] ?? 99))),
     );
   }
   return [

@@ -1,15 +1,23 @@
-/** `plotreel brief TOUR-OR-DATE`: the brief as Markdown to read, and beside it as data and as a page to print. */
+/** `plotreel brief TOUR-OR-DATE`: cover, cards and dossier as Markdown to read, and beside it as data and as a page to print. */
 import path from "node:path";
 import { isDay } from "../calendar.ts";
 import { earlier } from "../garden/index.ts";
 import type { Garden } from "../model.ts";
 import { nearestName } from "../records/index.ts";
-import { briefPage, fieldListPage } from "../site/index.ts";
-import { type Brief, type BriefRequest, briefMarkdown, makeBrief, photosCompared } from "../tour/index.ts";
+import { briefPage, fieldListPage, makeFieldList } from "../site/index.ts";
+import {
+  type Brief,
+  type BriefRequest,
+  type CardSet,
+  cardsMarkdown,
+  makeBrief,
+  makeCards,
+  photosCompared,
+} from "../tour/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { expectedWindows } from "./expected-windows.ts";
-import { fieldListOf } from "./field-list-of.ts";
+import { cardPictures } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 import { printBrief } from "./print-brief.ts";
@@ -34,28 +42,38 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
   // Only photos that the brief holds against one another are measured: a few, however many there are.
   const loaded = await measured(read, photosCompared(read.garden, requestFor(read, options.tour, options)));
   const { garden } = loaded;
-  const made = briefFor(loaded, options.tour, options);
-  const stem = path.resolve(effects.cwd, options.out, "briefs", made.tour);
-  const markdown = briefMarkdown(made, garden.settings, { sources: options.sources });
+  const made = cardsFor(loaded, options.tour, options);
+  const stem = path.resolve(effects.cwd, options.out, "briefs", made.dossier.tour);
+  const markdown = cardsMarkdown(made, garden.settings, { sources: options.sources });
   const data = JSON.stringify(made, null, 2);
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
-  await effects.writeText(`${stem}.html`, briefPage(made, garden));
-  await effects.writeText(`${stem}-field-list.html`, fieldListPage(await fieldListOf(loaded, made)));
+  const pictures = await cardPictures(loaded, made);
+  await effects.writeText(`${stem}.html`, briefPage(made, garden, { pictures }));
+  await effects.writeText(`${stem}-field-list.html`, fieldListPage(makeFieldList(made, garden, pictures)));
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
   effects.err(`Field list for the phone: ${stem}-field-list.html`);
-  if (options.pdf === true) await printBrief(loaded, made, stem, effects);
+  if (options.pdf === true) await printBrief(loaded, made, stem, effects, pictures);
   return EXIT.done;
 }
 
-/** The brief of an episode or of a day. */
+/** Cover, cards and dossier of an episode or of a day. */
+export function cardsFor(loaded: InTime, tour: string, how: HowToFilm = {}): CardSet {
+  return makeCards(loaded.garden, inTime(loaded, tour, how));
+}
+
+/** The dossier alone, for what only asks what was planned. */
 export function briefFor(loaded: InTime, tour: string, how: HowToFilm = {}): Brief {
+  return makeBrief(loaded.garden, inTime(loaded, tour, how));
+}
+
+function inTime(loaded: InTime, tour: string, how: HowToFilm): BriefRequest {
   const request = requestFor(loaded, tour, how);
   const { garden, today } = loaded;
   const day = garden.episodes.get(request.episode ?? "")?.day ?? request.day ?? today;
   // Of a tour that was, only what was known then.
-  return makeBrief(garden, { ...request, windows: expectedWindows(loaded, earlier(day, today)) });
+  return { ...request, windows: expectedWindows(loaded, earlier(day, today)) };
 }
 
 type InTime = Pick<Loaded, "garden" | "weather" | "today">;

@@ -1,15 +1,19 @@
-/** The field list of a brief with its small pictures, whose copies have a corner of the cache to themselves. */
+/** The field list of a tour with its small pictures, whose copies have a corner of the cache to themselves. */
 import path from "node:path";
 import { publishPhotos } from "../photos/index.ts";
-import { type FieldList, makeFieldList, picturesWanted } from "../site/index.ts";
-import type { Brief } from "../tour/index.ts";
+import { type CardPictures, type FieldList, fieldPictures, makeFieldList, picturesWanted } from "../site/index.ts";
+import type { CardSet } from "../tour/index.ts";
 import type { Loaded } from "./load-garden.ts";
 
 /** Pixels: as wide as a phone shows them, and small enough to carry. */
 const WIDTH = 480;
 
-export async function fieldListOf({ garden, recordsDir, cacheDir, report }: Loaded, brief: Brief): Promise<FieldList> {
-  const wanted = new Set(picturesWanted(brief));
+/** The views to match, small, by photo path: the phone and the paper carry the same. */
+export async function cardPictures(
+  { garden, recordsDir, cacheDir, report }: Loaded,
+  cards: CardSet,
+): Promise<CardPictures> {
+  const wanted = new Set(picturesWanted(cards.dossier));
   const photos = garden.photos.filter((photo) => wanted.has(photo.path));
   const { copies } = await publishPhotos(photos, {
     recordsDir,
@@ -18,5 +22,9 @@ export async function fieldListOf({ garden, recordsDir, cacheDir, report }: Load
     onProgress: (done, total) => report.progress("Making small pictures", done, total),
   });
   report.end();
-  return makeFieldList(brief, garden, copies);
+  return fieldPictures(copies);
+}
+
+export async function fieldListOf(loaded: Loaded, cards: CardSet): Promise<FieldList> {
+  return makeFieldList(cards, loaded.garden, await cardPictures(loaded, cards));
 }

@@ -1,6 +1,7 @@
 /** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
+import { type AheadOptions, ahead } from "./ahead-command.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
 import { type CheckOptions, check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
@@ -8,7 +9,6 @@ import { type Effects, realEffects } from "./effects.ts";
 import { ingest } from "./ingest-command.ts";
 import { type LoadOptions, loadGarden, settling } from "./load-garden.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
-import { type OutlookOptions, outlook } from "./outlook-command.ts";
 import { type PublishOptions, publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
@@ -75,7 +75,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withOut(withRecords(program.command("brief")))
-    .description("the brief of a tour: Markdown here, and beside it data and a page to print")
+    .description(
+      "the brief of a tour, a cover, cards and a dossier: Markdown here, and beside it data and a page to print",
+    )
     .argument("<tour-or-date>", "an episode's folder name, or a day such as 2026-06-14")
     .option("--json", "print the data instead of the Markdown")
     .option("--start <time>", "begin filming at this time of day, such as 09:30", timeOfDay)
@@ -86,13 +88,13 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
     );
 
-  withOut(withRecords(program.command("outlook")))
+  withOut(withRecords(program.command("ahead")))
     .description("the coming weeks: what to film in time, days worth filming, what should be ready when")
     .option("--weeks <number>", "how many weeks to look ahead", numberOfWeeks, 4)
     .option("--ics", "also write a calendar file")
     .option("--json", "as data")
-    .action(async (options: LoadOptions & OutlookOptions) =>
-      finish(await outlook(await loadGarden(options, effects), options, effects)),
+    .action(async (options: LoadOptions & AheadOptions) =>
+      finish(await ahead(await loadGarden(options, effects), options, effects)),
     );
 
   withOut(withRecords(program.command("publish")))

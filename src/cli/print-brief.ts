@@ -1,18 +1,19 @@
 /** The brief as a PDF, printed by a Chromium that is on the machine anyway. Without one the page itself prints as well. */
 import path from "node:path";
-import { briefPage } from "../site/index.ts";
-import type { Brief } from "../tour/index.ts";
+import { briefPage, type CardPictures } from "../site/index.ts";
+import type { CardSet } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
 
 export async function printBrief(
   { garden }: Pick<Loaded, "garden">,
-  brief: Brief,
+  cards: CardSet,
   stem: string,
   effects: Effects,
+  pictures?: CardPictures,
 ): Promise<void> {
   const paper = garden.settings.units === "us" ? "Letter" : "A4";
-  const printing = await effects.printPage(briefPage(brief, garden, paper), path.dirname(stem));
+  const printing = await effects.printPage(briefPage(cards, garden, { paper, pictures }), path.dirname(stem));
   if (printing.pdf === undefined) {
     const why =
       printing.why === "no program"
@@ -21,7 +22,7 @@ export async function printBrief(
     effects.err(`No PDF. ${why}; print ${stem}.html from any browser instead.`);
     return;
   }
-  await effects.writeBytes(`${stem}.pdf`, settled(printing.pdf, brief.date));
+  await effects.writeBytes(`${stem}.pdf`, settled(printing.pdf, cards.dossier.date));
   effects.err(`Printed on ${paper}: ${stem}.pdf`);
 }
 

@@ -3,8 +3,8 @@ import path from "node:path";
 import type { Garden, Problem } from "../model.ts";
 import { findBursts, type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
 import { briefPage, type LiveBrief, type LiveMaterials } from "../site/index.ts";
-import type { Brief } from "../tour/index.ts";
-import { briefFor } from "./brief-command.ts";
+import type { CardSet } from "../tour/index.ts";
+import { cardsFor } from "./brief-command.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
@@ -55,10 +55,10 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
 }
 
 function briefOf(episode: string, loaded: Loaded): LiveBrief {
-  let brief: Brief | undefined;
+  let cards: CardSet | undefined;
   const made = () => {
-    brief ??= briefFor(loaded, episode);
-    return brief;
+    cards ??= cardsFor(loaded, episode);
+    return cards;
   };
   return {
     name: episode,

@@ -3,7 +3,7 @@ import path from "node:path";
 import { stringify } from "csv-stringify/sync";
 import type { Episode, Garden } from "../model.ts";
 import { nearestName, problemText } from "../records/index.ts";
-import type { Brief } from "../tour/index.ts";
+import type { Brief, CardSet } from "../tour/index.ts";
 import {
   acceptPromises,
   chapterCues,
@@ -115,7 +115,7 @@ function shown(file: string, recordsDir: string): string {
 async function briefOf(loaded: Loaded, episode: Episode, outDir: string, effects: Effects): Promise<Brief> {
   const text = await effects.readText(path.join(outDir, "briefs", `${episode.id}.json`));
   try {
-    const kept = JSON.parse(text ?? "null") as Brief | null;
+    const kept = (JSON.parse(text ?? "null") as Partial<CardSet> | null)?.dossier;
     if (kept?.tour === episode.id && kept.date === episode.day && Array.isArray(kept.stops)) return kept;
   } catch {
     effects.err(`The brief in ${path.join(outDir, "briefs")} cannot be read, so it was made anew.`);

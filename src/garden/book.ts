@@ -100,7 +100,7 @@ function stoodOn(history: readonly Change[], id: string, on: Day): Planting | un
   return undefined;
 }
 
-/** The state of each bed as it was last asked for: briefs, their follow-ups and the days of an outlook ask again and again. */
+/** The state of each bed as it was last asked for: briefs, their follow-ups and the days of a look ahead ask again and again. */
 function stateByDay(garden: Garden): Book["stateOf"] {
   const known = new Map<string, BedState>();
   return (bed, day) => {

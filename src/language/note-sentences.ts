@@ -7,7 +7,9 @@ export function sentencesOf(markdown: string): readonly string[] {
     .replace(/[*_`]/g, "")
     .replace(/\s+/g, " ")
     .trim();
-  return (plain.match(/[^.!?]+[.!?]*/g) ?? [])
+  // "1.2 m" and "9.15" are one word: a sentence ends at a mark with a gap behind it.
+  return plain
+    .split(/(?<=[.!?]["”’)]?)\s+/)
     .map((sentence) => endOf(sentence.trim()))
     .filter((sentence) => sentence !== "");
 }

@@ -89,21 +89,20 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 }
 @media print {
-  @page { margin: 8mm 9mm; }
-  html { font-size: 7.3pt; line-height: 1.14; }
+  html { font-size: 10pt; line-height: 1.2; }
   body { print-color-adjust: economy; }
   main { max-width: none; padding: 0; }
   body { padding: 0; }
   .tape { display: none; }
   .mark { position: static; margin: 0; padding: 0; border-bottom: 1pt solid var(--pencil); background: none; }
-  .mark strong { font-size: 8.5pt; }
+  .mark strong { font-size: 10pt; }
   h1 { display: inline; font-size: 13pt; }
-  h2 { font-size: 9pt; }
-  h3 { font-size: 9.5pt; }
+  h2 { font-size: 13pt; }
+  h3 { font-size: 12pt; }
   .when, table, .notes { font-size: inherit; }
-  .plan { max-width: none; margin: 0; padding-right: 52mm; }
+  .plan { max-width: none; margin: 0; }
   .light, .clock, .say { margin: 0; }
-  .light { position: absolute; top: 0; right: 0; }
+  .light { margin-top: 1mm; }
   .light svg { height: 7mm; width: auto; }
   .light rect { fill: var(--zinc-line); }
   .light rect.best { fill: var(--quiet); }
@@ -113,7 +112,6 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .left { max-width: none; }
   .when { display: inline; margin: 0 0 0 2mm; }
   .paper { columns: 2; column-gap: 5mm; column-rule: .3pt solid var(--zinc-line); margin-top: 1mm; }
-  .tight { line-height: 1.12; }
   section { margin-top: 1.4mm; }
   section > h2 { margin-bottom: .2mm; }
   section:first-child { margin-top: 0; }
@@ -126,8 +124,8 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   .stop .number { min-width: 0; }
   .show, table, .facts, .notes { margin-top: .3mm; }
   .notes p + p { margin: 0; }
-  .show label, .ticks label { grid-template-columns: 2.3mm 1fr; gap: 1mm; min-height: 0; padding: 0; }
-  input[type=checkbox] { width: 2.1mm; height: 2.1mm; margin-top: .25mm; border: .5pt solid var(--pencil); border-radius: 0; }
+  .show label, .ticks label { grid-template-columns: 3.2mm 1fr; gap: 1mm; min-height: 0; padding: 0; }
+  input[type=checkbox] { width: 3mm; height: 3mm; margin-top: .5mm; border: .5pt solid var(--pencil); border-radius: 0; }
   .facts { padding: 0; }
   .facts li { display: inline; }
   .facts li::before { content: " \\2022\\00a0"; }
@@ -137,6 +135,6 @@ footer { max-width: 78rem; margin: 0 auto; padding: 1rem max(1.25rem, 4vw) 2rem;
   h2, h3, header { break-after: avoid; }
   .show li, tr, .notes p { break-inside: avoid; }
   p, li { orphans: 2; widows: 2; }
-  .screen, .facts .screen, .kept, .tight .could, .tight .of-should, .tight .of-could, details, footer { display: none; }
+  .screen, .facts .screen, details, footer { display: none; }
 }
 `;

@@ -8,10 +8,9 @@ import { capital, type Sentence, sayDay, sayNumber, sayPlural } from "../languag
 import type { Garden } from "../model.ts";
 import {
   type Brief,
-  careOf,
-  type FollowUpLine,
+  type CardSet,
+  coverLight,
   factParagraphs,
-  headLine,
   leftOutWords,
   levelWords,
   lightWords,
@@ -20,10 +19,13 @@ import {
   type ShowPoint,
   type Stop,
   seenBefore,
+  toSettle,
   type VarietyRow,
 } from "../tour/index.ts";
 import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
+import { type CardPictures, cardSheets, coverHtml } from "./cards-page.ts";
+import { cardsPageStyle } from "./cards-page-style.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 import { escapeHtml } from "./escape-html.ts";
 import { sealedHead } from "./sealed-head.ts";
@@ -35,23 +37,36 @@ const mostChanges = 40;
 /** The word along the left edge from top to bottom, as on the other field pages. */
 const tape = `<svg class="tape" aria-hidden="true"><defs><pattern id="tape" width="24" height="163" patternUnits="userSpaceOnUse"><text transform="translate(17 127) rotate(-90)">Private</text></pattern></defs><rect class="ground" width="100%" height="100%"/><rect width="100%" height="100%" fill="url(#tape)"/></svg>`;
 
-/** A whole HTML document. With a `paper` it prints on that and no other; without, on whatever lies in the printer. */
-export function briefPage(brief: Brief, garden: Garden, paper?: "A4" | "Letter"): string {
-  const sheet = paper === undefined ? "" : `@page { size: ${paper}; }`;
-  const style = `${carriedFonts("Brief")}${briefStyle}${sheet}`;
-  return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style)}
+export interface Printing {
+  /** By its units a garden prints on A4 or Letter. */
+  readonly paper?: "A4" | "Letter" | undefined;
+  /** By photo path: the views to match, carried in the page. */
+  readonly pictures?: CardPictures | undefined;
+}
+
+/** A whole HTML document: the cover, the cards two to a sheet, then the dossier. */
+export function briefPage(
+  { cover, cards, dossier: brief }: CardSet,
+  garden: Garden,
+  { paper, pictures = new Map() }: Printing = {},
+): string {
+  const sheet = paper ?? (garden.settings.units === "us" ? "Letter" : "A4");
+  const style = `${carriedFonts("Brief")}${briefStyle}${cardsPageStyle(sheet)}`;
+  const further = new Map(cards.map((card) => [card.id, card.further]));
+  return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style, pictures.size > 0)}
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
 ${tape}
 <main>
-${head(brief, garden)}
-<div class="paper${wordsToPrint(brief) > fullPaper ? " tight" : ""}">
-${opening(brief)}
-${owed(brief)}
-${brief.stops.map((stop, index) => `${siteHeading(brief.stops, index)}${stopHtml(stop, brief, garden.settings.language)}`).join("\n")}
+${coverHtml(cover)}
+${cardSheets(cards, pictures)}
+<section class="dossier-head"><h2>Dossier</h2>
+<p class="plan">${text(planWords(brief))}${coverLight(brief) === undefined ? ` ${text(lightWords(brief) ?? "")}` : ""}</p>
+${lightChart(brief.plan)}</section>
+<div class="paper">
+${brief.stops.map((stop, index) => `${siteHeading(brief.stops, index)}${stopHtml(stop, brief, garden.settings.language, further.get(stop.id) ?? [])}`).join("\n")}
 ${leftOut(brief)}
-${before(brief)}
-${care(brief)}
+${aboutThePlan(brief)}
 </div>
 </main>
 <footer>${text(garden.settings.name)}. Private field page.</footer>
@@ -60,61 +75,12 @@ ${care(brief)}
 `;
 }
 
-/**
- * Letters that two sheets of A4 or Letter hold beside the lists at the end. A fuller brief leaves out on paper what could
- * be shown, so that ten stops stay on two sheets; measured on the demo garden's tours.
- */
-const fullPaper = 18_500;
-
-function wordsToPrint(brief: Brief): number {
-  const ofStop = (stop: Stop) => [
-    ...stop.show,
-    ...factParagraphs(stop).filter(({ shown }) => shown !== undefined && shown !== "no"),
-    ...seenBefore(stop),
-    ...stop.shots,
-    ...stop.tasks,
-    ...stop.troubles,
-    ...stop.cautions,
-    ...stop.furtherCautions,
-    ...stop.disclosures,
-    ...stop.varieties.map((row) => ({ text: `${row.label} ${row.howMany} ${row.say} ${row.from}` })),
-  ];
-  const lines = [...brief.opening, ...brief.stops.flatMap(ofStop), ...brief.leftOut, ...brief.checks];
-  return lines.reduce((sum, line) => sum + line.text.length, 0);
-}
-
-function head(brief: Brief, garden: Garden): string {
-  const light = lightWords(brief);
-  return `<h1>${text(brief.title)}</h1>
-<p class="when">${text(headLine(brief, garden.settings))}</p>
-<p class="plan">${text(planWords(brief))}${light === undefined ? "" : ` ${text(light)}`}</p>
-${lightChart(brief.plan)}`;
-}
-
-function opening(brief: Brief): string {
-  if (brief.opening.length === 0) return "";
-  const title = brief.opening.length === 1 ? "Open with this" : "Open with one of these";
-  return `<section><h2>${title}</h2><ol class="lines">${brief.opening.map((line) => `<li>${sentence(line)}</li>`).join("")}</ol></section>`;
-}
-
-function owed(brief: Brief): string {
-  if (brief.followUps.length === 0) return "";
-  const item = (line: FollowUpLine) => {
-    const stop = brief.stops.find((each) => each.id === line.stop);
-    const where = stop === undefined ? "no stop of this tour" : `stop ${stop.number}`;
-    const standing = line.standing === "open" ? "" : `<span class="level">${capital(line.standing)}</span>`;
-    return `<li${stop === undefined ? "" : ' class="kept"'}>${standing}${sentence(line)} <span class="why">(${where})</span></li>`;
-  };
-  const kept = brief.followUps.every((line) => line.stop !== undefined);
-  return `<section${kept ? ' class="kept"' : ""}><h2>Owed to viewers</h2><ul class="lines">${brief.followUps.map(item).join("")}</ul></section>`;
-}
-
 function siteHeading(stops: readonly Stop[], index: number): string {
   const site = stops[index]?.siteTitle;
   return site === undefined || site === stops[index - 1]?.siteTitle ? "" : `<h2 class="site">${text(site)}</h2>\n`;
 }
 
-function stopHtml(stop: Stop, brief: Brief, language: string): string {
+function stopHtml(stop: Stop, brief: Brief, language: string, further: readonly Sentence[]): string {
   const facts = factParagraphs(stop);
   const factItem = (fact: (typeof facts)[number]) =>
     `<li class="${fact.shown === undefined || fact.shown === "no" ? "screen" : `of-${fact.shown}`}">${sentence(fact)}</li>`;
@@ -133,7 +99,7 @@ ${seen.length === 0 ? "" : `<p class="seen">${seen.map(sentence).join(" ")}</p>`
 <div class="told"><ul class="show">${stop.show.map(showItem).join("")}</ul>
 ${stop.close === undefined ? "" : `<p class="say">“${text(stop.close)}”</p>`}
 ${said}
-${notes(stop)}</div>
+${notes(stop, further)}</div>
 <div class="listed">${varietyTable(stop.varieties)}
 ${changes(stop, brief, language)}</div>
 </article>`;
@@ -160,22 +126,21 @@ function varietyTable(rows: readonly VarietyRow[]): string {
   return `<table role="table"><thead role="rowgroup"><tr role="row">${head}</tr></thead><tbody role="rowgroup">${rows.map(line).join("")}</tbody></table>`;
 }
 
-function notes(stop: Stop): string {
+function notes(stop: Stop, further: readonly Sentence[]): string {
   const shown = new Set(stop.show.map((point) => point.text));
   const unshown = (lines: readonly Sentence[]) => lines.filter((line) => !shown.has(line.text));
   const parts: readonly (readonly [string, readonly Sentence[]])[] = [
     ["Finished since", unshown(stop.finishedSince)],
     ["Trouble", unshown(stop.troubles)],
     ["Still to do", stop.tasks],
-    ["Say it", stop.disclosures],
-    ["Care", careOf(stop)],
   ];
   const lines = parts
     .filter(([, all]) => all.length > 0)
     .map(([title, all]) => `<p><b>${title}:</b> ${all.map(sentence).join(" ")}</p>`);
   const gear =
     stop.gear.length === 0 ? [] : [`<p><b>Gear here:</b> ${stop.gear.map((row) => text(row.title)).join(", ")}.</p>`];
-  const all = [...gear, ...lines, ...pointTo(stop), shots(stop)];
+  const more = further.length === 0 ? [] : [`<p><b>Could be said:</b> ${further.map(sentence).join(" · ")}.</p>`];
+  const all = [...gear, ...lines, ...more, ...pointTo(stop), shots(stop)];
   return all.length === 0 ? "" : `<div class="notes">${all.join("")}</div>`;
 }
 
@@ -221,23 +186,12 @@ function leftOut(brief: Brief): string {
   return `<section><h2>${text(words.title)}</h2><p class="left">${[...words.lines.map(line), ...more].join(" · ")}.</p></section>`;
 }
 
-function before(brief: Brief): string {
-  const tasks = brief.tasks.filter((task) => !task.overdue);
-  const lines = [...brief.checks, ...tasks].map(sentence);
-  const pack = brief.kit.length === 0 ? [] : [`Pack: ${brief.kit.map(text).join(" · ")}.`];
-  const tick = (line: string, index: number) =>
-    `<li><label><input type="checkbox" id="before-${index + 1}"><span>${line}</span></label></li>`;
-  if (lines.length + pack.length === 0) return "";
-  return `<section><h2>Before you film</h2><ul class="ticks">${[...lines, ...pack].map(tick).join("")}</ul></section>`;
-}
-
-function care({ stops, closingCaution }: Brief): string {
-  if (closingCaution === undefined) return "";
-  const further = stops.flatMap(({ number, furtherCautions }) =>
-    furtherCautions.map((line) => `<li>${sentence(line)} <span class="why">(stop ${number})</span></li>`),
-  );
-  if (further.length === 0) return `<div class="notes"><p><b>Care:</b> ${text(closingCaution)}</p></div>`;
-  return `<section><h2>Care</h2><ul class="lines">${further.join("")}</ul><p>${text(closingCaution)}</p></section>`;
+/** What the plan asks and the cover had no room for. */
+function aboutThePlan(brief: Brief): string {
+  const settled = new Set(toSettle(brief).map(({ text: words }) => words));
+  const open = [...brief.checks, ...brief.tasks.filter(({ overdue }) => !overdue)];
+  const lines = open.filter(({ text: words }) => !settled.has(words)).map((line) => `<li>${sentence(line)}</li>`);
+  return lines.length === 0 ? "" : `<section><h2>About the plan</h2><ul class="lines">${lines.join("")}</ul></section>`;
 }
 
 function sentence(line: Sentence): string {

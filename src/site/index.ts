@@ -3,8 +3,10 @@
 // Never does: let anything private into a public page, or put a half-made site in place of a whole one.
 export { briefPage } from "./brief-page.ts";
 export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach, refusePlace } from "./build-sites.ts";
+export type { CardPictures } from "./cards-page.ts";
 export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";
 export { fieldListPage } from "./field-list/field-list-page.ts";
+export { fieldPictures } from "./field-list/field-pictures.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export { ForeignFiles } from "./own-files.ts";

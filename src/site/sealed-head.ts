@@ -1,10 +1,10 @@
 /** The head of a private page that is one file: no request to anywhere, no script, its one style sheet allowed by hash. */
 import { createHash } from "node:crypto";
 
-/** `title` is HTML; `style` is all the page has. */
-export function sealedHead(title: string, style: string): string {
+/** `title` is HTML; `style` is all the page has, but for pictures carried as data. */
+export function sealedHead(title: string, style: string, pictures = false): string {
   const hash = createHash("sha256").update(style).digest("base64");
-  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:;${pictures ? " img-src data:;" : ""} base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
 <html lang="en">
 <head>

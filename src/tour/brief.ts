@@ -82,10 +82,10 @@ export interface VarietyRow {
   /** Plants alive; undefined when nobody counted. */
   readonly count?: number | undefined;
   readonly lost: number;
-  /** "21 (3 lost)", "about 40", "not counted". */
+  /** "21 (3 lost)", "about 40"; empty where nobody counted. */
   readonly howMany: string;
   readonly sayAs?: string | undefined;
-  /** What to print under "say": the `say it as`, else "as written". */
+  /** What to print under "say": the `say it as`, else nothing. */
   readonly say: string;
   readonly source?: Source | undefined;
   /** What to print under "from": "seed swap, Saltmarsh Hall". */

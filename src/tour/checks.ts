@@ -3,10 +3,10 @@
 import { daysBetween } from "../calendar.ts";
 import type { Book } from "../garden/index.ts";
 import {
-  capital,
   cultivar,
   type Ground,
   inBed,
+  isSingular,
   isUnnamed,
   looksHardToSay,
   onDay,
@@ -52,20 +52,18 @@ export function check(kind: Check["kind"], sentence: Sentence, bed?: string): Ch
   return { ...sentence, kind, bed };
 }
 
-/** "Two names have no source: the white courgettes and the basil by the door." */
+/** "Where did the white courgettes and the basil by the door come from?" */
 function sourceChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   const lots = distinctVarieties(stops).filter(
     ({ lot }) => lot.variety?.source === undefined && lot.planting.plantsFrom === undefined && !isUnnamed(lot),
   );
   if (lots.length === 0) return [];
   const names = lots.map(({ lot, here }) => `${thePlants(lot, lot.plants)}${spotWords(lot, here, lots.length)}`);
-  const has =
-    lots.length === 1 ? "One variety has no source:" : `${capital(sayNumber(lots.length))} varieties have no source:`;
   return [
     check(
       "source",
       say(
-        `${has} ${shortList(names)}.`,
+        `Where did ${shortList(names)} come from?`,
         lots.map(({ lot }) => groundOf(lot)),
       ),
     ),
@@ -95,14 +93,14 @@ function nameChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
     check(
       "say it as",
       say(
-        `${who} No “say it as” is written down.`,
+        who,
         lots.map(({ lot }) => groundOf(lot)),
       ),
     ),
   ];
 }
 
-/** "The lettuces in the cold frame have no variety name." */
+/** "Which variety are the lettuces in the cold frame?" */
 function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
   return stops.flatMap((here) => {
     const lots = here.growing.filter((lot) => isUnnamed(lot));
@@ -110,7 +108,9 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
     const names = lots.map((lot) =>
       thePlants({ crop: lot.crop, variety: lot.crop === undefined ? lot.variety : undefined }, lot.plants),
     );
-    const text = `Which variety? Nobody wrote it down for ${sayList([...new Set(names)])} ${inBed(here.bed)}.`;
+    const distinct = [...new Set(names)];
+    const one = distinct.length === 1 && lots.every((lot) => isSingular(lot, lot.plants));
+    const text = `Which variety ${one ? "is" : "are"} ${sayList(distinct)} ${inBed(here.bed)}?`;
     return [
       check(
         "unnamed",

@@ -21,10 +21,10 @@ export function expectedDay(lot: Lot, here: BedOnTheDay): Day | undefined {
   return packet === undefined ? undefined : (here.windows?.get(lot.planting.id)?.likely ?? packet);
 }
 
-/** "from about 2 September" by the packet, "most likely about 6 September" where this garden's past was reckoned with. */
+/** "from about 2 September" by the packet, "about 6 September" where this garden's past was reckoned with. */
 export function aboutWhen(lot: Lot, day: Day, here: BedOnTheDay): string {
   const known = here.windows?.has(lot.planting.id) === true;
-  return `${known ? "most likely" : "from"} about ${dayOnly(day, voiceOf(here))}`;
+  return `${known ? "" : "from "}about ${dayOnly(day, voiceOf(here))}`;
 }
 
 /** The event that ends the wait. */

@@ -1,17 +1,22 @@
 // Takes: the garden, and an episode or a day.
-// Gives: the brief of that tour as plain data (what to show and say, in which order, time and light, each with its source), and its Markdown.
+// Gives: the cover, the cards and the dossier of that tour as plain data, each phrase with its source, and their Markdown.
 // Never does: touch the disk, ask a clock, invent anything no record tells.
 
+export type { Ahead, Deadline, Expected } from "./ahead/ahead.ts";
+export { aheadMarkdown } from "./ahead/ahead-markdown.ts";
+export { lookAhead } from "./ahead/look-ahead.ts";
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
-export { briefMarkdown } from "./brief-markdown.ts";
 export type { Shot } from "./camera.ts";
+export type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay, NowPhrase } from "./cards/card.ts";
+export { cardLimits } from "./cards/card.ts";
+export { cardsMarkdown } from "./cards/cards-markdown.ts";
+export { clockOf } from "./cards/clock.ts";
+export { coverLight, toSettle } from "./cards/cover.ts";
+export { makeCards } from "./cards/make-cards.ts";
 export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { factParagraphs } from "./facts.ts";
 export { photosCompared } from "./growth-lines.ts";
 export { makeBrief } from "./make-brief.ts";
-export { makeOutlook } from "./outlook/make-outlook.ts";
-export type { Deadline, Expected, Outlook } from "./outlook/outlook.ts";
-export { outlookMarkdown } from "./outlook/outlook-markdown.ts";
 export type { Plan, StartScore } from "./plan/plan.ts";
 export { headLine, leftOutWords, lightWords, planWords, seenBefore } from "./plan-words.ts";
 export { levelWords, quietChanges } from "./show-values.ts";

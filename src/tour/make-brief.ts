@@ -18,7 +18,7 @@ import { followUpLines } from "./follow-up-lines.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
 import { chooseWhatFits, type Offer } from "./plan/choose.ts";
-import { planTour } from "./plan/plan-tour.ts";
+import { type PlannedStop, planTour } from "./plan/plan-tour.ts";
 import { planChecks } from "./plan-checks.ts";
 import { shownBefore } from "./shown-before.ts";
 import { filmsBefore, publishedTours, sinceFor } from "./since.ts";
@@ -33,6 +33,18 @@ import { wishesOf } from "./wishes.ts";
  * day's tour, today's unless `day` is given; the command that asks says so before.
  */
 export function makeBrief(garden: Garden, request: BriefRequest): Brief {
+  return prepareBrief(garden, request).brief;
+}
+
+/** The brief with what it was made from: the cards are made from both. */
+export interface PreparedBrief {
+  readonly brief: Brief;
+  /** In the order of its stops. */
+  readonly planned: readonly PlannedStop[];
+  readonly owed: readonly OwedLine[];
+}
+
+export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBrief {
   const episode = request.episode === undefined ? undefined : garden.episodes.get(request.episode);
   const day = episode?.day ?? request.day ?? request.today;
   const index = bookOf(garden);
@@ -74,7 +86,7 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
   const followUps = owed.map((line) => withStop(line, here));
   const stops = tellStops(planned, choice, findings, tour);
   const lastTour = tours.at(-1);
-  return {
+  const brief: Brief = {
     tour,
     title: episode?.title ?? `Tour of ${dayOnly(day, voice)}`,
     date: day,
@@ -100,6 +112,7 @@ export function makeBrief(garden: Garden, request: BriefRequest): Brief {
       : undefined,
     seconds: secondsByLevel(stops),
   };
+  return { brief, planned, owed };
 }
 
 function isBare({ growing, ended, news }: BedOnTheDay): boolean {

@@ -123,7 +123,7 @@ function waysToTell(
 const begun: Readonly<Record<string, string>> = { cut: "Cutting", dug: "Digging", lifted: "Lifting" };
 
 /** The same first time of last season, the earliest among the variety's plantings. */
-function lastYears(lot: Lot, kind: MilestoneEvent, here: BedOnTheDay): Event | undefined {
+export function lastYears(lot: Lot, kind: Event["kind"], here: BedOnTheDay): Event | undefined {
   const { variety } = lot.planting;
   if (variety === undefined) return undefined;
   const from = lastSeasonStart(here.day, here.index.garden.settings.seasonStarts);

@@ -74,13 +74,13 @@ function pickVerbOn(batch: Batch, day: Day): string {
   return pickVerb(event, batch.lots[0]);
 }
 
-interface LastYear extends Fact<Picked> {
+export interface LastYear extends Fact<Picked> {
   /** "by this day last year it was 3.1 kg" */
   readonly text: string;
 }
 
 /** What the variety had given by the same day of last year: in this bed, or in the one other bed it grew in. */
-function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
+export function lastYearByNow(batch: Batch, here: BedOnTheDay): LastYear | undefined {
   const variety = batch.lots[0].planting.variety;
   if (variety === undefined) return undefined;
   const { settings } = here.index.garden;

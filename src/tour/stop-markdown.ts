@@ -6,12 +6,11 @@ import type { Stop, VarietyRow } from "./brief.ts";
 import { factParagraphs } from "./facts.ts";
 import { seenBefore } from "./plan-words.ts";
 import { levelWords, quietChanges } from "./show-values.ts";
-import { careOf } from "./stop-cautions.ts";
 
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 3;
 
-export function stopMarkdown(stop: Stop, voice: Voice, write: Markdown): string {
+export function stopMarkdown(stop: Stop, further: readonly Sentence[], voice: Voice, write: Markdown): string {
   const parts = [
     heading(stop, write),
     standAndLink(stop, write),
@@ -26,8 +25,7 @@ export function stopMarkdown(stop: Stop, voice: Voice, write: Markdown): string 
     listed("Still to do", stop.tasks, write),
     pointTo(stop, write),
     shots(stop, write),
-    listed("Say it", stop.disclosures, write),
-    listed("Care", careOf(stop), write),
+    more(further, write),
   ];
   return parts.filter((part) => part !== "").join("\n\n");
 }
@@ -106,6 +104,11 @@ function unshown(stop: Stop, lines: readonly Sentence[]): readonly Sentence[] {
 
 function listed(title: string, lines: readonly Sentence[], { sentence, below }: Markdown): string {
   return lines.length === 0 ? "" : `${title}: ${lines.map(sentence).join(" ")}${below(lines)}`;
+}
+
+/** What the card had no room for, in the person's own words where they are theirs. */
+function more(further: readonly Sentence[], { sentence, below }: Markdown): string {
+  return further.length === 0 ? "" : `Could be said: ${further.map(sentence).join(" · ")}.${below(further)}`;
 }
 
 /** "Point to: *Planting day*, 24 May, at 6:40." */

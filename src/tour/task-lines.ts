@@ -1,12 +1,9 @@
 /** What is still to do in a bed, as a note to the person rather than a sentence for viewers. */
-import { capital, onDay, say, type Voice } from "../language/index.ts";
+import { capital, onDay, say, sinceDay, type Voice } from "../language/index.ts";
 import type { Day, Task } from "../model.ts";
 import type { TaskLine } from "./brief.ts";
 
-/** Longer tasks than this are named after their day: "net over the blueberries was due" already strains the ear. */
-const shortTask = 5;
-
-/** "Net the brassicas was due on Monday." "Due on 25 July: sow Purple Top Milan where the broad beans were." */
+/** "Due since Monday: net the brassicas." "Due on 25 July: sow Purple Top Milan where the broad beans were." */
 export function taskLine(task: Task, voice: Voice): TaskLine {
   const what = task.what.trim().replace(/[.;,\s]+$/, "");
   const overdue = isOverdue(task.due, voice.day);
@@ -15,11 +12,7 @@ export function taskLine(task: Task, voice: Voice): TaskLine {
 
 function taskText(what: string, due: Day | undefined, overdue: boolean, voice: Voice): string {
   if (due === undefined) return `${capital(what)}.`;
-  const day = onDay(due, voice);
-  if (what.split(" ").length > shortTask) {
-    return overdue ? `Due ${day} and still open: ${what}.` : `${capital(`due ${day}`)}: ${what}.`;
-  }
-  return overdue ? `${capital(what)} was due ${day}.` : `${capital(what)}, due ${day}.`;
+  return overdue ? `Due ${sinceDay(due, voice)}: ${what}.` : `${capital(`due ${onDay(due, voice)}`)}: ${what}.`;
 }
 
 export function isOverdue(due: Day | undefined, day: Day): boolean {

@@ -1,7 +1,7 @@
 /** The variety list of a stop: what viewers ask for, one row for each variety in the bed. */
 
 import { isNewToGarden } from "../garden/index.ts";
-import { fromWords, isUnnamed, label, looksHardToSay, say } from "../language/index.ts";
+import { fromWords, label, say } from "../language/index.ts";
 import { comesAsPlants } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { VarietyRow } from "./brief.ts";
@@ -26,8 +26,9 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     count === undefined
       ? lots.every((lot) => lot.planting.planted === undefined && lot.planting.sown !== undefined)
         ? "sown here"
-        : "not counted"
+        : ""
       : `${about}${count}`;
+  const gone = lost === 0 ? undefined : `${lost} lost`;
   const { sources, private: isPrivate } = say("", [...lots.flatMap((lot) => lot.grounds), variety]);
   const places = [...new Set(lots.map((lot) => whereIn(lot, here.growing)).filter((where) => where !== undefined))];
   const rowNumber = /\b(?:rows?|pots?)\s+(\d+)/i.exec(planting.spot ?? "")?.[1];
@@ -38,11 +39,14 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     label: label({ variety, crop }),
     count,
     lost,
-    howMany: lost === 0 ? number : `${number} (${lost} lost)`,
+    howMany: gone === undefined ? number : number === "" ? gone : `${number} (${gone})`,
     sayAs: variety?.sayAs,
-    say: sayWords(variety?.sayAs, variety?.title, isUnnamed({ variety, crop })),
+    say: variety?.sayAs ?? "",
     source: variety?.source,
-    from: fromWords(variety?.source, planting.plantsFrom, comesAsPlants(variety?.crop ?? planting.crop)),
+    from:
+      variety?.source === undefined && planting.plantsFrom === undefined
+        ? ""
+        : fromWords(variety?.source, planting.plantsFrom, comesAsPlants(variety?.crop ?? planting.crop)),
     newThisYear: planting.variety !== undefined && isNewToGarden(here.index.garden, planting.variety, here.day),
     where: places.length === 0 ? undefined : places.join("; "),
     plantings: lots.map((lot) => lot.planting.id),
@@ -50,10 +54,4 @@ function rowOf(lots: readonly [Lot, ...Lot[]], here: BedOnTheDay): VarietyRow & 
     sources,
     row: rowNumber === undefined ? Number.MAX_SAFE_INTEGER : Number(rowNumber),
   };
-}
-
-function sayWords(sayAs: string | undefined, title: string | undefined, unnamed: boolean): string {
-  if (sayAs !== undefined) return sayAs;
-  if (title === undefined || unnamed) return "—";
-  return looksHardToSay(title) ? "not noted" : "as written";
 }

@@ -3,7 +3,7 @@ import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
 import { fieldListData, picturesWanted } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
-import { pictures, planned, settings, smallBrief, smallList } from "./tour-list.ts";
+import { asCards, pictures, planned, settings, smallBrief, smallList } from "./tour-list.ts";
 
 describe("a planned brief", () => {
   test("gives its shots, times, light and words", async () => {
@@ -24,11 +24,15 @@ describe("a planned brief", () => {
       key: "Wide from the gate",
       kind: "wide",
       level: "must",
-      text: "Wide from the gate",
+      text: "Wide, from the gate post, hold 10",
+      onCard: true,
     });
+    expect(stops[0]).toMatchObject({ time: "2:10 · 0:00 gone", opening: expect.stringMatching(/[.?]$/) });
+    expect(stops[0]?.lines.map(({ part }) => part)).toContain("Now");
     expect(stops[0]?.picture?.width).toBe(480);
     expect(stops[1]?.site, "the same site is not named twice").toBeUndefined();
-    expect(stops[0]?.outline).toHaveLength(3);
+    // What is said is the card's, in its order.
+    expect(stops[0]?.outline[0]).toBe(stops[0]?.opening);
     expect(stops[0]?.names.find(({ name }) => name.startsWith("Uchiki"))).toEqual({
       name: "Uchiki Kuri, squash",
       say: "oo-CHEE-kee KOO-ree",
@@ -43,14 +47,14 @@ describe("a planned brief", () => {
       start: "23:58",
       stops: brief.stops.map((stop, index) => ({ ...stop, from: ["23:58", "0:04"][index] })),
     };
-    expect(fieldListData(night, settings, new Map()).stops.map(({ begins }) => begins)).toEqual([0, 360]);
+    expect(fieldListData(asCards(night), settings, new Map()).stops.map(({ begins }) => begins)).toEqual([0, 360]);
   });
 
   test("keeps two shots of the same words apart", async () => {
     const brief = planned(await smallBrief());
     const shots = ["S1.1", "S1.2"].map((id) => ({ id, kind: "close-up", text: "Flower, close" }));
     const [stop] = fieldListData(
-      { ...brief, stops: [{ ...brief.stops[0], shots } as never] },
+      asCards({ ...brief, stops: [{ ...brief.stops[0], shots } as never] }),
       settings,
       new Map(),
     ).stops;
@@ -61,7 +65,7 @@ describe("a planned brief", () => {
 test("a tour without a start counts along its film", async () => {
   const { start: _, ...brief } = planned(await smallBrief());
   const unclocked = { ...brief, stops: brief.stops.map((stop) => ({ ...stop, from: undefined })) };
-  const { stops } = fieldListData(unclocked, settings, new Map());
+  const { stops } = fieldListData(asCards(unclocked), settings, new Map());
   expect(stops.map(({ begins, ends }) => [begins, ends])).toEqual([
     [0, 130],
     [130, 260],
@@ -71,9 +75,10 @@ test("a tour without a start counts along its film", async () => {
 
 test("a brief as it is made gives every stop shots and words", async () => {
   const brief = await smallBrief();
-  const { stops } = fieldListData(brief, settings, new Map());
-  expect(stops.map(({ shots }) => shots.map(({ id }) => id))).toEqual(
-    brief.stops.map(({ shots }) => shots.map(({ id }) => id)),
+  const { stops } = fieldListData(asCards(brief), settings, new Map());
+  // The card's shots stand first; none of the others is lost.
+  expect(stops.map(({ shots }) => shots.map(({ id }) => id).toSorted())).toEqual(
+    brief.stops.map(({ shots }) => shots.map(({ id }) => id).toSorted()),
   );
   for (const { shots, outline } of stops) {
     expect(shots.length).toBeGreaterThan(0);

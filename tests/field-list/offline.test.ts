@@ -10,7 +10,7 @@ import { type BuiltSites, briefPage, buildSites, serveFolder } from "../../src/s
 import { openBrowser } from "../browser.ts";
 import { brokenLinks, filesOf } from "../site/built-site.ts";
 import { gardenOf, squashTour } from "../tour/garden-of.ts";
-import { axeViolations, day, smallBrief, smallList } from "./tour-list.ts";
+import { asCards, axeViolations, day, smallBrief, smallList } from "./tour-list.ts";
 
 const PORT = 18_641;
 let folder: string;
@@ -26,7 +26,7 @@ beforeAll(async () => {
     cacheDir: path.join(folder, "cache"),
     today: day,
     photos: new Map(),
-    briefs: [{ name: brief.tour, html: briefPage(brief, garden) }],
+    briefs: [{ name: brief.tour, html: briefPage(asCards(brief), garden) }],
     fieldLists: [await smallList()],
   });
   browser = await openBrowser();

@@ -1,4 +1,4 @@
-/** The brief on paper: ten stops on two sheets of A4 or Letter, looked at as pictures where a program draws them. */
+/** The brief on paper: a cover, two cards to a sheet of A4 or Letter with their backs behind them, then the dossier. */
 import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtemp, readdir, readFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -9,7 +9,7 @@ import { realEffects } from "../../src/cli/effects.ts";
 import { printBrief } from "../../src/cli/print-brief.ts";
 import type { Garden } from "../../src/model.ts";
 import { briefPage } from "../../src/site/index.ts";
-import { type Brief, makeBrief } from "../../src/tour/index.ts";
+import { type CardSet, cardLimits, makeCards } from "../../src/tour/index.ts";
 import { hasChromium, needsChromium, openBrowser } from "../browser.ts";
 import { readGarden, today } from "../site/built-site.ts";
 
@@ -17,13 +17,13 @@ const draws = spawnSync("pdftoppm", ["-v"]).error === undefined;
 const chromium = process.env.CHROMIUM;
 
 let garden: Garden;
-let brief: Brief;
+let brief: CardSet;
 let folder: string;
 
 beforeAll(async () => {
   process.env.CHROMIUM ??= "/usr/bin/chromium";
   garden = await readGarden(path.resolve("demo-content"));
-  brief = makeBrief(garden, { episode: "2026-07-tour", today });
+  brief = makeCards(garden, { episode: "2026-07-tour", today });
   folder = await mkdtemp(path.join(tmpdir(), "plotreel-paper-"));
 });
 afterEach(() => {
@@ -53,10 +53,12 @@ describe.skipIf(!hasChromium).each(Object.entries(papers))("on %s", (paper, { un
     ({ pdf, said } = await print(paper, units));
   });
 
-  test("ten stops take two pages", () => {
-    expect(brief.stops).toHaveLength(10);
+  test("a cover, five sheets with fronts and backs, and the dossier", () => {
+    expect(brief.dossier.stops).toHaveLength(10);
     expect(said).toBe(`Printed on ${paper}: ${path.join(folder, paper)}.pdf`);
-    expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu)).toHaveLength(2);
+    const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/gu)?.length ?? 0;
+    expect(pages).toBeGreaterThan(1 + 10);
+    expect(pages).toBeLessThanOrEqual(1 + 10 + 12);
     const [, right, top] = /\/MediaBox\s*\[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString("latin1")) ?? [];
     expect(Number(right)).toBeCloseTo(width, -0.5);
     expect(Number(top)).toBeCloseTo(height, -0.5);
@@ -75,8 +77,8 @@ describe.skipIf(!hasChromium).each(Object.entries(papers))("on %s", (paper, { un
   test.skipIf(!draws)("every stop and everything that must be shown is there to read", () => {
     const words = execFileSync("pdftotext", [path.join(folder, `${paper}.pdf`), "-"], { encoding: "utf8" });
     const plain = words.replace(/\s+/g, " ");
-    for (const { title } of brief.stops) expect(plain).toContain(title);
-    const musts = brief.stops.flatMap(({ show }) => show).filter(({ level }) => level === "must");
+    for (const { title } of brief.dossier.stops) expect(plain).toContain(title);
+    const musts = brief.dossier.stops.flatMap(({ show }) => show).filter(({ level }) => level === "must");
     expect(musts.length).toBeGreaterThan(5);
     for (const { text } of musts) expect(plain).toContain(text.slice(0, 40));
   });
@@ -104,6 +106,71 @@ test("without a Chromium it says so in one line, and where to print instead", as
     `No PDF. No Chromium was found on this machine (CHROMIUM may name one); print ${folder}/none.html from any browser instead.`,
   ]);
   expect(await readdir(folder)).not.toContain("none.pdf");
+});
+
+describe.each([
+  ["A4", 297],
+  ["Letter", 279.4],
+] as const)("the cards on %s", (paper, high) => {
+  test("no card overflows its half of the sheet, and no letter is smaller than 18 points, 24 for the opening", async () => {
+    const browser = await openBrowser();
+    const page = await browser.newPage();
+    await page.emulateMedia({ media: "print" });
+    await page.setContent(briefPage(brief, garden, { paper }));
+    const found = await page.evaluate(() => {
+      const points = (node: Element) => (Number.parseFloat(getComputedStyle(node).fontSize) * 72) / 96;
+      const cards = [...document.querySelectorAll(".card")];
+      return {
+        cards: cards.length,
+        over: cards
+          .filter((card) => card.scrollHeight > card.clientHeight || card.scrollWidth > card.clientWidth)
+          .map(({ id }) => id),
+        least: Math.min(...cards.flatMap((card) => [...card.querySelectorAll("*:not(input)")].map(points))),
+        opening: Math.min(...[...document.querySelectorAll(".card .opening")].map(points)),
+        sheet: [...document.querySelectorAll(".sheet")].map((sheet) => sheet.getBoundingClientRect().height),
+        cover: document.querySelector(".cover")?.getBoundingClientRect().height ?? 0,
+        dossier: points(document.querySelector(".paper .facts li") as Element),
+      };
+    });
+    expect(found).toMatchObject({ cards: 20, over: [] });
+    expect(found.least).toBeGreaterThanOrEqual(17.9);
+    expect(found.opening).toBeGreaterThanOrEqual(23.9);
+    expect(found.dossier).toBeGreaterThanOrEqual(9.9);
+    const sheet = (high * 96) / 25.4;
+    expect(Math.max(...found.sheet)).toBeLessThanOrEqual(sheet);
+    expect(found.cover, "the cover is one page").toBeLessThanOrEqual(sheet - (22 * 96) / 25.4);
+    await browser.close();
+  });
+});
+
+test("a card as full as its limits allow still fits", async () => {
+  const spoken = "Musselburgh leeks under the fine mesh until September".split(" ");
+  const words = (n: number) => Array.from({ length: n }, (_, at) => spoken[at % spoken.length]).join(" ");
+  const line = (n: number) => ({ text: words(n), sources: [], private: false });
+  const [first] = brief.cards;
+  const full = {
+    ...(first as CardSet["cards"][number]),
+    opening: line(cardLimits.opening),
+    before: undefined,
+    now: [line(cardLimits.now), line(cardLimits.now), line(cardLimits.now)],
+    figure: undefined,
+    why: line(cardLimits.why),
+    next: line(cardLimits.next),
+    names: Array.from({ length: cardLimits.names }, () => ({ ...line(1), name: "Musselburgh", say: "MUSSEL-bruh" })),
+    aloud: [line(8)],
+  };
+  const browser = await openBrowser();
+  const page = await browser.newPage();
+  await page.emulateMedia({ media: "print" });
+  for (const paper of ["A4", "Letter"] as const) {
+    await page.setContent(briefPage({ ...brief, cards: [full] }, garden, { paper }));
+    expect(
+      await page.evaluate(() =>
+        [...document.querySelectorAll(".card")].map((card) => card.scrollHeight - card.clientHeight),
+      ),
+    ).toEqual([0, 0]);
+  }
+  await browser.close();
 });
 
 test("what is to be shown has a box to tick on paper", async () => {

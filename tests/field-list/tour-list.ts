@@ -9,7 +9,8 @@ import type { Page } from "playwright-core";
 import sharp from "sharp";
 import { type FieldList, type FieldPicture, fieldListData } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
-import { type Brief, makeBrief } from "../../src/tour/index.ts";
+import { cardShots } from "../../src/tour/cards/card-shots.ts";
+import { type Brief, type CardSet, makeBrief, makeCards } from "../../src/tour/index.ts";
 import { gardenOf, photoOf, squashTour } from "../tour/garden-of.ts";
 
 export const day = "2026-06-19";
@@ -17,6 +18,17 @@ const photo = photoOf("photos/long-bed/gate/may.jpg", "2026-05-17", "long-bed", 
 
 export async function smallBrief(): Promise<Brief> {
   return makeBrief(await gardenOf(squashTour, day, [photo]), { episode: "2026-06-tour", today: day });
+}
+
+const cards = makeCards(await gardenOf(squashTour, day, [photo]), { episode: "2026-06-tour", today: day });
+
+/** The small tour's cards with another brief behind them. */
+export function asCards(brief: Brief): CardSet {
+  const shown = cards.cards.map((card) => {
+    const stop = brief.stops.find(({ id }) => id === card.id);
+    return stop === undefined ? card : { ...card, shots: cardShots(stop) };
+  });
+  return { ...cards, cards: shown, dossier: brief };
 }
 
 export const settings = { name: "Test Garden", language: "en-GB", narrationRate: 130 } as const;
@@ -61,7 +73,7 @@ export async function pictures(): Promise<ReadonlyMap<string, FieldPicture>> {
 }
 
 export async function smallList(): Promise<FieldList> {
-  return fieldListData(planned(await smallBrief()), settings, await pictures());
+  return fieldListData(asCards(planned(await smallBrief())), settings, await pictures());
 }
 
 /** The address of the list as a file of its own. */

@@ -1,8 +1,10 @@
 /** What the brief says of growth: the two photos by their days, and how far the bed came between them. */
+
 import { rm } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Garden, PhotoMeasure } from "../../src/model.ts";
-import { briefMarkdown, makeBrief, photosCompared } from "../../src/tour/index.ts";
+import { makeBrief, photosCompared } from "../../src/tour/index.ts";
+import { dossierOf } from "../tour/garden-of.ts";
 import { pathOf, readPhotographedGarden, shots, today, writePhotographedGarden } from "./photographed-garden.ts";
 
 let dir: string;
@@ -50,7 +52,7 @@ describe("a stop of the brief", () => {
   });
 
   it("says how far the bed came, once", () => {
-    const markdown = briefMarkdown(makeBrief(measured(), { day: today, today }), garden.settings);
+    const markdown = dossierOf(makeBrief(measured(), { day: today, today }), garden);
     expect(markdown.match(/Cover went/gu)).toHaveLength(1);
     expect(shownIn(measured())).toBe(
       "Cover went from 20 % to 80 % since the last tour: the two photos from the gate show it.",

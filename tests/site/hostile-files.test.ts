@@ -213,9 +213,9 @@ describe("what programs read of it", () => {
     expect(document.querySelectorAll("script, img")).toHaveLength(0);
     const feed = JSON.parse(await text("feed.json"));
     expect(feed.items[0].content_html).not.toMatch(/<(?:script|img)/u);
-    const outlook = await run(["outlook", "--ics", "--weeks", "52"], { cwd: published.cwd, today: "2026-05-20" });
-    expect(outlook.exitCode, outlook.err).toBe(0);
-    const calendar = await readFile(path.join(published.cwd, "out/outlook.ics"), "utf8");
+    const ahead = await run(["ahead", "--ics", "--weeks", "52"], { cwd: published.cwd, today: "2026-05-20" });
+    expect(ahead.exitCode, ahead.err).toBe(0);
+    const calendar = await readFile(path.join(published.cwd, "out/ahead.ics"), "utf8");
     expect(calendar).toContain("END:VCALENDAR");
     for (const event of new ICAL.Component(ICAL.parse(calendar)).getAllSubcomponents("vevent")) {
       expect(event.getFirstPropertyValue("uid")).toMatch(/@plotreel$/u);

@@ -1,4 +1,4 @@
-/** `brief` with its own start, under cloud, with sources; `outlook` with its calendar. */
+/** `brief` with its own start, under cloud, with sources; `ahead` with its calendar. */
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import ICAL from "ical.js";
@@ -15,7 +15,7 @@ describe("plotreel brief", () => {
       cwd: shared,
     });
     expect(exitCode).toBe(0);
-    expect(out).toContain("**Tour of 18 July · 12 minutes · start 9:30, light good to ");
+    expect(out).toMatch(/Be there 9:15, first shot 9:30, done about \d+:\d\d\. Light good to /);
     expect(out).toMatch(/### 1 · Long Bed · \d min \d\d · from 9:30 · /);
     const wrong = await run(["brief", "2026-07-tour", "--records", demo, "--start", "half nine"], { cwd: shared });
     expect(wrong.exitCode).toBe(2);
@@ -30,11 +30,19 @@ describe("plotreel brief", () => {
 
   it("gives the agreed shapes as data", async () => {
     const { out } = await run(["brief", "2026-07-tour", "--records", demo, "--json"], { cwd: shared });
-    const data = JSON.parse(out) as {
-      plan: Record<string, unknown>;
-      leftOut: Record<string, unknown>[];
-      stops: Record<string, unknown>[];
+    const set = JSON.parse(out) as {
+      cover: { rows: unknown[] };
+      cards: Record<string, unknown>[];
+      dossier: {
+        plan: Record<string, unknown>;
+        leftOut: Record<string, unknown>[];
+        stops: Record<string, unknown>[];
+      };
     };
+    expect(Object.keys(set)).toEqual(["cover", "cards", "dossier"]);
+    const data = set.dossier;
+    expect(set.cover.rows).toHaveLength(data.stops.length);
+    expect(set.cards.map(({ id }) => id)).toEqual(data.stops.map(({ id }) => id));
     expect(data.plan).toMatchObject({ seconds: expect.any(Number), target: 720, start: "9:15", over: 0 });
     expect(data.plan.startScores).toContainEqual({
       start: "9:15",
@@ -65,21 +73,21 @@ describe("plotreel brief", () => {
   });
 });
 
-describe("plotreel outlook", () => {
+describe("plotreel ahead", () => {
   it("prints the weeks ahead and writes a calendar that another program reads", async () => {
     const cwd = emptyFolder();
-    const { out, err, exitCode } = await run(["outlook", "--records", demo, "--weeks", "3", "--ics"], { cwd });
+    const { out, err, exitCode } = await run(["ahead", "--records", demo, "--weeks", "3", "--ics"], { cwd });
     expect(exitCode).toBe(0);
     expect(out).toMatch(/^# The next three weeks\n\n\*\*18 July to 8 August\*\*/);
     expect(out).toMatch(/should be ready about \d+ (?:July|August), by this garden's own records/);
-    expect(err).toContain(path.join(cwd, "out/outlook.ics"));
-    const calendar = new ICAL.Component(ICAL.parse(readFileSync(path.join(cwd, "out/outlook.ics"), "utf8")));
+    expect(err).toContain(path.join(cwd, "out/ahead.ics"));
+    const calendar = new ICAL.Component(ICAL.parse(readFileSync(path.join(cwd, "out/ahead.ics"), "utf8")));
     expect(calendar.getAllSubcomponents("vevent").length).toBeGreaterThan(5);
   });
 
   it("gives data, and refuses a span that is none", async () => {
     const cwd = folderWith("two-beds");
-    const { out } = await run(["outlook", "--json"], { cwd });
+    const { out } = await run(["ahead", "--json"], { cwd });
     expect(Object.keys(JSON.parse(out) as object)).toEqual([
       "from",
       "to",
@@ -89,13 +97,13 @@ describe("plotreel outlook", () => {
       "days",
       "best",
     ]);
-    const wrong = await run(["outlook", "--weeks", "0"], { cwd });
+    const wrong = await run(["ahead", "--weeks", "0"], { cwd });
     expect(wrong.exitCode).toBe(2);
     expect(wrong.err).toContain("Write a whole number of weeks from 1 to 52.");
   });
 
   it("says plainly that nothing is known in an empty garden", async () => {
-    const { out, exitCode } = await run(["outlook"]);
+    const { out, exitCode } = await run(["ahead"]);
     expect(exitCode).toBe(0);
     expect(out).toContain("Nothing is on record yet that would make a film.");
   });

@@ -1,8 +1,8 @@
 /** Light: words for a stop at its clock time, the best start, its score, clouds, midnight, the pole, and far-off years. */
 import { describe, expect, test } from "vitest";
 import { briefPage } from "../../src/site/index.ts";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
-import { type Files, gardenFile, gardenOf } from "../tour/garden-of.ts";
+import { makeBrief, makeCards } from "../../src/tour/index.ts";
+import { cardsAround, dossierOf, type Files, gardenFile, gardenOf } from "../tour/garden-of.ts";
 
 const day = "2026-06-20";
 const settings = (more: string) => gardenFile.replace("---\n", `---\n${more}`);
@@ -41,12 +41,13 @@ describe("the best start", () => {
     expect(brief.plan.light).toMatch(/^hard light, better from 10:45$/);
     const after = (await briefOf(walled, { start: "11:00" })).brief;
     expect(after.stops[0]?.light).toMatch(/^sun behind you until 1\d:\d\d, wall shade gone since 10:4\d$/);
-    const markdown = briefMarkdown(brief, garden.settings);
-    expect(markdown).toContain("**Tour of 20 June · about 42 seconds · start 9:00, hard light, better from 10:45**");
-    expect(markdown).toMatch(
-      /`8:00 ▂+█+ 11:45` Best start by the light: 10:45, with the one stop in good light\. Sunrise 4:4\d, sunset 21:2\d; low sun until 5:\d\d and from 20:\d\d\./,
+    const { cover } = makeCards(garden, { day: brief.date, today: brief.date, start: "09:00" });
+    expect(cover.times).toMatch(/^Be there 8:45, first shot 9:00, done about 9:0\d\.$/);
+    expect(dossierOf(brief, garden)).toMatch(/`8:00 ▂+█+ 11:45`/);
+    expect(cover.light).toMatch(
+      /^Hard light, better from 10:45\. Best start by the light: 10:45, with the one stop in good light\. Sunrise 4:4\d, sunset 21:2\d; low sun until 5:\d\d and from 20:\d\d\./,
     );
-    const page = briefPage(brief, garden);
+    const page = briefPage(cardsAround(brief, garden), garden);
     expect(page).toMatch(
       /<svg [^>]*role="img" aria-label="Light by starting time from 8:00 to 11:45; the table below has the numbers\."/,
     );
@@ -79,7 +80,7 @@ describe("where nothing tells the light", () => {
       const { brief, garden } = await briefOf(files);
       expect(brief.plan).toMatchObject({ start: undefined, end: undefined, light: undefined, startScores: [] });
       expect(brief.stops[0]).toMatchObject({ from: undefined, light: undefined });
-      expect(briefMarkdown(brief, garden.settings)).toContain("### 1 · Long Bed · 22 s\n");
+      expect(dossierOf(brief, garden)).toContain("### 1 · Long Bed · 22 s\n");
     }
   });
 });

@@ -1,9 +1,9 @@
 /** What fits into the film: musts, wishes, the length, and what is said of all that does not fit. */
 import { describe, expect, test } from "vitest";
 import { filmTime, stopOverhead } from "../../src/films/film-time.ts";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
+import { makeBrief } from "../../src/tour/index.ts";
 import { showValues } from "../../src/tour/show-values.ts";
-import { type Files, gardenFile, gardenOf, squashTour } from "../tour/garden-of.ts";
+import { dossierOf, type Files, gardenFile, gardenOf, squashTour } from "../tour/garden-of.ts";
 
 const day = "2026-06-19";
 const planned = (more: string) => `---
@@ -64,7 +64,7 @@ describe("the length of the film", () => {
     expect(said).toEqual([
       `What must be shown, four things, takes ${brief.plan.over} seconds more than the film should last. All of it was kept; lengthen the film or skip something.`,
     ]);
-    expect(briefMarkdown(brief, garden.settings)).toContain(
+    expect(dossierOf(brief, garden)).toContain(
       `what has to be in is ${brief.plan.over} seconds too long for 1 minute, and all of it was kept.`,
     );
   });
@@ -130,7 +130,7 @@ describe("what is left out", () => {
     const { brief, garden } = await withEpisode("target: 140 s\n");
     const [first] = brief.leftOut;
     expect(first).toMatchObject({ what: "thing", why: "no room", bed: "long-bed" });
-    const markdown = briefMarkdown(brief, garden.settings);
+    const markdown = dossierOf(brief, garden);
     expect(markdown).toMatch(/## Not in these 2 minutes\n\n/);
     for (const one of brief.leftOut) expect(markdown).toContain(`${one.about} (${one.reason}`);
   });

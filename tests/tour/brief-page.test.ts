@@ -1,4 +1,4 @@
-/** The brief's page in a browser: whole in itself, readable in both schemes, two sheets of paper for ten stops. */
+/** The brief's page in a browser: whole in itself, readable in both schemes, with boxes to tick on paper. */
 import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
@@ -12,7 +12,7 @@ import { briefPage } from "../../src/site/brief-page.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { makeBrief } from "../../src/tour/index.ts";
 import { openBrowser } from "../browser.ts";
-import { gardenOf } from "./garden-of.ts";
+import { cardsAround, gardenOf } from "./garden-of.ts";
 
 const today = "2026-07-18";
 const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -24,7 +24,7 @@ beforeAll(async () => {
   const folder = await openRecordsFolder(path.join(import.meta.dirname, "../../demo-content"));
   const records = await readRecords(folder, { today });
   const garden = growGarden(records, (await readPhotos(records, folder)).photos);
-  html = briefPage(makeBrief(garden, { episode: "2026-07-tour", today }), garden);
+  html = briefPage(cardsAround(makeBrief(garden, { episode: "2026-07-tour", today }), garden), garden);
   browser = await openBrowser();
 });
 
@@ -73,7 +73,10 @@ describe("the file itself", () => {
       "notes/2026-03-01.md": "- planted 3 v in b\n",
     };
     const garden = await gardenOf(files, "2026-06-01");
-    const hostile = briefPage(makeBrief(garden, { day: "2026-06-01", today: "2026-06-01" }), garden);
+    const hostile = briefPage(
+      cardsAround(makeBrief(garden, { day: "2026-06-01", today: "2026-06-01" }), garden),
+      garden,
+    );
     expect(hostile).not.toMatch(/<img|<script/);
     expect(hostile.match(/<\/style>/g)).toHaveLength(1);
   });
@@ -111,17 +114,14 @@ describe("on a screen", () => {
   });
 });
 
-test.each(["A4", "Letter"])(
-  "ten stops print on two sheets of %s, with a box for each thing to show",
-  async (format) => {
-    await open({});
-    const pdf = (await page.pdf({ format, preferCSSPageSize: false, printBackground: false })).toString("latin1");
-    expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBeLessThanOrEqual(2);
-    await page.emulateMedia({ media: "print" });
-    expect(await page.locator(".must input:visible").count()).toBe(await page.locator(".must").count());
-    await page.close();
-  },
-);
+test("each thing that must be shown keeps its box on paper", async () => {
+  await open({});
+  await page.emulateMedia({ media: "print" });
+  const musts = page.locator(".show .must");
+  expect(await musts.count()).toBeGreaterThan(5);
+  expect(await page.locator(".show .must input:visible").count()).toBe(await musts.count());
+  await page.close();
+});
 
 async function open(options: Parameters<Browser["newPage"]>[0]): Promise<void> {
   page = await browser.newPage(options);

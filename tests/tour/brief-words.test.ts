@@ -1,8 +1,8 @@
 /** The brief's sentences, read whole. The garden is the one that voice.md speaks of; its dates and counts are invented. */
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Garden } from "../../src/model.ts";
-import { type Brief, briefMarkdown, makeBrief, type Stop } from "../../src/tour/index.ts";
-import { gardenOf, squashTour } from "./garden-of.ts";
+import { type Brief, cardsMarkdown, makeBrief, makeCards, type Stop } from "../../src/tour/index.ts";
+import { dossierOf, gardenOf, squashTour } from "./garden-of.ts";
 
 let garden: Garden;
 let brief: Brief;
@@ -108,7 +108,7 @@ describe("a stop", () => {
     expect(
       long.varieties.map(({ label, howMany, say, from, newThisYear }) => [label, howMany, say, from, newThisYear]),
     ).toEqual([
-      ["Crown Prince, squash", "6", "as written", "own saved seed, 2025", false],
+      ["Crown Prince, squash", "6", "", "own saved seed, 2025", false],
       ["Uchiki Kuri, squash", "5", "oo-CHEE-kee KOO-ree", "seed swap, Saltmarsh Hall", true],
       ["Musselburgh, leek", "21 (3 lost)", "MUSSEL-bruh", "Drift Lane Seeds, bought", true],
     ]);
@@ -134,7 +134,7 @@ describe("a stop", () => {
     expect(texts(long.lastSeen)).toEqual(["When viewers last saw the long bed, on 17 May, it was bare."]);
     expect(texts(peas.lastSeen)).toEqual(["When viewers last saw the pea row, on 17 May, it held sweet peas."]);
     expect(texts(long.troubles)).toEqual(["Leek moth on the Musselburgh leeks, since 2 June."]);
-    expect(texts(long.tasks)).toEqual(["Net the leeks was due on Monday."]);
+    expect(texts(long.tasks)).toEqual(["Due since Monday: net the leeks."]);
     expect(texts(long.finishedSince)).toEqual([
       "Three of the Musselburgh leeks were lost to leek moth on 2 June; 21 are left.",
     ]);
@@ -149,11 +149,12 @@ describe("a stop", () => {
 test("the same records and the same day give the same bytes", () => {
   const again = makeBrief(garden, { episode: "2026-06-tour", today: "2026-06-19" });
   expect(JSON.stringify(again)).toBe(JSON.stringify(brief));
-  expect(briefMarkdown(again, garden.settings)).toBe(briefMarkdown(brief, garden.settings));
+  expect(dossierOf(again, garden)).toBe(dossierOf(brief, garden));
 });
 
 test("asked for, each sentence of the Markdown has its file and line below it", () => {
-  const markdown = briefMarkdown(brief, garden.settings, { sources: true });
+  const cards = makeCards(garden, { episode: "2026-06-tour", today: "2026-06-19" });
+  const markdown = cardsMarkdown(cards, garden.settings, { sources: true });
   expect(
     markdown,
   ).toContain(`- **Should, lost.** Three of the Musselburgh leeks were lost to leek moth on 2 June; 21 are left.\\
@@ -165,12 +166,10 @@ test("asked for, each sentence of the Markdown has its file and line below it", 
   expect(items.filter((line) => !line.endsWith("\\"))).toEqual([]);
 });
 
-test("the Markdown reads as it is", () => {
-  const markdown = briefMarkdown(brief, garden.settings);
-  const [head = ""] = markdown.split("\n\nOpen with");
-  expect(head).toBe(`# June tour
-
-**Tour of 19 June · 12 minutes · start 9:15**
+test("the Markdown of the dossier reads as it is", () => {
+  const markdown = dossierOf(brief, garden);
+  const [head = ""] = markdown.split("\n\n## Hill");
+  expect(head).toBe(`# Dossier
 
 Friday, 19 June 2026, since the tour of 17 May. Two stops, 2 min 37 of film, nine and a half minutes short of 12 minutes. Filming ends at about 9:19.`);
   const [, stop = ""] = markdown.split("### 2 · ");
@@ -183,23 +182,11 @@ Friday, 19 June 2026, since the tour of 17 May. Two stops, 2 min 37 of film, nin
 
 | | how many | say | from |
 |---|---|---|---|
-| Matucana, sweet pea | sown here | as written | own saved seed |
+| Matucana, sweet pea | sown here |  | own saved seed |
 
 - The Matucana sweet peas were sown here on 1 March: nearly 16 weeks from seed to today.
 
 Point to: *May tour*, 17 May (Pea Row).
 
-Shots: S2.1 wide · S2.2 walk-in · S2.3 first flower of the Matucana sweet peas.
-
-Care: Sweet peas are not garden peas: their pods and seeds are poisonous; call a poison centre if eaten.
-
-## Before you film
-
-- Net the leeks was due on Monday.
-- There is no photo yet of any bed in this tour.
-
-## Care
-
-If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick.
-`);
+Shots: S2.1 wide · S2.2 walk-in · S2.3 first flower of the Matucana sweet peas.`);
 });

@@ -2,8 +2,8 @@
 import { describe, expect, test } from "vitest";
 import { allOf, cautionsFor } from "../../src/almanac/index.ts";
 import { fieldListData } from "../../src/site/field-list/field-list-data.ts";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
-import { type Files, gardenFile, gardenOf } from "./garden-of.ts";
+import { makeBrief } from "../../src/tour/index.ts";
+import { cardsAround, dossierOf, type Files, gardenFile, gardenOf } from "./garden-of.ts";
 
 const day = "2026-06-19";
 const garden = (more: string) => gardenFile.replace("---\n", `---\n${more}`);
@@ -81,16 +81,14 @@ describe("many poisonous plants at one stop", () => {
     const [stop] = brief.stops;
     expect(stop?.cautions.map(({ text }) => text.split(" ")[0])).toEqual(["Foxglove", "Only", "Potato"]);
     expect(stop?.furtherCautions.map(({ text }) => text.split(" ")[0])).toEqual(["Parsnip", "Lilies"]);
-    const markdown = briefMarkdown(brief, made.settings);
-    expect(markdown).toContain("And two more plants here: see the list at the end.");
-    expect(
-      markdown.split("## Care\n\n")[1],
-    ).toBe(`- Parsnip leaves and sunlight burn skin: sleeves and gloves on, wash sap off, keep out of the sun for two days; a doctor looks at blisters. *(stop 1)*
-- Lilies kill cats, pollen and vase water too: if a cat touched one, go to a vet at once. *(stop 1)*
-
-If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick. Your poison centre: 555 0100, day and night.
-`);
-    const list = fieldListData(brief, made.settings, new Map());
+    // All of them stand once, on the cover, each with the stops it is for.
+    const { cover } = cardsAround(brief, made);
+    expect(cover.cautions.map(({ text, stops }) => [text.split(" ")[0], stops])).toEqual(
+      ["Foxglove", "Only", "Potato", "Parsnip", "Lilies"].map((word) => [word, [1]]),
+    );
+    expect(cover.poison).toContain("Your poison centre: 555 0100, day and night.");
+    expect(dossierOf(brief, made)).not.toContain("Lilies kill cats");
+    const list = fieldListData(cardsAround(brief, made), made.settings, new Map());
     expect(list.stops[0]?.cautions).toHaveLength(5);
     expect(list.care).toContain("555 0100");
   });

@@ -1,7 +1,7 @@
 /** Before you film: what is missing, doubtful or overdue; what must be said; what needs care; what stays private. */
 import { describe, expect, test } from "vitest";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
-import { type Files, gardenOf, photoOf } from "./garden-of.ts";
+import { makeBrief } from "../../src/tour/index.ts";
+import { dossierOf, type Files, gardenOf, photoOf } from "./garden-of.ts";
 
 const files: Files = {
   "beds/cold-frame.md": "---\ntitle: Cold Frame\nin use since: 2025-01-01\n---\n",
@@ -54,10 +54,10 @@ test("checks, each with its place", () => {
       "What must be shown, six things, takes 62 seconds more than the film should last. All of it was kept; lengthen the film or skip something.",
     ],
     ["must", "You marked “Golden Ball” as a must, and no stop shows it."],
-    ["source", "One variety has no source: the White Volunteer courgettes by the door in the cold frame."],
-    ["say it as", "How is Nero di Toscana said? No “say it as” is written down."],
-    ["unnamed", "Which variety? Nobody wrote it down for the lettuces on the tunnel's north side."],
-    ["task", "Net the kale was due on Monday."],
+    ["source", "Where did the White Volunteer courgettes by the door in the cold frame come from?"],
+    ["say it as", "How is Nero di Toscana said?"],
+    ["unnamed", "Which variety are the lettuces on the tunnel's north side?"],
+    ["task", "Due since Monday: net the kale."],
     ["doubt", "A doubt in your notes on 1 May: “The label in Cold Frame says Detroit.”"],
     ["doubt", "A doubt in your notes on 1 May: “These look like Boltardy to me.”"],
     ["photo", "No photo of the cold frame for 16 days."],
@@ -107,7 +107,7 @@ describe("private things", () => {
     expect(said).not.toMatch(/Trial Forty|thief/);
     expect(tunnel?.varieties.find(({ title }) => title === "Trial Forty")?.private).toBe(true);
     expect(told.followUps.find(({ what }) => what === "show the thief")?.private).toBe(true);
-    const markdown = briefMarkdown(told, garden.settings);
+    const markdown = dossierOf(told, garden);
     for (const line of markdown.split("\n").filter((each) => /Trial Forty|thief/i.test(each))) {
       expect(line).toMatch(/private/);
     }

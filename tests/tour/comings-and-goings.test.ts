@@ -3,8 +3,8 @@ import { expect, test } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import { seasonBeginning } from "../../src/garden/index.ts";
 import { makeRecap } from "../../src/season/index.ts";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
-import { type Files, gardenOf } from "./garden-of.ts";
+import { makeBrief } from "../../src/tour/index.ts";
+import { dossierOf, type Files, gardenOf } from "./garden-of.ts";
 
 const files: Files = {
   "beds/long-bed.md": "---\ntitle: Long Bed\nin use since: 2024-01-01\n---\n",
@@ -41,7 +41,7 @@ test("what only the calendar ended is no news, and what nobody knows lives on", 
   expect(old?.finishedSince).toEqual([]);
   expect(said(old?.show)).not.toMatch(/finished|done|over/i);
   expect(said(old?.show)).not.toContain("Boltardy");
-  expect(briefMarkdown(brief, garden.settings)).not.toContain("taken to be over");
+  expect(dossierOf(brief, garden)).not.toContain("taken to be over");
   expect(said(old?.show)).toContain("Hedgewitch");
 });
 

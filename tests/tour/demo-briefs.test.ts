@@ -1,11 +1,13 @@
 /** Briefs of the demo garden, for every episode and for days without one: nothing a person would not say or read. */
+
 import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Sentence } from "../../src/language/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
-import { type Brief, briefMarkdown, makeBrief } from "../../src/tour/index.ts";
+import { type Brief, makeBrief } from "../../src/tour/index.ts";
+import { dossierOf } from "./garden-of.ts";
 
 const today = "2026-07-18";
 const days = [
@@ -87,7 +89,7 @@ describe("no sentence of the demo's briefs", () => {
 
 test("the Markdown has no empty heading and no empty list item", () => {
   for (const brief of briefs) {
-    const markdown = briefMarkdown(brief, garden.settings);
+    const markdown = dossierOf(brief, garden);
     expect(markdown).not.toMatch(/^#+ *$/m);
     expect(markdown).not.toMatch(/^- *$/m);
     expect(markdown).not.toMatch(/^(#+ .*)\n+#{1,2} /m);

@@ -1,7 +1,11 @@
 /** A garden from files written out in the test, read by the same path as a folder on disk. */
+
+import { markdownWriter } from "../../src/language/index.ts";
 import type { Day, Garden, Photo } from "../../src/model.ts";
 import { readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
+import { dossierMarkdown } from "../../src/tour/dossier-markdown.ts";
+import { type Brief, type CardSet, makeCards } from "../../src/tour/index.ts";
 
 export type Files = Readonly<Record<string, string>>;
 
@@ -19,6 +23,17 @@ export async function gardenOf(files: Files, today: Day, photos: readonly Photo[
     read: async (file: string) => new TextEncoder().encode(all[file] ?? ""),
   };
   return growGarden(await readRecords(folder, { today }), photos);
+}
+
+/** The dossier of a brief alone, as it follows the cards. */
+export function dossierOf(brief: Brief, garden: Pick<Garden, "settings">, sources = false): string {
+  return dossierMarkdown(brief, garden.settings, { write: markdownWriter(sources), further: new Map() });
+}
+
+/** The cards of the same tour, with this brief as their dossier. */
+export function cardsAround(brief: Brief, garden: Garden): CardSet {
+  const tour = garden.episodes.has(brief.tour) ? { episode: brief.tour } : { day: brief.date };
+  return { ...makeCards(garden, { ...tour, today: brief.date }), dossier: brief };
 }
 
 /** A photo as the photos room would give it. */

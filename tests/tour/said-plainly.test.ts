@@ -1,12 +1,12 @@
 /** Briefs of small gardens, read for what nobody would say aloud. */
 import { expect, it } from "vitest";
 import { isBeingPicked, living, state } from "../../src/timeline/index.ts";
-import { briefMarkdown, makeBrief } from "../../src/tour/index.ts";
+import { cardsMarkdown, makeCards } from "../../src/tour/index.ts";
 import { type Files, gardenOf } from "./garden-of.ts";
 
 async function briefOf(files: Files, day: string): Promise<string> {
   const garden = await gardenOf(files, day);
-  return briefMarkdown(makeBrief(garden, { day, today: day }), garden.settings);
+  return cardsMarkdown(makeCards(garden, { day, today: day }), garden.settings);
 }
 
 const rows: Files = {

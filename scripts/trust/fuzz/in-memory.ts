@@ -37,4 +37,4 @@ export async function runInMemory(
   return said;
 }
 
-const TAKES_OUT: ReadonlySet<string> = new Set(["brief", "outlook", "recap", "wrap"]);
+const TAKES_OUT: ReadonlySet<string> = new Set(["brief", "ahead", "recap", "wrap"]);

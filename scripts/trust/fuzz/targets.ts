@@ -341,7 +341,7 @@ const COMMANDS = [
   ["timeline"],
   ["timeline", "--since", "2026-01-01", "--json"],
   ["brief", TODAY],
-  ["outlook"],
+  ["ahead"],
   ["recap", "2026"],
   ["wrap", "june"],
 ] as const;

@@ -1,10 +1,10 @@
 /** The field list of one tour as plain data, made from its brief and from nothing else. */
 
 import { offFilm } from "../../films/index.ts";
-import { capital } from "../../language/index.ts";
+import { capital, type Sentence } from "../../language/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { TypedGarden } from "../../records/index.ts";
-import type { Brief, Shot, Stop } from "../../tour/index.ts";
+import { type Brief, type Card, type CardSet, clockOf, type Shot, type Stop } from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
 
 /** A picture carried inside the page. */
@@ -15,7 +15,18 @@ export interface FieldPicture {
   readonly height: number;
 }
 
-export type FieldShot = ListedShot & Pick<Shot, "kind" | "level">;
+export interface FieldShot extends ListedShot, Pick<Shot, "kind" | "level"> {
+  /** Stands on the card; the others are in the dossier below it. */
+  readonly onCard: boolean;
+}
+
+/** One line of a card: "Now", "Figure", "Why". */
+export interface CardLine {
+  readonly part: string;
+  readonly text: string;
+  /** What the hand does, at the beginning of the text. */
+  readonly hand?: string | undefined;
+}
 
 export interface FieldStop extends ListedStop {
   /** Anchor in the page. */
@@ -24,8 +35,11 @@ export interface FieldStop extends ListedStop {
   /** Where the tour comes to a site, and where it begins. */
   readonly site?: string | undefined;
   readonly shots: readonly FieldShot[];
-  /** Planned length on film, seconds. */
-  readonly length: number;
+  /** "1:20 · 2:16 gone" */
+  readonly time: string;
+  /** Said to the lens, whole. */
+  readonly opening?: string | undefined;
+  readonly lines: readonly CardLine[];
   /** Wall clock "9:21". */
   readonly from?: string | undefined;
   /** "Ten steps north from the bean row" */
@@ -35,8 +49,8 @@ export interface FieldStop extends ListedStop {
   readonly picture?: (FieldPicture & { readonly alt: string }) | undefined;
   /** Varieties to be named, with how many, how to say them, where from. */
   readonly names: readonly { readonly name: string; readonly say?: string | undefined; readonly about: string }[];
-  /** What must be said of things given, lent, paid for or linked. */
-  readonly disclosures: readonly string[];
+  /** What the card had no room for. */
+  readonly further: readonly string[];
   readonly cautions: readonly string[];
 }
 
@@ -58,13 +72,15 @@ export interface FieldList {
 
 /** `pictures` by photo path; a photo without one is not shown. */
 export function fieldListData(
-  brief: Brief,
+  { cards, dossier: brief }: CardSet,
   settings: Pick<GardenSettings, "name" | "language" | "narrationRate">,
   pictures: ReadonlyMap<string, FieldPicture>,
 ): FieldList {
   const starts = brief.stops.map((stop) => secondsIn(brief, stop.from) ?? stop.begins);
-  const stops = brief.stops.map(
-    (stop, index): FieldStop => ({
+  const cardOf = new Map(cards.map((card) => [card.id, card]));
+  const stops = brief.stops.map((stop, index): FieldStop => {
+    const card = cardOf.get(stop.id);
+    return {
       id: stop.id.toLowerCase(),
       number: stop.number,
       bed: stop.bed,
@@ -72,22 +88,24 @@ export function fieldListData(
       site: stop.site === brief.stops[index - 1]?.site ? undefined : stop.siteTitle,
       begins: starts[index] ?? 0,
       ends: endOf(stop, starts[index] ?? 0, starts[index + 1]),
-      length: stop.seconds,
+      time: `${clockOf(stop.seconds)} · ${clockOf(stop.begins)} gone`,
+      opening: card?.opening.text,
+      lines: card === undefined ? [] : linesOf(card),
       from: stop.from,
       way: stop.way === undefined ? undefined : capital(stop.way),
       light: stop.light,
-      shots: shotsOf(stop),
-      outline: stop.outline.map(({ text }) => text),
+      shots: shotsOf(stop, card),
+      outline: card === undefined ? [] : spokenOf(card),
       picture: pictureOf(stop, pictures),
       names: stop.varieties.map(({ label, howMany, sayAs, from }) => ({
         name: label,
         say: sayAs,
-        about: `${howMany}, ${from}`,
+        about: [howMany, from].filter((part) => part !== "").join(", "),
       })),
-      disclosures: stop.disclosures.map(({ text }) => text),
+      further: card?.further.filter(({ private: hidden }) => !hidden).map(({ text }) => text) ?? [],
       cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
-    }),
-  );
+    };
+  });
   return {
     tour: brief.tour,
     title: brief.title,
@@ -123,13 +141,45 @@ function pictureOf(stop: Stop, pictures: ReadonlyMap<string, FieldPicture>): Fie
     : { ...picture, alt: `${stop.title} as it was last filmed: match this view` };
 }
 
-function shotsOf(stop: Stop): readonly FieldShot[] {
+/** A tick is kept under the words of the brief's shot; the card's shorter words are what is read. */
+function shotsOf(stop: Stop, card: Card | undefined): readonly FieldShot[] {
   const seen = new Map<string, number>();
-  return stop.shots.map(({ id, kind, level, text }) => {
+  const order = card?.shots.map(({ id }) => id) ?? [];
+  const shots = stop.shots.map(({ id, kind, level, text }): FieldShot => {
     const times = (seen.get(text) ?? 0) + 1;
     seen.set(text, times);
-    return { id, key: times === 1 ? text : `${text} (${times})`, kind, level, text: capital(text) };
+    const short = card?.shots.find((shot) => shot.id === id);
+    const words = short === undefined ? text : `${short.text}${short.hold ? ", hold 10" : ""}`;
+    return {
+      id,
+      key: times === 1 ? text : `${text} (${times})`,
+      kind: short?.cutaway === true ? "cutaway" : kind,
+      level,
+      text: capital(words),
+      onCard: card === undefined || short !== undefined,
+    };
   });
+  const place = ({ id }: FieldShot) => (order.includes(id) ? order.indexOf(id) : order.length);
+  return shots.toSorted((one, other) => place(one) - place(other));
+}
+
+function linesOf({ before, now, figure, why, names, aloud, next }: Card): readonly CardLine[] {
+  const line = (part: string, phrase: Sentence | undefined): readonly CardLine[] =>
+    phrase === undefined ? [] : [{ part, text: phrase.text }];
+  return [
+    ...line("Then", before),
+    ...now.map(({ text, hand }) => ({ part: "Now", text, hand })),
+    ...line("Figure", figure),
+    ...line("Why", why),
+    ...names.map(({ text }) => ({ part: "Names", text })),
+    ...aloud.map(({ text }) => ({ part: "Say", text: `“${text}”` })),
+    ...line("Next", next),
+  ];
+}
+
+/** What is said, in order, for the large view: names are cues and no sentence. */
+function spokenOf({ opening, before, now, figure, why, aloud, next }: Card): readonly string[] {
+  return [opening, before, ...now, figure, why, ...aloud, next].flatMap((phrase) => phrase?.text ?? []);
 }
 
 /** Seconds from the start of filming to a later time of day, past midnight if need be; undefined when nobody knows either. */

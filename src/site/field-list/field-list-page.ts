@@ -5,7 +5,7 @@
 import { createHash } from "node:crypto";
 import { carriedFonts } from "../carried-fonts.ts";
 import { escapeHtml } from "../escape-html.ts";
-import type { FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
+import type { CardLine, FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
 import { fieldListStyle } from "./field-list-style.ts";
 import type { ListData } from "./phone/shapes.ts";
 import { phoneScript } from "./phone-script.ts";
@@ -88,31 +88,59 @@ ${stopsSheet(list, options)}
 }
 
 function stopHtml(stop: FieldStop): string {
-  const when = [
-    stop.site,
-    sayLength(stop.length),
-    stop.from === undefined ? undefined : `from ${stop.from}`,
-    stop.light,
-  ];
-  const care = [...stop.disclosures.map((line) => `Say it: ${line}`), ...stop.cautions];
+  const [first, ...shots] = stop.shots.filter(({ onCard }) => onCard);
+  const others = stop.shots.filter(({ onCard }) => !onCard);
+  const where = [stop.site, stop.from === undefined ? undefined : `from ${stop.from}`, stop.light];
   return `<section class="stop" id="${stop.id}" aria-labelledby="${stop.id}-name">
-<div>${picture(stop)}
-<h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${escapeHtml(stop.title)}</h2>
-${paragraph("when", when.filter((part) => part !== undefined).join(" · "))}
-${paragraph("way", stop.way === undefined ? undefined : `${stop.way}.`)}</div>
-${care.length === 0 ? "" : `<ul class="care">${care.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
-${stop.outline.length === 0 ? "" : `<details class="outline"><summary>What to say</summary>${stop.outline.map((line) => `<p>${escapeHtml(line)}</p>`).join("")}</details>`}
+<div class="head"><h2 id="${stop.id}-name" tabindex="-1"><span class="number">${stop.number}</span> ${escapeHtml(stop.title)}</h2>
+${paragraph("when", stop.time)}</div>
+${paragraph("opening", stop.opening === undefined ? undefined : `“${stop.opening}”`)}
+${first === undefined ? "" : `<ol class="shots first">\n${shotHtml(first, picture(stop))}\n</ol>`}
+${cardLines(stop)}
 <p class="noted" data-note-of="${escapeHtml(stop.bed)}" hidden><strong>Note:</strong> <span></span></p>
 <ol class="shots">
-${stop.shots.map(shotHtml).join("\n")}
+${shots.map((shot) => shotHtml(shot)).join("\n")}
 </ol>
+<details class="dossier"><summary>Dossier</summary>
+${paragraph("quiet", where.filter((part) => part !== undefined).join(" · ") || undefined)}
+${paragraph("quiet", stop.way === undefined ? undefined : `${stop.way}.`)}
+${stop.cautions.length === 0 ? "" : `<ul class="care">${stop.cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
 ${names(stop)}
+${stop.further.length === 0 ? "" : `<ul class="further">${stop.further.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
+${others.length === 0 ? "" : `<ol class="shots">\n${others.map((shot) => shotHtml(shot)).join("\n")}\n</ol>`}
+</details>
 </section>`;
 }
 
-function shotHtml(shot: FieldShot): string {
+/** The parts of a card in their order; a part's name stands once, before its first line. */
+function cardLines({ lines }: FieldStop): string {
+  if (lines.length === 0) return "";
+  const parts = [...Map.groupBy(lines, ({ part }) => part)].map(
+    ([part, all]) =>
+      `<div class="${part.toLowerCase()}"><dt>${part}</dt>${rows(part, all.map(lineWords))
+        .map((line) => `<dd>${line}</dd>`)
+        .join("")}</div>`,
+  );
+  return `<dl class="lines">${parts.join("")}</dl>`;
+}
+
+/** Names are cues and flow on; what is said or done has its own line. */
+function rows(part: string, lines: readonly string[]): readonly string[] {
+  return part === "Names" ? [lines.join(" · ")] : lines;
+}
+
+function lineWords({ part, text, hand }: CardLine): string {
+  if (hand !== undefined && text.startsWith(hand)) {
+    return `<strong>${escapeHtml(hand)}</strong>${escapeHtml(text.slice(hand.length))}`;
+  }
+  const fresh = "new to this garden";
+  if (part !== "Names" || !text.endsWith(fresh)) return escapeHtml(text);
+  return `${escapeHtml(text.slice(0, -fresh.length))}<strong class="new">${fresh}</strong>`;
+}
+
+function shotHtml(shot: FieldShot, beside = ""): string {
   const label = [shot.id, shot.kind, shot.level].filter((part) => part !== undefined).join(" · ");
-  return `<li id="shot-${escapeHtml(shot.id.replace(".", "-"))}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${escapeHtml(label)}</span> <span class="what">${escapeHtml(shot.text)}</span> <span class="state"></span></span></button><button type="button" class="more" aria-label="More for ${escapeHtml(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
+  return `<li id="shot-${escapeHtml(shot.id.replace(".", "-"))}" data-state="open"><button type="button" class="tick"><svg aria-hidden="true"><use href="#box"/></svg><span><span class="label">${escapeHtml(label)}</span> <span class="what">${escapeHtml(shot.text)}</span> <span class="state"></span></span></button>${beside}<button type="button" class="more" aria-label="More for ${escapeHtml(shot.id)}"><svg aria-hidden="true" viewBox="0 0 24 24"><circle cx="5" cy="12" r="2.2"/><circle cx="12" cy="12" r="2.2"/><circle cx="19" cy="12" r="2.2"/></svg></button></li>`;
 }
 
 function paragraph(name: string, words: string | undefined): string {
@@ -131,7 +159,7 @@ function names(stop: FieldStop): string {
     ({ name, say, about }) =>
       `<li><strong>${escapeHtml(name)}</strong>${say === undefined ? "" : ` <span class="say">say ${escapeHtml(say)}</span>`}<br><span class="quiet">${escapeHtml(about)}</span></li>`,
   );
-  return `<details><summary>Names and where they are from</summary><ul class="names">${rows.join("")}</ul></details>`;
+  return `<ul class="names" aria-label="Names and where they are from">${rows.join("")}</ul>`;
 }
 
 /** Why a shot is left out, in the words of a filming day. */
@@ -206,13 +234,6 @@ function dataOf(list: FieldList, worker: string | undefined): ListData {
     ...(worker === undefined ? {} : { worker }),
     ...(list.reads === undefined ? {} : { reads: list.reads }),
   };
-}
-
-/** "2 min 10", "45 s" */
-function sayLength(seconds: number): string {
-  const [minutes, rest] = [Math.floor(seconds / 60), Math.round(seconds % 60)];
-  if (minutes === 0) return `${rest} s`;
-  return rest === 0 ? `${minutes} min` : `${minutes} min ${String(rest).padStart(2, "0")}`;
 }
 
 /** JSON that can stand in a script element: nothing in it ends the element. */

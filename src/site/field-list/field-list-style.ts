@@ -16,7 +16,7 @@ html {
 body { margin: 0; font-size: 1.3125rem; overflow-wrap: break-word; }
 h1, h2, h3, p, ol, ul { margin: 0; padding: 0; }
 h1, h2, h3, strong { font-weight: 500; }
-h2 { font-size: 2.125rem; line-height: 1.05; text-wrap: balance; }
+h2 { font-size: 1.875rem; line-height: 1.05; text-wrap: balance; }
 h3 { margin-top: 1.25rem; font-size: 1.375rem; }
 ol, ul { list-style: none; }
 button, input, textarea { font: inherit; color: inherit; }
@@ -35,26 +35,40 @@ h2:focus, #where:focus { outline: none; }
 .mark { display: flex; align-items: baseline; gap: .6rem; padding: .2rem 1rem; background: var(--band); color: var(--on-band); font-size: 1.0625rem; }
 .mark strong { letter-spacing: .08em; text-transform: uppercase; }
 .mark h1 { flex: 1; min-width: 0; font-size: inherit; overflow-wrap: anywhere; }
-.clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.5rem; padding: .15rem 1rem; border-bottom: 2px solid var(--pencil); }
+.clock { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: .15rem 1rem; min-height: 3.25rem; padding: 0 1rem; border-bottom: 2px solid var(--pencil); }
 #elapsed { font-size: 1.625rem; font-weight: 500; margin-right: .4rem; }
 
-main { padding: .75rem 1rem 1rem; }
-.stop > div { display: flow-root; }
+main { padding: .2rem 1rem 1rem; }
 .stop + .stop { margin-top: 3rem; }
-.picture { float: right; width: 7.5rem; margin: .15rem 0 .5rem .75rem; padding: 0; overflow: hidden; line-height: 0; }
-.picture img { width: 100%; height: auto; }
-.when { margin-top: .2rem; font-size: 1.1875rem; color: var(--quiet); }
-.way { margin-top: .2rem; color: var(--quiet); font-size: 1.1875rem; }
-.shots { margin-top: auto; padding-top: .75rem; }
+.head { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 .75rem; }
+.head h2 { min-width: 0; }
+.picture { flex: none; align-self: center; width: 5.5rem; height: 4rem; min-height: 0; margin: .25rem 0; padding: 0; overflow: hidden; line-height: 0; }
+.picture img { width: 100%; height: 100%; object-fit: cover; }
+.when { font-size: 1.1875rem; font-weight: 500; }
+.opening { margin-top: .2rem; font-size: 1.75rem; line-height: 1.12; font-weight: 500; text-wrap: balance; }
+.lines { margin: .4rem 0 0; font-size: 1.375rem; line-height: 1.1; font-weight: 500; }
+.lines > div { display: grid; grid-template-columns: 3.1rem minmax(0, 1fr); column-gap: .4rem; padding: .1rem 0; border-top: 1px solid var(--zinc); }
+.lines dt { grid-row: span 8; font-size: 1.0625rem; line-height: 1.5; font-weight: 400; }
+.lines dd { grid-column: 2; margin: 0; font-weight: 400; }
+.lines dd strong { font-weight: 500; border-bottom: 3px solid var(--zinc); }
+.lines dd strong.new { border-bottom-color: var(--flower); }
+.lines > .say { margin: .15rem 0; padding: .15rem .4rem .2rem; border: 3px solid var(--pencil); font-style: normal; }
+.lines > .say dd { font-weight: 500; }
+.lines > .say + div { border-top: 0; }
+.lines > .names dd { font-size: 1.125rem; line-height: 1.25; }
+.further li { padding: .2rem 0; }
+.shots { padding-top: .25rem; }
+.shots.first li:last-child { border-bottom: 0; }
+.shots.first .label { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
 .shots li { display: flex; align-items: stretch; border-top: 2px solid var(--zinc); }
 .shots li:last-child { border-bottom: 2px solid var(--zinc); }
 .tick {
-  flex: 1; display: flex; align-items: flex-start; gap: .75rem; min-height: 4rem; padding: .6rem .25rem .6rem 0; border: 0; border-radius: 0;
+  flex: 1; display: flex; gap: .75rem; min-height: 4rem; padding: .3rem .25rem .3rem 0; align-items: center; border: 0; border-radius: 0;
   background: none; text-align: left; -webkit-user-select: none; user-select: none; -webkit-touch-callout: none;
 }
 .tick svg { flex: none; width: 2.25rem; height: 2.25rem; margin-top: .1rem; }
 .tick span { display: block; }
-.label { color: var(--quiet); font-size: 1rem; }
+.label { color: var(--quiet); font-size: 1.0625rem; }
 .state { font-weight: 500; }
 .state:empty { display: none !important; }
 .more { flex: none; width: 3.5rem; border: 0; background: none; padding: 0; }
@@ -77,7 +91,7 @@ main { padding: .75rem 1rem 1rem; }
 .reading [data-as=question] { font-weight: 500; }
 details { margin-top: .5rem; }
 summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: .2em; }
-.names li, .outline p { padding: .35rem 0; }
+.names li { padding: .35rem 0; }
 .say { font-style: italic; }
 .bar { display: none; }
 
@@ -85,8 +99,8 @@ summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: 
 [data-live] main { overflow-y: auto; overscroll-behavior: none; touch-action: pan-y pinch-zoom; display: flex; flex-direction: column; }
 [data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
 [data-live] .stop[hidden] { display: none; }
-[data-live] :is(.outline, .unscripted) { display: none; }
-[data-live] .bar { display: flex; gap: .4rem; padding: .5rem .5rem max(.5rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
+[data-live] .unscripted { display: none; }
+[data-live] .bar { display: flex; gap: .4rem; padding: .25rem .5rem max(.25rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
 .bar button { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .1rem; }
 
 dialog {
@@ -121,10 +135,20 @@ label textarea { display: block; margin-top: .5rem; }
 #picture-sheet img { width: 100%; height: auto; }
 #picture-sheet button { width: 100%; margin: 0 0 1rem; }
 
-@media (min-width: 48rem) {
+@media (orientation: landscape) and (max-height: 34rem) {
+  [data-live] body { grid-template-rows: auto 1fr; grid-template-columns: minmax(0, 1fr) auto; }
+  [data-live] body > header { grid-column: 1 / span 2; display: flex; border-bottom: 2px solid var(--pencil); }
+  .mark { flex: 1; min-width: 0; align-items: center; }
+  .clock { flex-wrap: nowrap; min-height: 0; border: 0; padding: 0 .5rem; font-size: 1.0625rem; }
+  .clock button { min-height: 3rem; }
+  [data-live] main { grid-column: 1; grid-row: 2; padding: .4rem 1rem; }
+  [data-live] body > nav.bar { grid-column: 2; grid-row: 2; flex-direction: column; border-top: 0; border-left: 2px solid var(--pencil); padding: .25rem; gap: .25rem; }
+  body > nav.bar button { min-height: 3rem; min-width: 5rem; }
+}
+@media (min-width: 48rem) and (min-height: 34.01rem) {
   main > *, .clock, .mark { padding-left: max(1rem, calc(50vw - 20rem)); padding-right: max(1rem, calc(50vw - 20rem)); }
 }
 @media print {
-  .bar, .more, #start, details:not(.outline) summary { display: none; }
+  .bar, .more, #start, details summary { display: none; }
 }
 `;

@@ -1,16 +1,10 @@
-/** The field list of a brief, with the pictures it carries and the names by which notes are read on the phone. */
+/** The field list of a tour, with the pictures it carries and the names by which notes are read on the phone. */
 import type { Garden } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
 import { typedGarden } from "../../records/index.ts";
-import type { Brief } from "../../tour/index.ts";
-import { type FieldList, fieldListData } from "./field-list-data.ts";
-import { fieldPictures } from "./field-pictures.ts";
+import type { CardSet } from "../../tour/index.ts";
+import { type FieldList, type FieldPicture, fieldListData } from "./field-list-data.ts";
 
-/** `copies` by photo path; a photo without copies is not shown. */
-export async function makeFieldList(
-  brief: Brief,
-  garden: Garden,
-  copies: ReadonlyMap<string, PublishedPhoto>,
-): Promise<FieldList> {
-  return { ...fieldListData(brief, garden.settings, await fieldPictures(copies)), reads: typedGarden(garden) };
+/** `pictures` by photo path; a photo without one is not shown. */
+export function makeFieldList(cards: CardSet, garden: Garden, pictures: ReadonlyMap<string, FieldPicture>): FieldList {
+  return { ...fieldListData(cards, garden.settings, pictures), reads: typedGarden(garden) };
 }

@@ -1,16 +1,16 @@
-/** The outlook as an iCalendar file (RFC 5545): whole days, the same bytes for the same records and day. */
+/** The weeks ahead as an iCalendar file (RFC 5545): whole days, the same bytes for the same records and day. */
 
 import { createEvents, type DateArray, type EventAttributes } from "ics";
 import { addDays } from "../calendar.ts";
 import { capital } from "../language/index.ts";
 import type { Day, GardenSettings } from "../model.ts";
-import type { Deadline, Expected, Outlook } from "../tour/index.ts";
+import type { Ahead, Deadline, Expected } from "../tour/index.ts";
 
 /** Private things stay out: calendars are shared more often than notes. */
-export function outlookCalendar(outlook: Outlook, { name }: GardenSettings): string {
-  const entries = [...outlook.deadlines, ...outlook.expected].filter((entry) => !entry.private);
+export function aheadCalendar(ahead: Ahead, { name }: GardenSettings): string {
+  const entries = [...ahead.deadlines, ...ahead.expected].filter((entry) => !entry.private);
   if (entries.length === 0) return emptyCalendar(name);
-  const events = entries.map((entry) => eventOf(entry, outlook.from, name));
+  const events = entries.map((entry) => eventOf(entry, ahead.from, name));
   const { error, value } = createEvents(events, { productId: madeBy, calName: `${name}: to film` });
   if (error !== undefined && error !== null) throw error;
   return value ?? emptyCalendar(name);
@@ -19,7 +19,7 @@ export function outlookCalendar(outlook: Outlook, { name }: GardenSettings): str
 /** The library takes a time of making that its types leave out. */
 type Stamped = EventAttributes & { readonly timestamp: DateArray };
 
-const madeBy = "-//plotreel//outlook//EN";
+const madeBy = "-//plotreel//ahead//EN";
 
 function eventOf(entry: Deadline | Expected, today: Day, calendar: string): Stamped {
   return {

@@ -1,8 +1,8 @@
 /** The weeks ahead: what is expected, what must be filmed in time, which days are rich, and the calendar made of it. */
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
-import { outlookCalendar } from "../../src/cli/outlook-calendar.ts";
-import { makeOutlook, outlookMarkdown } from "../../src/tour/index.ts";
+import { aheadCalendar } from "../../src/cli/ahead-calendar.ts";
+import { aheadMarkdown, lookAhead } from "../../src/tour/index.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
 
 const today = "2026-07-01";
@@ -39,32 +39,32 @@ bed: long-bed
 
 const garden = await gardenOf(files, today);
 const bare = await gardenOf({}, today);
-const outlook = makeOutlook(garden, { today, weeks: 4 });
+const ahead = lookAhead(garden, { today, weeks: 4 });
 
 describe("the weeks ahead", () => {
   test("expect what the days to maturity say, in the span and no further", () => {
-    expect(outlook.to).toBe("2026-07-29");
-    expect(outlook.expected.map(({ day, kind, about }) => [day, kind, about])).toEqual([
+    expect(ahead.to).toBe("2026-07-29");
+    expect(ahead.expected.map(({ day, kind, about }) => [day, kind, about])).toEqual([
       ["2026-07-14", "ready", "the Chioggia beetroot in the long bed"],
       ["2026-07-19", "ready", "the Secret carrots in the long bed"],
       ["2026-07-20", "verdict", "the verdict of “Mesh or none”"],
     ]);
-    expect(outlook.expected[0]?.text).toBe(
+    expect(ahead.expected[0]?.text).toBe(
       "The Chioggia beetroot in the long bed should be ready about 14 July: 85 days from sowing, and last year it took 80 here.",
     );
-    expect(outlook.expected[0]?.sources.map(({ file, line }) => `${file}:${line}`)).toEqual([
+    expect(ahead.expected[0]?.sources.map(({ file, line }) => `${file}:${line}`)).toEqual([
       "notes/2026-04-20.md:5",
       "varieties/chioggia.md:1",
       "notes/2025-04-01.md:2",
       "notes/2025-06-20.md:2",
     ]);
-    expect(outlook.expected[1]?.private).toBe(true);
+    expect(ahead.expected[1]?.private).toBe(true);
   });
 
   test("go by the garden's own window where one is known", () => {
     const id = "long-bed/chioggia/2026-04-20";
     const window = { from: "2026-07-04", likely: "2026-07-11", to: "2026-07-22", own: true };
-    const own = makeOutlook(garden, { today, weeks: 4, windows: new Map([[id, window]]) });
+    const own = lookAhead(garden, { today, weeks: 4, windows: new Map([[id, window]]) });
     expect(own.expected[0]).toMatchObject({ day: "2026-07-11", window: { from: "2026-07-04", to: "2026-07-22" } });
     expect(own.expected[0]?.text).toContain(
       "should be ready about 11 July, by this garden's own records between 4 July and 22 July:",
@@ -72,7 +72,7 @@ describe("the weeks ahead", () => {
   });
 
   test("name what must be filmed before it is gone, and what is promised", () => {
-    expect(outlook.deadlines.map(({ day, kind, text }) => [day, kind, text])).toEqual([
+    expect(ahead.deadlines.map(({ day, kind, text }) => [day, kind, text])).toEqual([
       ["2026-07-06", "soon gone", "A last look at the Rose garlic: lifting is due on 6 July."],
       ["2026-07-09", "soon gone", "Soon gone: last year the Alderman peas were out on 9 July."],
       ["2026-07-10", "promise", "Promised for 10 July at the latest: show how you plait the garlic."],
@@ -80,13 +80,13 @@ describe("the weeks ahead", () => {
   });
 
   test("count what each day has to show, and pick the richest of each week", () => {
-    expect(outlook.days).toHaveLength(29);
-    expect(outlook.best).toHaveLength(4);
-    for (const [week, best] of outlook.best.entries()) {
-      const days = outlook.days.slice(1 + week * 7, 8 + week * 7);
+    expect(ahead.days).toHaveLength(29);
+    expect(ahead.best).toHaveLength(4);
+    for (const [week, best] of ahead.best.entries()) {
+      const days = ahead.days.slice(1 + week * 7, 8 + week * 7);
       expect(best.value).toBe(Math.max(...days.map(({ value }) => value)));
     }
-    const day = outlook.days.find((one) => one.day === "2026-07-14");
+    const day = ahead.days.find((one) => one.day === "2026-07-14");
     expect(day?.news).toContain("the Chioggia beetroot in the long bed ready");
   });
 
@@ -100,7 +100,7 @@ describe("the weeks ahead", () => {
       },
       today,
     );
-    const { days } = makeOutlook(alone, { today, weeks: 4 });
+    const { days } = lookAhead(alone, { today, weeks: 4 });
     const worth = (day: string) => days.find((one) => one.day === day)?.value ?? 0;
     expect(worth("2026-07-14")).toBeGreaterThan(worth("2026-07-13"));
     expect(worth("2026-07-13")).toBe(worth("2026-07-05"));
@@ -108,13 +108,13 @@ describe("the weeks ahead", () => {
   });
 
   test("read as they are", () => {
-    const markdown = outlookMarkdown(outlook, garden.settings);
+    const markdown = aheadMarkdown(ahead, garden.settings);
     expect(markdown).toMatch(
       /^# The next four weeks\n\n\*\*1 July to 29 July\*\*\n\n## Film it in time\n\n- \*\*By 6 July\.\*\*/,
     );
     expect(markdown).toContain("(private: not for the film)");
-    const empty = makeOutlook(bare, { today, weeks: 1 });
-    expect(outlookMarkdown(empty, bare.settings)).toBe(`# The next week
+    const empty = lookAhead(bare, { today, weeks: 1 });
+    expect(aheadMarkdown(empty, bare.settings)).toBe(`# The next week
 
 **1 July to 8 July**
 
@@ -130,7 +130,7 @@ No variety that grows has days to maturity on record that end in this time.
 });
 
 describe("the calendar", () => {
-  const text = outlookCalendar(outlook, garden.settings);
+  const text = aheadCalendar(ahead, garden.settings);
 
   test("is read by another program, every event a whole day", () => {
     const calendar = new ICAL.Component(ICAL.parse(text));
@@ -150,14 +150,14 @@ describe("the calendar", () => {
 
   test("keeps private things out, and is the same bytes each time", () => {
     expect(text).not.toContain("Secret");
-    expect(outlookCalendar(makeOutlook(garden, { today, weeks: 4 }), garden.settings)).toBe(text);
+    expect(aheadCalendar(lookAhead(garden, { today, weeks: 4 }), garden.settings)).toBe(text);
     expect(text.match(/^DTSTAMP:(.*)$/gm)?.every((stamp) => stamp.startsWith("DTSTAMP:20260701T000000Z"))).toBe(true);
     // RFC 5545, 3.1: lines end in CRLF and hold at most 75 octets.
     for (const line of text.split("\r\n")) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
   });
 
   test("without anything coming is an empty calendar that can be read", () => {
-    const empty = outlookCalendar(makeOutlook(bare, { today, weeks: 1 }), bare.settings);
+    const empty = aheadCalendar(lookAhead(bare, { today, weeks: 1 }), bare.settings);
     expect(new ICAL.Component(ICAL.parse(empty)).getAllSubcomponents("vevent")).toEqual([]);
   });
 });

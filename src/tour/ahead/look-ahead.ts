@@ -19,9 +19,9 @@ import { photosByBed } from "../spot.ts";
 import { orderStops } from "../stop-order.ts";
 import { trialSentence, trialsIn } from "../trial-lines.ts";
 import { wishesOf } from "../wishes.ts";
-import type { Deadline, Expected, FilmingDay, Outlook } from "./outlook.ts";
+import type { Ahead, Deadline, Expected, FilmingDay } from "./ahead.ts";
 
-export interface OutlookRequest {
+export interface AheadRequest {
   readonly today: Day;
   readonly weeks: number;
   /** By planting id; a planting without one goes by its variety's days to maturity. */
@@ -31,7 +31,7 @@ export interface OutlookRequest {
 /** What came within this many days is news to a film. */
 const fresh = 7;
 
-export function makeOutlook(garden: Garden, { today, weeks, windows }: OutlookRequest): Outlook {
+export function lookAhead(garden: Garden, { today, weeks, windows }: AheadRequest): Ahead {
   const index = bookOf(garden);
   const to = addDays(today, weeks * 7);
   const voice: Voice = { settings: garden.settings, day: today };

@@ -1,4 +1,4 @@
-/** The outlook as Markdown: deadlines first, then the days worth filming, then what is expected. */
+/** The weeks ahead as Markdown: deadlines first, then the days worth filming, then what is expected. */
 import {
   capital,
   dayOnly,
@@ -10,31 +10,31 @@ import {
   type Voice,
 } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
-import type { FilmingDay, Outlook } from "./outlook.ts";
+import type { Ahead, FilmingDay } from "./ahead.ts";
 
 /** More news than this are not what makes the day. */
 const mostNews = 4;
 
-export function outlookMarkdown(outlook: Outlook, settings: GardenSettings): string {
-  const voice: Voice = { settings, day: outlook.from };
+export function aheadMarkdown(ahead: Ahead, settings: GardenSettings): string {
+  const voice: Voice = { settings, day: ahead.from };
   const write = markdownWriter(false);
   const parts = [
-    `# The next ${outlook.weeks === 1 ? "week" : sayPlural(outlook.weeks, "week", "weeks")}`,
-    `**${dayOnly(outlook.from, voice)} to ${dayOnly(outlook.to, voice)}**`,
-    deadlines(outlook, voice, write),
-    filmingDays(outlook, voice, write),
-    expected(outlook, voice, write),
+    `# The next ${ahead.weeks === 1 ? "week" : sayPlural(ahead.weeks, "week", "weeks")}`,
+    `**${dayOnly(ahead.from, voice)} to ${dayOnly(ahead.to, voice)}**`,
+    deadlines(ahead, voice, write),
+    filmingDays(ahead, voice, write),
+    expected(ahead, voice, write),
   ];
   return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }
 
-function deadlines({ deadlines: all }: Outlook, voice: Voice, { item }: Markdown): string {
+function deadlines({ deadlines: all }: Ahead, voice: Voice, { item }: Markdown): string {
   if (all.length === 0) return "";
   const lines = all.map((one) => item(one, { before: `**By ${dayOnly(one.day, voice)}.** ` }));
   return `## Film it in time\n\n${lines.join("\n")}`;
 }
 
-function filmingDays({ best }: Outlook, voice: Voice, { md }: Markdown): string {
+function filmingDays({ best }: Ahead, voice: Voice, { md }: Markdown): string {
   if (best.length === 0 || best.every(({ things }) => things === 0)) {
     return "## Days worth filming\n\nNothing is on record yet that would make a film.";
   }
@@ -48,7 +48,7 @@ function filmingDays({ best }: Outlook, voice: Voice, { md }: Markdown): string 
   return `## Days worth filming\n\nThe richest day of each week, as the notes stand today:\n\n${best.map(line).join("\n")}`;
 }
 
-function expected({ expected: all }: Outlook, voice: Voice, { item }: Markdown): string {
+function expected({ expected: all }: Ahead, voice: Voice, { item }: Markdown): string {
   if (all.length === 0)
     return "## Expected\n\nNo variety that grows has days to maturity on record that end in this time.";
   const lines = all.map((one) => item(one, { before: `**${capital(dayOnly(one.day, voice))}.** ` }));

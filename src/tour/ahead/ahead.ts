@@ -1,11 +1,11 @@
-/** The outlook: what is expected in the coming weeks, which days would make a rich film, what must be filmed in time. Plain data. */
+/** The weeks ahead: what is expected in the coming weeks, which days would make a rich film, what must be filmed in time. Plain data. */
 
 import type { Sentence } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
 
 /** A day on which something should be there to be seen. */
 export interface Expected extends Sentence {
-  /** Stays the same from one outlook to the next: "ready long-bed/chioggia/2026-05-02". */
+  /** Stays the same from one look ahead to the next: "ready long-bed/chioggia/2026-05-02". */
   readonly id: string;
   readonly kind: "ready" | "in flower" | "verdict";
   readonly day: Day;
@@ -38,7 +38,7 @@ export interface FilmingDay {
   readonly news: readonly string[];
 }
 
-export interface Outlook {
+export interface Ahead {
   readonly from: Day;
   /** The last day looked at. */
   readonly to: Day;

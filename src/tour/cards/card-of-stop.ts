@@ -1,0 +1,199 @@
+/** One stop as a card: what is said in at most sixty words, what is done, and what did not fit. */
+import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
+import { voiceOf } from "../bed-on-the-day.ts";
+import type { Stop } from "../brief.ts";
+import type { OwedLine } from "../candidates/candidate.ts";
+import { wasBare } from "../last-seen.ts";
+import type { PlannedStop } from "../plan/plan-tour.ts";
+import type { PhotosByBed } from "../spot.ts";
+import { type Card, cardLimits } from "./card.ts";
+import { cardShots } from "./card-shots.ts";
+import { countWords, fits } from "./count-words.ts";
+import { figuresAt } from "./figure.ts";
+import { mustSay, namesToSay } from "./must-say.ts";
+import { nextWays } from "./next-words.ts";
+import { alongTheBed, nowPhrases, type Shown } from "./now-words.ts";
+import { openingOf } from "./opening-words.ts";
+import { gearWords, specialOf, storyWords, wordsOf } from "./own-words.ts";
+import { rememberedAt } from "./remembered.ts";
+import { reasonsAt } from "./why.ts";
+import type { Way, Wording } from "./wording.ts";
+
+export interface Telling {
+  readonly wording: Wording;
+  readonly photos: PhotosByBed;
+  /** Of this stop. */
+  readonly owed: readonly OwedLine[];
+  /** Gear and varieties of which the film has said how they came. */
+  readonly disclosed: Set<string>;
+}
+
+interface Spoken {
+  readonly opening: Sentence;
+  before?: Sentence | undefined;
+  now: readonly Shown[];
+  figure?: Sentence | undefined;
+  why?: Sentence | undefined;
+  next?: Sentence | undefined;
+}
+
+export function cardOf(
+  { here, show: all }: PlannedStop,
+  stop: Stop,
+  { wording, photos, owed, disclosed }: Telling,
+): Card {
+  const show = all.filter(({ sentence }) => !sentence.private);
+  const remembered = rememberedAt(here);
+  const opening = openingOf({ here, show, owed, remembered }, wording);
+  const now = nowPhrases(here, show, owed, wording);
+  const figures = figuresAt(here, show, photos);
+  const reasons = reasonsAt(here, show, remembered);
+  const shown = now.slice(0, cardLimits.nowPhrases);
+  const why = chooseIn(
+    reasons.map((ways) => ways.filter(({ text }) => !shown.some((phrase) => text.startsWith(phrase.text)))),
+    wording,
+    cardLimits.why,
+  );
+  const spoken: Spoken = {
+    opening,
+    before: seenThen(stop, here),
+    now: shown,
+    figure: figures[0],
+    why,
+    next: chooseIn(nextWays(here, show), wording, cardLimits.next),
+  };
+  const dropped = toSixty(spoken);
+  const said = parts(spoken);
+  const lots = here.growing;
+  return {
+    id: stop.id,
+    number: stop.number,
+    bed: stop.bed,
+    title: stop.title,
+    seconds: stop.seconds,
+    begins: stop.begins,
+    light: stop.light,
+    opening,
+    before: spoken.before,
+    now: alongTheBed(spoken.now).map(({ text, sources, private: hidden, hand }) => ({
+      text,
+      sources,
+      private: hidden,
+      hand,
+    })),
+    figure: spoken.figure,
+    why: spoken.why,
+    names: namesToSay(here, said.map(({ text }) => text).join(" ")),
+    aloud: mustSay(here, owed, { told: disclosed, wording }),
+    next: spoken.next,
+    words: said.reduce((sum, { text }) => sum + countWords(text), 0),
+    shots: cardShots(stop),
+    further: onceEach(
+      [
+        ...dropped,
+        ...now.slice(cardLimits.nowPhrases),
+        ...reasons.flatMap(([first]) => (first === undefined ? [] : [say(first.text, first.grounds)])),
+        ...figures.slice(1),
+        ...lots.flatMap(({ variety }) => specialOf(variety) ?? []),
+        ...gearWords(here),
+        ...wordsOf(here.bed),
+        ...storyWords(here, lots),
+      ],
+      said,
+    ),
+  };
+}
+
+function chooseIn(groups: readonly (readonly Way[])[], wording: Wording, words: number): Sentence | undefined {
+  for (const ways of groups) {
+    const found = wording.choose(ways, words);
+    if (found !== undefined && !found.private) return found;
+  }
+  return undefined;
+}
+
+function parts({ opening, before, now, figure, why, next }: Spoken): readonly Sentence[] {
+  return [opening, before, ...now, figure, why, next].filter((part) => part !== undefined);
+}
+
+/** What goes first when a card is too full; opening and what comes next stay. */
+const leastFirst: readonly ((spoken: Spoken) => readonly Sentence[])[] = [
+  (spoken) => drop(spoken, "before"),
+  (spoken) => lastOfNow(spoken, 3),
+  (spoken) => drop(spoken, "figure"),
+  (spoken) => lastOfNow(spoken, 2),
+  (spoken) => drop(spoken, "why"),
+];
+
+/** Takes out what goes beyond the limit, and gives it back. */
+function toSixty(spoken: Spoken): readonly Sentence[] {
+  const dropped: Sentence[] = [];
+  for (const take of leastFirst) {
+    if (
+      fits(
+        parts(spoken)
+          .map(({ text }) => text)
+          .join(" "),
+        cardLimits.spoken,
+      )
+    )
+      break;
+    dropped.push(...take(spoken));
+  }
+  return dropped;
+}
+
+function drop(spoken: Spoken, part: "before" | "figure" | "why"): readonly Sentence[] {
+  const gone = spoken[part];
+  spoken[part] = undefined;
+  return gone === undefined ? [] : [gone];
+}
+
+function lastOfNow(spoken: Spoken, least: number): readonly Sentence[] {
+  if (spoken.now.length < least) return [];
+  const gone = spoken.now.slice(least - 1);
+  spoken.now = spoken.now.slice(0, least - 1);
+  return gone;
+}
+
+/** "13 June: cabbages and kale"; of a bed no film has shown there is no then. */
+function seenThen({ since }: Stop, here: PlannedStop["here"]): Sentence | undefined {
+  if (since.episode === undefined) return undefined;
+  const day = dayOnly(since.day, voiceOf(here));
+  const record = here.index.garden.episodes.get(since.episode);
+  const plants = here.past.filter(({ private: hidden }) => !hidden);
+  if (plants.length === 0) return wasBare(here) ? say(`${day}: bare`, [record]) : undefined;
+  const { crops, varieties } = here.index.garden;
+  const names = [
+    ...new Set(
+      plants.flatMap((planting) => {
+        const crop = crops.get(planting.crop ?? varieties.get(planting.variety ?? "")?.crop ?? "");
+        return crop === undefined ? [] : [cropName(crop, 2)];
+      }),
+    ),
+  ];
+  for (let most = names.length; most > 0; most -= 1) {
+    const list = most === names.length ? sayList(names) : `${names.slice(0, most).join(", ")}, more`;
+    if (fits(`${day}: ${list}`, cardLimits.before))
+      return say(`${day}: ${list}`, [record, ...plants.map(({ lastNote }) => ({ place: lastNote }))]);
+  }
+  return undefined;
+}
+
+/** What the card says already is not said again, however it is marked. */
+function onceEach(lines: readonly Sentence[], said: readonly Sentence[]): readonly Sentence[] {
+  const bare = (text: string) =>
+    text
+      .toLowerCase()
+      .replace(/[“”.:]/g, "")
+      .trim();
+  const heard = new Set(said.map(({ text }) => bare(text)));
+  return lines
+    .filter(({ text }) => {
+      const words = bare(text);
+      if ([...heard].some((other) => other === words || other.endsWith(words) || words.endsWith(other))) return false;
+      heard.add(words);
+      return true;
+    })
+    .map(({ text, sources, private: hidden }) => ({ text, sources, private: hidden }));
+}

@@ -1,0 +1,237 @@
+/** What is shown now: at most three short phrases, the hand's verb first, in order along the bed. */
+import {
+  cropName,
+  cultivar,
+  isUnnamed,
+  plantName,
+  sayLength,
+  sayNumber,
+  theGear,
+  withPreposition,
+} from "../../language/index.ts";
+import { type Batch, batchOf } from "../batches.ts";
+import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
+import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { trialsIn } from "../trial-lines.ts";
+import { cardLimits, type NowPhrase } from "./card.ts";
+import { fits, toPause } from "./count-words.ts";
+import { handsForTrouble, takingHand } from "./hands.ts";
+import { leftToRight } from "./left-to-right.ts";
+import { causeOf } from "./opening-words.ts";
+import { specialOf } from "./own-words.ts";
+import { promised } from "./promised.ts";
+import { bareCause } from "./remembered.ts";
+import type { Way, Wording } from "./wording.ts";
+
+export interface Shown extends NowPhrase {
+  readonly spot?: string | undefined;
+  readonly lots: readonly Lot[];
+}
+
+interface HandWay extends Way {
+  readonly hand?: string | undefined;
+}
+
+/** In order of worth: the first three are the card's, laid out along the bed; the others are for the dossier. */
+export function nowPhrases(
+  here: BedOnTheDay,
+  show: readonly Weighed[],
+  owed: readonly OwedLine[],
+  wording: Wording,
+): readonly Shown[] {
+  const told = new Set<Lot>();
+  return show.flatMap((point): readonly Shown[] => {
+    const again = point.lots.length > 0 && point.lots.every((lot) => told.has(lot)) && point.kind !== "owed";
+    if (again) return [];
+    const line = point.kind === "owed" ? owed.find(({ what }) => what === point.keepBy) : undefined;
+    const ways = line === undefined ? pointWays(point, here) : owedWays(line, here);
+    const found = wording.choose(ways, cardLimits.now);
+    if (found === undefined || found.private) return [];
+    if (point.kind !== "owed") for (const lot of point.lots) told.add(lot);
+    const hand = ways.find(({ text }) => text === found.text)?.hand;
+    return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }];
+  });
+}
+
+export function alongTheBed(phrases: readonly Shown[]): readonly Shown[] {
+  return leftToRight(phrases);
+}
+
+const doing = /^(?:bring|compare|count|cut|dig|lift|measure|open|pick|plant|pull|show|sow|taste|weigh|look)\b/i;
+
+function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
+  const grounds = [...line.sources, ...(line.now?.sources ?? [])].map((place) => ({
+    place,
+    private: line.now?.private,
+  }));
+  const what = promised(line.what);
+  const short = doing.test(what) ? toPause(what, cardLimits.now) : undefined;
+  const hand = short !== undefined && fits(short, 4) ? short : short?.split(" ")[0];
+  const answer = answerOf(line, here);
+  return [
+    ...(short === undefined ? [] : [{ frame: `own: ${short}`, text: short, grounds, hand }]),
+    ...(answer === undefined ? [] : [{ ...answer, grounds }]),
+    {
+      frame: "owed first",
+      text: "answer first, then look round",
+      grounds: grounds.slice(0, 1),
+      hand: "answer first",
+      last: true,
+    },
+    {
+      frame: "owed camera",
+      text: "face the lens and say it",
+      grounds: grounds.slice(0, 1),
+      hand: "face the lens",
+      last: true,
+    },
+  ];
+}
+
+function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> | undefined {
+  const spaced = line.lots.find(({ planting }) => planting.spacingCm !== undefined)?.planting.spacingCm;
+  if (spaced !== undefined && /\b(?:how close|apart|spacing)\b/i.test(line.what)) {
+    const length = sayLength(spaced, here.index.garden.settings.units);
+    return { frame: `own: ${length}`, text: `lay the rule down: ${length} apart`, hand: "lay the rule down" };
+  }
+  const first = firstNamed(line.now?.text ?? "");
+  return first === undefined
+    ? undefined
+    : { frame: "owed first was", text: `hold one up: first was ${first}`, hand: "hold one up" };
+}
+
+/** "eighteen Bleu de Solaise", "Musselburgh" when nobody counted. */
+function counted(batch: Batch): string {
+  const [lot] = batch.lots;
+  const name =
+    new Set(batch.lots.map(cultivar)).size === 1
+      ? cultivar(lot)
+      : batch.crop === undefined
+        ? cultivar(lot)
+        : cropName(batch.crop, 2);
+  return batch.plants === undefined
+    ? name
+    : `${sayNumber(batch.plants)} ${isUnnamed(lot) ? plantName(lot, batch.plants) : name}`;
+}
+
+function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
+  const grounds = point.sentence.sources.map((place) => ({ place, private: point.sentence.private }));
+  const [lot, ...more] = point.lots;
+  const way = (hand: string, rest: string, frame = hand): HandWay => ({
+    frame: `now ${point.kind} ${frame}`,
+    text: `${hand}${rest}`,
+    grounds,
+    hand,
+  });
+  if (point.kind === "trial") {
+    const [a, b] = trialsIn(here)[0]?.arms ?? [];
+    return a === undefined || b === undefined
+      ? []
+      : [way("compare", ` ${a.name} with ${b.name}`), way("stand between", ` ${a.name} and ${b.name}`)];
+  }
+  if (point.kind === "side by side")
+    return [way("hold up", " the photo from last time"), way("frame it", " like the earlier photo")];
+  if (point.kind === "built" || point.kind === "work") return gearWays(here, way);
+  if (lot === undefined) return [];
+  const batch = batchOf([lot, ...more]);
+  const name =
+    point.lots.length > 1 && new Set(point.lots.map(cultivar)).size > 1 && batch.crop !== undefined
+      ? cropName(batch.crop, 2)
+      : cultivar(lot);
+  const plants = plantName(lot);
+  const where = lot.planting.spot === undefined ? undefined : toPause(withPreposition(lot.planting.spot), 3);
+  const at = where === undefined ? "" : `, ${where}`;
+  const special = specialOf(lot.variety);
+  const own = special === undefined || special.private ? undefined : toPause(special.text, 4);
+  const ownWays =
+    own === undefined
+      ? []
+      : [
+          {
+            frame: `own: ${own}`,
+            text: `${cultivar(lot)}: ${own}`,
+            grounds: [...grounds, lot.variety].filter((one) => one !== undefined),
+            hand: undefined,
+          },
+        ];
+  switch (point.kind) {
+    case "new":
+    case "first time":
+      return [
+        way("kneel by", ` ${counted(batch)}${at}`),
+        way("point out", ` ${counted(batch)}${at}`),
+        way("bend down to", ` ${counted(batch)}`),
+        way("stroke", ` the ${name}`),
+        ...ownWays,
+      ];
+    case "trouble":
+      return handsForTrouble(causeOf(point)).flatMap((hand) => [
+        way(hand, `: ${bareCause(causeOf(point))} on ${name}`),
+        way(hand, `: ${bareCause(causeOf(point))}`),
+      ]);
+    case "trouble over":
+      return [
+        way("run a hand through", `: no ${bareCause(causeOf(point))}`),
+        way("lift a leaf", `: ${bareCause(causeOf(point))} gone`),
+      ];
+    case "lost":
+      return [way("show the gap", ` among the ${name}`), way("put a hand", ` where ${name} are missing`)];
+    case "first flower":
+    case "in flower":
+      return [
+        way("tilt", ` one ${name} flower up`),
+        way("cup", ` a flower of ${name}`),
+        way("follow", ` the ${name} flowers upward`),
+        way("bring", ` one ${name} close`),
+        way("smell", ` the ${name}`),
+      ];
+    case "first fruit":
+      return [way("lift the leaves off", ` the first ${name}`), way("hold", ` one ${name} in the palm`), ...ownWays];
+    case "first picking":
+    case "picking":
+    case "only picking": {
+      const verb = takingHand(lot);
+      return point.kind === "only picking"
+        ? [way("hold up", ` the ${plants}`), way("weigh", ` the ${plants} in the hand`)]
+        : [
+            way(verb, ` a few ${plants}`),
+            way(verb, ` some ${name}${at}`, `${verb} some`),
+            way("show", ` a handful of ${plants}`),
+            way(verb, ` ${name}`, `${verb} name`),
+          ];
+    }
+    case "finished":
+      return [way("show", ` where ${name} stood`, "stood"), way("sweep a hand over", ` the ${name} ground`)];
+    case "ready":
+      return [way("feel", ` whether ${name} is ready`), way("test", ` one ${name}`)];
+    case "due soon":
+      return [way("show", ` how far ${name} is`, "far"), way("part the leaves of", ` ${name}`)];
+    case "going":
+      return [way("linger on", ` the ${name}`), way("hold", ` one last ${name}`, "hold last")];
+    case "grew":
+      return [way("stand", ` a rule against ${name}`), way("measure", ` ${name} against yourself`)];
+    case "up":
+      return [way("get low over", ` the ${name} seedlings`), way("brush", ` the ${name} seedlings`)];
+    default:
+      return point.kind === "standing"
+        ? [...ownWays, way("walk past", ` the ${plants}`), way("touch", ` the ${plants}`)]
+        : [];
+  }
+}
+
+function gearWays(here: BedOnTheDay, way: (hand: string, rest: string) => HandWay): readonly HandWay[] {
+  return here.now.gear
+    .flatMap((id) => here.index.garden.gear.get(id) ?? [])
+    .filter(({ private: hidden }) => !hidden)
+    .flatMap(({ title }) => [way("put a hand on", ` ${theGear(title)}`)]);
+}
+
+/** "Gardener's Delight" of "First picked were the Gardener's Delight in the tomato pots, …". */
+function firstNamed(text: string): string | undefined {
+  if (!text.startsWith("First ")) return undefined;
+  const words = text.split(" ").slice(0, 20);
+  const from = words.findIndex((word) => word === "was" || word === "were") + 1;
+  const to = words.findIndex((word, at) => at > from && (word === "in" || word === "on"));
+  const named = words.slice(from, to).filter((word, at) => !(at === 0 && word === "the"));
+  return from === 0 || to < 0 ? undefined : named.join(" ");
+}

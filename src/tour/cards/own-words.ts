@@ -1,0 +1,56 @@
+/** What the person says of their things in their own words: in a variety's, a bed's and a gear's file, and in the notes. */
+import { type Ground, type Sentence, say, sentencesOf } from "../../language/index.ts";
+import type { Gear, Variety } from "../../model.ts";
+import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
+import { mentions } from "../mentions.ts";
+
+/** Sentences about the record itself, which nobody says on a walk: when it was grown, or that it is new. */
+const bookkeeping = /^(?:new in|grown in|grown once|bought once|sown once)\b/i;
+
+/** What a record's text says, sentence by sentence, as the person's own. */
+export function wordsOf(record: { readonly body: string } & Ground): readonly Sentence[] {
+  return sentencesOf(record.body)
+    .map((text) => text.trim().replace(/\.$/, ""))
+    .filter((text) => text !== "" && !bookkeeping.test(text) && !/[[\]<>`|#*_]|https?:/.test(text))
+    .map((text) => say(text, [record]));
+}
+
+/** What is special about a variety: the first thing its file says of the plant. */
+export function specialOf(variety: Variety | undefined): Sentence | undefined {
+  return variety === undefined ? undefined : wordsOf(variety)[0];
+}
+
+export function gearWords(here: BedOnTheDay): readonly Sentence[] {
+  return here.now.gear
+    .flatMap((id): readonly Gear[] => {
+      const gear = here.index.garden.gear.get(id);
+      return gear === undefined ? [] : [gear];
+    })
+    .flatMap((gear) => wordsOf(gear).map((words) => ({ ...words, text: `${gear.title}: ${words.text}` })));
+}
+
+/** Longer sentences of a note are a page of a diary and no remark. */
+const longest = 160;
+
+/** What the notes of this bed alone told since viewers last saw it, and what any note told of the plants shown. */
+export function storyWords(here: BedOnTheDay, lots: readonly Lot[]): readonly Sentence[] {
+  const names = [
+    ...new Set(
+      lots.flatMap(({ variety, crop }) => [variety?.title, crop?.plural].filter((name) => name !== undefined)),
+    ),
+  ];
+  const notes = here.index.garden.notes.filter(
+    ({ day, private: hidden }) => !hidden && day > here.newsAfter && day <= here.day,
+  );
+  return notes.flatMap((note) => {
+    const ofBed = note.beds.length === 1 && note.beds[0] === here.bed.id;
+    return note.story
+      .filter(({ asks, text }) => asks !== true && !/^[-*#>|\d]/.test(text))
+      .flatMap((part) =>
+        sentencesOf(part.text)
+          .filter((text) => text.length <= longest && !/[[\]<>`|]|https?:/.test(text))
+          .filter((text) => ofBed || mentions(text, names))
+          .map((text) => say(`“${text.trim().replace(/\.$/, "")}”`, [{ place: part.place }])),
+      );
+  });
+}
