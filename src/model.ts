@@ -523,9 +523,12 @@ export type DateBasis =
   | "file time"
   | "unknown";
 
+/** One moment: what was taken at once, whatever files it lies in. */
 export interface Photo {
-  /** Relative to the records folder, below photos/. */
+  /** Its best picture, relative to the records folder, below photos/. */
   readonly path: string;
+  /** Its other files: the HEIC beside the JPEG, what a program made a better one of, a copy of the same bytes, its clip. */
+  readonly also?: readonly string[] | undefined;
   /** Local calendar day; undefined when nothing tells it. */
   readonly day?: Day | undefined;
   /** Local wall clock "18:05:09". */
@@ -570,6 +573,8 @@ export interface Records {
   readonly words: readonly OwnWord[];
   /** Photo files found below photos/, relative to the records folder, sorted. */
   readonly photoFiles: readonly string[];
+  /** Films found there, likewise. */
+  readonly clipFiles: readonly string[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */

@@ -85,6 +85,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
     readings: [],
     words: [],
     photoFiles,
+    clipFiles: [],
     photoSidecars: none,
     weatherFiles: [],
     problems: [],

@@ -1,7 +1,7 @@
 /** One way from a records folder to the Garden: read, date the photos, grow the timeline. Every command starts here. */
 import { gardenWeather, type Weather } from "../almanac/index.ts";
 import type { Day, Garden } from "../model.ts";
-import { openPhotoFolder, readPhotos } from "../photos/index.ts";
+import { openPhotoFolder, readPhotos, recordsOfMoments } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
 import { seasonProblems } from "../season/index.ts";
 import { type FilmTexts, privacyHints } from "../site/index.ts";
@@ -62,7 +62,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const captions = await readCaptionFiles(folder, records.episodes.values());
   const films: FilmTexts = { captions, glossary: await ownGlossary(recordsDir, effects) };
   const spoken = spokenLines(captions);
-  const grown = growGarden({ ...records, problems }, photos.photos);
+  const grown = growGarden({ ...recordsOfMoments(records, photos.photos), problems }, photos.photos);
   const garden: Garden = {
     ...grown,
     photosTakenAt: photos.takenAt,

@@ -25,4 +25,5 @@ export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
 export { readPhotos } from "./read-photos.ts";
+export { recordsOfMoments } from "./records-of-moments.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";

@@ -1,8 +1,10 @@
 /** From photo files to Photos: each dated, placed and described, in order of path; and what is wrong with them. */
+import { hash } from "node:crypto";
 import pLimit from "p-limit";
 import type { Bed, Photo, PhotoSidecar, Position, Problem, Records } from "../model.ts";
 import { nearestSpellings, normaliseName } from "../records/index.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
+import { foldedMoments, type PhotoPart } from "./moments.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
 import {
@@ -32,7 +34,11 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
   const read = await limit.map(records.photoFiles, (path) =>
     readPhoto(path, sidecars.get(path), records, links, folder),
   );
-  const photos = withCopiesKeptBack(read);
+  const parts = await withWholeSums(
+    read.flatMap(({ part }) => part ?? []),
+    folder,
+  );
+  const photos = foldedMoments(parts, records.clipFiles);
   const problems = [
     ...read.flatMap(({ problems }) => problems),
     ...undatedProblems(photos),
@@ -48,19 +54,20 @@ function rounded({ latitude, longitude }: Position): Position {
   return { latitude: Number(latitude.toFixed(3)), longitude: Number(longitude.toFixed(3)) };
 }
 
-/** What is private stays so under another name, wherever the copy lies. */
-function withCopiesKeptBack(read: readonly ReadPhoto[]): readonly Photo[] {
-  const secret = new Set(read.flatMap(({ photo, sum }) => (photo?.private === true && sum !== undefined ? [sum] : [])));
-  return read.flatMap(({ photo, sum }) => {
-    if (photo === undefined) return [];
-    return !photo.private && sum !== undefined && secret.has(sum) ? [{ ...photo, private: true }] : [photo];
-  });
+/** Files that begin alike are read whole, so that only copies of the same bytes have the same sum. */
+async function withWholeSums(parts: readonly PhotoPart[], folder: PhotoFolder): Promise<readonly PhotoPart[]> {
+  const alike = [...Map.groupBy(parts, ({ sum }) => sum).values()].filter((group) => group.length > 1).flat();
+  const whole = new Map<PhotoPart, string>();
+  // One at a time: a copy is rare, and a raw-sized one large.
+  for (const part of alike) {
+    const bytes = await folder.read(part.photo.path).catch(() => undefined);
+    if (bytes) whole.set(part, hash("sha256", bytes, "base64url"));
+  }
+  return parts.map((part) => ({ ...part, sum: whole.get(part) ?? part.sum }));
 }
 
 interface ReadPhoto {
-  readonly photo?: Photo | undefined;
-  /** Stands for its first bytes. */
-  readonly sum?: string | undefined;
+  readonly part?: PhotoPart | undefined;
   readonly position?: Position | undefined;
   readonly problems: readonly Problem[];
 }
@@ -111,7 +118,9 @@ async function readPhoto(
   if (sidecar?.day !== undefined && moment.day !== undefined && sidecar.day !== moment.day) {
     problems.push(photoProblem("photo/day-disagrees", path, { sidecar: sidecar.day, photo: moment.day }));
   }
-  return { photo, sum: head.sum, position: head.tags?.position, problems };
+  const isMarked = sidecar?.plantTops !== undefined && sidecar.plantTops.length > 0;
+  const part = { photo, sum: head.sum, isMarked, openly: sidecar?.openly === true };
+  return { part, position: head.tags?.position, problems };
 }
 
 /** Whether a folder it lies in is called nearly like a private bed. */

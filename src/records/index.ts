@@ -15,6 +15,7 @@ export type { NoteReadings } from "./note-readings.ts";
 export { type OneNoteContext, readOneNote } from "./one-note.ts";
 export { ownWords, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
+export { isCopyName, isEditedName, momentName } from "./picture-names.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { withoutPrice } from "./prices.ts";
 export { printEvent } from "./print-event.ts";

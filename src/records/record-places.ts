@@ -4,6 +4,7 @@ import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import {
   baseName,
+  clipEnding,
   head,
   idOfFileName,
   idOfNoteFile,
@@ -31,6 +32,7 @@ export interface RecordPlaces {
   readonly gear: readonly RecordPlace[];
   readonly trials: readonly RecordPlace[];
   readonly photos: readonly string[];
+  readonly clips: readonly string[];
   readonly sidecars: readonly SidecarPlace[];
   readonly weather: readonly string[];
   /** What may describe something and is not read as a record. */
@@ -73,7 +75,8 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
   const inFolder = (folder: RecordFolderName) => byFolder.get(folder) ?? [];
   const records = (folder: RecordFolderName) => uniqueIds(recordsIn(inFolder(folder), problems), problems);
   const photos = inFolder("photos").filter((file) => photoEnding.test(file));
-  problems.push(...notPhotos(inFolder("photos")));
+  const clips = inFolder("photos").filter((file) => clipEnding.test(file));
+  problems.push(...notPhotos(inFolder("photos"), photos));
   const placed = {
     settings,
     words,
@@ -88,7 +91,8 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
     })),
     episodes: placeEpisodes(inFolder("episodes"), problems),
     photos,
-    sidecars: placeSidecars(inFolder("photos"), photos, problems),
+    clips,
+    sidecars: placeSidecars(inFolder("photos"), [...photos, ...clips], problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
   };
   return { ...placed, unread: unreadFiles(files, [...folderProblems, ...problems], recordFolders), problems };

@@ -199,6 +199,7 @@ export function records(
     readings: [],
     words: [],
     photoFiles,
+    clipFiles: [],
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],
     problems: [],

@@ -114,6 +114,7 @@ export function recordsOf(small: SmallGarden): Records {
     readings: [],
     words: [],
     photoFiles: [],
+    clipFiles: [],
     photoSidecars: new Map(),
     weatherFiles: [],
     problems: [],

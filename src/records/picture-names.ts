@@ -1,0 +1,35 @@
+/** What the name of a picture's file says of the moment it belongs to. */
+import { mediaEnding } from "./file-names.ts";
+
+/** What programs put behind the name of a picture that they changed, and people behind one that they copied. */
+const changed = "edited|edit|bearbeitet|modifi[ée]|hdr|enhanced|cropped";
+const copied = String.raw`\(\d{1,2}\)|copy|kopie`;
+const behind = new RegExp(`(?:[ _-]*(?:${changed}|${copied}))+$`);
+/** Phones call the changed one IMG_E0001 beside IMG_0001. */
+const phoneEdit = /(^|\/)img_e(?=\d)/;
+/** A phone's picture with a film of its moment: MVIMG_20260516_100000, and PXL_20260516_100000123.MP with an ending behind. */
+const motionMark = /\.mp$/;
+
+/** Stands for one picture taken: its HEIC, its JPEG and what a phone or a program made of them have it in common. */
+export function momentName(file: string): string {
+  return plainName(file).replace(phoneEdit, "$1img_").replace(behind, "");
+}
+
+/** Whether the name says that a person or a program worked on the picture. */
+export function isEditedName(file: string): boolean {
+  const plain = plainName(file);
+  return phoneEdit.test(plain) || new RegExp(`[ _-](?:${changed})(?:[ _-]*(?:${copied}))*$`).test(plain);
+}
+
+/** Whether the name has a number or a word behind it that a copy gets, which another picture of that name gets too. */
+export function isCopyName(file: string): boolean {
+  return new RegExp(`(?:${copied})$`).test(plainName(file));
+}
+
+function plainName(file: string): string {
+  return file
+    .toLowerCase()
+    .replace(mediaEnding, "")
+    .replace(motionMark, "")
+    .replace(/(^|\/)mvimg_/, "$1img_");
+}
