@@ -518,6 +518,10 @@ export type DateBasis =
   | "exif offset"
   | "gps time"
   | "exif in garden zone"
+  /** XMP, IPTC, the texts of a PNG, the directory of a TIFF. */
+  | "other metadata"
+  /** XMP or a takeout's JSON beside it. */
+  | "beside"
   | "file name"
   | "sidecar"
   | "file time"
@@ -575,6 +579,8 @@ export interface Records {
   readonly photoFiles: readonly string[];
   /** Films found there, likewise. */
   readonly clipFiles: readonly string[];
+  /** What programs wrote beside them (XMP, a takeout's JSON), likewise. */
+  readonly asideFiles: readonly string[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */

@@ -86,6 +86,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
     words: [],
     photoFiles,
     clipFiles: [],
+    asideFiles: [],
     photoSidecars: none,
     weatherFiles: [],
     problems: [],

@@ -18,9 +18,9 @@ export {
   type IngestSummary,
   ingestFolder,
   ingestPhotos,
-  type LeftReason,
 } from "./ingest.ts";
 export type { PhotoSource, PhotoStore, SourceFile } from "./ingest-files.ts";
+export { isLoss, type LeftReason } from "./ingest-kinds.ts";
 export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";

@@ -20,12 +20,14 @@ const basisOrder: readonly DateBasis[] = [
   "exif offset",
   "gps time",
   "exif in garden zone",
+  "other metadata",
+  "beside",
   "file name",
   "sidecar",
   "file time",
   "unknown",
 ];
-const byCamera: ReadonlySet<DateBasis> = new Set(basisOrder.slice(0, 3));
+const byCamera: ReadonlySet<DateBasis> = new Set(basisOrder.slice(0, 4));
 
 /** A camera writes the files of one moment within this many seconds of each other. */
 const oneMoment = 2;

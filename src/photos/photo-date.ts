@@ -6,6 +6,7 @@
 import { Temporal } from "temporal-polyfill";
 import { dayOf } from "../calendar.ts";
 import type { DateBasis, Day } from "../model.ts";
+import type { DatesBeside } from "./dates-beside.ts";
 import type { PhotoTags } from "./exif-tags.ts";
 import { dateInName } from "./file-name-date.ts";
 
@@ -24,6 +25,7 @@ export interface PhotoWitnesses {
   /** Path or name of the file. */
   readonly path: string;
   readonly sidecarDay?: Day | undefined;
+  readonly beside?: DatesBeside | undefined;
   /** Milliseconds since 1970 UTC. */
   readonly modified?: number | undefined;
   /** IANA zone of the garden. */
@@ -42,8 +44,10 @@ const minute = 60_000;
 export function photoMoment(witnesses: PhotoWitnesses): PhotoMoment {
   return (
     (witnesses.tags && fromTags(witnesses.tags, witnesses.timeZone)) ??
+    fromWritten(witnesses.beside?.xmp, witnesses.timeZone, "beside") ??
     fromName(witnesses.path, witnesses.timeZone) ??
     (witnesses.sidecarDay === undefined ? undefined : { day: witnesses.sidecarDay, dateBasis: "sidecar" }) ??
+    fromTakeout(witnesses.beside?.takeout, witnesses.timeZone) ??
     (witnesses.modified === undefined ? undefined : atInstant(witnesses.modified, witnesses.timeZone, "file time")) ?? {
       dateBasis: "unknown",
     }
@@ -61,6 +65,27 @@ function fromTags(tags: PhotoTags, timeZone: string): PhotoMoment | undefined {
     return wall && inferred !== undefined ? atOffset(wall, inferred, "gps time") : atInstant(gps, timeZone, "gps time");
   }
   return wall && inZone(wall, timeZone, "exif in garden zone");
+}
+
+/** ISO 8601 as XMP writes it: a day, perhaps with a time, perhaps with its offset. */
+function fromWritten(written: string | undefined, timeZone: string, dateBasis: DateBasis): PhotoMoment | undefined {
+  const parts = /^\s*(\d{4})-(\d\d)-(\d\d)(?:[T ](\d\d:\d\d)(:\d\d)?(?:\.(\d+))?)?\s*(Z|[+-]\d\d:?\d\d)?\s*$/.exec(
+    written ?? "",
+  );
+  if (!parts) return undefined;
+  const [, year, month, dayOfMonth, minutes, seconds, subSec, zone] = parts;
+  const day = dayOf(Number(year), Number(month), Number(dayOfMonth));
+  if (day === undefined || !plausibleYear(Number(year))) return undefined;
+  if (minutes === undefined) return { day, dateBasis };
+  const wall = wallClock(`${day} ${minutes}${seconds ?? ":00"}`, subSec);
+  const offset = offsetMinutes(zone);
+  if (!wall) return undefined;
+  return offset === undefined ? inZone(wall, timeZone, dateBasis) : atOffset(wall, offset, dateBasis);
+}
+
+function fromTakeout(taken: number | undefined, timeZone: string): PhotoMoment | undefined {
+  const isPlausible = taken !== undefined && plausibleYear(new Date(taken).getUTCFullYear());
+  return isPlausible ? atInstant(taken, timeZone, "beside") : undefined;
 }
 
 function fromName(path: string, timeZone: string): PhotoMoment | undefined {

@@ -2,7 +2,8 @@
 import { hash } from "node:crypto";
 import pLimit from "p-limit";
 import type { Bed, Photo, PhotoSidecar, Position, Problem, Records } from "../model.ts";
-import { nearestSpellings, normaliseName } from "../records/index.ts";
+import { besideName, momentName, nearestSpellings, normaliseName } from "../records/index.ts";
+import { datesBeside } from "./dates-beside.ts";
 import { type PhotoHead, readPhotoHead } from "./exif-tags.ts";
 import { foldedMoments, type PhotoPart } from "./moments.ts";
 import { photoMoment } from "./photo-date.ts";
@@ -29,10 +30,11 @@ export interface ReadPhotos {
 
 export async function readPhotos(records: Records, folder: PhotoFolder): Promise<ReadPhotos> {
   const sidecars = new Map([...records.photoSidecars.values()].map((sidecar) => [sidecar.photo, sidecar]));
+  const asides = Map.groupBy(records.asideFiles, (file) => momentName(besideName(file)));
   const links = linkedBeds(records);
   const limit = pLimit(readsAtOnce);
   const read = await limit.map(records.photoFiles, (path) =>
-    readPhoto(path, sidecars.get(path), records, links, folder),
+    readPhoto(path, sidecars.get(path), records, links, folder, asides.get(momentName(path)) ?? []),
   );
   const parts = await withWholeSums(
     read.flatMap(({ part }) => part ?? []),
@@ -78,6 +80,7 @@ async function readPhoto(
   records: Records,
   links: LinkedBeds,
   folder: PhotoFolder,
+  asides: readonly string[],
 ): Promise<ReadPhoto> {
   let head: PhotoHead;
   try {
@@ -88,7 +91,9 @@ async function readPhoto(
   if (head.length === 0) return { problems: [photoProblem("photo/empty", path)] };
   if (head.kind === undefined) return { problems: [photoProblem("photo/not-a-picture", path)] };
   const { timeZone } = records.settings;
-  let moment = photoMoment({ tags: head.tags, path, sidecarDay: sidecar?.day, timeZone });
+  // Opened only where there are any, and then once for each photo: takeouts lay one beside every photo.
+  const beside = asides.length === 0 ? undefined : await datesBeside(path, asides, (file) => folder.read(file));
+  let moment = photoMoment({ tags: head.tags, path, sidecarDay: sidecar?.day, beside, timeZone });
   if (moment.dateBasis === "unknown") {
     // Asked for only now: a call to the disk for every photo would cost more than reading the dates.
     const modified = await folder.modified?.(path).catch(() => undefined);

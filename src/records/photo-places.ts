@@ -1,6 +1,6 @@
 /** Photos, the sidecars beside them, and what else lies among them. */
 import type { Problem } from "../model.ts";
-import { baseName, head, mediaEnding, photoEnding, rawEnding, recordEnding } from "./file-names.ts";
+import { baseName, head, mediaEnding, photoEnding, rawEnding, recordEnding, textEnding } from "./file-names.ts";
 import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import { momentName } from "./picture-names.ts";
 import { problem } from "./problem-rules.ts";
@@ -14,9 +14,6 @@ export interface SidecarPlace {
   /** A text that is not read as a sidecar, or one that lies beside no photo: those it may speak of are kept private. */
   readonly inDoubt: boolean;
 }
-
-/** Texts that a person may have meant as a sidecar; a camera's own files among the photos are nobody's mistake. */
-const textEnding = /\.(?:md\.\w+|markdown|mdown|mkdn?|mdx?|txt|text|rtf|ya?ml)$/i;
 
 export function placeSidecars(
   files: readonly string[],

@@ -1,5 +1,5 @@
 /** What the name of a picture's file says of the moment it belongs to. */
-import { mediaEnding } from "./file-names.ts";
+import { asideEnding, mediaEnding, textEnding } from "./file-names.ts";
 
 /** What programs put behind the name of a picture that they changed, and people behind one that they copied. */
 const changed = "edited|edit|bearbeitet|modifi[ée]|hdr|enhanced|cropped";
@@ -24,6 +24,17 @@ export function isEditedName(file: string): boolean {
 /** Whether the name has a number or a word behind it that a copy gets, which another picture of that name gets too. */
 export function isCopyName(file: string): boolean {
   return new RegExp(`(?:${copied})$`).test(plainName(file));
+}
+
+/**
+ * The file that a text or a program's file stands beside: "IMG_1.jpg.md" and "IMG_1.xmp" name it with or without its ending, a
+ * takeout writes "IMG_1.jpg.supplemental-metadata.json", cut short as it likes, and "IMG_1.jpg(1).json" beside "IMG_1(1).jpg".
+ */
+export function besideName(file: string): string {
+  const plain = file.replace(textEnding, "").replace(asideEnding, "");
+  return /\.json$/i.test(file)
+    ? plain.replace(/(\.\w{3,4})\.s[a-z-]*(?=\(\d+\)$|$)/i, "$1").replace(/(\.\w{3,4})(\(\d+\))$/, "$2$1")
+    : plain;
 }
 
 function plainName(file: string): string {

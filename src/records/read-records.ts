@@ -124,6 +124,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     words: own.words,
     photoFiles: places.photos,
     clipFiles: places.clips,
+    asideFiles: places.asides,
     photoSidecars,
     weatherFiles: places.weather,
     problems: sortProblems(problems),

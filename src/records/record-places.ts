@@ -3,6 +3,7 @@ import type { Problem } from "../model.ts";
 import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import {
+  asideEnding,
   baseName,
   clipEnding,
   head,
@@ -33,6 +34,7 @@ export interface RecordPlaces {
   readonly trials: readonly RecordPlace[];
   readonly photos: readonly string[];
   readonly clips: readonly string[];
+  readonly asides: readonly string[];
   readonly sidecars: readonly SidecarPlace[];
   readonly weather: readonly string[];
   /** What may describe something and is not read as a record. */
@@ -92,6 +94,7 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
     episodes: placeEpisodes(inFolder("episodes"), problems),
     photos,
     clips,
+    asides: inFolder("photos").filter((file) => asideEnding.test(file)),
     sidecars: placeSidecars(inFolder("photos"), [...photos, ...clips], problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
   };

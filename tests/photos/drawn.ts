@@ -200,6 +200,7 @@ export function records(
     words: [],
     photoFiles,
     clipFiles: [],
+    asideFiles: [],
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],
     problems: [],

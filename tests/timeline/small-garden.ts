@@ -115,6 +115,7 @@ export function recordsOf(small: SmallGarden): Records {
     words: [],
     photoFiles: [],
     clipFiles: [],
+    asideFiles: [],
     photoSidecars: new Map(),
     weatherFiles: [],
     problems: [],
