@@ -55,6 +55,11 @@ const words: Readonly<Record<PhotoRule, Words>> = {
       `The sidecar says ${sidecar}, the photo itself says ${photo}; the photo was believed.`,
     fix: () => "Correct the sidecar, or set the time inside the photo with a photo tool.",
   },
+  "photo/clock-disagrees": {
+    what: ({ camera, gps, photos }) =>
+      `The camera says ${camera}, GPS says ${gps}; ${photos === "one photo" ? "the camera was believed" : `in ${photos} of this folder the two disagree, and the day is the one that stands in each photo`}.`,
+    fix: () => "If GPS is right, set the time inside the photo with a photo tool; else this needs nothing.",
+  },
   "photo/unknown-bed": {
     what: ({ folder, photos }) =>
       `No bed is called "${folder}", so ${photos} in this folder ${photos === "one photo" ? "has" : "have"} no bed.`,
@@ -89,6 +94,20 @@ export function undatedProblems(photos: readonly Photo[]): Problem[] {
   const undated = photos.filter(({ dateBasis }) => dateBasis === "file time" || dateBasis === "unknown");
   return [...Map.groupBy(undated, ({ path }) => path.slice(0, path.lastIndexOf("/"))).values()].map(
     ({ length, 0: first }) => photoProblem("photo/no-day", first?.path ?? "", { photos: counted(length) }),
+  );
+}
+
+/** One problem for each folder, told by its first photo. */
+export function clockProblems(photos: readonly { readonly photo: Photo; readonly gpsSays: string }[]): Problem[] {
+  const byFolder = Map.groupBy(photos, ({ photo }) => photo.path.slice(0, photo.path.lastIndexOf("/")));
+  return [...byFolder.values()].flatMap(([first, ...more]) =>
+    first === undefined
+      ? []
+      : photoProblem("photo/clock-disagrees", first.photo.path, {
+          camera: `${first.photo.day} ${first.photo.time}`,
+          gps: first.gpsSays,
+          photos: counted(more.length + 1),
+        }),
   );
 }
 

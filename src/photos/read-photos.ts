@@ -9,6 +9,7 @@ import { foldedMoments, type PhotoPart } from "./moments.ts";
 import { photoMoment } from "./photo-date.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
 import {
+  clockProblems,
   endingProblem,
   photoProblem,
   undatedProblems,
@@ -43,6 +44,7 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
   const photos = foldedMoments(parts, records.clipFiles);
   const problems = [
     ...read.flatMap(({ problems }) => problems),
+    ...clockProblems(read.flatMap(({ part, gpsSays }) => (part && gpsSays ? [{ photo: part.photo, gpsSays }] : []))),
     ...undatedProblems(photos),
     ...unplacedProblems(photos, records.beds),
     ...unknownViewpointProblems(photos, records.beds),
@@ -71,6 +73,7 @@ async function withWholeSums(parts: readonly PhotoPart[], folder: PhotoFolder): 
 interface ReadPhoto {
   readonly part?: PhotoPart | undefined;
   readonly position?: Position | undefined;
+  readonly gpsSays?: string | undefined;
   readonly problems: readonly Problem[];
 }
 
@@ -99,12 +102,13 @@ async function readPhoto(
     const modified = await folder.modified?.(path).catch(() => undefined);
     moment = photoMoment({ path, modified, timeZone });
   }
+  const { gpsSays, ...dated } = moment;
   const { bed, viewpoint } = placePhoto(path, sidecar, records.beds, links);
   const site =
     bed === undefined && head.tags?.position ? siteAround(head.tags.position, records.sites.values()) : undefined;
   const photo: Photo = {
     path,
-    ...moment,
+    ...dated,
     bed,
     viewpoint,
     site,
@@ -125,7 +129,7 @@ async function readPhoto(
   }
   const isMarked = sidecar?.plantTops !== undefined && sidecar.plantTops.length > 0;
   const part = { photo, sum: head.sum, isMarked, openly: sidecar?.openly === true };
-  return { part, position: head.tags?.position, problems };
+  return { part, position: head.tags?.position, gpsSays, problems };
 }
 
 /** Whether a folder it lies in is called nearly like a private bed. */

@@ -178,6 +178,7 @@ export const problemRules = {
   "photo/no-heic-decoder": { severity: "warning", meaning: "A photo is HEIC and no decoder for it is installed." },
   "photo/no-day": { severity: "hint", meaning: "Only the file's own time tells the day of a photo, or nothing does." },
   "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
+  "photo/clock-disagrees": { severity: "hint", meaning: "The camera's clock and GPS cannot both be right." },
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
   "photo/unknown-viewpoint": {
     severity: "hint",
