@@ -3,6 +3,7 @@ import type { Bed, Photo, Problem } from "../model.ts";
 import { nearestName, problem, type RuleName } from "../records/index.ts";
 import { isDated } from "./file-name-date.ts";
 import type { ImageKind } from "./image-kind.ts";
+import type { VarietyNames } from "./varieties-shown.ts";
 
 type PhotoRule = Extract<RuleName, `photo/${string}`>;
 
@@ -68,6 +69,14 @@ const words: Readonly<Record<PhotoRule, Words>> = {
         ? "Name the folder after a bed, or describe the bed in beds/."
         : `Did you mean "${nearest}"? Rename the folder.`,
   },
+  "photo/unknown-variety": {
+    what: ({ folder, photos }) =>
+      `No variety is called "${folder}", so ${photos} in this folder ${photos === "one photo" ? "shows" : "show"} none and ${photos === "one photo" ? "is" : "are"} kept private.`,
+    fix: ({ nearest }) =>
+      nearest === undefined
+        ? "Name the folder after a variety, or describe the variety in varieties/."
+        : `Did you mean "${nearest}"? Rename the folder.`,
+  },
   "photo/unknown-viewpoint": {
     what: ({ viewpoint, bed, photos }) =>
       `${bed} has other viewpoints than "${viewpoint}", from which ${photos === "one photo" ? "one photo comes" : `${photos} come`}.`,
@@ -125,6 +134,23 @@ export function unplacedProblems(photos: readonly Photo[], beds: ReadonlyMap<str
     return photoProblem("photo/unknown-bed", file, {
       folder,
       photos: count,
+      ...(nearest === undefined ? {} : { nearest }),
+    });
+  });
+}
+
+/** One for each folder below photos/varieties/ that is called after no variety. */
+export function unknownVarietyProblems(photos: readonly Photo[], names: VarietyNames): Problem[] {
+  const unknown = Map.groupBy(photos, ({ path }) => {
+    const folder = names.folder(path);
+    return folder === undefined || names.called(folder) !== undefined ? undefined : folder;
+  });
+  return [...unknown].flatMap(([folder, { length, 0: first }]) => {
+    if (folder === undefined || first === undefined) return [];
+    const nearest = nearestName(folder, names.ids);
+    return photoProblem("photo/unknown-variety", first.path, {
+      folder,
+      photos: counted(length),
       ...(nearest === undefined ? {} : { nearest }),
     });
   });

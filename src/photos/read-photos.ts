@@ -13,11 +13,13 @@ import {
   endingProblem,
   photoProblem,
   undatedProblems,
+  unknownVarietyProblems,
   unknownViewpointProblems,
   unplacedProblems,
 } from "./photo-problems.ts";
 import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
 import { siteAround } from "./site-around.ts";
+import { VarietyNames } from "./varieties-shown.ts";
 
 /** Enough to keep the disk busy; more only queues. */
 const readsAtOnce = 8;
@@ -33,9 +35,10 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
   const sidecars = new Map([...records.photoSidecars.values()].map((sidecar) => [sidecar.photo, sidecar]));
   const asides = Map.groupBy(records.asideFiles, (file) => momentName(besideName(file)));
   const links = linkedBeds(records);
+  const names = new VarietyNames(records);
   const limit = pLimit(readsAtOnce);
   const read = await limit.map(records.photoFiles, (path) =>
-    readPhoto(path, sidecars.get(path), records, links, folder, asides.get(momentName(path)) ?? []),
+    readPhoto(path, sidecars.get(path), records, links, folder, asides.get(momentName(path)) ?? [], names),
   );
   const parts = await withWholeSums(
     read.flatMap(({ part }) => part ?? []),
@@ -46,7 +49,11 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
     ...read.flatMap(({ problems }) => problems),
     ...clockProblems(read.flatMap(({ part, gpsSays }) => (part && gpsSays ? [{ photo: part.photo, gpsSays }] : []))),
     ...undatedProblems(photos),
-    ...unplacedProblems(photos, records.beds),
+    ...unknownVarietyProblems(photos, names),
+    ...unplacedProblems(
+      photos.filter(({ path, varieties }) => varieties.length === 0 && names.folder(path) === undefined),
+      records.beds,
+    ),
     ...unknownViewpointProblems(photos, records.beds),
   ];
   const places = read.flatMap(({ position }) => position ?? []).map(rounded);
@@ -84,6 +91,7 @@ async function readPhoto(
   links: LinkedBeds,
   folder: PhotoFolder,
   asides: readonly string[],
+  names: VarietyNames,
 ): Promise<ReadPhoto> {
   let head: PhotoHead;
   try {
@@ -106,19 +114,23 @@ async function readPhoto(
   const { bed, viewpoint } = placePhoto(path, sidecar, records.beds, links);
   const site =
     bed === undefined && head.tags?.position ? siteAround(head.tags.position, records.sites.values()) : undefined;
+  // Nobody knows what a folder is called after that no variety is called: it may be a private one.
+  const folderOfVariety = names.folder(path);
   const photo: Photo = {
     path,
     ...dated,
     bed,
     viewpoint,
     site,
-    varieties: sidecar?.varieties ?? [],
+    varieties:
+      sidecar !== undefined && sidecar.varieties.length > 0 ? sidecar.varieties : names.shown(path, sidecar?.caption),
     caption: sidecar?.caption,
     credit: sidecar?.credit,
     ...(sidecar?.turn !== undefined && { turn: sidecar.turn }),
     private:
       sidecar?.private === true ||
       isKeptBack(bed, site, records) ||
+      (folderOfVariety !== undefined && names.called(folderOfVariety) === undefined) ||
       (bed === undefined && isLikePrivate(path, records)),
   };
   const problems: Problem[] = [];

@@ -180,6 +180,7 @@ export const problemRules = {
   "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
   "photo/clock-disagrees": { severity: "hint", meaning: "The camera's clock and GPS cannot both be right." },
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
+  "photo/unknown-variety": { severity: "warning", meaning: "A folder of photos is named after no variety." },
   "photo/unknown-viewpoint": {
     severity: "hint",
     meaning: "Photos come from a viewpoint that their bed does not describe.",

@@ -236,6 +236,7 @@ export const sentences = {
     from: (what: string, viewpoint: string) => `${what} from the ${viewpoint}`,
     in: (plants: string, bed: string) => `${plants} in ${bed}`,
     nth: (n: number) => `${sayOrdinal(n)} photo`,
+    look: (spot: string) => `Where to look: ${spot}.`,
   },
 
   film: {
