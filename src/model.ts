@@ -959,6 +959,8 @@ export interface PhotoMeasure {
   readonly day: Day;
   /** Share that is green, 0 to 1; undefined when the photo cannot be opened, or the outline holds nothing. */
   readonly cover?: number | undefined;
+  /** Something white lies over the bed (fleece, net, snow), so that nobody sees how green it is. */
+  readonly covered?: true | undefined;
   /** What the cover is a share of: the bed's outline in the frame, or the whole photo when nobody drew one. */
   readonly coverOf: "bed" | "photo";
   /** True when it lies over the viewpoint's other photos: only such photos are shown as pairs. */

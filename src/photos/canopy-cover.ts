@@ -22,6 +22,16 @@ export interface Cover {
    * but leaves; or fixed, because the frame shows nothing but soil or one even colour.
    */
   readonly basis: "otsu" | "limit" | "fixed";
+  /** Share that is white, 0 to 1: fleece, fine net, snow. */
+  readonly white: number;
+}
+
+/** Cover below which, and white from which, plants lie under something white and nobody sees how many (common practice). */
+const underWhite = { cover: 0.1, white: 0.5 } as const;
+
+/** Whether fleece, net or snow lies over the outline, so that its little green says nothing. */
+export function isCovered({ cover, white }: Cover): boolean {
+  return cover < underWhite.cover && white >= underWhite.white;
 }
 
 /**
@@ -53,10 +63,13 @@ export function canopyCover(image: RgbImage, outline?: Outline): Cover | undefin
   const inside = outline && insideOutline(image.width, image.height, outline);
   const histogram = new Float64Array(levels);
   let pixels = 0;
+  let whitePixels = 0;
   green.forEach((level, i) => {
     if (inside && inside[i] === 0) return;
     pixels++;
-    const light = (data[i * 3] as number) + (data[i * 3 + 1] as number) + (data[i * 3 + 2] as number);
+    const [red, middle, blue] = [data[i * 3] as number, data[i * 3 + 1] as number, data[i * 3 + 2] as number];
+    const light = red + middle + blue;
+    if (isWhite(Math.max(red, middle, blue), Math.min(red, middle, blue))) whitePixels++;
     if (light >= tooDark) histogram[level] = (histogram[level] as number) + 1;
   });
   if (pixels === 0) return undefined;
@@ -65,7 +78,12 @@ export function canopyCover(image: RgbImage, outline?: Outline): Cover | undefin
   histogram.forEach((count, level) => {
     if (greenAt(level) > threshold) plant += count;
   });
-  return { cover: plant / pixels, threshold, basis };
+  return { cover: plant / pixels, threshold, basis, white: whitePixels / pixels };
+}
+
+/** Bright and without colour. Pale soil and straw have a tenth of their light more in red than in blue. */
+function isWhite(most: number, least: number): boolean {
+  return most >= 150 && most - least < 0.1 * most;
 }
 
 function thresholdOf(histogram: Float64Array): Pick<Cover, "threshold" | "basis"> {

@@ -10,7 +10,7 @@ export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
 export { creditXmp, onlyCredit } from "./credit-line.ts";
 export { coverSeries, heightSeries } from "./garden-series.ts";
 export { type AlignedViewpoint, type MeasuredGarden, type MeasureOptions, measureGrowth } from "./growth-of-garden.ts";
-export { type GrowthStep, growthBetween, weeklyGrowth } from "./growth-series.ts";
+export { type GrowthStep, growthBetween, toldCover, weeklyGrowth } from "./growth-series.ts";
 export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,

@@ -60,6 +60,8 @@ export async function makeCopies(
     const raster = width === largest.width ? largest : await narrowed(largest, width);
     if (width === wanted[0]) smallest = raster;
     for (const format of formats) {
+      const isFallback = format === "jpeg" && formats.length > 1;
+      if (isFallback && width !== wanted[0]) continue;
       copies.push({ width: raster.width, height: raster.height, format, bytes: await encoded(raster, format, credit) });
     }
   }

@@ -23,7 +23,7 @@ async function leads(photos: readonly Photo[]) {
   );
   const file = { format: "jpeg" as const, width: 480, height: 360, bytes: 1, cachePath: "" };
   const copies = new Map(
-    photos.map(({ path }) => [path, { width: 480, height: 360, files: [{ ...file, name: path }] }]),
+    photos.map(({ path }) => [path, { width: 480, height: 360, placeholder: "", files: [{ ...file, name: path }] }]),
   );
   const view = viewGarden(growGarden(records, photos), "2026-06-20", "/", copies, new Map());
   const shown = { stops: new Map(), byVariety: new Map(), byBed: new Map() };

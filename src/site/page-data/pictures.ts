@@ -46,7 +46,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     others({ path: best }) {
       const paths = bursts.get(best)?.photos.filter((path) => path !== best) ?? [];
       return paths.flatMap((path, index): Link[] => {
-        const file = copies.get(path)?.files.findLast(({ format }) => format === "jpeg");
+        const file = copies.get(path)?.files.findLast(({ format }) => format !== "avif");
         return file === undefined ? [] : [{ href: links.photo(file.name), text: said.nth(index + 2) }];
       });
     },
@@ -57,8 +57,8 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     picture(photo) {
       const { files, width, height } = copies.get(photo.path) ?? { files: [], width: 1, height: 1 };
       const formats = [...new Set(files.map(({ format }) => format))];
-      const fallback = files.filter(({ format }) => format === "jpeg");
-      const plain = fallback.at(-1) ?? files.at(-1);
+      // What is left to programs that know no sources: the fallback.
+      const plain = files.findLast(({ format }) => format === "jpeg") ?? files.at(-1);
       return {
         alt: altText(garden, photo),
         width,
