@@ -77,6 +77,8 @@ export interface GardenSettings {
   /** Days without a photo of a bed before the brief asks for one. */
   readonly photoGapDays: number;
   readonly kit: readonly string[];
+  /** Cameras and whether the clock in their clips is UTC or their own, by the name the clips give. */
+  readonly clipClocks?: Readonly<Record<string, "UTC" | "local">> | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
   /** Animals kept in the garden: "cats", "hens". */
@@ -550,6 +552,8 @@ export interface Photo {
   readonly credit?: string | undefined;
   /** Degrees clockwise by which it is turned beyond what its file says, where the file says it wrong. */
   readonly turn?: QuarterTurn | undefined;
+  /** It is a film: its picture is a still frame, where a program for that is on the machine. */
+  readonly isClip?: true | undefined;
   readonly private: boolean;
 }
 

@@ -101,7 +101,7 @@ function neighbours(photos: readonly Photo[]): Photo[] {
 
 /** Photos with a time of day, each spot's in order of time. */
 function bySpot(photos: readonly Photo[]): Photo[][] {
-  const timed = photos.filter(({ instant }) => instant !== undefined);
+  const timed = photos.filter(({ instant, isClip }) => instant !== undefined && isClip !== true);
   const spots = Map.groupBy(timed, ({ bed, viewpoint, site }) => JSON.stringify([bed, viewpoint, site]));
   return [...spots.values()].map((spot) =>
     spot.sort((a, b) => secondsOf(a) - secondsOf(b) || (a.path < b.path ? -1 : 1)),

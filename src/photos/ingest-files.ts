@@ -20,6 +20,7 @@ import { hostname } from "node:os";
 import path from "node:path";
 import { readFileAt } from "../records/index.ts";
 import { listFile } from "./brought-in-list.ts";
+import { openPhotoFolder } from "./photo-folder.ts";
 
 export interface SourceFile {
   /** Relative, with forward slashes. */
@@ -37,6 +38,8 @@ export interface PhotoSource {
   read(path: string): Promise<Uint8Array>;
   /** The same in pieces, for what may be larger than memory. */
   chunks(path: string): AsyncIterable<Uint8Array>;
+  /** Bytes from the middle of a file, fewer where it ends. */
+  readonly readAt?: ((path: string, from: number, length: number) => Promise<Uint8Array>) | undefined;
   /** Whether the folder can still be read, or its card was pulled. */
   isThere(): Promise<boolean>;
 }
@@ -76,6 +79,7 @@ export async function openPhotoSource(from: string, recordsDir: string): Promise
     },
     read: async (file) => readFileAt(path.join(root, ...file.split("/"))),
     chunks: (file) => piecesOf(path.join(root, ...file.split("/"))),
+    readAt: openPhotoFolder(root).readAt,
     isThere: () =>
       readdir(root).then(
         (names) => names.length > 0,

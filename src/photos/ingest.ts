@@ -8,12 +8,13 @@ import { besideName, momentName } from "../records/index.ts";
 import { BroughtInList } from "./brought-in-list.ts";
 import { datesBeside } from "./dates-beside.ts";
 import { photoHead } from "./exif-tags.ts";
+import { filmTimes } from "./film-times.ts";
 import { imageKind } from "./image-kind.ts";
 import { type Content, contentInMemory, contentOnCard, Present, UnreadSource } from "./ingest-content.ts";
 import { openPhotoSource, openPhotoStore, type PhotoSource, type PhotoStore, type SourceFile } from "./ingest-files.ts";
 import { type Goal, goalBeside, goalOf, type Placed, stem } from "./ingest-goal.ts";
 import { type CardFile, cardFile, isFilm, isLoss, type LeftReason } from "./ingest-kinds.ts";
-import { photoMoment } from "./photo-date.ts";
+import { type PhotoMoment, photoMoment } from "./photo-date.ts";
 
 export interface IngestOptions {
   readonly source: PhotoSource;
@@ -181,7 +182,16 @@ class Run {
     const { tags } = bytes instanceof Uint8Array ? await photoHead(bytes) : {};
     const asides = this.#asides.get(momentName(path)) ?? [];
     const beside = await datesBeside(path, asides, (aside) => source.read(aside));
-    return goalOf(path, photoMoment({ tags, path, beside, modified, timeZone }), beds);
+    const readAt = source.readAt;
+    const film =
+      bytes instanceof Uint8Array || !readAt
+        ? undefined
+        : await filmTimes((from, length) => readAt(path, from, length)).catch(() => undefined);
+    const [moment, ifLocal] = [false, true].map((isLocal) =>
+      photoMoment({ tags, path, beside, modified, timeZone, film: film && { ...film, isLocal } }),
+    ) as [PhotoMoment, PhotoMoment];
+    // A day folder would settle what nobody knows yet.
+    return goalOf(path, moment.day === ifLocal.day ? moment : { dateBasis: "unknown" }, beds);
   }
 
   /** Where the content lies in the records now; undefined when it was left. */

@@ -11,6 +11,7 @@ import type { DateBasis, Day } from "../model.ts";
 import type { DatesBeside } from "./dates-beside.ts";
 import type { PhotoTags } from "./exif-tags.ts";
 import { dateInName } from "./file-name-date.ts";
+import type { FilmTimes } from "./film-times.ts";
 
 export interface PhotoMoment {
   /** Local calendar day. */
@@ -30,6 +31,8 @@ export interface PhotoWitnesses {
   readonly path: string;
   readonly sidecarDay?: Day | undefined;
   readonly beside?: DatesBeside | undefined;
+  /** Of a clip; `isLocal` when its camera writes its own clock into the header. */
+  readonly film?: (FilmTimes & { readonly isLocal?: boolean | undefined }) | undefined;
   /** Milliseconds since 1970 UTC. */
   readonly modified?: number | undefined;
   /** IANA zone of the garden. */
@@ -48,9 +51,11 @@ const minute = 60_000;
 export function photoMoment(witnesses: PhotoWitnesses): PhotoMoment {
   return (
     (witnesses.tags && fromTags(witnesses.tags, witnesses.timeZone)) ??
+    fromWritten(witnesses.film?.written, witnesses.timeZone, "exif offset") ??
     fromWritten(witnesses.tags?.elsewhere, witnesses.timeZone, "other metadata") ??
     fromWritten(witnesses.beside?.xmp, witnesses.timeZone, "beside") ??
     fromName(witnesses.path, witnesses.timeZone) ??
+    fromHeader(witnesses.film, witnesses.timeZone) ??
     (witnesses.sidecarDay === undefined ? undefined : { day: witnesses.sidecarDay, dateBasis: "sidecar" }) ??
     fromChange(witnesses.tags, witnesses.timeZone) ??
     fromTakeout(witnesses.beside?.takeout, witnesses.timeZone) ??
@@ -104,6 +109,14 @@ function fromWritten(written: string | undefined, timeZone: string, dateBasis: D
   const offset = offsetMinutes(zone);
   if (!wall) return undefined;
   return offset === undefined ? inZone(wall, timeZone, dateBasis) : atOffset(wall, offset, dateBasis);
+}
+
+/** A movie header's clock, as UTC or as the camera's own. */
+function fromHeader(film: PhotoWitnesses["film"], timeZone: string): PhotoMoment | undefined {
+  if (film?.header === undefined || !plausibleYear(new Date(film.header).getUTCFullYear())) return undefined;
+  if (film.isLocal !== true) return atInstant(film.header, timeZone, "other metadata");
+  const wall = wallClock(isoInstant(film.header));
+  return wall && inZone(wall, timeZone, "other metadata");
 }
 
 function fromTakeout(taken: number | undefined, timeZone: string): PhotoMoment | undefined {

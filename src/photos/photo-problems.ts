@@ -61,6 +61,16 @@ const words: Readonly<Record<PhotoRule, Words>> = {
       `The camera says ${camera}, GPS says ${gps}; ${photos === "one photo" ? "the camera was believed" : `in ${photos} of this folder the two disagree, and the day is the one that stands in each photo`}.`,
     fix: () => "If GPS is right, set the time inside the photo with a photo tool; else this needs nothing.",
   },
+  "photo/clip-clock": {
+    what: ({ camera, utc, local }) =>
+      `The clips of ${camera} say a time that is ${utc} here if it is UTC, as the standard has it, and ${local} if it is the camera's own clock.`,
+    fix: ({ key }) => `Write which it is into garden.md, once for this camera: clip clocks: {"${key}": local}, or UTC.`,
+  },
+  "photo/no-film-program": {
+    what: ({ clips }) =>
+      `${clips} no still picture, because the program ffmpeg is not on this machine; day and place still count.`,
+    fix: () => "Install ffmpeg, or put a photo of the same name beside each clip.",
+  },
   "photo/unknown-bed": {
     what: ({ folder, photos }) =>
       `No bed is called "${folder}", so ${photos} in this folder ${photos === "one photo" ? "has" : "have"} no bed.`,
@@ -96,6 +106,24 @@ const words: Readonly<Record<PhotoRule, Words>> = {
 export function photoProblem(rule: PhotoRule, file: string, facts: Facts = {}): Problem {
   const { what, fix } = words[rule];
   return problem(rule, { file, line: 1, column: 1 }, what(facts), fix(facts));
+}
+
+export function clipClockProblem(asks: {
+  readonly camera: string;
+  readonly path: string;
+  readonly utc: string;
+  readonly local: string;
+}): Problem {
+  const { path, camera, utc, local } = asks;
+  return photoProblem("photo/clip-clock", path, { camera, utc, local, key: camera.replace(/["\\\n]/g, " ") });
+}
+
+/** One for all clips, at the first of them. */
+export function noFilmProgram(clips: readonly string[]): Problem[] {
+  const [first, ...more] = clips;
+  if (first === undefined) return [];
+  const said = more.length === 0 ? "This clip has" : `This clip and ${more.length} more have`;
+  return [photoProblem("photo/no-film-program", first, { clips: said })];
 }
 
 /** One problem for each folder, not for each of its hundred photos; placed at the first of them. */

@@ -18,6 +18,7 @@ import {
   unplacedProblems,
 } from "./photo-problems.ts";
 import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
+import { clipQuestions, ownClips, type ReadClip, readClip } from "./read-clips.ts";
 import { siteAround } from "./site-around.ts";
 import { VarietyNames } from "./varieties-shown.ts";
 
@@ -44,9 +45,14 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
     read.flatMap(({ part }) => part ?? []),
     folder,
   );
-  const photos = foldedMoments(parts, records.clipFiles);
+  const clips = await limit.map(ownClips(records), (path) => readClip(path, sidecars.get(path), records, folder));
+  const photos = [
+    ...foldedMoments(parts, records.clipFiles),
+    ...clips.flatMap(({ clip }) => (clip ? [recordOfClip(clip, sidecars.get(clip.path), records, links, names)] : [])),
+  ].sort((a, b) => (a.path < b.path ? -1 : 1));
   const problems = [
-    ...read.flatMap(({ problems }) => problems),
+    ...[...read, ...clips].flatMap(({ problems }) => problems),
+    ...clipQuestions(clips),
     ...clockProblems(read.flatMap(({ part, gpsSays }) => (part && gpsSays ? [{ photo: part.photo, gpsSays }] : []))),
     ...undatedProblems(photos),
     ...unknownVarietyProblems(photos, names),
@@ -56,7 +62,7 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
     ),
     ...unknownViewpointProblems(photos, records.beds),
   ];
-  const places = read.flatMap(({ position }) => position ?? []).map(rounded);
+  const places = [...read, ...clips].flatMap(({ position }) => position ?? []).map(rounded);
   const takenAt = [...new Map(places.map((place) => [JSON.stringify(place), place])).values()];
   return { photos, takenAt, problems };
 }
@@ -142,6 +148,28 @@ async function readPhoto(
   const isMarked = sidecar?.plantTops !== undefined && sidecar.plantTops.length > 0;
   const part = { photo, sum: head.sum, isMarked, openly: sidecar?.openly === true };
   return { part, position: head.tags?.position, gpsSays, problems };
+}
+
+/** Nobody has looked at what its still shows: it stays private until a file beside it says "private: false". */
+function recordOfClip(
+  clip: NonNullable<ReadClip["clip"]>,
+  sidecar: PhotoSidecar | undefined,
+  records: Records,
+  links: LinkedBeds,
+  names: VarietyNames,
+): Photo {
+  const { bed } = placePhoto(clip.path, sidecar, records.beds, links);
+  const said = sidecar?.varieties ?? [];
+  return {
+    ...clip,
+    // Never one of a spot's photos: those are laid over one another.
+    bed,
+    varieties: said.length > 0 ? said : names.shown(clip.path, sidecar?.caption),
+    caption: sidecar?.caption,
+    credit: sidecar?.credit,
+    isClip: true,
+    private: sidecar?.openly !== true || sidecar.private || isKeptBack(bed, undefined, records),
+  };
 }
 
 /** Whether a folder it lies in is called nearly like a private bed. */
