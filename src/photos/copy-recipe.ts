@@ -24,11 +24,14 @@ export const jpegSettings = { quality: 78, progressive: true } as const;
 /** The largest picture that is opened, in pixels: phones reach 200 million. */
 export const pixelLimit = 250_000_000;
 
+/** Pictures this many times as wide as high, or more, are panoramas. */
+export const panoramaRatio = 3;
+
 /** WebP's longest side. */
 export const longestSide = 16_383;
 
 /** Raise it when the way of making copies changes in any manner that the settings above do not show. */
-const recipeVersion = 2;
+const recipeVersion = 3;
 
 /** What is made of each photo. */
 export interface CopyRecipe {

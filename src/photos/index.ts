@@ -6,7 +6,7 @@ export { type Card, cutCards } from "./card-copies.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
 export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
-export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { type CopyFormat, pageWidths, panoramaRatio, pixelLimit } from "./copy-recipe.ts";
 export { creditXmp, onlyCredit } from "./credit-line.ts";
 export { coverSeries, heightSeries } from "./garden-series.ts";
 export { type AlignedViewpoint, type MeasuredGarden, type MeasureOptions, measureGrowth } from "./growth-of-garden.ts";

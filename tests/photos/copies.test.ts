@@ -83,6 +83,24 @@ describe("what a copy is", () => {
     }
   });
 
+  test("a panorama gets the height of a picture half as high as wide, as far as it and WebP go", async () => {
+    const sizes = async (width: number, height: number) =>
+      (await copiesOf("wide.jpg", await drawn(width, height).jpeg().toBuffer())).files.map((file) => [
+        file.width,
+        file.height,
+        file.format,
+      ]);
+    // Eight to one: four times as wide as two to one.
+    expect(await sizes(4000, 500)).toEqual([
+      [1920, 240, "webp"],
+      [1920, 240, "jpeg"],
+      [3000, 375, "webp"],
+      [4000, 500, "webp"],
+    ]);
+    expect((await sizes(20_000, 300)).at(-1)).toEqual([16_383, 246, "webp"]);
+    expect((await sizes(2900, 1000)).at(-1)).toEqual([1600, 552, "webp"]);
+  });
+
   test("never wider than the photo itself", async () => {
     const { files } = await copiesOf("small.jpg", await drawn(700, 300).jpeg().toBuffer());
     expect(files.map(({ width }) => width)).toEqual([480, 480, 700]);

@@ -2,7 +2,7 @@
 
 import { localeOf, varietyName } from "../../language/index.ts";
 import type { Garden, Photo } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import { type PublishedPhoto, panoramaRatio } from "../../photos/index.ts";
 import { siteWords } from "../words/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
@@ -63,6 +63,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
         alt: altText(garden, photo),
         width,
         height,
+        isPanorama: width >= panoramaRatio * height,
         src: links.photo(plain?.name ?? ""),
         sets: formats.map((format) => ({
           type: `image/${format}`,
