@@ -53,7 +53,7 @@ function timesIn(moov: Uint8Array): FilmTimes {
     else if (box.type === "udta") Object.assign(told, userData(box.content));
   }
   const camera = [told.make, told.model].filter((part) => part !== undefined && part !== "").join(" ");
-  const written = /(?:Z|[+-]\d\d:?\d\d)\s*$/.test(told.creationdate ?? "") ? told.creationdate : undefined;
+  const written = /(?:Z|[+-]\d\d:?\d\d)$/.test(told.creationdate ?? "") ? told.creationdate : undefined;
   return { written, header, camera: camera === "" ? undefined : camera, position: positionIn(told.position) };
 }
 

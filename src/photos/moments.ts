@@ -133,7 +133,7 @@ function betterFirst(one: PhotoPart, other: PhotoPart): number {
     isMarked ? 0 : 1,
     photo.viewpoint !== undefined ? 0 : photo.bed !== undefined ? 1 : 2,
     isEditedName(photo.path) ? 0 : 1,
-    kinds.indexOf(/[^.]*$/.exec(photo.path.toLowerCase())?.[0] ?? ""),
+    kinds.indexOf(photo.path.toLowerCase().slice(photo.path.lastIndexOf(".") + 1)),
     photo.path.length,
   ];
   const [a, b] = [rank(one), rank(other)];

@@ -71,15 +71,13 @@ function xmpIn(block: Uint8Array): Uint8Array {
   return new TextEncoder().encode(pngText(block)?.value ?? "");
 }
 
-/** Programs without a place for IPTC in PNG write it as a text of hexadecimal digits: a name, a length, the digits. */
-const hexProfile = /^\s*[^\n]*\n\s*\d+\n([0-9a-f\s]+)$/i;
-
 const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
 
 function pngDate(block: Uint8Array): string | undefined {
   const { keyword, value } = pngText(block) ?? {};
-  const profile = /^raw profile type (?:iptc|8bim)$/i.test(keyword ?? "") ? hexProfile.exec(value ?? "") : undefined;
-  if (profile) return iptcDate(Buffer.from((profile[1] ?? "").replace(/\s/g, ""), "hex"));
+  // Programs without a place for IPTC in PNG write it as a name, a length and hexadecimal digits, a line each or more.
+  if (/^raw profile type (?:iptc|8bim)$/i.test(keyword ?? ""))
+    return iptcDate(Buffer.from((value ?? "").trim().split("\n").slice(2).join(""), "hex"));
   if (value === undefined || !/^(?:creation time|exif:datetimeoriginal|datetimeoriginal)$/i.test(keyword ?? ""))
     return undefined;
   // RFC 1123, as the PNG standard suggests: "Sat, 16 May 2026 10:00:00 +0100".

@@ -96,10 +96,9 @@ function fromChange(tags: PhotoTags | undefined, timeZone: string): PhotoMoment 
 
 /** ISO 8601 as XMP writes it: a day, perhaps with a time, perhaps with its offset. */
 function fromWritten(written: string | undefined, timeZone: string, dateBasis: DateBasis): PhotoMoment | undefined {
-  const parts =
-    /^\s*(\d{4})[-:](\d\d)[-:](\d\d)(?:[T ](\d\d:\d\d)(:\d\d)?(?:\.(\d+))?)?\s*(Z|[+-]\d\d:?\d\d)?\s*$/.exec(
-      written ?? "",
-    );
+  const parts = /^(\d{4})[-:](\d\d)[-:](\d\d)(?:[T ](\d\d:\d\d)(:\d\d)?(?:\.(\d+))?)? ?(Z|[+-]\d\d:?\d\d)?$/.exec(
+    (written ?? "").trim(),
+  );
   if (!parts) return undefined;
   const [, year, month, dayOfMonth, minutes, seconds, subSec, zone] = parts;
   const day = dayOf(Number(year), Number(month), Number(dayOfMonth));
