@@ -81,7 +81,7 @@ export const coverKinds: readonly CoverKind[] = [
     ],
     leaves: leaf,
   },
-  { kind: "half in shadow", ground: soil, leaves: leaf, shadow: 0.35, goal: { mean: 1, worst: 3 } },
+  { kind: "half in shadow", ground: soil, leaves: leaf, shadow: 0.35, goal: { mean: 1.5, worst: 3 } },
   {
     kind: "under net, a quarter of it white",
     ground: soil,
