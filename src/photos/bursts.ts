@@ -27,7 +27,7 @@ const likeness: readonly { readonly seconds: number; readonly bits: number }[] =
   { seconds: 60, bits: 10 },
 ];
 
-/** Pixels a side that the hash needs. A strip of 4000 x 30 is below it in its narrowest copy. */
+/** Pixels a side that the hash needs. A strip of 4000 x 8 is below it. */
 const leastHashed = 9;
 
 /** Frames whose clipped share is within this of the best one count as exposed just as well. */
