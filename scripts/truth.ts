@@ -3,6 +3,7 @@
  * known. `-- trials` prints the rows of one subject. Ends with 1 when a goal is not met.
  */
 import { captionRows } from "./truth/captions.ts";
+import { coverRows } from "./truth/cover.ts";
 import { cropRows } from "./truth/crops.ts";
 import { daysAheadRows } from "./truth/days-ahead.ts";
 import { forecastRows } from "./truth/forecasts.ts";
@@ -26,6 +27,7 @@ const makers: Readonly<Record<string, RowMaker>> = {
   ahead: daysAheadRows,
   light: lightRows,
   heights: heightRows,
+  cover: coverRows,
   heat: heatRows,
   late: latePlantingRows,
   walks: routeRows,

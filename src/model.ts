@@ -79,6 +79,8 @@ export interface GardenSettings {
   /** Days without a photo of a bed before the brief asks for one. */
   readonly photoGapDays: number;
   readonly kit: readonly string[];
+  /** Cameras and whether the clock in their clips is UTC or their own, by the name the clips give. */
+  readonly clipClocks?: Readonly<Record<string, "UTC" | "local">> | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
   /** Animals kept in the garden: "cats", "hens". */
@@ -520,14 +522,21 @@ export type DateBasis =
   | "exif offset"
   | "gps time"
   | "exif in garden zone"
+  /** XMP, IPTC, the texts of a PNG, the directory of a TIFF. */
+  | "other metadata"
+  /** XMP or a takeout's JSON beside it. */
+  | "beside"
   | "file name"
   | "sidecar"
   | "file time"
   | "unknown";
 
+/** One moment: what was taken at once, whatever files it lies in. */
 export interface Photo {
-  /** Relative to the records folder, below photos/. */
+  /** Its best picture, relative to the records folder, below photos/. */
   readonly path: string;
+  /** Its other files: the HEIC beside the JPEG, what a program made a better one of, a copy of the same bytes, its clip. */
+  readonly also?: readonly string[] | undefined;
   /** Local calendar day; undefined when nothing tells it. */
   readonly day?: Day | undefined;
   /** Local wall clock "18:05:09". */
@@ -545,6 +554,8 @@ export interface Photo {
   readonly credit?: string | undefined;
   /** Degrees clockwise by which it is turned beyond what its file says, where the file says it wrong. */
   readonly turn?: QuarterTurn | undefined;
+  /** It is a film: its picture is a still frame, where a program for that is on the machine. */
+  readonly isClip?: true | undefined;
   readonly private: boolean;
 }
 
@@ -572,6 +583,10 @@ export interface Records {
   readonly words: readonly OwnWord[];
   /** Photo files found below photos/, relative to the records folder, sorted. */
   readonly photoFiles: readonly string[];
+  /** Films found there, likewise. */
+  readonly clipFiles: readonly string[];
+  /** What programs wrote beside them (XMP, a takeout's JSON), likewise. */
+  readonly asideFiles: readonly string[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */
@@ -1095,6 +1110,8 @@ export interface PhotoMeasure {
   readonly day: Day;
   /** Share that is green, 0 to 1; undefined when the photo cannot be opened, or the outline holds nothing. */
   readonly cover?: number | undefined;
+  /** Something white lies over the bed (fleece, net, snow), so that nobody sees how green it is. */
+  readonly covered?: true | undefined;
   /** What the cover is a share of: the bed's outline in the frame, or the whole photo when nobody drew one. */
   readonly coverOf: "bed" | "photo";
   /** True when it lies over the viewpoint's other photos: only such photos are shown as pairs. */

@@ -86,6 +86,8 @@ function bareRecords(photoFiles: readonly string[]): Records {
     readings: [],
     words: [],
     photoFiles,
+    clipFiles: [],
+    asideFiles: [],
     photoSidecars: none,
     weatherFiles: [],
     problems: [],

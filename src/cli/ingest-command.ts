@@ -1,6 +1,6 @@
 /** `plotreel ingest FOLDER`: brings photos from a phone or a card into the records. Copies; never overwrites, never deletes. */
 import path from "node:path";
-import { type IngestSummary, ingestFolder } from "../photos/index.ts";
+import { type IngestSummary, ingestFolder, isLoss, type LeftReason } from "../photos/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -28,37 +28,71 @@ export async function ingest(loaded: Loaded, options: IngestCommandOptions, effe
   report.end();
   if (options.json === true) effects.out(JSON.stringify(summary, null, 2));
   else for (const line of summaryLines(summary, options.dryRun === true)) effects.out(line);
-  if (summary.stopped === undefined) return EXIT.done;
-  throw new CommandError(
-    `Stopped early: ${summary.stopped}. What was brought in until then is whole; run the same command again to go on.`,
-    EXIT.couldNot,
-  );
+  if (summary.stopped !== undefined)
+    throw new CommandError(
+      `Stopped early: ${summary.stopped}. What was brought in until then is whole; do not clear the card. Run the same command again to go on.`,
+      EXIT.couldNot,
+    );
+  return summary.leftAlone.some(({ why }) => isLoss[why]) ? EXIT.problemsFound : EXIT.done;
 }
 
-const LEFT: Readonly<Record<IngestSummary["leftAlone"][number]["why"], string>> = {
-  "no photo": "not a photo",
+const LEFT: Readonly<Record<LeftReason, string>> = {
+  "no photo": "neither a photo nor a film that is read",
+  "words of no photo": "words that lie beside no photo",
+  "aside of no photo": "a program's file that lies beside no photo",
+  "other words there": "a file of that name with other words is in the records, and stays as it is",
   empty: "empty",
   "no picture in it": "has a photo's name but no picture in it",
+  "no film in it": "has a film's name but no film in it",
   link: "a link",
+  hidden: "hidden",
+  "camera's own": "a camera's or a system's own file",
   unreadable: "cannot be read",
+  "thrown away": "brought in before, and thrown away or changed since",
 };
 
-function summaryLines({ broughtIn, alreadyThere, leftAlone }: IngestSummary, dryRun: boolean): readonly string[] {
+/** Names said for one reason when nothing is lost with them; of what may be missed every name is said. */
+const namesSaid = 20;
+
+function summaryLines(summary: IngestSummary, dryRun: boolean): readonly string[] {
+  const { broughtIn, alreadyThere, leftAlone } = summary;
   const lines = broughtIn.map(({ from, to, renamed }) => `${from} -> ${to}${renamed ? " (the name was taken)" : ""}`);
-  const broken = leftAlone
-    .filter(({ why }) => why !== "no photo")
-    .map(({ from, why }) => `${from}: ${LEFT[why]}, left alone`);
-  const noPhotos = leftAlone.length - broken.length;
+  const [losses, others] = [leftAlone.filter(({ why }) => isLoss[why]), leftAlone.filter(({ why }) => !isLoss[why])];
+  const left = [...Map.groupBy(others, ({ why }) => why)].flatMap(([why, files]) => [
+    ...files.slice(0, namesSaid).map(({ from }) => `${from}: ${LEFT[why]}, left alone`),
+    ...(files.length > namesSaid ? [`and ${files.length - namesSaid} more (${LEFT[why]}), named by --json`] : []),
+  ]);
+  const lost = losses.map(({ from, why }) => `${from}: ${LEFT[why]}, not in the records`);
   const counts = [
-    `${photos(broughtIn.length)} ${dryRun ? "would be brought in" : "brought in"}`,
-    ...(alreadyThere.length > 0 ? [`${photos(alreadyThere.length)} there already`] : []),
-    ...(noPhotos > 0
-      ? [`${noPhotos} ${noPhotos === 1 ? "file that is no photo" : "files that are no photos"} left alone`]
-      : []),
+    `${counted(broughtIn)} ${dryRun ? "would be brought in" : "brought in"}`,
+    ...(alreadyThere.length > 0 ? [`${files(alreadyThere.length)} there already`] : []),
+    ...(others.length > 0 ? [`${files(others.length)} left alone`] : []),
   ];
-  return [...lines, ...broken, `${counts.join(", ")}.`];
+  return [...lines, ...left, `${counts.join(", ")}.`, ...lost, ...answer(summary, losses.length, dryRun)];
 }
 
-function photos(count: number): string {
-  return `${count} ${count === 1 ? "photo" : "photos"}`;
+/** The last line: may the card be cleared? A dry run and a run that stopped early do not say so. */
+function answer({ safeToClear, stopped }: IngestSummary, losses: number, dryRun: boolean): readonly string[] {
+  if (stopped !== undefined) return [];
+  if (losses > 0) {
+    const named = losses === 1 ? "1 file, named above, is" : `${losses} files, named above, are`;
+    return [`Not safe to clear: ${named} not in the records.`];
+  }
+  return safeToClear && !dryRun ? ["Safe to clear: all that a camera took is in the records."] : [];
+}
+
+function counted(broughtIn: IngestSummary["broughtIn"]): string {
+  const photos = broughtIn.filter(({ is }) => is === "photo" || is === "raw").length;
+  const films = broughtIn.filter(({ is }) => is === "film").length;
+  const beside = broughtIn.length - photos - films;
+  const parts = [
+    `${photos} ${photos === 1 ? "photo" : "photos"}`,
+    ...(films > 0 ? [`${films} ${films === 1 ? "clip" : "clips"}`] : []),
+    ...(beside > 0 ? [`${files(beside)} beside them`] : []),
+  ];
+  return parts.length > 1 ? `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}` : (parts[0] ?? "");
+}
+
+function files(count: number): string {
+  return `${count} ${count === 1 ? "file" : "files"}`;
 }

@@ -2,7 +2,7 @@
 import { gardenWeather, type Weather } from "../almanac/index.ts";
 import { timelineProblems } from "../garden/index.ts";
 import type { Day, Garden } from "../model.ts";
-import { openPhotoFolder, readPhotos } from "../photos/index.ts";
+import { openPhotoFolder, readPhotos, recordsOfMoments } from "../photos/index.ts";
 import { readRecords, readSettings, readTexts, sortProblems } from "../records/index.ts";
 import { seasonProblems } from "../season/index.ts";
 import { type FilmTexts, privacyHints } from "../site/index.ts";
@@ -63,7 +63,7 @@ export async function loadGarden(options: LoadOptions, effects: Effects): Promis
   const captions = await readCaptionFiles(folder, records.episodes.values());
   const films: FilmTexts = { captions, glossary: await ownGlossary(recordsDir, effects) };
   const spoken = spokenLines(captions);
-  const grown = growGarden({ ...records, problems }, photos.photos);
+  const grown = growGarden({ ...recordsOfMoments(records, photos.photos), problems }, photos.photos);
   const garden: Garden = {
     ...grown,
     photosTakenAt: photos.takenAt,

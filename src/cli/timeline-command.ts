@@ -30,8 +30,25 @@ export function timeline({ garden, today }: Loaded, options: TimelineOptions, ef
     for (const change of view.changes)
       effects.out(`  ${sayDay(change.date, { ...garden.settings, near: span.on })}: ${change.text}`);
     if (view.changes.length === 0) effects.out("  Nothing changed.");
+    for (const line of clipLines(garden, view.bed, span)) effects.out(line);
   }
+  const elsewhere = options.bed === undefined ? clipLines(garden, undefined, span) : [];
+  if (elsewhere.length > 0) effects.out("Clips of no bed");
+  for (const line of elsewhere) effects.out(line);
   return EXIT.done;
+}
+
+/** Films have a day and a place whether or not a program can take a picture out of them. */
+function clipLines(
+  { photos, settings }: Garden,
+  of: string | undefined,
+  { on, since = "" }: { readonly on: Day; readonly since?: Day | undefined },
+): readonly string[] {
+  return photos.flatMap(({ isClip, bed, day, path }) =>
+    isClip === true && bed === of && (day === undefined || (day > since && day <= on))
+      ? [`  ${day === undefined ? "without a day" : sayDay(day, { ...settings, near: on })}: clip ${path}`]
+      : [],
+  );
 }
 
 /** A bed by its id, its title or another name it is called by. */

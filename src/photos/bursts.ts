@@ -27,7 +27,7 @@ const likeness: readonly { readonly seconds: number; readonly bits: number }[] =
   { seconds: 60, bits: 10 },
 ];
 
-/** Pixels a side that the hash needs. A strip of 4000 x 30 is below it in its narrowest copy. */
+/** Pixels a side that the hash needs. A strip of 4000 x 8 is below it. */
 const leastHashed = 9;
 
 /** Frames whose clipped share is within this of the best one count as exposed just as well. */
@@ -101,7 +101,7 @@ function neighbours(photos: readonly Photo[]): Photo[] {
 
 /** Photos with a time of day, each spot's in order of time. */
 function bySpot(photos: readonly Photo[]): Photo[][] {
-  const timed = photos.filter(({ instant }) => instant !== undefined);
+  const timed = photos.filter(({ instant, isClip }) => instant !== undefined && isClip !== true);
   const spots = Map.groupBy(timed, ({ bed, viewpoint, site }) => JSON.stringify([bed, viewpoint, site]));
   return [...spots.values()].map((spot) =>
     spot.sort((a, b) => secondsOf(a) - secondsOf(b) || (a.path < b.path ? -1 : 1)),

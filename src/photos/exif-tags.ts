@@ -3,6 +3,7 @@ import { hash } from "node:crypto";
 import exifr from "exifr";
 import { type ImageKind, imageKind } from "./image-kind.ts";
 import { imageParts } from "./metadata-blocks.ts";
+import { otherDate } from "./other-dates.ts";
 import type { PhotoFolder } from "./photo-folder.ts";
 import type { PhotoPosition } from "./site-around.ts";
 import { honestTiff } from "./tiff-entries.ts";
@@ -15,6 +16,10 @@ export interface PhotoTags {
   readonly digitized?: unknown;
   readonly digitizedSubSec?: unknown;
   readonly digitizedOffset?: unknown;
+  /** When the file was changed, or made where the camera writes nothing else. */
+  readonly modified?: unknown;
+  /** What XMP, IPTC or a PNG's text says where EXIF says nothing. */
+  readonly elsewhere?: string | undefined;
   /** UTC. */
   readonly gpsDay?: unknown;
   /** UTC: hours, minutes, seconds. */
@@ -44,6 +49,7 @@ const wanted = [
   "CreateDate",
   "SubSecTimeDigitized",
   "OffsetTimeDigitized",
+  "ModifyDate",
   "GPSDateStamp",
   "GPSTimeStamp",
   "GPSLatitudeRef",
@@ -80,8 +86,14 @@ export function photoHead(bytes: Uint8Array): Promise<PhotoHead> {
 
 async function headOf(bytes: Uint8Array, exif: Uint8Array | "none" | "further in"): Promise<PhotoHead> {
   const kind = imageKind(bytes);
-  const tags = exif instanceof Uint8Array ? await tagsOf(exif) : undefined;
+  const own = exif instanceof Uint8Array ? await tagsOf(exif) : undefined;
+  const elsewhere = kind === undefined || isDated(own) ? undefined : otherDate(bytes, kind);
+  const tags = elsewhere === undefined ? own : { ...own, elsewhere };
   return { kind, length: bytes.length, tags, sum: hash("sha256", bytes.subarray(0, headLength), "base64url") };
+}
+
+function isDated(tags: PhotoTags | undefined): boolean {
+  return /[1-9]/.test(`${tags?.original ?? ""}${tags?.digitized ?? ""}`);
 }
 
 /** The TIFF block of a picture's EXIF, "none", or "further in" when the bytes end before it does. */
@@ -107,6 +119,7 @@ async function tagsOf(exif: Uint8Array): Promise<PhotoTags | undefined> {
       digitized: found.CreateDate,
       digitizedSubSec: found.SubSecTimeDigitized,
       digitizedOffset: found.OffsetTimeDigitized,
+      modified: found.ModifyDate,
       gpsDay: found.GPSDateStamp,
       gpsTime: found.GPSTimeStamp,
       position: position(found),

@@ -39,7 +39,7 @@ export interface MeasuredGarden {
 }
 
 /** Raise it when cover is measured in another way. */
-const coverVersion = 2;
+const coverVersion = 4;
 
 export async function measureGrowth(garden: Garden, options: MeasureOptions): Promise<MeasuredGarden> {
   const { recordsDir, cacheDir, only, onProgress } = options;
@@ -111,15 +111,15 @@ async function coverOf(
   alignment: Alignment | undefined,
   garden: Garden,
   { pixels, cache, threads }: MeasuringTools,
-): Promise<Pick<PhotoMeasure, "cover" | "coverOf">> {
+): Promise<Pick<PhotoMeasure, "cover" | "covered" | "coverOf">> {
   const drawn = garden.beds.get(photo.bed)?.viewpoints.find(({ name }) => name === photo.viewpoint)?.outline;
   const outline = drawn && alignment ? carried(drawn, alignment) : drawn;
   const key = async () => `cover ${coverVersion} ${(await pixels.hash(photo.path)).slice(0, 32)} ${outline ?? "frame"}`;
   try {
-    const cover = await cache.of(await key(), async () =>
+    const found = await cache.of(await key(), async () =>
       threads.run("cover", { photo: await pixels.rgb(photo.path, coverWidth), outline }),
     );
-    return { cover, coverOf: drawn ? "bed" : "photo" };
+    return { ...found, coverOf: drawn ? "bed" : "photo" };
   } catch (error) {
     return { cover: unopened(error), coverOf: "photo" };
   }

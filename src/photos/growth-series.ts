@@ -31,27 +31,62 @@ export function growthSeries(
   return { ...about, stretches };
 }
 
+/** Days that must lie between two points before a rate is made of them: what measuring is off by is divided by them. */
+export const leastForRate = 14;
+
+/**
+ * One standard deviation of the difference between two covers, as a share: light, wind and wet leaves (docs/photos.md: trust ten
+ * points and more, which is two of these).
+ */
+const coverDifference = 0.05;
+
+/** One standard deviation of a plant measured with a rule, centimetres: where its top is, is a matter of a finger's width. */
+const ruleUncertainty = 1;
+
+/** Differences of two covers from which on they are told: two standard deviations. */
+export const toldCover = 2 * coverDifference;
+
 export interface GrowthStep {
   readonly from: GrowthPoint;
   readonly to: GrowthPoint;
   readonly days: number;
-  /** Change in the series' unit, and the same for seven days. */
+  /** Change in the series' unit, with one standard deviation of it. */
   readonly change: number;
+  readonly uncertainty: number;
+  /** The same for seven days. */
   readonly perWeek: number;
+  readonly perWeekUncertainty: number;
+  /** More than measuring may be off by: two standard deviations. */
+  readonly isTold: boolean;
 }
 
-function step(from: GrowthPoint, to: GrowthPoint): GrowthStep {
+function step(what: GrowthSeries["what"], from: GrowthPoint, to: GrowthPoint): GrowthStep {
   const days = daysBetween(from.day, to.day);
   const change = to.value - from.value;
-  return { from, to, days, change, perWeek: (change / days) * 7 };
+  const uncertainty =
+    what === "cover"
+      ? coverDifference
+      : Math.hypot(from.uncertainty ?? ruleUncertainty, to.uncertainty ?? ruleUncertainty);
+  const weeks = days / 7;
+  return {
+    from,
+    to,
+    days,
+    change,
+    uncertainty,
+    perWeek: change / weeks,
+    perWeekUncertainty: uncertainty / weeks,
+    // A hair less, so that 72 % to 82 % is ten points in binary fractions too.
+    isTold: Math.abs(change) >= 2 * uncertainty - 1e-9,
+  };
 }
 
-/** Growth from each point to the next within a stretch; points of one day are not set against each other. */
+/** Growth up to each point within a stretch, from the last point that lies two weeks back or more. */
 export function weeklyGrowth(series: GrowthSeries): readonly GrowthStep[] {
   return series.stretches.flatMap((stretch) =>
-    stretch.slice(1).flatMap((to, i) => {
-      const from = stretch[i] as GrowthPoint;
-      return from.day === to.day ? [] : [step(from, to)];
+    stretch.flatMap((to) => {
+      const from = stretch.findLast((point) => point.day < to.day && daysBetween(point.day, to.day) >= leastForRate);
+      return from === undefined ? [] : [step(series.what, from, to)];
     }),
   );
 }
@@ -67,5 +102,5 @@ export function growthBetween(series: GrowthSeries, since: Day, on: Day, slack =
   const from =
     points.findLast((point) => point.day <= since && daysBetween(point.day, since) <= slack) ??
     points.find((point) => point.day > since && daysBetween(since, point.day) <= slack);
-  return from && to && from.day < to.day ? step(from, to) : undefined;
+  return from && to && from.day < to.day ? step(series.what, from, to) : undefined;
 }

@@ -6,11 +6,11 @@ export { type Card, cutCards } from "./card-copies.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
 export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";
-export { type CopyFormat, pageWidths, pixelLimit } from "./copy-recipe.ts";
+export { type CopyFormat, pageWidths, panoramaRatio, pixelLimit } from "./copy-recipe.ts";
 export { creditXmp, onlyCredit } from "./credit-line.ts";
 export { coverSeries, heightSeries } from "./garden-series.ts";
 export { type AlignedViewpoint, type MeasuredGarden, type MeasureOptions, measureGrowth } from "./growth-of-garden.ts";
-export { type GrowthStep, growthBetween, weeklyGrowth } from "./growth-series.ts";
+export { type GrowthStep, growthBetween, toldCover, weeklyGrowth } from "./growth-series.ts";
 export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,
@@ -18,11 +18,12 @@ export {
   type IngestSummary,
   ingestFolder,
   ingestPhotos,
-  type LeftReason,
 } from "./ingest.ts";
 export type { PhotoSource, PhotoStore, SourceFile } from "./ingest-files.ts";
+export { isLoss, type LeftReason } from "./ingest-kinds.ts";
 export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
 export { readPhotos } from "./read-photos.ts";
+export { recordsOfMoments } from "./records-of-moments.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";

@@ -1,15 +1,20 @@
 /**
- * Brings photos from a phone's or a card's folder into the records: to their bed and viewpoint where these are known,
- * else to their day. Copies only; what is there already is never touched, and nothing is brought in twice.
+ * Brings photos, films and what lies beside them from a phone's or a card's folder into the records: to their bed and viewpoint
+ * where these are known, else to their day. Copies only; what is there already is never touched, nothing is brought in twice,
+ * and what the person threw away stays away. Ends with one answer: whether the card may be cleared.
  */
 import type { Bed, Day } from "../model.ts";
-import { normaliseName } from "../records/index.ts";
+import { besideName, momentName } from "../records/index.ts";
+import { BroughtInList } from "./brought-in-list.ts";
+import { datesBeside } from "./dates-beside.ts";
 import { photoHead } from "./exif-tags.ts";
+import { filmTimes } from "./film-times.ts";
 import { imageKind } from "./image-kind.ts";
+import { type Content, contentInMemory, contentOnCard, Present, UnreadSource } from "./ingest-content.ts";
 import { openPhotoSource, openPhotoStore, type PhotoSource, type PhotoStore, type SourceFile } from "./ingest-files.ts";
-import { photoMoment } from "./photo-date.ts";
-import { bedNamed, viewpointName } from "./place-photo.ts";
-import { viewpointInName } from "./viewpoint-file-name.ts";
+import { type Goal, goalBeside, goalOf, type Placed, stem } from "./ingest-goal.ts";
+import { type CardFile, cardFile, isFilm, isLoss, type LeftReason } from "./ingest-kinds.ts";
+import { type PhotoMoment, photoMoment } from "./photo-date.ts";
 
 export interface IngestOptions {
   readonly source: PhotoSource;
@@ -27,26 +32,25 @@ export interface BroughtIn {
   readonly from: string;
   /** Relative to the records folder. */
   readonly to: string;
+  readonly is: Exclude<CardFile, "litter" | "other">;
   readonly bed?: string | undefined;
   readonly viewpoint?: string | undefined;
   readonly day?: Day | undefined;
-  /** True when another photo has the name already, so that this one got a number behind it. */
+  /** True when another file has the name already, so that this one got a number behind it. */
   readonly renamed: boolean;
 }
-
-export type LeftReason = "no photo" | "empty" | "no picture in it" | "link" | "unreadable";
 
 export interface IngestSummary {
   /** In order of their source; with `dryRun` what would be brought in. */
   readonly broughtIn: readonly BroughtIn[];
-  /** The photo in the records that has the same content. */
+  /** The file in the records that has the same content. */
   readonly alreadyThere: readonly { readonly from: string; readonly to: string }[];
   readonly leftAlone: readonly { readonly from: string; readonly why: LeftReason }[];
+  /** All that a person may miss is in the records, or was thrown away by them. */
+  readonly safeToClear: boolean;
   /** Set when the run had to stop early: "the disk is full". What was brought in until then is complete. */
   readonly stopped?: string | undefined;
 }
-
-const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
 
 /** Ingest between two folders on disk; `from` must exist. */
 export async function ingestFolder(
@@ -64,118 +68,198 @@ export async function ingestFolder(
 }
 
 export async function ingestPhotos(options: IngestOptions): Promise<IngestSummary> {
-  const { source, store, onProgress } = options;
-  const files = await source.list();
-  const present = await Present.of(store);
-  const broughtIn: BroughtIn[] = [];
-  const alreadyThere: { from: string; to: string }[] = [];
-  const leftAlone: { from: string; why: LeftReason }[] = [];
-  for (const [index, file] of files.entries()) {
-    const from = file.path;
-    const photo = await photoIn(file, source);
-    if ("why" in photo && photo.why === "unreadable" && file.kind === "file" && !(await source.isThere()))
-      return { broughtIn, alreadyThere, leftAlone, stopped: "the folder the photos come from is no longer there" };
-    if ("why" in photo) leftAlone.push({ from, why: photo.why });
-    else {
-      const same = await present.sameAs(photo.bytes);
-      if (same !== undefined) alreadyThere.push({ from, to: same });
-      else {
-        try {
-          const put = await bring(file, photo.bytes, present, options);
-          if (typeof put === "string") alreadyThere.push({ from, to: put });
-          else broughtIn.push({ from, ...put });
-        } catch (error) {
-          return { broughtIn, alreadyThere, leftAlone, stopped: reasonToStop(error) };
-        }
-      }
+  const files = await options.source.list();
+  const list = new BroughtInList(await options.store.listed(), options.store.addToList);
+  const run = new Run(options, files, await Present.of(options.store), list);
+  let done = 0;
+  for (const file of inTurn(files)) {
+    try {
+      await run.take(file);
+    } catch (error) {
+      if (!(error instanceof UnreadSource)) return run.summary(reasonToStop(error));
+      if (!(await options.source.isThere())) return run.summary("the folder the photos come from is no longer there");
+      run.leave(file.path, "unreadable");
     }
-    onProgress?.(index + 1, files.length);
+    done += 1;
+    options.onProgress?.(done, files.length);
   }
-  return { broughtIn, alreadyThere, leftAlone };
+  return run.summary();
 }
 
-async function photoIn(
-  { path, size, kind }: SourceFile,
-  source: PhotoSource,
-): Promise<{ readonly bytes: Uint8Array } | { readonly why: LeftReason }> {
-  if (kind !== "file") return { why: kind };
-  if (!photoEnding.test(path)) return { why: "no photo" };
-  if (size === 0) return { why: "empty" };
-  const bytes = await source.read(path).catch(() => undefined);
-  if (bytes === undefined) return { why: "unreadable" };
-  return imageKind(bytes) === undefined ? { why: "no picture in it" } : { bytes };
+/** Photos first, then what goes where they went. */
+function inTurn(files: readonly SourceFile[]): readonly SourceFile[] {
+  const order: readonly CardFile[] = ["photo", "raw", "film", "words", "aside", "litter", "other"];
+  const groups = Map.groupBy(files, ({ path }) => cardFile(path));
+  return order.flatMap((kind) => groups.get(kind) ?? []);
 }
 
-interface Goal {
-  /** Relative to the records folder. */
-  readonly folder: string;
-  readonly name: string;
-  readonly bed?: string | undefined;
-  readonly viewpoint?: string | undefined;
-  readonly day?: Day | undefined;
-}
+class Run {
+  readonly #options: IngestOptions;
+  readonly #present: Present;
+  readonly #list: BroughtInList;
+  /** What programs laid beside photos, by the moment. */
+  readonly #asides: ReadonlyMap<string, readonly string[]>;
+  readonly #placed: Map<string, Placed[]> = new Map();
+  readonly #broughtIn: BroughtIn[] = [];
+  readonly #alreadyThere: { from: string; to: string }[] = [];
+  readonly #leftAlone: { from: string; why: LeftReason }[] = [];
 
-/** Bed and viewpoint come from the viewpoint page's file name, or from folders that are named after them. */
-async function goalOf(
-  { path, modified }: SourceFile,
-  bytes: Uint8Array,
-  { beds, timeZone }: IngestOptions,
-): Promise<Goal> {
-  const folders = path.split("/");
-  const name = (folders.pop() ?? "").normalize("NFC");
-  const { tags } = await photoHead(bytes);
-  const { day, dateBasis } = photoMoment({ tags, path, modified, timeZone });
-  const said = viewpointInName(name) ?? placeInFolders(folders, beds);
-  const bed = said && bedNamed(said.bed, beds);
-  if (bed) {
-    const viewpoint = said.viewpoint === undefined ? undefined : viewpointName(said.viewpoint, bed);
-    const folder = ["photos", bed.id, ...(viewpoint === undefined ? [] : [folderName(viewpoint)])].join("/");
-    return { folder, name, bed: bed.id, viewpoint, day };
-  }
-  // A day folder counts as a witness of the day. The file's own time is none, so such a photo lies beside the folders.
-  const folder = day === undefined || dateBasis === "file time" ? "photos" : `photos/${day}`;
-  return { folder, name, day };
-}
-
-function placeInFolders(folders: readonly string[], beds: ReadonlyMap<string, Bed>) {
-  for (const [index, folder] of folders.entries()) {
-    const bed = bedNamed(folder, beds);
-    if (!bed) continue;
-    const inside = folders[index + 1];
-    const known = bed.viewpoints.some(
-      ({ name }) => inside !== undefined && normaliseName(name) === normaliseName(inside),
+  constructor(options: IngestOptions, files: readonly SourceFile[], present: Present, list: BroughtInList) {
+    this.#options = options;
+    this.#present = present;
+    this.#list = list;
+    const asides = files.filter(({ path, kind }) => kind === "file" && cardFile(path) === "aside");
+    this.#asides = Map.groupBy(
+      asides.map(({ path }) => path),
+      (path) => momentName(besideName(path)),
     );
-    return { bed: bed.id, viewpoint: known ? inside : undefined };
   }
-  return undefined;
-}
 
-function folderName(viewpoint: string): string {
-  return viewpoint.trim().replace(/[\s/\\]+/g, "-");
-}
+  leave(from: string, why: LeftReason): void {
+    this.#leftAlone.push({ from, why });
+  }
 
-/** Puts a photo under the first free name; the path of the same photo when another run has just brought it in. */
-async function bring(
-  file: SourceFile,
-  bytes: Uint8Array,
-  present: Present,
-  options: IngestOptions,
-): Promise<Omit<BroughtIn, "from"> | string> {
-  const { folder, name, bed, viewpoint, day } = await goalOf(file, bytes, options);
-  for (let number = 1; ; number++) {
-    const to = `${folder}/${number === 1 ? name : numbered(name, number)}`;
-    if (present.has(to)) continue;
-    if (!options.dryRun && !(await options.store.put(to, bytes, file.modified))) {
-      // Between looking and writing somebody else took the name.
-      const there = await options.store.read(to);
-      await present.add(to, there);
-      const same = await present.sameAs(bytes);
-      if (same !== undefined) return same;
-      continue;
+  summary(stopped?: string): IngestSummary {
+    const bySource = (a: { from: string }, b: { from: string }) => (a.from < b.from ? -1 : 1);
+    const leftAlone = this.#leftAlone.sort(bySource);
+    const isThere = this.#broughtIn.length + this.#alreadyThere.length > 0;
+    return {
+      broughtIn: this.#broughtIn.sort(bySource),
+      alreadyThere: this.#alreadyThere.sort(bySource),
+      leftAlone,
+      safeToClear: stopped === undefined && isThere && !leftAlone.some(({ why }) => isLoss[why]),
+      ...(stopped !== undefined && { stopped }),
+    };
+  }
+
+  async take(file: SourceFile): Promise<void> {
+    const kind = cardFile(file.path);
+    if (file.kind !== "file") this.leave(file.path, file.kind);
+    else if (kind === "litter") this.leave(file.path, "camera's own");
+    else if (kind === "other") this.leave(file.path, "no photo");
+    else if (file.size === 0) this.leave(file.path, "empty");
+    else if (kind === "words" || kind === "aside") await this.#takeBeside(file, kind);
+    else await this.#takePicture(file, kind);
+  }
+
+  async #takePicture(file: SourceFile, is: "photo" | "raw" | "film"): Promise<void> {
+    const content = is === "film" ? contentOnCard(file, this.#options.source) : contentInMemory(await this.#read(file));
+    if (is === "film" ? !isFilm(await this.#head(file)) : is === "photo" && !isPicture(content)) {
+      this.leave(file.path, is === "film" ? "no film in it" : "no picture in it");
+      return;
     }
-    await present.add(to, bytes);
-    return { to, bed, viewpoint, day, renamed: number > 1 };
+    const beside = is === "photo" ? undefined : this.#besideWhat(file.path);
+    const goal = beside ? goalBeside(file.path, beside) : await this.#ownGoal(file, content);
+    const to = await this.#settle(file, content, goal, is);
+    if (to === undefined) return;
+    const name = momentName(file.path);
+    const { bed, viewpoint, day } = goal;
+    this.#placed.set(name, [...(this.#placed.get(name) ?? []), { from: file.path, to, bed, viewpoint, day }]);
   }
+
+  async #takeBeside(file: SourceFile, is: "words" | "aside"): Promise<void> {
+    const beside = this.#besideWhat(besideName(file.path));
+    const content = contentInMemory(await this.#read(file));
+    if (beside) await this.#settle(file, content, goalBeside(file.path, beside), is);
+    else if (await this.#wasThere(content)) this.leave(file.path, "thrown away");
+    else this.leave(file.path, is === "words" ? "words of no photo" : "aside of no photo");
+  }
+
+  /** The file of the same name before others of the moment. */
+  #besideWhat(path: string): Placed | undefined {
+    const placed = this.#placed.get(momentName(path)) ?? [];
+    const [own, bare] = [path.split("/").pop() ?? "", stem(path)].map((name) => name.toLowerCase());
+    return (
+      placed.find(({ from }) => from.toLowerCase().endsWith(`/${own}`) || from.toLowerCase() === own) ??
+      placed.find(({ from }) => [own, bare].includes(stem(from).toLowerCase())) ??
+      placed[0]
+    );
+  }
+
+  async #ownGoal({ path, modified }: SourceFile, content: Content): Promise<Goal> {
+    const { source, beds, timeZone } = this.#options;
+    const bytes = content.data();
+    const { tags } = bytes instanceof Uint8Array ? await photoHead(bytes) : {};
+    const asides = this.#asides.get(momentName(path)) ?? [];
+    const beside = await datesBeside(path, asides, (aside) => source.read(aside));
+    const readAt = source.readAt;
+    const film =
+      bytes instanceof Uint8Array || !readAt
+        ? undefined
+        : await filmTimes((from, length) => readAt(path, from, length)).catch(() => undefined);
+    const [moment, ifLocal] = [false, true].map((isLocal) =>
+      photoMoment({ tags, path, beside, modified, timeZone, film: film && { ...film, isLocal } }),
+    ) as [PhotoMoment, PhotoMoment];
+    // A day folder would settle what nobody knows yet.
+    return goalOf(path, moment.day === ifLocal.day ? moment : { dateBasis: "unknown" }, beds);
+  }
+
+  /** Where the content lies in the records now; undefined when it was left. */
+  async #settle(file: SourceFile, content: Content, goal: Goal, is: BroughtIn["is"]): Promise<string | undefined> {
+    const from = file.path;
+    const same = await this.#present.sameAs(content);
+    if (same !== undefined) {
+      this.#alreadyThere.push({ from, to: same });
+      await this.#remember(content, same);
+      return same;
+    }
+    if (await this.#wasThere(content)) {
+      this.leave(from, "thrown away");
+      return undefined;
+    }
+    const mayBeNumbered = is !== "words" && is !== "aside";
+    const { folder, name, bed, viewpoint, day } = goal;
+    for (let number = 1; ; number++) {
+      const to = `${folder}/${number === 1 ? name : numbered(name, number)}`;
+      const isTaken = this.#present.has(to);
+      if (isTaken && !mayBeNumbered) {
+        this.leave(from, "other words there");
+        return undefined;
+      }
+      if (isTaken) continue;
+      if (!this.#options.dryRun && !(await this.#options.store.put(to, content.data(), file.modified))) {
+        // Between looking and writing somebody else took the name.
+        await this.#present.lookAt(to, content.size);
+        const now = await this.#present.sameAs(content);
+        if (now === undefined) continue;
+        this.#alreadyThere.push({ from, to: now });
+        return now;
+      }
+      this.#present.add(to, content.size, await content.hash());
+      await this.#remember(content, to);
+      this.#broughtIn.push({ from, to, is, bed, viewpoint, day, renamed: number > 1 });
+      return to;
+    }
+  }
+
+  /** Whether the records had it once; asked when they do not have it now. */
+  async #wasThere(content: Content): Promise<boolean> {
+    return this.#list.hasSize(content.size) && this.#list.placeOf(await content.hash()) !== undefined;
+  }
+
+  async #remember(content: Content, to: string): Promise<void> {
+    if (!this.#options.dryRun) await this.#list.remember({ hash: await content.hash(), size: content.size, to });
+  }
+
+  async #read({ path }: SourceFile): Promise<Uint8Array> {
+    return this.#options.source.read(path).catch((error) => {
+      throw new UnreadSource(path, { cause: error });
+    });
+  }
+
+  async #head({ path }: SourceFile): Promise<Uint8Array> {
+    try {
+      for await (const piece of this.#options.source.chunks(path)) return piece;
+    } catch (error) {
+      throw new UnreadSource(path, { cause: error });
+    }
+    return new Uint8Array();
+  }
+}
+
+function isPicture(content: Content): boolean {
+  const bytes = content.data();
+  return bytes instanceof Uint8Array && imageKind(bytes) !== undefined;
 }
 
 function numbered(name: string, number: number): string {
@@ -198,63 +282,4 @@ function reasonToStop(error: unknown): string {
       if (syscall === undefined) throw error;
       return `the system would not write into the records (${code})`;
   }
-}
-
-/** What the records hold already, by name and by content. Content is hashed only where two sizes agree. */
-class Present {
-  readonly #store: PhotoStore;
-  /** Folded to one case, since some disks tell no difference. */
-  readonly #names: Set<string> = new Set();
-  readonly #bySize: Map<number, string[]> = new Map();
-  readonly #hashes: Map<string, string | undefined> = new Map();
-
-  private constructor(store: PhotoStore) {
-    this.#store = store;
-  }
-
-  static async of(store: PhotoStore): Promise<Present> {
-    const present = new Present(store);
-    for (const { path, size } of await store.list()) present.#enter(path, size);
-    return present;
-  }
-
-  has(path: string): boolean {
-    return this.#names.has(folded(path));
-  }
-
-  async sameAs(bytes: Uint8Array): Promise<string | undefined> {
-    const candidates = this.#bySize.get(bytes.length) ?? [];
-    if (candidates.length === 0) return undefined;
-    const wanted = await hashOf(bytes);
-    for (const path of candidates) if ((await this.#hash(path)) === wanted) return path;
-    return undefined;
-  }
-
-  async add(path: string, bytes: Uint8Array): Promise<void> {
-    this.#enter(path, bytes.length);
-    this.#hashes.set(path, await hashOf(bytes));
-  }
-
-  #enter(path: string, size: number): void {
-    this.#names.add(folded(path));
-    const known = this.#bySize.get(size);
-    if (known) known.push(path);
-    else this.#bySize.set(size, [path]);
-  }
-
-  async #hash(path: string): Promise<string | undefined> {
-    if (!this.#hashes.has(path)) {
-      const bytes = await this.#store.read(path).catch(() => undefined);
-      this.#hashes.set(path, bytes && (await hashOf(bytes)));
-    }
-    return this.#hashes.get(path);
-  }
-}
-
-function folded(path: string): string {
-  return path.normalize("NFC").toLowerCase();
-}
-
-async function hashOf(bytes: Uint8Array): Promise<string> {
-  return Buffer.from(await crypto.subtle.digest("SHA-256", bytes as Uint8Array<ArrayBuffer>)).toString("hex");
 }

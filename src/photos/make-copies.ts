@@ -7,6 +7,7 @@ import {
   type CopyRecipe,
   jpegSettings,
   longestSide,
+  panoramaRatio,
   pixelLimit,
   webpSettings,
 } from "./copy-recipe.ts";
@@ -52,18 +53,33 @@ export async function makeCopies(
   { widths, formats }: CopyRecipe,
   { credit, turn }: { readonly credit?: string | undefined; readonly turn?: QuarterTurn | undefined } = {},
 ): Promise<Copies> {
-  const largest = "data" in source ? source : await decode(source, Math.max(...widths), turn);
-  const wanted = [...new Set(widths.map((width) => Math.min(width, largest.width)))].sort((a, b) => a - b);
+  const asked = widthsFor("data" in source ? source : await shapeOf(source, turn), widths);
+  const largest = "data" in source ? source : await decode(source, Math.max(...asked), turn);
+  const wanted = [...new Set(asked.map((width) => Math.min(width, largest.width)))].sort((a, b) => a - b);
   const copies: Copy[] = [];
   let smallest = largest;
   for (const width of wanted) {
     const raster = width === largest.width ? largest : await narrowed(largest, width);
     if (width === wanted[0]) smallest = raster;
     for (const format of formats) {
+      const isFallback = format === "jpeg" && formats.length > 1;
+      if (isFallback && width !== wanted[0]) continue;
       copies.push({ width: raster.width, height: raster.height, format, bytes: await encoded(raster, format, credit) });
     }
   }
   return { width: largest.width, height: largest.height, placeholder: await dominantColour(smallest), copies };
+}
+
+/** A panorama gets the height of a picture half as high as wide, since pages show it in full height, to be pushed sideways. */
+function widthsFor({ width, height }: Pick<Raster, "width" | "height">, widths: readonly number[]): readonly number[] {
+  const ratio = width / height;
+  return ratio < panoramaRatio ? widths : widths.map((one) => Math.min(longestSide, Math.round((one * ratio) / 2)));
+}
+
+async function shapeOf(source: Uint8Array, turn: QuarterTurn | undefined): Promise<Pick<Raster, "width" | "height">> {
+  const { autoOrient } = await sharp(source, { limitInputPixels: pixelLimit }).metadata();
+  const { width, height } = autoOrient;
+  return turn === 90 || turn === 270 ? { width: height, height: width } : { width, height };
 }
 
 /**

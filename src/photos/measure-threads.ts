@@ -24,7 +24,7 @@ export interface Tasks {
 }
 
 export interface Answers {
-  readonly cover: number | undefined;
+  readonly cover: { readonly cover?: number | undefined; readonly covered?: true };
   readonly align: Alignment | undefined;
   readonly straighten: RgbImage;
 }

@@ -1,7 +1,7 @@
 /** Runs in threads of their own: the measures that go over every pixel. */
 import { parentPort } from "node:worker_threads";
 import { alignerTo } from "./align.ts";
-import { canopyCover } from "./canopy-cover.ts";
+import { canopyCover, isCovered } from "./canopy-cover.ts";
 import { evened } from "./even-exposure.ts";
 import type { Answer, Answers, Task, Tasks } from "./measure-threads.ts";
 import { straightened } from "./straighten.ts";
@@ -12,7 +12,11 @@ type Aligner = ReturnType<typeof alignerTo>;
 let last: { readonly name: string; readonly aligner: Aligner } | undefined;
 
 const work: { readonly [What in keyof Tasks]: (task: Tasks[What]) => Answers[What] } = {
-  cover: ({ photo, outline }) => canopyCover(photo, outline)?.cover,
+  cover: ({ photo, outline }) => {
+    const found = canopyCover(photo, outline);
+    // Without the bed's outline the white may be sky.
+    return found && outline && isCovered(found) ? { covered: true } : { cover: found?.cover };
+  },
   align: ({ name, reference, photo }) => {
     if (last?.name !== name) last = { name, aligner: alignerTo(reference) };
     const found = last.aligner(photo);

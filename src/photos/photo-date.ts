@@ -1,13 +1,17 @@
 /**
- * When a photo was taken, from everything that may tell, in this order of trust: the original time with its own offset,
- * GPS time, the original time read in the garden's zone, a date in the file's name or day folder, the sidecar, and as a
- * marked last resort the time of the file. Tags: EXIF (CIPA DC-008), 0x9003 to 0x9012, 0x9291, GPS IFD 7 and 0x1D.
+ * When a photo was taken, from everything that may tell, in this order of trust: the camera's own clock, whose offset comes
+ * from the photo, from GPS time or from the garden's zone; GPS time where the camera tells nothing; XMP, IPTC and a PNG's
+ * texts; XMP beside it; a date in the file's name or day folder; the sidecar; the time of the last change inside the photo; a
+ * takeout's JSON; and as a marked last resort the time of the file. Tags: EXIF (CIPA DC-008), 0x0132, 0x9003 to 0x9012, 0x9291,
+ * GPS IFD 7 and 0x1D.
  */
 import { Temporal } from "temporal-polyfill";
 import { dayOf } from "../calendar.ts";
 import type { DateBasis, Day } from "../model.ts";
+import type { DatesBeside } from "./dates-beside.ts";
 import type { PhotoTags } from "./exif-tags.ts";
 import { dateInName } from "./file-name-date.ts";
+import type { FilmTimes } from "./film-times.ts";
 
 export interface PhotoMoment {
   /** Local calendar day. */
@@ -17,6 +21,8 @@ export interface PhotoMoment {
   /** ISO 8601 instant, UTC, with milliseconds when the camera gave them. */
   readonly instant?: string | undefined;
   readonly dateBasis: DateBasis;
+  /** GPS time as local day and clock, where it and the camera cannot both be right. */
+  readonly gpsSays?: string | undefined;
 }
 
 export interface PhotoWitnesses {
@@ -24,6 +30,9 @@ export interface PhotoWitnesses {
   /** Path or name of the file. */
   readonly path: string;
   readonly sidecarDay?: Day | undefined;
+  readonly beside?: DatesBeside | undefined;
+  /** Of a clip; `isLocal` when its camera writes its own clock into the header. */
+  readonly film?: (FilmTimes & { readonly isLocal?: boolean | undefined }) | undefined;
   /** Milliseconds since 1970 UTC. */
   readonly modified?: number | undefined;
   /** IANA zone of the garden. */
@@ -42,8 +51,14 @@ const minute = 60_000;
 export function photoMoment(witnesses: PhotoWitnesses): PhotoMoment {
   return (
     (witnesses.tags && fromTags(witnesses.tags, witnesses.timeZone)) ??
+    fromWritten(witnesses.film?.written, witnesses.timeZone, "exif offset") ??
+    fromWritten(witnesses.tags?.elsewhere, witnesses.timeZone, "other metadata") ??
+    fromWritten(witnesses.beside?.xmp, witnesses.timeZone, "beside") ??
     fromName(witnesses.path, witnesses.timeZone) ??
+    fromHeader(witnesses.film, witnesses.timeZone) ??
     (witnesses.sidecarDay === undefined ? undefined : { day: witnesses.sidecarDay, dateBasis: "sidecar" }) ??
+    fromChange(witnesses.tags, witnesses.timeZone) ??
+    fromTakeout(witnesses.beside?.takeout, witnesses.timeZone) ??
     (witnesses.modified === undefined ? undefined : atInstant(witnesses.modified, witnesses.timeZone, "file time")) ?? {
       dateBasis: "unknown",
     }
@@ -56,11 +71,56 @@ function fromTags(tags: PhotoTags, timeZone: string): PhotoMoment | undefined {
   const offset = offsetMinutes(original ? tags.originalOffset : tags.digitizedOffset);
   if (wall && offset !== undefined) return atOffset(wall, offset, "exif offset");
   const gps = gpsInstant(tags);
-  if (gps !== undefined) {
-    const inferred = wall && inferredOffset(wall, gps);
-    return wall && inferred !== undefined ? atOffset(wall, inferred, "gps time") : atInstant(gps, timeZone, "gps time");
-  }
-  return wall && inZone(wall, timeZone, "exif in garden zone");
+  if (!wall) return gps === undefined ? undefined : atInstant(gps, timeZone, "gps time");
+  const inGarden = inZone(wall, timeZone, "exif in garden zone");
+  if (gps === undefined) return inGarden;
+  const atGps = atInstant(gps, timeZone, "gps time");
+  const gpsSays = `${atGps.day} ${atGps.time}`;
+  if (isUnset(wall, gps)) return atGps;
+  const inferred = inferredOffset(wall, gps, tags.position);
+  if (inferred !== undefined) return atOffset(wall, inferred, "gps time");
+  const apart = Math.abs(Date.parse(inGarden.instant ?? "") - gps);
+  return apart <= oldestFix ? inGarden : { ...inGarden, gpsSays };
+}
+
+/** A clock that lost its battery begins at a first of January, long before GPS says it is. */
+function isUnset(wall: WallClock, gps: number): boolean {
+  return wall.day.endsWith("-01-01") && gps - utcMs(wall) > 366 * 24 * 60 * minute;
+}
+
+/** Some cameras write no other date, but a program that changed the photo wrote its own here: no more sure than the file's time. */
+function fromChange(tags: PhotoTags | undefined, timeZone: string): PhotoMoment | undefined {
+  const wall = wallClock(tags?.modified);
+  return wall && inZone(wall, timeZone, "file time");
+}
+
+/** ISO 8601 as XMP writes it: a day, perhaps with a time, perhaps with its offset. */
+function fromWritten(written: string | undefined, timeZone: string, dateBasis: DateBasis): PhotoMoment | undefined {
+  const parts = /^(\d{4})[-:](\d\d)[-:](\d\d)(?:[T ](\d\d:\d\d)(:\d\d)?(?:\.(\d+))?)? ?(Z|[+-]\d\d:?\d\d)?$/.exec(
+    (written ?? "").trim(),
+  );
+  if (!parts) return undefined;
+  const [, year, month, dayOfMonth, minutes, seconds, subSec, zone] = parts;
+  const day = dayOf(Number(year), Number(month), Number(dayOfMonth));
+  if (day === undefined || !plausibleYear(Number(year))) return undefined;
+  if (minutes === undefined) return { day, dateBasis };
+  const wall = wallClock(`${day} ${minutes}${seconds ?? ":00"}`, subSec);
+  const offset = offsetMinutes(zone);
+  if (!wall) return undefined;
+  return offset === undefined ? inZone(wall, timeZone, dateBasis) : atOffset(wall, offset, dateBasis);
+}
+
+/** A movie header's clock, as UTC or as the camera's own. */
+function fromHeader(film: PhotoWitnesses["film"], timeZone: string): PhotoMoment | undefined {
+  if (film?.header === undefined || !plausibleYear(new Date(film.header).getUTCFullYear())) return undefined;
+  if (film.isLocal !== true) return atInstant(film.header, timeZone, "other metadata");
+  const wall = wallClock(isoInstant(film.header));
+  return wall && inZone(wall, timeZone, "other metadata");
+}
+
+function fromTakeout(taken: number | undefined, timeZone: string): PhotoMoment | undefined {
+  const isPlausible = taken !== undefined && plausibleYear(new Date(taken).getUTCFullYear());
+  return isPlausible ? atInstant(taken, timeZone, "beside") : undefined;
 }
 
 function fromName(path: string, timeZone: string): PhotoMoment | undefined {
@@ -120,21 +180,31 @@ function gpsInstant(tags: PhotoTags): number | undefined {
     number,
     number,
   ];
-  const parts = /^\s*(\d{4})[:\-/.](\d\d)[:\-/.](\d\d)/.exec(tags.gpsDay);
+  const parts = /^\s*(\d{4})[:\-/.](\d\d)[:\-/.](\d\d)[\s\0]*$/.exec(tags.gpsDay);
   if (!parts || !(hour >= 0 && hour < 24 && min >= 0 && min < 60 && sec >= 0 && sec < 61)) return undefined;
   const day = dayOf(Number(parts[1]), Number(parts[2]), Number(parts[3]));
   if (day === undefined || !plausibleYear(Number(parts[1]))) return undefined;
   return Date.parse(day) + Math.round((hour * 3600 + min * 60 + sec) * 1000);
 }
 
+/** A fix may be so much older than the picture and still say the same: a phone in a shed. */
+const oldestFix = 60 * minute;
+/** Older than this, a fix cannot tell the offset: what is left over would be taken for a part of it. */
+const freshFix = 2 * minute;
+/** Hours by which clocks on land differ from the sun at most, summer time included: IANA's zones. */
+const farthestFromSun = 3.5;
+
 /**
- * Clocks differ from UTC by whole quarters of an hour, and a GPS time is at most a few minutes older than the picture:
- * the difference, rounded to 15 minutes, is the offset. Undefined when no clock on Earth shows it: then one of the two
- * is wrong by days.
+ * Clocks differ from UTC by whole quarters of an hour: the difference, rounded to 15 minutes, is the offset. Undefined when
+ * too much is left over, or no clock shows it where the photo was taken: then the fix is an old one and tells nothing.
  */
-function inferredOffset(wall: WallClock, gps: number): number | undefined {
-  const offset = Math.round((utcMs(wall) - gps) / (15 * minute)) * 15;
-  return possibleOffset(offset) ? offset : undefined;
+function inferredOffset(wall: WallClock, gps: number, position: PhotoTags["position"]): number | undefined {
+  const apart = utcMs(wall) - gps;
+  const offset = Math.round(apart / (15 * minute)) * 15;
+  const fromSun = position === undefined ? 0 : offset / 60 - position.longitude / 15;
+  // Across the date line a day lies between two clocks that show the same hour.
+  const isFar = Math.min(Math.abs(fromSun), 24 - Math.abs(fromSun)) > farthestFromSun;
+  return possibleOffset(offset) && !isFar && Math.abs(apart - offset * minute) <= freshFix ? offset : undefined;
 }
 
 /** Offsets in use go from -12:00 to +14:00. */

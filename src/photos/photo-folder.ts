@@ -9,6 +9,8 @@ export interface PhotoFolder {
   read(path: string): Promise<Uint8Array>;
   /** The first bytes of a file, fewer when it is shorter. Without it whole files are read. */
   readonly readHead?: ((path: string, length: number) => Promise<Uint8Array>) | undefined;
+  /** Bytes from the middle of a file, fewer where it ends. Without it only the head of a film is looked at. */
+  readonly readAt?: ((path: string, from: number, length: number) => Promise<Uint8Array>) | undefined;
   /** When the file was last changed, in milliseconds since 1970 UTC. Without it the file's own time is not used. */
   readonly modified?: ((path: string) => Promise<number | undefined>) | undefined;
 }
@@ -18,17 +20,21 @@ export function openPhotoFolder(dir: string): PhotoFolder {
   const onDisk = (photo: string) => path.join(dir, ...photo.split("/"));
   return {
     read: async (photo) => readFileAt(onDisk(photo)),
-    readHead: async (photo, length) => {
-      // A pipe put in its place is not waited for.
-      const file = await open(onDisk(photo), constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
-      try {
-        const head = Buffer.allocUnsafe(length);
-        const { bytesRead } = await file.read(head, 0, length, 0);
-        return head.subarray(0, bytesRead);
-      } finally {
-        await file.close();
-      }
-    },
+    readHead: (photo, length) => part(onDisk(photo), 0, length),
+    readAt: (photo, from, length) => part(onDisk(photo), from, length),
     modified: async (photo) => (await lstat(onDisk(photo))).mtimeMs,
   };
+}
+
+async function part(file: string, from: number, length: number): Promise<Uint8Array> {
+  // A pipe put in its place is not waited for.
+  const handle = await open(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  try {
+    const { size } = await handle.stat();
+    const bytes = Buffer.allocUnsafe(Math.max(0, Math.min(length, size - from)));
+    const { bytesRead } = await handle.read(bytes, 0, bytes.length, from);
+    return bytes.subarray(0, bytesRead);
+  } finally {
+    await handle.close();
+  }
 }

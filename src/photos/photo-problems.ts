@@ -3,6 +3,7 @@ import type { Bed, Photo, Problem } from "../model.ts";
 import { nearestName, problem, type RuleName } from "../records/index.ts";
 import { isDated } from "./file-name-date.ts";
 import type { ImageKind } from "./image-kind.ts";
+import type { VarietyNames } from "./varieties-shown.ts";
 
 type PhotoRule = Extract<RuleName, `photo/${string}`>;
 
@@ -55,12 +56,35 @@ const words: Readonly<Record<PhotoRule, Words>> = {
       `The sidecar says ${sidecar}, the photo itself says ${photo}; the photo was believed.`,
     fix: () => "Correct the sidecar, or set the time inside the photo with a photo tool.",
   },
+  "photo/clock-disagrees": {
+    what: ({ camera, gps, photos }) =>
+      `The camera says ${camera}, GPS says ${gps}; ${photos === "one photo" ? "the camera was believed" : `in ${photos} of this folder the two disagree, and the day is the one that stands in each photo`}.`,
+    fix: () => "If GPS is right, set the time inside the photo with a photo tool; else this needs nothing.",
+  },
+  "photo/clip-clock": {
+    what: ({ camera, utc, local }) =>
+      `The clips of ${camera} say a time that is ${utc} here if it is UTC, as the standard has it, and ${local} if it is the camera's own clock.`,
+    fix: ({ key }) => `Write which it is into garden.md, once for this camera: clip clocks: {"${key}": local}, or UTC.`,
+  },
+  "photo/no-film-program": {
+    what: ({ clips }) =>
+      `${clips} no still picture, because the program ffmpeg is not on this machine; day and place still count.`,
+    fix: () => "Install ffmpeg, or put a photo of the same name beside each clip.",
+  },
   "photo/unknown-bed": {
     what: ({ folder, photos }) =>
       `No bed is called "${folder}", so ${photos} in this folder ${photos === "one photo" ? "has" : "have"} no bed.`,
     fix: ({ nearest }) =>
       nearest === undefined
         ? "Name the folder after a bed, or describe the bed in beds/."
+        : `Did you mean "${nearest}"? Rename the folder.`,
+  },
+  "photo/unknown-variety": {
+    what: ({ folder, photos }) =>
+      `No variety is called "${folder}", so ${photos} in this folder ${photos === "one photo" ? "shows" : "show"} none and ${photos === "one photo" ? "is" : "are"} kept private.`,
+    fix: ({ nearest }) =>
+      nearest === undefined
+        ? "Name the folder after a variety, or describe the variety in varieties/."
         : `Did you mean "${nearest}"? Rename the folder.`,
   },
   "photo/unknown-viewpoint": {
@@ -84,11 +108,43 @@ export function photoProblem(rule: PhotoRule, file: string, facts: Facts = {}): 
   return problem(rule, { file, line: 1, column: 1 }, what(facts), fix(facts));
 }
 
+export function clipClockProblem(asks: {
+  readonly camera: string;
+  readonly path: string;
+  readonly utc: string;
+  readonly local: string;
+}): Problem {
+  const { path, camera, utc, local } = asks;
+  return photoProblem("photo/clip-clock", path, { camera, utc, local, key: camera.replace(/["\\\n]/g, " ") });
+}
+
+/** One for all clips, at the first of them. */
+export function noFilmProgram(clips: readonly string[]): Problem[] {
+  const [first, ...more] = clips;
+  if (first === undefined) return [];
+  const said = more.length === 0 ? "This clip has" : `This clip and ${more.length} more have`;
+  return [photoProblem("photo/no-film-program", first, { clips: said })];
+}
+
 /** One problem for each folder, not for each of its hundred photos; placed at the first of them. */
 export function undatedProblems(photos: readonly Photo[]): Problem[] {
   const undated = photos.filter(({ dateBasis }) => dateBasis === "file time" || dateBasis === "unknown");
   return [...Map.groupBy(undated, ({ path }) => path.slice(0, path.lastIndexOf("/"))).values()].map(
     ({ length, 0: first }) => photoProblem("photo/no-day", first?.path ?? "", { photos: counted(length) }),
+  );
+}
+
+/** One problem for each folder, told by its first photo. */
+export function clockProblems(photos: readonly { readonly photo: Photo; readonly gpsSays: string }[]): Problem[] {
+  const byFolder = Map.groupBy(photos, ({ photo }) => photo.path.slice(0, photo.path.lastIndexOf("/")));
+  return [...byFolder.values()].flatMap(([first, ...more]) =>
+    first === undefined
+      ? []
+      : photoProblem("photo/clock-disagrees", first.photo.path, {
+          camera: `${first.photo.day} ${first.photo.time}`,
+          gps: first.gpsSays,
+          photos: counted(more.length + 1),
+        }),
   );
 }
 
@@ -106,6 +162,23 @@ export function unplacedProblems(photos: readonly Photo[], beds: ReadonlyMap<str
     return photoProblem("photo/unknown-bed", file, {
       folder,
       photos: count,
+      ...(nearest === undefined ? {} : { nearest }),
+    });
+  });
+}
+
+/** One for each folder below photos/varieties/ that is called after no variety. */
+export function unknownVarietyProblems(photos: readonly Photo[], names: VarietyNames): Problem[] {
+  const unknown = Map.groupBy(photos, ({ path }) => {
+    const folder = names.folder(path);
+    return folder === undefined || names.called(folder) !== undefined ? undefined : folder;
+  });
+  return [...unknown].flatMap(([folder, { length, 0: first }]) => {
+    if (folder === undefined || first === undefined) return [];
+    const nearest = nearestName(folder, names.ids);
+    return photoProblem("photo/unknown-variety", first.path, {
+      folder,
+      photos: counted(length),
       ...(nearest === undefined ? {} : { nearest }),
     });
   });

@@ -10,7 +10,9 @@ import { damageProblem } from "./damage.ts";
 import { HeicPictures } from "./heic-pictures.ts";
 import { imageKind } from "./image-kind.ts";
 import { makeCopies, readySharp } from "./make-copies.ts";
+import { noFilmProgram } from "./photo-problems.ts";
 import { SourceHashes } from "./source-hashes.ts";
+import { NoFilmProgram, stillFrame } from "./still-frame.ts";
 
 export interface PublishOptions {
   /** Absolute. */
@@ -24,6 +26,8 @@ export interface PublishOptions {
   readonly creditInFiles?: boolean | undefined;
   /** These are all the photos there are: copies in the cache that none of them asks for may go. */
   readonly all?: boolean | undefined;
+  /** Takes a picture out of a clip; the machine's own program unless given. */
+  readonly still?: ((file: string) => Promise<Uint8Array>) | undefined;
   /** Photos worked on side by side. */
   readonly concurrency?: number | undefined;
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
@@ -51,15 +55,18 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
   const problems: Problem[] = [];
   const asked = new Set<string>();
   const refused: Photo[] = [];
+  const unshown: string[] = [];
+  const still = options.still ?? stillFrame;
   let done = 0;
-  const copy = async ({ path: photo, credit: maker, turn }: Photo) => {
+  const copy = async ({ path: photo, credit: maker, turn, isClip }: Photo) => {
     const onDisk = path.join(options.recordsDir, ...photo.split("/"));
-    const { hash, bytes } = await hashes.of(photo, onDisk);
+    const { hash, bytes } = await hashes.of(photo, onDisk, { inPieces: isClip });
     const credit = options.creditInFiles === true ? maker : undefined;
     const key = copyKey(hash, recipeKey(recipe, credit, turn));
     asked.add(key);
     const copies =
-      (await cache.find(key)) ?? (await cache.keep(key, await madeOf(bytes ?? readFileAt(onDisk), credit, turn)));
+      (await cache.find(key)) ??
+      (await cache.keep(key, await madeOf(isClip ? await still(onDisk) : (bytes ?? readFileAt(onDisk)), credit, turn)));
     found.set(photo, copies);
   };
   // One more than cores: while a photo is read, hashed or written, another keeps the core busy.
@@ -71,7 +78,12 @@ export async function publishPhotos(photos: readonly Photo[], options: PublishOp
       options.onProgress?.(done, photos.length);
     });
     // The decoder keeps its words in one place for all pictures that are open, so that one may be refused in another's words.
-    for (const photo of refused) await copy(photo).catch((error) => problems.push(damageProblem(photo.path, error)));
+    for (const photo of refused)
+      await copy(photo).catch((error) => {
+        if (error instanceof NoFilmProgram) unshown.push(photo.path);
+        else problems.push(damageProblem(photo.path, error));
+      });
+    problems.push(...noFilmProgram(unshown));
   } finally {
     await heic.close();
     await hashes.save();

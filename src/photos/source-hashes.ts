@@ -3,6 +3,8 @@
  * hash is remembered for as long as size, inode and both times of the file stay as they were. A file changed less than
  * two seconds before it was looked at is not remembered: its times could not show a second change.
  */
+import { createHash } from "node:crypto";
+import { createReadStream } from "node:fs";
 import { readFile, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { readFileAt } from "../records/index.ts";
@@ -39,8 +41,12 @@ export class SourceHashes {
     }
   }
 
-  /** The hash of a file, and its bytes when they had to be read for it. */
-  async of(photo: string, onDisk: string): Promise<{ readonly hash: string; readonly bytes?: Buffer | undefined }> {
+  /** The hash of a file, and its bytes when they had to be read for it; a film is read in pieces, and its bytes are not given. */
+  async of(
+    photo: string,
+    onDisk: string,
+    { inPieces = false }: { readonly inPieces?: boolean | undefined } = {},
+  ): Promise<{ readonly hash: string; readonly bytes?: Buffer | undefined }> {
     const { size, ino, mtimeMs, ctimeMs } = await stat(onDisk);
     const state = `${size} ${ino} ${mtimeMs} ${ctimeMs}`;
     const known = this.#known.get(photo);
@@ -48,15 +54,21 @@ export class SourceHashes {
       this.#now.set(photo, known);
       return { hash: known.hash };
     }
-    const bytes = readFileAt(onDisk);
+    const bytes = inPieces ? undefined : readFileAt(onDisk);
     // Off the main thread, unlike createHash.
-    const digest = await crypto.subtle.digest("SHA-256", bytes);
-    const seen = { state, hash: Buffer.from(digest).toString("hex") };
+    const digest = bytes && (await crypto.subtle.digest("SHA-256", bytes));
+    const seen = { state, hash: digest ? Buffer.from(digest).toString("hex") : await hashInPieces(onDisk) };
     if (Date.now() - Math.max(mtimeMs, ctimeMs) > settleMs) this.#now.set(photo, seen);
-    return { hash: seen.hash, bytes };
+    return { hash: seen.hash, ...(bytes && { bytes }) };
   }
 
   async save(): Promise<void> {
     await makeWhole(this.#file, (part) => writeFile(part, JSON.stringify(Object.fromEntries(this.#now))));
   }
+}
+
+async function hashInPieces(file: string): Promise<string> {
+  const digest = createHash("sha256");
+  for await (const piece of createReadStream(file, { highWaterMark: 1_048_576 })) digest.update(piece as Buffer);
+  return digest.digest("hex");
 }

@@ -7,6 +7,7 @@ import { isDoubt } from "./doubts.ts";
 import { lowerForm } from "./line-words.ts";
 import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
+import { momentName } from "./picture-names.ts";
 import { problem, sortProblems } from "./problem-rules.ts";
 import type { UnreadFile } from "./unread-files.ts";
 import type { YamlValue } from "./yaml-values.ts";
@@ -231,9 +232,10 @@ function guardedSidecars(
     sidecars.set(photo, { ...(sidecars.get(photo) ?? { photo, varieties: [] }), private: true });
   for (const photo of linkedInDoubt) if (!linkedInPublic.has(photo)) keep(photo);
   const secret = new Set(
-    [...sidecars.values()].filter((sidecar) => sidecar.private).map(({ photo }) => momentOf(photo)),
+    [...sidecars.values()].filter((sidecar) => sidecar.private).map(({ photo }) => momentName(photo)),
   );
-  if (secret.size > 0) for (const photo of records.photoFiles) if (secret.has(momentOf(photo))) keep(photo);
+  if (secret.size > 0)
+    for (const file of [...records.photoFiles, ...records.clipFiles]) if (secret.has(momentName(file))) keep(file);
   return sidecars;
 }
 
@@ -241,14 +243,4 @@ function guardedSidecars(
 function photosOfUnreadNotes({ photoFiles, photoSidecars }: Records, unread: readonly UnreadFile[]): readonly string[] {
   if (!unread.some(({ folder }) => folder === "notes")) return [];
   return photoFiles.filter((photo) => !photoSidecars.has(photo));
-}
-
-/** Stands for one picture taken: its HEIC, its JPEG and what a phone or a program made of them have it in common. */
-function momentOf(photo: string): string {
-  const plain = photo.toLowerCase().replace(/\.[^./]+$/, "");
-  const camera = plain.replace(/(^|\/)img_e(?=\d)/, "$1img_");
-  return camera.replace(
-    /(?:[ _-]*(?:\(\d{1,2}\)|edited|edit|bearbeitet|modifi[ée]|copy|kopie|hdr|enhanced|cropped))+$/,
-    "",
-  );
 }

@@ -3,6 +3,14 @@ import { idOfName } from "./names.ts";
 
 export const recordEnding = /\.md$/i;
 export const photoEnding = /\.(jpe?g|hei[cf]|png|webp|avif)$/i;
+export const clipEnding = /\.(mov|mp4|m4v|3gp|mp)$/i;
+/** What cameras write beside or instead of a picture that everybody can open. */
+export const rawEnding = /\.(dng|cr[23]|nef|arw|raf|orf|rw2)$/i;
+/** Texts that a person may have meant as words for a photo. */
+export const textEnding = /\.(?:md\.\w+|markdown|mdown|mkdn?|mdx?|txt|text|rtf|ya?ml)$/i;
+/** What programs write beside a photo: words and dates as XMP or as a takeout's JSON, the steps of an edit. */
+export const asideEnding = /\.(?:xmp|json|aae)$/i;
+export const mediaEnding = new RegExp([photoEnding, clipEnding, rawEnding].map(({ source }) => source).join("|"), "i");
 
 /** Which file is which record, and the id its name gives it. */
 export interface RecordPlace {

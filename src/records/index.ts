@@ -5,6 +5,7 @@ export { type Answered, answeredNote, type Block, blockAt } from "./answered-not
 export { crops, pieceOf } from "./crops.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
+export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
@@ -15,6 +16,7 @@ export type { NoteReadings } from "./note-readings.ts";
 export { type OneNoteContext, readOneNote } from "./one-note.ts";
 export { ownWords, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
+export { besideName, isCopyName, isEditedName, momentName } from "./picture-names.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { withoutPrice } from "./prices.ts";
 export { printEvent } from "./print-event.ts";

@@ -1,7 +1,8 @@
 /** Photos, the sidecars beside them, and what else lies among them. */
 import type { Problem } from "../model.ts";
-import { baseName, head, photoEnding, recordEnding } from "./file-names.ts";
+import { baseName, head, mediaEnding, photoEnding, rawEnding, recordEnding, textEnding } from "./file-names.ts";
 import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
+import { momentName } from "./picture-names.ts";
 import { problem } from "./problem-rules.ts";
 
 export interface SidecarPlace {
@@ -14,9 +15,6 @@ export interface SidecarPlace {
   readonly inDoubt: boolean;
 }
 
-/** Texts that a person may have meant as a sidecar; a camera's own files among the photos are nobody's mistake. */
-const textEnding = /\.(?:md\.\w+|markdown|mdown|mkdn?|mdx?|txt|text|rtf|ya?ml)$/i;
-
 export function placeSidecars(
   files: readonly string[],
   photos: readonly string[],
@@ -24,13 +22,14 @@ export function placeSidecars(
 ): readonly SidecarPlace[] {
   const byName = new Map(photos.map((photo) => [photo.toLowerCase(), photo]));
   const byStem = Map.groupBy(photos, (photo) => stemOf(photo));
+  const byMoment = Map.groupBy(photos, (photo) => momentName(photo));
   const sidecars: SidecarPlace[] = [];
   for (const file of files.filter((name) => textEnding.test(name))) {
     // Both gate.md and gate.jpg.md stand beside gate.jpg, whatever letters the camera takes.
     const beside = file.replace(textEnding, "");
     const named = byName.get(beside.toLowerCase());
     const own = named !== undefined;
-    const found = own ? [named] : (byStem.get(beside.toLowerCase()) ?? []);
+    const found = own ? [named] : (byStem.get(beside.toLowerCase()) ?? byMoment.get(momentName(beside)) ?? []);
     if (!recordEnding.test(file)) {
       if (found.length === 0) continue;
       problems.push(notReadBeside(file, beside));
@@ -46,7 +45,7 @@ export function placeSidecars(
 }
 
 function stemOf(photo: string): string {
-  return photo.replace(photoEnding, "").toLowerCase();
+  return photo.replace(mediaEnding, "").toLowerCase();
 }
 
 function notReadBeside(file: string, beside: string): Problem {
@@ -75,14 +74,16 @@ function withoutPhoto(file: string, beside: string, near: readonly string[]): Pr
 }
 
 /** Pictures and films of kinds that are not read; a camera's or a program's own files among the photos are nobody's mistake. */
-const otherPictures = /\.(gif|tiff?|bmp|jxl|svg|mov|mp4|m4v|avi|mkv|dng|cr[23]|nef|arw|raf|orf|rw2)$/i;
+const otherPictures = /\.(gif|tiff?|bmp|jxl|svg|avi|mkv)$/i;
 
-/** One hint for each ending, at the first file that has it. */
-export function notPhotos(files: readonly string[]): Problem[] {
+/** One hint for each ending, at the first file that has it. A raw file beside its photo is of the same moment, and fine. */
+export function notPhotos(files: readonly string[], photos: readonly string[]): Problem[] {
   const byEnding = new Map<string, string[]>();
+  const moments = new Set(photos.map((photo) => momentName(photo)));
   for (const file of files) {
-    const ending = otherPictures.exec(file)?.[0].toLowerCase();
-    if (ending !== undefined) byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
+    const ending = (otherPictures.exec(file) ?? rawEnding.exec(file))?.[0].toLowerCase();
+    if (ending === undefined || (rawEnding.test(file) && moments.has(momentName(file)))) continue;
+    byEnding.set(ending, [...(byEnding.get(ending) ?? []), file]);
   }
   return [...byEnding].map(([ending, [first = "", ...more]]) =>
     problem(
@@ -91,7 +92,7 @@ export function notPhotos(files: readonly string[]): Problem[] {
       more.length === 0
         ? `This file has the ending ${ending} and is not read as a photo.`
         : `This file and ${more.length} more have the ending ${ending} and are not read as photos.`,
-      "Photos are JPEG, HEIC, PNG or WebP files.",
+      "Photos are JPEG, HEIC, AVIF, PNG or WebP files.",
     ),
   );
 }

@@ -185,7 +185,17 @@ export const problemRules = {
   "photo/no-heic-decoder": { severity: "warning", meaning: "A photo is HEIC and no decoder for it is installed." },
   "photo/no-day": { severity: "hint", meaning: "Only the file's own time tells the day of a photo, or nothing does." },
   "photo/day-disagrees": { severity: "hint", meaning: "A sidecar gives another day than the photo itself." },
+  "photo/clock-disagrees": { severity: "hint", meaning: "The camera's clock and GPS cannot both be right." },
+  "photo/clip-clock": {
+    severity: "hint",
+    meaning: "A camera's clips may say UTC or the camera's own clock, and their day depends on it.",
+  },
+  "photo/no-film-program": {
+    severity: "hint",
+    meaning: "No program is on the machine that takes still pictures out of clips.",
+  },
   "photo/unknown-bed": { severity: "warning", meaning: "A folder of photos is named after no bed." },
+  "photo/unknown-variety": { severity: "warning", meaning: "A folder of photos is named after no variety." },
   "photo/unknown-viewpoint": {
     severity: "hint",
     meaning: "Photos come from a viewpoint that their bed does not describe.",

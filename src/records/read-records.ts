@@ -125,6 +125,8 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     readings: readings.sort((a, b) => compare(a.place.file, b.place.file) || a.place.line - b.place.line),
     words: own.words,
     photoFiles: places.photos,
+    clipFiles: places.clips,
+    asideFiles: places.asides,
     photoSidecars,
     weatherFiles: places.weather,
     problems: sortProblems(problems),

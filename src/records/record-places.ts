@@ -3,7 +3,9 @@ import type { Problem } from "../model.ts";
 import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import {
+  asideEnding,
   baseName,
+  clipEnding,
   head,
   idOfFileName,
   idOfNoteFile,
@@ -31,6 +33,8 @@ export interface RecordPlaces {
   readonly gear: readonly RecordPlace[];
   readonly trials: readonly RecordPlace[];
   readonly photos: readonly string[];
+  readonly clips: readonly string[];
+  readonly asides: readonly string[];
   readonly sidecars: readonly SidecarPlace[];
   readonly weather: readonly string[];
   /** What may describe something and is not read as a record. */
@@ -73,7 +77,8 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
   const inFolder = (folder: RecordFolderName) => byFolder.get(folder) ?? [];
   const records = (folder: RecordFolderName) => uniqueIds(recordsIn(inFolder(folder), problems), problems);
   const photos = inFolder("photos").filter((file) => photoEnding.test(file));
-  problems.push(...notPhotos(inFolder("photos")));
+  const clips = inFolder("photos").filter((file) => clipEnding.test(file));
+  problems.push(...notPhotos(inFolder("photos"), photos));
   const placed = {
     settings,
     words,
@@ -88,7 +93,9 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
     })),
     episodes: placeEpisodes(inFolder("episodes"), problems),
     photos,
-    sidecars: placeSidecars(inFolder("photos"), photos, problems),
+    clips,
+    asides: inFolder("photos").filter((file) => asideEnding.test(file)),
+    sidecars: placeSidecars(inFolder("photos"), [...photos, ...clips], problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
   };
   return { ...placed, unread: unreadFiles(files, [...folderProblems, ...problems], recordFolders), problems };

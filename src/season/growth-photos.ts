@@ -4,6 +4,7 @@ import { daysBetween } from "../calendar.ts";
 import { type Sentence, say } from "../language/index.ts";
 import type { Day, Photo } from "../model.ts";
 import { compare } from "../order.ts";
+import { toldCover } from "../photos/index.ts";
 import type { PhotoSet, RecapPhoto } from "./recap.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -87,7 +88,7 @@ function setSentence(
       bed,
       days: [first, ...(peak === undefined ? [] : [peak]), last].map(({ day }) => day),
       span: daysBetween(first.day, last.day),
-      green: a === undefined || b === undefined || Math.abs(b - a) < 0.03 ? undefined : { from: a, to: b, of },
+      green: a === undefined || b === undefined || Math.abs(b - a) < toldCover ? undefined : { from: a, to: b, of },
     },
     { settings, day: to },
   );

@@ -12,13 +12,17 @@ export async function placeSharedPictures(
   photos: ReadonlyMap<string, PublishedPhoto>,
   cacheDir: string,
 ): Promise<void> {
-  const files = new Map(
-    [...photos.values()].flatMap((photo) => photo.files.map(({ name, cachePath }) => [name, cachePath])),
+  // A page names the small fallback; its card is cut from the largest copy.
+  const largest = new Map(
+    [...photos.values()].flatMap(({ files }) => {
+      const from = files.at(-1)?.cachePath;
+      return from === undefined ? [] : files.map(({ name }) => [name, from] as const);
+    }),
   );
   const lead = [home, ...varietyPages, ...bedPages, ...episodePages].map(({ picture }) => picture);
   const cards = new Map(
     lead.flatMap((picture) => {
-      const card = picture && cardOf(picture, files);
+      const card = picture && cardOf(picture, largest);
       return card === undefined ? [] : [[card.name, card] as const];
     }),
   );
@@ -30,9 +34,9 @@ export async function placeSharedPictures(
   }
 }
 
-function cardOf(picture: Picture, files: ReadonlyMap<string, string>) {
+function cardOf(picture: Picture, largest: ReadonlyMap<string, string>) {
   const share = shareOf(picture);
-  const from = files.get(path.posix.basename(picture.src));
+  const from = largest.get(path.posix.basename(picture.src));
   if (share === undefined || from === undefined) return undefined;
   return { name: path.posix.basename(share.src), from, width: share.width, height: share.height };
 }

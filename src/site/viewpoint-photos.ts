@@ -23,6 +23,6 @@ export async function placeViewpointPhotos(
 
 /** The largest copy that is not larger than a phone needs. */
 export function copyToMatch(photo: PublishedPhoto | undefined): PublishedPhoto["files"][number] | undefined {
-  const copies = photo?.files.filter(({ format }) => format === "jpeg") ?? [];
+  const copies = photo?.files.filter(({ format }) => format === "webp") ?? [];
   return copies.findLast(({ width }) => width <= ENOUGH) ?? copies[0];
 }

@@ -181,12 +181,21 @@ describe("bringing photos in", () => {
     writeFileSync(path.join(card, "IMG_20260516_181503.jpg"), picture);
     writeFileSync(path.join(card, "notes.txt"), "not a photo");
     const dry = await run(["ingest", "card", "--dry-run"], { cwd });
-    expect(dry.out).toContain("1 photo would be brought in, 1 file that is no photo left alone.");
+    expect(dry.out).toContain("1 photo would be brought in.");
+    expect(dry.out).not.toContain("Safe to clear");
     const first = await run(["ingest", "card"], { cwd });
     expect(first.out).toContain("IMG_20260516_181503.jpg -> photos/2026-05-16/IMG_20260516_181503.jpg");
     expect(readFileSync(path.join(cwd, "content/photos/2026-05-16/IMG_20260516_181503.jpg"))).toEqual(picture);
+    expect(first.out).toMatch(
+      /\nnotes\.txt: words that lie beside no photo, not in the records\nNot safe to clear: 1 file, named above, is not in the records\.$/,
+    );
+    expect(first.exitCode).toBe(1);
+    rmSync(path.join(card, "notes.txt"));
     const again = await run(["ingest", "card"], { cwd });
-    expect(again.out).toContain("0 photos brought in, 1 photo there already");
+    expect(again.out).toBe(
+      "0 photos brought in, 1 file there already.\nSafe to clear: all that a camera took is in the records.",
+    );
+    expect(again.exitCode).toBe(0);
     const missing = await run(["ingest", "crad"], { cwd });
     expect(missing.exitCode).toBe(2);
     expect(missing.err).toContain("Give the folder your photos are in.");

@@ -161,7 +161,7 @@ describe("series", () => {
 
 describe("comparison copies", () => {
   const jpegOf = (day: string) =>
-    copies.get(pathOf({ day, cover: 0 }))?.files.findLast(({ format }) => format === "jpeg");
+    copies.get(pathOf({ day, cover: 0 }))?.files.findLast(({ format }) => format === "webp");
 
   it("are made of the photos that lie over one another and of no other", () => {
     expect([...copies.keys()].sort()).toEqual(

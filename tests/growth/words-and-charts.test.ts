@@ -14,9 +14,11 @@ const settings = { language: "en-GB", units: "metric" } as GardenSettings;
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
 describe("words", () => {
-  it("say how cover went, and when it hardly did", () => {
+  it("say how cover went, and nothing of what measuring cannot tell", () => {
     expect(plain(sayGreen(settings, 0.352, 0.8, "bed"))).toBe("Cover went from 35 % to 80 %");
-    expect(plain(sayGreen(settings, 0.7, 0.712, "bed"))).toBe("Cover stayed at about 71 %");
+    expect(sayGreen(settings, 0.72, 0.69, "bed")).toBe("");
+    expect(sayGreen(settings, 0.6, 0.694, "bed")).toBe("");
+    expect(plain(sayGreen(settings, 0.72, 0.62, "bed"))).toBe("Cover went from 72 % to 62 %");
     expect(plain(sayGreen(settings, 0.2, 0.4, "photo"))).toBe("The green in the photo went from 20 % to 40 %");
     expect(sayGreen(settings, undefined, 0.4, "bed")).toBe("");
     expect(plain(localeOf(settings).share(0.005))).toBe("1 %");

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { describe, expect, test } from "vitest";
-import { canopyCover, coverWidth } from "../../src/photos/canopy-cover.ts";
+import { canopyCover, coverWidth, isCovered } from "../../src/photos/canopy-cover.ts";
 import { loadRgb } from "../../src/photos/picture-loader.ts";
 import type { RgbImage } from "../../src/photos/raw-image.ts";
 import { demoPhotos, photosFolder } from "./demo-truth.ts";
@@ -64,6 +64,28 @@ describe("canopy cover", () => {
     ["black", () => [0, 0, 0] as const, 0, "fixed"],
   ])("%s: Otsu alone would split it", (_, colour, cover, basis) => {
     expect(canopyCover(picture(50, 50, colour))).toMatchObject({ cover, basis });
+  });
+
+  const wholeFrame = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ] as const;
+  test.each([
+    ["fleece from edge to edge", [225, 228, 232], [225, 228, 232], true],
+    ["fleece in the evening", [165, 160, 155], [165, 160, 155], true],
+    ["fleece over half, soil beside it", [225, 228, 232], soil, true],
+    ["bare soil", soil, soil, false],
+    ["dry pale soil", [205, 190, 165], [205, 190, 165], false],
+    ["straw", [225, 205, 150], [225, 205, 150], false],
+    ["fleece over half, leaves beside it", [225, 228, 232], leaf, false],
+  ] as const)("%s: covered or not", (_, left, right, covered) => {
+    const found = canopyCover(
+      picture(40, 20, (x, y) => mottled(x < 20 ? left : right, x, y)),
+      wholeFrame,
+    );
+    expect(found && isCovered(found)).toBe(covered);
   });
 
   test("the demo photos: mean error at most 3 points of cover, none above 8", async () => {

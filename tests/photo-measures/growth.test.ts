@@ -93,12 +93,40 @@ describe("growth series", () => {
     );
   });
 
-  test("growth per week is between neighbours, never across a gap", () => {
-    const series = growthSeries(about, [point("2026-05-16", 0.2), point("2026-05-30", 0.4), point("2026-07-17", 0.9)]);
+  test("growth per week rests on two weeks or more, and never goes across a gap", () => {
+    const series = growthSeries(about, [
+      point("2026-05-16", 0.13),
+      point("2026-05-17", 0.18),
+      point("2026-05-30", 0.4),
+      point("2026-06-06", 0.42),
+      point("2026-07-17", 0.9),
+    ]);
     const steps = weeklyGrowth(series);
-    expect(steps).toHaveLength(1);
-    expect(steps[0]).toMatchObject({ days: 14 });
-    expect(steps[0]?.perWeek).toBeCloseTo(0.1, 10);
+    expect(steps.map(({ from, to, days }) => [from.day, to.day, days])).toEqual([
+      ["2026-05-16", "2026-05-30", 14],
+      ["2026-05-17", "2026-06-06", 20],
+    ]);
+    expect(steps[0]?.perWeek).toBeCloseTo(0.135, 10);
+    // Five points of a difference over two weeks.
+    expect(steps[0]?.perWeekUncertainty).toBeCloseTo(0.025, 10);
+  });
+
+  test.each([
+    ["cover", 0.72, 0.69, undefined, false],
+    ["cover", 0.72, 0.82, undefined, true],
+    ["cover", 0.72, 0.8, undefined, false],
+    ["height", 40, 42, undefined, false],
+    ["height", 40, 43, undefined, true],
+    // Two readings off photos, six centimetres each: 8.5 of their difference, and twice that is 17.
+    ["height", 40, 56, 6, false],
+    ["height", 40, 58, 6, true],
+  ] as const)("%s from %d to %d is told: %s %s", (what, from, to, uncertainty, isTold) => {
+    const at = (day: string, value: number): GrowthPoint => ({
+      ...point(day, value),
+      ...(uncertainty !== undefined && { uncertainty }),
+    });
+    const [step] = weeklyGrowth(growthSeries({ ...about, what }, [at("2026-05-16", from), at("2026-05-30", to)]));
+    expect(step?.isTold).toBe(isTold);
   });
 
   test("heights from notes and photos stand in one series, each with its origin", () => {

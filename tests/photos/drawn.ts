@@ -200,6 +200,8 @@ export function records(
     readings: [],
     words: [],
     photoFiles,
+    clipFiles: [],
+    asideFiles: [],
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],
     problems: [],

@@ -1,5 +1,6 @@
 import { spawn } from "node:child_process";
-import { mkdir, mkdtemp, readdir, readFile, rm, stat, symlink, utimes, writeFile } from "node:fs/promises";
+import { createHash } from "node:crypto";
+import { mkdir, mkdtemp, readdir, readFile, rename, rm, stat, symlink, utimes, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -39,7 +40,9 @@ const ingest = (more: Partial<Parameters<typeof ingestFolder>[2]> = {}) =>
     ...more,
   });
 
-/** Everything in the records, hidden things too. */
+const list = "photos/brought-in.txt";
+
+/** Everything in the records, hidden things too; not the list of what was brought in. */
 async function inRecords(): Promise<string[]> {
   const entries = await readdir(path.join(dir, "records"), { recursive: true, withFileTypes: true }).catch(() => []);
   return entries
@@ -47,6 +50,7 @@ async function inRecords(): Promise<string[]> {
     .map((entry) =>
       path.relative(path.join(dir, "records"), path.join(entry.parentPath, entry.name)).split(path.sep).join("/"),
     )
+    .filter((file) => file !== list)
     .sort();
 }
 
@@ -111,6 +115,7 @@ describe("nothing twice, nothing over another", () => {
       broughtIn: [],
       alreadyThere: [{ from: "IMG_1.jpg", to: "photos/2026-05-16/IMG_1.jpg" }],
       leftAlone: [],
+      safeToClear: true,
     });
   });
 
@@ -177,9 +182,11 @@ test("what is no photo is left alone, each with its reason; links are not follow
   await symlink(path.join(dir, "outside.jpg"), path.join(dir, "card/link.jpg"));
   await symlink(dir, path.join(dir, "card/loop"));
   const summary = await ingest();
+  expect(summary.safeToClear).toBe(false);
   expect(summary.leftAlone).toEqual([
+    { from: ".hidden.jpg", why: "hidden" },
     { from: "empty.jpg", why: "empty" },
-    { from: "film.mp4", why: "no photo" },
+    { from: "film.mp4", why: "no film in it" },
     { from: "link.jpg", why: "link" },
     { from: "loop", why: "link" },
     { from: "text.jpg", why: "no picture in it" },
@@ -298,6 +305,9 @@ describe("when it goes wrong", () => {
           kind: "file" as const,
         })),
       read: () => Promise.reject(new Error("opened")),
+      chunks: () => {
+        throw new Error("opened");
+      },
       isThere: async () => true,
     };
     let seen = 0;
@@ -311,6 +321,142 @@ describe("when it goes wrong", () => {
     });
     expect(summary.leftAlone).toHaveLength(1_000_000);
     expect(seen).toBe(1_000_000);
+  });
+});
+
+describe("what belongs to a photo comes along", () => {
+  const film = Buffer.concat([Buffer.from("\0\0\0\x18ftypqt  ", "latin1"), Buffer.alloc(3_000_000, 7)]);
+
+  test("clip, raw file, words in either name and case, XMP and edits, under the name the photo got", async () => {
+    await onCard("a/IMG_1.JPG", await taken("2026:05:16 09:00:00", 1));
+    await onCard("b/IMG_1.JPG", await taken("2026:05:16 10:00:00", 2));
+    await onCard("b/img_1.md", "---\nprivate: true\n---\n");
+    await onCard("b/IMG_1.jpg.MD", "caption");
+    await onCard("b/IMG_1.MOV", film);
+    await onCard("b/IMG_1.NEF", "raw");
+    await onCard("b/IMG_1.xmp", "<x/>");
+    await onCard("b/IMG_1.AAE", "steps");
+    const summary = await ingest();
+    expect(summary.broughtIn.map(({ from, to, is }) => [from, to, is])).toEqual([
+      ["a/IMG_1.JPG", "photos/2026-05-16/IMG_1.JPG", "photo"],
+      ["b/IMG_1.AAE", "photos/2026-05-16/IMG_1-2.AAE", "aside"],
+      ["b/IMG_1.JPG", "photos/2026-05-16/IMG_1-2.JPG", "photo"],
+      ["b/IMG_1.MOV", "photos/2026-05-16/IMG_1-2.MOV", "film"],
+      ["b/IMG_1.NEF", "photos/2026-05-16/IMG_1-2.NEF", "raw"],
+      ["b/IMG_1.jpg.MD", "photos/2026-05-16/IMG_1-2.jpg.MD", "words"],
+      ["b/IMG_1.xmp", "photos/2026-05-16/IMG_1-2.xmp", "aside"],
+      ["b/img_1.md", "photos/2026-05-16/IMG_1-2.md", "words"],
+    ]);
+    expect(summary.safeToClear).toBe(true);
+    expect(await readFile(path.join(dir, "records/photos/2026-05-16/IMG_1-2.MOV"))).toEqual(film);
+    expect((await ingest()).broughtIn).toEqual([]);
+  });
+
+  test("beside a photo that was sorted since", async () => {
+    await onCard("IMG_1.jpg", await taken("2026:05:16 09:00:00", 1));
+    await ingest();
+    await mkdir(path.join(dir, "records/photos/bean-row"), { recursive: true });
+    await rename(
+      path.join(dir, "records/photos/2026-05-16/IMG_1.jpg"),
+      path.join(dir, "records/photos/bean-row/first.jpg"),
+    );
+    await onCard("IMG_1.md", "First beans");
+    expect((await ingest()).broughtIn.map(({ to }) => to)).toEqual(["photos/bean-row/first.md"]);
+  });
+
+  test("words that were changed in the records stay as they are, and the card's are named", async () => {
+    await onCard("IMG_1.jpg", await taken("2026:05:16 09:00:00", 1));
+    await onCard("IMG_1.md", "First beans");
+    await ingest();
+    await onCard("IMG_1.md", "Second thoughts");
+    expect(await ingest()).toMatchObject({
+      broughtIn: [],
+      leftAlone: [{ from: "IMG_1.md", why: "other words there" }],
+      safeToClear: false,
+    });
+    expect(await readFile(path.join(dir, "records/photos/2026-05-16/IMG_1.md"), "utf8")).toBe("First beans");
+  });
+
+  test("XMP and a takeout's JSON tell the day of a photo that does not", async () => {
+    await onCard("a.jpg", await picture(1));
+    await onCard("a.xmp", '<rdf:Description exif:DateTimeOriginal="2026-05-16T23:30:00-05:00"/>');
+    await onCard("b.jpg", await picture(2));
+    await onCard("b.jpg.supplemental-metadata.json", '{"photoTakenTime": {"timestamp": "1779058200"}}');
+    await onCard("c(1).jpg", await picture(3));
+    await onCard("c.jpg(1).json", '{"photoTakenTime": {"timestamp": "1779231600"}}');
+    const { broughtIn, safeToClear } = await ingest();
+    expect(broughtIn.map(({ to }) => to)).toEqual([
+      "photos/2026-05-16/a.jpg",
+      "photos/2026-05-16/a.xmp",
+      // 22:50 UTC on 17 May 2026 is ten to midnight in London.
+      "photos/2026-05-17/b.jpg",
+      "photos/2026-05-17/b.jpg.supplemental-metadata.json",
+      "photos/2026-05-20/c(1).jpg",
+      "photos/2026-05-20/c.jpg(1).json",
+    ]);
+    expect(safeToClear).toBe(true);
+  });
+});
+
+describe("what was thrown away stays away", () => {
+  test("until its line is taken out of the list", async () => {
+    await onCard("a.jpg", await taken("2026:05:16 09:00:00", 1));
+    await onCard("b.jpg", await taken("2026:05:16 10:00:00", 2));
+    await onCard("b.md", "Blurred");
+    await ingest();
+    for (const name of ["b.jpg", "b.md"]) await rm(path.join(dir, "records/photos/2026-05-16", name));
+    expect(await ingest()).toMatchObject({
+      broughtIn: [],
+      alreadyThere: [{ from: "a.jpg" }],
+      leftAlone: [
+        { from: "b.jpg", why: "thrown away" },
+        { from: "b.md", why: "thrown away" },
+      ],
+      safeToClear: true,
+    });
+    const file = path.join(dir, "records", list);
+    const lines = (await readFile(file, "utf8")).split("\n");
+    expect(lines.filter((line) => / \d+ photos\//.test(line))).toHaveLength(3);
+    await writeFile(file, lines.filter((line) => !line.endsWith("/b.jpg")).join("\n"));
+    expect((await ingest()).broughtIn.map(({ to }) => to)).toEqual(["photos/2026-05-16/b.jpg"]);
+  });
+
+  test("also what lay in the records before the list began", async () => {
+    const bytes = await taken("2026:05:16 10:00:00", 1);
+    await mkdir(path.join(dir, "records/photos"), { recursive: true });
+    await writeFile(path.join(dir, "records/photos/old.jpg"), bytes);
+    await onCard("a.jpg", bytes);
+    await ingest();
+    await rm(path.join(dir, "records/photos/old.jpg"));
+    expect((await ingest()).broughtIn).toEqual([]);
+  });
+});
+
+describe("the answer", () => {
+  test("is no while anything that may be missed is not in the records", async () => {
+    await onCard("a.jpg", await picture(1));
+    await onCard("Thumbs.db", "x");
+    await onCard("album/metadata.json", "{}");
+    expect((await ingest()).safeToClear).toBe(true);
+    await onCard("voice.wav", "x");
+    expect(await ingest()).toMatchObject({
+      leftAlone: [
+        { from: "Thumbs.db", why: "camera's own" },
+        { from: "album/metadata.json", why: "aside of no photo" },
+        { from: "voice.wav", why: "no photo" },
+      ],
+      safeToClear: false,
+    });
+  });
+
+  test("is no for an empty folder, and for a film that ends early", async () => {
+    expect((await ingest()).safeToClear).toBe(false);
+    const source = sourceInMemory({ "a.mp4": Buffer.from("\0\0\0\x18ftypisom", "latin1") });
+    const whole = source.list;
+    source.list = async () => (await whole()).map((file) => ({ ...file, size: file.size + 1 }));
+    const store = storeInMemory();
+    const summary = await ingestPhotos({ source, store, beds, timeZone: "Europe/London", dryRun: false });
+    expect(summary).toMatchObject({ leftAlone: [{ from: "a.mp4", why: "unreadable" }], safeToClear: false });
   });
 });
 
@@ -331,20 +477,34 @@ function sourceInMemory(files: Record<string, Uint8Array>) {
         kind: "file" as const,
       })),
     read: async (name: string) => files[name] ?? (await jpeg()),
+    chunks: async function* (name: string) {
+      yield files[name] ?? new Uint8Array();
+    },
     isThere: async () => true,
   };
 }
 
 function storeInMemory(): PhotoStore & { files: Map<string, Uint8Array> } {
   const files = new Map<string, Uint8Array>();
+  let list = "";
   return {
     files,
     list: async () => [...files].map(([name, { length }]) => ({ path: name, size: length })),
-    read: async (name) => files.get(name) ?? new Uint8Array(),
-    put: async (name, bytes) => {
+    hash: async (name) =>
+      createHash("sha256")
+        .update(files.get(name) ?? "")
+        .digest("hex"),
+    put: async (name, data) => {
       if (files.has(name)) return false;
-      files.set(name, bytes);
+      const pieces: Uint8Array[] = [];
+      if (data instanceof Uint8Array) pieces.push(data);
+      else for await (const piece of data) pieces.push(piece);
+      files.set(name, Buffer.concat(pieces));
       return true;
+    },
+    listed: async () => list,
+    addToList: async (text) => {
+      list += text;
     },
     close: async () => undefined,
   };

@@ -54,12 +54,11 @@ test("a note about one bed places the photos it links; a note about two does not
 });
 
 test("unplaced photos stay, and are reported once for their folder", async () => {
-  const bytes = await jpeg();
   const files = {
-    "photos/2026-05-16/a.jpg": bytes,
-    "photos/2026-05-16/b.jpg": bytes,
-    "photos/lang-bed/2026-05-16.jpg": bytes,
-    "photos/2026-05-17.jpg": bytes,
+    "photos/2026-05-16/a.jpg": await jpeg(60),
+    "photos/2026-05-16/b.jpg": await jpeg(61),
+    "photos/lang-bed/2026-05-16.jpg": await jpeg(62),
+    "photos/2026-05-17.jpg": await jpeg(63),
   };
   const { photos, problems } = await readPhotos(records(Object.keys(files), { beds }), photosInMemory(files));
   expect(photos).toHaveLength(4);
@@ -70,14 +69,14 @@ test("unplaced photos stay, and are reported once for their folder", async () =>
       "2 photos in this folder belong to no bed yet. A photo gets its bed from its folder (photos/BED/VIEWPOINT), from a note about one bed that links it, or from a sidecar.",
     ],
     [
-      "photo/unknown-bed",
-      "photos/lang-bed/2026-05-16.jpg",
-      'No bed is called "lang-bed", so one photo in this folder has no bed. Did you mean "long-bed"? Rename the folder.',
-    ],
-    [
       "photo/unplaced",
       "photos/2026-05-17.jpg",
       "One photo in this folder belongs to no bed yet. A photo gets its bed from its folder (photos/BED/VIEWPOINT), from a note about one bed that links it, or from a sidecar.",
+    ],
+    [
+      "photo/unknown-bed",
+      "photos/lang-bed/2026-05-16.jpg",
+      'No bed is called "lang-bed", so one photo in this folder has no bed. Did you mean "long-bed"? Rename the folder.',
     ],
   ]);
 });
@@ -103,20 +102,23 @@ test("a photo whose day rests on the file's own time says so", async () => {
 });
 
 test("photos without a day are reported once for their folder", async () => {
-  const bytes = await jpeg();
-  const files = { "photos/long-bed/a.jpg": bytes, "photos/long-bed/b.jpg": bytes, "photos/bean-row/c.jpg": bytes };
+  const files = {
+    "photos/long-bed/a.jpg": await jpeg(60),
+    "photos/long-bed/b.jpg": await jpeg(61),
+    "photos/bean-row/c.jpg": await jpeg(62),
+  };
   const { photos, problems } = await readPhotos(records(Object.keys(files), { beds }), photosInMemory(files));
   expect(photos.map(({ dateBasis }) => dateBasis)).toEqual(["unknown", "unknown", "unknown"]);
   expect(problems.map(({ rule, file, what }) => [rule, file, what])).toEqual([
     [
       "photo/no-day",
-      "photos/long-bed/a.jpg",
-      "Nothing in 2 photos of this folder or in their names tells the day, so at best the day of the file itself was taken.",
+      "photos/bean-row/c.jpg",
+      "Nothing in this photo or its name tells the day, so at best the day of the file itself was taken.",
     ],
     [
       "photo/no-day",
-      "photos/bean-row/c.jpg",
-      "Nothing in this photo or its name tells the day, so at best the day of the file itself was taken.",
+      "photos/long-bed/a.jpg",
+      "Nothing in 2 photos of this folder or in their names tells the day, so at best the day of the file itself was taken.",
     ],
   ]);
 });

@@ -182,6 +182,9 @@ describe("photos", () => {
     ["two JPEG endings", { "photos/IMG_1.jpeg": "", "photos/IMG_1.jpg": "", "photos/IMG_1.md": mark }],
     ["an edited copy", { "photos/IMG_1.jpg": "", "photos/IMG_1 edited.jpg": "", "photos/IMG_1.md": mark }],
     ["a phone's edited copy", { "photos/IMG_0001.jpg": "", "photos/IMG_E0001.jpg": "", "photos/IMG_0001.md": mark }],
+    ["a raw file's words", { "photos/IMG_1.NEF": "", "photos/IMG_1.jpg": "", "photos/IMG_1.NEF.md": mark }],
+    ["a clip's words", { "photos/IMG_1.MOV": "", "photos/IMG_1.jpg": "", "photos/img_1.mov.MD": mark }],
+    ["words of the file that was edited", { "photos/IMG_E0001.jpg": "", "photos/IMG_0001.md": mark }],
     ["a copy with a number", { "photos/IMG_1.jpg": "", "photos/IMG_1 (2).jpg": "", "photos/IMG_1.md": mark }],
     [
       "its own file says so, the other not",

@@ -119,6 +119,8 @@ export function recordsOf(small: SmallGarden): Records {
     readings: [],
     words: [],
     photoFiles: [],
+    clipFiles: [],
+    asideFiles: [],
     photoSidecars: new Map(),
     weatherFiles: [],
     problems: [],

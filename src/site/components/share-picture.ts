@@ -16,7 +16,7 @@ export interface SharePicture {
   readonly height: number;
 }
 
-/** `src` is the largest JPEG copy; undefined for a picture of another kind. The file is made by place-shared-pictures.ts. */
+/** `src` is the JPEG copy, `width` and `height` those of the largest; undefined for a picture of another kind. The file is made by place-shared-pictures.ts. */
 export function shareOf({ src, width, height }: SharePicture): SharePicture | undefined {
   if (!/-\d+\.jpg$/u.test(src)) return undefined;
   const scale = Math.min(1, width / WIDTH, height / HEIGHT);

@@ -3,7 +3,7 @@
 import { daysBetween, yearOf } from "../../calendar.ts";
 import { fullStop, localeOf } from "../../language/index.ts";
 import type { Day, Garden } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import { type PublishedPhoto, toldCover } from "../../photos/index.ts";
 import { siteWords } from "../words/index.ts";
 import { sayGreen } from "./growth-words.ts";
 import type { Links } from "./links.ts";
@@ -144,6 +144,7 @@ export function comparisonOf(
     after: spot.frames.indexOf(chosen.after),
     pair: pairOf(garden, book, links, spot, chosen),
     coverWords: fullStop(sayGreen(garden.settings, "{from}", "{to}", spot.coverOf)),
+    coverTold: Math.round(toldCover * 100),
   };
 }
 

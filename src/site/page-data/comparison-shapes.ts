@@ -34,9 +34,11 @@ export interface Comparison {
   readonly pair: PicturePair;
   /** "Cover went from {from} to {to}.", to be filled in when other days are chosen. */
   readonly coverWords: string;
+  /** Points of cover from which on a change is said. */
+  readonly coverTold: number;
 }
 
-/** A season's weeks from first photo to last. */
+/** A season's weeks from its last photo back to its first. */
 export interface WeekStrip {
   /** "From the gate, 4 April to 17 July 2026" */
   readonly caption: string;

@@ -3,9 +3,9 @@
 import { daysBetween } from "../../calendar.ts";
 import { capital, chartUnit } from "../../language/index.ts";
 import type { GrowthPoint, GrowthSeries, Planting } from "../../model.ts";
-import { weeklyGrowth } from "../../photos/index.ts";
+import { type GrowthStep, weeklyGrowth } from "../../photos/index.ts";
 import { bySeason, type ChartedSeries, growthChart, heightScale } from "./growth-chart.ts";
-import { sayGreen } from "./growth-words.ts";
+import { isToldCover, sayGreen } from "./growth-words.ts";
 import type { GrowthChart } from "./shapes.ts";
 import type { View } from "./view.ts";
 
@@ -24,7 +24,11 @@ export function coverChart(
   const series = upTo(measured, today);
   const points = series.stretches.flat();
   if (points.length < FEWEST) return undefined;
-  const steps = new Map(weeklyGrowth(series).map((step) => [step.to, step.perWeek]));
+  const steps = new Map(weeklyGrowth(series).map((step) => [step.to, step]));
+  const hidden = (garden.growth?.photos ?? []).filter(
+    ({ bed, viewpoint, covered, day }) =>
+      bed === series.bed && viewpoint === series.viewpoint && covered === true && day <= today,
+  );
   const seasons = bySeason(series, today, garden.settings.seasonStarts);
   const main = seasons.at(-1);
   const lines = seasons.map(
@@ -44,13 +48,15 @@ export function coverChart(
       method: green.method((series.viewpoint ?? "").replaceAll("-", " "), coverOf),
       table: {
         head: green.heads(coverOf),
-        rows: points
-          .toReversed()
-          .map((point) => [
-            locale.day(point.day),
-            locale.share(point.value),
-            sayStep(view, Math.round((steps.get(point) ?? Number.NaN) * 100), green.points),
-          ]),
+        rows: [
+          ...points.map((point) => ({
+            iso: point.day,
+            row: [locale.day(point.day), locale.share(point.value), sayStep(view, steps.get(point), 100, green.points)],
+          })),
+          ...hidden.map(({ day }) => ({ iso: day, row: [locale.day(day), green.covered, ""] })),
+        ]
+          .sort((a, b) => (a.iso < b.iso ? 1 : a.iso > b.iso ? -1 : 0))
+          .map(({ row }) => row),
       },
       month: locale.shortMonth,
       say: locale.share,
@@ -65,12 +71,19 @@ function upTo(series: GrowthSeries, day: string): GrowthSeries {
   return { ...series, stretches: stretches.filter((stretch) => stretch.length > 0) };
 }
 
-/** "8 points more", "2 cm less", of a whole number; empty for the first after a gap, where nobody knows how fast it went. */
-function sayStep({ words }: View, perWeek: number, say: (amount: number) => string): string {
+/** "8 points more, give or take 3" of a week, in whole numbers; empty where nobody knows, or measuring cannot tell. */
+function sayStep(
+  { words }: View,
+  step: GrowthStep | undefined,
+  times: number,
+  say: (amount: number) => string,
+): string {
+  if (step === undefined || !step.isTold) return "";
   const { change } = words.sentences;
-  if (Number.isNaN(perWeek)) return "";
-  if (perWeek === 0) return change.none;
-  return perWeek > 0 ? change.more(say(perWeek)) : change.less(say(-perWeek));
+  const [amount, unsure] = [step.perWeek * times, step.perWeekUncertainty * times].map(Math.round) as [number, number];
+  if (amount === 0) return "";
+  const give = say(Math.max(1, unsure));
+  return amount > 0 ? change.more(say(amount), give) : change.less(say(-amount), give);
 }
 
 function sayCourse({ garden, locale, words }: View, points: readonly GrowthPoint[], coverOf: "bed" | "photo"): string {
@@ -79,8 +92,12 @@ function sayCourse({ garden, locale, words }: View, points: readonly GrowthPoint
   const { green } = words.sentences;
   const day = (of: GrowthPoint) => locale.day(of.day, last.day);
   const most = points.reduce((best, point) => (point.value > best.value ? point : best));
-  const top = most === last || most === first ? "" : ` ${green.highest(day(most), locale.share(most.value))}`;
-  return `${green.between(sayGreen(garden.settings, first.value, last.value, coverOf), day(first), day(last))}${top}`;
+  const isTop = [first, last].every(({ value }) => isToldCover(value, most.value));
+  const top = isTop ? green.highest(day(most), locale.share(most.value)) : "";
+  const went = sayGreen(garden.settings, first.value, last.value, coverOf);
+  const course =
+    went === "" ? green.at(locale.share(last.value), day(last), coverOf) : green.between(went, day(first), day(last));
+  return `${course} ${top}`.trim();
 }
 
 /** Heights of plantings over one another, `name` being how a planting is told from the others. */
@@ -95,7 +112,7 @@ export function heightChart(
   const { size: cm } = chartUnit("length", locale.units);
   const scale = heightScale(Math.max(...points.map(({ value }) => value)) / cm);
   const steps = new Map(
-    measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step.perWeek])),
+    measured.flatMap(({ series }) => weeklyGrowth(series).map((step) => [step.to.source, step] as const)),
   );
   const several = measured.length > 1;
   const inPhotos = points.some(({ origin }) => origin === "photo");
@@ -116,7 +133,7 @@ export function heightChart(
           locale.day(day, view.today),
           ...(several ? [name] : []),
           { text: sayHeight(view, value, uncertainty), other: locale.otherUnits.length(value) },
-          sayStep(view, Math.round(steps.get(source) ?? Number.NaN), locale.length),
+          sayStep(view, steps.get(source), 1, locale.length),
         ]),
       },
       month: locale.shortMonth,

@@ -53,7 +53,7 @@ export function linksBelow(base: string): Links {
     bed: (id) => `${below("beds", id)}/`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
-    viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.jpg"),
+    viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.webp"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
     recap: (id) => `${below("recaps", id)}/`,

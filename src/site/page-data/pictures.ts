@@ -3,7 +3,7 @@
 import { cropOf } from "../../crop-of.ts";
 import { localeOf, varietyName } from "../../language/index.ts";
 import type { Garden, Photo } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import { type PublishedPhoto, panoramaRatio } from "../../photos/index.ts";
 import { siteWords } from "../words/index.ts";
 import type { Links } from "./links.ts";
 import type { Link, Picture } from "./shapes.ts";
@@ -47,7 +47,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     others({ path: best }) {
       const paths = bursts.get(best)?.photos.filter((path) => path !== best) ?? [];
       return paths.flatMap((path, index): Link[] => {
-        const file = copies.get(path)?.files.findLast(({ format }) => format === "jpeg");
+        const file = copies.get(path)?.files.findLast(({ format }) => format !== "avif");
         return file === undefined ? [] : [{ href: links.photo(file.name), text: said.nth(index + 2) }];
       });
     },
@@ -58,12 +58,13 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     picture(photo) {
       const { files, width, height } = copies.get(photo.path) ?? { files: [], width: 1, height: 1 };
       const formats = [...new Set(files.map(({ format }) => format))];
-      const fallback = files.filter(({ format }) => format === "jpeg");
-      const plain = fallback.at(-1) ?? files.at(-1);
+      // What is left to programs that know no sources: the fallback.
+      const plain = files.findLast(({ format }) => format === "jpeg") ?? files.at(-1);
       return {
         alt: altText(garden, photo),
         width,
         height,
+        isPanorama: width >= panoramaRatio * height,
         src: links.photo(plain?.name ?? ""),
         sets: formats.map((format) => ({
           type: `image/${format}`,

@@ -31,6 +31,8 @@ export interface Picture {
   /** Pixels of the largest copy. */
   readonly width: number;
   readonly height: number;
+  /** So wide that it is shown in full height, to be pushed sideways. */
+  readonly isPanorama: boolean;
   readonly src: string;
   readonly sets: readonly { readonly type: string; readonly srcset: string }[];
   /** "17 July 2026" */

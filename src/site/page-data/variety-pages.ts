@@ -12,7 +12,7 @@ import { sayPlanting } from "./planting-words.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
-import { varietyComparison, varietyPhotos } from "./variety-photos.ts";
+import { varietyComparison, varietyPhotos, viewOfBed } from "./variety-photos.ts";
 import { seasonLabel, seasonYear, type View } from "./view.ts";
 
 export type Harvests = ReadonlyMap<string, ReadonlyMap<number, Picked>>;
@@ -38,7 +38,8 @@ function varietyPage(
   const now = plantings.filter((planting) => planting.ended === undefined);
   const crop = cropOf(garden, variety);
   const own = book.byVariety.get(variety.id) ?? [];
-  const first = own[0] ?? now.flatMap((planting) => book.byBed.get(planting.bed) ?? [])[0];
+  const ofBed = own[0] === undefined ? viewOfBed(view, now) : undefined;
+  const first = own[0] ?? ofBed?.photo;
   return {
     id: variety.id,
     name: variety.title,
@@ -49,7 +50,8 @@ function varietyPage(
     alsoSpelled: variety.alsoSpelled.length === 0 ? "" : view.words.sentences.alsoWritten(variety.alsoSpelled),
     isNew: view.newVarieties.has(variety.id),
     caution: variety.caution === undefined ? undefined : capital(variety.caution),
-    picture: first === undefined ? undefined : book.picture(first),
+    picture:
+      first === undefined ? undefined : { ...book.picture(first), ...(ofBed?.caption && { caption: ofBed.caption }) },
     result: sayResult(view, variety, picked),
     source: sourceLine(view.words, variety.source),
     now: now.map((planting) => grownHere(view, planting)),

@@ -48,6 +48,38 @@ export function varietyPhotos(
     .map(({ photo, age }) => ({ picture: view.book.picture(photo), age, others: view.book.others(photo) }));
 }
 
+/**
+ * The newest photo of a bed where the variety can be found in it: it grew there alone, or its notes say at which spot, which
+ * then stands below the photo.
+ */
+export function viewOfBed(
+  view: View,
+  plantings: readonly Planting[],
+): { readonly photo: ShownPhoto; readonly caption?: string | undefined } | undefined {
+  // Of what stands without a variety's name only today's state tells.
+  const nameless = [...view.states.values()].flatMap((state) =>
+    state.plantings.filter((one) => one.variety === undefined),
+  );
+  const all = [...view.plantings.values(), nameless].flat();
+  for (const planting of plantings) {
+    const photo = view.book.byBed
+      .get(planting.bed)
+      ?.find(({ varieties, day }) => varieties.length === 0 && livedOn(planting, day));
+    if (photo === undefined) continue;
+    const isAlone = all.every(
+      ({ bed, variety, ...one }) =>
+        bed !== planting.bed || variety === planting.variety || !livedOn({ ...one, bed }, photo.day),
+    );
+    if (isAlone) return { photo };
+    if (planting.spot !== undefined)
+      return {
+        photo,
+        caption: [photo.caption, view.words.sentences.photo.look(planting.spot)].filter(Boolean).join(" "),
+      };
+  }
+  return undefined;
+}
+
 /** Its newest lot that was photographed from one spot for long enough. */
 export function varietyComparison(view: View, plantings: readonly Planting[]): Comparison | undefined {
   const { garden, links, comparisons } = view;

@@ -21,7 +21,7 @@ export function weekStrip(view: View, spot: Spot): WeekStrip | undefined {
   const near = end.photo.day;
   return {
     caption: `${saySpot(spot.viewpoint)}, ${words.sentences.compared.span(locale.day(start.photo.day, near), locale.day(near))}`,
-    weeks: all.map((monday) => {
+    weeks: all.toReversed().map((monday) => {
       const frame = byWeek.get(monday);
       const iso = frame?.photo.day ?? monday;
       return {

@@ -185,23 +185,24 @@ export const sentences = {
   green: {
     went: (from: string, to: string, of: GreenOf) =>
       `${of === "bed" ? "Cover" : "The green in the photo"} went from ${from} to ${to}`,
-    stayed: (at: string, of: GreenOf) => `${of === "bed" ? "Cover" : "The green in the photo"} stayed at about ${at}`,
+    at: (share: string, day: string, of: GreenOf) =>
+      `${of === "bed" ? "Cover" : "The green in the photo"} was ${share} on ${day}.`,
+    covered: "covered",
     between: (said: string, from: string, to: string) => `${said} between ${from} and ${to}.`,
     highest: (day: string, share: string) => `It was highest on ${day}, ${share}.`,
     title: (bed: string, of: GreenOf, spot: string | undefined) =>
       `${of === "photo" ? `How green ${bed} looks` : `How much of ${bed} is green`}${spot === undefined ? "" : `, from the ${spot}`}`,
     method: (spot: string, of: GreenOf) =>
       of === "bed"
-        ? `Measured in the photos from the ${spot}: how much of the bed is covered by green leaves. Flowers, ripe fruit and red leaves do not count.`
-        : `Measured in the photos from the ${spot}: how much of the photo is green.`,
+        ? `Measured in the photos from the ${spot}: how much of the bed is covered by green leaves. Flowers, ripe fruit and red leaves do not count. A change is told from ten points on, and a week's from photos two weeks apart or more.`
+        : `Measured in the photos from the ${spot}: how much of the photo is green. A change is told from ten points on, and a week's from photos two weeks apart or more.`,
     heads: (of: GreenOf) => ["Day", of === "bed" ? "Cover" : "Green", "Change a week"],
     points: (n: number) => sayPlural(n, "point", "points"),
   },
 
   change: {
-    none: "no change",
-    more: (amount: string) => `${amount} more`,
-    less: (amount: string) => `${amount} less`,
+    more: (amount: string, unsure: string) => `${amount} more, give or take ${unsure}`,
+    less: (amount: string, unsure: string) => `${amount} less, give or take ${unsure}`,
   },
 
   heights: {
@@ -236,6 +237,7 @@ export const sentences = {
     from: (what: string, viewpoint: string) => `${what} from the ${viewpoint}`,
     in: (plants: string, bed: string) => `${plants} in ${bed}`,
     nth: (n: number) => `${sayOrdinal(n)} photo`,
+    look: (spot: string) => `Where to look: ${spot}.`,
   },
 
   film: {
