@@ -45,8 +45,14 @@ function stopFor(followUp: FollowUp, stops: readonly BedOnTheDay[]): BedOnTheDay
   if (followUp.bed !== undefined) return stops.find((here) => here.bed.id === followUp.bed);
   return (
     stops.find((here) => mentions(followUp.what, [here.bed.title, ...here.bed.alsoCalled])) ??
-    stops.find((here) => lotsSpokenOf(followUp, here).length > 0)
+    stops.find((here) => lotsSpokenOf(followUp, here).length > 0) ??
+    stops.find((here) => mentions(followUp.what, [withoutSide(here.bed.title)]))
   );
+}
+
+/** "Tunnel Left" is in "the tunnel". */
+function withoutSide(title: string): string {
+  return title.replace(/,?\s+(?:left|right|north|south|east|west|one|two|\d)$/i, "");
 }
 
 /** "You promised in June to show the leeks again in July. It was due by 10 July." What cannot follow "to" is quoted. */

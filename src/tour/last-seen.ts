@@ -18,7 +18,7 @@ import type { Day, Planting } from "../model.ts";
 import { isBeingPicked } from "../timeline/index.ts";
 import { type BedOnTheDay, livingOn, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact } from "./brief.ts";
-import { filmsBefore } from "./since.ts";
+import { mayHaveBeenSeen } from "./since.ts";
 
 /** More crops than this are told by the rest of their number. */
 const mostNamed = 5;
@@ -27,8 +27,7 @@ const mostNamed = 5;
 export function lastSeen(here: BedOnTheDay, viewers: "viewers" | "you" = "viewers"): readonly Sentence[] {
   const { episode, day } = here.since;
   if (episode === undefined) {
-    // A film of which nobody wrote the stops may have shown it.
-    if (filmsBefore(here.index.garden, here.day, undefined).some(({ stops }) => stops.length === 0)) return [];
+    if (mayHaveBeenSeen(here.index.garden, here.since, here.day)) return [];
     return [say(`No published tour has stopped at ${theBed(here.bed)} yet.`, [here.bed])];
   }
   const record = here.index.garden.episodes.get(episode);

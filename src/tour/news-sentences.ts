@@ -21,6 +21,7 @@ import { oncePerStop } from "./once.ts";
 import { pickedSince } from "./picked-sentences.ts";
 import { whereIn } from "./place-in-bed.ts";
 import { beginning } from "./planting-sentences.ts";
+import { mayHaveBeenSeen } from "./since.ts";
 
 /** Lots begun since viewers last saw the bed. In a bed they never saw everything is new to them. */
 export function isNews(lot: Lot, here: BedOnTheDay): boolean {
@@ -43,8 +44,9 @@ function openWith(batch: Batch, here: BedOnTheDay, story: string): string {
   const { crop, lots } = batch;
   const list = numberedCultivars(batch, (lot) => sayAsCue(lot));
   const since = here.since.episode === undefined ? "this season" : here.since.text;
+  const unseen = mayHaveBeenSeen(here.index.garden, here.since, here.day) ? undefined : "Not seen before";
   if (foundThere(lots))
-    return `Not seen before: ${list}${lots.length > 1 && crop !== undefined ? ` ${cropName(crop, 2)}` : ""}`;
+    return `${unseen ?? "Standing here"}: ${list}${lots.length > 1 && crop !== undefined ? ` ${cropName(crop, 2)}` : ""}`;
   if (crop !== undefined && lots.length > 1 && allOfItsCrop(batch, here)) {
     return `The ${cropName(crop, 2)} ${agree(batch, "is", "are")} all new: ${list}${story}`;
   }
@@ -53,7 +55,7 @@ function openWith(batch: Batch, here: BedOnTheDay, story: string): string {
   return oneOf(batch.id, [
     `New ${since}: ${name}${story}`,
     `${capital(name)}, new ${since}${story}`,
-    `Not seen before: ${name}${story}`,
+    ...(unseen === undefined ? [] : [`${unseen}: ${name}${story}`]),
   ]);
 }
 

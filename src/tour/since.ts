@@ -24,6 +24,11 @@ export function filmsBefore(garden: Garden, day: Day, but: string | undefined): 
   return [...garden.episodes.values()].filter((episode) => episode.id !== but && episode.day < day);
 }
 
+/** Whether viewers may have seen a bed that no record says they did: a film before the day does not tell its stops. */
+export function mayHaveBeenSeen(garden: Garden, since: Since, day: Day): boolean {
+  return since.episode === undefined && filmsBefore(garden, day, undefined).some(({ stops }) => stops.length === 0);
+}
+
 /** `tours` as `publishedTours` gives them; `day` is the filming day. */
 export function sinceFor(garden: Garden, bed: Bed, day: Day, tours: readonly Episode[]): Since {
   const { language } = garden.settings;

@@ -245,9 +245,44 @@ describe("what a card is made from", () => {
     expect(card?.opening.text).toBe("Leek moth again, the same as last year.");
   });
 
+  const longKnown = { "notes/2024-06-01.md": "- planted 20 Musselburgh in Leek Row\n" };
+
   test("a crop the garden never had before is a first", async () => {
-    const card = await cardOf({ "notes/2026-03-01.md": "- planted 30 garlic in Leek Row\n" });
+    const card = await cardOf({ ...longKnown, "notes/2026-03-01.md": "- planted 30 garlic in Leek Row\n" });
     expect(card?.opening.text).toBe("I have never grown garlic here before.");
+  });
+
+  test("no crop is a first where the notes do not know the whole season before, or only find it there", async () => {
+    const young = await cardOf({ "notes/2026-03-01.md": "- planted 30 garlic in Leek Row\n" });
+    expect(young?.opening.text).toBe("You have not met these: garlic.");
+    const found = await cardOf({ ...longKnown, "notes/2026-07-01.md": "- picked 900 g rhubarb from Leek Row\n" });
+    expect(found?.opening.text).toBe("Here it is, my first rhubarb of the year.");
+  });
+
+  test("picking that began weeks ago is told as going on", async () => {
+    const card = await cardOf({
+      "notes/2026-03-01.md": "- planted 12 broad beans in Leek Row\n",
+      "notes/2026-06-04.md": "- picked 900 g broad beans from Leek Row\n",
+    });
+    expect(card?.opening.text).toBe("I have been picking broad beans since June.");
+  });
+
+  test("nothing is new to viewers while a film before does not tell what it showed", async () => {
+    const files = { "notes/2026-06-28.md": "- planted 9 lettuces in Leek Row\n" };
+    const film = { "episodes/may/index.md": "---\ntitle: May\ndate: 2026-05-30\n---\n" };
+    expect((await cardOf(files))?.opening.text).toBe("You have not met these: lettuces.");
+    expect((await cardOf({ ...files, ...film }))?.opening.text).toBe("Have a look at the lettuces.");
+  });
+
+  test("how a gift came in a person's own words stays a sentence of its own", async () => {
+    const source = "source: {name: 'a firm sent a packet to try, they asked how it did', obtained: gifted}";
+    const card = await cardOf({
+      "varieties/musselburgh.md": `---\ntitle: Musselburgh\ncrop: leek\n${source}\n---\n`,
+      "notes/2026-06-28.md": "- planted 24 Musselburgh in Leek Row\n",
+    });
+    expect(card?.aloud.map(({ text }) => text)).toEqual([
+      "The Musselburgh came to me free: a firm sent a packet to try, they asked how it did.",
+    ]);
   });
 
   test("a bed no film has shown is not spoken of as if viewers had been there", async () => {

@@ -5,6 +5,7 @@ import type { Brief, Check, Stop } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import { lightWords } from "../plan-words.ts";
+import { mayHaveBeenSeen } from "../since.ts";
 import type { Card, Caution, Cover, CoverRow, Owed } from "./card.ts";
 import { toPause } from "./count-words.ts";
 import { promised } from "./promised.ts";
@@ -175,7 +176,8 @@ function filmInASentence(planned: readonly PlannedStop[], owed: readonly OwedLin
     .filter(({ point }) => point.kind !== "owed" && !point.sentence.private && point.lots.length > 0)
     .toSorted((a, b) => b.point.value - a.point.value);
   const threads = points.flatMap(({ point, here }) => {
-    const words = threadOf(point.kind, point.about, point.keepBy, here.bed.title);
+    const isSeen = point.kind === "new" && mayHaveBeenSeen(here.index.garden, here.since, here.day);
+    const words = isSeen ? undefined : threadOf(point.kind, point.about, point.keepBy, here.bed.title);
     return words === undefined
       ? []
       : [{ about: point.about, kind: point.kind, line: { ...say(words, []), sources: point.sentence.sources } }];
@@ -200,7 +202,7 @@ function threadOf(kind: string, about: string, keepBy: string, bed: string): str
   if (kind === "first picking") return about.replace(/^the /, "the first ");
   if (kind === "first flower") return `${about} in flower`;
   if (kind === "first fruit") return `fruit on ${about}`;
-  if (kind === "new") return `${about}, new to you`;
+  if (kind === "new") return `${about} you have not met`;
   if (kind === "going") return `a last look at ${about}`;
   return undefined;
 }

@@ -15,11 +15,13 @@ const words: Partial<Record<Obtained, Telling>> = {
   gifted: (thing, from) =>
     from === undefined
       ? [`${thing} came to me free.`, `I paid nothing for ${lower(thing)}.`]
-      : [
-          `${from} gave me ${lower(thing)} free.`,
-          `${thing} came free, from ${from}.`,
-          `I have ${lower(thing)} from ${from}, as a gift.`,
-        ],
+      : isSentence(from)
+        ? [`${thing} came to me free: ${from}.`, `I paid nothing for ${lower(thing)}: ${from}.`]
+        : [
+            `${from} gave me ${lower(thing)} free.`,
+            `${thing} came free, from ${from}.`,
+            `I have ${lower(thing)} from ${from}, as a gift.`,
+          ],
   lent: (thing, from) => [
     `I have ${lower(thing)} on loan${from === undefined ? "" : ` from ${from}`}.`,
     `On loan${from === undefined ? "" : ` from ${from}`}: ${lower(thing)}.`,
@@ -35,6 +37,11 @@ const words: Partial<Record<Obtained, Telling>> = {
   ],
   "own product": (thing) => [`I make and sell ${lower(thing)} myself.`],
 };
+
+/** "A seed firm sent a packet to try, they asked to be told how it did": a person's own words, more than a giver's name. */
+function isSentence(from: string): boolean {
+  return from.includes(",") || from.split(/\s+/).length > 6;
+}
 
 function lower(thing: string): string {
   return thing.replace(/^The /, "the ");

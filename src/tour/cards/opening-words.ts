@@ -10,6 +10,7 @@ import {
   type Sentence,
   say,
   sayList,
+  sayMonth,
   theBed,
 } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
@@ -18,6 +19,7 @@ import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { promiseVerbs } from "../follow-up-lines.ts";
 import { lastYears } from "../milestones.ts";
+import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits } from "./card.ts";
 import { wordsOf } from "./own-words.ts";
@@ -86,7 +88,7 @@ function owedWays(line: OwedLine): readonly Way[] {
   }
   if (!promiseVerbs.test(what)) {
     return [
-      way("owed quoted", `I owe you this: “${what}”.`),
+      way("owed quoted", `I owe you this: ‘${what}’.`),
       { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
     ];
   }
@@ -154,7 +156,7 @@ const order: readonly Weighed["kind"][] = [
 ];
 
 function rank({ kind, lots }: Weighed, here: BedOnTheDay): number {
-  const first = lots.some(({ crop }) => crop !== undefined && isFirstOfCrop(crop, here)) ? 5 : 0;
+  const first = lots.some((lot) => isFirstOfCrop(lot, here)) ? 5 : 0;
   const at = order.indexOf(kind);
   return (at < 0 ? 0 : order.length - at) + first;
 }
@@ -181,7 +183,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
     ...new Set(batch.lots.map(({ crop, variety }) => (crop === undefined ? (variety?.title ?? "plants") : many(crop)))),
   ]);
   const firsts =
-    lot.crop !== undefined && isFirstOfCrop(lot.crop, here)
+    lot.crop !== undefined && isFirstOfCrop(lot, here)
       ? [way("first ever", `I have never grown ${many(lot.crop)} here before.`)]
       : [];
   switch (point.kind) {
@@ -204,9 +206,8 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
       return [
         ...firsts,
         ...comparedWays(point, lot, here, way),
-        way("picked here", `Here ${isSingular(lot) ? "it is" : "they are"}, my first ${names} of the year.`),
+        ...firstPickedWays(lot, names, here, way),
         way("picked since", `Since you were last here I have started on the ${plantName(lot)}.`),
-        way("picked basket", `Out of this bed, for the first time this year: ${names}.`),
       ];
     case "only picking":
       return [
@@ -235,9 +236,13 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
     case "first time":
       return [
         ...firsts,
-        way("new met", `You have not met these: ${names}.`),
+        ...(mayHaveBeenSeen(here.index.garden, here.since, here.day)
+          ? [way("new look", `Have a look at ${name}.`), way("new stop", `I stop here for ${name}.`)]
+          : [
+              way("new met", `You have not met these: ${names}.`),
+              way("new crops", `Some of this you have never seen: ${crops}.`),
+            ]),
         way("new since", `Since you were last here, in went ${names}.`),
-        way("new crops", `Some of this you have never seen: ${crops}.`),
       ];
     case "going":
       return [way("going last", `A last look at ${name}.`), way("going goodbye", `Say goodbye to ${name}.`)];
@@ -273,6 +278,30 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
 
 export function causeOf({ keepBy }: Pick<Weighed, "keepBy">): string {
   return keepBy;
+}
+
+/** Days after which a first picking is no sight any more: picking goes on. */
+const FRESH = 14;
+
+function firstPickedWays(
+  lot: Lot,
+  names: string,
+  here: BedOnTheDay,
+  way: (frame: string, text: string) => Way,
+): readonly Way[] {
+  const first = lot.events.find(({ kind, day }) => kind === "picked" && day >= here.season)?.day;
+  if (first !== undefined && daysBetween(first, here.day) > FRESH) {
+    const { language } = here.index.garden.settings;
+    const month = sayMonth(first, { language, near: here.day });
+    return [
+      way("picked on", `I have been picking ${names} since ${month}.`),
+      way("picked month", `We have had ${names} from here since ${month}.`),
+    ];
+  }
+  return [
+    way("picked here", `Here ${isSingular(lot) ? "it is" : "they are"}, my first ${names} of the year.`),
+    way("picked basket", `Out of this bed, for the first time this year: ${names}.`),
+  ];
 }
 
 /** A flower that opened within the week is told with its day. */

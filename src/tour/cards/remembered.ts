@@ -1,5 +1,5 @@
 /** What earlier seasons had of trouble and loss, by crop: it comes back when the same crop stands again. */
-import { seasonStart } from "../../calendar.ts";
+import { seasonStart, yearBefore } from "../../calendar.ts";
 import { cropName } from "../../language/index.ts";
 import type { Crop, Day, Event, Garden } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -127,12 +127,16 @@ export function seasonsGrown(lot: Lot, here: BedOnTheDay): number {
   return new Set(days.map((day) => seasonStart(day, seasonStarts))).size;
 }
 
-/** Whether a crop was never grown in the garden before this season, though the garden has earlier seasons. */
-export function isFirstOfCrop(crop: Crop, here: BedOnTheDay): boolean {
+/**
+ * Whether a planting's crop was never grown in the garden before this season, though the notes know the whole season before it.
+ * Of what the notes only find there, rhubarb for one, nobody knows.
+ */
+export function isFirstOfCrop({ crop, planting }: Lot, here: BedOnTheDay): boolean {
+  if (crop === undefined || planting.implied) return false;
   const { events, varieties } = here.index.garden;
   const ofCrop = cropsSince(events, varieties).get(crop.id);
   const [first] = events;
-  return ofCrop !== undefined && ofCrop >= here.season && first !== undefined && first.day < here.season;
+  return ofCrop !== undefined && ofCrop >= here.season && first !== undefined && first.day < yearBefore(here.season);
 }
 
 const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
