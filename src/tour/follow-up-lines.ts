@@ -52,7 +52,7 @@ function stopFor(followUp: FollowUp, stops: readonly BedOnTheDay[]): BedOnTheDay
 
 /** "Tunnel Left" is in "the tunnel". */
 function withoutSide(title: string): string {
-  return title.replace(/,?\s+(?:left|right|north|south|east|west|one|two|\d)$/i, "");
+  return title.replace(/,? (?:left|right|north|south|east|west|one|two|\d)$/i, "");
 }
 
 /** "You promised in June to show the leeks again in July. It was due by 10 July." What cannot follow "to" is quoted. */

@@ -264,7 +264,7 @@ describe("what a card is made from", () => {
       "notes/2026-03-01.md": "- planted 12 broad beans in Leek Row\n",
       "notes/2026-06-04.md": "- picked 900 g broad beans from Leek Row\n",
     });
-    expect(card?.opening.text).toBe("I have been picking broad beans since June.");
+    expect(card?.opening.text).toBe("We have had broad beans from here since June.");
   });
 
   test("nothing is new to viewers while a film before does not tell what it showed", async () => {

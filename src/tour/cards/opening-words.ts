@@ -294,8 +294,8 @@ function firstPickedWays(
     const { language } = here.index.garden.settings;
     const month = sayMonth(first, { language, near: here.day });
     return [
-      way("picked on", `I have been picking ${names} since ${month}.`),
       way("picked month", `We have had ${names} from here since ${month}.`),
+      way("picked on", `I started on the ${plantName(lot)} in ${month}.`),
     ];
   }
   return [
