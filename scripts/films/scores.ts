@@ -78,7 +78,11 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, automatic: boolean): 
   const promises = labels.spans.filter(({ kind }) => kind === "promise");
   const kept = new Map<Span, Wrap["followUps"][number]>();
   for (const one of wrap.followUps) {
-    const [span] = within(one.at, ({ kind }) => kind === "promise");
+    // A sentence that runs on begins long before the promise in it.
+    const [span] = [
+      ...within(one.at, ({ kind }) => kind === "promise"),
+      ...promises.filter((other) => holds(one.said, other.said)),
+    ];
     if (span !== undefined) {
       if (!kept.has(span)) kept.set(span, one);
     } else if (within(one.at, ({ kind }) => kind === "either").length === 0) {
@@ -115,6 +119,17 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, automatic: boolean): 
     if (!found.has(span)) misses.push(`contradicted: ${span.said} | ${JSON.stringify(span.records)}`);
   }
   return { scores, misses };
+}
+
+/** Whether what was heard has the first words of what was labelled in it. */
+function holds(heard: string, labelled: string): boolean {
+  const plain = (text: string) =>
+    ` ${text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, " ")
+      .trim()} `;
+  const first = plain(labelled).trim().split(" ").slice(0, 5).join(" ");
+  return plain(heard).includes(` ${first} `);
 }
 
 /** A day that is loose may lie a week beside. */

@@ -22,7 +22,7 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
 .caring { max-width: 44rem; font-size: 1.0625rem; }
 .caring ul { padding-left: 1.25rem; }
 .sheet { display: grid; gap: 1.5rem; margin-top: 1.5rem; }
-.card { padding: 1rem; border: 2px solid var(--pencil); border-radius: .5rem; overflow: hidden; }
+.card { display: flow-root; padding: 1rem; border: 2px solid var(--pencil); border-radius: .5rem; overflow-wrap: anywhere; }
 .card header { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 1rem; }
 .card .number { color: inherit; }
 .card .opening { margin-top: .3rem; font-size: 1.75rem; line-height: 1.12; font-weight: 500; }
@@ -30,13 +30,13 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
 .card dl > div { display: grid; grid-template-columns: 3.6rem minmax(0, 1fr); column-gap: .5rem; padding: .1rem 0; border-top: 1px solid var(--zinc-line); }
 .card dt { grid-row: span 4; font-size: 1.0625rem; line-height: 1.55; }
 .card dd { grid-column: 2; margin: 0; }
-.card dd em { white-space: nowrap; }
+@media print, (min-width: 40rem) { .card dd em { white-space: nowrap; } }
 .card dd strong { border-bottom: 3px solid var(--zinc-line); }
 .card dl > .part-say { padding: .2rem .5rem; border: 3px solid var(--pencil); font-weight: 500; }
 .card dl > .part-say + div { border-top: 0; }
 .card .shots { list-style: none; margin-top: .4rem; }
 .card .shots li { display: flex; align-items: center; gap: .6rem; border-top: 1px solid var(--zinc-line); }
-.card .shots label { flex: 1; display: grid; grid-template-columns: 2rem 1fr; align-items: center; gap: .6rem; min-height: 3rem; cursor: pointer; }
+.card .shots label { flex: 1; display: grid; grid-template-columns: 2rem minmax(0, 1fr); align-items: center; gap: .6rem; min-height: 3rem; cursor: pointer; }
 .takes { flex: none; display: flex; gap: .4rem; }
 .takes i { width: 1.75rem; height: 1.75rem; border: 1px solid var(--zinc-line); border-radius: 50%; font-style: normal; text-align: center; line-height: 1.65rem; }
 .card img { float: right; width: 9rem; height: auto; margin: 0 0 .4rem .6rem; }
@@ -57,7 +57,7 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
   .cover .ticks label { grid-template-columns: 5mm 1fr; gap: 1mm; }
   .caring { font-size: 10pt; line-height: 1.15; }
   .sheet { page: cards; display: block; margin: 0; break-before: page; break-after: page; width: ${wide}; }
-  .card { width: ${wide}; height: ${high}; padding: 8mm 11mm; border: 0; border-radius: 0; break-inside: avoid; font-size: 18pt; line-height: 1.12; }
+  .card { width: ${wide}; height: ${high}; padding: 8mm 11mm; border: 0; overflow: hidden; border-radius: 0; break-inside: avoid; font-size: 18pt; line-height: 1.12; }
   .card + .card { border-top: .3pt dashed var(--zinc-line); }
   .card header { flex-wrap: nowrap; }
   .card h2 { font-size: 24pt; line-height: 1; font-weight: 500; }

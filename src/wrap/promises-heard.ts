@@ -3,7 +3,7 @@ import type { Day } from "../model.ts";
 import { dueDay } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
-import { afterwards, conditionWords, laterWords, type SpokenRule, spokenRules } from "./spoken-rules.ts";
+import { afterwards, conditionWords, laterWords, noPromise, type SpokenRule, spokenRules } from "./spoken-rules.ts";
 import type { Word } from "./spoken-words.ts";
 import { commitmentsIn, lower, type Statement, statement } from "./statements.ts";
 import { inWords } from "./word-ranges.ts";
@@ -76,10 +76,11 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
 }
 
 /** Without one of these no rule holds; most statements have none. */
-const mayPromise = /(?:'ll| will| shall| going to| yet to| still | remind me| hold me)\b/;
+const mayPromise =
+  /(?:'ll| will| shall| going to| yet to| still | remind me| hold me)\b| (?:show|tell|film|measure|give) |(?:'m|'re| am| are) [a-z]+ing\b/;
 
 function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefined {
-  if (asks || !mayPromise.test(` ${text}`)) return undefined;
+  if (asks || !mayPromise.test(` ${text}`) || noPromise.test(text)) return undefined;
   const fitting = rules.filter(({ words, unless }) => words.test(text) && unless?.test(text) !== true);
   if (fitting.length === 0) return undefined;
   const due = dueOf(text, spoken);

@@ -36,6 +36,10 @@ const forViewers =
 const idle =
   "(?:just|not|never|be (?!back|show|tell|weigh|count|film|sow|plant|bring)|begin|start|admit|confess|bet|get letters|see you|always|say this|tell you what|let you into|give you that|come to that)";
 
+/** Invitations, goodbyes, idle wishes and earlier promises told again: none of them is a promise. */
+export const noPromise =
+  /\bif you(?:'re| are) ever\b|\bcatch you\b|\bwe(?:'ll| will) meet in\b|\bsee you\b|\b(?:maybe|perhaps) one day\b|\b(?:i|we) (?:said|told you|promised)(?: you)?(?: that)? (?:i|we)(?:'ll| will)\b/;
+
 export const spokenRules: readonly SpokenRule[] = [
   {
     id: "promise/show-later",
@@ -75,6 +79,19 @@ export const spokenRules: readonly SpokenRule[] = [
     not: "It'll be small, and I'll eat it anyway.",
   },
   {
+    id: "promise/as-it-is",
+    hears: "promise",
+    meaning:
+      "Something to come told as if it were: the speaker shows, tells or films it, or is doing it, at a time to come.",
+    words:
+      /\b(?:i|we) (?:show|tell|film|measure|give) (?:it for )?(?:you|again)\b|\b(?:i'm|we're|i am|we are) (?:moving|making|filming|sowing|planting|digging|lifting|dividing|pruning|taking|pulling|cutting|putting|doing)\b/,
+    unless: /\b(?:always|every|usually|sometimes|last (?:year|month|week|time))\b/,
+    needs: "a time",
+    confidence: 0.8,
+    example: "Next spring I'm moving the foxgloves into the tunnel.",
+    not: "I'm moving along the path now.",
+  },
+  {
     id: "promise/you-will-see",
     hears: "promise",
     meaning: "Viewers will see, hear or have something, at a time or on a condition.",
@@ -101,7 +118,7 @@ export const spokenRules: readonly SpokenRule[] = [
     hears: "promise",
     meaning: "Something the speaker has yet to do.",
     words:
-      /\b(?:i|we)(?:'ve| have) yet to [a-z]|\b(?:i|we) still (?:have|need|want) to [a-z]|\b(?:i|we)(?:'ve| have) still (?:got )?to [a-z]|\bremind me to [a-z]|\bhold me to (?:it|that)\b/,
+      /\b(?:i|we)(?:'ve| have) yet to [a-z]|\b(?:i|we) still (?:have|need|want) to [a-z]|\b(?:i|we)(?:'ve| have) still (?:got )?to [a-z]|\bremind me to [a-z]|\b(?:i|we)(?:'ve| have) still got (?:that|it|this|those) to do\b|\bis still pending\b|\bhold me to (?:it|that)\b/,
     unless: /\b(?:yet|still (?:have|need|got|want)|still) to (?:see|meet|find|understand|decide|hear)\b/,
     needs: "nothing",
     confidence: 0.8,

@@ -23,7 +23,7 @@ it("is each of its lines with its reading, and every warning and hint, of no oth
     "",
     [
       "notes/2026-07-16.md:1:3 hint name/variety-taken",
-      '  No file describes the variety "Boltardy"; it was taken as named.',
+      '  No file describes the variety "Boltardy"; it was taken as named, of the crop beetroot.',
       '  Write varieties/boltardy.md to describe it: plotreel new variety "Boltardy".',
     ].join("\n"),
   ]);
