@@ -15,6 +15,12 @@ const gardens = [
   ["tests/gardens/city-balcony", ["2026-07-12"]],
   ["tests/gardens/two-beds", ["2026-07-18"]],
   ["tests/gardens/long-season", ["2026-07-18"]],
+  ["tests/walks/midwest-canning/records", ["2026-08-15"]],
+  ["tests/walks/english-cut-flowers/records", ["2026-06-20"]],
+  ["tests/walks/leipzig-balcony/records", ["2026-07-25"]],
+  ["tests/walks/nant-y-gof/records", ["2026-07-18"]],
+  ["tests/walks/burrabie-block/records", ["2026-01-10"]],
+  ["tests/walks/lawn-no-more/records", ["2026-08-15"]],
 ] as const;
 
 let sets: readonly { readonly at: string; readonly garden: Garden; readonly set: CardSet }[];

@@ -3,6 +3,7 @@ import {
   cropName,
   cultivar,
   isUnnamed,
+  oneOf,
   plantName,
   sayLength,
   sayNumber,
@@ -161,7 +162,9 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
         way("kneel by", ` ${counted(batch)}${at}`),
         way("point out", ` ${counted(batch)}${at}`),
         way("bend down to", ` ${counted(batch)}`),
+        way(oneOf(`${batch.id} hand`, ["walk up to", "stroke", "look along"]), ` the ${name}`),
         way("stroke", ` the ${name}`),
+        way("walk up to", ` the ${name}`),
         ...ownWays,
       ];
     case "trouble":
