@@ -243,6 +243,14 @@ describe("what a card is made from", () => {
     expect(card?.why?.text).toBe("So that the first flight finds nothing");
   });
 
+  test("the reason for gear names the gear", async () => {
+    const card = await cardOf({
+      "notes/2026-06-28.md":
+        "- planted 24 Musselburgh in Leek Row\n- put up fine mesh in Leek Row, because of the moth\n",
+    });
+    expect(card?.why?.text).toBe("Fine mesh: because of the moth");
+  });
+
   test("the same trouble again is told as such", async () => {
     const card = await cardOf({
       "notes/2026-06-01.md": "- planted 24 Musselburgh in Leek Row\n",

@@ -23,7 +23,7 @@ export function reasonsAt(
     ({ variety }) => variety !== undefined && isNewToGarden(here.index.garden, variety.id, here.day),
   );
   return [
-    ...season.flatMap(reasonGiven),
+    ...season.flatMap((event) => reasonGiven(event, here)),
     ...remedies(here, remembered),
     ...season.flatMap((event) => remarks(event, here)),
     ...fresh.flatMap((lot) => specials(lot)),
@@ -42,10 +42,18 @@ function eventsOf(here: BedOnTheDay, shown: readonly Lot[]): readonly Event[] {
   return [...new Set([...ofPlants, ...ofBed])].filter(({ day, private: hidden }) => day >= here.season && !hidden);
 }
 
-function reasonGiven(event: Event): readonly (readonly Way[])[] {
+/** "Mesh doors: because of the blight". Where one thing alone grows its name is left out, as everywhere when it is too long. */
+function reasonGiven(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
   if (event.reason === undefined) return [];
   const reason = event.reason.trim();
-  return [[own(capital(reason), [event])]];
+  const { gear, varieties, crops } = here.index.garden;
+  const variety = varieties.get(event.variety ?? "");
+  const crop = crops.get(event.crop ?? variety?.crop ?? "");
+  const plants = here.growing.length < 2 || (variety ?? crop) === undefined ? undefined : cultivar({ variety, crop });
+  const putUp = gear.get(event.gear ?? "");
+  const what = putUp?.private === false ? putUp.title : plants;
+  const bare = own(capital(reason), [event]);
+  return [what === undefined ? [bare] : [own(`${capital(what)}: ${reason}`, [event]), bare]];
 }
 
 /** Items nested below a line are its remarks; told with the plants they speak of, else nobody knows what is meant. */
