@@ -20,7 +20,7 @@ export default defineConfig({
     globalSetup: "tests/temporary-folder.ts",
     setupFiles: "tests/same-chance.ts",
     reporters: ["default", namesWhatIsLeftOut],
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     hookTimeout: 240_000,
     // All cores: a machine of two would be left with one.
     maxWorkers: "100%",
