@@ -1,4 +1,5 @@
 /** What in the speech speaks for which bed: names of beds and sites, of what grows there, of what it is hung and built with. */
+import { cropOf } from "../crop-of.ts";
 import type { Crop } from "../model.ts";
 import { openFollowUps } from "../timeline/index.ts";
 import { commonWords } from "./common-words.ts";
@@ -136,8 +137,8 @@ export class PlaceWords {
         [living, alive],
         [ended, gone],
       ] as const) {
-        for (const { variety, crop } of lots) {
-          const id = (variety === undefined ? undefined : garden.varieties.get(variety)?.crop) ?? crop;
+        for (const lot of lots) {
+          const id = cropOf(garden, lot)?.id;
           if (id !== undefined) into.set(id, (into.get(id) ?? new Set()).add(bed.id));
         }
       }

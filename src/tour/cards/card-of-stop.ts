@@ -1,4 +1,5 @@
 /** One stop as a card: what is said in at most sixty words, what is done, and what did not fit. */
+import { cropOf } from "../../crop-of.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
 import { voiceOf } from "../bed-on-the-day.ts";
 import type { Stop } from "../brief.ts";
@@ -163,11 +164,10 @@ function seenThen({ since }: Stop, here: PlannedStop["here"]): Sentence | undefi
   const record = here.index.garden.episodes.get(since.episode);
   const plants = here.past.filter(({ private: hidden }) => !hidden);
   if (plants.length === 0) return wasBare(here) ? say(`${day}: bare`, [record]) : undefined;
-  const { crops, varieties } = here.index.garden;
   const names = [
     ...new Set(
       plants.flatMap((planting) => {
-        const crop = crops.get(planting.crop ?? varieties.get(planting.variety ?? "")?.crop ?? "");
+        const crop = cropOf(here.index.garden, planting);
         return crop === undefined ? [] : [cropName(crop, 2)];
       }),
     ),

@@ -1,5 +1,6 @@
 /** What earlier seasons had of trouble and loss, by crop: it comes back when the same crop stands again. */
 import { seasonStart, yearBefore } from "../../calendar.ts";
+import { cropOf } from "../../crop-of.ts";
 import { cropName } from "../../language/index.ts";
 import type { Crop, Day, Event, Garden } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -23,13 +24,14 @@ export interface Remembered {
 const made = new WeakMap<Garden["events"], ReadonlyMap<string, readonly Event[]>>();
 
 /** Lines that tell of a trouble or a loss with its cause, by crop, oldest first. */
-function troublesByCrop({ events, varieties }: Garden): ReadonlyMap<string, readonly Event[]> {
+function troublesByCrop(garden: Garden): ReadonlyMap<string, readonly Event[]> {
+  const { events } = garden;
   const known = made.get(events);
   if (known !== undefined) return known;
   const told = events.filter(
     (event) => (event.kind === "trouble" || event.kind === "lost") && event.cause !== undefined && !event.private,
   );
-  const byCrop = Map.groupBy(told, ({ crop, variety }) => crop ?? varieties.get(variety ?? "")?.crop ?? "");
+  const byCrop = Map.groupBy(told, (event) => cropOf(garden, event)?.id ?? "");
   made.set(events, byCrop);
   return byCrop;
 }
@@ -133,22 +135,23 @@ export function seasonsGrown(lot: Lot, here: BedOnTheDay): number {
  */
 export function isFirstOfCrop({ crop, planting }: Lot, here: BedOnTheDay): boolean {
   if (crop === undefined || planting.implied) return false;
-  const { events, varieties } = here.index.garden;
-  const ofCrop = cropsSince(events, varieties).get(crop.id);
-  const [first] = events;
+  const { garden } = here.index;
+  const ofCrop = cropsSince(garden).get(crop.id);
+  const [first] = garden.events;
   return ofCrop !== undefined && ofCrop >= here.season && first !== undefined && first.day < yearBefore(here.season);
 }
 
 const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
 
 /** The first day on which the notes speak of each crop. */
-function cropsSince(events: Garden["events"], varieties: Garden["varieties"]): ReadonlyMap<string, Day> {
+function cropsSince(garden: Garden): ReadonlyMap<string, Day> {
+  const { events } = garden;
   const known = crops.get(events);
   if (known !== undefined) return known;
   const found = new Map<string, Day>();
-  for (const { day, crop, variety } of events) {
-    const id = crop ?? varieties.get(variety ?? "")?.crop;
-    if (id !== undefined && !found.has(id)) found.set(id, day);
+  for (const event of events) {
+    const id = cropOf(garden, event)?.id;
+    if (id !== undefined && !found.has(id)) found.set(id, event.day);
   }
   crops.set(events, found);
   return found;

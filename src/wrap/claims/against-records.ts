@@ -1,7 +1,8 @@
 /** What is claimed held against what the records tell: whatever any reading of them bears out is let be. */
 import { addDays, daysBetween } from "../../calendar.ts";
+import { cropOf } from "../../crop-of.ts";
 import { sayAge, sayDay, sayLength, sayList, sayNumber, sayWeight } from "../../language/index.ts";
-import type { Day, Event, EventKind, Place, Planting } from "../../model.ts";
+import type { Count, Day, Event, EventKind, Garden, Place, Planting } from "../../model.ts";
 import { type Check, disagreement } from "../fact-check.ts";
 import { moment } from "../moments.ts";
 import type { Subject } from "../spoken-subjects.ts";
@@ -59,19 +60,22 @@ const near = (said: number, known: number, share = ROUNDED) => Math.abs(said - k
 
 function eventsOf({ film: { day } }: Check, { variety, crop }: Subject, kinds: readonly EventKind[]): readonly Event[] {
   const { garden } = day;
-  const cropOf = (event: Event) =>
-    (event.variety === undefined ? undefined : garden.varieties.get(event.variety)?.crop) ?? event.crop;
-  return garden.events.filter(
+  const own = variety === undefined ? crop : garden.varieties.get(variety)?.crop;
+  return (eventsByCrop(garden).get(own) ?? []).filter(
     (event) =>
       kinds.includes(event.kind) &&
       event.day <= day.day &&
-      (variety === undefined
-        ? cropOf(event) === crop
-        : event.variety === variety ||
-          (event.variety === undefined &&
-            event.crop === garden.varieties.get(variety)?.crop &&
-            event.crop !== undefined)),
+      (variety === undefined || event.variety === variety || (event.variety === undefined && own !== undefined)),
   );
+}
+
+const made = new WeakMap<Garden, ReadonlyMap<string | undefined, readonly Event[]>>();
+
+/** A long film claims a thousand things of a garden of many thousand lines. */
+function eventsByCrop(garden: Garden): ReadonlyMap<string | undefined, readonly Event[]> {
+  const known = made.get(garden) ?? Map.groupBy(garden.events, (event) => cropOf(garden, event)?.id);
+  made.set(garden, known);
+  return known;
 }
 
 /** Days of a season that is told of as this one. */
@@ -99,19 +103,9 @@ function count(check: Check, subject: Subject, said: number): Told | undefined {
     "acquired",
   ]).filter((event) => event.day >= since && event.unit === undefined);
   const known = new Set<number>();
-  const rough: { from: number; to: number }[] = [];
-  for (const { count: one } of events) {
-    if (one === undefined) continue;
-    if (one.approx) rough.push({ from: one.value * 0.8, to: (one.upTo ?? one.value) * 1.2 });
-    else if (one.upTo !== undefined) rough.push({ from: one.value, to: one.upTo });
-    else known.add(one.value);
-  }
+  const rough = events.flatMap(({ count: one }) => meant(one));
   for (const { count: now, began, lost, givenAway, pickedWhole, movedOut, picked } of lots) {
-    for (const one of [now, began]) {
-      if (one === undefined) continue;
-      if (one.approx) rough.push({ from: one.value * 0.8, to: (one.upTo ?? one.value) * 1.2 });
-      else rough.push({ from: one.value, to: one.upTo ?? one.value });
-    }
+    rough.push(...meant(now), ...meant(began));
     for (const one of [lost, givenAway, pickedWhole, movedOut, (now?.value ?? 0) + pickedWhole]) known.add(one);
     for (const [unit, one] of Object.entries(picked.counts))
       if (!/^(?:stem|bunch|pod|ear)$/.test(unit)) rough.push({ from: 1, to: one });
@@ -132,6 +126,13 @@ function count(check: Check, subject: Subject, said: number): Told | undefined {
   return { kind: "count", text: `The records have ${sayNumber(total)} ${subject.title} there that day.`, sources: [] };
 }
 
+/** The numbers a count may stand for; "about ten" a fifth either way. */
+function meant(count: Count | undefined): readonly { readonly from: number; readonly to: number }[] {
+  if (count === undefined) return [];
+  const to = count.upTo ?? count.value;
+  return [count.approx ? { from: count.value * 0.8, to: to * 1.2 } : { from: count.value, to }];
+}
+
 function amount(check: Check, subject: Subject, said: number, unit: AmountUnit): Told | undefined {
   const { garden, day } = check.film.day;
   const picked = eventsOf(check, subject, ["picked"]);
@@ -146,15 +147,15 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
     return value === undefined ? [] : [{ value, day: event.day, place: event.place }];
   });
   if (known.length === 0) return undefined;
+  const last = known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON);
   const sums = [
     ...Map.groupBy(known, (one) => one.day).values(),
     ...Map.groupBy(known, (one) => one.day.slice(0, 4)).values(),
-    known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON),
+    last,
     known,
   ];
   const totals = sums.map((all) => all.reduce((sum, { value }) => sum + value, 0));
   if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return undefined;
-  const last = known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON);
   const shown = last.length > 0 ? last : known;
   const total = shown.reduce((sum, { value }) => sum + value, 0);
   const words =

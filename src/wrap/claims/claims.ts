@@ -3,13 +3,14 @@
  * plants named beside it, or about those last named at the stop. What is taken back at once ("April, no, I'm telling you
  * wrong") is no claim, and neither is what is asked, promised or told of another year.
  */
+import { centimetresPerFoot, centimetresPerInch, gramsPerOunce, gramsPerPound } from "../../measures.ts";
 import type { Check } from "../fact-check.ts";
 import { SURE } from "../fact-check.ts";
 import { type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
 import type { Subject } from "../spoken-subjects.ts";
 import { firstFrom } from "../word-ranges.ts";
 import type { Period } from "./periods.ts";
-import { isOneBreath, subjectAt, sure } from "./subjects.ts";
+import { breathAfter, breathBefore, isOneBreath, subjectAt, sure } from "./subjects.ts";
 import { ageClaim, dayClaim } from "./times-claimed.ts";
 
 /** What is said to have happened at a time. */
@@ -70,26 +71,17 @@ function isSecondAmount(before: readonly Claim[], { kind, subject, from }: Claim
 }
 
 /** Words at which somebody takes back what was just said. */
-function isTakenBack({ plain, film }: Check, to: number): boolean {
-  const after = plain.slice(to, to + 4);
+function isTakenBack(check: Check, to: number): boolean {
+  const after = check.plain.slice(to, to + 4);
   const at = after.findIndex((word) => /^(?:no|sorry|shoot|wait|correction|rather|nope)$/.test(word));
   if (at < 0) return false;
   // "Two of those. No mesh this year": another sentence.
-  return (
-    film.speech.words.slice(to - 1, to + at).every(({ mark }) => !/[.?!]/.test(mark)) ||
-    /^(?:sorry|shoot|wait|correction)$/.test(after[at] ?? "")
-  );
+  return isOneBreath(check, to - 1, to + at) || /^(?:sorry|shoot|wait|correction)$/.test(after[at] ?? "");
 }
 
 /** Told of another year, thought of, or asked: held against nothing. */
 function isOfAnother(check: Check, from: number, to: number): boolean {
-  const { plain, film } = check;
-  const { words } = film.speech;
-  let start = from;
-  while (start > 0 && start > from - 12 && !/[.?!]/.test(words[start - 1]?.mark ?? "")) start -= 1;
-  let end = to;
-  while (end < words.length && end < to + 8 && !/[.?!]/.test(words[end - 1]?.mark ?? "")) end += 1;
-  const text = plain.slice(start, end).join(" ");
+  const text = check.plain.slice(breathBefore(check, from, 12), breathAfter(check, to, 8)).join(" ");
   return /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|used to|next year|would|might|could|should|if|ill|well need|going to|want|wanted|hope|hoping|packet|catalogue|says on|supposed|than|neighbours?|every (?:year|week|day))\b/.test(
     text,
   );
@@ -103,8 +95,8 @@ const units: ReadonlyMap<string, readonly [AmountUnit, number]> = new Map(
     [
       ["kilo kilos kg kilogram kilograms", "g", 1000],
       ["gram grams g", "g", 1],
-      ["pound pounds lb lbs", "g", 453.592],
-      ["ounce ounces oz", "g", 28.35],
+      ["pound pounds lb lbs", "g", gramsPerPound],
+      ["ounce ounces oz", "g", gramsPerOunce],
       ["stem stems", "stem", 1],
       ["bunches", "bunch", 1],
       ["heads", "head", 1],
@@ -117,8 +109,8 @@ const lengths: ReadonlyMap<string, number> = new Map([
   ...["centimetre", "centimetres", "centimeter", "centimeters", "cm", "centi", "cents"].map(
     (word) => [word, 1] as const,
   ),
-  ...["foot", "feet"].map((word) => [word, 30.48] as const),
-  ...["inch", "inches"].map((word) => [word, 2.54] as const),
+  ...["foot", "feet"].map((word) => [word, centimetresPerFoot] as const),
+  ...["inch", "inches"].map((word) => [word, centimetresPerInch] as const),
 ]);
 
 /** What a number of plants may be followed by. */
@@ -130,11 +122,7 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   const next = plain[number.end] ?? "";
   const amount = units.get(next);
   if (amount !== undefined) {
-    if (
-      /^(?:a|each|per|an|of)$/.test(plain[number.end + 1] ?? "") &&
-      /^(?:a|each|per|an)$/.test(plain[number.end + 1] ?? "")
-    )
-      return [];
+    if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
     const subject = subjectAt(check, at, number.end + 1);
     if (subject === undefined) return [];
     return [
@@ -155,8 +143,8 @@ function heightClaim(check: Check, at: number, number: SpokenNumber, unit: numbe
       ? 0
       : unit === 100 && more.value < 100
         ? more.value
-        : unit === 30.48 && more.value < 12
-          ? more.value * 2.54
+        : unit === centimetresPerFoot && more.value < 12
+          ? more.value * centimetresPerInch
           : 0;
   const to = extra > 0 ? (more?.end ?? number.end + 1) : number.end + 1;
   const around = [...plain.slice(Math.max(0, at - 8), at), ...plain.slice(to, to + 4)].join(" ");
@@ -177,10 +165,7 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const next = plain[end] ?? "";
   // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (
-    /^(?:row|rows|number|at|about|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
-      before,
-    ) &&
-    before !== "about"
+    /^(?:row|rows|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(before)
   )
     return [];
   if (spokenNumber(plain, at - 1)?.end === at || spokenNumber(plain, end) !== undefined) return [];
@@ -211,7 +196,7 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   // "Marketmore seventy-six": part of a name.
   return subject === undefined ||
     (subject.variety === undefined && subject.here.length > 2) ||
-    new RegExp(`\\b${number.value}\\b`).test(subject.title)
+    subject.title.split(/\W+/).includes(String(number.value))
     ? []
     : [
         {
@@ -244,8 +229,12 @@ const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
   ],
 ];
 
+/** First words of them: few words of a film are. */
+const beginsWay = new Set("i we bought got took from was were gave given off my our".split(" "));
+
 function sourceClaim(check: Check, at: number): readonly Claim[] {
   const { plain } = check;
+  if (!beginsWay.has(plain[at] ?? "")) return [];
   const text = plain.slice(at, at + 8).join(" ");
   const row = ways.find(([pattern]) => pattern.test(text));
   if (row === undefined) return [];

@@ -39,15 +39,15 @@ function near(words: readonly string[], at: number, filmed: Day): Period | undef
   if (/^(?:today|tonight)$/.test(word) || (word === "this" && /^(?:morning|afternoon)$/.test(next)))
     return only(filmed, at + (word === "this" ? 2 : 1));
   if (word === "last" && next === "week") return { from: addDays(filmed, -13), to: addDays(filmed, -1), end: at + 2 };
-  const named = weekdayNumber(word === "last" || word === "on" ? next : word);
-  if (named === undefined || (word !== "last" && word !== "on")) return undefined;
+  const named = word === "last" || word === "on" ? weekdayNumber(next) : undefined;
+  if (named === undefined) return undefined;
   const back = (weekday(filmed) - named + 7) % 7 || 7;
   const day = addDays(filmed, -back);
   // "Last Saturday" said on a Thursday may be the one before.
   return {
     from: word === "last" ? addDays(day, -7) : day,
     to: day,
-    end: at + (word === "last" || word === "on" ? 2 : 1),
+    end: at + 2,
   };
 }
 

@@ -20,14 +20,8 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
     /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? "")
   )
     return sure(ahead);
-  const before = subjects
-    .slice(
-      0,
-      firstFrom(subjects, (subject) => subject.from, from),
-    )
-    .filter((subject) => from - subject.to <= reach)
-    .at(-1);
-  if (before === undefined || bedAt(check, from) !== before.bed) return undefined;
+  const before = subjects[firstFrom(subjects, (subject) => subject.from, from) - 1];
+  if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed) return undefined;
   return sure(before);
 }
 
@@ -42,7 +36,26 @@ function bedAt({ stretches }: Check, word: number): string | undefined {
   return stretches.find(({ from, to }) => word >= from && word < to)?.bed;
 }
 
+function endsSentence({ film }: Check, word: number): boolean {
+  return /[.?!]/.test(film.speech.words[word]?.mark ?? "");
+}
+
 /** No full stop between two words. */
-export function isOneBreath({ film }: Check, from: number, to: number): boolean {
-  return film.speech.words.slice(from, to).every(({ mark }) => !/[.?!]/.test(mark));
+export function isOneBreath(check: Check, from: number, to: number): boolean {
+  for (let word = from; word < to; word += 1) if (endsSentence(check, word)) return false;
+  return true;
+}
+
+/** The first word of the breath that ends before a word, at most so many words back. */
+export function breathBefore(check: Check, at: number, most: number): number {
+  let from = at;
+  while (from > 0 && from > at - most && !endsSentence(check, from - 1)) from -= 1;
+  return from;
+}
+
+/** After the last word of the breath that a word before this one begins, at most so many words on. */
+export function breathAfter(check: Check, at: number, most: number): number {
+  let to = at;
+  while (to < check.plain.length && to < at + most && !endsSentence(check, to - 1)) to += 1;
+  return to;
 }

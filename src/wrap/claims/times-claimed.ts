@@ -3,7 +3,7 @@ import type { Day } from "../../model.ts";
 import type { Check } from "../fact-check.ts";
 import type { Claim, Milestone } from "./claims.ts";
 import { spokenLength, spokenPeriod } from "./periods.ts";
-import { subjectAt } from "./subjects.ts";
+import { breathAfter, breathBefore, subjectAt } from "./subjects.ts";
 
 /** Verbs and nouns by what they say of a planting's course; the first that fits. */
 const milestones: readonly (readonly [RegExp, Milestone])[] = [
@@ -44,18 +44,6 @@ function lastOf(text: string): Milestone | undefined {
     return last === undefined ? [] : [{ of, at: last.index + last[0].length }];
   });
   return found.sort((a, b) => b.at - a.at)[0]?.of;
-}
-
-function breathBefore({ film, plain }: Check, at: number, most: number): number {
-  let from = at;
-  while (from > 0 && from > at - most && !/[.?!]/.test(film.speech.words[from - 1]?.mark ?? "")) from -= 1;
-  return Math.min(from, plain.length);
-}
-
-function breathAfter({ film, plain }: Check, at: number, most: number): number {
-  let to = at;
-  while (to < plain.length && to < at + most && !/[.?!]/.test(film.speech.words[to - 1]?.mark ?? "")) to += 1;
-  return to;
 }
 
 /** Days: sixty years. */
