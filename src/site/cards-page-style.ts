@@ -58,7 +58,8 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
   .caring { font-size: 10pt; line-height: 1.15; }
   .sheet { page: cards; display: block; margin: 0; break-before: page; break-after: page; width: ${wide}; }
   .card { width: ${wide}; height: ${high}; padding: 8mm 11mm; border: 0; overflow: hidden; border-radius: 0; break-inside: avoid; font-size: 18pt; line-height: 1.12; }
-  .card + .card { border-top: .3pt dashed var(--zinc-line); }
+  .card + .card { position: relative; }
+  .card + .card::before { content: ""; position: absolute; top: 0; left: 6mm; right: 6mm; border-top: .3pt dashed var(--zinc-line); }
   .card header { flex-wrap: nowrap; }
   .card h2 { font-size: 24pt; line-height: 1; font-weight: 500; }
   .card .number { font-size: 30pt; }

@@ -194,7 +194,7 @@ async function pictures(pdf: string): Promise<readonly { ink: number; solid: num
   execFileSync("pdftoppm", ["-r", String(dots), "-gray", "-png", pdf, pdf.replace(/\.pdf$/, "-drawn")]);
   const base = path.basename(pdf, ".pdf");
   const files = (await readdir(folder)).filter((file) => file.startsWith(`${base}-drawn`)).sort();
-  expect(files).toHaveLength(2);
+  expect(files.length).toBeGreaterThan(1);
   return Promise.all(
     files.map(async (file) => {
       const { data, info } = await sharp(path.join(folder, file)).raw().toBuffer({ resolveWithObject: true });
