@@ -18,6 +18,7 @@ export { factParagraphs } from "./facts.ts";
 export { photosCompared } from "./growth-lines.ts";
 export { makeBrief } from "./make-brief.ts";
 export type { Plan, StartScore } from "./plan/plan.ts";
+export { type PlanToKeep, planToKeep } from "./plan-to-keep.ts";
 export { headLine, leftOutWords, lightWords, planWords, seenBefore } from "./plan-words.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
 export { careOf } from "./stop-cautions.ts";

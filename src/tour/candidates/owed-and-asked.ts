@@ -18,6 +18,7 @@ export function owedCandidates(owed: readonly OwedLine[]): Candidate[] {
     gist: line.standing === "open" ? "owed" : line.standing,
     keepBy: line.what,
     lots: line.lots,
+    of: `${line.promisedOn} ${line.what}`,
   }));
 }
 
@@ -50,6 +51,7 @@ export function questionCandidates(here: BedOnTheDay, questions: readonly Event[
         gist: "viewers ask",
         keepBy: "question",
         lots: [],
+        of: question,
       };
     });
 }
