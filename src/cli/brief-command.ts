@@ -18,6 +18,7 @@ import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { expectedWindows } from "./expected-windows.ts";
 import { cardPictures } from "./field-list-of.ts";
+import { keepPlan } from "./keep-plan.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 import { printBrief } from "./print-brief.ts";
@@ -51,6 +52,7 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
   const pictures = await cardPictures(loaded, made);
   await effects.writeText(`${stem}.html`, briefPage(made, garden, { pictures }));
   await effects.writeText(`${stem}-field-list.html`, fieldListPage(makeFieldList(made, garden, pictures)));
+  await keepPlan(loaded, made.dossier, effects);
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
   effects.err(`Field list for the phone: ${stem}-field-list.html`);

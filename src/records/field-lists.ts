@@ -55,15 +55,15 @@ const tick = z.strictObject({
   at: timeOfDay,
 });
 
-const head1 = { plotreel: text, version: text, episode: text, day, exported: text };
+const common = { plotreel: text, version: text, episode: text, day, exported: text };
 const stop = { bed: text, note: text.optional() };
 const schemas = {
   1: z.strictObject({
-    ...head1,
+    ...common,
     stops: z.array(z.strictObject({ bed: stop.bed, ticks: z.array(countedTick), note: stop.note })),
   }),
   2: z.strictObject({
-    ...head1,
+    ...common,
     stops: z.array(z.strictObject({ bed: stop.bed, ticks: z.array(tick), note: stop.note })),
     plan: z.unknown().optional(),
   }),

@@ -15,11 +15,20 @@ import { unbroken } from "./unbroken.ts";
 
 export type CardPictures = ReadonlyMap<string, FieldPicture>;
 
-export function coverHtml(cover: Cover): string {
+/** One page of paper; on the phone the first screen, below the page's own heading and with no boxes, which nothing would keep. */
+export function coverHtml(cover: Cover, on: "paper" | "phone" = "paper"): string {
   const head = [cover.day, cover.length, sayPlural(cover.stops, "stop", "stops")].map(text).join(" · ");
   const when = [cover.times, cover.light].filter((part) => part !== undefined).map(text);
-  return `<section class="cover">
-<h1>${text(cover.title)}</h1>
+  const [opens, title] =
+    on === "paper"
+      ? ['class="cover"', `<h1>${text(cover.title)}</h1>`]
+      : [
+          'class="cover" id="cover" aria-labelledby="cover-name"',
+          `<h2 id="cover-name" tabindex="-1">${text(cover.title)}</h2>`,
+        ];
+  const parts = on === "paper" ? "h2" : "h3";
+  return `<section ${opens}>
+${title}
 <p class="day">${head}</p>
 ${when.length === 0 ? "" : `<p class="times">${when.join(" ")}</p>`}
 ${cover.film === undefined ? "" : `<p class="film">${sentence(cover.film)}</p>`}
@@ -27,9 +36,9 @@ ${listed("Or open with", cover.openers)}
 <ol class="order">${cover.rows.map(rowHtml).join("")}</ol>
 ${cover.fallsOut.length === 0 ? "" : `<p><b>Falls out first:</b> ${cover.fallsOut.map(sentence).join(" · ")}.</p>`}
 ${owedHtml(cover)}
-${settleHtml(cover.settle)}
+${settleHtml(cover.settle, parts, on === "paper")}
 ${cover.kit.length === 0 ? "" : `<p><b>Pack:</b> ${cover.kit.map(text).join(" · ")}.</p>`}
-${careHtml(cover)}
+${careHtml(cover, parts)}
 </section>`;
 }
 
@@ -49,17 +58,20 @@ function owedHtml({ owed }: Cover): string {
     .join("");
 }
 
-function settleHtml(lines: readonly Sentence[]): string {
+function settleHtml(lines: readonly Sentence[], heading: string, boxes: boolean): string {
   if (lines.length === 0) return "";
-  const tick = (line: Sentence, index: number) =>
-    `<li><label><input type="checkbox" id="settle-${index + 1}"><span>${sentence(line)}</span></label></li>`;
-  return `<h2>Settle before you go</h2><ul class="ticks">${lines.map(tick).join("")}</ul>`;
+  const item = (line: Sentence, index: number) =>
+    boxes
+      ? `<li><label><input type="checkbox" id="settle-${index + 1}"><span>${sentence(line)}</span></label></li>`
+      : `<li>${sentence(line)}</li>`;
+  const list = boxes ? '<ul class="ticks">' : "<ul>";
+  return `<${heading}>Settle before you go</${heading}>${list}${lines.map(item).join("")}</ul>`;
 }
 
-function careHtml({ cautions, poison }: Cover): string {
+function careHtml({ cautions, poison }: Cover, heading: string): string {
   if (cautions.length === 0 && poison === undefined) return "";
   const lines = cautions.map((one) => `<li>${sentence(one)} (${one.stops.join(", ")})</li>`);
-  return `<div class="caring"><h2>Take care</h2>${lines.length === 0 ? "" : `<ul>${lines.join("")}</ul>`}${poison === undefined ? "" : `<p>${text(poison)}</p>`}</div>`;
+  return `<div class="caring"><${heading}>Take care</${heading}>${lines.length === 0 ? "" : `<ul>${lines.join("")}</ul>`}${poison === undefined ? "" : `<p>${text(poison)}</p>`}</div>`;
 }
 
 function listed(title: string, lines: readonly Sentence[]): string {

@@ -113,7 +113,7 @@ function inserts(
       ? []
       : [
           {
-            key: keyOf(bed, "label", ...labelled.map(({ variety }) => variety)),
+            key: keyOf(bed, "label", ...labelled.map(({ variety }) => variety).toSorted()),
             text: `${labels.length === 1 ? "label" : "labels"}: ${labels.join(", ")}`,
           },
         ]),
@@ -121,7 +121,7 @@ function inserts(
       ? []
       : [
           {
-            key: keyOf(bed, "gear", ...gear.map(({ id }) => id)),
+            key: keyOf(bed, "gear", ...gear.map(({ id }) => id).toSorted()),
             text: capital(sayList(gear.map(({ title }) => theGear(title)))).replace(/^The/, "the"),
           },
         ]),

@@ -1,4 +1,5 @@
 /** All stops at a glance, and what goes home: saved as two files, or copied as text. */
+import { drawGoingBack } from "./going-back.ts";
 import type { Keeping } from "./keeping.ts";
 import { announce, at, onTap, sheet } from "./page.ts";
 import { dayOf } from "./plan-clock.ts";
@@ -20,15 +21,16 @@ export function showOverview(keeping: Keeping, go: (to: number) => void): void {
       else row.removeAttribute("aria-current");
     }
     at("counts").textContent = sayCounts(list, kept);
+    drawGoingBack(list, kept, goTo);
     at("keeps-nothing").hidden = keeping.lasts();
     at("stop-clock").hidden = kept.started === undefined || kept.stopped !== undefined;
     at("go-on").hidden = kept.stopped === undefined;
   }
-  for (const [index, row] of rows.entries()) {
-    row.addEventListener("click", () => {
-      dialog.close();
-      go(index);
-    });
+  for (const [index, row] of rows.entries()) row.addEventListener("click", () => goTo(index));
+
+  function goTo(stop: number): void {
+    dialog.close();
+    go(stop);
   }
 
   const json = () => `${JSON.stringify(takenHome(list, keeping.kept(), new Date()), null, 2)}\n`;
