@@ -218,7 +218,7 @@ function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
 ${save}
 ${paragraph("care", list.care)}
 <p id="keeps-nothing" class="care" hidden>This browser keeps nothing. Take the list home before you close the page.</p>
-<ol class="overview">${rows.join("")}</ol>
+<ol class="overview"><li><button type="button" id="to-cover"><span class="grow">Cover</span></button></li>${rows.join("")}</ol>
 <section id="again" hidden><h3>To go back for</h3><ol id="again-list" class="takes"></ol></section>
 <div class="pair"><button type="button" id="stop-clock" hidden>Stop the clock</button><button type="button" id="go-on" hidden>Let the clock go on</button></div>
 <h3>Take it home</h3>

@@ -61,6 +61,7 @@ main { padding: .2rem 1rem 1rem; }
 .own { padding: 0 .3rem; background: var(--band); color: var(--on-band); }
 
 .cover > * + * { margin-top: .45rem; }
+.cover b { font-weight: 500; }
 .cover .day, .cover .times { font-size: 1.1875rem; font-weight: 500; }
 .cover .film { font-size: 1.5rem; line-height: 1.15; font-weight: 500; text-wrap: balance; }
 .cover ul { list-style: disc; padding-left: 1.25rem; }

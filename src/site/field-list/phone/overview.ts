@@ -3,6 +3,7 @@ import { drawGoingBack } from "./going-back.ts";
 import type { Keeping } from "./keeping.ts";
 import { announce, at, onTap, sheet } from "./page.ts";
 import { dayOf } from "./plan-clock.ts";
+import { COVER } from "./shapes.ts";
 import { noteHome, sayCounts, takenHome } from "./take-home.ts";
 import { nothingKept, saySoFar } from "./ticks.ts";
 
@@ -27,6 +28,7 @@ export function showOverview(keeping: Keeping, go: (to: number) => void): void {
     at("go-on").hidden = kept.stopped === undefined;
   }
   for (const [index, row] of rows.entries()) row.addEventListener("click", () => goTo(index));
+  onTap("to-cover", () => goTo(COVER));
 
   function goTo(stop: number): void {
     dialog.close();
