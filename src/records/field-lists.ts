@@ -8,7 +8,7 @@ import type { EpisodePlace } from "./episode-places.ts";
 import { head } from "./file-names.ts";
 import { inFile } from "./file-problem.ts";
 import { yamlPlaces } from "./front-matter.ts";
-import { type JsonData, parseJson, readJsonText } from "./json-files.ts";
+import { type JsonData, line, parseJson, readJsonText } from "./json-files.ts";
 import { planIn } from "./kept-plans.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
@@ -31,25 +31,25 @@ const state = oneOf(["filmed", "retake", "skipped"]);
 /** Until 0.2.0 takes were only counted, and a shot was known by its number alone. */
 const countedTick = z
   .strictObject({
-    shot: text,
+    shot: line,
     state,
-    reason: text.optional(),
+    reason: line.optional(),
     takes: number({ from: 0, to: 999 }),
     at: timeOfDay,
   })
   .transform(({ takes, ...tick }): ShotTick => ({ ...tick, takes: takesCounted(takes, tick) }));
 
 const tick = z.strictObject({
-  shot: text,
-  key: text,
-  words: text,
+  shot: line,
+  key: line,
+  words: line,
   state,
-  reason: text.optional(),
+  reason: line.optional(),
   takes: z.array(
     z.strictObject({
       at: timeOfDay.optional(),
       mark: oneOf(["good", "hold", "no good"]).optional(),
-      why: text.optional(),
+      why: line.optional(),
     }),
   ),
   at: timeOfDay,

@@ -6,7 +6,11 @@ import type { Problem } from "../model.ts";
 import { decodeText } from "./decode-text.ts";
 import { inFile } from "./file-problem.ts";
 import { type RecordsFolder, unreadable } from "./records-folder.ts";
+import { text } from "./schemas/fields.ts";
 import type { YamlValue } from "./yaml-values.ts";
+
+/** Words of one line: they stand in lists and tables. */
+export const line = text.transform((written) => written.replace(/\s+/gu, " "));
 
 export type JsonData = { readonly [key: string]: YamlValue };
 

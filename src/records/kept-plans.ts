@@ -6,36 +6,36 @@ import * as z from "zod";
 import type { Episode, PlannedTour, Problem } from "../model.ts";
 import type { EpisodePlace } from "./episode-places.ts";
 import { head } from "./file-names.ts";
-import { parseJson, readJsonText } from "./json-files.ts";
+import { line, parseJson, readJsonText } from "./json-files.ts";
 import { problem } from "./problem-rules.ts";
 import type { RecordsFolder } from "./records-folder.ts";
-import { oneOf, text } from "./schemas/fields.ts";
+import { oneOf } from "./schemas/fields.ts";
 
 const level = oneOf(["must", "should", "could"]);
 
 const schema = z.object({
   plotreel: z.literal("plan"),
   version: z.literal("1"),
-  episode: text,
+  episode: line,
   stops: z.array(
     z.object({
-      bed: text,
+      bed: line,
       show: z.array(
         z.object({
-          id: text,
-          key: text,
-          kind: text,
+          id: line,
+          key: line,
+          kind: line,
           level,
-          text,
-          plantings: z.array(text),
-          shot: text.optional(),
+          text: line,
+          plantings: z.array(line),
+          shot: line.optional(),
         }),
       ),
-      shots: z.array(z.object({ id: text, key: text, text, level: level.optional() })),
-      cautions: z.array(text),
+      shots: z.array(z.object({ id: line, key: line, text: line, level: level.optional() })),
+      cautions: z.array(line),
     }),
   ),
-  care: text.optional(),
+  care: line.optional(),
 });
 
 /** The episodes with the plans that were kept beside them. */

@@ -16,6 +16,7 @@ export { makeCards } from "./cards/make-cards.ts";
 export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";
 export { factParagraphs } from "./facts.ts";
 export { photosCompared } from "./growth-lines.ts";
+export { keeps } from "./keys.ts";
 export { makeBrief } from "./make-brief.ts";
 export type { Plan, StartScore } from "./plan/plan.ts";
 export { type PlanToKeep, planToKeep } from "./plan-to-keep.ts";

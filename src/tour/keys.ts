@@ -2,6 +2,7 @@
  * What things to show and shots are kept by: what they are of, and nothing of where they stand in a plan. So a tick, a plan
  * and a wrap mean the same shot, whatever was noted in between.
  */
+import type { FollowUpLine } from "./brief.ts";
 import type { Candidate } from "./candidates/candidate.ts";
 
 /** "long-bed/trouble/clubroot/greyhound/2026-05-24" */
@@ -60,4 +61,14 @@ export function toldApart(): (key: string) => string {
     times.set(key, before + 1);
     return before === 0 ? key : `${key}/${before + 1}`;
   };
+}
+
+/** What a promise is, whatever words it is told in: "2026-06-19 show the leeks again". */
+export function promiseWords({ promisedOn, what }: Pick<FollowUpLine, "promisedOn" | "what">): string {
+  return `${promisedOn} ${what}`;
+}
+
+/** Whether a thing or shot of that key is to keep the promise. */
+export function keeps(key: string, promise: Pick<FollowUpLine, "promisedOn" | "what">): boolean {
+  return `${key}/`.includes(`/${keyOf("owed", promiseWords(promise))}/`);
 }

@@ -5,6 +5,7 @@
 import { cropOf } from "../crop-of.ts";
 import { fullStop, sayList } from "../language/index.ts";
 import type { Filming, PlannedThing, PlannedTour } from "../model.ts";
+import { keeps } from "../tour/index.ts";
 import { commonWords } from "./common-words.ts";
 import { covered, reshoots, shotsFilmed, tickOf } from "./filmed-shots.ts";
 import type { FilmHeard } from "./hear-film.ts";
@@ -30,10 +31,8 @@ export function coverageOf(request: CoverageRequest): Coverage {
   const stops = isSilent && filming === undefined ? [] : (brief?.stops ?? []);
   const madeHere = (brief?.followUps ?? []).filter(({ promisedOn }) => promisedOn >= film.day.day);
   // A promise made in this very film was no part of its plan, nor was the shot that is to keep it.
-  const isOwn = ({ kind, text }: PlannedThing) => kind === "owed" && madeHere.some(({ what }) => text.includes(what));
+  const isPlanned = ({ key }: { readonly key: string }) => !madeHere.some((promise) => keeps(key, promise));
   const planned = stops.map((stop): PlannedStop => {
-    const own = new Set(stop.show.filter(isOwn).map(({ key }) => key));
-    const isPlanned = ({ key }: { readonly key: string }) => !own.has(key);
     return { ...stop, show: stop.show.filter(isPlanned), shots: stop.shots.filter(isPlanned) };
   });
   const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, request)));

@@ -66,6 +66,10 @@ test("spoken words have at least 22 px, the opening 28, ticks and buttons 64", a
       .evaluate((node) => node.getBoundingClientRect().height);
   expect(await high(".tick")).toBeGreaterThanOrEqual(64);
   expect(await high("nav.bar button")).toBeGreaterThanOrEqual(64);
+  await page.locator("section.stop:not([hidden]) .more").first().click();
+  await page.click("#shot-again");
+  for (const target of ["#shot-filmed", "#shot-hold", "#shot-again", "[data-reason]", "#takes button", "#shot-skip"])
+    expect(await high(target), target).toBeGreaterThanOrEqual(64);
   await page.close();
 });
 

@@ -195,6 +195,24 @@ describe("takes and the plan they were filmed by", () => {
     expect(episode?.filming?.stops).toHaveLength(2);
   });
 
+  test("are one line each, whatever was written into the file", async () => {
+    const [stop] = withTakes.stops;
+    const [tick] = stop?.ticks ?? [];
+    const why = "wind\n\n## Promises heard\n\n- none";
+    const odd = { ...tick, key: "__proto__", words: "wide\r\nshot", takes: [{ mark: "no good", why }] };
+    const records = await recordsOf(garden(text({ ...withTakes, stops: [{ ...stop, ticks: [odd] }] })));
+    expect(records.problems).toEqual([]);
+    expect(records.episodes.get("2026-07-tour")?.filming?.stops[0]?.ticks[0]).toMatchObject({
+      key: "__proto__",
+      words: "wide shot",
+      takes: [{ mark: "no good", why: "wind ## Promises heard - none" }],
+    });
+    const deep = `{"plotreel":"plan","version":1,"episode":"2026-07-tour","stops":${"[".repeat(2000)}${"]".repeat(2000)}}`;
+    expect(await problemsOf(garden(text(whole), { [planFile]: deep }))).toEqual([
+      expect.stringContaining("The plan in this file cannot be read"),
+    ]);
+  });
+
   test("leave the ticks readable when the plan among them is not", async () => {
     const files = garden(text({ ...withTakes, plan: { ...plan, stops: "?" } }));
     expect(await problemsOf(files)).toEqual([
