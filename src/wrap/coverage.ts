@@ -37,9 +37,10 @@ export function coverageOf(request: CoverageRequest): Coverage {
   });
   const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, request)));
   const shots = filming === undefined ? [] : shotsFilmed(planned, filming);
-  const reshoot = reshoots(shots, things);
   const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
   const bedsMissed = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
+  // Of a bed that was not shown at all one line says so.
+  const reshoot = reshoots(shots, things).filter(({ what, bed }) => what !== "not filmed" || !bedsMissed.includes(bed));
   return {
     things,
     shots,
