@@ -303,15 +303,68 @@ export interface EpisodePromise {
 /** How a shot of the field list stands after filming: done, to do again, or left out. */
 export type ShotState = "filmed" | "retake" | "skipped";
 
+/** What a take is worth: the one to use, one to fall back on, or none. */
+export type TakeMark = "good" | "hold" | "no good";
+
+export interface Take {
+  /** Wall clock "09:24:31" at its end; undefined when only its number was brought home. */
+  readonly at?: string | undefined;
+  /** Undefined when nobody said. */
+  readonly mark?: TakeMark | undefined;
+  /** "wind" */
+  readonly why?: string | undefined;
+}
+
 export interface ShotTick {
-  /** Shot id of the brief: "S3.1". */
+  /** Number on the list that was filmed by: "S3.1". */
   readonly shot: string;
+  /** What the shot is of (`PlannedShot.key`); lists made before 0.2.0 have none. */
+  readonly key?: string | undefined;
+  /** What it was to show, as it stood on the list. */
+  readonly words?: string | undefined;
   readonly state: ShotState;
   /** Why it was skipped. */
   readonly reason?: string | undefined;
-  readonly takes: number;
+  readonly takes: readonly Take[];
   /** Wall clock "09:24:31" of the last change. */
   readonly at: string;
+}
+
+/** A shot of a tour as it was planned. */
+export interface PlannedShot {
+  /** "S3.1": where it stood in that plan. */
+  readonly id: string;
+  /** What it is of, the same in every plan of the tour: "long-bed/first-flower/crown-prince/2026-05-24". */
+  readonly key: string;
+  readonly text: string;
+  readonly level?: "must" | "should" | "could" | undefined;
+}
+
+/** A thing to show, and what it was to be told with. */
+export interface PlannedThing {
+  /** "S3b" */
+  readonly id: string;
+  readonly key: string;
+  readonly kind: string;
+  readonly level: "must" | "should" | "could";
+  readonly text: string;
+  readonly plantings: readonly string[];
+  /** Id of the shot that shows it. */
+  readonly shot?: string | undefined;
+}
+
+/** What of a tour's brief the wrap asks for. A brief is one; the plan kept beside an episode is another. */
+export interface PlannedTour {
+  readonly stops: readonly {
+    /** Bed id. */
+    readonly bed: string;
+    readonly show: readonly PlannedThing[];
+    readonly shots: readonly PlannedShot[];
+    readonly cautions: readonly { readonly text: string; readonly private: boolean }[];
+    readonly furtherCautions: readonly { readonly text: string; readonly private: boolean }[];
+  }[];
+  readonly followUps: readonly { readonly what: string; readonly promisedOn: Day }[];
+  readonly closingCaution?: string | undefined;
 }
 
 /** What the field list brought back from filming a tour: `field-list.json` beside the episode. */
@@ -325,6 +378,8 @@ export interface Filming {
     /** Quick notes as written in the garden; the log lines made of them stand in a note of their own. */
     readonly note?: string | undefined;
   }[];
+  /** The plan its list was made from; undefined from lists made before 0.2.0. */
+  readonly plan?: PlannedTour | undefined;
   readonly place: Place;
 }
 
@@ -350,6 +405,8 @@ export interface Episode extends RecordFile {
   readonly captions: readonly string[];
   /** Undefined until a field list's export lies beside the record. */
   readonly filming?: Filming | undefined;
+  /** The plan it was to be filmed by, kept beside the record when its brief was made. */
+  readonly plan?: PlannedTour | undefined;
 }
 
 export interface Note {

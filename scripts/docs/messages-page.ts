@@ -17,6 +17,7 @@ const groups: Readonly<Record<string, string>> = {
   timeline: "What the lines add up to",
   captions: "Captions",
   "field-list": "Field lists brought back",
+  plan: "Plans kept",
 };
 
 export function messagesPage(): string {

@@ -22,10 +22,18 @@ text with a time at the start of each paragraph) and writes into \`out/wraps/EPI
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
 | \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
 | \`edit-log.csv\`, \`edit-log.otio\` | stops, things shown, promises and doubts with their times, for a spreadsheet and for an editing program (OpenTimelineIO) |
+| \`takes.csv\` | where a field list was ticked: each take of each shot, what it is worth and why, and the phone's clock at its end |
 | \`wrap.json\` | all of it as data, as \`--json\` prints it |
 
 Run it again whenever you like. A file that you have edited stays yours: the new version is written beside it
 (\`description.new.txt\`), and you are told. Without captions you get what the records alone can tell.
+
+## What was planned, filmed and missed
+
+What was filmed is held against the plan it was filmed by: the one that came home with the ticks, else \`plan.json\`, which the
+brief kept beside the episode ([filming-day.md](filming-day.md)). So notes you add after filming make no shot another, and a promise
+made in the film is none that it missed. Without either the tour is planned anew. The report lists the takes, and what to go
+back for, bed by bed and musts first: takes of which none can be used, what was skipped and why, musts that were not filmed.
 
 ## Names
 

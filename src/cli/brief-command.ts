@@ -18,6 +18,7 @@ import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { expectedWindows } from "./expected-windows.ts";
 import { cardPictures } from "./field-list-of.ts";
+import { keepPlan } from "./keep-plan.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 import { printBrief } from "./print-brief.ts";
@@ -34,6 +35,8 @@ export interface BriefOptions {
   readonly sources?: boolean | undefined;
   /** Also a PDF on A4, or on Letter where the garden measures in US units. */
   readonly pdf?: boolean | undefined;
+  /** Cards to print of A6, or a quarter of Letter, four to a sheet. */
+  readonly pocket?: boolean | undefined;
   /** Relative to the current folder, or absolute. */
   readonly out: string;
 }
@@ -49,12 +52,13 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
   const pictures = await cardPictures(loaded, made);
-  await effects.writeText(`${stem}.html`, briefPage(made, garden, { pictures }));
+  await effects.writeText(`${stem}.html`, briefPage(made, garden, { pictures, pocket: options.pocket }));
   await effects.writeText(`${stem}-field-list.html`, fieldListPage(makeFieldList(made, garden, pictures)));
+  await keepPlan(loaded, made.dossier, effects);
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
   effects.err(`Field list for the phone: ${stem}-field-list.html`);
-  if (options.pdf === true) await printBrief(loaded, made, stem, effects, pictures);
+  if (options.pdf === true) await printBrief(loaded, made, stem, effects, { pictures, pocket: options.pocket });
   return EXIT.done;
 }
 

@@ -84,6 +84,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--overcast", "cloud is expected: the light has no direction")
     .option("--sources", "under each sentence, the file and line it rests on")
     .option("--pdf", "also as a PDF, printed by the Chromium of this machine")
+    .option("--pocket", "cards to print of A6, four to a sheet, instead of A5")
     .action(async (tour: string, options: LoadOptions & Omit<BriefOptions, "tour">) =>
       finish(await brief(await loadGarden(options, effects), { ...options, tour }, effects)),
     );

@@ -1,6 +1,6 @@
 /** The brief as a PDF, printed by a Chromium that is on the machine anyway. Without one the page itself prints as well. */
 import path from "node:path";
-import { briefPage, type CardPictures } from "../site/index.ts";
+import { briefPage, type Printing } from "../site/index.ts";
 import type { CardSet } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -10,10 +10,10 @@ export async function printBrief(
   cards: CardSet,
   stem: string,
   effects: Effects,
-  pictures?: CardPictures,
+  how: Pick<Printing, "pictures" | "pocket"> = {},
 ): Promise<void> {
   const paper = garden.settings.units === "us" ? "Letter" : "A4";
-  const printing = await effects.printPage(briefPage(cards, garden, { paper, pictures }), path.dirname(stem));
+  const printing = await effects.printPage(briefPage(cards, garden, { ...how, paper }), path.dirname(stem));
   if (printing.pdf === undefined) {
     const why =
       printing.why === "no program"

@@ -1,9 +1,8 @@
 /** `plotreel wrap EPISODE`: everything after filming, as files to use and a report to read; `--accept` takes promises into the record. */
 import path from "node:path";
 import { stringify } from "csv-stringify/sync";
-import type { Episode, Garden } from "../model.ts";
+import type { Episode, Garden, PlannedTour } from "../model.ts";
 import { nearestName, problemText } from "../records/index.ts";
-import type { Brief, CardSet } from "../tour/index.ts";
 import {
   acceptPromises,
   chapterCues,
@@ -11,6 +10,7 @@ import {
   editLog,
   openTimeline,
   readGlossary,
+  takeRows,
   type Wrap,
   type WrapMade,
   wrapEpisode,
@@ -50,7 +50,7 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
     garden,
     episode,
     captions: await readCaptionFile(recordsDir, episode, options, effects),
-    brief: await briefOf(loaded, episode, outDir, effects),
+    brief: plannedTour(loaded, episode),
     glossary: await glossaryOf(recordsDir, options, effects),
     comments: await commentsOf(recordsDir, episode, options, effects),
     limit: options.limit,
@@ -111,16 +111,9 @@ function shown(file: string, recordsDir: string): string {
   return relative.startsWith("..") ? file : relative.split(path.sep).join("/");
 }
 
-/** The brief that was taken along, where it still lies in the results; else made anew. */
-async function briefOf(loaded: Loaded, episode: Episode, outDir: string, effects: Effects): Promise<Brief> {
-  const text = await effects.readText(path.join(outDir, "briefs", `${episode.id}.json`));
-  try {
-    const kept = (JSON.parse(text ?? "null") as Partial<CardSet> | null)?.dossier;
-    if (kept?.tour === episode.id && kept.date === episode.day && Array.isArray(kept.stops)) return kept;
-  } catch {
-    effects.err(`The brief in ${path.join(outDir, "briefs")} cannot be read, so it was made anew.`);
-  }
-  return briefFor(loaded, episode.id);
+/** The plan that was filmed by: as it came home with the ticks, else as it was kept; without either the tour is planned anew. */
+function plannedTour(loaded: Loaded, { id, filming, plan }: Episode): PlannedTour {
+  return filming?.plan ?? plan ?? briefFor(loaded, id);
 }
 
 async function glossaryOf(recordsDir: string, { glossary }: WrapOptions, effects: Effects) {
@@ -178,6 +171,9 @@ function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): R
     ["edit-log.csv", stringify([...editLog(made, title)], { header: true, bom: true, escape_formulas: true })],
     ["edit-log.otio", `${JSON.stringify(openTimeline(made, title), null, 2)}\n`],
   ]);
+  const takes = takeRows(made, title);
+  if (takes.length > 0)
+    files.set("takes.csv", stringify([...takes], { header: true, bom: true, escape_formulas: true }));
   if (made.chapters.length > 0) {
     files.set("chapters.txt", `${chapterLines(made.chapters).join("\n")}\n`);
     files.set("chapters.vtt", writeCaptions(chapterCues(made.chapters), "vtt"));

@@ -7,10 +7,13 @@ export interface EpisodePlace extends RecordPlace {
   readonly captions: readonly string[];
   /** The export of the field list, when one lies beside the record. */
   readonly fieldList: string | undefined;
+  /** The plan that was kept with its brief. */
+  readonly plan: string | undefined;
 }
 
 const captionEnding = /\.(vtt|srt)$/i;
 const fieldListName = /\/field-list\.json$/i;
+const planName = /\/plan\.json$/i;
 /** What a phone makes of the name when it saves the same export twice: "field-list (1).json". */
 const nearlyFieldList = /\/field[ _-]?list[^/]*\.(json|txt)$/i;
 
@@ -34,7 +37,8 @@ export function placeEpisodes(files: readonly string[], problems: Problem[]): re
       for (const file of beside) {
         if (file !== fieldList && nearlyFieldList.test(file)) problems.push(misnamedFieldList(file, fieldList));
       }
-      byId.set(id, { id, file: index, captions: beside.filter((file) => captionEnding.test(file)), fieldList });
+      const plan = beside.find((file) => planName.test(file));
+      byId.set(id, { id, file: index, captions: beside.filter((file) => captionEnding.test(file)), fieldList, plan });
     }
   }
   return [...byId.values()];

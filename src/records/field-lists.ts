@@ -1,21 +1,21 @@
 /**
- * The export of a field list, `field-list.json` beside an episode: which shots were filmed, and the quick notes made on
- * the way. A phone wrote it, but a person carried it here and may have mended it, so it is checked like any record.
+ * The export of a field list, `field-list.json` beside an episode: which shots were filmed in which takes, the plan they
+ * were filmed by, and the quick notes made on the way. A phone wrote it, but a person carried it here and may have mended it, so it is checked like any record.
  */
 import * as z from "zod";
-import type { Bed, Episode, Filming, Problem } from "../model.ts";
-import { decodeText } from "./decode-text.ts";
+import type { Bed, Episode, Filming, Problem, ShotState, ShotTick, Take } from "../model.ts";
 import type { EpisodePlace } from "./episode-places.ts";
 import { head } from "./file-names.ts";
 import { inFile } from "./file-problem.ts";
 import { yamlPlaces } from "./front-matter.ts";
+import { type JsonData, line, parseJson, readJsonText } from "./json-files.ts";
+import { planIn } from "./kept-plans.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import { problem } from "./problem-rules.ts";
-import { type RecordsFolder, unreadable } from "./records-folder.ts";
+import type { RecordsFolder } from "./records-folder.ts";
 import { checkFrontMatter } from "./schema-sentences.ts";
 import { day, number, oneOf, readAs, text, wrongValue } from "./schemas/fields.ts";
 import { textPlaces } from "./text-places.ts";
-import type { YamlValue } from "./yaml-values.ts";
 
 const timeOfDay = readAs((written) =>
   /^([01]\d|2[0-3]):[0-5]\d:[0-5]\d$/.test(written)
@@ -26,30 +26,57 @@ const timeOfDay = readAs((written) =>
       ),
 );
 
-const schema = z.strictObject({
-  plotreel: text,
-  version: text,
-  episode: text,
-  day,
-  exported: text,
-  stops: z.array(
+const state = oneOf(["filmed", "retake", "skipped"]);
+
+/** Until 0.2.0 takes were only counted, and a shot was known by its number alone. */
+const countedTick = z
+  .strictObject({
+    shot: line,
+    state,
+    reason: line.optional(),
+    takes: number({ from: 0, to: 999 }),
+    at: timeOfDay,
+  })
+  .transform(({ takes, ...tick }): ShotTick => ({ ...tick, takes: takesCounted(takes, tick) }));
+
+const tick = z.strictObject({
+  shot: line,
+  key: line,
+  words: line,
+  state,
+  reason: line.optional(),
+  takes: z.array(
     z.strictObject({
-      bed: text,
-      ticks: z.array(
-        z.strictObject({
-          shot: text,
-          state: oneOf(["filmed", "retake", "skipped"]),
-          reason: text.optional(),
-          takes: number({ from: 0, to: 999 }),
-          at: timeOfDay,
-        }),
-      ),
-      note: text.optional(),
+      at: timeOfDay.optional(),
+      mark: oneOf(["good", "hold", "no good"]).optional(),
+      why: line.optional(),
     }),
   ),
+  at: timeOfDay,
 });
 
-type Data = { readonly [key: string]: YamlValue };
+const common = { plotreel: text, version: text, episode: text, day, exported: text };
+const stop = { bed: text, note: text.optional() };
+const schemas = {
+  1: z.strictObject({
+    ...common,
+    stops: z.array(z.strictObject({ bed: stop.bed, ticks: z.array(countedTick), note: stop.note })),
+  }),
+  2: z.strictObject({
+    ...common,
+    stops: z.array(z.strictObject({ bed: stop.bed, ticks: z.array(tick), note: stop.note })),
+    plan: z.unknown().optional(),
+  }),
+} as const;
+
+/** Of takes that were only counted, the last is the one that was ticked or held. */
+function takesCounted(
+  count: number,
+  { state: as, at }: { readonly state: ShotState; readonly at: string },
+): readonly Take[] {
+  const last: Take = as === "filmed" ? { at, mark: "good" } : as === "retake" ? { at, mark: "no good" } : {};
+  return Array.from({ length: count }, (_, take) => (take === count - 1 ? last : {}));
+}
 
 /** The episodes with what their field lists brought back; an export that cannot be read leaves its episode as it was. */
 export async function withFieldLists(
@@ -63,22 +90,11 @@ export async function withFieldLists(
   for (const { id, fieldList } of places) {
     const episode = filled.get(id);
     if (fieldList === undefined || episode === undefined) continue;
-    const written = await readText(folder, fieldList, problems);
+    const written = await readJsonText(folder, fieldList, problems);
     const filming = written === undefined ? undefined : filmingOf(fieldList, written, { id, episodes, beds, problems });
     if (filming !== undefined) filled.set(id, { ...episode, filming });
   }
   return filled;
-}
-
-async function readText(folder: RecordsFolder, file: string, problems: Problem[]): Promise<string | undefined> {
-  try {
-    const decoded = decodeText(await folder.read(file));
-    problems.push(...decoded.problems.map((found) => inFile(file, found)));
-    return decoded.text;
-  } catch (error) {
-    problems.push(unreadable(file, error));
-    return undefined;
-  }
 }
 
 interface Around {
@@ -103,7 +119,7 @@ function filmingOf(file: string, written: string, { id, episodes, beds, problems
     return undefined;
   }
   const { data } = parsed;
-  if (data.plotreel !== "field list" || data.version !== "1") {
+  if (data.plotreel !== "field list" || (data.version !== "1" && data.version !== "2")) {
     problems.push(
       problem(
         "field-list/not-one",
@@ -117,7 +133,9 @@ function filmingOf(file: string, written: string, { id, episodes, beds, problems
     return undefined;
   }
   const places = () => yamlPlaces(written, textPlaces(written));
-  const { front, problems: wrong } = checkFrontMatter(schema, "the export of a field list", data, places);
+  const check = (schema: (typeof schemas)[1 | 2]) =>
+    checkFrontMatter<(typeof schemas)[1 | 2]>(schema, "the export of a field list", data, places);
+  const { front, problems: wrong } = check(data.version === "1" ? schemas[1] : schemas[2]);
   problems.push(...wrong.map((found) => inFile(file, found)));
   if (front === undefined) return undefined;
   if (front.episode !== id) {
@@ -134,7 +152,7 @@ function filmingOf(file: string, written: string, { id, episodes, beds, problems
   }
   const stops = front.stops.filter(({ bed }) => {
     if (beds.has(bed)) return true;
-    const index = (data.stops as readonly Data[]).findIndex((stop) => stop.bed === bed);
+    const index = (data.stops as readonly JsonData[]).findIndex((stop) => stop.bed === bed);
     problems.push(
       problem(
         "link/unknown-bed",
@@ -145,35 +163,6 @@ function filmingOf(file: string, written: string, { id, episodes, beds, problems
     );
     return false;
   });
-  return { day: front.day, stops, place: head(file) };
-}
-
-/** A byte-order mark is taken off before. Gives the offset of the fault where the text is no JSON. */
-function parseJson(written: string): { readonly data: Data } | { readonly brokenAt: number } {
-  try {
-    const value = asWritten(JSON.parse(written), 0);
-    return { data: typeof value === "object" && !Array.isArray(value) ? (value as Data) : {} };
-  } catch (error) {
-    const { message } = error as SyntaxError;
-    const offset = /position (\d+)/.exec(message)?.[1];
-    if (offset !== undefined) return { brokenAt: Number(offset) };
-    return { brokenAt: /end of JSON/.test(message) ? written.trimEnd().length : 0 };
-  }
-}
-
-/** An export has no lists deeper than this; what lies deeper is nobody's tick. */
-const deepest = 8;
-
-/** Every scalar as its text, nothing where a value is empty: the shape in which all records are checked. */
-function asWritten(value: unknown, depth: number): YamlValue | undefined {
-  if (value === null || value === undefined || value === "") return undefined;
-  if (typeof value !== "object") return String(value);
-  if (depth > deepest) return "…";
-  if (Array.isArray(value)) return value.map((entry) => asWritten(entry, depth + 1) ?? "");
-  const map: Record<string, YamlValue> = Object.create(null);
-  for (const [key, inner] of Object.entries(value)) {
-    const text = asWritten(inner, depth + 1);
-    if (text !== undefined) map[key] = text;
-  }
-  return map;
+  const plan = "plan" in front && front.plan !== undefined ? planIn(file, front.plan, id, problems) : undefined;
+  return { day: front.day, stops, ...(plan === undefined ? {} : { plan }), place: head(file) };
 }

@@ -175,6 +175,10 @@ export const problemRules = {
     severity: "warning",
     meaning: "The export of a field list is not named field-list.json, so it is not read.",
   },
+  "plan/not-read": {
+    severity: "warning",
+    meaning: "The plan kept beside an episode cannot be read or is another tour's, so the tour is planned anew.",
+  },
 
   "photo/unreadable": { severity: "warning", meaning: "The system does not let a photo be read." },
   "photo/empty": { severity: "warning", meaning: "A photo file has no bytes in it." },

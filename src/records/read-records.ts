@@ -18,6 +18,7 @@ import { doubtIsPrivate } from "./doubt-is-private.ts";
 import { withFieldLists } from "./field-lists.ts";
 import { recordEnding } from "./file-names.ts";
 import { bodyOf, cropsInUse, describedRecords, type Reading, takenHints } from "./garden-records.ts";
+import { withKeptPlans } from "./kept-plans.ts";
 import { linkSites, readEpisodes, readSidecars, readTrials } from "./linking-records.ts";
 import { nameClashes } from "./name-clashes.ts";
 import { keysOf, NameTrie } from "./name-trie.ts";
@@ -96,7 +97,8 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const sites = linkSites(described.sites, reading, directory);
   const trials = readTrials(places.trials, reading, directory);
   const planned = readEpisodes(places.episodes, reading, directory, options.today);
-  const episodes = await withFieldLists(planned, places.episodes, folder, beds, problems);
+  const kept = await withKeptPlans(planned, places.episodes, folder, problems);
+  const episodes = await withFieldLists(kept, places.episodes, folder, beds, problems);
   const photoSidecars = readSidecars(places.sidecars, reading, directory);
 
   const records: Records = {

@@ -24,8 +24,8 @@ import {
 } from "../tour/index.ts";
 import { lightChart } from "./brief-page-light.ts";
 import { briefStyle } from "./brief-page-style.ts";
-import { type CardPictures, cardSheets, coverHtml } from "./cards-page.ts";
-import { cardsPageStyle } from "./cards-page-style.ts";
+import { type CardPictures, cardSheets, coverHtml, pocketSheets } from "./cards-page.ts";
+import { cardsPageStyle, pocketStyle } from "./cards-page-style.ts";
 import { carriedFonts } from "./carried-fonts.ts";
 import { escapeHtml } from "./escape-html.ts";
 import { sealedHead } from "./sealed-head.ts";
@@ -42,16 +42,18 @@ export interface Printing {
   readonly paper?: "A4" | "Letter" | undefined;
   /** By photo path: the views to match, carried in the page. */
   readonly pictures?: CardPictures | undefined;
+  /** Cards of a quarter of the sheet, for a pocket. */
+  readonly pocket?: boolean | undefined;
 }
 
 /** A whole HTML document: the cover, the cards two to a sheet, then the dossier. */
 export function briefPage(
   { cover, cards, dossier: brief }: CardSet,
   garden: Garden,
-  { paper, pictures = new Map() }: Printing = {},
+  { paper, pictures = new Map(), pocket = false }: Printing = {},
 ): string {
   const sheet = paper ?? (garden.settings.units === "us" ? "Letter" : "A4");
-  const style = `${carriedFonts("Brief")}${briefStyle}${cardsPageStyle(sheet)}`;
+  const style = `${carriedFonts("Brief")}${briefStyle}${cardsPageStyle(sheet)}${pocket ? pocketStyle(sheet) : ""}`;
   const further = new Map(cards.map((card) => [card.id, card.further]));
   return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style, pictures.size > 0)}
 <body>
@@ -59,7 +61,7 @@ export function briefPage(
 ${tape}
 <main>
 ${coverHtml(cover)}
-${cardSheets(cards, pictures)}
+${pocket ? pocketSheets(cards, pictures) : cardSheets(cards, pictures)}
 <section class="dossier-head"><h2>Dossier</h2>
 <p class="plan">${text(planWords(brief))}${coverLight(brief) === undefined ? ` ${text(lightWords(brief) ?? "")}` : ""}</p>
 ${lightChart(brief.plan)}</section>

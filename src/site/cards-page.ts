@@ -15,11 +15,20 @@ import { unbroken } from "./unbroken.ts";
 
 export type CardPictures = ReadonlyMap<string, FieldPicture>;
 
-export function coverHtml(cover: Cover): string {
+/** One page of paper; on the phone the first screen, below the page's own heading and with no boxes, which nothing would keep. */
+export function coverHtml(cover: Cover, on: "paper" | "phone" = "paper"): string {
   const head = [cover.day, cover.length, sayPlural(cover.stops, "stop", "stops")].map(text).join(" · ");
   const when = [cover.times, cover.light].filter((part) => part !== undefined).map(text);
-  return `<section class="cover">
-<h1>${text(cover.title)}</h1>
+  const [opens, title] =
+    on === "paper"
+      ? ['class="cover"', `<h1>${text(cover.title)}</h1>`]
+      : [
+          'class="cover" id="cover" aria-labelledby="cover-name"',
+          `<h2 id="cover-name" tabindex="-1">${text(cover.title)}</h2>`,
+        ];
+  const parts = on === "paper" ? "h2" : "h3";
+  return `<section ${opens}>
+${title}
 <p class="day">${head}</p>
 ${when.length === 0 ? "" : `<p class="times">${when.join(" ")}</p>`}
 ${cover.film === undefined ? "" : `<p class="film">${sentence(cover.film)}</p>`}
@@ -27,9 +36,9 @@ ${listed("Or open with", cover.openers)}
 <ol class="order">${cover.rows.map(rowHtml).join("")}</ol>
 ${cover.fallsOut.length === 0 ? "" : `<p><b>Falls out first:</b> ${cover.fallsOut.map(sentence).join(" · ")}.</p>`}
 ${owedHtml(cover)}
-${settleHtml(cover.settle)}
+${settleHtml(cover.settle, parts, on === "paper")}
 ${cover.kit.length === 0 ? "" : `<p><b>Pack:</b> ${cover.kit.map(text).join(" · ")}.</p>`}
-${careHtml(cover)}
+${careHtml(cover, parts)}
 </section>`;
 }
 
@@ -49,23 +58,57 @@ function owedHtml({ owed }: Cover): string {
     .join("");
 }
 
-function settleHtml(lines: readonly Sentence[]): string {
+function settleHtml(lines: readonly Sentence[], heading: string, boxes: boolean): string {
   if (lines.length === 0) return "";
-  const tick = (line: Sentence, index: number) =>
-    `<li><label><input type="checkbox" id="settle-${index + 1}"><span>${sentence(line)}</span></label></li>`;
-  return `<h2>Settle before you go</h2><ul class="ticks">${lines.map(tick).join("")}</ul>`;
+  const item = (line: Sentence, index: number) =>
+    boxes
+      ? `<li><label><input type="checkbox" id="settle-${index + 1}"><span>${sentence(line)}</span></label></li>`
+      : `<li>${sentence(line)}</li>`;
+  const list = boxes ? '<ul class="ticks">' : "<ul>";
+  return `<${heading}>Settle before you go</${heading}>${list}${lines.map(item).join("")}</ul>`;
 }
 
-function careHtml({ cautions, poison }: Cover): string {
+function careHtml({ cautions, poison }: Cover, heading: string): string {
   if (cautions.length === 0 && poison === undefined) return "";
   const lines = cautions.map((one) => `<li>${sentence(one)} (${one.stops.join(", ")})</li>`);
-  return `<div class="caring"><h2>Take care</h2>${lines.length === 0 ? "" : `<ul>${lines.join("")}</ul>`}${poison === undefined ? "" : `<p>${text(poison)}</p>`}</div>`;
+  return `<div class="caring"><${heading}>Take care</${heading}>${lines.length === 0 ? "" : `<ul>${lines.join("")}</ul>`}${poison === undefined ? "" : `<p>${text(poison)}</p>`}</div>`;
 }
 
 function listed(title: string, lines: readonly Sentence[]): string {
   return lines.length === 0
     ? ""
     : `<p class="or"><b>${title}:</b> ${lines.map((line) => `“${sentence(line)}”`).join(" · ")}</p>`;
+}
+
+/** Shots on one face of a pocket card. */
+const pocketShots = 4;
+
+/** A sheet for each stop, to be cut in four: what is shown, what is told of it, what is filmed first and then. */
+export function pocketSheets(cards: readonly Card[], pictures: CardPictures): string {
+  const sheet = (card: Card) => {
+    const { shots, light } = card;
+    const [first, then] = [shots.slice(0, pocketShots), shots.slice(pocketShots)];
+    return [
+      face(
+        card,
+        `${clockOf(card.seconds)} · ${clockOf(card.begins)} gone`,
+        `${openingHtml(card)}<dl>${shownParts(card)}</dl>`,
+        "front",
+      ),
+      face(card, light, `<dl>${toldParts(card)}</dl>`, "front"),
+      face(card, marks, shotList(first), "back"),
+      face(card, then.length === 0 ? undefined : marks, `${shotList(then)}${matchPicture(card, pictures)}`, "back"),
+    ];
+  };
+  return cards.map((card) => `<div class="sheet pocket">${sheet(card).join("")}</div>`).join("\n");
+}
+
+function face({ number, title }: Card, beside: string | undefined, body: string, side: "front" | "back"): string {
+  const clock = beside === undefined ? "" : `<p class="clock">${text(beside)}</p>`;
+  return `<article class="card ${side}">
+<header><h2><span class="number">${number}</span> ${text(title)}</h2>${clock}</header>
+${body}
+</article>`;
 }
 
 /** Two fronts on a sheet and their backs on the next: turned over along its long edge, each back lies behind its front. */
@@ -85,22 +128,27 @@ function frontHtml(card: Card): string {
     `${clockOf(card.begins)} gone`,
     ...(card.light === undefined ? [] : [card.light]),
   ];
-  return `<article class="card front" id="card-${card.number}">
-<header><h2><span class="number">${card.number}</span> ${text(card.title)}</h2><p class="clock">${text(time.join(" · "))}</p></header>
-<p class="opening">“${sentence(card.opening)}”</p>
-<dl>${[
-    part("Then", one(card.before)),
-    part("Now", card.now.map(nowHtml)),
-    part("Figure", one(card.figure)),
-    part("Why", one(card.why)),
-    part("Names", card.names.length === 0 ? [] : [card.names.map(nameHtml).join(" · ")]),
+  return face(card, time.join(" · "), `${openingHtml(card)}\n<dl>${shownParts(card)}${toldParts(card)}</dl>`, "front");
+}
+
+function openingHtml({ opening }: Card): string {
+  return `<p class="opening">“${sentence(opening)}”</p>`;
+}
+
+function shownParts({ before, now, figure }: Card): string {
+  return [part("Then", one(before)), part("Now", now.map(nowHtml)), part("Figure", one(figure))].join("");
+}
+
+function toldParts({ why, names, aloud, next }: Card): string {
+  return [
+    part("Why", one(why)),
+    part("Names", names.length === 0 ? [] : [names.map(nameHtml).join(" · ")]),
     part(
       "Say",
-      card.aloud.map((line) => `“${sentence(line)}”`),
+      aloud.map((line) => `“${sentence(line)}”`),
     ),
-    part("Next", one(card.next)),
-  ].join("")}</dl>
-</article>`;
+    part("Next", one(next)),
+  ].join("");
 }
 
 function one(phrase: Sentence | undefined): readonly string[] {
@@ -123,14 +171,22 @@ function nameHtml({ name, say, standing }: NameToSay): string {
   return `${text(name)}: ${[say === undefined ? undefined : `<em>${text(say)}</em>`, fresh].filter((part) => part !== undefined).join(", ")}`;
 }
 
+/** How the takes are marked with a pencil, for the three worths a take can have. */
+const marks = "circle good, underline hold, strike no good";
+
 function backHtml(card: Card, pictures: CardPictures): string {
-  const match = card.shots.find(({ match: path }) => path !== undefined)?.match;
+  return face(card, marks, `${matchPicture(card, pictures)}\n${shotList(card.shots)}`, "back");
+}
+
+function matchPicture({ shots, title }: Card, pictures: CardPictures): string {
+  const match = shots.find(({ match: path }) => path !== undefined)?.match;
   const picture = match === undefined ? undefined : pictures.get(match);
-  return `<article class="card back">
-<header><h2><span class="number">${card.number}</span> ${text(card.title)}</h2><p class="clock">Takes: circle the good one</p></header>
-${picture === undefined ? "" : `<img src="${picture.src}" width="${picture.width}" height="${picture.height}" alt="${text(card.title)} as it was last filmed: match this view">`}
-<ol class="shots">${card.shots.map(shotHtml).join("")}</ol>
-</article>`;
+  if (picture === undefined) return "";
+  return `<img src="${picture.src}" width="${picture.width}" height="${picture.height}" alt="${text(title)} as it was last filmed: match this view">`;
+}
+
+function shotList(shots: readonly CardShot[]): string {
+  return shots.length === 0 ? "" : `<ol class="shots">${shots.map(shotHtml).join("")}</ol>`;
 }
 
 function shotHtml({ id, text: words, hold, cutaway, match }: CardShot): string {

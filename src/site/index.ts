@@ -1,7 +1,7 @@
 // Takes: the garden, copies of its photos, and finished briefs.
 // Gives: the brief as one printable page, the public site and the private field pages as folders, and a server to look at them.
 // Never does: let anything private into a public page, or put a half-made site in place of a whole one.
-export { briefPage } from "./brief-page.ts";
+export { briefPage, type Printing } from "./brief-page.ts";
 export { type BuildOptions, type BuiltSites, buildSites, PrivacyBreach, refusePlace } from "./build-sites.ts";
 export type { CardPictures } from "./cards-page.ts";
 export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts";

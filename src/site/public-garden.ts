@@ -311,6 +311,7 @@ function asPublished(episode: Episode, bedIsPublic: IsPublic, all: ReadonlyMap<s
     skip: [],
     captions: [],
     filming: undefined,
+    plan: undefined,
   };
 }
 

@@ -45,6 +45,8 @@ export type ShowKind =
 export interface ShowPoint extends Sentence {
   /** "S3b": the second thing at the third stop. */
   readonly id: string;
+  /** What it is of, whatever else the plan holds: "long-bed/trouble/clubroot/greyhound/2026-05-24". */
+  readonly key: string;
   readonly level: Level;
   readonly kind: ShowKind;
   /** The reason, as a short phrase after "because": "it is new since the tour of 13 June". */

@@ -25,10 +25,12 @@ export interface SideBySide {
   readonly cover?: { readonly from: number; readonly to: number } | undefined;
 }
 
-/** One shot of a stop; the field list and the wrap go by its id. */
+/** One shot of a stop; the field list and the wrap go by its key. */
 export interface Shot {
-  /** "S3.1" */
+  /** "S3.1": where it stands in this plan. */
   readonly id: string;
+  /** What it is of, whatever else the plan holds: "long-bed/wide". */
+  readonly key: string;
   readonly kind: "wide" | "walk-in" | "close-up" | "insert" | "cutaway";
   readonly text: string;
   readonly level?: Level | undefined;

@@ -1,15 +1,16 @@
-/** The shot list of a stop: what to film, each with an id that the field list and the wrap go by. */
+/** The shot list of a stop: what to film, each with the key that the field list and the wrap go by. */
 
 import { capital, sayList, theBed, theGear } from "../language/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { ShowKind, VarietyRow } from "./brief.ts";
 import type { Shot, Spot } from "./camera.ts";
 import type { Weighed } from "./candidates/candidate.ts";
+import { keyOf, thingKey, toldApart } from "./keys.ts";
 
 export interface ShotList {
   readonly shots: readonly Shot[];
-  /** Shot id for each thing shown, in the same order. */
-  readonly shotOf: readonly string[];
+  /** For each thing shown, in the same order: its own key, and the id of its shot. */
+  readonly things: readonly { readonly key: string; readonly shot: string }[];
 }
 
 /** More labels, gear or cutaways than this at one stop are not picked up by anybody. */
@@ -47,9 +48,11 @@ export function shotsOf(
   here: BedOnTheDay,
   spot: Spot,
   show: readonly Weighed[],
-  { varieties, leftOut }: { readonly varieties: readonly VarietyRow[]; readonly leftOut: readonly string[] },
+  { varieties, leftOut }: { readonly varieties: readonly VarietyRow[]; readonly leftOut: readonly Cutaway[] },
 ): ShotList {
   const shots: Shot[] = [];
+  const bed = here.bed.id;
+  const apart = toldApart();
   const put = (shot: Omit<Shot, "id">): string => {
     const id = `${stopId}.${shots.length + 1}`;
     shots.push({ id, ...shot });
@@ -58,40 +61,72 @@ export function shotsOf(
   const match = spot.photo?.path;
   const wide = put({
     kind: "wide",
+    key: keyOf(bed, "wide"),
     text: spot.text === "" ? `the whole of ${theBed(here.bed)}` : spot.text,
     level: "must",
     match,
   });
-  put({ kind: "walk-in", text: `walking up to ${theBed(here.bed)}`, level: "should" });
-  const shotOf = show.map(({ kind, about, level }) => {
+  put({ kind: "walk-in", key: keyOf(bed, "walk-in"), text: `walking up to ${theBed(here.bed)}`, level: "should" });
+  const things = show.map((thing) => {
+    const { kind, about, level } = thing;
+    const key = apart(thingKey(bed, thing));
     const words = closeUps[kind];
-    if (words === undefined) return wide;
-    return put({ kind: level === "could" ? "insert" : "close-up", text: words(about), level });
+    if (words === undefined) return { key, shot: wide };
+    return { key, shot: put({ kind: level === "could" ? "insert" : "close-up", key, text: words(about), level }) };
   });
-  for (const text of inserts(here, show, varieties)) put({ kind: "insert", text, level: "could" });
-  for (const text of leftOut.slice(0, mostCutaways)) put({ kind: "cutaway", text, level: "could" });
-  return { shots, shotOf };
+  for (const { key, text } of inserts(here, show, varieties)) put({ kind: "insert", key, text, level: "could" });
+  for (const { of, text } of leftOut.slice(0, mostCutaways))
+    put({ kind: "cutaway", key: apart(keyOf(bed, "cutaway", of)), text, level: "could" });
+  return { shots, things };
+}
+
+/** A picture of what the film leaves out, to be picked up in passing. */
+export interface Cutaway {
+  readonly text: string;
+  /** Bed or thing it is of. */
+  readonly of: string;
 }
 
 /** Labels of names viewers will ask about, gear they will ask about, a harvest on the scale. */
-function inserts(here: BedOnTheDay, show: readonly Weighed[], varieties: readonly VarietyRow[]): readonly string[] {
+function inserts(
+  here: BedOnTheDay,
+  show: readonly Weighed[],
+  varieties: readonly VarietyRow[],
+): readonly Pick<Shot, "key" | "text">[] {
+  const bed = here.bed.id;
   const shown = new Set(show.flatMap(({ lots }) => lots.map((lot) => lot.planting.id)));
   const asked = varieties.filter(
     (row) => !row.private && (row.newThisYear || row.sayAs !== undefined) && row.plantings.some((id) => shown.has(id)),
   );
-  const labels = asked.slice(0, mostNamed).map(({ title }) => title);
+  const labelled = asked.slice(0, mostNamed);
+  const labels = labelled.map(({ title }) => title);
   const gear = here.now.gear
     .flatMap((id) => here.index.garden.gear.get(id) ?? [])
     .filter((one) => !one.private)
-    .slice(0, mostNamed)
-    .map(({ title }) => theGear(title));
+    .slice(0, mostNamed);
   const weighed = show.find(({ kind, lots }) => {
     const picked = kind === "picking" || kind === "first picking" || kind === "only picking";
     return picked && lots.some(({ planting }) => planting.picked.grams > 0);
   });
   return [
-    ...(labels.length === 0 ? [] : [`${labels.length === 1 ? "label" : "labels"}: ${labels.join(", ")}`]),
-    ...(gear.length === 0 ? [] : [capital(sayList(gear)).replace(/^The/, "the")]),
-    ...(weighed === undefined ? [] : [`${weighed.about} on the scale`]),
+    ...(labels.length === 0
+      ? []
+      : [
+          {
+            key: keyOf(bed, "label", ...labelled.map(({ variety }) => variety).toSorted()),
+            text: `${labels.length === 1 ? "label" : "labels"}: ${labels.join(", ")}`,
+          },
+        ]),
+    ...(gear.length === 0
+      ? []
+      : [
+          {
+            key: keyOf(bed, "gear", ...gear.map(({ id }) => id).toSorted()),
+            text: capital(sayList(gear.map(({ title }) => theGear(title)))).replace(/^The/, "the"),
+          },
+        ]),
+    ...(weighed === undefined
+      ? []
+      : [{ key: `${thingKey(bed, weighed)}/scale`, text: `${weighed.about} on the scale` }]),
   ];
 }

@@ -10,13 +10,14 @@ import { pointersAt } from "./earlier-films.ts";
 import { factsOf } from "./facts.ts";
 import { gearRow } from "./gear-row.ts";
 import { sideBySide, sideBySideFact } from "./growth-lines.ts";
+import { thingKey } from "./keys.ts";
 import { lastSeen } from "./last-seen.ts";
 import { linkLine, wayWords } from "./links.ts";
 import { endedSentences, lostSentences } from "./news-sentences.ts";
 import { closingLine, outlineOf } from "./outline.ts";
 import type { Choice } from "./plan/choose.ts";
 import type { PlannedStop } from "./plan/plan-tour.ts";
-import { shotsOf } from "./shots.ts";
+import { type Cutaway, type ShotList, shotsOf } from "./shots.ts";
 import { spotOf } from "./spot.ts";
 import { atStop } from "./stop-cautions.ts";
 import { openTaskLines } from "./task-lines.ts";
@@ -49,7 +50,7 @@ interface Telling {
   readonly findings: Findings;
   readonly tour: string;
   /** What to pick up in passing though the film leaves it out. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly Cutaway[];
 }
 
 function tellStop(
@@ -74,7 +75,7 @@ function tellStop(
   const cautions = atStop(cautionsFor({ ...here, animals: garden.settings.animals }));
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
-  const { shots, shotOf } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
+  const { shots, things } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
   return {
     id,
     number: turn + 1,
@@ -85,7 +86,7 @@ function tellStop(
     since: here.since,
     spot,
     sideBySide: pair,
-    show: show.map((weighed, at) => pointOf(weighed, `${id}${letters(at)}`, shotOf[at])),
+    show: show.map((weighed, at) => pointOf(weighed, `${id}${letters(at)}`, things[at])),
     varieties: rows,
     gear: gear.map(gearRow),
     facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
@@ -122,11 +123,12 @@ function tellStop(
 function pointOf(
   { sentence, kind, level, why, value, lots, seconds }: Weighed,
   id: string,
-  shot: string | undefined,
+  { key, shot }: Partial<ShotList["things"][number]> = {},
 ): ShowPoint {
   const { text, sources, private: isPrivate } = sentence;
   return {
     id,
+    key: key ?? id,
     text,
     sources,
     private: isPrivate,
@@ -153,18 +155,18 @@ function letters(at: number): string {
 function cutawaysBy(
   planned: readonly PlannedStop[],
   { passed, unvisited }: Choice,
-): ReadonlyMap<BedOnTheDay, readonly string[]> {
-  const cutaways = new Map<BedOnTheDay, string[]>();
+): ReadonlyMap<BedOnTheDay, readonly Cutaway[]> {
+  const cutaways = new Map<BedOnTheDay, Cutaway[]>();
   const seen = new Set(planned.flatMap(({ show }) => show.flatMap(({ lots }) => lots)));
-  const put = (here: BedOnTheDay | undefined, text: string) => {
-    if (here !== undefined) cutaways.set(here, [...(cutaways.get(here) ?? []), text]);
+  const put = (here: BedOnTheDay | undefined, cutaway: Cutaway) => {
+    if (here !== undefined) cutaways.set(here, [...(cutaways.get(here) ?? []), cutaway]);
   };
   for (const { here, candidate, why } of passed) {
     if (why !== "no room" || candidate.lots.every((lot) => seen.has(lot))) continue;
     for (const lot of candidate.lots) seen.add(lot);
-    put(here, candidate.about);
+    put(here, { text: candidate.about, of: thingKey(here.bed.id, candidate) });
   }
-  for (const { here } of unvisited) put(nearestStop(here, planned), theBed(here.bed));
+  for (const { here } of unvisited) put(nearestStop(here, planned), { text: theBed(here.bed), of: here.bed.id });
   return cutaways;
 }
 

@@ -4,20 +4,23 @@
  */
 import { cropOf } from "../crop-of.ts";
 import { fullStop, sayList } from "../language/index.ts";
-import type { Filming, ShotState } from "../model.ts";
-import type { Brief, ShowPoint, Stop } from "../tour/index.ts";
+import type { Filming, PlannedThing, PlannedTour } from "../model.ts";
+import { keeps } from "../tour/index.ts";
 import { commonWords } from "./common-words.ts";
+import { covered, reshoots, shotsFilmed, tickOf } from "./filmed-shots.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import { plainWord, type Word } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
-import type { Coverage, Covered, PlannedCovered, VarietyNamed } from "./wrap.ts";
+import type { Coverage, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
+
+type PlannedStop = PlannedTour["stops"][number];
 
 export interface CoverageRequest {
   readonly film: FilmHeard;
   readonly stretches: readonly Stretch[];
   readonly plan: readonly string[];
-  readonly brief?: Brief | undefined;
+  readonly brief?: PlannedTour | undefined;
   readonly filming?: Filming | undefined;
 }
 
@@ -27,13 +30,17 @@ export function coverageOf(request: CoverageRequest): Coverage {
   const isSilent = film.speech.words.length === 0;
   const stops = isSilent && filming === undefined ? [] : (brief?.stops ?? []);
   const madeHere = (brief?.followUps ?? []).filter(({ promisedOn }) => promisedOn >= film.day.day);
-  const isOwn = ({ kind, text }: ShowPoint) => kind === "owed" && madeHere.some(({ what }) => text.includes(what));
-  const things = stops.flatMap((stop) =>
-    stop.show.filter((point) => !isOwn(point)).map((point) => thing(point, stop, request)),
-  );
-  const shots = stops.flatMap((stop) => shotsOf(stop, request));
+  // A promise made in this very film was no part of its plan, nor was the shot that is to keep it.
+  const isPlanned = ({ key }: { readonly key: string }) => !madeHere.some((promise) => keeps(key, promise));
+  const planned = stops.map((stop): PlannedStop => {
+    return { ...stop, show: stop.show.filter(isPlanned), shots: stop.shots.filter(isPlanned) };
+  });
+  const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, request)));
+  const shots = filming === undefined ? [] : shotsFilmed(planned, filming);
   const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
   const bedsMissed = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
+  // Of a bed that was not shown at all one line says so.
+  const reshoot = reshoots(shots, things).filter(({ what, bed }) => what !== "not filmed" || !bedsMissed.includes(bed));
   return {
     things,
     shots,
@@ -41,17 +48,20 @@ export function coverageOf(request: CoverageRequest): Coverage {
     unplanned: unplanned(request),
     named: varietiesNamed(film, stretches),
     neverNamed: isSilent ? [] : neverNamed(film, shown),
-    toPickUp: toPickUp(things, shots, film, bedsMissed),
+    reshoot,
+    toPickUp: toPickUp(things, reshoot, film, bedsMissed),
   };
 }
 
 // ------------------------------------------------------------------------------------------------------------ planned
 
-function thing(point: ShowPoint, stop: Stop, { film, stretches, filming }: CoverageRequest): PlannedCovered {
+function thing(point: PlannedThing, stop: PlannedStop, { film, stretches, filming }: CoverageRequest): PlannedCovered {
   const said = saidAt(point, stop.bed, film, stretches);
-  const tick = point.shot === undefined ? undefined : tickOf(filming, stop.bed, point.shot);
+  const shot = stop.shots.find(({ id }) => id === point.shot);
+  const tick = shot === undefined ? undefined : tickOf(filming, stop.bed, shot);
   return {
     id: point.id,
+    key: point.key,
     bed: stop.bed,
     level: point.level,
     text: point.text,
@@ -59,32 +69,6 @@ function thing(point: ShowPoint, stop: Stop, { film, stretches, filming }: Cover
     ...(said === undefined ? {} : moment(said)),
     reason: tick?.reason,
   };
-}
-
-function shotsOf({ bed, shots }: Stop, { filming }: CoverageRequest): readonly PlannedCovered[] {
-  if (filming === undefined) return [];
-  return shots.map((shot) => {
-    const tick = tickOf(filming, bed, shot.id);
-    return {
-      id: shot.id,
-      bed,
-      level: shot.level ?? "could",
-      text: shot.text,
-      covered: covered(false, tick?.state),
-      reason: tick?.reason,
-    };
-  });
-}
-
-function tickOf(filming: Filming | undefined, bed: string, shot: string) {
-  return filming?.stops.find((stop) => stop.bed === bed)?.ticks.find((tick) => tick.shot === shot);
-}
-
-/** A shot to be done again was not got. */
-function covered(said: boolean, state: ShotState | undefined): Covered {
-  if (state === "filmed") return said ? "said and filmed" : "filmed";
-  if (said) return "said";
-  return state === "skipped" ? "skipped" : "missed";
 }
 
 /** Words besides names that a thing must share with what was said, unless its kind is told by the name alone. */
@@ -101,7 +85,7 @@ const nameIsEnough = new Set([
 ]);
 
 /** Milliseconds at which a thing to show was said: its plants named at its bed, or its own words. */
-function saidAt(point: ShowPoint, bed: string, film: FilmHeard, stretches: readonly Stretch[]): number | undefined {
+function saidAt(point: PlannedThing, bed: string, film: FilmHeard, stretches: readonly Stretch[]): number | undefined {
   const { day, names, speech } = film;
   const here = stretches.filter((stretch) => stretch.bed === bed);
   const isHere = (word: number) => here.some(({ from, to }) => word >= from && word < to);
@@ -229,19 +213,16 @@ function neverNamed({ day, names }: FilmHeard, beds: ReadonlySet<string>): Cover
 
 function toPickUp(
   things: readonly PlannedCovered[],
-  shots: readonly PlannedCovered[],
+  reshoot: readonly Reshoot[],
   { day }: FilmHeard,
   bedsMissed: readonly string[],
 ): readonly string[] {
   const title = (bed: string) => day.garden.beds.get(bed)?.title ?? bed;
   const missedBeds = bedsMissed.length === 0 ? [] : [`Not shown at all: ${sayList(bedsMissed.map(title))}.`];
+  const again = new Set(reshoot.map(({ key }) => key));
   const missed = things.filter(
-    ({ covered: how, level, bed }) => how === "missed" && level !== "could" && !bedsMissed.includes(bed),
+    ({ covered: how, level, bed, key }) =>
+      how === "missed" && level !== "could" && !bedsMissed.includes(bed) && !again.has(key),
   );
-  const again = shots.filter(({ covered: how, level }) => how === "missed" && level === "must");
-  return [
-    ...missedBeds,
-    ...missed.map(({ text, bed, id }) => fullStop(`${title(bed)}, ${id}: ${text}`)),
-    ...again.map(({ text, bed, id }) => fullStop(`${title(bed)}, shot ${id}: ${text}`)),
-  ];
+  return [...missedBeds, ...missed.map(({ text, bed, id }) => fullStop(`${title(bed)}, ${id}: ${text}`))];
 }

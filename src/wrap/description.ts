@@ -2,9 +2,10 @@
  * The text under a film: disclosures first, then what it is, chapters, varieties in walking order with their sources, gear,
  * earlier films, cautions. Public: nothing private is in it. When it is too long, the least is cut first and named.
  */
+
 import { cropOf } from "../crop-of.ts";
 import { fromWords, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
-import type { Brief } from "../tour/index.ts";
+import type { PlannedTour } from "../model.ts";
 import { chapterLines } from "./chapters.ts";
 import { topLines } from "./disclosures.ts";
 import type { FilmHeard } from "./hear-film.ts";
@@ -21,7 +22,7 @@ export interface DescriptionRequest {
   readonly coverage: Coverage;
   readonly disclosures: readonly Disclosure[];
   readonly earlier: readonly string[];
-  readonly brief?: Brief | undefined;
+  readonly brief?: PlannedTour | undefined;
   readonly limit: number;
 }
 

@@ -1,5 +1,6 @@
 /** The wrap as an editor's log: stops, names, promises and disagreements in order of time, as rows and as OpenTimelineIO. */
 import { sayTime, writeTime } from "./caption-times.ts";
+import { bestTake } from "./takes.ts";
 import type { Wrap } from "./wrap.ts";
 
 export interface LogRow {
@@ -38,9 +39,11 @@ function marksOf(wrap: Wrap, title: (bed: string | undefined) => string): readon
       what: title(bed),
       note: `${planned || bed === undefined ? "" : "not planned; "}sure to ${Math.round(confidence * 100)} %`,
     })),
-    ...wrap.coverage.things.flatMap(({ id, at: from, text, covered }) =>
-      from === undefined ? [] : [at("shot", from, `${id}: ${text}`, covered)],
-    ),
+    ...wrap.coverage.things.flatMap(({ id, key, at: from, text, covered }) => {
+      const shot = wrap.coverage.shots.find((one) => one.key === key);
+      const note = [covered, shot === undefined ? undefined : bestTake(shot)].filter((part) => part !== undefined);
+      return from === undefined ? [] : [at("shot", from, `${id}: ${text}`, note.join("; "))];
+    }),
     ...wrap.coverage.named.map(({ at: from, title: what, times }) =>
       at("variety", from, what, `named ${times === 1 ? "once" : `${times} times`}`),
     ),

@@ -15,6 +15,7 @@ export { APPLY_FROM, PROPOSE_FROM } from "./names-heard.ts";
 export { type CaptionFile, openCaptions } from "./open-captions.ts";
 export { type PromiseHeard, promisesHeard } from "./promises-heard.ts";
 export { type SpokenRule, spokenRules } from "./spoken-rules.ts";
+export { type TakeRow, takeRows } from "./takes.ts";
 export { isoDuration, type VideoData, videoObject } from "./video-data.ts";
 export type {
   Answer,
@@ -30,6 +31,7 @@ export type {
   Paragraph,
   PlannedCovered,
   QuestionHeard,
+  Reshoot,
   StopHeard,
   Thumbnail,
   VarietyNamed,

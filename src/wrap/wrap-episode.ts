@@ -1,7 +1,6 @@
 /** Makes the wrap of one episode from its captions, the garden and the brief; each of the last two may be missing parts. */
-import type { Episode, Garden, Problem } from "../model.ts";
+import type { Episode, Garden, PlannedTour, Problem } from "../model.ts";
 import { problem, sortProblems } from "../records/index.ts";
-import type { Brief } from "../tour/index.ts";
 import { answersOf, questionsFor } from "./answers.ts";
 import { chaptersOf } from "./chapters.ts";
 import { correctedCues, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
@@ -28,7 +27,8 @@ export interface WrapRequest {
   readonly episode: Episode;
   /** The caption file's name and bytes; without it the wrap is what the records alone can give. */
   readonly captions?: { readonly file: string; readonly bytes: Uint8Array } | undefined;
-  readonly brief?: Brief | undefined;
+  /** What was planned, as it was kept; else a brief made anew. */
+  readonly brief?: PlannedTour | undefined;
   readonly glossary?: readonly GlossaryWord[] | undefined;
   readonly comments?: { readonly file: string; readonly text: string } | undefined;
   /** Longest description, in UTF-16 units. */
@@ -131,7 +131,7 @@ function listened(request: WrapRequest) {
 
 const nowhere: Stretch = { bed: undefined, from: 0, to: 0, at: 0, confidence: 0, restsOn: [] };
 
-function planOf(episode: Episode, brief: Brief | undefined): readonly string[] {
+function planOf(episode: Episode, brief: PlannedTour | undefined): readonly string[] {
   const stops = brief?.stops.map(({ bed }) => bed) ?? [];
   return [...new Set(episode.stops.length > 0 ? episode.stops.map(({ bed }) => bed) : stops)];
 }

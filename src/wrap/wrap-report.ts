@@ -3,6 +3,7 @@ import { sayDay, sayPlural, sayShare } from "../language/index.ts";
 import type { Garden } from "../model.ts";
 import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
+import { reshootLines, takeLines } from "./takes.ts";
 import type { Wrap } from "./wrap.ts";
 
 export function wrapReport(wrap: Wrap, garden: Garden): string {
@@ -17,6 +18,7 @@ export function wrapReport(wrap: Wrap, garden: Garden): string {
     ],
     ["Names to check", names(wrap, false)],
     ["Names set right", names(wrap, true)],
+    ["Shots to go back for", reshootLines(wrap, title)],
     ["Missed, and could be picked up", wrap.coverage.toPickUp],
     ["Not planned, and shown", wrap.coverage.unplanned.map(({ time, what }) => `${time} ${what}`)],
     ["Growing there, never named", neverNamed(wrap, title)],
@@ -28,6 +30,7 @@ export function wrapReport(wrap: Wrap, garden: Garden): string {
         ? wrap.chapters.map(({ time, title: name }) => `${time} ${name}`)
         : [wrap.noChapters],
     ],
+    ["Takes", takeLines(wrap, title)],
     ["How sure the stops are", stops(wrap, title)],
     [
       "Photos for a thumbnail",

@@ -2,7 +2,7 @@
  * The wrap of one film as plain data: what `plotreel wrap --json` prints and what the files and pages are made from.
  * Times are seconds into the film; `time` says the same as players show it ("6:40"). Days are ISO calendar days.
  */
-import type { Day, Obtained, Place, Problem } from "../model.ts";
+import type { Day, Obtained, Place, Problem, Take } from "../model.ts";
 
 export interface Moment {
   readonly at: number;
@@ -46,12 +46,14 @@ export interface Correction extends Moment {
   readonly why: string;
 }
 
-export type Covered = "said" | "filmed" | "said and filmed" | "missed" | "skipped";
+export type Covered = "said" | "filmed" | "said and filmed" | "missed" | "skipped" | "to film again";
 
 /** A thing the brief asked to show, or one of its shots. */
 export interface PlannedCovered {
   /** "S3b" of a thing to show, "S3.2" of a shot. */
   readonly id: string;
+  /** What it is of, the same in every plan of the tour. */
+  readonly key: string;
   readonly bed: string;
   readonly level: "must" | "should" | "could";
   readonly text: string;
@@ -61,6 +63,15 @@ export interface PlannedCovered {
   readonly time?: string | undefined;
   /** Why it was skipped, as ticked on the field list. */
   readonly reason?: string | undefined;
+  /** Of a shot: every take that was made of it. */
+  readonly takes?: readonly Take[] | undefined;
+}
+
+/** A shot to go back for. */
+export interface Reshoot extends Pick<PlannedCovered, "id" | "key" | "bed" | "level" | "text"> {
+  readonly what: "no good take" | "skipped" | "not filmed";
+  /** "wind" */
+  readonly why?: string | undefined;
 }
 
 export interface VarietyNamed extends Moment {
@@ -80,7 +91,9 @@ export interface Coverage {
   readonly unplanned: readonly (Moment & { readonly what: string; readonly bed?: string; readonly variety?: string })[];
   readonly named: readonly VarietyNamed[];
   readonly neverNamed: readonly { readonly variety: string; readonly title: string; readonly bed: string }[];
-  /** What was missed and can still be filmed, as sentences. */
+  /** Bed by bed, what matters most first; empty where nothing was ticked. */
+  readonly reshoot: readonly Reshoot[];
+  /** What was missed and can still be said or shown, as sentences. */
   readonly toPickUp: readonly string[];
 }
 

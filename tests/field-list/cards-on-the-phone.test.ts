@@ -1,8 +1,10 @@
 /** A card is one screen of a phone: its words large, its first line and first shot in view however small the phone is held. */
 import path from "node:path";
 import { pathToFileURL } from "node:url";
+import { parseHTML } from "linkedom";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { coverHtml } from "../../src/site/cards-page.ts";
 import { fieldListData } from "../../src/site/field-list/field-list-data.ts";
 import { type CardSet, makeCards } from "../../src/tour/index.ts";
 import { openBrowser } from "../browser.ts";
@@ -48,6 +50,7 @@ const overEach = async (page: Page, stops: number, look: () => Promise<unknown>)
 test("spoken words have at least 22 px, the opening 28, ticks and buttons 64", async () => {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.goto(pathToFileURL(address.replace("file://", "")).href);
+  await page.click("#next");
   const size = (selector: string) =>
     page
       .locator(selector)
@@ -63,6 +66,10 @@ test("spoken words have at least 22 px, the opening 28, ticks and buttons 64", a
       .evaluate((node) => node.getBoundingClientRect().height);
   expect(await high(".tick")).toBeGreaterThanOrEqual(64);
   expect(await high("nav.bar button")).toBeGreaterThanOrEqual(64);
+  await page.locator("section.stop:not([hidden]) .more").first().click();
+  await page.click("#shot-again");
+  for (const target of ["#shot-filmed", "#shot-hold", "#shot-again", "[data-reason]", "#takes button", "#shot-skip"])
+    expect(await high(target), target).toBeGreaterThanOrEqual(64);
   await page.close();
 });
 
@@ -74,6 +81,7 @@ describe.each([
   test("first line and first shot are in view, nothing runs over the side", async () => {
     const page = await browser.newPage({ viewport: { width, height } });
     await page.goto(address);
+    await page.click("#next");
     const found = await overEach(page, cards.cards.length + 1, () =>
       page.evaluate(() => {
         const stop = document.querySelector("section.stop:not([hidden])") as HTMLElement;
@@ -88,9 +96,36 @@ describe.each([
   });
 });
 
+test.each([
+  [390, 844],
+  [320, 568],
+  [844, 390],
+] as const)(
+  "at %i × %i the first screen is the cover: when to be there and what the film is about",
+  async (width, height) => {
+    const page = await browser.newPage({ viewport: { width, height } });
+    await page.goto(address);
+    const found = await page.evaluate(() => {
+      const main = document.querySelector("main") as HTMLElement;
+      const floor = main.getBoundingClientRect().bottom;
+      const below = (selector: string) =>
+        (document.querySelector(selector)?.getBoundingClientRect().bottom ?? 9e9) > floor;
+      return { times: below("#cover .times"), film: below("#cover .film"), wide: main.scrollWidth > main.clientWidth };
+    });
+    expect(found).toEqual({ times: false, film: false, wide: false });
+    // The same facts as on paper.
+    const words = (html: string) =>
+      parseHTML(html).document.querySelector(".cover")?.textContent?.replace(/\s+/g, " ").trim();
+    const shown = await page.locator("#cover").evaluate((node) => node.outerHTML);
+    expect(words(shown)).toBe(words(coverHtml(cards.cover)));
+    await page.close();
+  },
+);
+
 test("at 390 × 844 what is said stands on one screen", async () => {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
   await page.goto(address);
+  await page.click("#next");
   const beyond = await overEach(page, cards.cards.length, () =>
     page.evaluate(() => {
       const words = document.querySelector("section.stop:not([hidden]) .lines")?.getBoundingClientRect().bottom ?? 0;

@@ -3,6 +3,7 @@ import { HtmlValidate } from "html-validate";
 import { describe, expect, test } from "vitest";
 import { fieldListData, picturesWanted } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
+import { planToKeep } from "../../src/tour/index.ts";
 import { asCards, pictures, planned, settings, smallBrief, smallList } from "./tour-list.ts";
 
 describe("a planned brief", () => {
@@ -21,7 +22,8 @@ describe("a planned brief", () => {
     });
     expect(stops[0]?.shots[0]).toEqual({
       id: "S1.1",
-      key: "Wide from the gate",
+      key: "long-bed/wide",
+      words: "Wide from the gate",
       kind: "wide",
       level: "must",
       text: "Wide, from the gate post, hold 10",
@@ -50,15 +52,15 @@ describe("a planned brief", () => {
     expect(fieldListData(asCards(night), settings, new Map()).stops.map(({ begins }) => begins)).toEqual([0, 360]);
   });
 
-  test("keeps two shots of the same words apart", async () => {
+  test("gives the cover that paper has, and the plan it was made from", async () => {
     const brief = planned(await smallBrief());
-    const shots = ["S1.1", "S1.2"].map((id) => ({ id, kind: "close-up", text: "Flower, close" }));
-    const [stop] = fieldListData(
-      asCards({ ...brief, stops: [{ ...brief.stops[0], shots } as never] }),
-      settings,
-      new Map(),
-    ).stops;
-    expect(stop?.shots.map(({ key }) => key)).toEqual(["Flower, close", "Flower, close (2)"]);
+    const cards = asCards(brief);
+    const list = fieldListData(cards, settings, new Map());
+    expect(list.cover).toBe(cards.cover);
+    expect(list.plan).toEqual(planToKeep(brief));
+    expect(list.plan.stops.flatMap(({ shots }) => shots.map(({ key }) => key)).toSorted()).toEqual(
+      list.stops.flatMap(({ shots }) => shots.map(({ key }) => key)).toSorted(),
+    );
   });
 });
 

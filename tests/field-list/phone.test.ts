@@ -33,6 +33,8 @@ async function open(
   page.on("console", (message) => message.type() === "error" && errors.push(message.text()));
   page.on("request", (request) => /^(?:file|data|blob):/.test(request.url()) || errors.push(request.url()));
   await page.goto(address);
+  // The cover is the first screen; without a script all stand below it.
+  if (options.javaScriptEnabled !== false) await page.click("#next");
   return { page, context, errors };
 }
 
@@ -56,7 +58,7 @@ describe("a stop", () => {
     const title = () => page.locator("section:not([hidden]) h2").allInnerTexts();
     expect(await title()).toEqual(["1 Long Bed"]);
     expect(await page.getByText("Stop 1 of 2").isVisible()).toBe(true);
-    expect(await page.getByRole("button", { name: "Back" }).isDisabled()).toBe(true);
+    expect(await page.getByRole("button", { name: "Back: the cover" }).isEnabled()).toBe(true);
     await page.getByRole("button", { name: "Next: Pea Row" }).click();
     expect(await title()).toEqual(["2 Pea Row"]);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("s2-name");
@@ -79,12 +81,12 @@ describe("a stop", () => {
     expect(await stateOf(page, "S1.2")).toBe("retake");
     await shot(page, "S1.3").getByRole("button", { name: "More for S1.3" }).click();
     await page.getByRole("button", { name: "wind" }).click();
+    await page.getByRole("button", { name: "Skip", exact: true }).click();
     await shot(page, "S1.4").locator(".more").click();
     await page.getByLabel("Another reason").fill("the gate was shut");
     await page.getByRole("button", { name: "Skip", exact: true }).click();
     await shot(page, "S1.1").locator(".more").click();
-    await page.getByRole("button", { name: "One take more" }).click();
-    await page.locator("#shot-sheet [data-close]").click();
+    await page.getByRole("button", { name: "Good", exact: true }).click();
     await page.getByRole("button", { name: "Note" }).click();
     await page.getByRole("textbox").fill("picked 1.4 kg Crown Prince\ntrouble: blackfly on Uchiki Kuri");
     await page.getByRole("button", { name: "Done" }).click();
@@ -129,8 +131,11 @@ describe("a stop", () => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     expect(await page.locator("#shot-sheet").isVisible()).toBe(true);
-    await page.getByRole("button", { name: "Again" }).press("Enter");
+    await page.getByRole("button", { name: /^Take 1/ }).press("Enter");
+    expect(await saidOf(page, "S1.2")).toBe("Filmed, on hold");
+    await page.getByRole("button", { name: /^Take 1/ }).press("Enter");
     expect(await stateOf(page, "S1.2")).toBe("retake");
+    await page.keyboard.press("Escape");
     expect(await page.locator("#shot-sheet").isVisible()).toBe(false);
     await page.getByRole("button", { name: "Note" }).press("Enter");
     await page.keyboard.type("did: nothing");
@@ -138,6 +143,89 @@ describe("a stop", () => {
     await page.keyboard.press("Escape");
     expect(await page.locator("section:not([hidden]) .noted").textContent()).toContain("did: nothing");
     expect(await page.getByText("Stop 1 of 2").isVisible()).toBe(true);
+    await context.close();
+  });
+});
+
+describe("a take", () => {
+  test("is good, on hold or no good, with its time and why, in either order and over a reload", async () => {
+    const { page, context, errors } = await open();
+    await page.clock.install({ time: new Date("2026-06-19T09:00:00+01:00") });
+    await page.reload();
+    await page.clock.pauseAt(new Date("2026-06-19T09:20:05+01:00"));
+    const sheet = page.locator("#shot-sheet");
+    const press = (name: string) => sheet.getByRole("button", { name, exact: true }).click();
+    const takes = () => sheet.locator("#takes li").allInnerTexts();
+    await shot(page, "S1.2").locator(".more").click();
+    await press("No good");
+    await press("wind");
+    await page.clock.fastForward("01:00");
+    await press("noise");
+    await press("No good");
+    expect((await takes()).map((take) => take.replace(/\s+/g, " "))).toEqual([
+      "Take 1 9:20:05, no good: noise",
+      "Take 2 9:21:05, no good",
+    ]);
+    await press("focus");
+    await press("Hold");
+    expect((await takes()).at(-1)?.replace(/\s+/g, " "), "the reason of the take before is not this one's").toBe(
+      "Take 3 9:21:05, hold",
+    );
+    await press("Take back");
+    expect(await sheet.locator("#shot-state").textContent()).toBe("Film again, 2 takes so far: focus");
+    await page.clock.fastForward("01:00");
+    await press("Good");
+    expect(await sheet.isVisible()).toBe(false);
+    await page.reload();
+    expect(await saidOf(page, "S1.2")).toBe("Filmed on take 3");
+    await page.getByRole("button", { name: "Stops" }).click();
+    const { stops } = JSON.parse((await saved(page, "Save the ticks")).text);
+    expect(stops[0].ticks).toMatchObject([
+      {
+        key: "long-bed/first-flower/uchiki-kuri",
+        state: "filmed",
+        takes: [
+          { at: "09:20:05", mark: "no good", why: "noise" },
+          { at: "09:21:05", mark: "no good", why: "focus" },
+          { at: "09:22:05", mark: "good" },
+        ],
+      },
+    ]);
+    expect(errors).toEqual([]);
+    await context.close();
+  });
+
+  test("that was no good is to go back for, and so is a must at a stop that is left", async () => {
+    const { page, context } = await open();
+    await hold(page, "S1.2");
+    await page.click("#next");
+    await page.getByRole("button", { name: "Stops" }).click();
+    const list = page.locator("#again-list button");
+    expect((await list.allInnerTexts()).map((row) => row.replace(/\s+/g, " "))).toEqual([
+      expect.stringMatching(/^S1\.1 Wide.* Not filmed$/),
+      expect.stringMatching(/^S1\.2 Female flower.* Film again$/),
+    ]);
+    await list.last().click();
+    expect(await page.locator("section:not([hidden]) h2").allInnerTexts()).toEqual(["1 Long Bed"]);
+    await context.close();
+  });
+});
+
+describe("the cover", () => {
+  test("is the first screen, and a row of all stops leads back to it", async () => {
+    const { page, context, errors } = await open();
+    await page.click("#back");
+    const heading = page.locator("section:not([hidden]) h2");
+    expect(await heading.allInnerTexts()).toEqual(["June tour"]);
+    for (const name of ["Back", "Note", "Talk"])
+      expect(await page.getByRole("button", { name }).isDisabled()).toBe(true);
+    expect(await page.locator("#cover .order li").count()).toBe(2);
+    await page.click("#next");
+    await page.click("#next");
+    await page.getByRole("button", { name: "Stops" }).click();
+    await page.getByRole("button", { name: "Cover", exact: true }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("cover-name");
+    expect(errors).toEqual([]);
     await context.close();
   });
 });
@@ -175,6 +263,7 @@ describe("what goes home", () => {
     await page.clock.fastForward("01:30");
     await shot(page, "S1.3").locator(".more").click();
     await page.getByRole("button", { name: "rain" }).click();
+    await page.getByRole("button", { name: "Skip", exact: true }).click();
     await page.getByRole("button", { name: "Note" }).click();
     await page.getByRole("textbox").fill("first flower: Uchiki Kuri");
     await page.getByRole("button", { name: "Done" }).click();
@@ -185,7 +274,7 @@ describe("what goes home", () => {
     expect(list.name).toBe("field-list.json");
     const home = {
       plotreel: "field list",
-      version: 1,
+      version: 2,
       episode: "2026-06-tour",
       day: "2026-06-19",
       exported: "2026-06-19T09:21:35+01:00",
@@ -193,13 +282,29 @@ describe("what goes home", () => {
         {
           bed: "long-bed",
           ticks: [
-            { shot: "S1.1", state: "filmed", takes: 1, at: "09:20:05" },
-            { shot: "S1.3", state: "skipped", takes: 0, at: "09:21:35", reason: "rain" },
+            {
+              shot: "S1.1",
+              key: "long-bed/wide",
+              words: "Wide from the gate",
+              state: "filmed",
+              takes: [{ at: "09:20:05", mark: "good" }],
+              at: "09:20:05",
+            },
+            {
+              shot: "S1.3",
+              key: "long-bed/label/uchiki-kuri",
+              words: "Hand's width between leaves",
+              state: "skipped",
+              reason: "rain",
+              takes: [],
+              at: "09:21:35",
+            },
           ],
           note: "first flower: Uchiki Kuri",
         },
         { bed: "pea-row", ticks: [] },
       ],
+      plan: (await smallList()).plan,
     };
     expect(JSON.parse(list.text)).toEqual(home);
 
@@ -300,6 +405,7 @@ test("a browser that keeps nothing is told of, and the list works for as long as
     });
   });
   await page.reload();
+  await page.click("#next");
   await tap(page, "S1.1");
   expect(await stateOf(page, "S1.1")).toBe("filmed");
   expect(await page.locator("#offline").textContent()).toBe("Not kept: see Stops");
@@ -364,12 +470,27 @@ describe("for everyone", () => {
         await hold(page, "S1.2");
         await shot(page, "S1.3").locator(".more").click();
         await page.getByRole("button", { name: "light" }).click();
+        await page.getByRole("button", { name: "Skip", exact: true }).click();
         await page.locator("summary:visible").first().click();
       },
     ],
-    ["the shot's sheet", (page) => shot(page, "S1.2").locator(".more").click()],
+    ["the cover", (page) => page.click("#back")],
+    [
+      "the shot's sheet",
+      async (page) => {
+        await shot(page, "S1.2").locator(".more").click();
+        await page.getByRole("button", { name: "No good" }).click();
+        await page.getByRole("button", { name: "wind" }).click();
+      },
+    ],
     ["the note", (page) => page.getByRole("button", { name: "Note" }).click()],
-    ["all stops", (page) => page.getByRole("button", { name: "Stops" }).click()],
+    [
+      "all stops, with what to go back for",
+      async (page) => {
+        await hold(page, "S1.2");
+        await page.getByRole("button", { name: "Stops" }).click();
+      },
+    ],
     ["the talking view", (page) => page.getByRole("button", { name: "Talk" }).click()],
     ["the picture", (page) => page.getByRole("button", { name: /view of Long Bed/ }).click()],
   ];
@@ -406,7 +527,7 @@ describe("for everyone", () => {
 
   test("without scripts it is a list to read", async () => {
     const { page, context } = await open({ javaScriptEnabled: false });
-    expect(await page.locator("h2:visible").allInnerTexts()).toEqual(["1 Long Bed", "2 Pea Row"]);
+    expect(await page.locator("h2:visible").allInnerTexts()).toEqual(["June tour", "1 Long Bed", "2 Pea Row"]);
     expect(await page.getByText("Open the file in a browser.").isVisible()).toBe(true);
     await context.close();
   });

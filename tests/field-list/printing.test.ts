@@ -109,14 +109,17 @@ test("without a Chromium it says so in one line, and where to print instead", as
 });
 
 describe.each([
-  ["A4", 297],
-  ["Letter", 279.4],
-] as const)("the cards on %s", (paper, high) => {
-  test("no card overflows its half of the sheet, and no letter is smaller than 18 points, 24 for the opening", async () => {
+  ["A4", 297, false, 20],
+  ["Letter", 279.4, false, 20],
+  // Of a stop four faces: what is shown, what is told of it, and what is filmed on two.
+  ["A4", 297, true, 40],
+  ["Letter", 279.4, true, 40],
+] as const)("the cards on %s", (paper, high, pocket, cards) => {
+  test(`${pocket ? "for the pocket " : ""}no card overflows its share of the sheet, and no letter is smaller than 18 points, 24 for the opening`, async () => {
     const browser = await openBrowser();
     const page = await browser.newPage();
     await page.emulateMedia({ media: "print" });
-    await page.setContent(briefPage(brief, garden, { paper }));
+    await page.setContent(briefPage(brief, garden, { paper, pocket }));
     const found = await page.evaluate(() => {
       const points = (node: Element) => (Number.parseFloat(getComputedStyle(node).fontSize) * 72) / 96;
       const cards = [...document.querySelectorAll(".card")];
@@ -127,12 +130,21 @@ describe.each([
           .map(({ id }) => id),
         least: Math.min(...cards.flatMap((card) => [...card.querySelectorAll("*:not(input)")].map(points))),
         opening: Math.min(...[...document.querySelectorAll(".card .opening")].map(points)),
+        wide: Math.max(...cards.map((card) => card.getBoundingClientRect().width)),
+        beyond: cards.flatMap((card) => {
+          const edge = card.getBoundingClientRect();
+          return [...card.querySelectorAll("*")].filter((node) => {
+            const { right, bottom } = node.getBoundingClientRect();
+            return right > edge.right || bottom > edge.bottom;
+          });
+        }).length,
         sheet: [...document.querySelectorAll(".sheet")].map((sheet) => sheet.getBoundingClientRect().height),
         cover: document.querySelector(".cover")?.getBoundingClientRect().height ?? 0,
         dossier: points(document.querySelector(".paper .facts li") as Element),
       };
     });
-    expect(found).toMatchObject({ cards: 20, over: [] });
+    expect(found).toMatchObject({ cards, over: [], beyond: 0 });
+    if (pocket) expect(found.wide).toBeLessThanOrEqual((108 * 96) / 25.4);
     expect(found.least).toBeGreaterThanOrEqual(17.9);
     expect(found.opening).toBeGreaterThanOrEqual(23.9);
     expect(found.dossier).toBeGreaterThanOrEqual(9.9);
@@ -158,17 +170,25 @@ test("a card as full as its limits allow still fits", async () => {
     next: line(cardLimits.next),
     names: Array.from({ length: cardLimits.names }, () => ({ ...line(1), name: "Musselburgh", say: "MUSSEL-bruh" })),
     aloud: [line(8)],
+    shots: Array.from({ length: cardLimits.shots }, (_, at) => ({
+      id: `S1.${at + 1}`,
+      text: words(9),
+      hold: true,
+      cutaway: at === cardLimits.shots - 1,
+    })),
   };
   const browser = await openBrowser();
   const page = await browser.newPage();
   await page.emulateMedia({ media: "print" });
   for (const paper of ["A4", "Letter"] as const) {
-    await page.setContent(briefPage({ ...brief, cards: [full] }, garden, { paper }));
-    expect(
-      await page.evaluate(() =>
+    for (const pocket of [false, true]) {
+      await page.setContent(briefPage({ ...brief, cards: [full] }, garden, { paper, pocket }));
+      const over = await page.evaluate(() =>
         [...document.querySelectorAll(".card")].map((card) => card.scrollHeight - card.clientHeight),
-      ),
-    ).toEqual([0, 0]);
+      );
+      expect(over).toEqual(over.map(() => 0));
+      expect(over).toHaveLength(pocket ? 4 : 2);
+    }
   }
   await browser.close();
 });
@@ -194,7 +214,7 @@ async function pictures(pdf: string): Promise<readonly { ink: number; solid: num
   execFileSync("pdftoppm", ["-r", String(dots), "-gray", "-png", pdf, pdf.replace(/\.pdf$/, "-drawn")]);
   const base = path.basename(pdf, ".pdf");
   const files = (await readdir(folder)).filter((file) => file.startsWith(`${base}-drawn`)).sort();
-  expect(files.length).toBeGreaterThan(1);
+  expect(files.length).toBeGreaterThan(2);
   return Promise.all(
     files.map(async (file) => {
       const { data, info } = await sharp(path.join(folder, file)).raw().toBuffer({ resolveWithObject: true });

@@ -11,6 +11,7 @@ stops: [long-bed, squash-bed]
 
 const file = "episodes/2026-07-tour/field-list.json";
 
+/** As lists of before 0.2.0 brought it home. */
 const whole = {
   plotreel: "field list",
   version: 1,
@@ -28,6 +29,75 @@ const whole = {
     },
     { bed: "squash-bed", ticks: [{ shot: "S2.1", state: "retake", takes: 1, at: "09:31:07" }] },
   ],
+};
+
+const plan = {
+  plotreel: "plan",
+  version: 1,
+  episode: "2026-07-tour",
+  day: "2026-07-18",
+  stops: [
+    {
+      bed: "long-bed",
+      title: "Long Bed",
+      show: [
+        {
+          id: "S1a",
+          key: "long-bed/first-picking/boltardy/2026-04-18",
+          kind: "first picking",
+          level: "must",
+          text: "First Boltardy.",
+          plantings: ["long-bed/boltardy/2026-04-18"],
+          shot: "S1.2",
+        },
+      ],
+      shots: [
+        { id: "S1.1", key: "long-bed/wide", text: "the whole of the long bed", level: "must" },
+        { id: "S1.2", key: "long-bed/first-picking/boltardy/2026-04-18", text: "the Boltardy beetroot in the hand" },
+      ],
+      cautions: ["Rhubarb leaves are poisonous."],
+    },
+  ],
+  care: "Call for help at once.",
+};
+
+const takes = [
+  { at: "09:20:00", mark: "no good", why: "wind" },
+  { at: "09:22:10", mark: "hold" },
+  { at: "09:24:31", mark: "good" },
+];
+
+const withTakes = {
+  ...whole,
+  version: 2,
+  stops: [
+    {
+      bed: "long-bed",
+      ticks: [
+        {
+          shot: "S1.1",
+          key: "long-bed/wide",
+          words: "the whole of the long bed",
+          state: "filmed",
+          takes,
+          at: "09:24:31",
+        },
+      ],
+    },
+  ],
+  plan,
+};
+
+const asRead = {
+  stops: plan.stops.map(({ bed, show, shots, cautions: [caution] }) => ({
+    bed,
+    show,
+    shots,
+    cautions: [{ text: caution, private: false }],
+    furtherCautions: [],
+  })),
+  followUps: [],
+  closingCaution: "Call for help at once.",
 };
 
 function garden(exported: string | Error, more: Record<string, string> = {}) {
@@ -61,12 +131,15 @@ describe("an export beside its episode", () => {
         {
           bed: "long-bed",
           ticks: [
-            { shot: "S1.1", state: "filmed", takes: 2, at: "09:24:31" },
-            { shot: "S1.2", state: "skipped", reason: "wind", takes: 0, at: "09:26:00" },
+            { shot: "S1.1", state: "filmed", takes: [{}, { at: "09:24:31", mark: "good" }], at: "09:24:31" },
+            { shot: "S1.2", state: "skipped", reason: "wind", takes: [], at: "09:26:00" },
           ],
           note: "picked 1.4 kg Boltardy\nasked: what is the mesh?",
         },
-        { bed: "squash-bed", ticks: [{ shot: "S2.1", state: "retake", takes: 1, at: "09:31:07" }] },
+        {
+          bed: "squash-bed",
+          ticks: [{ shot: "S2.1", state: "retake", takes: [{ at: "09:31:07", mark: "no good" }], at: "09:31:07" }],
+        },
       ],
     });
   });
@@ -83,6 +156,69 @@ describe("an export beside its episode", () => {
   test("leaves an episode without one as it was", async () => {
     const { [file]: _, ...without } = garden("");
     expect((await recordsOf(without)).episodes.get("2026-07-tour")).not.toHaveProperty("filming");
+  });
+});
+
+describe("takes and the plan they were filmed by", () => {
+  const planFile = "episodes/2026-07-tour/plan.json";
+
+  test("come home in the export", async () => {
+    const records = await recordsOf(garden(text(withTakes)));
+    expect(records.problems).toEqual([]);
+    const filming = records.episodes.get("2026-07-tour")?.filming;
+    expect(filming?.stops[0]?.ticks[0]).toEqual(withTakes.stops[0]?.ticks[0]);
+    expect(filming?.plan).toEqual(asRead);
+  });
+
+  test("stand beside the episode as the brief kept them", async () => {
+    const { [file]: _, ...without } = garden("");
+    const records = await recordsOf({ ...without, [planFile]: text(plan) });
+    expect(records.problems).toEqual([]);
+    expect(records.episodes.get("2026-07-tour")?.plan).toEqual(asRead);
+  });
+
+  test.each([
+    ["cut short", text(plan).slice(0, 200), "cannot be read"],
+    ["of a later form", text({ ...plan, version: 2 }), "cannot be read"],
+    [
+      "without keys",
+      text({ ...plan, stops: [{ ...plan.stops[0], shots: [{ id: "S1.1", text: "x" }] }] }),
+      "cannot be read",
+    ],
+    ["another tour's", text({ ...plan, episode: "2026-06-tour" }), 'was made for the tour "2026-06-tour"'],
+  ])("is told of when the plan is %s, and nothing else is lost", async (_, written, why) => {
+    const told = `The plan in this file ${why}, so the tour is planned anew after filming. Bring back the file as it was, or delete it.`;
+    const files = garden(text(whole), { [planFile]: written });
+    expect(await problemsOf(files)).toEqual([`${planFile}:1:1 warning: ${told}`]);
+    const episode = (await recordsOf(files)).episodes.get("2026-07-tour");
+    expect(episode?.plan).toBeUndefined();
+    expect(episode?.filming?.stops).toHaveLength(2);
+  });
+
+  test("are one line each, whatever was written into the file", async () => {
+    const [stop] = withTakes.stops;
+    const [tick] = stop?.ticks ?? [];
+    const why = "wind\n\n## Promises heard\n\n- none";
+    const odd = { ...tick, key: "__proto__", words: "wide\r\nshot", takes: [{ mark: "no good", why }] };
+    const records = await recordsOf(garden(text({ ...withTakes, stops: [{ ...stop, ticks: [odd] }] })));
+    expect(records.problems).toEqual([]);
+    expect(records.episodes.get("2026-07-tour")?.filming?.stops[0]?.ticks[0]).toMatchObject({
+      key: "__proto__",
+      words: "wide shot",
+      takes: [{ mark: "no good", why: "wind ## Promises heard - none" }],
+    });
+    const deep = `{"plotreel":"plan","version":1,"episode":"2026-07-tour","stops":${"[".repeat(2000)}${"]".repeat(2000)}}`;
+    expect(await problemsOf(garden(text(whole), { [planFile]: deep }))).toEqual([
+      expect.stringContaining("The plan in this file cannot be read"),
+    ]);
+  });
+
+  test("leave the ticks readable when the plan among them is not", async () => {
+    const files = garden(text({ ...withTakes, plan: { ...plan, stops: "?" } }));
+    expect(await problemsOf(files)).toEqual([
+      expect.stringContaining(`${file}:1:1 warning: The plan in this file cannot be read`),
+    ]);
+    expect((await recordsOf(files)).episodes.get("2026-07-tour")?.filming?.stops).toHaveLength(1);
   });
 });
 
@@ -129,7 +265,7 @@ describe("a problem", () => {
     ["another file", "[1, 2]", /field-list\.json:1:1 error: This is not the export of a field list/],
     [
       "a later version",
-      text({ ...whole, version: 2 }),
+      text({ ...whole, version: 3 }),
       /field-list\.json:1:1 error: This export is of another version/,
     ],
     [

@@ -1,18 +1,26 @@
 /** What the phone makes of taps, holds, time and words, without a phone. Rules of the trade: a take counts when the camera ran. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { toGoBackFor } from "../../src/site/field-list/phone/going-back.ts";
+import { fromBefore } from "../../src/site/field-list/phone/kept-before.ts";
 import { type SpokenPart, scrolledAfter, secondsAt, wordsIn } from "../../src/site/field-list/phone/pacing.ts";
 import { dayOf, instantOf, sayAgainstPlan, sayElapsed } from "../../src/site/field-list/phone/plan-clock.ts";
 import type { Kept, ListData } from "../../src/site/field-list/phone/shapes.ts";
 import { noteHome, sayCounts, takenHome } from "../../src/site/field-list/phone/take-home.ts";
 import {
-  counted,
-  filmed,
+  explained,
+  marked,
+  nextMark,
   nothingKept,
   saySoFar,
+  sayTake,
   sayTick,
   skipped,
+  stateOf,
+  taken,
+  takenBack,
   tapped,
+  tickOf,
   toRetake,
   untouched,
   withNote,
@@ -23,7 +31,28 @@ import { recordsOf } from "../records/records-of.ts";
 const at = "09:24:31";
 const now = new Date(2026, 6, 18, 11, 2, 9);
 
+const plan: ListData["plan"] = {
+  plotreel: "plan",
+  version: 1,
+  episode: "2026-07-tour",
+  day: "2026-07-18",
+  stops: [
+    {
+      bed: "long-bed",
+      title: "Long Bed",
+      show: [],
+      shots: [
+        { id: "S1.1", key: "long-bed/wide", text: "wide from the gate post", level: "must" },
+        { id: "S1.2", key: "long-bed/first-flower", text: "first flower" },
+      ],
+      cautions: [],
+    },
+    { bed: "pea-row", title: "Pea Row", show: [], shots: [], cautions: [] },
+  ],
+};
+
 const list: ListData = {
+  plan,
   tour: "2026-07-tour",
   title: "July tour",
   garden: "Gullstone",
@@ -35,8 +64,14 @@ const list: ListData = {
       begins: 0,
       ends: 130,
       shots: [
-        { id: "S1.1", key: "Wide", text: "Wide from the gate" },
-        { id: "S1.2", key: "Flower", text: "Female flower, close." },
+        {
+          id: "S1.1",
+          key: "long-bed/wide",
+          words: "wide from the gate post",
+          text: "Wide from the gate",
+          level: "must",
+        },
+        { id: "S1.2", key: "long-bed/first-flower", words: "first flower", text: "Female flower, close." },
       ],
       outline: [],
     },
@@ -45,7 +80,7 @@ const list: ListData = {
       title: "Pea Row",
       begins: 130,
       ends: 190,
-      shots: [{ id: "S2.1", key: "Pods", text: "Pods" }],
+      shots: [{ id: "S2.1", key: "pea-row/picking", words: "peas in the hand", text: "Pods" }],
       outline: [],
     },
   ],
@@ -57,62 +92,121 @@ const [wide, flower] = long.shots as [
 ];
 
 describe("a shot", () => {
+  const good = taken(untouched, "good", at);
+  const later = "09:26:02";
+
   test("is filmed by a tap, and untouched again by a second", () => {
-    expect(tapped(untouched, at)).toEqual({ state: "filmed", takes: 1, at });
-    expect(tapped(tapped(untouched, at), at)).toEqual({ state: "open", takes: 0, at });
+    expect(tapped(untouched, at)).toEqual({ takes: [{ at, mark: "good" }], at });
+    expect(stateOf(tapped(untouched, at))).toBe("filmed");
+    expect(tapped(tapped(untouched, at), later)).toEqual({ takes: [], at: later });
   });
 
   test("held is to be filmed again, and the take that was made counts once", () => {
-    expect(toRetake(untouched, at)).toMatchObject({ state: "retake", takes: 1 });
-    expect(toRetake(filmed(untouched, at), at)).toMatchObject({ state: "retake", takes: 1 });
-    expect(filmed(toRetake(untouched, at), at)).toMatchObject({ state: "filmed", takes: 2 });
+    expect(toRetake(untouched, at).takes).toEqual([{ at, mark: "no good" }]);
+    expect(toRetake(good, later).takes).toEqual([{ at, mark: "no good" }]);
+    expect(stateOf(toRetake(good, later))).toBe("retake");
+    expect(toRetake(toRetake(untouched, at), later).takes).toHaveLength(2);
+    expect(tapped(toRetake(untouched, at), later).takes).toEqual([
+      { at, mark: "no good" },
+      { at: later, mark: "good" },
+    ]);
   });
 
-  test("skipped keeps its reason and its takes", () => {
-    expect(skipped(toRetake(untouched, at), "wind", at)).toEqual({ state: "skipped", takes: 1, at, reason: "wind" });
-    expect(skipped(untouched, "", at)).toEqual({ state: "skipped", takes: 0, at });
-  });
-
-  test("has takes counted by hand, never below none", () => {
-    expect(counted(untouched, 1, at)).toMatchObject({ state: "filmed", takes: 1 });
-    expect(counted(filmed(untouched, at), 0, at)).toMatchObject({ state: "open", takes: 0 });
-    expect(counted(untouched, -1, at)).toMatchObject({ state: "open", takes: 0 });
-    expect(counted(skipped(untouched, "rain", at), -1, at)).toMatchObject({
-      state: "skipped",
-      takes: 0,
-      reason: "rain",
+  test("has takes of three worths, each with its time and its reason", () => {
+    const three = taken(taken(taken(untouched, "no good", at, "wind"), "hold", "09:25:00"), "good", later);
+    expect(three.takes).toEqual([
+      { at, mark: "no good", why: "wind" },
+      { at: "09:25:00", mark: "hold" },
+      { at: later, mark: "good" },
+    ]);
+    expect(stateOf(three)).toBe("filmed");
+    expect(stateOf(takenBack(three, later)), "a take on hold can be used").toBe("filmed");
+    expect(stateOf(takenBack(takenBack(three, later), later))).toBe("retake");
+    expect(explained(takenBack(three, later), "focus", later).takes.at(-1)).toEqual({
+      at: "09:25:00",
+      mark: "hold",
+      why: "focus",
     });
+    expect(explained(explained(good, "focus", later), "", later).takes).toEqual([{ at, mark: "good" }]);
+    expect(marked(three, 0, "hold", later).takes[0]).toEqual({ at, mark: "hold", why: "wind" });
+    expect([nextMark("good"), nextMark("hold"), nextMark("no good"), nextMark(undefined)]).toEqual([
+      "hold",
+      "no good",
+      "good",
+      "good",
+    ]);
   });
 
-  test("whatever is done to it has takes from 0 up, and none when it is open", () => {
-    const acts = [tapped, toRetake, filmed, (tick: typeof untouched, time: string) => skipped(tick, "light", time)];
+  test("skipped keeps its reason and its takes, and a take ends the skip", () => {
+    const left = skipped(toRetake(untouched, at), "wind", later);
+    expect(left).toEqual({ takes: [{ at, mark: "no good" }], skipped: { reason: "wind" }, at: later });
+    expect(stateOf(left)).toBe("skipped");
+    expect(skipped(untouched, "", at)).toEqual({ takes: [], skipped: {}, at });
+    expect(stateOf(taken(left, "good", later))).toBe("filmed");
+    expect(takenBack(left, later)).toEqual({ takes: [{ at, mark: "no good" }], at: later });
+  });
+
+  test("whatever is done to it has a take when it is filmed or to be filmed again, and none when it is open", () => {
+    const acts = [tapped, toRetake, takenBack, (tick: typeof untouched, time: string) => skipped(tick, "light", time)];
     fc.assert(
       fc.property(fc.array(fc.nat(acts.length - 1)), (choices) => {
         const end = choices.reduce((tick, choice) => (acts[choice] as typeof tapped)(tick, at), untouched);
-        expect(end.takes).toBeGreaterThanOrEqual(0);
-        if (end.state === "filmed" || end.state === "retake") expect(end.takes).toBeGreaterThan(0);
+        const state = stateOf(end);
+        if (state === "open") expect(end.takes).toEqual([]);
+        if (state === "filmed" || state === "retake") expect(end.takes.length).toBeGreaterThan(0);
       }),
     );
   });
 
   test("is spoken of in whole words", () => {
     expect(sayTick(untouched)).toBe("");
-    expect(sayTick(filmed(untouched, at))).toBe("Filmed");
-    expect(sayTick(filmed(toRetake(untouched, at), at))).toBe("Filmed on take 2");
+    expect(sayTick(good)).toBe("Filmed");
+    expect(sayTick(taken(toRetake(untouched, at), "good", at))).toBe("Filmed on take 2");
+    expect(sayTick(taken(good, "no good", at))).toBe("Filmed on take 1");
+    expect(sayTick(taken(untouched, "hold", at))).toBe("Filmed, on hold");
     expect(sayTick(toRetake(untouched, at))).toBe("Film again");
-    expect(sayTick(toRetake(toRetake(untouched, at), at))).toBe("Film again, 2 takes so far");
+    expect(sayTick(taken(toRetake(untouched, at), "no good", at, "wind"))).toBe("Film again, 2 takes so far: wind");
     expect(sayTick(skipped(untouched, "wind", at))).toBe("Skipped: wind");
+    expect(sayTake({ at, mark: "no good", why: "wind" })).toBe("9:24:31, no good: wind");
+    expect(sayTake({})).toBe("");
   });
 
   test("adds up with the others of its stop", () => {
-    const kept = withTick(
-      withTick(nothingKept, long, wide, filmed(untouched, at)),
-      long,
-      flower,
-      toRetake(untouched, at),
-    );
+    const kept = withTick(withTick(nothingKept, long, wide, good), long, flower, toRetake(untouched, at));
     expect(saySoFar(kept, long)).toBe("1 of 2 filmed, 1 to film again");
     expect(saySoFar(kept, peas)).toBe("0 of 1 filmed");
+  });
+
+  test("is gone back for when no take was good, or when it had to be shown and its stop is left", () => {
+    const kept = withTick(nothingKept, long, flower, taken(untouched, "no good", at, "wind"));
+    const again = { stop: 0, words: "S1.2 Female flower, close.", said: "Film again: wind", level: undefined };
+    expect(toGoBackFor(list, kept)).toEqual([again]);
+    expect(toGoBackFor(list, { ...kept, stop: 1 })).toEqual([
+      { stop: 0, words: "S1.1 Wide from the gate", said: "Not filmed", level: "must" },
+      again,
+    ]);
+  });
+
+  test("ticked by a list of before 0.2.0 keeps what was ticked, under the words it had", () => {
+    const before = {
+      version: 1,
+      stop: 1,
+      day: "2026-07-18",
+      beds: {
+        "long-bed": {
+          ticks: {
+            "wide from the gate post": { state: "filmed", takes: 2, at },
+            "first flower": { state: "skipped", takes: 0, at, reason: "wind" },
+          },
+          note: "picked 1.4 kg Boltardy",
+        },
+      },
+    } as const;
+    const kept = fromBefore(before);
+    expect(kept).toMatchObject({ version: 2, stop: 1, day: "2026-07-18" });
+    expect(sayTick(tickOf(kept, long, wide))).toBe("Filmed on take 2");
+    expect(sayTick(tickOf(kept, long, flower))).toBe("Skipped: wind");
+    expect(kept.beds["long-bed"]?.note).toBe("picked 1.4 kg Boltardy");
   });
 });
 
@@ -149,14 +243,20 @@ describe("what goes home", () => {
   const kept: Kept = withNote(
     withTick(
       withTick(
-        withTick({ ...nothingKept, day: "2026-07-18" }, long, wide, { state: "filmed", takes: 2, at: "09:24:31" }),
+        withTick({ ...nothingKept, day: "2026-07-18" }, long, wide, {
+          takes: [
+            { at: "09:20:00", mark: "no good", why: "noise" },
+            { at: "09:24:31", mark: "good" },
+          ],
+          at: "09:24:31",
+        }),
         long,
         flower,
-        { state: "skipped", takes: 0, at: "09:26:00", reason: "wind" },
+        skipped(untouched, "wind", "09:26:00"),
       ),
       peas,
       peas.shots[0] as never,
-      { state: "retake", takes: 1, at: "10:01:00" },
+      taken(untouched, "no good", "10:01:00", "focus"),
     ),
     long,
     "picked 1.4 kg Boltardy\n\n - asked: what is the mesh?\n# a thought\n1. first",
@@ -166,7 +266,7 @@ describe("what goes home", () => {
     const home = takenHome(list, kept, now);
     expect(home).toEqual({
       plotreel: "field list",
-      version: 1,
+      version: 2,
       episode: "2026-07-tour",
       day: "2026-07-18",
       exported: instantOf(now),
@@ -174,13 +274,44 @@ describe("what goes home", () => {
         {
           bed: "long-bed",
           ticks: [
-            { shot: "S1.1", state: "filmed", takes: 2, at: "09:24:31" },
-            { shot: "S1.2", state: "skipped", takes: 0, at: "09:26:00", reason: "wind" },
+            {
+              shot: "S1.1",
+              key: "long-bed/wide",
+              words: "wide from the gate post",
+              state: "filmed",
+              takes: [
+                { at: "09:20:00", mark: "no good", why: "noise" },
+                { at: "09:24:31", mark: "good" },
+              ],
+              at: "09:24:31",
+            },
+            {
+              shot: "S1.2",
+              key: "long-bed/first-flower",
+              words: "first flower",
+              state: "skipped",
+              reason: "wind",
+              takes: [],
+              at: "09:26:00",
+            },
           ],
           note: "picked 1.4 kg Boltardy\nasked: what is the mesh?\n# a thought\n1. first",
         },
-        { bed: "pea-row", ticks: [{ shot: "S2.1", state: "retake", takes: 1, at: "10:01:00" }] },
+        {
+          bed: "pea-row",
+          ticks: [
+            {
+              shot: "S2.1",
+              key: "pea-row/picking",
+              words: "peas in the hand",
+              state: "retake",
+              takes: [{ at: "10:01:00", mark: "no good", why: "focus" }],
+              at: "10:01:00",
+            },
+          ],
+        },
       ],
+      plan,
     });
     const records = await recordsOf({
       "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
@@ -189,7 +320,11 @@ describe("what goes home", () => {
       "episodes/2026-07-tour/field-list.json": JSON.stringify(home),
     });
     expect(records.problems).toEqual([]);
-    expect(records.episodes.get("2026-07-tour")?.filming?.stops).toEqual(home.stops);
+    const filming = records.episodes.get("2026-07-tour")?.filming;
+    expect(filming?.stops).toEqual(home.stops);
+    expect(filming?.plan?.stops.map(({ bed, shots }) => [bed, shots])).toEqual(
+      plan.stops.map(({ bed, shots }) => [bed, shots]),
+    );
   });
 
   test("is a note whose items are log lines of their beds", async () => {
@@ -212,7 +347,7 @@ Skipped: S1.2, Female flower, close (wind).
 
 ## Pea Row
 
-To film again: S2.1, Pods.
+To film again: S2.1, Pods (focus).
 `);
     const records = await recordsOf({
       "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",

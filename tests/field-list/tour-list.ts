@@ -42,10 +42,28 @@ export function planned(brief: Brief): Brief {
     from: ["9:15", "9:21"][index],
     light: "sun behind you until 10:40",
     shots: shots([
-      { id: `S${stop.number}.1`, kind: "wide", level: "must", text: "Wide from the gate", match: photo.path },
-      { id: `S${stop.number}.2`, kind: "close-up", level: "should", text: "Female flower, close" },
-      { id: `S${stop.number}.3`, kind: "insert", text: "Hand's width between leaves" },
-      { id: `S${stop.number}.4`, kind: "cutaway", text: "Mesh edge, low" },
+      {
+        id: `S${stop.number}.1`,
+        key: `${stop.bed}/wide`,
+        kind: "wide",
+        level: "must",
+        text: "Wide from the gate",
+        match: photo.path,
+      },
+      {
+        id: `S${stop.number}.2`,
+        key: `${stop.bed}/first-flower/uchiki-kuri`,
+        kind: "close-up",
+        level: "should",
+        text: "Female flower, close",
+      },
+      {
+        id: `S${stop.number}.3`,
+        key: `${stop.bed}/label/uchiki-kuri`,
+        kind: "insert",
+        text: "Hand's width between leaves",
+      },
+      { id: `S${stop.number}.4`, key: `${stop.bed}/cutaway/mesh`, kind: "cutaway", text: "Mesh edge, low" },
     ]),
     outline: [
       { text: "And straight out of the gate, the bed that was bare in May.", sources: [] },

@@ -136,11 +136,12 @@ describe("shots", () => {
     expect(first?.shots.slice(0, 2)).toEqual([
       {
         id: "S1.1",
+        key: "long-bed/wide",
         kind: "wide",
         text: "from the gate post, chest height, left hand on the latch, looking north-west",
         level: "must",
       },
-      { id: "S1.2", kind: "walk-in", text: "walking up to the long bed", level: "should" },
+      { id: "S1.2", key: "long-bed/walk-in", kind: "walk-in", text: "walking up to the long bed", level: "should" },
     ]);
   });
 });

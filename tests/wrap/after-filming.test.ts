@@ -29,7 +29,14 @@ describe("coverage", () => {
     const shot = brief.stops[0]?.show[0]?.shot ?? "S1.1";
     const filming = {
       day: "2026-06-14",
-      stops: [{ bed: "long-bed", ticks: [{ shot, state: "filmed" as const, takes: 2, at: "09:24:31" }] }],
+      stops: [
+        {
+          bed: "long-bed",
+          ticks: [
+            { shot, state: "filmed" as const, takes: [{}, { at: "09:24:31", mark: "good" as const }], at: "09:24:31" },
+          ],
+        },
+      ],
       place: { file: "episodes/june/field-list.json", line: 1, column: 1 },
     };
     const { wrap } = wrapEpisode({
@@ -38,7 +45,7 @@ describe("coverage", () => {
       brief,
       captions: { file: "june.vtt", bytes: vtt(walk) },
     });
-    const { things, shots, named, neverNamed, toPickUp } = wrap.coverage;
+    const { things, shots, named, neverNamed, reshoot } = wrap.coverage;
     expect(things.find(({ text }) => text.includes("Musselburgh"))).toMatchObject({
       bed: "long-bed",
       covered: "said and filmed",
@@ -51,7 +58,9 @@ describe("coverage", () => {
       ["Harbinger", "0:25", "tomato-pots"],
     ]);
     expect(neverNamed).toEqual([{ variety: "crown-prince", title: "Crown Prince", bed: "squash-bed" }]);
-    expect(toPickUp.length).toBeGreaterThan(0);
+    // Musts that were not filmed; the one that was is not among them.
+    expect(reshoot.length).toBeGreaterThan(0);
+    expect(reshoot.map(({ id, what }) => [id, what])).not.toContainEqual([shot, expect.anything()]);
   });
 
   it("names beds that were planned and never shown, and those shown unplanned", async () => {

@@ -287,8 +287,34 @@ function blocksOf(content: Uint8Array): unknown {
   }
 }
 
+const take = fc.record(
+  { at: fc.constantFrom("09:24:31", "9", ""), mark: fc.constantFrom("good", "hold", "no good", "best"), why: line },
+  { requiredKeys: [] },
+);
+
+/** What a brief keeps beside its episode, and the phone carries. */
+const plan = fc.record({
+  plotreel: fc.constantFrom("plan", "field list"),
+  version: fc.constantFrom(1, 2),
+  episode: fc.constantFrom("june", "nowhere"),
+  stops: fc.oneof(
+    fc.array(
+      fc.record({
+        bed: line,
+        show: fc.constant([]),
+        shots: fc.array(fc.record({ id: line, key: line, text: line }), { maxLength: 3 }),
+        cautions: fc.array(line, { maxLength: 2 }),
+      }),
+      { maxLength: 3 },
+    ),
+    line,
+  ),
+});
+
 const list = fc
   .record({
+    version: fc.constantFrom("1", "2"),
+    plan: fc.oneof(plan, fc.constant(undefined)),
     episode: fc.constantFrom("june", "nowhere", "../june", ""),
     day: fc.oneof(day, number),
     stops: fc.oneof(
@@ -298,8 +324,15 @@ const list = fc
           ticks: fc.array(
             fc.record({
               shot: line,
+              key: line,
+              words: line,
               state: fc.constantFrom("filmed", "retake", "gone"),
-              takes: fc.oneof(fc.integer(), fc.constant(null), fc.double().map(String)),
+              takes: fc.oneof(
+                fc.array(take, { maxLength: 3 }),
+                fc.integer(),
+                fc.constant(null),
+                fc.double().map(String),
+              ),
               at: fc.constantFrom("09:24:31", "25:00:00", ""),
             }),
             { maxLength: 3 },
@@ -312,12 +345,13 @@ const list = fc
       fc.constant(null),
     ),
   })
-  .map((made) => JSON.stringify({ plotreel: "field list", version: "1", exported: "x", ...made }));
+  .map((made) => JSON.stringify({ plotreel: "field list", exported: "x", ...made }));
 
 const fieldLists: Target<string> = {
   name: "field lists",
   cases: fc.oneof(
     list,
+    plan.map((made) => JSON.stringify(made)),
     fc.tuple(list, fc.nat(400)).map(([text, at]) => text.slice(0, at)),
     fc.json(),
   ),
@@ -331,6 +365,7 @@ const fieldLists: Target<string> = {
             ...ground,
             "episodes/june/index.md": "---\ndate: 2026-06-14\nstops: [long-bed]\n---\n",
             "episodes/june/field-list.json": text,
+            "episodes/june/plan.json": text,
           })
         ).told,
     ),

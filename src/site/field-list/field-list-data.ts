@@ -4,7 +4,19 @@ import { offFilm } from "../../films/index.ts";
 import { capital, type Sentence } from "../../language/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { TypedGarden } from "../../records/index.ts";
-import { type Brief, type Card, type CardSet, clockOf, type Shot, type Stop } from "../../tour/index.ts";
+import {
+  type Brief,
+  type Card,
+  type CardSet,
+  type Cover,
+  clockOf,
+  factParagraphs,
+  type PlanToKeep,
+  planToKeep,
+  quietChanges,
+  type Shot,
+  type Stop,
+} from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
 
 /** A picture carried inside the page. */
@@ -15,7 +27,7 @@ export interface FieldPicture {
   readonly height: number;
 }
 
-export interface FieldShot extends ListedShot, Pick<Shot, "kind" | "level"> {
+export interface FieldShot extends ListedShot, Pick<Shot, "kind"> {
   /** Stands on the card; the others are in the dossier below it. */
   readonly onCard: boolean;
 }
@@ -51,6 +63,11 @@ export interface FieldStop extends ListedStop {
   readonly names: readonly { readonly name: string; readonly say?: string | undefined; readonly about: string }[];
   /** What the card had no room for. */
   readonly further: readonly string[];
+  /** What is known of what stands here, and what changed since viewers saw it. */
+  readonly facts: readonly Sentence[];
+  readonly changes: readonly Sentence[];
+  /** Earlier films to point to. */
+  readonly films: readonly string[];
   readonly cautions: readonly string[];
 }
 
@@ -63,7 +80,9 @@ export interface FieldList {
   readonly dayText: string;
   /** Words a minute. */
   readonly rate: number;
+  readonly cover: Cover;
   readonly stops: readonly FieldStop[];
+  readonly plan: PlanToKeep;
   /** The garden's names, by which a note is read while it is typed; without them none is. */
   readonly reads?: TypedGarden | undefined;
   /** Whom to call when a plant on the walk hurt somebody. */
@@ -72,7 +91,7 @@ export interface FieldList {
 
 /** `pictures` by photo path; a photo without one is not shown. */
 export function fieldListData(
-  { cards, dossier: brief }: CardSet,
+  { cover, cards, dossier: brief }: CardSet,
   settings: Pick<GardenSettings, "name" | "language" | "narrationRate">,
   pictures: ReadonlyMap<string, FieldPicture>,
 ): FieldList {
@@ -102,6 +121,9 @@ export function fieldListData(
         say: sayAs,
         about: [howMany, from].filter((part) => part !== "").join(", "),
       })),
+      facts: factParagraphs(stop),
+      changes: stop.changes.filter(({ kind }) => !quietChanges.has(kind)).toReversed(),
+      films: stop.pointTo.map(({ text, about }) => `${text} (${about})`),
       further: card?.further.filter(({ private: hidden }) => !hidden).map(({ text }) => text) ?? [],
       cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     };
@@ -114,7 +136,9 @@ export function fieldListData(
     day: brief.date,
     dayText: brief.dateText,
     rate: settings.narrationRate,
+    cover,
     stops,
+    plan: planToKeep(brief),
     care: brief.closingCaution,
   };
 }
@@ -141,18 +165,16 @@ function pictureOf(stop: Stop, pictures: ReadonlyMap<string, FieldPicture>): Fie
     : { ...picture, alt: `${stop.title} as it was last filmed: match this view` };
 }
 
-/** A tick is kept under the words of the brief's shot; the card's shorter words are what is read. */
+/** The card's shorter words are what is read; those of the plan go home. */
 function shotsOf(stop: Stop, card: Card | undefined): readonly FieldShot[] {
-  const seen = new Map<string, number>();
   const order = card?.shots.map(({ id }) => id) ?? [];
-  const shots = stop.shots.map(({ id, kind, level, text }): FieldShot => {
-    const times = (seen.get(text) ?? 0) + 1;
-    seen.set(text, times);
+  const shots = stop.shots.map(({ id, key, kind, level, text }): FieldShot => {
     const short = card?.shots.find((shot) => shot.id === id);
     const words = short === undefined ? text : `${short.text}${short.hold ? ", hold 10" : ""}`;
     return {
       id,
-      key: times === 1 ? text : `${text} (${times})`,
+      key,
+      words: text,
       kind: short?.cutaway === true ? "cutaway" : kind,
       level,
       text: capital(words),

@@ -3,6 +3,8 @@
  * hashes, no request to anywhere. Private, like the brief it is made from.
  */
 import { createHash } from "node:crypto";
+import type { Sentence } from "../../language/index.ts";
+import { coverHtml } from "../cards-page.ts";
 import { carriedFonts } from "../carried-fonts.ts";
 import { escapeHtml } from "../escape-html.ts";
 import type { CardLine, FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
@@ -55,6 +57,7 @@ export function fieldListPage(list: FieldList, options: FieldListPageOptions = {
 </header>
 <main>
 <p class="care unscripted">Nothing can be ticked here, because this is only a preview of the list. Open the file in a browser.</p>
+${coverHtml(list.cover, "phone")}
 ${list.stops.length === 0 ? "<p>This tour has no stops yet.</p>" : list.stops.map(stopHtml).join("\n")}
 </main>
 <nav class="bar" aria-label="Filming">
@@ -106,7 +109,10 @@ ${paragraph("quiet", where.filter((part) => part !== undefined).join(" · ") || 
 ${paragraph("quiet", stop.way === undefined ? undefined : `${stop.way}.`)}
 ${stop.cautions.length === 0 ? "" : `<ul class="care">${stop.cautions.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
 ${names(stop)}
-${stop.further.length === 0 ? "" : `<ul class="further">${stop.further.map((line) => `<li>${escapeHtml(line)}</li>`).join("")}</ul>`}
+${dossierPart("Could be said", stop.further.map(escapeHtml))}
+${dossierPart("Facts", stop.facts.map(ownLine))}
+${dossierPart("Changed since", stop.changes.map(ownLine))}
+${dossierPart("Point to", stop.films.map(escapeHtml))}
 ${others.length === 0 ? "" : `<ol class="shots">\n${others.map((shot) => shotHtml(shot)).join("\n")}\n</ol>`}
 </details>
 </section>`;
@@ -162,19 +168,29 @@ function names(stop: FieldStop): string {
   return `<ul class="names" aria-label="Names and where they are from">${rows.join("")}</ul>`;
 }
 
-/** Why a shot is left out, in the words of a filming day. */
-const REASONS = ["light", "wind", "rain", "noise", "not ready", "no time"] as const;
+function dossierPart(title: string, lines: readonly string[]): string {
+  if (lines.length === 0) return "";
+  return `<h3>${title}</h3>\n<ul class="further">${lines.map((line) => `<li>${line}</li>`).join("")}</ul>`;
+}
+
+function ownLine({ text, private: own }: Sentence): string {
+  return own ? `${escapeHtml(text)} <span class="own">private, not for the film</span>` : escapeHtml(text);
+}
+
+/** Why a take is no good or a shot is left out, in the words of a filming day. */
+const REASONS = ["light", "wind", "rain", "noise", "focus", "words", "not ready", "no time"] as const;
 
 function shotSheet(): string {
   return `<dialog id="shot-sheet" aria-labelledby="shot-name">
 <h2 id="shot-name">Shot</h2>
 <p id="shot-text"></p>
 <p id="shot-state" class="state"></p>
-<p class="row"><span id="takes-name">Takes</span> <button type="button" id="fewer-takes" aria-label="One take fewer">−</button> <output id="takes" aria-labelledby="takes-name">0</output> <button type="button" id="more-takes" aria-label="One take more">+</button></p>
-<h3>Skip, because of</h3>
-<p class="chips">${REASONS.map((reason) => `<button type="button" data-reason="${reason}">${reason}</button>`).join("")}</p>
-<p class="row"><label class="grow"><span class="unseen">Another reason</span><input id="reason" type="text" placeholder="another reason" autocomplete="off" enterkeyhint="done"></label><button type="button" id="shot-skip">Skip</button></p>
-<div class="bar"><button type="button" data-close>Close</button><button type="button" id="shot-clear">Untick</button><button type="button" id="shot-again">Again</button><button type="button" id="shot-filmed" class="strong">Filmed</button></div>
+<ol id="takes" class="takes" aria-label="Takes: a tap on one changes what it is worth"></ol>
+<div class="worth"><button type="button" id="shot-filmed" class="strong">Good</button><button type="button" id="shot-hold">Hold</button><button type="button" id="shot-again">No good</button></div>
+<h3 id="why">Why</h3>
+<p class="chips" role="group" aria-labelledby="why">${REASONS.map((reason) => `<button type="button" aria-pressed="false" data-reason="${reason}">${reason}</button>`).join("")}</p>
+<p><label><span class="unseen">Another reason</span><input id="reason" type="text" placeholder="another reason" autocomplete="off" enterkeyhint="done"></label></p>
+<div class="bar"><button type="button" data-close>Close</button><button type="button" id="shot-back">Take back</button><button type="button" id="shot-skip">Skip</button></div>
 </dialog>`;
 }
 
@@ -202,7 +218,8 @@ function stopsSheet(list: FieldList, options: FieldListPageOptions): string {
 ${save}
 ${paragraph("care", list.care)}
 <p id="keeps-nothing" class="care" hidden>This browser keeps nothing. Take the list home before you close the page.</p>
-<ol class="overview">${rows.join("")}</ol>
+<ol class="overview"><li><button type="button" id="to-cover"><span class="grow">Cover</span></button></li>${rows.join("")}</ol>
+<section id="again" hidden><h3>To go back for</h3><ol id="again-list" class="takes"></ol></section>
 <div class="pair"><button type="button" id="stop-clock" hidden>Stop the clock</button><button type="button" id="go-on" hidden>Let the clock go on</button></div>
 <h3>Take it home</h3>
 <p id="counts"></p>
@@ -228,9 +245,10 @@ function dataOf(list: FieldList, worker: string | undefined): ListData {
       title,
       begins,
       ends,
-      shots: shots.map(({ id, key, text }) => ({ id, key, text })),
+      shots: shots.map(({ id, key, words, text, level }) => ({ id, key, words, text, level })),
       outline,
     })),
+    plan: list.plan,
     ...(worker === undefined ? {} : { worker }),
     ...(list.reads === undefined ? {} : { reads: list.reads }),
   };

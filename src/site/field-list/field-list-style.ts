@@ -56,7 +56,25 @@ main { padding: .2rem 1rem 1rem; }
 .lines > .say dd { font-weight: 500; }
 .lines > .say + div { border-top: 0; }
 .lines > .names dd { font-size: 1.125rem; line-height: 1.25; }
+.further { font-size: 1.0625rem; }
 .further li { padding: .2rem 0; }
+.own { padding: 0 .3rem; background: var(--band); color: var(--on-band); }
+
+.cover > * + * { margin-top: .45rem; }
+.cover b { font-weight: 500; }
+.cover .day, .cover .times { font-size: 1.1875rem; font-weight: 500; }
+.cover .film { font-size: 1.5rem; line-height: 1.15; font-weight: 500; text-wrap: balance; }
+.cover ul { list-style: disc; padding-left: 1.25rem; }
+.cover li + li { margin-top: .2rem; }
+.cover .order { list-style: none; border-bottom: 1px solid var(--zinc); }
+.order li { display: grid; grid-template-columns: 2.2rem minmax(0, 1fr) 3.2rem 3.6rem; gap: .4rem; padding: .3rem 0; border-top: 1px solid var(--zinc); }
+.order .must .bed, .order .must .number { font-weight: 500; color: inherit; }
+.order .must .number::after { content: " !"; }
+.order .may-go .bed::before { content: "("; }
+.order .may-go .bed::after { content: ")"; }
+.order .long, .order .gone { text-align: right; }
+.order .gone { color: var(--quiet); }
+.caring { padding: .25rem .6rem .5rem; border-left: .5rem solid var(--band); background: var(--zinc-wash); font-size: 1.0625rem; }
 .shots { padding-top: .25rem; }
 .shots.first li:last-child { border-bottom: 0; }
 .shots.first .label { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -98,7 +116,7 @@ summary { padding: .75rem 0; text-decoration: underline; text-underline-offset: 
 [data-live] body { display: grid; grid-template-columns: minmax(0, 1fr); grid-template-rows: auto 1fr auto; height: 100vh; height: 100dvh; }
 [data-live] main { overflow-y: auto; overscroll-behavior: none; touch-action: pan-y pinch-zoom; display: flex; flex-direction: column; }
 [data-live] .stop { margin: 0; flex: 1 0 auto; display: flex; flex-direction: column; position: relative; }
-[data-live] .stop[hidden] { display: none; }
+[data-live] .stop[hidden], [data-live] .cover[hidden] { display: none; }
 [data-live] .unscripted { display: none; }
 [data-live] .bar { display: flex; gap: .4rem; padding: .25rem .5rem max(.25rem, env(safe-area-inset-bottom)); border-top: 2px solid var(--pencil); background: var(--paper); }
 .bar button { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .1rem; }
@@ -110,11 +128,14 @@ dialog {
 dialog::backdrop { background: color-mix(in srgb, var(--dark) 50%, transparent); }
 dialog > * + * { margin-top: .6rem; }
 dialog .bar { position: sticky; bottom: 0; margin: 1rem -1rem 0; }
-.row { display: flex; align-items: center; gap: .6rem; }
-.row button { min-width: 3.5rem; }
-#takes { min-width: 2ch; text-align: center; font-size: 1.625rem; font-weight: 500; }
+.takes li + li { margin-top: -2px; }
+.takes button { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: 0 .75rem; width: 100%; min-height: 4rem; padding: .35rem 0; align-content: center; border-width: 2px 0; border-color: var(--zinc); border-radius: 0; text-align: left; }
+.worth { display: grid; grid-template-columns: repeat(3, 1fr); gap: .5rem; }
+.worth button, .chips button { min-height: 4rem; padding: .35rem .2rem; }
+[aria-pressed=true] { background: var(--pencil); color: var(--paper); }
 .chips, .pair { display: grid; grid-template-columns: repeat(2, 1fr); gap: .5rem; }
-.chips { grid-template-columns: repeat(3, 1fr); }
+.chips { grid-template-columns: repeat(4, 1fr); }
+.chips button { font-size: 1.0625rem; line-height: 1.1; }
 input, textarea { width: 100%; min-height: 3.25rem; padding: .5rem .6rem; border: 2px solid var(--pencil); border-radius: .25rem; background: var(--paper); }
 ::placeholder { color: var(--quiet); opacity: 1; }
 label textarea { display: block; margin-top: .5rem; }

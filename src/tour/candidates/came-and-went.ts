@@ -106,6 +106,7 @@ export function troubleCandidates(here: BedOnTheDay): Candidate[] {
     gist: sinceDay(line.opened, voice),
     keepBy: line.cause,
     lots: lotsOf(here, line.plantings),
+    of: line.cause,
   }));
   const over = endedTroubles(here).map((line) => ({
     kind: "trouble over" as const,
@@ -115,6 +116,7 @@ export function troubleCandidates(here: BedOnTheDay): Candidate[] {
     gist: "over",
     keepBy: line.cause,
     lots: lotsOf(here, line.plantings),
+    of: line.cause,
   }));
   return [...open, ...over];
 }

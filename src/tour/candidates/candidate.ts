@@ -22,6 +22,8 @@ export interface Candidate {
   /** The word that keeps it in the film when written behind `keep:`; it is found by `speaksOf`. */
   readonly keepBy: string;
   readonly lots: readonly Lot[];
+  /** What it is of where plants do not tell: a promise, a cause, a trial, gear. It stays the same from day to day. */
+  readonly of?: string | undefined;
   /** Of what will soon be gone: the last day on which it is likely to be there. */
   readonly until?: Day | undefined;
 }

@@ -22,6 +22,7 @@ export function trialCandidates(here: BedOnTheDay): Candidate[] {
     gist: trial.verdictDue === undefined ? "running" : `verdict due ${onDay(trial.verdictDue, voice)}`,
     keepBy: trial.title,
     lots: here.growing.filter(({ planting }) => trial.arms.some((arm) => arm.variety === planting.variety)),
+    of: trial.id,
   }));
 }
 
@@ -82,6 +83,7 @@ export function sideBySideCandidates(here: BedOnTheDay, photos: PhotosByBed): Ca
       gist: `photos of ${days}`,
       keepBy: "then and now",
       lots: [],
+      of: viewpoint,
     },
   ];
 }

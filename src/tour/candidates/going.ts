@@ -126,6 +126,7 @@ function byFrost(here: BedOnTheDay): Candidate[] {
       gist: `until the frost, usually on ${day}`,
       keepBy: crops[0] ?? "frost",
       lots: tender,
+      of: "frost",
       until: frost,
     },
   ];

@@ -4,6 +4,7 @@ import { daysBetween } from "../../calendar.ts";
 import { cropName, cultivar, say, together, toYou } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
+import { promiseWords } from "../keys.ts";
 import { mentions } from "../mentions.ts";
 import { answerInNotes } from "./answers-in-notes.ts";
 import type { Candidate, OwedLine } from "./candidate.ts";
@@ -18,6 +19,7 @@ export function owedCandidates(owed: readonly OwedLine[]): Candidate[] {
     gist: line.standing === "open" ? "owed" : line.standing,
     keepBy: line.what,
     lots: line.lots,
+    of: promiseWords(line),
   }));
 }
 
@@ -50,6 +52,7 @@ export function questionCandidates(here: BedOnTheDay, questions: readonly Event[
         gist: "viewers ask",
         keepBy: "question",
         lots: [],
+        of: question,
       };
     });
 }

@@ -15,14 +15,16 @@ export function workCandidates(here: BedOnTheDay): Candidate[] {
     .filter((change) => change.kind === "did" && change.day > recent)
     .map((change): Candidate => {
       const { gear, built, filled } = change.effect;
+      const words = changeSentence(change, here.index.garden);
       return {
         kind: gear !== undefined || built !== undefined || filled !== undefined ? "built" : "work",
-        sentence: say(fullStop(capital(changeSentence(change, here.index.garden))), [change]),
+        sentence: say(fullStop(capital(words)), [change]),
         why: `done on ${dayOnly(change.day, voice)}`,
         about: `work in ${theBed(here.bed)}`,
         gist: `done ${onDay(change.day, voice)}`,
         keepBy: "work",
         lots: here.growing.filter((lot) => lot.planting.id === change.planting),
+        of: `${change.day} ${words}`,
       };
     })
     .toReversed();

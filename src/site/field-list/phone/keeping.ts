@@ -1,4 +1,5 @@
 /** The ticks and notes of one tour, kept on the phone under the tour's key after every touch. */
+import { fromBefore, type KeptBefore } from "./kept-before.ts";
 import type { Kept, ListData } from "./shapes.ts";
 import { nothingKept } from "./ticks.ts";
 
@@ -23,8 +24,9 @@ export function openKeeping(list: ListData): Keeping {
   function read(): Kept {
     try {
       const text = localStorage.getItem(key);
-      const found = text === null ? undefined : (JSON.parse(text) as Kept);
-      return found?.version === 1 ? found : nothingKept;
+      const found = text === null ? undefined : (JSON.parse(text) as Kept | KeptBefore);
+      if (found?.version === 1) return fromBefore(found);
+      return found?.version === 2 ? found : nothingKept;
     } catch {
       lasting = false;
       return nothingKept;

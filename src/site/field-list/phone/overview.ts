@@ -1,7 +1,9 @@
 /** All stops at a glance, and what goes home: saved as two files, or copied as text. */
+import { drawGoingBack } from "./going-back.ts";
 import type { Keeping } from "./keeping.ts";
 import { announce, at, onTap, sheet } from "./page.ts";
 import { dayOf } from "./plan-clock.ts";
+import { COVER } from "./shapes.ts";
 import { noteHome, sayCounts, takenHome } from "./take-home.ts";
 import { nothingKept, saySoFar } from "./ticks.ts";
 
@@ -20,15 +22,17 @@ export function showOverview(keeping: Keeping, go: (to: number) => void): void {
       else row.removeAttribute("aria-current");
     }
     at("counts").textContent = sayCounts(list, kept);
+    drawGoingBack(list, kept, goTo);
     at("keeps-nothing").hidden = keeping.lasts();
     at("stop-clock").hidden = kept.started === undefined || kept.stopped !== undefined;
     at("go-on").hidden = kept.stopped === undefined;
   }
-  for (const [index, row] of rows.entries()) {
-    row.addEventListener("click", () => {
-      dialog.close();
-      go(index);
-    });
+  for (const [index, row] of rows.entries()) row.addEventListener("click", () => goTo(index));
+  onTap("to-cover", () => goTo(COVER));
+
+  function goTo(stop: number): void {
+    dialog.close();
+    go(stop);
   }
 
   const json = () => `${JSON.stringify(takenHome(list, keeping.kept(), new Date()), null, 2)}\n`;

@@ -28,3 +28,18 @@ export function sheet(id: string): HTMLDialogElement {
   for (const button of dialog.querySelectorAll("[data-close]")) button.addEventListener("click", () => dialog.close());
   return dialog;
 }
+
+/** A row of a list that is one button: what it is, and how it stands. */
+export function rowButton(what: string, state: string, act: () => void): HTMLLIElement {
+  const row = document.createElement("li");
+  const button = document.createElement("button");
+  const [title, how] = [document.createElement("span"), document.createElement("span")];
+  button.type = "button";
+  title.textContent = what;
+  how.textContent = state;
+  how.className = "state";
+  button.append(title, " ", how);
+  button.addEventListener("click", act);
+  row.append(button);
+  return row;
+}

@@ -1,13 +1,17 @@
 /** What the page of a field list carries as data, and what the phone keeps of it. */
-import type { Day, ShotState } from "../../../model.ts";
+import type { Day, PlannedShot, Take } from "../../../model.ts";
 import type { TypedGarden } from "../../../records/index.ts";
+import type { PlanToKeep } from "../../../tour/index.ts";
 
 export interface ListedShot {
   /** "S3.1" */
   readonly id: string;
-  /** What its tick is kept under: its words, so that a list made anew keeps the ticks of shots it still has. */
+  /** What its tick is kept under: what it is of, so that a list made anew keeps the ticks of shots it still has. */
   readonly key: string;
+  /** What it is to show, as the plan has it; the text is the card's, shorter. */
+  readonly words: string;
   readonly text: string;
+  readonly level?: PlannedShot["level"];
 }
 
 export interface ListedStop {
@@ -34,15 +38,18 @@ export interface ListData {
   readonly worker?: string | undefined;
   /** The garden's names, by which a note is read while it is typed. */
   readonly reads?: TypedGarden | undefined;
+  /** What it was made from, brought home with the ticks. */
+  readonly plan: PlanToKeep;
 }
 
-/** How a shot stands on the phone. */
+/** What was done about a shot. */
 export interface Tick {
-  readonly state: ShotState | "open";
-  readonly takes: number;
+  /** In the order in which they were made. */
+  readonly takes: readonly Take[];
+  /** Left out: why, or nothing said. */
+  readonly skipped?: { readonly reason?: string | undefined } | undefined;
   /** Wall clock "09:24:31" of the last change. */
   readonly at: string;
-  readonly reason?: string | undefined;
 }
 
 export interface KeptBed {
@@ -50,10 +57,13 @@ export interface KeptBed {
   readonly note?: string | undefined;
 }
 
+/** The cover's number among the stops. */
+export const COVER = -1;
+
 /** Everything a phone keeps of one tour. */
 export interface Kept {
-  readonly version: 1;
-  /** Number of the stop on the screen, from 0. */
+  readonly version: 2;
+  /** Number of the stop on the screen, from 0; the cover is before the first. */
   readonly stop: number;
   /** Day of the first tick or note. */
   readonly day?: Day | undefined;

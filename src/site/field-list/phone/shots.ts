@@ -1,9 +1,10 @@
-/** The shots of a stop: a tap ticks, a hold asks for another take, and a sheet does both and the rest for every hand. */
+/** The shots of a stop: a tap ticks, a hold asks for another take, and the sheet does both and the rest for every hand. */
 import type { Keeping } from "./keeping.ts";
-import { announce, at, onTap, sheet } from "./page.ts";
+import { announce, at } from "./page.ts";
 import { clockOf, dayOf } from "./plan-clock.ts";
 import type { ListedShot, ListedStop, Tick } from "./shapes.ts";
-import { counted, filmed, sayTick, skipped, tapped, tickOf, toRetake, untouched, withTick } from "./ticks.ts";
+import { openShotSheet } from "./shot-sheet.ts";
+import { sayTick, stateOf, tapped, tickOf, toRetake, withTick } from "./ticks.ts";
 
 /** Milliseconds until a press is a hold. */
 const HOLD = 550;
@@ -12,7 +13,7 @@ const TREMBLE = 12;
 /** Milliseconds in which a second touch of one shot is the same touch: gloves bounce. */
 const BOUNCE = 350;
 
-interface Row {
+export interface Row {
   readonly element: HTMLElement;
   readonly stop: ListedStop;
   readonly shot: ListedShot;
@@ -36,12 +37,12 @@ export function showShots(keeping: Keeping): void {
   function draw(): void {
     for (const row of rows) {
       const now = tick(row);
-      row.element.dataset.state = now.state;
+      row.element.dataset.state = stateOf(now);
       (row.element.querySelector(".state") as HTMLElement).textContent = sayTick(now);
     }
   }
 
-  const openSheet = shotSheet(set, tick);
+  const openSheet = openShotSheet(set, tick);
   for (const row of rows) {
     const button = row.element.querySelector(".tick") as HTMLButtonElement;
     touchable(button, {
@@ -88,42 +89,4 @@ function touchable(button: HTMLElement, acts: { readonly tap: () => void; readon
     last = Date.now();
     acts.tap();
   });
-}
-
-function shotSheet(
-  set: (row: Row, change: (tick: Tick, at: string) => Tick) => void,
-  tick: (row: Row) => Tick,
-): (row: Row) => void {
-  const dialog = sheet("shot-sheet");
-  const reason = at<HTMLInputElement>("reason");
-  let open: Row | undefined;
-
-  function draw(): void {
-    if (open === undefined) return;
-    at("shot-name").textContent = open.shot.id;
-    at("shot-text").textContent = open.shot.text;
-    at("shot-state").textContent = sayTick(tick(open));
-    at("takes").textContent = String(tick(open).takes);
-  }
-  function change(to: (tick: Tick, at: string) => Tick, stay = false): void {
-    if (open !== undefined) set(open, to);
-    if (stay) draw();
-    else dialog.close();
-  }
-
-  onTap("shot-filmed", () => change((now, time) => (now.state === "filmed" ? now : filmed(now, time))));
-  onTap("shot-again", () => change(toRetake));
-  onTap("shot-clear", () => change((_, time) => ({ ...untouched, at: time })));
-  onTap("more-takes", () => change((now, time) => counted(now, now.takes + 1, time), true));
-  onTap("fewer-takes", () => change((now, time) => counted(now, now.takes - 1, time), true));
-  onTap("shot-skip", () => change((now, time) => skipped(now, reason.value.trim(), time)));
-  for (const button of dialog.querySelectorAll<HTMLElement>("[data-reason]")) {
-    button.addEventListener("click", () => change((now, time) => skipped(now, button.dataset.reason ?? "", time)));
-  }
-  return (row) => {
-    open = row;
-    reason.value = tick(row).reason ?? "";
-    draw();
-    dialog.showModal();
-  };
 }

@@ -1,7 +1,8 @@
-/** One stop a screen: going from one to the next by button, by swipe, by arrow key; and the clock against the plan. */
+/** The cover, then one stop a screen: going from one to the next by button, by swipe, by arrow key; and the clock. */
 import type { Keeping } from "./keeping.ts";
 import { announce, at, onTap } from "./page.ts";
 import { sayAgainstPlan, sayElapsed } from "./plan-clock.ts";
+import { COVER } from "./shapes.ts";
 
 /** Pixels a finger travels before it is a swipe, and how much farther along than down. */
 const SWIPE = 60;
@@ -9,34 +10,37 @@ const ALONG = 2;
 
 export function showStops(keeping: Keeping): { go(to: number): void } {
   const { list } = keeping;
+  const cover = at("cover");
   const sections = [...document.querySelectorAll<HTMLElement>("section.stop")];
   const main = document.querySelector("main") as HTMLElement;
 
   function here(): number {
-    return Math.min(Math.max(keeping.kept().stop, 0), sections.length - 1);
+    return Math.min(Math.max(keeping.kept().stop, COVER), sections.length - 1);
   }
 
   function draw(): void {
     const now = here();
+    cover.hidden = now !== COVER;
     for (const [index, section] of sections.entries()) section.hidden = index !== now;
-    at("where").textContent = `Stop ${now + 1} of ${sections.length}`;
+    at("where").textContent = now === COVER ? sayStops(sections.length) : `Stop ${now + 1} of ${sections.length}`;
+    for (const id of ["write", "talk"]) at<HTMLButtonElement>(id).disabled = now === COVER;
     for (const [id, to, word] of [
       ["back", now - 1, "Back"],
       ["next", now + 1, "Next"],
     ] as const) {
       const button = at<HTMLButtonElement>(id);
-      const title = list.stops[to]?.title;
+      const title = to === COVER ? "the cover" : list.stops[to]?.title;
       button.disabled = title === undefined;
       button.setAttribute("aria-label", title === undefined ? word : `${word}: ${title}`);
     }
   }
 
   function go(to: number): void {
-    if (to < 0 || to >= sections.length || to === here()) return;
+    if (to < COVER || to >= sections.length || to === here()) return;
     keeping.change({ ...keeping.kept(), stop: to });
     main.scrollTop = 0;
-    sections[to]?.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
-    announce(`Stop ${to + 1}, ${list.stops[to]?.title}`);
+    (sections[to] ?? cover).querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
+    announce(to === COVER ? "The cover" : `Stop ${to + 1}, ${list.stops[to]?.title}`);
   }
 
   let from: Touch | undefined;
@@ -80,8 +84,13 @@ function drawClock({ list, kept }: Keeping): void {
   at("start").hidden = started !== undefined;
   at("running").hidden = started === undefined;
   const planned = list.stops[stop];
-  if (started === undefined || planned === undefined) return;
+  if (started === undefined) return;
   const elapsed = ((stopped ?? Date.now()) - started) / 1000;
   at("elapsed").textContent = sayElapsed(elapsed);
-  at("against").textContent = stopped === undefined ? sayAgainstPlan(elapsed, planned) : "clock stopped";
+  const against = planned === undefined ? "" : sayAgainstPlan(elapsed, planned);
+  at("against").textContent = stopped === undefined ? against : "clock stopped";
+}
+
+function sayStops(count: number): string {
+  return count === 1 ? "One stop" : `${count} stops`;
 }

@@ -1,41 +1,60 @@
 /** What goes home from the phone: one file of ticks, and one note whose list items are draft log lines. */
+
+import type { ShotState, Take } from "../../../model.ts";
+import type { PlanToKeep } from "../../../tour/index.ts";
 import { dayOf, instantOf } from "./plan-clock.ts";
-import type { Kept, ListData, ListedStop, Tick } from "./shapes.ts";
-import { tickOf } from "./ticks.ts";
+import type { Kept, ListData, ListedShot, ListedStop } from "./shapes.ts";
+import { bestOf, stateOf, tickOf } from "./ticks.ts";
 
 /** The shape that the records folder reads as `field-list.json`. */
 export interface TakenHome {
   readonly plotreel: "field list";
-  readonly version: 1;
+  readonly version: 2;
   readonly episode: string;
   readonly day: string;
   readonly exported: string;
   readonly stops: readonly {
     readonly bed: string;
-    readonly ticks: readonly (Omit<Tick, "state"> & { readonly shot: string; readonly state: string })[];
+    readonly ticks: readonly TickHome[];
     readonly note?: string;
   }[];
+  /** What the list was made from. */
+  readonly plan: PlanToKeep;
+}
+
+interface TickHome {
+  readonly shot: string;
+  readonly key: string;
+  readonly words: string;
+  readonly state: ShotState;
+  readonly reason?: string;
+  readonly takes: readonly Take[];
+  readonly at: string;
 }
 
 export function takenHome(list: ListData, kept: Kept, now: Date): TakenHome {
   return {
     plotreel: "field list",
-    version: 1,
+    version: 2,
     episode: list.tour,
     day: kept.day ?? dayOf(now),
     exported: instantOf(now),
     stops: bedsOf(list).map(({ bed, stops }) => {
       const note = noteLines(kept, bed).join("\n");
       const ticks = stops.flatMap((stop) =>
-        stop.shots.flatMap((shot) => {
-          const { state, takes, at, reason } = tickOf(kept, stop, shot);
-          return state === "open"
-            ? []
-            : [{ shot: shot.id, state, takes, at, ...(reason === undefined ? {} : { reason }) }];
+        stop.shots.flatMap(({ id: shot, key, words, text }): readonly TickHome[] => {
+          const tick = tickOf(kept, stop, { id: shot, key, words, text });
+          const state = stateOf(tick);
+          const reason = tick.skipped?.reason;
+          if (state === "open") return [];
+          return [
+            { shot, key, words, state, ...(reason === undefined ? {} : { reason }), takes: tick.takes, at: tick.at },
+          ];
         }),
       );
       return { bed, ticks, ...(note === "" ? {} : { note }) };
     }),
+    plan: list.plan,
   };
 }
 
@@ -44,10 +63,14 @@ export function noteHome(list: ListData, kept: Kept, now: Date): string {
   const parts = bedsOf(list).flatMap(({ bed, title, stops }) => {
     const lines = noteLines(kept, bed).map((line) => `- ${plainStart(line)}`);
     const shots = stops.flatMap((stop) => stop.shots.map((shot) => ({ shot, tick: tickOf(kept, stop, shot) })));
-    const again = shots.filter(({ tick }) => tick.state === "retake").map(({ shot }) => named(shot));
+    const because = (shot: ListedShot, why: string | undefined) =>
+      why === undefined ? named(shot) : `${named(shot)} (${escaped(why)})`;
+    const again = shots
+      .filter(({ tick }) => stateOf(tick) === "retake")
+      .map(({ shot, tick }) => because(shot, tick.takes.at(-1)?.why));
     const left = shots
-      .filter(({ tick }) => tick.state === "skipped")
-      .map(({ shot, tick }) => (tick.reason === undefined ? named(shot) : `${named(shot)} (${escaped(tick.reason)})`));
+      .filter(({ tick }) => stateOf(tick) === "skipped")
+      .map(({ shot, tick }) => because(shot, tick.skipped?.reason));
     const told = [
       ...(again.length === 0 ? [] : [`To film again: ${again.join("; ")}.`]),
       ...(left.length === 0 ? [] : [`Skipped: ${left.join("; ")}.`]),
@@ -62,7 +85,9 @@ export function noteHome(list: ListData, kept: Kept, now: Date): string {
 /** "Filmed 31 of 38 shots, from 9:17 to 10:41." */
 export function sayCounts(list: ListData, kept: Kept): string {
   const ticks = list.stops.flatMap((stop) => stop.shots.map((shot) => tickOf(kept, stop, shot)));
-  const times = ticks.filter(({ state }) => state === "filmed").map(({ at }) => at.slice(0, 5).replace(/^0/, ""));
+  const times = ticks
+    .filter((tick) => stateOf(tick) === "filmed")
+    .map(({ takes, at }) => (takes[bestOf(takes)]?.at ?? at).slice(0, 5).replace(/^0/, ""));
   if (times.length === 0) return "No shot is ticked as filmed.";
   const ordered = times.sort((a, b) => Number(a.replace(":", "")) - Number(b.replace(":", "")));
   const [first, last] = [ordered[0], ordered.at(-1)];
