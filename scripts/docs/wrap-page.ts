@@ -12,13 +12,15 @@ export function wrapPage(): string {
 
     plotreel wrap EPISODE
 
-reads the captions beside \`episodes/EPISODE/index.md\` (WebVTT or SubRip; \`--captions FILE\` for any other file, also plain
-text with a time at the start of each paragraph) and writes into \`out/wraps/EPISODE\`:
+reads the captions beside \`episodes/EPISODE/index.md\` and writes into \`out/wraps/EPISODE\` what the table below names.
+Captions are WebVTT, SubRip, SBV, SubStation Alpha (\`.ass\`), or text with a time at the start of each paragraph ("0:38 the
+bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captions", "subtitles" or "transcript" in its name;
+\`--captions FILE\` takes any other file. TTML, JSON and captions timed in frames alone are refused, with what to save instead.
 
 | file | holds |
 |---|---|
 | \`wrap.md\` | the report that is printed: what to decide first, what was made after |
-| \`captions.corrected.vtt\` or \`.srt\` | every caption, with the names set right; your own file is never touched |
+| \`captions.corrected.vtt\`, \`.srt\` or as yours ends | your file with the names set right and every other letter as it was, styles, notes, settings and line ends too; your own file is never touched |
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
 | \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
 | \`edit-log.csv\`, \`edit-log.otio\` | stops, things shown, promises and doubts with their times, for a spreadsheet and for an editing program (OpenTimelineIO) |

@@ -183,8 +183,7 @@ function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): R
     files.set("chapters.vtt", writeCaptions(chapterCues(made.chapters), "vtt"));
   }
   if (corrected !== undefined) {
-    const ending = format === "srt" ? "srt" : "vtt";
-    files.set(`captions.corrected.${ending}`, writeCaptions(corrected, ending));
+    files.set(`captions.corrected.${format === "timed text" ? "txt" : format}`, corrected);
   }
   return files;
 }

@@ -4,7 +4,7 @@ import { problem, sortProblems } from "../records/index.ts";
 import type { Brief } from "../tour/index.ts";
 import { answersOf, questionsFor } from "./answers.ts";
 import { chaptersOf } from "./chapters.ts";
-import { correctedCues, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
+import { correctedFile, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
 import { coverageOf } from "./coverage.ts";
 import { descriptionOf, USUAL_LIMIT } from "./description.ts";
 import { disclosuresOf } from "./disclosures.ts";
@@ -21,7 +21,6 @@ import { questionsHeard } from "./questions-heard.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
-import type { CueToWrite } from "./write-captions.ts";
 
 export interface WrapRequest {
   readonly garden: Garden;
@@ -39,9 +38,9 @@ export interface WrapRequest {
 
 export interface WrapMade {
   readonly wrap: Wrap;
-  /** Every caption with the names set right; undefined without captions. */
-  readonly corrected?: readonly CueToWrite[] | undefined;
-  /** Form in which captions were given, for writing the corrected copy in the same. */
+  /** The caption file's text with the names set right; undefined without captions. */
+  readonly corrected?: string | undefined;
+  /** Form in which captions were given, and so are corrected. */
   readonly format?: CaptionFile["format"] | undefined;
 }
 
@@ -74,7 +73,10 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
   };
   return {
     wrap,
-    corrected: file === undefined ? undefined : correctedCues(file.cues, speech.words, names),
+    corrected:
+      file === undefined || file.cues.length === 0
+        ? undefined
+        : correctedFile(file.original, file.cues, speech.words, names),
     format: file?.format,
   };
 }

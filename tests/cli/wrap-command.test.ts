@@ -143,7 +143,7 @@ describe("plotreel wrap", () => {
     const { exitCode, out } = await run(["wrap", "june", "--captions", "said.txt", "--length", "0:40"], { cwd });
     expect(exitCode).toBe(0);
     expect(out).toContain("Musselburgh: sown on 10 April, planted out on 24 May.");
-    expect(read(cwd, "out/wraps/june/captions.corrected.vtt")).toContain("WEBVTT");
+    expect(read(cwd, "out/wraps/june/captions.corrected.txt")).toContain("0:03 ");
   });
 
   it("says what is wrong with how it was called", async () => {
