@@ -1,5 +1,12 @@
 /** docs/wrap.md: how films are heard, with the rules printed from their table. */
-import { APPLY_FROM, PROPOSE_FROM, type SpokenRule, spokenRules, USUAL_LIMIT } from "../../src/wrap/index.ts";
+import {
+  APPLY_FROM,
+  captionLimits,
+  PROPOSE_FROM,
+  type SpokenRule,
+  spokenRules,
+  USUAL_LIMIT,
+} from "../../src/wrap/index.ts";
 
 export function wrapPage(): string {
   const rows = (hears: SpokenRule["hears"]) =>
@@ -21,6 +28,9 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 |---|---|
 | \`wrap.md\` | the report that is printed: what to decide first, what was made after |
 | \`captions.corrected.vtt\`, \`.srt\` or as yours ends | your file with the names set right and every other letter as it was, styles, notes, settings and line ends too; your own file is never touched |
+| \`captions.clean.vtt\`, \`.srt\` | of automatic captions that roll: a set to upload, every word once, two lines of at most ${captionLimits.line} letters, time to read it, no break inside a name, capitals and marks only where they are certain; where somebody speaks too fast to be read the report says so |
+| \`captions.to-fill.vtt\` | the same times with room for another language |
+| \`transcript.txt\` | what is said, as text |
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
 | \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
 | \`edit-log.csv\`, \`edit-log.otio\` | stops, things shown, promises and doubts with their times, for a spreadsheet and for an editing program (OpenTimelineIO) |

@@ -6,16 +6,17 @@ import { nearestName, problemText } from "../records/index.ts";
 import type { Brief, CardSet } from "../tour/index.ts";
 import {
   acceptPromises,
+  captionsToFill,
   chapterCues,
   chapterLines,
   editLog,
   openTimeline,
+  plainCaptions,
   readGlossary,
   type Wrap,
   type WrapMade,
   wrapEpisode,
   wrapReport,
-  writeCaptions,
 } from "../wrap/index.ts";
 import { briefFor } from "./brief-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
@@ -169,7 +170,7 @@ async function accept(
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
 }
 
-function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
+function filesOf({ wrap: made, corrected, clean, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
   const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
   const files = new Map([
     ["wrap.md", wrapReport(made, garden)],
@@ -180,10 +181,16 @@ function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): R
   ]);
   if (made.chapters.length > 0) {
     files.set("chapters.txt", `${chapterLines(made.chapters).join("\n")}\n`);
-    files.set("chapters.vtt", writeCaptions(chapterCues(made.chapters), "vtt"));
+    files.set("chapters.vtt", plainCaptions(chapterCues(made.chapters), "vtt"));
   }
   if (corrected !== undefined) {
     files.set(`captions.corrected.${format === "timed text" ? "txt" : format}`, corrected);
+    files.set("transcript.txt", `${made.transcript.map(({ text }) => text).join("\n\n")}\n`);
+  }
+  if (clean !== undefined) {
+    files.set("captions.clean.vtt", plainCaptions(clean.cues, "vtt"));
+    files.set("captions.clean.srt", plainCaptions(clean.cues, "srt"));
+    files.set("captions.to-fill.vtt", captionsToFill(clean.cues));
   }
   return files;
 }

@@ -3,6 +3,7 @@
 // Never does: touch the disk, ask a clock, change a caption file or a record.
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
+export { captionLimits } from "./clean-captions.ts";
 export { commonWords } from "./common-words.ts";
 export { USUAL_LIMIT } from "./description.ts";
 export { disclosureCaution } from "./disclosures.ts";
@@ -37,4 +38,4 @@ export type {
 } from "./wrap.ts";
 export { type FilmTold, filmTold, type WrapMade, type WrapRequest, wrapEpisode } from "./wrap-episode.ts";
 export { wrapReport } from "./wrap-report.ts";
-export { type CueToWrite, writeCaptions } from "./write-captions.ts";
+export { type CueToWrite, captionsToFill, plainCaptions, writeCaptions } from "./write-captions.ts";

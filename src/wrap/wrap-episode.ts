@@ -4,6 +4,7 @@ import { problem, sortProblems } from "../records/index.ts";
 import type { Brief } from "../tour/index.ts";
 import { answersOf, questionsFor } from "./answers.ts";
 import { chaptersOf } from "./chapters.ts";
+import { type CleanCaptions, cleanCaptions } from "./clean-captions.ts";
 import { correctedFile, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
 import { coverageOf } from "./coverage.ts";
 import { descriptionOf, USUAL_LIMIT } from "./description.ts";
@@ -40,6 +41,8 @@ export interface WrapMade {
   readonly wrap: Wrap;
   /** The caption file's text with the names set right; undefined without captions. */
   readonly corrected?: string | undefined;
+  /** Captions to upload, where those of the file roll or are only paragraphs with times. */
+  readonly clean?: CleanCaptions | undefined;
   /** Form in which captions were given, and so are corrected. */
   readonly format?: CaptionFile["format"] | undefined;
 }
@@ -77,6 +80,10 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
       file === undefined || file.cues.length === 0
         ? undefined
         : correctedFile(file.original, file.cues, speech.words, names),
+    clean:
+      file !== undefined && file.cues.length > 0 && (speech.rolling || file.format === "timed text")
+        ? cleanCaptions(film, right.speech.words, names, file.cues)
+        : undefined,
     format: file?.format,
   };
 }
