@@ -328,6 +328,38 @@ export interface Filming {
   readonly place: Place;
 }
 
+/** Pictures a second, exactly: 30000/1001. */
+export interface FrameRate {
+  readonly num: number;
+  readonly den: number;
+}
+
+/** What a film file knows of itself. Where it was made is not among it. */
+export interface ClipFacts {
+  /** Below the folder it lies in. */
+  readonly file: string;
+  /** Maker and model. */
+  readonly camera?: string | undefined;
+  /** ISO 8601 with an offset. */
+  readonly written?: string | undefined;
+  /** Milliseconds since 1970 by a clock that may be UTC or the camera's own. */
+  readonly header?: number | undefined;
+  /** Day and perhaps time in the file's name. */
+  readonly named?: { readonly day: Day; readonly time?: string | undefined; readonly utc: boolean } | undefined;
+  /** Milliseconds. */
+  readonly length?: number | undefined;
+  readonly rate?: FrameRate | undefined;
+  /** Its pictures last unequally, and the rate is the usual one nearest to their average. */
+  readonly isVariable: boolean;
+  /** Number of its first picture by its own timecode. */
+  readonly startFrame?: number | undefined;
+  readonly width?: number | undefined;
+  readonly height?: number | undefined;
+  /** Degrees clockwise by which players turn it. */
+  readonly turned?: number | undefined;
+  readonly hasSound?: boolean | undefined;
+}
+
 export interface Episode extends RecordFile {
   /** Filming day. */
   readonly day: Day;

@@ -76,6 +76,19 @@ ${rows("doubt").join("\n")}
 Counts, days, ages, sizes, weights of the day, and "new to me" are compared with the records as they were on the filming day.
 What disagrees is listed with both sides, and nothing is changed.
 
+## Film files
+
+    plotreel wrap EPISODE --clips FOLDER
+
+reads the dates, lengths and pictures a second that MP4 and MOV files hold, joins them with what you ticked on the phone, and
+writes \`clips.csv\`: for each file the stop, shot and take, which take is the best, and what is said in it where captions of
+its own lie beside it (\`GX010001.srt\`). Nothing is decoded or changed, and where a file was made is never read.
+
+A camera's date may be UTC or its own clock, the beginning of a clip or its end, and the clock may be set wrong. Which it is,
+is found once for each camera by what fits all your ticks best, and told. Where two readings fit you are asked; without an
+answer the files are marked "not sure". \`clip clocks\` in garden.md settles it for good. A file that runs while you tick several
+shots is listed with the times within it.
+
 ## The page of the film
 
 \`plotreel publish\` reads the captions beside published episodes and puts on the film's page: chapters whose times open the film

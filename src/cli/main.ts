@@ -128,6 +128,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       "--glossary <file>",
       "your own words and how they are heard; glossary.txt in the records folder unless given",
     )
+    .option("--clips <folder>", "the film files as they came from the cameras: which holds which stop, shot and take")
     .option("--length <time>", "how long the film lasts, such as 12:05", filmLength)
     .option("--limit <characters>", "longest description", wholeNumber)
     .option("--accept <numbers...>", "take promises heard into the episode's record, by their numbers", promiseNumber)

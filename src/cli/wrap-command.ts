@@ -6,9 +6,12 @@ import { nearestName, problemText } from "../records/index.ts";
 import type { Brief, CardSet } from "../tour/index.ts";
 import {
   acceptPromises,
+  type ClipLog,
+  type ClipNames,
   captionsToFill,
   chapterCues,
   chapterLines,
+  clipRows,
   editLog,
   openTimeline,
   plainCaptions,
@@ -19,6 +22,7 @@ import {
   wrapReport,
 } from "../wrap/index.ts";
 import { briefFor } from "./brief-command.ts";
+import { clipsOfFilm } from "./clips-of-film.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
@@ -39,6 +43,8 @@ export interface WrapOptions {
   readonly length?: number | undefined;
   /** Numbers of promises. */
   readonly accept?: readonly number[] | undefined;
+  /** Folder of the film files as they came from the cameras. */
+  readonly clips?: string | undefined;
   readonly json?: boolean | undefined;
   readonly out: string;
 }
@@ -60,8 +66,12 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
   if (options.accept !== undefined && options.accept.length > 0)
     await accept(made.wrap, episode, recordsDir, options.accept, effects);
   const dir = path.join(outDir, "wraps", episode.id);
-  const { kept } = await writeKeepingEdits(dir, filesOf(made, garden), effects);
+  const clipsDir = options.clips === undefined ? undefined : path.resolve(effects.cwd, options.clips);
+  const log = clipsDir === undefined ? undefined : await clipsOfFilm(garden, episode, clipsDir, effects);
+  const files = new Map([...filesOf(made, garden), ...(log === undefined ? [] : clipFiles(log, made.wrap, garden))]);
+  const { kept } = await writeKeepingEdits(dir, files, effects);
   effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
+  for (const line of log?.told ?? []) effects.err(line);
   for (const found of made.wrap.problems) effects.err(problemText(found));
   effects.err(`Written: ${dir}`);
   for (const { name, beside } of kept) {
@@ -170,13 +180,26 @@ async function accept(
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
 }
 
+/** Of several files of one shot, the log says which is which. */
+function clipFiles({ clips }: ClipLog, { coverage }: Wrap, garden: Garden): ReadonlyMap<string, string> {
+  const names: ClipNames = {
+    stop: (bed) => garden.beds.get(bed)?.title ?? bed,
+    shot: (bed, shot) => coverage.shots.find((one) => one.bed === bed && one.id === shot)?.text,
+  };
+  return new Map([["clips.csv", csv(clipRows(clips, names))]]);
+}
+
+function csv(rows: readonly object[]): string {
+  return stringify([...rows], { header: true, bom: true, escape_formulas: true });
+}
+
 function filesOf({ wrap: made, corrected, clean, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
   const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
   const files = new Map([
     ["wrap.md", wrapReport(made, garden)],
     ["wrap.json", `${JSON.stringify(made, null, 2)}\n`],
     ["description.txt", made.description.text],
-    ["edit-log.csv", stringify([...editLog(made, title)], { header: true, bom: true, escape_formulas: true })],
+    ["edit-log.csv", csv(editLog(made, title))],
     ["edit-log.otio", `${JSON.stringify(openTimeline(made, title), null, 2)}\n`],
   ]);
   if (made.chapters.length > 0) {

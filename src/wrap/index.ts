@@ -4,6 +4,8 @@
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
 export { captionLimits } from "./clean-captions.ts";
+export { type ClipLog, clipLog } from "./clips/clip-log.ts";
+export { type ClipNames, clipRows } from "./clips/clip-rows.ts";
 export { commonWords } from "./common-words.ts";
 export { USUAL_LIMIT } from "./description.ts";
 export { disclosureCaution } from "./disclosures.ts";

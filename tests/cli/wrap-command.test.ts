@@ -1,8 +1,9 @@
 /** `plotreel wrap` as a person runs it: files, what is kept of their edits, promises taken into the record. */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
+import { filmFile } from "../wrap/film-file.ts";
 import { gardenFiles, vtt } from "../wrap/small-film.ts";
 import { emptyFolder, run } from "./run.ts";
 
@@ -144,6 +145,56 @@ describe("plotreel wrap", () => {
     expect(exitCode).toBe(0);
     expect(out).toContain("Musselburgh: sown on 10 April, planted out on 24 May.");
     expect(read(cwd, "out/wraps/june/captions.corrected.txt")).toContain("0:03 ");
+  });
+
+  it("names for each film file its stop, shot and take, and no place", async () => {
+    const cwd = garden();
+    const ticks = [{ shot: "S1.1", state: "filmed", takes: 1, at: "09:20:29" }];
+    writeFileSync(
+      path.join(cwd, "content/episodes/june/field-list.json"),
+      JSON.stringify({
+        plotreel: "field list",
+        version: "1",
+        episode: "june",
+        exported: "2026-06-14T12:00:00",
+        day: "2026-06-14",
+        stops: [{ bed: "long-bed", ticks }],
+      }),
+    );
+    mkdirSync(path.join(cwd, "card"));
+    const film = filmFile({
+      header: "2026-06-14T08:20:00",
+      length: 22,
+      position: "+51.5000-000.1200/",
+      model: "Lens 4",
+    });
+    writeFileSync(path.join(cwd, "card/GX010001.MP4"), film);
+    writeFileSync(path.join(cwd, "card/GX010001.srt"), "1\n00:00:00,000 --> 00:00:02,000\nthe leeks\n");
+    const { exitCode, err } = await run(["wrap", "june", "--clips", "card"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(err).toContain(
+      "Lens 4, one file: its dates are in UTC, and tell when a clip begins; 1 of 1 ticks stand right after a file.",
+    );
+    const [row] = parse(read(cwd, "out/wraps/june/clips.csv"), { bom: true, columns: true }) as Record<
+      string,
+      string
+    >[];
+    expect(row).toMatchObject({
+      file: "GX010001.MP4",
+      stop: "Long Bed",
+      shot: "S1.1",
+      take: "1",
+      mark: "good",
+      best: "best",
+      begins: "2026-06-14 09:20:00",
+      length: "0:22.0",
+      rate: "29.97",
+      said: "the leeks",
+    });
+    for (const name of readdirSync(path.join(cwd, "out/wraps/june")))
+      expect(read(cwd, "out/wraps/june", name)).not.toMatch(/51\.5|0\.12/);
+    const empty = await run(["wrap", "june", "--clips", "nowhere"], { cwd });
+    expect([empty.exitCode, empty.err]).toEqual([3, expect.stringContaining("There is no MP4 or MOV file in")]);
   });
 
   it("says what is wrong with how it was called", async () => {
