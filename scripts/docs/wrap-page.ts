@@ -33,7 +33,9 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 | \`transcript.txt\` | what is said, as text |
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
 | \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
-| \`edit-log.csv\`, \`edit-log.otio\` | stops, things shown, promises and doubts with their times, for a spreadsheet and for an editing program (OpenTimelineIO) |
+| \`edit-log.csv\` | stops, things shown, promises and doubts with their times, for a spreadsheet |
+| \`edit-log.otio\`, \`.edl\`, \`.fcpxml\`, \`markers.edl\` | the same as marks of the film's timeline, for editing programs |
+| \`clips.csv\`, \`rough-cut.otio\`, \`.edl\`, \`.fcpxml\` | with \`--clips\`: which file holds what, and the best takes one after the other |
 | \`wrap.json\` | all of it as data, as \`--json\` prints it |
 
 Run it again whenever you like. A file that you have edited stays yours: the new version is written beside it
@@ -88,6 +90,17 @@ A camera's date may be UTC or its own clock, the beginning of a clip or its end,
 is found once for each camera by what fits all your ticks best, and told. Where two readings fit you are asked; without an
 answer the files are marked "not sure". \`clip clocks\` in garden.md settles it for good. A file that runs while you tick several
 shots is listed with the times within it.
+
+## Timelines
+
+Timelines count whole pictures, so the film's pictures a second must be known: \`--rate 25\`, or the rate of most clips. Without
+either none is made, because a wrong rate puts every mark beside its picture. At 29.97 and 59.94 labels are drop frame (SMPTE
+ST 12-1), and no moment is rounded up. OpenTimelineIO is written as every reader since 0.14 opens it, edit lists as CMX 3600
+(ASCII; the rate stands in a comment, as the form has no place for it), FCPXML as 1.9. \`edit-log.csv\` has a timecode and a short
+name beside each sentence.
+
+The rough cut holds the best take of each shot in the order of filming on the files themselves, with two seconds (at most a
+tenth of the clip) left at both ends as handles; where captions of a clip tell when is spoken, a second around the words stays.
 
 ## The page of the film
 

@@ -4,7 +4,7 @@ import pLimit from "p-limit";
 import type { Episode, Garden } from "../model.ts";
 import { clipFacts, openPhotoFolder } from "../photos/index.ts";
 import { clipEnding } from "../records/index.ts";
-import { type ClipLog, clipLog, openCaptions } from "../wrap/index.ts";
+import { type ClipLog, type ClipSpeech, clipLog, openCaptions } from "../wrap/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 
@@ -36,20 +36,25 @@ export async function clipsOfFilm(garden: Garden, episode: Episode, dir: string,
   return otherwise.size === 0 ? log : clipLog({ ...request, otherwise });
 }
 
+/** Milliseconds that a last word takes. */
+const SAID = 600;
+
 /** Captions of a single clip beside it, under its name. */
 async function saidIn(
   files: readonly string[],
   films: readonly string[],
   folder: { read(file: string): Promise<Uint8Array> },
-): Promise<ReadonlyMap<string, string>> {
-  const said = new Map<string, string>();
+): Promise<ReadonlyMap<string, ClipSpeech>> {
+  const said = new Map<string, ClipSpeech>();
   const stem = (file: string) => file.slice(0, -path.extname(file).length);
   const captions = new Map(files.filter((file) => /\.(?:vtt|srt|sbv)$/i.test(file)).map((file) => [stem(file), file]));
   for (const film of films) {
     const file = captions.get(stem(film));
     if (file === undefined) continue;
     const { words } = openCaptions(file, await folder.read(file)).speech;
-    said.set(film, words.map(({ text }) => text).join(" "));
+    const [first, last] = [words[0], words.at(-1)];
+    if (first === undefined || last === undefined) continue;
+    said.set(film, { text: words.map(({ text }) => text).join(" "), from: first.at, to: last.at + SAID });
   }
   return said;
 }

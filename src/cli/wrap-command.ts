@@ -1,23 +1,15 @@
 /** `plotreel wrap EPISODE`: everything after filming, as files to use and a report to read; `--accept` takes promises into the record. */
 import path from "node:path";
-import { stringify } from "csv-stringify/sync";
-import type { Episode, Garden } from "../model.ts";
+import { pathToFileURL } from "node:url";
+import type { Episode, FrameRate, Garden } from "../model.ts";
 import { nearestName, problemText } from "../records/index.ts";
 import type { Brief, CardSet } from "../tour/index.ts";
 import {
   acceptPromises,
-  type ClipLog,
-  type ClipNames,
-  captionsToFill,
-  chapterCues,
-  chapterLines,
-  clipRows,
-  editLog,
-  openTimeline,
-  plainCaptions,
+  commonRate,
   readGlossary,
+  sayRate,
   type Wrap,
-  type WrapMade,
   wrapEpisode,
   wrapReport,
 } from "../wrap/index.ts";
@@ -28,6 +20,7 @@ import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { writeKeepingEdits } from "./generated-files.ts";
 import type { Loaded } from "./load-garden.ts";
+import { wrapFiles } from "./wrap-files.ts";
 
 export interface WrapOptions {
   readonly episode: string;
@@ -45,6 +38,8 @@ export interface WrapOptions {
   readonly accept?: readonly number[] | undefined;
   /** Folder of the film files as they came from the cameras. */
   readonly clips?: string | undefined;
+  /** Pictures a second of the film. */
+  readonly rate?: FrameRate | undefined;
   readonly json?: boolean | undefined;
   readonly out: string;
 }
@@ -68,11 +63,14 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
   const dir = path.join(outDir, "wraps", episode.id);
   const clipsDir = options.clips === undefined ? undefined : path.resolve(effects.cwd, options.clips);
   const log = clipsDir === undefined ? undefined : await clipsOfFilm(garden, episode, clipsDir, effects);
-  const files = new Map([...filesOf(made, garden), ...(log === undefined ? [] : clipFiles(log, made.wrap, garden))]);
+  const rate = options.rate ?? (log === undefined ? undefined : commonRate(log.clips));
+  const url = (file: string) => pathToFileURL(path.join(clipsDir ?? "", ...file.split("/"))).href;
+  const files = wrapFiles({ made, garden, rate, clips: log?.clips, url });
   const { kept } = await writeKeepingEdits(dir, files, effects);
   effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
   for (const line of log?.told ?? []) effects.err(line);
   for (const found of made.wrap.problems) effects.err(problemText(found));
+  effects.err(toldOfRate(rate, options.rate !== undefined));
   effects.err(`Written: ${dir}`);
   for (const { name, beside } of kept) {
     effects.err(
@@ -82,6 +80,13 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
     );
   }
   return EXIT.done;
+}
+
+/** A timeline at a wrong rate puts every mark beside its picture, so none is guessed. */
+function toldOfRate(rate: FrameRate | undefined, isGiven: boolean): string {
+  if (rate === undefined)
+    return "No timeline was made, because nothing tells the film's pictures a second: give --rate 25 (or 29.97, …), or --clips.";
+  return `Timelines are at ${sayRate(rate)} pictures a second${isGiven ? "" : ", as most of the clips are; --rate says otherwise"}.`;
 }
 
 function episodeNamed(garden: Garden, name: string): Episode {
@@ -178,42 +183,4 @@ async function accept(
   const { refused } = await effects.editText(file, (record) => acceptPromises(record, fresh));
   if (refused !== undefined) throw new CommandError(`${file} was left as it is. ${refused}`, EXIT.couldNot);
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
-}
-
-/** Of several files of one shot, the log says which is which. */
-function clipFiles({ clips }: ClipLog, { coverage }: Wrap, garden: Garden): ReadonlyMap<string, string> {
-  const names: ClipNames = {
-    stop: (bed) => garden.beds.get(bed)?.title ?? bed,
-    shot: (bed, shot) => coverage.shots.find((one) => one.bed === bed && one.id === shot)?.text,
-  };
-  return new Map([["clips.csv", csv(clipRows(clips, names))]]);
-}
-
-function csv(rows: readonly object[]): string {
-  return stringify([...rows], { header: true, bom: true, escape_formulas: true });
-}
-
-function filesOf({ wrap: made, corrected, clean, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
-  const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
-  const files = new Map([
-    ["wrap.md", wrapReport(made, garden)],
-    ["wrap.json", `${JSON.stringify(made, null, 2)}\n`],
-    ["description.txt", made.description.text],
-    ["edit-log.csv", csv(editLog(made, title))],
-    ["edit-log.otio", `${JSON.stringify(openTimeline(made, title), null, 2)}\n`],
-  ]);
-  if (made.chapters.length > 0) {
-    files.set("chapters.txt", `${chapterLines(made.chapters).join("\n")}\n`);
-    files.set("chapters.vtt", plainCaptions(chapterCues(made.chapters), "vtt"));
-  }
-  if (corrected !== undefined) {
-    files.set(`captions.corrected.${format === "timed text" ? "txt" : format}`, corrected);
-    files.set("transcript.txt", `${made.transcript.map(({ text }) => text).join("\n\n")}\n`);
-  }
-  if (clean !== undefined) {
-    files.set("captions.clean.vtt", plainCaptions(clean.cues, "vtt"));
-    files.set("captions.clean.srt", plainCaptions(clean.cues, "srt"));
-    files.set("captions.to-fill.vtt", captionsToFill(clean.cues));
-  }
-  return files;
 }

@@ -22,6 +22,7 @@ export async function clipFacts(file: string, folder: PhotoFolder): Promise<Clip
   const kind = (track: Uint8Array) => text(boxAt(track, ["mdia", "hdlr"]) ?? new Uint8Array(12), 8, 4);
   const pictures = tracks.find((track) => kind(track) === "vide");
   const clock = tracks.find((track) => kind(track) === "tmcd");
+  const rate = pictures === undefined ? { isVariable: false } : rateOf(pictures);
   return {
     file,
     named,
@@ -29,8 +30,9 @@ export async function clipFacts(file: string, folder: PhotoFolder): Promise<Clip
     header,
     camera,
     length: lengthOf(boxAt(moov, ["mvhd"])),
-    ...(pictures === undefined ? { isVariable: false } : { ...rateOf(pictures), ...frameOf(pictures) }),
-    startFrame: clock === undefined ? undefined : await startFrame(clock, readAt),
+    ...rate,
+    ...(pictures === undefined ? {} : frameOf(pictures)),
+    startFrame: clock === undefined || rate.rate === undefined ? undefined : await startFrame(clock, rate.rate, readAt),
     hasSound: tracks.some((track) => kind(track) === "soun"),
   };
 }
@@ -114,14 +116,22 @@ function frameOf(track: Uint8Array): Pick<ClipFacts, "width" | "height" | "turne
   return turned % 180 === 0 ? { width, height, turned } : { width: height, height: width, turned };
 }
 
-/** The number of the first picture by the camera's timecode: one sample of four bytes somewhere in the file. */
-async function startFrame(track: Uint8Array, readAt: ReadAt): Promise<number | undefined> {
+/**
+ * The number of the first picture by the camera's timecode: one sample of four bytes somewhere in the file. Fast films count
+ * theirs at half their rate; a timecode of any other rate is left.
+ */
+async function startFrame(track: Uint8Array, { num, den }: FrameRate, readAt: ReadAt): Promise<number | undefined> {
   const table = boxAt(track, ["mdia", "minf", "stbl"]);
-  const [short, long] = [table && boxAt(table, ["stco"]), table && boxAt(table, ["co64"])];
+  const [description, short, long] = ["stsd", "stco", "co64"].map((type) => table && boxAt(table, [type]));
+  if (description === undefined || description.length < 40) return undefined;
+  const [scale, lasts] = [viewOf(description).getUint32(32), viewOf(description).getUint32(36)];
+  const times = Math.round((num * lasts * 100) / (den * scale)) / 100;
   if ((short?.length ?? 0) < 12 && (long?.length ?? 0) < 16) return undefined;
   const place = short === undefined ? Number(viewOf(long as Uint8Array).getBigUint64(8)) : viewOf(short).getUint32(8);
   const sample = await readAt(place, 4);
-  return sample.length < 4 ? undefined : viewOf(sample).getUint32(0);
+  return sample.length < 4 || (times !== 1 && times !== 2 && times !== 4)
+    ? undefined
+    : viewOf(sample).getUint32(0) * times;
 }
 
 function viewOf(bytes: Uint8Array): DataView {

@@ -57,8 +57,14 @@ describe("plotreel wrap", () => {
       string,
       string
     >[];
-    expect(Object.keys(rows[0] ?? {})).toEqual(["begin", "end", "kind", "what", "note"]);
+    expect(Object.keys(rows[0] ?? {})).toEqual(["begin", "end", "kind", "what", "note", "name", "timecode", "rate"]);
+    // No rate is known, and none is guessed.
+    expect(err).toContain("No timeline was made, because nothing tells the film's pictures a second");
+    expect(readdirSync(path.join(cwd, "out/wraps/june"))).not.toContain("edit-log.otio");
+    const again = await run(["wrap", "june", "--rate", "25"], { cwd });
+    expect(again.err).toContain("Timelines are at 25 pictures a second.");
     expect(JSON.parse(read(cwd, "out/wraps/june/edit-log.otio"))).toHaveProperty("OTIO_SCHEMA", "Timeline.1");
+    expect((await run(["wrap", "june", "--rate", "fast"], { cwd })).exitCode).toBe(2);
   });
 
   it("gives data of the promised shape", async () => {
@@ -193,6 +199,9 @@ describe("plotreel wrap", () => {
     });
     for (const name of readdirSync(path.join(cwd, "out/wraps/june")))
       expect(read(cwd, "out/wraps/june", name)).not.toMatch(/51\.5|0\.12/);
+    expect(err).toContain("Timelines are at 29.97 pictures a second, as most of the clips are; --rate says otherwise.");
+    expect(read(cwd, "out/wraps/june/rough-cut.edl")).toContain("* FROM CLIP NAME: GX010001.MP4");
+    expect(read(cwd, "out/wraps/june/rough-cut.fcpxml")).toContain("/card/GX010001.MP4");
     const empty = await run(["wrap", "june", "--clips", "nowhere"], { cwd });
     expect([empty.exitCode, empty.err]).toEqual([3, expect.stringContaining("There is no MP4 or MOV file in")]);
   });

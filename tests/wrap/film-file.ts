@@ -67,9 +67,12 @@ export function filmFile(film: FilmFile): Buffer {
     ...(position === undefined ? [] : [text("©xyz", position)]),
   ];
   const ftyp = box("ftyp", Buffer.from("qt  "));
+  // QuickTime File Format, "Timecode sample description": flags, timescale, frame duration, frames a second.
+  const [lasts = 1001] = pictures.lasts;
+  const description = box("stsd", u32(0, 1), box("tmcd", u32(0, 1, 0, 0, pictures.scale, lasts), Buffer.from([30, 0])));
   const clock = box(
     "trak",
-    box("mdia", handler("tmcd"), box("minf", box("stbl", box("stco", u32(0, 1, ftyp.length + 8))))),
+    box("mdia", handler("tmcd"), box("minf", box("stbl", description, box("stco", u32(0, 1, ftyp.length + 8))))),
   );
   return Buffer.concat([
     ftyp,

@@ -19,6 +19,15 @@ export interface LoggedClip extends AlignedClip {
   readonly isSure: boolean;
   /** What is said in it, where captions of its own lie beside it. */
   readonly said?: string | undefined;
+  /** When that begins and ends, milliseconds into the clip. */
+  readonly spoken?: { readonly from: number; readonly to: number } | undefined;
+}
+
+/** What captions of a single clip say. */
+export interface ClipSpeech {
+  readonly text: string;
+  readonly from: number;
+  readonly to: number;
 }
 
 export interface ClipLog {
@@ -46,7 +55,7 @@ export interface ClipLogRequest {
   /** Cameras of which the person says that the other reading holds. */
   readonly otherwise?: ReadonlySet<string> | undefined;
   /** By file. */
-  readonly said?: ReadonlyMap<string, string> | undefined;
+  readonly said?: ReadonlyMap<string, ClipSpeech> | undefined;
 }
 
 /** Milliseconds by which a clip may end after its tick. */
@@ -58,7 +67,12 @@ export function clipLog({ clips, filming, timeZone, clipClocks, otherwise, said 
     otherwise?.has(camera.camera) === true ? readOtherwise(camera, timeZone) : camera,
   );
   return {
-    clips: cameras.flatMap((camera) => logged(camera, ticks).map((clip) => ({ ...clip, said: said?.get(clip.file) }))),
+    clips: cameras.flatMap((camera) =>
+      logged(camera, ticks).map((clip) => {
+        const speech = said?.get(clip.file);
+        return speech === undefined ? clip : { ...clip, said: speech.text, spoken: speech };
+      }),
+    ),
     told: cameras.map((camera) => told(camera, ticks.length)),
     questions: cameras.flatMap(({ camera, other }) =>
       other === undefined ? [] : [{ camera, file: other.file, bed: other.tick.bed, shot: other.tick.shot }],
