@@ -81,6 +81,8 @@ export interface GardenSettings {
   readonly kit: readonly string[];
   /** Cameras and whether the clock in their clips is UTC or their own, by the name the clips give. */
   readonly clipClocks?: Readonly<Record<string, "UTC" | "local">> | undefined;
+  /** Whose rules for notices hold, where that is not told by the language. */
+  readonly notices?: Notices | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
   /** Animals kept in the garden: "cats", "hens". */
@@ -215,13 +217,23 @@ export type Obtained =
   | "lent"
   | "paid promotion"
   | "commission link"
-  | "own product";
+  | "own product"
+  | "discounted"
+  | "family business";
+
+/** Of a gift or a loan: a seller or maker, to whom it is a tie, or a private person. */
+export type Giver = "a seller" | "a person";
+
+/** Whose rules for notices a garden follows; "all" is the strictest of them. */
+export type Notices = "us" | "uk" | "au" | "eu" | "all";
 
 export interface Source {
   /** Seed house, swap or person as it may be said in public: "Drift Lane Seeds". */
   readonly name: string;
   readonly link?: string | undefined;
   readonly obtained?: Obtained | undefined;
+  /** Undefined where nobody said, and of all that is no gift or loan. */
+  readonly giver?: Giver | undefined;
   readonly year?: number | undefined;
 }
 
@@ -240,6 +252,8 @@ export interface Variety extends RecordFile {
   readonly maturity?: Maturity | undefined;
   /** Whether it stands from year to year; undefined when neither its file nor the crop table says so. */
   readonly perennial: boolean | undefined;
+  /** The private person it came from may be named in thanks. */
+  readonly thankByName?: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
 }
@@ -260,7 +274,11 @@ export interface Crop {
 export interface Gear extends RecordFile {
   readonly alsoCalled: readonly string[];
   readonly obtained?: Obtained | undefined;
+  /** Undefined where nobody said, and of all that is no gift or loan. */
+  readonly giver?: Giver | undefined;
   readonly from?: string | undefined;
+  /** The private person it came from may be named in thanks. */
+  readonly thankByName?: boolean | undefined;
   readonly link?: string | undefined;
   readonly since?: string | undefined;
 }

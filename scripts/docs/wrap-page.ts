@@ -26,6 +26,7 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 
 | file | holds |
 |---|---|
+| \`before-upload.md\` | what is still to be looked at: notices not spoken, private names said aloud with their times, chapters, description, captions, promises, what to shoot again |
 | \`wrap.md\` | the report that is printed: what to decide first, what was made after |
 | \`captions.corrected.vtt\`, \`.srt\` or as yours ends | your file with the names set right and every other letter as it was, styles, notes, settings and line ends too; your own file is never touched |
 | \`captions.clean.vtt\`, \`.srt\` | of automatic captions that roll: a set to upload, every word once, two lines of at most ${captionLimits.line} letters, time to read it, no break inside a name, capitals and marks only where they are certain; where somebody speaks too fast to be read the report says so |
@@ -115,10 +116,16 @@ are left out of the page. Everybody who watches the film still hears them: what 
 
 ## Where things came from
 
-\`obtained:\` in varieties and gear decides what is said beside a thing and at the top of the description: paid promotion, own
-product, commission link, given free, on loan. What has no \`obtained:\` is a warning and never taken for bought. The words follow
-the sense of the FTC's Endorsement Guides (16 CFR 255.5) and of the CAP Code (2.1, 2.3). They are help with your records, not
-legal advice: local rules decide.
+\`obtained:\` in varieties and gear decides what is said beside a thing and at the top of the description. Sellers and makers
+are told of: \`paid promotion\`, \`given by a seller\`, \`lent by a seller\`, \`discounted\`, \`commission link\`, \`own product\`,
+\`family business\`. A private person's gift (\`given by a person\`, \`lent by a person\`) owes no notice: it is thanks further
+down, and the name stands there only with \`thank by name: yes\` in the record. Of a bare \`gifted\` or \`lent\` nobody knows
+which it is: it is told without a name, and you are asked. What has no \`obtained:\` is a warning and never taken for bought.
+
+The words are those asked for where you are: \`notices: us\`, \`uk\`, \`au\`, \`eu\` or \`all\` (the strictest) in garden.md, else
+by your \`language:\`. Everywhere the guidance wants it in the film itself too, so the page before upload tells of each thing
+whether that was heard near its name. The words follow the FTC's Endorsement Guides (16 CFR 255.5), the CAP Code (2.1, 2.3), the
+AANA Code of Ethics (2.7) and directive 2005/29/EC. They are help with your records, not legal advice: local rules decide.
 
 ## How well it hears
 

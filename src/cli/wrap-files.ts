@@ -2,6 +2,7 @@
 import { stringify } from "csv-stringify/sync";
 import type { FrameRate, Garden } from "../model.ts";
 import {
+  beforeUploadPage,
   type ClipLog,
   type ClipNames,
   captionsToFill,
@@ -39,6 +40,7 @@ export function wrapFiles(request: WrapFilesRequest): ReadonlyMap<string, string
 function reports({ made: { wrap }, garden }: WrapFilesRequest): [string, string][] {
   return [
     ["wrap.md", wrapReport(wrap, garden)],
+    ["before-upload.md", beforeUploadPage(wrap)],
     ["wrap.json", json(wrap)],
     ["description.txt", wrap.description.text],
   ];

@@ -2,6 +2,7 @@
 // Gives: everything done after filming, as plain data: chapters, coverage, names set right, promises, questions, description.
 // Never does: touch the disk, ask a clock, change a caption file or a record.
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
+export { beforeUploadPage } from "./before-upload.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
 export { captionLimits } from "./clean-captions.ts";
 export { type ClipLog, type ClipSpeech, clipLog } from "./clips/clip-log.ts";

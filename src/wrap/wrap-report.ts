@@ -8,6 +8,15 @@ import type { Wrap } from "./wrap.ts";
 export function wrapReport(wrap: Wrap, garden: Garden): string {
   const title = (bed: string | undefined) => (bed === undefined ? undefined : (garden.beds.get(bed)?.title ?? bed));
   const sections: readonly (readonly [heading: string, lines: readonly string[]])[] = [
+    [
+      "Before you upload",
+      wrap.beforeUpload
+        .filter(({ isDone }) => !isDone)
+        .map(
+          ({ what, lines }) =>
+            `Not yet: ${what.charAt(0).toLowerCase()}${what.slice(1)} (${lines.length}; before-upload.md)`,
+        ),
+    ],
     ["About the captions", wrap.problems.map(({ file, line, what, fix }) => `${what} ${fix} (${file}:${line})`)],
     ["Promises heard", promises(wrap, garden, title)],
     ["Questions and doubts", wrap.questions.map(({ time, said, kind }) => `${time} ${quote(said)} (${kind})`)],

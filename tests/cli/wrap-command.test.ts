@@ -119,14 +119,14 @@ describe("plotreel wrap", () => {
     );
     writeFileSync(
       path.join(cwd, "content/gear/butterfly-net.md"),
-      "---\ntitle: Butterfly net\nobtained: lent\nfrom: Wilma\n---\n",
+      "---\ntitle: Butterfly net\nobtained: lent by a seller\nfrom: Skerry Netting\n---\n",
     );
     const changed = await run(["wrap", "june"], { cwd });
     expect(changed.err).toContain(
       "You have edited description.txt; it was left as it is, and the new version is description.new.txt.",
     );
     expect(readFileSync(file, "utf8")).toBe("Mine now.\n");
-    expect(read(cwd, "out/wraps/june/description.new.txt")).toContain("On loan: Butterfly net (Wilma).");
+    expect(read(cwd, "out/wraps/june/description.new.txt")).toContain("Ad. Skerry Netting lent me the butterfly net.");
     const third = await run(["wrap", "june"], { cwd });
     expect(third.err).not.toContain("wrap.md");
   });

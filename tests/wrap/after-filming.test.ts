@@ -113,15 +113,17 @@ describe("description and disclosures", () => {
     const { text } = wrap.description;
     expect(text.split("\n\n")[0]).toBe(
       [
-        "AD, paid promotion: Warm mat (Ember & Tray).",
-        "I am paid if you buy through the link to: Harbinger seed (Pebble & Pod).",
-        "Given to me free: Butterfly net (Skerry Netting).",
+        "Ad. Ember & Tray paid me to show the warm mat.",
+        "Ad. If you buy the Harbinger seed through the link, I earn a commission.",
+        "Came to me free: Butterfly net.",
       ].join("\n"),
     );
     expect(text).toContain(
-      "Harbinger tomatoes: Pebble & Pod; commission link: I am paid if you buy through it https://pod.example/h",
+      "Harbinger tomatoes (0:25): Pebble & Pod; I earn a commission if you buy through this link https://pod.example/h",
     );
-    expect(text).toContain("Butterfly net: given free by Skerry Netting");
+    // Whether a seller gave it nobody said: no name, and it is asked about.
+    expect(text).toContain("Butterfly net: given free\n");
+    expect(text).not.toContain("Skerry");
     expect(text).toContain("0:00 Long Bed");
   });
 
@@ -161,7 +163,7 @@ describe("description and disclosures", () => {
         expect(text.length).toBe(length);
         expect(length).toBeLessThanOrEqual(limit);
         if (limit < long.length) expect(cut.length).toBeGreaterThan(0);
-        if (limit > 150) expect(text).toContain("I am paid if you buy");
+        if (limit > 150) expect(text).toContain("I earn a commission");
       }),
       { numRuns: 15 },
     );

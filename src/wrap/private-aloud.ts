@@ -1,0 +1,66 @@
+/** Names said aloud that the records keep back: private beds, plants and things, and private persons who gave something. */
+import { commonWords } from "./common-words.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { moment } from "./moments.ts";
+import { APPLY_FROM } from "./names-heard.ts";
+import { plainWord } from "./spoken-words.ts";
+import type { PrivateAloud } from "./wrap.ts";
+
+export function privateAloud({
+  day: { garden },
+  speech: { words },
+  names,
+  stretches,
+}: FilmHeard): readonly PrivateAloud[] {
+  const found: PrivateAloud[] = [];
+  const add = (word: number, name: string, why: PrivateAloud["why"]) =>
+    found.push({ ...moment(words[word]?.at ?? 0), name, why });
+  const kinds = { variety: garden.varieties, gear: garden.gear, bed: garden.beds } as const;
+  for (const { name, from, confidence } of names) {
+    if (name.kind === "word" || confidence < APPLY_FROM) continue;
+    if (kinds[name.kind].get(name.record)?.private === true) add(from, name.name, "a private record");
+  }
+  for (const { bed, from } of stretches) {
+    const record = bed === undefined ? undefined : garden.beds.get(bed);
+    if (record?.private === true) add(from, record.title, "a private bed");
+  }
+  const persons = personsOf(garden);
+  words.forEach(({ plain, text }, index) => {
+    const person = persons.get(plain.replace(/s$/, "")) ?? persons.get(plain);
+    if (person !== undefined && text !== "") add(index, person, "a private person");
+  });
+  // One place is named once, whichever way it was found.
+  return found
+    .sort((a, b) => a.at - b.at)
+    .filter(
+      (one, index, all) => !all.slice(0, index).some((other) => other.name === one.name && one.at - other.at < 2),
+    );
+}
+
+/** The names in "Wilma two plots up": words with a capital that everyday speech and the records' own names do not have. */
+function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, string> {
+  const givers = [
+    ...[...garden.varieties.values()].map(({ source, thankByName }) => ({
+      ...source,
+      from: source?.name,
+      thankByName,
+    })),
+    ...garden.gear.values(),
+  ].filter(
+    ({ obtained, giver, thankByName }) =>
+      (obtained === "gifted" || obtained === "lent") && giver !== "a seller" && thankByName !== true,
+  );
+  const titles = new Set(
+    [...garden.varieties.values(), ...garden.beds.values(), ...garden.gear.values()].flatMap(({ title }) =>
+      title.split(/[^\p{L}]+/u).map(plainWord),
+    ),
+  );
+  const persons = new Map<string, string>();
+  for (const { from = "" } of givers) {
+    for (const word of from.match(/\p{Lu}[\p{L}]+/gu) ?? []) {
+      const plain = plainWord(word);
+      if (plain.length > 2 && !commonWords.has(plain) && !titles.has(plain)) persons.set(plain, word);
+    }
+  }
+  return persons;
+}
