@@ -103,6 +103,13 @@ name beside each sentence.
 The rough cut holds the best take of each shot in the order of filming on the files themselves, with two seconds (at most a
 tenth of the clip) left at both ends as handles; where captions of a clip tell when is spoken, a second around the words stays.
 
+## Viewers' questions
+
+Questions noted (\`asked:\`) and those in \`comments.txt\` beside the record, a comment a line, are answered from the records, also
+where nobody typed a question mark. Things of yours are looked at before plants, so that "where are the cages from?" gives the
+gift with its notice. Where several things or varieties may be meant you are asked which; a sentence of your notes that only
+shares the question's words is marked as a guess; private persons are never named.
+
 ## The page of the film
 
 \`plotreel publish\` reads the captions beside published episodes and puts on the film's page: chapters whose times open the film

@@ -46,12 +46,13 @@ function noticeLines({ noticesSpoken, disclosures, captions }: Omit<Wrap, "befor
   const silent = captions === undefined ? [] : noticesSpoken.filter(({ spoken }) => spoken === undefined);
   return [
     ...silent.map(({ thing, shown, unclear }) => {
-      const where = shown === undefined ? `${thing} is in the film` : `${thing} is named at ${shown.time}`;
+      if (shown === undefined)
+        return `${thing}: in the film and never named, so nothing says how it came to you. Show it on the picture.`;
       const said =
         unclear === undefined
           ? "nothing near it says how it came to you"
           : `"${unclear}" is the only word for how it came to you, and regulators call that unclear`;
-      return `${where}; ${said}. Say it there, or show it on the picture.`;
+      return `${thing}: named at ${shown.time}; ${said}. Say it there, or show it on the picture.`;
     }),
     ...asked,
   ];

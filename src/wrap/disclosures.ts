@@ -2,8 +2,8 @@
  * What viewers must be told about where things came from, beside the thing and at the top; the words are those of
  * `language/notices.ts`. A gift or a loan of which nobody said whose it is names no giver and is asked about.
  */
-import { gravest, type HowItCame, isNotice, isUndecided, noticeLine, sayList } from "../language/index.ts";
-import type { Notices, Obtained } from "../model.ts";
+import { gravest, type HowItCame, isNotice, isUndecided, noticeLine, sayList, theGear } from "../language/index.ts";
+import type { Gear, Notices, Obtained, Variety } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Disclosure } from "./wrap.ts";
 
@@ -32,16 +32,23 @@ export function disclosuresOf(
   const seeds = varieties.flatMap((id): Disclosure[] => {
     const variety = garden.varieties.get(id);
     if (variety === undefined || variety.private) return [];
-    const { source } = variety;
-    const came = { obtained: source?.obtained, giver: source?.giver, from: source?.name };
-    return [disclosure(variety.title, "variety", id, came, variety.thankByName)];
+    return [varietyDisclosure(variety)];
   });
   const things = gear.flatMap((id): Disclosure[] => {
     const thing = garden.gear.get(id);
     if (thing === undefined || thing.private) return [];
-    return [disclosure(thing.title, "gear", id, thing, thing.thankByName)];
+    return [gearDisclosure(thing)];
   });
   return [...things, ...seeds];
+}
+
+export function varietyDisclosure({ title, id, source, thankByName }: Variety): Disclosure {
+  const came = { obtained: source?.obtained, giver: source?.giver, from: source?.name };
+  return disclosure(title, "variety", id, came, thankByName);
+}
+
+export function gearDisclosure(gear: Gear): Disclosure {
+  return disclosure(gear.title, "gear", gear.id, gear, gear.thankByName);
 }
 
 function disclosure(
@@ -90,8 +97,7 @@ export function missingSources(disclosures: readonly Disclosure[]): readonly str
 function inSentence({ thing, kind, obtained }: Disclosure): string {
   if (kind === "variety")
     return `the ${thing} ${obtained === "gifted" || obtained === "lent" ? "plants or seed" : "seed"}`;
-  // "Warm mat", but not "IBC tank".
-  return `the ${/^\p{Lu}[\p{Ll} ]/u.test(thing) ? thing.charAt(0).toLowerCase() + thing.slice(1) : thing}`;
+  return theGear(thing);
 }
 
 /** The lines at the top of a description: one for each way and seller, the gravest first; then what nobody decided yet. */

@@ -25,7 +25,14 @@ export function privateAloud({
     if (record?.private === true) add(from, record.title, "a private bed");
   }
   const persons = personsOf(garden);
+  // "Wilma's Red" is a lettuce.
+  const inNames = new Set(
+    names.flatMap(({ from, to, confidence }) =>
+      confidence < APPLY_FROM ? [] : Array.from({ length: to - from }, (_, index) => from + index),
+    ),
+  );
   words.forEach(({ plain, text }, index) => {
+    if (inNames.has(index)) return;
     const person = persons.get(plain.replace(/s$/, "")) ?? persons.get(plain);
     if (person !== undefined && text !== "") add(index, person, "a private person");
   });
@@ -37,7 +44,7 @@ export function privateAloud({
     );
 }
 
-/** The names in "Wilma two plots up": words with a capital that everyday speech and the records' own names do not have. */
+/** The names in "Wilma two plots up": words with a capital that everyday speech does not have. */
 function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, string> {
   const givers = [
     ...[...garden.varieties.values()].map(({ source, thankByName }) => ({
@@ -50,16 +57,11 @@ function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, stri
     ({ obtained, giver, thankByName }) =>
       (obtained === "gifted" || obtained === "lent") && giver !== "a seller" && thankByName !== true,
   );
-  const titles = new Set(
-    [...garden.varieties.values(), ...garden.beds.values(), ...garden.gear.values()].flatMap(({ title }) =>
-      title.split(/[^\p{L}]+/u).map(plainWord),
-    ),
-  );
   const persons = new Map<string, string>();
   for (const { from = "" } of givers) {
     for (const word of from.match(/\p{Lu}[\p{L}]+/gu) ?? []) {
       const plain = plainWord(word);
-      if (plain.length > 2 && !commonWords.has(plain) && !titles.has(plain)) persons.set(plain, word);
+      if (plain.length > 2 && !commonWords.has(plain)) persons.set(plain, word);
     }
   }
   return persons;

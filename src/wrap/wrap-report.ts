@@ -110,11 +110,12 @@ function provenance({ disclosures }: Wrap): readonly string[] {
 }
 
 function answers(wrap: Wrap): readonly string[] {
-  return wrap.answers.map(({ question, answer, sources }) => {
+  return wrap.answers.map(({ question, answer, asks, guess, sources }) => {
     const from = sources.map(({ file, line }) => `${file}:${line}`).join(", ");
-    return answer === undefined
-      ? `${quote(question)} The records do not tell.`
-      : `${quote(question)} ${answer} (${from})`;
+    const told =
+      answer === undefined ? (asks === undefined ? ["The records do not tell."] : []) : [`${answer} (${from})`];
+    const more = [asks, guess === undefined || answer === undefined ? undefined : `A guess: ${guess}`];
+    return [quote(question), ...told, ...more.filter((part) => part !== undefined)].join(" ");
   });
 }
 

@@ -172,6 +172,10 @@ export interface Answer {
   readonly place: Place;
   /** Undefined when the records do not tell. */
   readonly answer?: string | undefined;
+  /** Which of several is meant, where only the person can tell. */
+  readonly asks?: string | undefined;
+  /** Why the answer may not be one. */
+  readonly guess?: string | undefined;
   readonly sources: readonly Place[];
 }
 

@@ -173,7 +173,7 @@ describe("the page before upload", () => {
     const page = beforeUploadPage(wrap);
     expect(page).toMatch(/^# Before you upload: June walk\n\n- \[ \] Where things came from is said in the film\n/);
     expect(page).toContain(
-      "  - Butterfly net is named at 0:03; nothing near it says how it came to you. Say it there, or show it on the picture.",
+      "  - Butterfly net: named at 0:03; nothing near it says how it came to you. Say it there, or show it on the picture.",
     );
     expect(page).toContain("- [x] No private name is said aloud");
     expect(page).toContain("- [x] Chapters keep the rules of video sites");
