@@ -199,17 +199,28 @@ function written(units: readonly Unit[]): string {
   return units.map(({ text }) => text).join(" ");
 }
 
+/** Letters of `written`, without writing it: a film has as many words as tries. */
+function lengthOf(units: readonly Unit[]): number {
+  let length = units.length - 1;
+  for (const { text } of units) length += text.length;
+  return length;
+}
+
 function fits(units: readonly Unit[]): boolean {
-  return written(units).length <= room && lineBreak(units) !== undefined;
+  const length = lengthOf(units);
+  return length <= captionLimits.line || (length <= room && lineBreak(units) !== undefined);
 }
 
 /** The unit before which the second line begins: 0 when one line is enough, undefined when two are not. */
 function lineBreak(units: readonly Unit[]): number | undefined {
-  if (written(units).length <= captionLimits.line) return 0;
+  const whole = lengthOf(units);
+  if (whole <= captionLimits.line) return 0;
   let best: number | undefined;
   let value = Number.NEGATIVE_INFINITY;
+  let above = -1;
   for (let at = 1; at < units.length; at += 1) {
-    const [above, below] = [written(units.slice(0, at)).length, written(units.slice(at)).length];
+    above += (units[at - 1] as Unit).text.length + 1;
+    const below = whole - above - 1;
     if (above > captionLimits.line || below > captionLimits.line) continue;
     const worth = breakAfter(units[at - 1] as Unit, units[at]) - Math.abs(above - below);
     if (worth > value) [best, value] = [at, worth];
@@ -228,10 +239,12 @@ function inLines(units: readonly Unit[]): string {
 function soundsAlone({ speech }: FilmHeard, cues: readonly Cue[], spoken: readonly CueToWrite[]): CueToWrite[] {
   const withWords = new Set(speech.words.flatMap(({ cue, again }) => [cue, ...again.map((one) => one.cue)]));
   const found: { start: number; end: number; text: string }[] = [];
+  let next = 0;
   for (const { cue, text } of speech.sounds) {
     const { start, end } = cues[cue] as Cue;
     const before = found.at(-1);
-    if (withWords.has(cue) || spoken.some((one) => one.start < end && one.end > start)) continue;
+    while ((spoken[next]?.end ?? Number.POSITIVE_INFINITY) <= start) next += 1;
+    if (withWords.has(cue) || (spoken[next]?.start ?? Number.POSITIVE_INFINITY) < end) continue;
     if (before?.text === text && start - before.end <= captionLimits.after) before.end = Math.max(before.end, end);
     else found.push({ start, end, text });
   }

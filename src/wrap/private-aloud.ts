@@ -26,22 +26,24 @@ export function privateAloud({
   }
   const persons = personsOf(garden);
   // "Wilma's Red" is a lettuce.
-  const inNames = new Set(
-    names.flatMap(({ from, to, confidence }) =>
-      confidence < APPLY_FROM ? [] : Array.from({ length: to - from }, (_, index) => from + index),
-    ),
-  );
+  const inNames = new Set<number>();
+  for (const { from, to, confidence } of names) {
+    for (let word = from; confidence >= APPLY_FROM && word < to; word += 1) inNames.add(word);
+  }
   words.forEach(({ plain, text }, index) => {
     if (inNames.has(index)) return;
     const person = persons.get(plain.replace(/s$/, "")) ?? persons.get(plain);
     if (person !== undefined && text !== "") add(index, person, "a private person");
   });
   // One place is named once, whichever way it was found.
+  const last = new Map<string, number>();
   return found
     .sort((a, b) => a.at - b.at)
-    .filter(
-      (one, index, all) => !all.slice(0, index).some((other) => other.name === one.name && one.at - other.at < 2),
-    );
+    .filter(({ name, at }) => {
+      const before = last.get(name);
+      last.set(name, at);
+      return before === undefined || at - before >= 2;
+    });
 }
 
 /** The names in "Wilma two plots up": words with a capital that everyday speech does not have. */
