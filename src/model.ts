@@ -81,6 +81,8 @@ export interface GardenSettings {
   readonly kit: readonly string[];
   /** Cameras and whether the clock in their clips is UTC or their own, by the name the clips give. */
   readonly clipClocks?: Readonly<Record<string, "UTC" | "local">> | undefined;
+  /** Whose rules for notices hold, where that is not told by the language. */
+  readonly notices?: Notices | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
   /** Animals kept in the garden: "cats", "hens". */
@@ -215,13 +217,23 @@ export type Obtained =
   | "lent"
   | "paid promotion"
   | "commission link"
-  | "own product";
+  | "own product"
+  | "discounted"
+  | "family business";
+
+/** Of a gift or a loan: a seller or maker, to whom it is a tie, or a private person. */
+export type Giver = "a seller" | "a person";
+
+/** Whose rules for notices a garden follows; "all" is the strictest of them. */
+export type Notices = "us" | "uk" | "au" | "eu" | "all";
 
 export interface Source {
   /** Seed house, swap or person as it may be said in public: "Drift Lane Seeds". */
   readonly name: string;
   readonly link?: string | undefined;
   readonly obtained?: Obtained | undefined;
+  /** Undefined where nobody said, and of all that is no gift or loan. */
+  readonly giver?: Giver | undefined;
   readonly year?: number | undefined;
 }
 
@@ -240,6 +252,8 @@ export interface Variety extends RecordFile {
   readonly maturity?: Maturity | undefined;
   /** Whether it stands from year to year; undefined when neither its file nor the crop table says so. */
   readonly perennial: boolean | undefined;
+  /** The private person it came from may be named in thanks. */
+  readonly thankByName?: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
 }
@@ -260,7 +274,11 @@ export interface Crop {
 export interface Gear extends RecordFile {
   readonly alsoCalled: readonly string[];
   readonly obtained?: Obtained | undefined;
+  /** Undefined where nobody said, and of all that is no gift or loan. */
+  readonly giver?: Giver | undefined;
   readonly from?: string | undefined;
+  /** The private person it came from may be named in thanks. */
+  readonly thankByName?: boolean | undefined;
   readonly link?: string | undefined;
   readonly since?: string | undefined;
 }
@@ -381,6 +399,38 @@ export interface Filming {
   /** The plan its list was made from; undefined from lists made before 0.2.0. */
   readonly plan?: PlannedTour | undefined;
   readonly place: Place;
+}
+
+/** Pictures a second, exactly: 30000/1001. */
+export interface FrameRate {
+  readonly num: number;
+  readonly den: number;
+}
+
+/** What a film file knows of itself. Where it was made is not among it. */
+export interface ClipFacts {
+  /** Below the folder it lies in. */
+  readonly file: string;
+  /** Maker and model. */
+  readonly camera?: string | undefined;
+  /** ISO 8601 with an offset. */
+  readonly written?: string | undefined;
+  /** Milliseconds since 1970 by a clock that may be UTC or the camera's own. */
+  readonly header?: number | undefined;
+  /** Day and perhaps time in the file's name. */
+  readonly named?: { readonly day: Day; readonly time?: string | undefined; readonly utc: boolean } | undefined;
+  /** Milliseconds. */
+  readonly length?: number | undefined;
+  readonly rate?: FrameRate | undefined;
+  /** Its pictures last unequally, and the rate is the usual one nearest to their average. */
+  readonly isVariable: boolean;
+  /** Number of its first picture by its own timecode. */
+  readonly startFrame?: number | undefined;
+  readonly width?: number | undefined;
+  readonly height?: number | undefined;
+  /** Degrees clockwise by which players turn it. */
+  readonly turned?: number | undefined;
+  readonly hasSound?: boolean | undefined;
 }
 
 export interface Episode extends RecordFile {

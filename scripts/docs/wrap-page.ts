@@ -1,5 +1,12 @@
 /** docs/wrap.md: how films are heard, with the rules printed from their table. */
-import { APPLY_FROM, PROPOSE_FROM, type SpokenRule, spokenRules, USUAL_LIMIT } from "../../src/wrap/index.ts";
+import {
+  APPLY_FROM,
+  captionLimits,
+  PROPOSE_FROM,
+  type SpokenRule,
+  spokenRules,
+  USUAL_LIMIT,
+} from "../../src/wrap/index.ts";
 
 export function wrapPage(): string {
   const rows = (hears: SpokenRule["hears"]) =>
@@ -12,16 +19,24 @@ export function wrapPage(): string {
 
     plotreel wrap EPISODE
 
-reads the captions beside \`episodes/EPISODE/index.md\` (WebVTT or SubRip; \`--captions FILE\` for any other file, also plain
-text with a time at the start of each paragraph) and writes into \`out/wraps/EPISODE\`:
+reads the captions beside \`episodes/EPISODE/index.md\` and writes into \`out/wraps/EPISODE\` what the table below names.
+Captions are WebVTT, SubRip, SBV, SubStation Alpha (\`.ass\`), or text with a time at the start of each paragraph ("0:38 the
+bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captions", "subtitles" or "transcript" in its name;
+\`--captions FILE\` takes any other file. TTML, JSON and captions timed in frames alone are refused, with what to save instead.
 
 | file | holds |
 |---|---|
+| \`before-upload.md\` | what is still to be looked at: notices not spoken, private names said aloud with their times, chapters, description, captions, promises, what to shoot again |
 | \`wrap.md\` | the report that is printed: what to decide first, what was made after |
-| \`captions.corrected.vtt\` or \`.srt\` | every caption, with the names set right; your own file is never touched |
+| \`captions.corrected.vtt\`, \`.srt\` or as yours ends | your file with the names set right and every other letter as it was, styles, notes, settings and line ends too; your own file is never touched |
+| \`captions.clean.vtt\`, \`.srt\` | of automatic captions that roll: a set to upload, every word once, two lines of at most ${captionLimits.line} letters, time to read it, no break inside a name, capitals and marks only where they are certain; where somebody speaks too fast to be read the report says so |
+| \`captions.to-fill.vtt\` | the same times with room for another language |
+| \`transcript.txt\` | what is said, as text |
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
 | \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
-| \`edit-log.csv\`, \`edit-log.otio\` | stops, things shown, promises and doubts with their times, for a spreadsheet and for an editing program (OpenTimelineIO) |
+| \`edit-log.csv\` | stops, things shown, promises and doubts with their times, for a spreadsheet |
+| \`edit-log.otio\`, \`.edl\`, \`.fcpxml\`, \`markers.edl\` | the same as marks of the film's timeline, for editing programs |
+| \`clips.csv\`, \`rough-cut.otio\`, \`.edl\`, \`.fcpxml\` | with \`--clips\`: which file holds what, and the best takes one after the other |
 | \`takes.csv\` | where a field list was ticked: each take of each shot, what it is worth and why, and the phone's clock at its end |
 | \`wrap.json\` | all of it as data, as \`--json\` prints it |
 
@@ -72,6 +87,37 @@ ${rows("doubt").join("\n")}
 Counts, days, ages, sizes, weights of the day, and "new to me" are compared with the records as they were on the filming day.
 What disagrees is listed with both sides, and nothing is changed.
 
+## Film files
+
+    plotreel wrap EPISODE --clips FOLDER
+
+reads the dates, lengths and pictures a second that MP4 and MOV files hold, joins them with what you ticked on the phone, and
+writes \`clips.csv\`: for each file the stop, shot and take, which take is the best, and what is said in it where captions of
+its own lie beside it (\`GX010001.srt\`). Nothing is decoded or changed, and where a file was made is never read.
+
+A camera's date may be UTC or its own clock, the beginning of a clip or its end, and the clock may be set wrong. Which it is,
+is found once for each camera by what fits all your ticks best, and told. Where two readings fit you are asked; without an
+answer the files are marked "not sure". \`clip clocks\` in garden.md settles it for good. A file that runs while you tick several
+shots is listed with the times within it.
+
+## Timelines
+
+Timelines count whole pictures, so the film's pictures a second must be known: \`--rate 25\`, or the rate of most clips. Without
+either none is made, because a wrong rate puts every mark beside its picture. At 29.97 and 59.94 labels are drop frame (SMPTE
+ST 12-1), and no moment is rounded up. OpenTimelineIO is written as every reader since 0.14 opens it, edit lists as CMX 3600
+(ASCII; the rate stands in a comment, as the form has no place for it), FCPXML as 1.9. \`edit-log.csv\` has a timecode and a short
+name beside each sentence.
+
+The rough cut holds the best take of each shot in the order of filming on the files themselves, with two seconds (at most a
+tenth of the clip) left at both ends as handles; where captions of a clip tell when is spoken, a second around the words stays.
+
+## Viewers' questions
+
+Questions noted (\`asked:\`) and those in \`comments.txt\` beside the record, a comment a line, are answered from the records, also
+where nobody typed a question mark. Things of yours are looked at before plants, so that "where are the cages from?" gives the
+gift with its notice. Where several things or varieties may be meant you are asked which; a sentence of your notes that only
+shares the question's words is marked as a guess; private persons are never named.
+
 ## The page of the film
 
 \`plotreel publish\` reads the captions beside published episodes and puts on the film's page: chapters whose times open the film
@@ -85,10 +131,16 @@ are left out of the page. Everybody who watches the film still hears them: what 
 
 ## Where things came from
 
-\`obtained:\` in varieties and gear decides what is said beside a thing and at the top of the description: paid promotion, own
-product, commission link, given free, on loan. What has no \`obtained:\` is a warning and never taken for bought. The words follow
-the sense of the FTC's Endorsement Guides (16 CFR 255.5) and of the CAP Code (2.1, 2.3). They are help with your records, not
-legal advice: local rules decide.
+\`obtained:\` in varieties and gear decides what is said beside a thing and at the top of the description. Sellers and makers
+are told of: \`paid promotion\`, \`given by a seller\`, \`lent by a seller\`, \`discounted\`, \`commission link\`, \`own product\`,
+\`family business\`. A private person's gift (\`given by a person\`, \`lent by a person\`) owes no notice: it is thanks further
+down, and the name stands there only with \`thank by name: yes\` in the record. Of a bare \`gifted\` or \`lent\` nobody knows
+which it is: it is told without a name, and you are asked. What has no \`obtained:\` is a warning and never taken for bought.
+
+The words are those asked for where you are: \`notices: us\`, \`uk\`, \`au\`, \`eu\` or \`all\` (the strictest) in garden.md, else
+by your \`language:\`. Everywhere the guidance wants it in the film itself too, so the page before upload tells of each thing
+whether that was heard near its name. The words follow the FTC's Endorsement Guides (16 CFR 255.5), the CAP Code (2.1, 2.3), the
+AANA Code of Ethics (2.7) and directive 2005/29/EC. They are help with your records, not legal advice: local rules decide.
 
 ## How well it hears
 

@@ -6,11 +6,16 @@ import type { FilmTexts } from "../site/index.ts";
 import { type GlossaryWord, readGlossary } from "../wrap/index.ts";
 import type { Effects } from "./effects.ts";
 
-/** The same words in two formats are one film's: WebVTT keeps more than SubRip, and of several files the first by name stands. */
+/** From the form that keeps most of what captions say down to those that are only refused in words. */
+const forms = ["vtt", "srt", "sbv", "ass", "ssa", "txt", "md"];
+
+/** The same words in several formats are one film's, and of several files of one form the first by name stands. */
 export function captionFileOf({ captions }: Pick<Episode, "captions">): string | undefined {
-  const [first] = [...captions].sort(
-    (a, b) => Number(/\.srt$/i.test(a)) - Number(/\.srt$/i.test(b)) || (a < b ? -1 : 1),
-  );
+  const rank = (file: string) => {
+    const at = forms.indexOf(path.extname(file).slice(1).toLowerCase());
+    return at < 0 ? forms.length : at;
+  };
+  const [first] = [...captions].sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
   return first;
 }
 

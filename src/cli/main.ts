@@ -1,6 +1,8 @@
 /** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { isDay } from "../calendar.ts";
+import type { FrameRate } from "../model.ts";
+import { readRate } from "../wrap/index.ts";
 import { type AheadOptions, ahead } from "./ahead-command.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
 import { type CheckOptions, check } from "./check-command.ts";
@@ -129,7 +131,9 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       "--glossary <file>",
       "your own words and how they are heard; glossary.txt in the records folder unless given",
     )
+    .option("--clips <folder>", "the film files as they came from the cameras: which holds which stop, shot and take")
     .option("--length <time>", "how long the film lasts, such as 12:05", filmLength)
+    .option("--rate <pictures>", "pictures a second of the film, such as 25 or 29.97, for its timelines", pictureRate)
     .option("--limit <characters>", "longest description", wholeNumber)
     .option("--accept <numbers...>", "take promises heard into the episode's record, by their numbers", promiseNumber)
     .option("--json", "print the data instead of the report")
@@ -223,6 +227,12 @@ function promiseNumber(text: string, before: readonly number[] = []): readonly n
 function filmLength(text: string): number {
   if (!/^(?:\d+:)?\d{1,2}:[0-5]\d$/.test(text)) throw new InvalidArgumentError("Write minutes and seconds: 12:05.");
   return text.split(":").reduce((seconds, part) => seconds * 60 + Number(part), 0);
+}
+
+function pictureRate(text: string): FrameRate {
+  const rate = readRate(text);
+  if (rate === undefined) throw new InvalidArgumentError("Write pictures a second: 24, 25, 29.97, 30, 50, 59.94.");
+  return rate;
 }
 
 /** "9:30", "09.30" */

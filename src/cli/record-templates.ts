@@ -40,7 +40,7 @@ export const KINDS = {
     lines: ({ crop }) => [
       crop === undefined ? "# crop: tomato" : `crop: ${crop}`,
       "# say it as: how you say the name on camera",
-      "# source: { name: , obtained: bought }   # bought, swapped, saved, gifted, lent, paid promotion, commission link or own product",
+      "# source: { name: , obtained: bought }   # bought, swapped, saved, given (or lent) by a seller, given (or lent) by a person, paid promotion, discounted, commission link, family business or own product",
       "# days to maturity: 70 from planting",
     ],
     body: "",
@@ -62,7 +62,10 @@ export const KINDS = {
   },
   gear: {
     folder: "gear",
-    lines: () => ["# obtained: bought   # or gifted, lent, paid promotion, commission link, own product", "# from: "],
+    lines: () => [
+      "# obtained: bought   # or given by a seller, given by a person, lent by either, paid promotion, discounted, commission link, family business, own product",
+      "# from: ",
+    ],
     body: "",
   },
   trial: {

@@ -1,28 +1,25 @@
 /** `plotreel wrap EPISODE`: everything after filming, as files to use and a report to read; `--accept` takes promises into the record. */
 import path from "node:path";
-import { stringify } from "csv-stringify/sync";
-import type { Episode, Garden, PlannedTour } from "../model.ts";
+import { pathToFileURL } from "node:url";
+import type { Episode, FrameRate, Garden, PlannedTour } from "../model.ts";
 import { nearestName, problemText } from "../records/index.ts";
 import {
   acceptPromises,
-  chapterCues,
-  chapterLines,
-  editLog,
-  openTimeline,
+  commonRate,
   readGlossary,
-  takeRows,
+  sayRate,
   type Wrap,
-  type WrapMade,
   wrapEpisode,
   wrapReport,
-  writeCaptions,
 } from "../wrap/index.ts";
 import { briefFor } from "./brief-command.ts";
+import { clipsOfFilm } from "./clips-of-film.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { writeKeepingEdits } from "./generated-files.ts";
 import type { Loaded } from "./load-garden.ts";
+import { wrapFiles } from "./wrap-files.ts";
 
 export interface WrapOptions {
   readonly episode: string;
@@ -38,6 +35,10 @@ export interface WrapOptions {
   readonly length?: number | undefined;
   /** Numbers of promises. */
   readonly accept?: readonly number[] | undefined;
+  /** Folder of the film files as they came from the cameras. */
+  readonly clips?: string | undefined;
+  /** Pictures a second of the film. */
+  readonly rate?: FrameRate | undefined;
   readonly json?: boolean | undefined;
   readonly out: string;
 }
@@ -59,9 +60,16 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
   if (options.accept !== undefined && options.accept.length > 0)
     await accept(made.wrap, episode, recordsDir, options.accept, effects);
   const dir = path.join(outDir, "wraps", episode.id);
-  const { kept } = await writeKeepingEdits(dir, filesOf(made, garden), effects);
+  const clipsDir = options.clips === undefined ? undefined : path.resolve(effects.cwd, options.clips);
+  const log = clipsDir === undefined ? undefined : await clipsOfFilm(garden, episode, clipsDir, effects);
+  const rate = options.rate ?? (log === undefined ? undefined : commonRate(log.clips));
+  const url = (file: string) => pathToFileURL(path.join(clipsDir ?? "", ...file.split("/"))).href;
+  const files = wrapFiles({ made, garden, rate, clips: log?.clips, url });
+  const { kept } = await writeKeepingEdits(dir, files, effects);
   effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
+  for (const line of log?.told ?? []) effects.err(line);
   for (const found of made.wrap.problems) effects.err(problemText(found));
+  effects.err(toldOfRate(rate, options.rate !== undefined));
   effects.err(`Written: ${dir}`);
   for (const { name, beside } of kept) {
     effects.err(
@@ -71,6 +79,13 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
     );
   }
   return EXIT.done;
+}
+
+/** A timeline at a wrong rate puts every mark beside its picture, so none is guessed. */
+function toldOfRate(rate: FrameRate | undefined, isGiven: boolean): string {
+  if (rate === undefined)
+    return "No timeline was made, because nothing tells the film's pictures a second: give --rate 25 (or 29.97, …), or --clips.";
+  return `Timelines are at ${sayRate(rate)} pictures a second${isGiven ? "" : ", as most of the clips are; --rate says otherwise"}.`;
 }
 
 function episodeNamed(garden: Garden, name: string): Episode {
@@ -160,27 +175,4 @@ async function accept(
   const { refused } = await effects.editText(file, (record) => acceptPromises(record, fresh));
   if (refused !== undefined) throw new CommandError(`${file} was left as it is. ${refused}`, EXIT.couldNot);
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
-}
-
-function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
-  const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
-  const files = new Map([
-    ["wrap.md", wrapReport(made, garden)],
-    ["wrap.json", `${JSON.stringify(made, null, 2)}\n`],
-    ["description.txt", made.description.text],
-    ["edit-log.csv", stringify([...editLog(made, title)], { header: true, bom: true, escape_formulas: true })],
-    ["edit-log.otio", `${JSON.stringify(openTimeline(made, title), null, 2)}\n`],
-  ]);
-  const takes = takeRows(made, title);
-  if (takes.length > 0)
-    files.set("takes.csv", stringify([...takes], { header: true, bom: true, escape_formulas: true }));
-  if (made.chapters.length > 0) {
-    files.set("chapters.txt", `${chapterLines(made.chapters).join("\n")}\n`);
-    files.set("chapters.vtt", writeCaptions(chapterCues(made.chapters), "vtt"));
-  }
-  if (corrected !== undefined) {
-    const ending = format === "srt" ? "srt" : "vtt";
-    files.set(`captions.corrected.${ending}`, writeCaptions(corrected, ending));
-  }
-  return files;
 }

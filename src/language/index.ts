@@ -27,6 +27,7 @@ export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
 export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
 export { type Names, namesOf } from "./names.ts";
 export { endOf, sentencesOf } from "./note-sentences.ts";
+export { gravest, type HowItCame, isNotice, isUndecided, noticeLine, noticesOf } from "./notices.ts";
 export { capital, digits, fullStop, sayCount, sayList, sayNumber, sayOrdinal, sayPlural, sayShare } from "./numbers.ts";
 export { inTurn, oneOf } from "./phrasing.ts";
 export { pieceWords } from "./pieces.ts";

@@ -30,6 +30,8 @@ const howObtained: Readonly<Record<Obtained, string>> = {
   "paid promotion": "paid promotion",
   "commission link": "bought, commission link",
   "own product": "own product",
+  discounted: "bought at a discount",
+  "family business": "a business of family or friends",
 };
 
 /** What viewers must be told next to the thing; nothing for what was bought, swapped or saved. `many`: "nets", "cloches". */
@@ -42,6 +44,10 @@ const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: strin
   "commission link": (thing, from) => `A link to ${thing} earns commission${from}: say so before the link.`,
   "own product": (thing, _, many) =>
     `${thing} ${many ? "are" : "is"} your own product: say so when you show ${many ? "them" : "it"}.`,
+  discounted: (thing, from, many) =>
+    `${thing} cost you less than the price${from}: say so when you show ${many ? "them" : "it"}.`,
+  "family business": (thing, from, many) =>
+    `${thing} ${many ? "come" : "comes"} from a business of family or friends${from}: say so when you show ${many ? "them" : "it"}.`,
 };
 
 export function disclosureLines(varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {

@@ -4,6 +4,7 @@
  */
 import type { Position } from "../model.ts";
 import { text } from "./image-kind.ts";
+import { boxesIn, movieBox, type ReadAt } from "./movie-boxes.ts";
 
 export interface FilmTimes {
   /** ISO 8601 with an offset, as phones write it beside the header. */
@@ -16,35 +17,15 @@ export interface FilmTimes {
   readonly position?: Position | undefined;
 }
 
-export type ReadAt = (from: number, length: number) => Promise<Uint8Array>;
-
 /** Seconds from 1904, where these clocks begin, to 1970. */
 const since1904 = 2_082_844_800;
-/** Boxes at the top of a file, and bytes of the one that tells: more is no film of a phone or a camera. */
-const mostBoxes = 10_000;
-const mostHeader = 32_000_000;
 
 export async function filmTimes(readAt: ReadAt): Promise<FilmTimes> {
-  let at = 0;
-  for (let box = 0; box < mostBoxes; box++) {
-    const head = await readAt(at, 16);
-    if (head.length < 8) return {};
-    const view = new DataView(head.buffer, head.byteOffset, head.byteLength);
-    const isLong = view.getUint32(0) === 1 && head.length >= 16;
-    const size = isLong ? Number(view.getBigUint64(8)) : view.getUint32(0);
-    const start = isLong ? 16 : 8;
-    if (text(head, 4, 4) === "moov") {
-      const rest = size === 0 ? mostHeader : Math.min(size - start, mostHeader);
-      return rest > 0 ? timesIn(await readAt(at + start, rest)) : {};
-    }
-    // A box that goes to the end of the file, or one that lies.
-    if (size < start) return {};
-    at += size;
-  }
-  return {};
+  const moov = await movieBox(readAt);
+  return moov === undefined ? {} : timesIn(moov);
 }
 
-function timesIn(moov: Uint8Array): FilmTimes {
+export function timesIn(moov: Uint8Array): FilmTimes {
   const told: Record<string, string> = {};
   let header: number | undefined;
   for (const box of boxesIn(moov)) {
@@ -117,16 +98,6 @@ function userData(content: Uint8Array): Record<string, string> {
     else if (type === "meta") Object.assign(found, keyed(value));
   }
   return found;
-}
-
-function* boxesIn(bytes: Uint8Array): Generator<{ readonly type: string; readonly content: Uint8Array }> {
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  for (let at = 0; at + 8 <= bytes.length; ) {
-    const size = view.getUint32(at);
-    if (size < 8) return;
-    yield { type: text(bytes, at + 4, 4), content: bytes.subarray(at + 8, Math.min(at + size, bytes.length)) };
-    at += size;
-  }
 }
 
 function decoded(bytes: Uint8Array): string {

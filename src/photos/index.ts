@@ -3,6 +3,7 @@
 // Never: changes or moves a photo that lies in the records, or lets a position out.
 export { findBursts } from "./bursts.ts";
 export { type Card, cutCards } from "./card-copies.ts";
+export { clipFacts } from "./clip-facts.ts";
 export { type ComparisonOptions, publishComparisons } from "./comparison-copies.ts";
 export { sameWeekDays } from "./comparison-frames.ts";
 export type { PublishedFile, PublishedPhoto } from "./copy-cache.ts";

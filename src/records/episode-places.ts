@@ -11,7 +11,10 @@ export interface EpisodePlace extends RecordPlace {
   readonly plan: string | undefined;
 }
 
-const captionEnding = /\.(vtt|srt)$/i;
+const captionEnding = /\.(?:vtt|srt|sbv|ass|ssa|ttml|dfxp)$/i;
+/** Kinds that are only text or data are captions when their name says so: a script or a list lies there too. */
+const textEnding = /\.(?:txt|md|xml|json)$/i;
+const captionWord = /caption|subtitle|transcript/i;
 const fieldListName = /\/field-list\.json$/i;
 const planName = /\/plan\.json$/i;
 /** What a phone makes of the name when it saves the same export twice: "field-list (1).json". */
@@ -38,10 +41,14 @@ export function placeEpisodes(files: readonly string[], problems: Problem[]): re
         if (file !== fieldList && nearlyFieldList.test(file)) problems.push(misnamedFieldList(file, fieldList));
       }
       const plan = beside.find((file) => planName.test(file));
-      byId.set(id, { id, file: index, captions: beside.filter((file) => captionEnding.test(file)), fieldList, plan });
+      byId.set(id, { id, file: index, captions: beside.filter((file) => isCaptions(file)), fieldList, plan });
     }
   }
   return [...byId.values()];
+}
+
+function isCaptions(file: string): boolean {
+  return captionEnding.test(file) || (textEnding.test(file) && captionWord.test(baseName(file)));
 }
 
 /** Captions deeper down are a person's drafts and cuts of them. */

@@ -20,6 +20,8 @@ const NOT_WORDS: ReadonlySet<string> = new Set([
     "kind",
     "status",
     "obtained",
+    "giver",
+    "notices",
     "unit",
     "units",
     "language",

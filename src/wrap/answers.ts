@@ -5,8 +5,11 @@
 import { cropOf } from "../crop-of.ts";
 import { fromWords, sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
 import type { Garden, Place, Planting } from "../model.ts";
+import { asksSomething } from "./comments.ts";
 import { commonWords } from "./common-words.ts";
+import { varietyDisclosure } from "./disclosures.ts";
 import type { FilmingDay } from "./filming-day.ts";
+import { gearAsked, whichIsMeant } from "./gear-asked.ts";
 import { plainWord } from "./spoken-words.ts";
 import type { Answer } from "./wrap.ts";
 
@@ -30,7 +33,7 @@ export function questionsFor(
     .map(({ what, text, place }) => ({ text: what ?? text, place }));
   const written = (comments?.text ?? "").split(/\r?\n/).flatMap((line, index): Question[] => {
     const text = line.replace(/^[\s>*-]+/, "").trim();
-    return text.includes("?") ? [{ text, place: { file: comments?.file ?? "", line: index + 1, column: 1 } }] : [];
+    return asksSomething(text) ? [{ text, place: { file: comments?.file ?? "", line: index + 1, column: 1 } }] : [];
   });
   return [...noted, ...written];
 }
@@ -38,17 +41,29 @@ export function questionsFor(
 export function answersOf(day: FilmingDay, questions: readonly Question[]): readonly Answer[] {
   return questions.map(({ text, place }) => {
     const found = answer(text, day);
-    return { question: text, place, answer: found?.text, sources: found?.sources ?? [] };
+    return {
+      question: text,
+      place,
+      answer: found?.text,
+      sources: found?.sources ?? [],
+      asks: found?.asks,
+      guess: found?.guess,
+    };
   });
 }
 
-interface Found {
-  readonly text: string;
+export interface AnswerFound {
+  /** Undefined where the records do not tell, or would have to tell of too many. */
+  readonly text: string | undefined;
   readonly sources: readonly Place[];
+  /** What the person has to decide first: which of several is meant. */
+  readonly asks?: string | undefined;
+  /** Why it may not be the answer. */
+  readonly guess?: string | undefined;
 }
 
 /** What a question asks, in the order tried. */
-const asks: readonly (readonly [RegExp, (about: About) => Found | undefined])[] = [
+const asks: readonly (readonly [RegExp, (about: About) => AnswerFound | undefined])[] = [
   [
     /\b(?:which|what) (?:variety|kind|sort|type)\b|\bwhat(?:'s| is| are) (?:the|that|those)\b|\bwhich (?:one )?is\b/i,
     which,
@@ -66,24 +81,59 @@ interface About extends Plants {
 
 interface Plants {
   readonly lots: readonly Planting[];
+  /** The question names the variety itself, and not only its crop. */
+  readonly named: boolean;
   readonly bed: string | undefined;
 }
 
-function answer(question: string, day: FilmingDay): Found | undefined {
-  const words = new Set(
-    question
-      .split(/[^\p{L}\p{N}'’-]+/u)
-      .flatMap((word) => word.split("-"))
-      .map(plainWord),
-  );
+/** Varieties that an answer may tell of at once. */
+const MOST_TOLD = 3;
+
+function answer(question: string, day: FilmingDay): AnswerFound | undefined {
+  const inOrder = question
+    .split(/[^\p{L}\p{N}'’-]+/u)
+    .flatMap((word) => word.split("-"))
+    .map(plainWord);
+  const words = new Set(inOrder);
   const about: About = { question, words, day, ...plantsMeant(question, words, day) };
+  const gear = gearAsked(question, inOrder, plantWordAt(inOrder, about), day);
+  if (gear !== undefined) return gear;
   // What the person wrote themselves goes before what can be worked out.
   const own = inOwnWords(about);
   if (own !== undefined) return own;
   for (const [pattern, tell] of asks) {
     const found = pattern.test(question) && about.lots.length > 0 ? tell(about) : undefined;
-    if (found !== undefined) return found;
+    if (found !== undefined) return { ...withCandidates(found, about, tell === which), guess: guessIn(about.lots) };
   }
+  return undefined;
+}
+
+/** Where the question first names one of the plants it speaks of. */
+function plantWordAt(words: readonly string[], { lots, day: { garden } }: About): number | undefined {
+  const names = new Set(
+    lots.flatMap((lot) => {
+      const crop = cropOf(garden, lot);
+      const variety = garden.varieties.get(lot.variety ?? "");
+      return [crop?.name, crop?.plural, variety?.title, ...(variety?.alsoSpelled ?? [])].flatMap((name) =>
+        (name ?? "").split(/[^\p{L}\p{N}'’]+/u).map(plainWord),
+      );
+    }),
+  );
+  const at = words.findIndex((word) => word.length > 2 && names.has(word));
+  return at < 0 ? undefined : at;
+}
+
+/** A crop of which several varieties stand there: which is meant only the person who was asked can tell. */
+function withCandidates(found: AnswerFound, { lots, named, day }: About, tellsApart: boolean): AnswerFound {
+  const all = titles(day, lots);
+  if (named || all.length < 2 || (tellsApart && !found.text?.startsWith("That day"))) return found;
+  return { ...found, text: all.length > MOST_TOLD ? undefined : found.text, asks: whichIsMeant(all) };
+}
+
+function guessIn(lots: readonly Planting[]): string | undefined {
+  if (lots.some(({ takenToBeOver }) => takenToBeOver === true))
+    return "It is taken to be over, because its season turned and no line says so.";
+  if (lots.some(({ count }) => count?.approx === true)) return "Its number is an estimate.";
   return undefined;
 }
 
@@ -106,7 +156,7 @@ function plantsMeant(question: string, words: ReadonlySet<string>, { garden, bed
       [variety.title, ...variety.alsoSpelled].some((name) => lower.includes(name.toLowerCase()))
     );
   });
-  if (named.length > 0) return { lots: named, bed };
+  if (named.length > 0) return { lots: named, bed, named: true };
   const ofCrop = open.filter((lot) => {
     const crop = cropOf(garden, lot);
     return (
@@ -114,7 +164,7 @@ function plantsMeant(question: string, words: ReadonlySet<string>, { garden, bed
     );
   });
   const alive = ofCrop.filter(({ ended }) => ended === undefined);
-  return { lots: alive.length > 0 ? alive : ofCrop, bed };
+  return { lots: alive.length > 0 ? alive : ofCrop, bed, named: false };
 }
 
 function titles({ garden }: FilmingDay, lots: readonly Planting[]): readonly string[] {
@@ -127,7 +177,7 @@ function sources(lots: readonly Planting[], garden: Garden): readonly Place[] {
 }
 
 /** "Which is the red lettuce by the gate?": of several, those whose own words share the question's. */
-function which({ lots, words, day }: About): Found | undefined {
+function which({ lots, words, day }: About): AnswerFound | undefined {
   const told = [...words].filter((word) => word.length > 2 && !asking.has(word));
   const scored = lots.map((lot) => {
     const variety = day.garden.varieties.get(lot.variety ?? "");
@@ -148,15 +198,17 @@ const asking = new Set(
   ),
 );
 
-function whereFrom({ lots, day }: About): Found | undefined {
+function whereFrom({ lots, day }: About): AnswerFound | undefined {
   const told = [...new Set(lots.map(({ variety }) => variety ?? ""))].flatMap((id) => {
     const variety = day.garden.varieties.get(id);
-    return variety?.source === undefined ? [] : [`${variety.title}: ${fromWords(variety.source)}`];
+    return variety?.source === undefined
+      ? []
+      : [`${variety.title}: ${varietyDisclosure(variety).beside ?? fromWords(variety.source)}`];
   });
   return told.length === 0 ? undefined : { text: `${told.join("; ")}.`, sources: sources(lots, day.garden) };
 }
 
-function when({ lots, day }: About): Found | undefined {
+function when({ lots, day }: About): AnswerFound | undefined {
   const near = { language: day.garden.settings.language, near: day.day };
   const told = lots.flatMap(({ variety, sown, planted }) => {
     const title = day.garden.varieties.get(variety ?? "")?.title;
@@ -169,7 +221,7 @@ function when({ lots, day }: About): Found | undefined {
   return told.length === 0 ? undefined : { text: `${told.join("; ")}.`, sources: lots.map(({ lastNote }) => lastNote) };
 }
 
-function howMuch({ lots, day }: About): Found | undefined {
+function howMuch({ lots, day }: About): AnswerFound | undefined {
   const { garden } = day;
   const told = lots.flatMap(({ variety, crop, picked, count }) => {
     const title = garden.varieties.get(variety ?? "")?.title ?? crop ?? "Plants";
@@ -185,7 +237,7 @@ const LEAST = 2;
 /** Days around the filming day whose notes may answer. */
 const NOTES_AFTER = 60;
 
-function inOwnWords({ words, day, question }: About): Found | undefined {
+function inOwnWords({ words, day, question }: About): AnswerFound | undefined {
   const told = [...words].filter((word) => word.length > 2 && !commonWords.has(word) && !asking.has(word)).map(stem);
   if (told.length < LEAST) return undefined;
   let best: { readonly text: string; readonly place: Place; readonly share: number } | undefined;
@@ -208,7 +260,13 @@ function inOwnWords({ words, day, question }: About): Found | undefined {
       }
     }
   }
-  return best === undefined ? undefined : { text: best.text, sources: [best.place] };
+  return best === undefined
+    ? undefined
+    : {
+        text: best.text,
+        sources: [best.place],
+        guess: "This sentence of your notes has the question's words; whether it answers it is for you to say.",
+      };
 }
 
 function stem(word: string): string {

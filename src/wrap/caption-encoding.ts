@@ -5,14 +5,17 @@ export type Encoding = "utf-8" | "utf-16le" | "utf-16be" | "windows-1252";
 export interface DecodedCaptions {
   readonly text: string;
   readonly encoding: Encoding;
+  /** As the file has it, mark and line ends and all: what a corrected copy is made from. */
+  readonly original: string;
 }
 
 /** A byte-order mark decides; without one, valid UTF-8 is UTF-8, many zero bytes are UTF-16, the rest is Windows-1252. Line ends become "\n". */
 export function decodeCaptions(bytes: Uint8Array): DecodedCaptions {
   const encoding = encodingOf(bytes);
-  const text = new TextDecoder(encoding).decode(bytes);
+  const original = new TextDecoder(encoding, { ignoreBOM: true }).decode(bytes);
   return {
-    text: text
+    original,
+    text: original
       .replace(/^\uFEFF/, "")
       .replace(/\r\n?/g, "\n")
       .replaceAll("\u0000", "\uFFFD"),

@@ -172,11 +172,7 @@ export function chapterLines(chapters: readonly Chapter[]): readonly string[] {
   return chapters.map(({ time, title }) => `${time} ${title}`);
 }
 
-/** As cues of a WebVTT chapters track: titles are plain text, so its own signs are written out. */
+/** As cues of a chapters track: titles are plain text. */
 export function chapterCues(chapters: readonly Chapter[]): readonly CueToWrite[] {
-  return chapters.map(({ at, until, title }) => ({
-    start: at * 1000,
-    end: until * 1000,
-    text: title.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;"),
-  }));
+  return chapters.map(({ at, until, title }) => ({ start: at * 1000, end: until * 1000, text: title }));
 }

@@ -1,6 +1,6 @@
 /**
- * Names set right: what is proposed, what is applied, and the corrected copy of the captions. The copy has every cue of
- * the file, in its place and with its tags; only words of names are others.
+ * Names set right: what is proposed, what is applied, and the corrected copy of the captions. The copy is the file itself,
+ * in which only words of names are others.
  */
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
@@ -8,7 +8,6 @@ import { APPLY_FROM, type NameHeard } from "./names-heard.ts";
 import type { Cue } from "./read-captions.ts";
 import type { Shown, Speech, Word } from "./spoken-words.ts";
 import type { Correction } from "./wrap.ts";
-import type { CueToWrite } from "./write-captions.ts";
 
 /** A correction with the words it is about. */
 export interface NameToSet {
@@ -103,12 +102,15 @@ interface Edit {
   readonly text: string;
 }
 
-/** Every cue of the file with the applied names set in it, wherever it shows them. */
-export function correctedCues(
+/**
+ * The file with the applied names set in it wherever it shows them, and every other letter, line end and mark as it was.
+ */
+export function correctedFile(
+  original: string,
   cues: readonly Cue[],
   words: readonly Word[],
   names: readonly NameToSet[],
-): readonly CueToWrite[] {
+): string {
   const edits = new Map<number, Edit[]>();
   const put = ({ cue, start, end }: Shown, text: string) => {
     const known = edits.get(cue);
@@ -122,23 +124,80 @@ export function correctedCues(
       for (const place of [word, ...word.again]) put(place, texts[index] as string);
     });
   }
-  return cues.map((cue, index) => ({ ...cue, text: edited(cue.text, edits.get(index) ?? []) }));
+  const lines = fileLines(original);
+  const changed = [...edits].flatMap(([cue, all]) => changesOf(cues[cue] as Cue, all));
+  changed.sort((a, b) => a.line - b.line || a.from - b.from);
+  let result = "";
+  let read = 0;
+  for (const { line, from, to, text } of changed) {
+    const place = lines[line] as FileLine;
+    result += original.slice(read, place.from + from) + text;
+    read = to === undefined ? place.to : place.from + to;
+  }
+  return result + original.slice(read);
 }
 
-/** In one pass: a caption may be a whole film, with thousands of names to set. */
-function edited(text: string, edits: readonly Edit[]): string {
-  if (edits.length === 0) return text;
+/** Letters of one line of the file, by column; without an end the whole line goes. */
+interface Change {
+  readonly line: number;
+  readonly from: number;
+  readonly to: number | undefined;
+  readonly text: string;
+}
+
+function changesOf({ text, pieces }: Cue, edits: readonly Edit[]): readonly Change[] {
+  const sorted = [...edits].sort((a, b) => a.start - b.start);
+  const changes: Change[] = [];
+  let next = 0;
+  for (const [index, { at, line, column }] of pieces.entries()) {
+    const following = pieces[index + 1];
+    const end = following === undefined ? text.length : following.at - 1;
+    const first = next;
+    while (next < sorted.length && (sorted[next] as Edit).start < end) next += 1;
+    if (next === first) continue;
+    const here = sorted.slice(first, next).map((edit) => ({ ...edit, start: edit.start - at, end: edit.end - at }));
+    const { edits: made, result } = withBlanks(text.slice(at, end), here);
+    // A line that says nothing any more would end its caption.
+    if (column === 0 && result.trim() === "") changes.push({ line, from: 0, to: undefined, text: "" });
+    else changes.push(...made.map((one) => ({ line, from: column + one.start, to: column + one.end, text: one.text })));
+  }
+  return changes;
+}
+
+interface FileLine {
+  readonly from: number;
+  /** After its line end. */
+  readonly to: number;
+}
+
+function fileLines(original: string): readonly FileLine[] {
+  const lines: FileLine[] = [];
+  let from = original.startsWith("\uFEFF") ? 1 : 0;
+  for (const { index, 0: end } of original.matchAll(/\r\n|\r|\n/g)) {
+    lines.push({ from, to: index + end.length });
+    from = index + end.length;
+  }
+  return [...lines, { from, to: original.length }];
+}
+
+/** The edits with the blanks that go along, and what they make. In one pass: a caption may be a whole film. */
+function withBlanks(
+  text: string,
+  edits: readonly Edit[],
+): { readonly edits: readonly Edit[]; readonly result: string } {
   // Where the file writes "&amp;", a name's own sign does too.
   const isEscaped = /&(?:amp|#)/.test(text);
   let result = "";
   let read = 0;
-  for (const { start, end, text: name } of [...edits].sort((a, b) => a.start - b.start)) {
+  const made = edits.map(({ start, end, text: name }): Edit => {
     // A word that goes takes the blank before it along; at the beginning, the one after it.
-    const from = name === "" && text[start - 1] === " " ? start - 1 : start;
-    result += text.slice(read, Math.max(read, from)) + (isEscaped ? name.replaceAll("&", "&amp;") : name);
+    const from = Math.max(read, name === "" && text[start - 1] === " " ? start - 1 : start);
+    const put = (isEscaped ? name.replaceAll("&", "&amp;") : name).replaceAll("-->", "→");
+    result += text.slice(read, from) + put;
     read = name === "" && result === "" && text[end] === " " ? end + 1 : end;
-  }
-  return result + text.slice(read);
+    return { start: from, end: read, text: put };
+  });
+  return { edits: made, result: result + text.slice(read) };
 }
 
 /** The speech with the applied names in it, for everything that quotes it: words that fell away are empty. */

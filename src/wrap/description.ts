@@ -4,10 +4,10 @@
  */
 
 import { cropOf } from "../crop-of.ts";
-import { fromWords, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
+import { fromWords, noticesOf, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
 import type { PlannedTour } from "../model.ts";
 import { chapterLines } from "./chapters.ts";
-import { topLines } from "./disclosures.ts";
+import { thanksLines, topLines } from "./disclosures.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Chapter, Coverage, Description, Disclosure } from "./wrap.ts";
@@ -40,6 +40,7 @@ export function descriptionOf(request: DescriptionRequest): Description {
     ...opening(request),
     ...varieties(request),
     ...gear(request),
+    ...thanks(request),
     ...earlierFilms(request),
     ...cautions(request),
   ];
@@ -75,7 +76,7 @@ function opening({ film, stretches, chapters, disclosures }: DescriptionRequest)
     beds.length <= most + 1 ? beds : [...beds.slice(0, most), sayPlural(beds.length - most, "more bed", "more beds")];
   const walk = named.length === 0 ? "" : ` It stops at ${sayList(named)}.`;
   const filmed = `Filmed on ${sayDay(day, { language: garden.settings.language })} in ${garden.settings.name}.${walk}`;
-  const top = topLines(disclosures);
+  const top = topLines(disclosures, noticesOf(garden.settings));
   return [
     ...(top.length === 0 ? [] : [{ name: "disclosures", text: top.join("\n") }]),
     { name: "opening line", text: `${episode.title}\n${filmed}` },
@@ -97,9 +98,10 @@ function varieties({ film, stretches, coverage, disclosures }: DescriptionReques
     const from = variety.source === undefined ? undefined : (beside ?? fromWords(variety.source));
     const link = variety.source?.link ?? undefined;
     const time = times.get(id);
+    // A time at the beginning of a line would be taken for a chapter.
     return [
-      time === undefined ? "" : `${time.time} `,
       varietyName(variety, crop),
+      time === undefined ? "" : ` (${time.time})`,
       from === undefined ? "" : `: ${from}`,
       link === undefined ? "" : ` ${link}`,
     ].join("");
@@ -139,7 +141,7 @@ function varieties({ film, stretches, coverage, disclosures }: DescriptionReques
 function gear({ film, disclosures }: DescriptionRequest): Part[] {
   const lines = disclosures
     .filter(({ kind }) => kind === "gear")
-    .flatMap(({ record, beside, obtained, from, thing }) => {
+    .flatMap(({ record, beside, obtained, named: from, thing }) => {
       const got =
         beside ??
         (obtained === undefined ? undefined : [from, obtained].filter((word) => word !== undefined).join(", "));
@@ -156,6 +158,11 @@ function gear({ film, disclosures }: DescriptionRequest): Part[] {
     ...part("gear", owed, "Things in this film"),
     ...part("gear that was bought", rest, owed.length === 0 ? "Things in this film" : "Also in this film", 3),
   ];
+}
+
+function thanks({ disclosures }: DescriptionRequest): Part[] {
+  const lines = thanksLines(disclosures);
+  return lines.length === 0 ? [] : [{ name: "thanks", text: lines.join("\n"), goes: 3 }];
 }
 
 function earlierFilms({ film, earlier }: DescriptionRequest): Part[] {

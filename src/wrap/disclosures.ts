@@ -1,38 +1,23 @@
 /**
- * What viewers must be told about where things came from, beside the thing and at the top. Follows the sense of the FTC's
- * Endorsement Guides, 16 CFR 255.5 (2023: a connection that viewers do not expect and that could weigh with them is told
- * clearly: pay, free or discounted things, ties), and of the CAP Code, 2.1 and 2.3 (obviously identifiable, up front; the
- * word "affiliate" alone has been judged unclear). Help with the records, not legal advice: local rules decide.
+ * What viewers must be told about where things came from, beside the thing and at the top; the words are those of
+ * `language/notices.ts`. A gift or a loan of which nobody said whose it is names no giver and is asked about.
  */
-import { sayList } from "../language/index.ts";
-import type { Obtained } from "../model.ts";
+import { gravest, type HowItCame, isNotice, isUndecided, noticeLine, sayList, theGear } from "../language/index.ts";
+import type { Gear, Notices, Obtained, Variety } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Disclosure } from "./wrap.ts";
 
-interface Words {
-  /** Beside the thing, `from` as " by X" or "". */
-  readonly beside: (from: string) => string;
-  /** Before its name at the top. */
-  readonly top: string;
-}
-
-/** What is bought, swapped for or saved by oneself needs no words. */
-const words: Partial<Readonly<Record<Obtained, Words>>> = {
-  "paid promotion": {
-    beside: (from) => `paid promotion${from === "" ? "" : ` for ${from}`}`,
-    top: "AD, paid promotion",
-  },
-  "own product": { beside: () => "my own product, which I sell", top: "My own product" },
-  gifted: { beside: (from) => `given free${from === "" ? "" : ` by ${from}`}`, top: "Given to me free" },
-  lent: { beside: (from) => `on loan${from === "" ? "" : ` from ${from}`}`, top: "On loan" },
-  "commission link": {
-    beside: (from) => `${from === "" ? "" : `${from}; `}commission link: I am paid if you buy through it`,
-    top: "I am paid if you buy through the link to",
-  },
+/** Beside the thing, `from` as " by X" or "". What is bought, swapped for or saved by oneself needs no words. */
+const besideWords: Partial<Readonly<Record<Obtained, (from: string | undefined) => string>>> = {
+  "paid promotion": (from) => `paid promotion${from === undefined ? "" : ` for ${from}`}`,
+  "own product": () => "my own product, which I sell",
+  "family business": (from) => `from ${from === undefined ? "" : `${from}, `}a business of my family or friends`,
+  "commission link": (from) =>
+    `${from === undefined ? "" : `${from}; `}I earn a commission if you buy through this link`,
+  gifted: (from) => `given free${from === undefined ? "" : ` by ${from}`}`,
+  discounted: (from) => `bought for less than its price${from === undefined ? "" : ` from ${from}`}`,
+  lent: (from) => `on loan${from === undefined ? "" : ` from ${from}`}`,
 };
-
-/** Order at the top: what viewers are owed first. */
-const order: readonly Obtained[] = ["paid promotion", "own product", "commission link", "gifted", "lent"];
 
 export const disclosureCaution =
   "These lines follow what your records say. They are help, not legal advice; local rules decide what must be said and how.";
@@ -47,38 +32,51 @@ export function disclosuresOf(
   const seeds = varieties.flatMap((id): Disclosure[] => {
     const variety = garden.varieties.get(id);
     if (variety === undefined || variety.private) return [];
-    const { source } = variety;
-    return [disclosure(variety.title, "variety", id, source?.obtained, source?.name, source !== undefined)];
+    return [varietyDisclosure(variety)];
   });
   const things = gear.flatMap((id): Disclosure[] => {
     const thing = garden.gear.get(id);
     if (thing === undefined || thing.private) return [];
-    return [disclosure(thing.title, "gear", id, thing.obtained, thing.from, thing.from !== undefined)];
+    return [gearDisclosure(thing)];
   });
   return [...things, ...seeds];
+}
+
+export function varietyDisclosure({ title, id, source, thankByName }: Variety): Disclosure {
+  const came = { obtained: source?.obtained, giver: source?.giver, from: source?.name };
+  return disclosure(title, "variety", id, came, thankByName);
+}
+
+export function gearDisclosure(gear: Gear): Disclosure {
+  return disclosure(gear.title, "gear", gear.id, gear, gear.thankByName);
 }
 
 function disclosure(
   thing: string,
   kind: Disclosure["kind"],
   record: string,
-  obtained: Obtained | undefined,
-  from: string | undefined,
-  hasSource: boolean,
+  { obtained, giver, from }: HowItCame,
+  mayThank = false,
 ): Disclosure {
-  const said = obtained === undefined ? undefined : words[obtained];
-  const missing = hasSource
-    ? `${thing}: from ${from}, and nothing says how it was obtained. Add "obtained" to its record; nothing is assumed.`
-    : `${thing}: nothing says where it came from, or how. Add it to its record before you publish.`;
+  const came: HowItCame = { obtained, giver, from };
+  const missing =
+    from !== undefined
+      ? `${thing}: from ${from}, and nothing says how it was obtained. Add "obtained" to its record; nothing is assumed.`
+      : `${thing}: nothing says where it came from, or how. Add it to its record before you publish.`;
+  const undecided = `${thing}: ${obtained === "lent" ? "lent" : "given"} free${from === undefined ? "" : ` by ${from}`}, and nothing says whether they sell or make such things. Write "${obtained === "lent" ? "lent" : "given"} by a seller" or "${obtained === "lent" ? "lent" : "given"} by a person" in its record.`;
+  const isPrivateGift = (obtained === "gifted" || obtained === "lent") && giver !== "a seller";
+  const named = isPrivateGift && !(giver === "a person" && mayThank) ? undefined : from;
   return {
     thing,
     kind,
     record,
     obtained,
+    giver,
     from,
-    beside: said?.beside(from ?? ""),
-    atTop: said !== undefined,
-    warning: obtained === undefined ? missing : undefined,
+    named,
+    beside: obtained === undefined ? undefined : besideWords[obtained]?.(named),
+    atTop: isNotice(came) || isUndecided(came),
+    warning: obtained === undefined ? missing : isUndecided(came) ? undecided : undefined,
   };
 }
 
@@ -95,15 +93,32 @@ export function missingSources(disclosures: readonly Disclosure[]): readonly str
   ];
 }
 
-/** The lines at the top of a description: one for each way things came, the gravest first. */
-export function topLines(disclosures: readonly Disclosure[]): readonly string[] {
-  return order.flatMap((obtained) => {
-    const these = disclosures.filter((one) => one.obtained === obtained);
-    if (these.length === 0) return [];
-    const names = these.map(({ thing, from, kind }) => {
-      const seed = kind === "variety" ? `${thing} ${obtained === "gifted" ? "plants or seed" : "seed"}` : thing;
-      return from === undefined || obtained === "own product" || from === "me" ? seed : `${seed} (${from})`;
-    });
-    return [`${words[obtained]?.top}: ${sayList(names)}.`];
+/** As a sentence names it: "the butterfly net", "the Harbinger seed". */
+function inSentence({ thing, kind, obtained }: Disclosure): string {
+  if (kind === "variety")
+    return `the ${thing} ${obtained === "gifted" || obtained === "lent" ? "plants or seed" : "seed"}`;
+  return theGear(thing);
+}
+
+/** The lines at the top of a description: one for each way and seller, the gravest first; then what nobody decided yet. */
+export function topLines(disclosures: readonly Disclosure[], notices: Notices): readonly string[] {
+  const due = gravest.flatMap((obtained) => {
+    const these = disclosures.filter((one) => one.obtained === obtained && isNotice(one));
+    return [...Map.groupBy(these, ({ from }) => from)].flatMap(
+      ([from, group]) => noticeLine(group.map(inSentence), { obtained, giver: group[0]?.giver, from }, notices) ?? [],
+    );
   });
+  const open = (obtained: Obtained, how: string) => {
+    const these = disclosures.filter((one) => one.obtained === obtained && isUndecided(one));
+    return these.length === 0 ? [] : [`${how}: ${sayList(these.map(({ thing }) => thing))}.`];
+  };
+  return [...due, ...open("gifted", "Came to me free"), ...open("lent", "On loan")];
+}
+
+/** What private persons gave or lent: thanks, and names only where the records allow them. */
+export function thanksLines(disclosures: readonly Disclosure[]): readonly string[] {
+  const given = disclosures.filter(({ giver }) => giver === "a person");
+  return [...Map.groupBy(given, ({ named }) => named)].map(
+    ([named, group]) => `Thanks${named === undefined ? "" : ` to ${named}`} for ${sayList(group.map(inSentence))}.`,
+  );
 }

@@ -2,13 +2,23 @@
 // Gives: everything done after filming, as plain data: chapters, coverage, names set right, promises, questions, description.
 // Never does: touch the disk, ask a clock, change a caption file or a record.
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
+export { beforeUploadPage } from "./before-upload.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
+export { captionLimits } from "./clean-captions.ts";
+export { type ClipLog, type ClipSpeech, clipLog } from "./clips/clip-log.ts";
+export { type ClipNames, clipRows, sayRate } from "./clips/clip-rows.ts";
 export { commonWords } from "./common-words.ts";
 export { USUAL_LIMIT } from "./description.ts";
 export { disclosureCaution } from "./disclosures.ts";
-export { editLog, type LogRow, openTimeline } from "./edit-log.ts";
+export { editLog, type LogRow, marksOf } from "./edit-log.ts";
 export { filmingDay } from "./filming-day.ts";
 export { readGlossary } from "./glossary.ts";
+export { editList, markList } from "./hand-over/edit-list.ts";
+export { finalCutXml } from "./hand-over/final-cut-xml.ts";
+export { openTimeline } from "./hand-over/open-timeline.ts";
+export { commonRate, roughCut } from "./hand-over/rough-cut.ts";
+export { readRate } from "./hand-over/timecode.ts";
+export { filmTimeline, type Timeline } from "./hand-over/timeline.ts";
 export { type FilmHeard, hearFilm } from "./hear-film.ts";
 export type { GlossaryWord } from "./known-names.ts";
 export { APPLY_FROM, PROPOSE_FROM } from "./names-heard.ts";
@@ -39,4 +49,4 @@ export type {
 } from "./wrap.ts";
 export { type FilmTold, filmTold, type WrapMade, type WrapRequest, wrapEpisode } from "./wrap-episode.ts";
 export { wrapReport } from "./wrap-report.ts";
-export { type CueToWrite, writeCaptions } from "./write-captions.ts";
+export { type CueToWrite, captionsToFill, plainCaptions, writeCaptions } from "./write-captions.ts";

@@ -8,6 +8,8 @@ import { type Speech, spokenWords } from "./spoken-words.ts";
 
 export interface CaptionFile extends Captions {
   readonly encoding: Encoding;
+  /** The file's text as it is, with its line ends. */
+  readonly original: string;
   readonly speech: Speech;
 }
 
@@ -22,7 +24,7 @@ const encodingNames: Readonly<Record<Exclude<Encoding, "utf-8">, string>> = {
  * being past it.
  */
 export function openCaptions(file: string, bytes: Uint8Array, length?: number): CaptionFile {
-  const { text, encoding } = decodeCaptions(bytes);
+  const { text, encoding, original } = decodeCaptions(bytes);
   const captions = readCaptions(file, text);
   const speech = spokenWords(captions.cues);
   const problems = [
@@ -31,7 +33,7 @@ export function openCaptions(file: string, bytes: Uint8Array, length?: number): 
     ...(speech.rolling ? [] : overlapping(captions.cues)),
     ...(length === undefined ? [] : pastTheEnd(captions.cues, length)),
   ];
-  return { ...captions, problems: sortProblems(problems), encoding, speech };
+  return { ...captions, problems: sortProblems(problems), encoding, original, speech };
 }
 
 function otherEncoding(file: string, encoding: Exclude<Encoding, "utf-8">): Problem {

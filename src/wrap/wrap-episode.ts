@@ -1,9 +1,14 @@
 /** Makes the wrap of one episode from its captions, the garden and the brief; each of the last two may be missing parts. */
+
+import { noticesOf } from "../language/index.ts";
 import type { Episode, Garden, PlannedTour, Problem } from "../model.ts";
 import { problem, sortProblems } from "../records/index.ts";
 import { answersOf, questionsFor } from "./answers.ts";
+import { beforeUpload } from "./before-upload.ts";
+import { grewTooFull } from "./captions-fit.ts";
 import { chaptersOf } from "./chapters.ts";
-import { correctedCues, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
+import { type CleanCaptions, cleanCaptions } from "./clean-captions.ts";
+import { correctedFile, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
 import { coverageOf } from "./coverage.ts";
 import { descriptionOf, USUAL_LIMIT } from "./description.ts";
 import { disclosuresOf } from "./disclosures.ts";
@@ -13,14 +18,16 @@ import { type FilmingDay, filmingDay } from "./filming-day.ts";
 import { type FilmHeard, hearFilm } from "./hear-film.ts";
 import type { GlossaryWord } from "./known-names.ts";
 import { moment } from "./moments.ts";
+import { noticesSpoken } from "./notices-spoken.ts";
 import { type CaptionFile, openCaptions } from "./open-captions.ts";
 import { phrasesOf, textOf } from "./phrases.ts";
+import { privateAloud } from "./private-aloud.ts";
 import { promisesHeard } from "./promises-heard.ts";
 import { questionsHeard } from "./questions-heard.ts";
+import { readCaptions } from "./read-captions.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
-import type { CueToWrite } from "./write-captions.ts";
 
 export interface WrapRequest {
   readonly garden: Garden;
@@ -39,9 +46,11 @@ export interface WrapRequest {
 
 export interface WrapMade {
   readonly wrap: Wrap;
-  /** Every caption with the names set right; undefined without captions. */
-  readonly corrected?: readonly CueToWrite[] | undefined;
-  /** Form in which captions were given, for writing the corrected copy in the same. */
+  /** The caption file's text with the names set right; undefined without captions. */
+  readonly corrected?: string | undefined;
+  /** Captions to upload, where those of the file roll or are only paragraphs with times. */
+  readonly clean?: CleanCaptions | undefined;
+  /** Form in which captions were given, and so are corrected. */
   readonly format?: CaptionFile["format"] | undefined;
 }
 
@@ -50,7 +59,7 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
   const { told, film, right, names, file, plan, stops } = listened(request);
   const { speech, stretches, day } = film;
   const { length, chapters, noChapters, coverage, description, disclosures, transcript, earlier } = told;
-  const wrap: Wrap = {
+  const wrap: Omit<Wrap, "beforeUpload"> = {
     episode: episode.id,
     title: episode.title,
     day: episode.day,
@@ -70,13 +79,30 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
     thumbnails: thumbnailsOf(garden, episode.day, stops),
     transcript,
     earlier,
+    noticesSpoken: noticesSpoken(right, disclosures, noticesOf(garden.settings)),
+    privateAloud: privateAloud(right),
     problems: sortProblems([...(file?.problems ?? []), ...anotherFilm(film, captions?.file, names)]),
   };
-  return {
+  const corrected =
+    file === undefined || file.cues.length === 0
+      ? undefined
+      : correctedFile(file.original, file.cues, speech.words, names);
+  const clean =
+    file !== undefined && file.cues.length > 0 && (speech.rolling || file.format === "timed text")
+      ? cleanCaptions(film, right.speech.words, names, file.cues)
+      : undefined;
+  const tooFull =
+    corrected === undefined || speech.rolling || file === undefined
+      ? []
+      : grewTooFull(file.cues, readCaptions(file.file, corrected.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n")).cues);
+  const checks = beforeUpload({
     wrap,
-    corrected: file === undefined ? undefined : correctedCues(file.cues, speech.words, names),
-    format: file?.format,
-  };
+    tooFull,
+    fast: clean?.fast ?? [],
+    captionsEnd: speech.end,
+    isLengthKnown: request.length !== undefined,
+  });
+  return { wrap: { ...wrap, beforeUpload: checks }, corrected, clean, format: file?.format };
 }
 
 /** What a film's own page shows. The rest of a wrap is for the person who made it, and takes as long again. */

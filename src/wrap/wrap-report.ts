@@ -9,6 +9,15 @@ import type { Wrap } from "./wrap.ts";
 export function wrapReport(wrap: Wrap, garden: Garden): string {
   const title = (bed: string | undefined) => (bed === undefined ? undefined : (garden.beds.get(bed)?.title ?? bed));
   const sections: readonly (readonly [heading: string, lines: readonly string[]])[] = [
+    [
+      "Before you upload",
+      wrap.beforeUpload
+        .filter(({ isDone }) => !isDone)
+        .map(
+          ({ what, lines }) =>
+            `Not yet: ${what.charAt(0).toLowerCase()}${what.slice(1)} (${lines.length}; before-upload.md)`,
+        ),
+    ],
     ["About the captions", wrap.problems.map(({ file, line, what, fix }) => `${what} ${fix} (${file}:${line})`)],
     ["Promises heard", promises(wrap, garden, title)],
     ["Questions and doubts", wrap.questions.map(({ time, said, kind }) => `${time} ${quote(said)} (${kind})`)],
@@ -104,11 +113,12 @@ function provenance({ disclosures }: Wrap): readonly string[] {
 }
 
 function answers(wrap: Wrap): readonly string[] {
-  return wrap.answers.map(({ question, answer, sources }) => {
+  return wrap.answers.map(({ question, answer, asks, guess, sources }) => {
     const from = sources.map(({ file, line }) => `${file}:${line}`).join(", ");
-    return answer === undefined
-      ? `${quote(question)} The records do not tell.`
-      : `${quote(question)} ${answer} (${from})`;
+    const told =
+      answer === undefined ? (asks === undefined ? ["The records do not tell."] : []) : [`${answer} (${from})`];
+    const more = [asks, guess === undefined || answer === undefined ? undefined : `A guess: ${guess}`];
+    return [quote(question), ...told, ...more.filter((part) => part !== undefined)].join(" ");
   });
 }
 

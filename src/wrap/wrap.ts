@@ -2,7 +2,7 @@
  * The wrap of one film as plain data: what `plotreel wrap --json` prints and what the files and pages are made from.
  * Times are seconds into the film; `time` says the same as players show it ("6:40"). Days are ISO calendar days.
  */
-import type { Day, Obtained, Place, Problem, Take } from "../model.ts";
+import type { Day, Giver, Obtained, Place, Problem, Take } from "../model.ts";
 
 export interface Moment {
   readonly at: number;
@@ -142,7 +142,11 @@ export interface Disclosure {
   readonly kind: "variety" | "gear";
   readonly record: string;
   readonly obtained?: Obtained | undefined;
+  /** Of a gift or a loan. */
+  readonly giver?: Giver | undefined;
   readonly from?: string | undefined;
+  /** The same where it may be said: a private person only if the record allows it. */
+  readonly named?: string | undefined;
   /** What to say beside the thing. */
   readonly beside?: string | undefined;
   /** Belongs at the top of the description too. */
@@ -151,12 +155,40 @@ export interface Disclosure {
   readonly warning?: string | undefined;
 }
 
+/** A notice that viewers are owed, and whether the film itself tells it. */
+export interface NoticeSpoken {
+  readonly thing: string;
+  readonly record: string;
+  readonly kind: Disclosure["kind"];
+  /** When the thing is first named. */
+  readonly shown?: Moment | undefined;
+  readonly spoken?: Moment | undefined;
+  /** A word that was said and that regulators call unclear. */
+  readonly unclear?: string | undefined;
+}
+
+export interface PrivateAloud extends Moment {
+  readonly name: string;
+  readonly why: "a private record" | "a private bed" | "a private person";
+}
+
+/** One thing to look at before the film goes up. */
+export interface UploadCheck {
+  readonly what: string;
+  readonly isDone: boolean;
+  readonly lines: readonly string[];
+}
+
 export interface Answer {
   readonly question: string;
   /** Where it was asked: a note's line, or a line of the file of comments. */
   readonly place: Place;
   /** Undefined when the records do not tell. */
   readonly answer?: string | undefined;
+  /** Which of several is meant, where only the person can tell. */
+  readonly asks?: string | undefined;
+  /** Why the answer may not be one. */
+  readonly guess?: string | undefined;
   readonly sources: readonly Place[];
 }
 
@@ -201,5 +233,8 @@ export interface Wrap {
   readonly transcript: readonly Paragraph[];
   /** Earlier films the speaker mentions. */
   readonly earlier: readonly { readonly episode: string; readonly at: number; readonly time: string }[];
+  readonly noticesSpoken: readonly NoticeSpoken[];
+  readonly privateAloud: readonly PrivateAloud[];
+  readonly beforeUpload: readonly UploadCheck[];
   readonly problems: readonly Problem[];
 }

@@ -17,6 +17,24 @@ export function writeCaptions(cues: readonly CueToWrite[], format: CaptionFormat
   return format === "vtt" ? `WEBVTT\n\n${blocks.join("\n")}` : blocks.join("\n");
 }
 
+/** Words that are plain text, as WebVTT writes them. */
+export function plainCaptions(cues: readonly CueToWrite[], format: CaptionFormat): string {
+  return writeCaptions(format === "vtt" ? cues.map((cue) => ({ ...cue, text: escaped(cue.text) })) : cues, format);
+}
+
+/** The same cut for another language: what is said as a note above each caption, and room for what it becomes. */
+export function captionsToFill(cues: readonly CueToWrite[]): string {
+  const blocks = cues.map(
+    ({ start, end, text }) =>
+      `NOTE ${payload(text).replaceAll("\n", " / ")}\n\n${writeTime(start, "vtt")} --> ${writeTime(end, "vtt")}\n\n`,
+  );
+  return `WEBVTT\n\n${blocks.join("\n")}`;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");
+}
+
 /** An arrow or an empty line inside the text would end the cue. */
 function payload(text: string): string {
   return text

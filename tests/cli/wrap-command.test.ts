@@ -1,8 +1,9 @@
 /** `plotreel wrap` as a person runs it: files, what is kept of their edits, promises taken into the record. */
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
+import { filmFile } from "../wrap/film-file.ts";
 import { gardenFiles, vtt } from "../wrap/small-film.ts";
 import { emptyFolder, run } from "./run.ts";
 
@@ -56,8 +57,14 @@ describe("plotreel wrap", () => {
       string,
       string
     >[];
-    expect(Object.keys(rows[0] ?? {})).toEqual(["begin", "end", "kind", "what", "note"]);
+    expect(Object.keys(rows[0] ?? {})).toEqual(["begin", "end", "kind", "what", "note", "name", "timecode", "rate"]);
+    // No rate is known, and none is guessed.
+    expect(err).toContain("No timeline was made, because nothing tells the film's pictures a second");
+    expect(readdirSync(path.join(cwd, "out/wraps/june"))).not.toContain("edit-log.otio");
+    const again = await run(["wrap", "june", "--rate", "25"], { cwd });
+    expect(again.err).toContain("Timelines are at 25 pictures a second.");
     expect(JSON.parse(read(cwd, "out/wraps/june/edit-log.otio"))).toHaveProperty("OTIO_SCHEMA", "Timeline.1");
+    expect((await run(["wrap", "june", "--rate", "fast"], { cwd })).exitCode).toBe(2);
   });
 
   it("gives data of the promised shape", async () => {
@@ -112,14 +119,14 @@ describe("plotreel wrap", () => {
     );
     writeFileSync(
       path.join(cwd, "content/gear/butterfly-net.md"),
-      "---\ntitle: Butterfly net\nobtained: lent\nfrom: Wilma\n---\n",
+      "---\ntitle: Butterfly net\nobtained: lent by a seller\nfrom: Skerry Netting\n---\n",
     );
     const changed = await run(["wrap", "june"], { cwd });
     expect(changed.err).toContain(
       "You have edited description.txt; it was left as it is, and the new version is description.new.txt.",
     );
     expect(readFileSync(file, "utf8")).toBe("Mine now.\n");
-    expect(read(cwd, "out/wraps/june/description.new.txt")).toContain("On loan: Butterfly net (Wilma).");
+    expect(read(cwd, "out/wraps/june/description.new.txt")).toContain("Ad. Skerry Netting lent me the butterfly net.");
     const third = await run(["wrap", "june"], { cwd });
     expect(third.err).not.toContain("wrap.md");
   });
@@ -143,7 +150,60 @@ describe("plotreel wrap", () => {
     const { exitCode, out } = await run(["wrap", "june", "--captions", "said.txt", "--length", "0:40"], { cwd });
     expect(exitCode).toBe(0);
     expect(out).toContain("Musselburgh: sown on 10 April, planted out on 24 May.");
-    expect(read(cwd, "out/wraps/june/captions.corrected.vtt")).toContain("WEBVTT");
+    expect(read(cwd, "out/wraps/june/captions.corrected.txt")).toContain("0:03 ");
+  });
+
+  it("names for each film file its stop, shot and take, and no place", async () => {
+    const cwd = garden();
+    const ticks = [{ shot: "S1.1", state: "filmed", takes: 1, at: "09:20:29" }];
+    writeFileSync(
+      path.join(cwd, "content/episodes/june/field-list.json"),
+      JSON.stringify({
+        plotreel: "field list",
+        version: "1",
+        episode: "june",
+        exported: "2026-06-14T12:00:00",
+        day: "2026-06-14",
+        stops: [{ bed: "long-bed", ticks }],
+      }),
+    );
+    mkdirSync(path.join(cwd, "card"));
+    const film = filmFile({
+      header: "2026-06-14T08:20:00",
+      length: 22,
+      position: "+51.5000-000.1200/",
+      model: "Lens 4",
+    });
+    writeFileSync(path.join(cwd, "card/GX010001.MP4"), film);
+    writeFileSync(path.join(cwd, "card/GX010001.srt"), "1\n00:00:00,000 --> 00:00:02,000\nthe leeks\n");
+    const { exitCode, err } = await run(["wrap", "june", "--clips", "card"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(err).toContain(
+      "Lens 4, one file: its dates are in UTC, and tell when a clip begins; 1 of 1 ticks stand right after a file.",
+    );
+    const [row] = parse(read(cwd, "out/wraps/june/clips.csv"), { bom: true, columns: true }) as Record<
+      string,
+      string
+    >[];
+    expect(row).toMatchObject({
+      file: "GX010001.MP4",
+      stop: "Long Bed",
+      shot: "S1.1",
+      take: "1",
+      mark: "good",
+      best: "best",
+      begins: "2026-06-14 09:20:00",
+      length: "0:22.0",
+      rate: "29.97",
+      said: "the leeks",
+    });
+    for (const name of readdirSync(path.join(cwd, "out/wraps/june")))
+      expect(read(cwd, "out/wraps/june", name)).not.toMatch(/51\.5|0\.12/);
+    expect(err).toContain("Timelines are at 29.97 pictures a second, as most of the clips are; --rate says otherwise.");
+    expect(read(cwd, "out/wraps/june/rough-cut.edl")).toContain("* FROM CLIP NAME: GX010001.MP4");
+    expect(read(cwd, "out/wraps/june/rough-cut.fcpxml")).toContain("/card/GX010001.MP4");
+    const empty = await run(["wrap", "june", "--clips", "nowhere"], { cwd });
+    expect([empty.exitCode, empty.err]).toEqual([3, expect.stringContaining("There is no MP4 or MOV file in")]);
   });
 
   it("says what is wrong with how it was called", async () => {

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { makeBrief } from "../../src/tour/index.ts";
 import { missingSources } from "../../src/wrap/disclosures.ts";
-import { editLog, openTimeline, wrapEpisode, wrapReport } from "../../src/wrap/index.ts";
+import { editLog, wrapEpisode, wrapReport } from "../../src/wrap/index.ts";
 import { smallGarden, vtt, wrapOf } from "./small-film.ts";
 
 const walk = [
@@ -122,15 +122,17 @@ describe("description and disclosures", () => {
     const { text } = wrap.description;
     expect(text.split("\n\n")[0]).toBe(
       [
-        "AD, paid promotion: Warm mat (Ember & Tray).",
-        "I am paid if you buy through the link to: Harbinger seed (Pebble & Pod).",
-        "Given to me free: Butterfly net (Skerry Netting).",
+        "Ad. Ember & Tray paid me to show the warm mat.",
+        "Ad. If you buy the Harbinger seed through the link, I earn a commission.",
+        "Came to me free: Butterfly net.",
       ].join("\n"),
     );
     expect(text).toContain(
-      "Harbinger tomatoes: Pebble & Pod; commission link: I am paid if you buy through it https://pod.example/h",
+      "Harbinger tomatoes (0:25): Pebble & Pod; I earn a commission if you buy through this link https://pod.example/h",
     );
-    expect(text).toContain("Butterfly net: given free by Skerry Netting");
+    // Whether a seller gave it nobody said: no name, and it is asked about.
+    expect(text).toContain("Butterfly net: given free\n");
+    expect(text).not.toContain("Skerry");
     expect(text).toContain("0:00 Long Bed");
   });
 
@@ -170,7 +172,7 @@ describe("description and disclosures", () => {
         expect(text.length).toBe(length);
         expect(length).toBeLessThanOrEqual(limit);
         if (limit < long.length) expect(cut.length).toBeGreaterThan(0);
-        if (limit > 150) expect(text).toContain("I am paid if you buy");
+        if (limit > 150) expect(text).toContain("I earn a commission");
       }),
       { numRuns: 15 },
     );
@@ -207,7 +209,12 @@ describe("the edit log", () => {
 
   it("lists stops and what was heard in order of time", async () => {
     const { wrap } = await wrapOf(walk);
-    const rows = editLog(wrap, title);
+    const rows = editLog(wrap, title, { num: 30_000, den: 1001 });
+    // SMPTE drop frame: the second at 12 s is picture 359 of 29.97, labelled 00:00:11;29.
+    expect(rows.find(({ begin }) => begin === "00:00:12.000")).toMatchObject({
+      timecode: "00:00:11;29",
+      rate: "29.97",
+    });
     expect(rows.map(({ begin }) => begin)).toEqual([...rows.map(({ begin }) => begin)].sort());
     expect(rows.filter(({ kind }) => kind === "stop").map(({ what }) => what)).toEqual([
       "long-bed",
@@ -217,49 +224,6 @@ describe("the edit log", () => {
     expect(rows.some(({ kind, what }) => kind === "promise" && what === "weigh the first of them on camera")).toBe(
       true,
     );
-  });
-
-  it("as OpenTimelineIO has the fields of the published schema, and no time is lost between clips", async () => {
-    // OpenTimelineIO, "Serialized Data (Fields Only)", the schemas that are used here.
-    const fields: Readonly<Record<string, string>> = {
-      "Timeline.1": "global_start_time metadata name tracks",
-      "Stack.1": "children effects enabled markers metadata name source_range",
-      "Track.1": "children effects enabled kind markers metadata name source_range",
-      "Clip.2": "active_media_reference_key effects enabled markers media_references metadata name source_range",
-      "Marker.2": "color comment marked_range metadata name",
-      "MissingReference.1": "available_image_bounds available_range metadata name",
-      "TimeRange.1": "duration start_time",
-      "RationalTime.1": "rate value",
-    };
-    const { wrap } = await wrapOf(walk);
-    const timeline = openTimeline(wrap, title);
-    let seen = 0;
-    const look = (value: unknown) => {
-      if (typeof value !== "object" || value === null) return;
-      const schema = (value as { OTIO_SCHEMA?: string }).OTIO_SCHEMA;
-      if (schema !== undefined) {
-        seen += 1;
-        expect(
-          Object.keys(value)
-            .filter((key) => key !== "OTIO_SCHEMA")
-            .sort()
-            .join(" "),
-        ).toBe(fields[schema]);
-      }
-      for (const inner of Object.values(value)) look(inner);
-    };
-    look(timeline);
-    expect(seen).toBeGreaterThan(20);
-    const track = JSON.parse(JSON.stringify(timeline)).tracks.children[0];
-    const ranges = track.children.map(
-      ({
-        source_range: { start_time, duration },
-      }: {
-        source_range: { start_time: { value: number }; duration: { value: number } };
-      }) => [start_time.value, start_time.value + duration.value],
-    );
-    for (let at = 1; at < ranges.length; at += 1) expect(ranges[at][0]).toBe(ranges[at - 1][1]);
-    expect([ranges[0][0], ranges.at(-1)[1]]).toEqual([0, wrap.length * 1000]);
   });
 });
 

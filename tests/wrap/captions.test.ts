@@ -110,7 +110,7 @@ describe("files", () => {
     ["utf-16be", Buffer.from("\uFEFFWEBVTT\r\n\r\ncafé", "utf16le").swap16()],
     ["windows-1252", Buffer.from("WEBVTT\r\n\r\ncaf\u00e9", "latin1")],
   ])("in %s are recognised", (encoding, bytes) => {
-    expect(decodeCaptions(bytes)).toEqual({ encoding, text: "WEBVTT\n\ncafé" });
+    expect(decodeCaptions(bytes)).toMatchObject({ encoding, text: "WEBVTT\n\ncafé" });
   });
 });
 

@@ -11,9 +11,9 @@ import {
   filmingDay,
   hearFilm,
   isoDuration,
+  plainCaptions,
   videoObject,
   wrapEpisode,
-  writeCaptions,
 } from "../../src/wrap/index.ts";
 import type { Stretch } from "../../src/wrap/stops-heard.ts";
 import { smallGarden, speechOf, vtt, wrapOf } from "./small-film.ts";
@@ -166,7 +166,7 @@ describe("chapters", () => {
 
   it("are a track that a second parser reads, whatever is in a title", async () => {
     const chapter = { at: 0, time: "0:00", until: 83.4, title: "Peas & beans <b>up</b> --> the arch", bed: undefined };
-    const { cues } = await parseText(writeCaptions(chapterCues([chapter]), "vtt"), { type: "vtt" });
+    const { cues } = await parseText(plainCaptions(chapterCues([chapter]), "vtt"), { type: "vtt" });
     expect(cues).toHaveLength(1);
     expect([cues[0]?.startTime, cues[0]?.endTime]).toEqual([0, 83.4]);
     expect(cues[0]?.text).toBe("Peas &amp; beans &lt;b&gt;up&lt;/b&gt; --&gt; the arch");

@@ -14,6 +14,7 @@ import {
   wrapEpisode,
   writeCaptions,
 } from "../../src/wrap/index.ts";
+import { readCaptions } from "../../src/wrap/read-captions.ts";
 import { soundLikeness, soundOf } from "../../src/wrap/sound.ts";
 import { ordinarySpeech } from "./ordinary-speech.ts";
 import { smallGarden, speechOf, vtt, wrapOf } from "./small-film.ts";
@@ -98,7 +99,8 @@ describe("a name heard as other words", () => {
 });
 
 describe("the corrected copy", () => {
-  const corrected = async (...lines: string[]) => (await wrapOf(lines)).corrected?.map(({ text }) => text);
+  const texts = (corrected: string | undefined) => readCaptions("a.vtt", corrected ?? "").cues.map(({ text }) => text);
+  const corrected = async (...lines: string[]) => texts((await wrapOf(lines)).corrected);
 
   it("keeps tags and everything else", async () => {
     expect(
@@ -112,11 +114,7 @@ describe("the corrected copy", () => {
       "up the arch",
     ]);
     const emptied = await wrapOf(["the long bed twelve muscle", "bra", "leeks in the long bed"]);
-    expect(emptied.corrected?.map(({ text }) => text)).toEqual([
-      "the long bed twelve muscle",
-      "bra",
-      "leeks in the long bed",
-    ]);
+    expect(texts(emptied.corrected)).toEqual(["the long bed twelve muscle", "bra", "leeks in the long bed"]);
     expect(emptied.wrap.corrections[0]?.why).toContain("a caption would be left empty");
   });
 
@@ -126,7 +124,7 @@ describe("the corrected copy", () => {
       const { episode, automatic } = labelledFilm(garden, id);
       const bytes = Buffer.from(writeCaptions(automatic.cues, "vtt"));
       const first = wrapEpisode({ garden, episode, captions: { file: "a.vtt", bytes } });
-      const cues = first.corrected ?? [];
+      const { cues } = readCaptions("a.vtt", first.corrected ?? "");
       expect(cues.map(({ start, end }) => [start, end])).toEqual(automatic.cues.map(({ start, end }) => [start, end]));
       const outside = (text: string) => text.toLowerCase().replace(/[^a-z]/g, "");
       const changed = cues.filter((one, at) => outside(one.text) !== outside(automatic.cues[at]?.text ?? "")).length;
@@ -134,7 +132,7 @@ describe("the corrected copy", () => {
       const again = wrapEpisode({
         garden,
         episode,
-        captions: { file: "a.vtt", bytes: Buffer.from(writeCaptions(cues, "vtt")) },
+        captions: { file: "a.vtt", bytes: Buffer.from(first.corrected ?? "") },
       });
       expect(again.wrap.corrections.filter(({ applied, sort }) => applied && sort === "spelling")).toEqual([]);
     }

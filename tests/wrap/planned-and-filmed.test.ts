@@ -241,7 +241,9 @@ describe("takes", () => {
       ["Long Bed", 0, "", "skipped", "rain"],
       ["Squash Bed", 1, "09:31:00", "no good", "=focus"],
     ]);
-    const fruit = editLog(wrap, title).find(({ what }) => what.includes("Uchiki Kuri") && what.startsWith("S4"));
+    const fruit = editLog(wrap, title, undefined).find(
+      ({ what }) => what.includes("Uchiki Kuri") && what.startsWith("S4"),
+    );
     expect(fruit?.note).toBe("said; one take, none good");
   });
 });

@@ -2,8 +2,10 @@
  * The kinds of value that front matter keys have. Every scalar arrives as the text a person wrote; a field says how that
  * text is read, in which units, and why it may be refused.
  */
+
 import * as z from "zod";
 import { parseDay, parseMonthDay, parseSince, type RefusedDay } from "../../calendar.ts";
+import type { Giver, Obtained } from "../../model.ts";
 import type { RuleName } from "../problem-rules.ts";
 import { ruleOfRefusedDay } from "../refused-days.ts";
 
@@ -221,9 +223,28 @@ export const obtainedWords = [
   "paid promotion",
   "commission link",
   "own product",
+  "discounted",
+  "family business",
 ] as const;
 
-export const obtained = oneOf(obtainedWords);
+/** A gift or a loan with who gave it: to a seller it is a tie that viewers are told of, to a neighbour none. */
+const given = {
+  "given by a seller": { obtained: "gifted", giver: "a seller" },
+  "given by a person": { obtained: "gifted", giver: "a person" },
+  "lent by a seller": { obtained: "lent", giver: "a seller" },
+  "lent by a person": { obtained: "lent", giver: "a person" },
+} as const satisfies Record<string, { obtained: Obtained; giver: Giver }>;
+
+export const obtained = oneOf([...obtainedWords, ...(Object.keys(given) as (keyof typeof given)[])]);
+
+/** What stands behind "obtained", as the two things it tells. */
+export function howObtained(written: z.output<typeof obtained> | undefined): {
+  readonly obtained?: Obtained | undefined;
+  readonly giver?: Giver | undefined;
+} {
+  if (written === undefined) return {};
+  return written in given ? given[written as keyof typeof given] : { obtained: written as Obtained };
+}
 
 /** "bought, swapped or saved" */
 export function orList(words: readonly string[]): string {

@@ -1,7 +1,7 @@
 /** gear/*.md: things viewers ask about, and how they were obtained. */
 import * as z from "zod";
 import type { Gear, RecordFile } from "../../model.ts";
-import { link, names, obtained, roughDay, text } from "./fields.ts";
+import { howObtained, link, names, obtained, roughDay, text, truth } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 export const gearSchema = z.strictObject({
@@ -10,6 +10,7 @@ export const gearSchema = z.strictObject({
   obtained: obtained.optional(),
   from: text.optional(),
   source: text.optional(),
+  "thank by name": truth.optional(),
   link: link.optional(),
   since: roughDay.optional(),
 });
@@ -18,9 +19,10 @@ export function makeGear(file: RecordFile, front: z.output<typeof gearSchema>): 
   return {
     ...file,
     alsoCalled: front["also called"] ?? [],
-    obtained: front.obtained,
+    ...howObtained(front.obtained),
     // A variety's key for the same thing.
     from: front.from ?? front.source,
+    ...(front["thank by name"] === true && { thankByName: true }),
     link: front.link,
     since: front.since,
   };

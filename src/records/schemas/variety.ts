@@ -1,7 +1,7 @@
 /** varieties/*.md: a named cultivar, where it came from and how long it takes. */
 import * as z from "zod";
 import type { Maturity, Obtained, RecordFile, Source, Variety } from "../../model.ts";
-import { link, names, number, obtained, readAs, text, truth, wrongValue } from "./fields.ts";
+import { howObtained, link, names, number, obtained, readAs, text, truth, wrongValue } from "./fields.ts";
 import { recordKeys } from "./record.ts";
 
 const sourceKeys = z.strictObject({
@@ -53,6 +53,7 @@ export const varietySchema = z.strictObject({
   obtained: obtained.optional(),
   "days to maturity": maturity.optional(),
   perennial: truth.optional(),
+  "thank by name": truth.optional(),
   caution: text.optional(),
 });
 
@@ -66,6 +67,8 @@ const unnamedSource: Readonly<Record<Obtained, string>> = {
   "paid promotion": "a paid promotion",
   "commission link": "bought",
   "own product": "own product",
+  discounted: "bought at a discount",
+  "family business": "a family business",
 };
 
 /**
@@ -108,16 +111,17 @@ export function makeVariety(
     source: makeSource(front),
     maturity: makeMaturity(front["days to maturity"], crop?.id),
     perennial: front.perennial ?? crop?.perennial,
+    ...(front["thank by name"] === true && { thankByName: true }),
     caution: front.caution,
   };
 }
 
 function makeSource(front: z.output<typeof varietySchema>): Source | undefined {
-  const how = front.source?.obtained ?? front.obtained;
+  const { obtained: how, giver } = howObtained(front.source?.obtained ?? front.obtained);
   const address = front.source?.link ?? front.link;
   const name = front.source?.name ?? (how === undefined ? undefined : unnamedSource[how]) ?? hostOf(address);
   if (name === undefined) return undefined;
-  return { name, link: address, obtained: how, year: front.source?.year };
+  return { name, link: address, obtained: how, ...(giver !== undefined && { giver }), year: front.source?.year };
 }
 
 function hostOf(address: string | undefined): string | undefined {

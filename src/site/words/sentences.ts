@@ -62,6 +62,8 @@ const DISCLOSURES: Readonly<Record<Obtained, Disclosure>> = {
   "paid promotion": fact("paid promotion", true),
   "commission link": fact("commission link: this garden earns when you buy", true),
   "own product": fact("own product", true),
+  discounted: doing("bought at a discount", true),
+  "family business": fact("a business of family or friends", true),
 };
 
 const STANDING: Readonly<Record<Stage, (since: string) => string>> = {

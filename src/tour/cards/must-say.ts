@@ -36,6 +36,8 @@ const words: Partial<Record<Obtained, Telling>> = {
     `Buy ${lower(thing)} by my link, and I earn a little.`,
   ],
   "own product": (thing) => [`I make and sell ${lower(thing)} myself.`],
+  discounted: (thing) => [`I paid less than the price for ${lower(thing)}.`],
+  "family business": (thing) => [`${thing}: from a business of my family or friends.`],
 };
 
 /** "A seed firm sent a packet to try, they asked to be told how it did": a person's own words, more than a giver's name. */
