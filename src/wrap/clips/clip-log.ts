@@ -1,6 +1,6 @@
 /** For each film file the stop, shot and take it holds, and which take is the best: what an editor asks first. */
 import { sayPlural } from "../../language/index.ts";
-import type { ClipFacts, Filming } from "../../model.ts";
+import type { ClipFacts, Filming, TakeMark } from "../../model.ts";
 import { type AlignedCamera, type AlignedClip, alignClips, readOtherwise } from "./align-clips.ts";
 import { type TickedTake, takesTicked } from "./takes-ticked.ts";
 
