@@ -1,10 +1,10 @@
 /** The field list of one tour as plain data, made from its brief and from nothing else. */
 
-import { offFilm } from "../../films/index.ts";
+import { clockOf, offFilm } from "../../films/index.ts";
 import { capital, type Sentence } from "../../language/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { TypedGarden } from "../../records/index.ts";
-import { type Brief, type Card, type CardSet, clockOf, type Shot, type Stop } from "../../tour/index.ts";
+import type { Brief, Card, CardSet, Shot, Stop } from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
 
 /** A picture carried inside the page. */

@@ -1,5 +1,7 @@
 /** One stop as a card: what is said in at most sixty words, what is done, and what did not fit. */
+
 import { cropOf } from "../../crop-of.ts";
+import { cardLimits, countWords, fits, type Way, type Wording } from "../../films/index.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
 import { voiceOf } from "../bed-on-the-day.ts";
 import type { Stop } from "../brief.ts";
@@ -7,9 +9,8 @@ import type { OwedLine } from "../candidates/candidate.ts";
 import { wasBare } from "../last-seen.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import type { PhotosByBed } from "../spot.ts";
-import { type Card, cardLimits } from "./card.ts";
+import type { Card } from "./card.ts";
 import { cardShots } from "./card-shots.ts";
-import { countWords, fits } from "./count-words.ts";
 import { figuresAt } from "./figure.ts";
 import { mustSay, namesToSay } from "./must-say.ts";
 import { nextWays } from "./next-words.ts";
@@ -18,7 +19,6 @@ import { openingOf } from "./opening-words.ts";
 import { gearWords, specialOf, storyWords, wordsOf } from "./own-words.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
-import type { Way, Wording } from "./wording.ts";
 
 export interface Telling {
   readonly wording: Wording;

@@ -1,5 +1,7 @@
 /** The one figure of a card: rounded to two digits, with what it is to be held against. Without a comparison there is none. */
+
 import { daysBetween } from "../../calendar.ts";
+import { cardLimits, fits } from "../../films/index.ts";
 import {
   capital,
   cropName,
@@ -19,8 +21,6 @@ import { coverChange, sideBySide } from "../growth-lines.ts";
 import { lastYears } from "../milestones.ts";
 import { lastYearByNow, pickedSince } from "../picked-sentences.ts";
 import type { PhotosByBed } from "../spot.ts";
-import { cardLimits } from "./card.ts";
-import { fits } from "./count-words.ts";
 
 interface Figure extends Sentence {
   /** How far from ordinary it is. */

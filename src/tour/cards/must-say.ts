@@ -1,12 +1,11 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
+import { cardLimits, type NameToSay, type Wording } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { cultivar, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
 import type { Gear, Obtained } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
-import { cardLimits, type NameToSay } from "./card.ts";
 import { seasonsGrown } from "./remembered.ts";
-import type { Wording } from "./wording.ts";
 
 type Telling = (thing: string, from: string | undefined) => readonly [string, ...string[]];
 
