@@ -1,10 +1,13 @@
 // Takes: words, and things that ask to be shown with their lengths.
 // Gives: how long they take on film, which of them fit into it, and the card they are spoken from: what tours and recaps have in common.
 // Never does: know of beds or plants; touch the disk or the clock.
-export { cardLimits, type NameToSay, type NowPhrase, type SpokenCard } from "./cards/card.ts";
-export { cardMarkdown } from "./cards/card-markdown.ts";
+export { type CoverRow, cardLimits, type NameToSay, type NowPhrase, type SpokenCard } from "./cards/card.ts";
+export { cardMarkdown, rowMarkdown } from "./cards/card-markdown.ts";
 export { clockOf } from "./cards/clock.ts";
 export { countWords, fits, toPause } from "./cards/count-words.ts";
+export { askedIn, promised } from "./cards/promised.ts";
+export { ratioWords, twoDigits } from "./cards/ratio-words.ts";
+export { type Spoken, spokenParts, toSixty } from "./cards/sixty.ts";
 export { makeWording, own, type Way, type Wording } from "./cards/wording.ts";
 export { filmTime, type Handling, offFilm, secondsToSay, stopOverhead } from "./film-time.ts";
 export { type Fit, type Fitting, fitToTarget, type Level } from "./fit.ts";

@@ -1,7 +1,7 @@
 /** The cover and the cards of a brief as HTML: two cards to a sheet, their backs behind them. */
-import { clockOf, type NameToSay, type NowPhrase } from "../films/index.ts";
+import { type CoverRow, clockOf, type NameToSay, type NowPhrase } from "../films/index.ts";
 import { type Sentence, sayPlural } from "../language/index.ts";
-import type { Card, CardShot, Cover, CoverRow } from "../tour/index.ts";
+import type { Card, CardShot, Cover } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
 import type { FieldPicture } from "./field-list/field-list-data.ts";
 import { unbroken } from "./unbroken.ts";

@@ -7,7 +7,7 @@ export { aheadMarkdown } from "./ahead/ahead-markdown.ts";
 export { lookAhead } from "./ahead/look-ahead.ts";
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
 export type { Shot } from "./camera.ts";
-export type { Card, CardSet, CardShot, Cover, CoverRow } from "./cards/card.ts";
+export type { Card, CardSet, CardShot, Cover } from "./cards/card.ts";
 export { mostShots } from "./cards/card.ts";
 export { cardsMarkdown } from "./cards/cards-markdown.ts";
 export { coverLight, toSettle } from "./cards/cover.ts";

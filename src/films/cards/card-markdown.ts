@@ -1,6 +1,6 @@
 /** One card as Markdown that reads as it is. */
 import type { Markdown, Sentence } from "../../language/index.ts";
-import type { NameToSay, SpokenCard } from "./card.ts";
+import type { CoverRow, NameToSay, SpokenCard } from "./card.ts";
 import { clockOf } from "./clock.ts";
 
 /** The card in the order in which it is spoken; `below` is what stands under it: shots to tick, photos to show. */
@@ -41,4 +41,11 @@ function nameWords({ name, say, standing }: NameToSay, { md }: Markdown): string
   const cue = say === undefined ? undefined : md(say);
   const kind = standing === undefined ? undefined : standing === "new to this garden" ? `**${standing}**` : standing;
   return `${md(name)}: ${[cue, kind].filter((part) => part !== undefined).join(", ")}`;
+}
+
+/** "1 Long Bed 1:20", a must in bold, what may fall out first in brackets. */
+export function rowMarkdown({ number, title, seconds, must, mayGo }: CoverRow, { md }: Markdown): string {
+  const words = `${number} ${md(title)} ${clockOf(seconds)}`;
+  if (mayGo) return `(${words})`;
+  return must ? `**${words}**` : words;
 }

@@ -55,3 +55,14 @@ export interface SpokenCard {
   /** What the card had no room for, the most worth first. */
   readonly further: readonly Sentence[];
 }
+
+/** A card's line on the cover. */
+export interface CoverRow {
+  readonly number: number;
+  readonly title: string;
+  readonly seconds: number;
+  readonly begins: number;
+  readonly must: boolean;
+  /** Goes first when time runs short. */
+  readonly mayGo: boolean;
+}

@@ -1,5 +1,5 @@
 /** The cards of a tour: what stands on paper and phone at each stop, below the cover of the film. */
-import type { SpokenCard } from "../../films/index.ts";
+import type { CoverRow, SpokenCard } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
 import type { Brief } from "../brief.ts";
 
@@ -22,16 +22,6 @@ export interface Card extends SpokenCard {
   /** Bed id. */
   readonly bed: string;
   readonly shots: readonly CardShot[];
-}
-
-export interface CoverRow {
-  readonly number: number;
-  readonly title: string;
-  readonly seconds: number;
-  readonly begins: number;
-  readonly must: boolean;
-  /** Goes first when time runs short. */
-  readonly mayGo: boolean;
 }
 
 export interface Owed extends Sentence {

@@ -1,9 +1,9 @@
 /** The cover and the cards as Markdown that reads as it is; the dossier follows them. */
-import { cardMarkdown, clockOf } from "../../films/index.ts";
+import { cardMarkdown, rowMarkdown } from "../../films/index.ts";
 import { type Markdown, markdownWriter, type Sentence, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { dossierMarkdown } from "../dossier-markdown.ts";
-import type { Card, CardSet, CardShot, Cover, CoverRow } from "./card.ts";
+import type { Card, CardSet, CardShot, Cover } from "./card.ts";
 
 export interface MarkdownOptions {
   /** Under each phrase, the file and line it rests on. */
@@ -47,13 +47,6 @@ function coverMarkdown(cover: Cover, write: Markdown): string {
   ]
     .filter((part) => part !== "")
     .join("\n\n");
-}
-
-/** "1 Long Bed 1:20", a must in bold, what may fall out first in brackets. */
-function rowMarkdown({ number, title, seconds, must, mayGo }: CoverRow, { md }: Markdown): string {
-  const words = `${number} ${md(title)} ${clockOf(seconds)}`;
-  if (mayGo) return `(${words})`;
-  return must ? `**${words}**` : words;
 }
 
 const standings = [

@@ -1,5 +1,5 @@
 /** What is shown now: at most three short phrases, the hand's verb first, in order along the bed. */
-import { cardLimits, fits, type NowPhrase, toPause, type Way, type Wording } from "../../films/index.ts";
+import { cardLimits, fits, type NowPhrase, promised, toPause, type Way, type Wording } from "../../films/index.ts";
 import {
   cropName,
   cultivar,
@@ -19,7 +19,6 @@ import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
 import { causeOf } from "./opening-words.ts";
 import { specialOf } from "./own-words.ts";
-import { promised } from "./promised.ts";
 import { bareCause } from "./remembered.ts";
 
 export interface Shown extends NowPhrase {

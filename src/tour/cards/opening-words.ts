@@ -1,7 +1,7 @@
 /** The opening line of a card: whole, said to the lens, without a figure, the strong word last. */
 
 import { daysBetween } from "../../calendar.ts";
-import { cardLimits, own, type Way, type Wording } from "../../films/index.ts";
+import { askedIn, cardLimits, own, promised, type Way, type Wording } from "../../films/index.ts";
 import {
   capital,
   cultivar,
@@ -24,7 +24,6 @@ import { lastYears } from "../milestones.ts";
 import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { wordsOf } from "./own-words.ts";
-import { askedIn, promised } from "./promised.ts";
 import { bareCause, isFirstOfCrop, many, type Remembered } from "./remembered.ts";
 
 export interface ToOpen {
