@@ -1,5 +1,5 @@
 /** The cover and the cards of a brief as HTML: two cards to a sheet, their backs behind them. */
-import { type CoverRow, clockOf, type NameToSay, type NowPhrase } from "../films/index.ts";
+import { type CoverRow, clockOf, type NameToSay, type NowPhrase, type SpokenCard } from "../films/index.ts";
 import { type Sentence, sayPlural } from "../language/index.ts";
 import type { Card, CardShot, Cover } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
@@ -26,7 +26,7 @@ ${careHtml(cover)}
 </section>`;
 }
 
-function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRow): string {
+export function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRow): string {
   const classes = [must ? "must" : "", mayGo ? "may-go" : ""].filter((name) => name !== "").join(" ");
   return `<li${classes === "" ? "" : ` class="${classes}"`}><span class="number">${number}</span> <span class="bed">${text(title)}</span> <span class="long">${clockOf(seconds)}</span> <span class="gone">${clockOf(begins + seconds)}</span></li>`;
 }
@@ -61,18 +61,28 @@ function listed(title: string, lines: readonly Sentence[]): string {
     : `<p class="or"><b>${title}:</b> ${lines.map((line) => `“${sentence(line)}”`).join(" · ")}</p>`;
 }
 
+/** Cards without backs, two to a sheet: what a recap needs while it is spoken. */
+export function frontSheets(cards: readonly SpokenCard[], below: (card: SpokenCard) => string): string {
+  return inPairs(cards)
+    .map((pair) => `<div class="sheet">${pair.map((card) => frontHtml(card, below(card))).join("")}</div>`)
+    .join("\n");
+}
+
+function inPairs<One>(cards: readonly One[]): readonly (readonly One[])[] {
+  return cards.flatMap((_card, at) => (at % 2 === 0 ? [cards.slice(at, at + 2)] : []));
+}
+
 /** Two fronts on a sheet and their backs on the next: turned over along its long edge, each back lies behind its front. */
 export function cardSheets(cards: readonly Card[], pictures: CardPictures): string {
-  const pairs = cards.flatMap((_card, at) => (at % 2 === 0 ? [cards.slice(at, at + 2)] : []));
-  return pairs
+  return inPairs(cards)
     .map(
-      (pair) => `<div class="sheet">${pair.map(frontHtml).join("")}</div>
+      (pair) => `<div class="sheet">${pair.map((card) => frontHtml(card)).join("")}</div>
 <div class="sheet">${pair.map((card) => backHtml(card, pictures)).join("")}</div>`,
     )
     .join("\n");
 }
 
-function frontHtml(card: Card): string {
+function frontHtml(card: SpokenCard, below = ""): string {
   const time = [
     clockOf(card.seconds),
     `${clockOf(card.begins)} gone`,
@@ -92,7 +102,7 @@ function frontHtml(card: Card): string {
       card.aloud.map((line) => `“${sentence(line)}”`),
     ),
     part("Next", one(card.next)),
-  ].join("")}</dl>
+  ].join("")}</dl>${below}
 </article>`;
 }
 
