@@ -1,7 +1,15 @@
 // Takes: words, and things that ask to be shown with their lengths.
 // Gives: how long they take on film, which of them fit into it, and the card they are spoken from: what tours and recaps have in common.
 // Never does: know of beds or plants; touch the disk or the clock.
-export { type CoverRow, cardLimits, type NameToSay, type NowPhrase, type SpokenCard } from "./cards/card.ts";
+export {
+  type CardTitles,
+  type CoverRow,
+  cardLimits,
+  type NameToSay,
+  type NowPhrase,
+  type SpokenCard,
+  tourTitles,
+} from "./cards/card.ts";
 export { cardMarkdown, rowMarkdown } from "./cards/card-markdown.ts";
 export { clockOf } from "./cards/clock.ts";
 export { countWords, fits, toPause } from "./cards/count-words.ts";

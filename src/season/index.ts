@@ -3,7 +3,7 @@
 // Never does: touch the disk, ask a clock, claim more than the numbers allow.
 export { type BackTest, backTest } from "./back-test.ts";
 export { makeRecapCards } from "./cards/make-recap-cards.ts";
-export type { RecapCards, RecapCover, ThreadCard } from "./cards/recap-card.ts";
+export { type RecapCards, type RecapCover, recapTitles, type ThreadCard } from "./cards/recap-card.ts";
 export { recapCardsMarkdown } from "./cards/recap-cards-markdown.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";

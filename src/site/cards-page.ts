@@ -1,5 +1,13 @@
 /** The cover and the cards of a brief as HTML: two cards to a sheet, their backs behind them. */
-import { type CoverRow, clockOf, type NameToSay, type NowPhrase, type SpokenCard } from "../films/index.ts";
+import {
+  type CardTitles,
+  type CoverRow,
+  clockOf,
+  type NameToSay,
+  type NowPhrase,
+  type SpokenCard,
+  tourTitles,
+} from "../films/index.ts";
 import { type Sentence, sayPlural } from "../language/index.ts";
 import type { Card, CardShot, Cover } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
@@ -62,9 +70,13 @@ function listed(title: string, lines: readonly Sentence[]): string {
 }
 
 /** Cards without backs, two to a sheet: what a recap needs while it is spoken. */
-export function frontSheets(cards: readonly SpokenCard[], below: (card: SpokenCard) => string): string {
+export function frontSheets<One extends SpokenCard>(
+  cards: readonly One[],
+  below: (card: One) => string,
+  titles: CardTitles,
+): string {
   return inPairs(cards)
-    .map((pair) => `<div class="sheet">${pair.map((card) => frontHtml(card, below(card))).join("")}</div>`)
+    .map((pair) => `<div class="sheet">${pair.map((card) => frontHtml(card, below(card), titles)).join("")}</div>`)
     .join("\n");
 }
 
@@ -82,7 +94,7 @@ export function cardSheets(cards: readonly Card[], pictures: CardPictures): stri
     .join("\n");
 }
 
-function frontHtml(card: SpokenCard, below = ""): string {
+function frontHtml(card: SpokenCard, below = "", titles = tourTitles): string {
   const time = [
     clockOf(card.seconds),
     `${clockOf(card.begins)} gone`,
@@ -92,10 +104,10 @@ function frontHtml(card: SpokenCard, below = ""): string {
 <header><h2><span class="number">${card.number}</span> ${text(card.title)}</h2><p class="clock">${text(time.join(" · "))}</p></header>
 <p class="opening">“${sentence(card.opening)}”</p>
 <dl>${[
-    part("Then", one(card.before)),
-    part("Now", card.now.map(nowHtml)),
+    part(titles.before, one(card.before)),
+    part(titles.now, card.now.map(nowHtml)),
     part("Figure", one(card.figure)),
-    part("Why", one(card.why)),
+    part(titles.why, one(card.why)),
     part("Names", card.names.length === 0 ? [] : [card.names.map(nameHtml).join(" · ")]),
     part(
       "Say",

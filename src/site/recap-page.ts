@@ -5,7 +5,7 @@
 
 import { type Sentence, sayDay, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
-import type { RecapCards, RecapCover, ThreadCard } from "../season/index.ts";
+import { type RecapCards, type RecapCover, recapTitles, type ThreadCard } from "../season/index.ts";
 import { preparedText } from "../store/index.ts";
 import { type CardPictures, frontSheets, rowHtml } from "./cards-page.ts";
 import { cardsPageStyle } from "./cards-page-style.ts";
@@ -33,7 +33,7 @@ export function recapDocument(
 <header><p class="mark"><strong>Private</strong> <span>Field page. Not for viewers, not for the web.</span></p></header>
 <main id="main">
 ${coverHtml(cover)}
-${frontSheets(cards, (card) => photosHtml(card as ThreadCard, settings, pictures))}
+${frontSheets(cards, (card) => photosHtml(card, settings, pictures), recapTitles)}
 <section class="dossier-head"><h2>Dossier</h2>
 <p>${text(page.span)}</p>
 <p class="recap-paragraph">${text(page.paragraph)}</p></section>

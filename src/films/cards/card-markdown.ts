@@ -1,10 +1,15 @@
 /** One card as Markdown that reads as it is. */
 import type { Markdown, Sentence } from "../../language/index.ts";
-import type { CoverRow, NameToSay, SpokenCard } from "./card.ts";
+import { type CardTitles, type CoverRow, type NameToSay, type SpokenCard, tourTitles } from "./card.ts";
 import { clockOf } from "./clock.ts";
 
 /** The card in the order in which it is spoken; `below` is what stands under it: shots to tick, photos to show. */
-export function cardMarkdown(card: SpokenCard, below: string, write: Markdown): string {
+export function cardMarkdown(
+  card: SpokenCard,
+  below: string,
+  write: Markdown,
+  titles: CardTitles = tourTitles,
+): string {
   const { md, below: sources } = write;
   const head = [
     `## ${card.number} ${md(card.title)}`,
@@ -19,10 +24,10 @@ export function cardMarkdown(card: SpokenCard, below: string, write: Markdown): 
   ) => (phrases.length === 0 ? [] : [`- ${title}: ${phrases.map(words).join(" · ")}${sources(phrases)}`]);
   const one = (phrase: Sentence | undefined) => (phrase === undefined ? [] : [phrase]);
   const lines = [
-    ...part("Then", one(card.before)),
-    ...part("Now", card.now, (phrase) => nowWords(phrase, write)),
+    ...part(titles.before, one(card.before)),
+    ...part(titles.now, card.now, (phrase) => nowWords(phrase, write)),
     ...part("Figure", one(card.figure)),
-    ...part("Why", one(card.why)),
+    ...part(titles.why, one(card.why)),
     ...part("Names", card.names, (name) => nameWords(name as NameToSay, write)),
     ...part("**SAY ALOUD**", card.aloud, ({ text }) => `“${md(text)}”`),
     ...part("Next", one(card.next)),

@@ -18,6 +18,15 @@ export const cardLimits = {
   spoken: 60,
 } as const;
 
+/** What the parts are headed with. */
+export interface CardTitles {
+  readonly before: string;
+  readonly now: string;
+  readonly why: string;
+}
+
+export const tourTitles: CardTitles = { before: "Then", now: "Now", why: "Why" };
+
 export interface NowPhrase extends Sentence {
   /** What the hand does, the beginning of the text: "lift the net". */
   readonly hand?: string | undefined;

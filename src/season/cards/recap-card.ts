@@ -1,8 +1,11 @@
 /** The cards of a film that looks back: one for each thread of the year, below a cover of their own. */
-import type { CoverRow, SpokenCard } from "../../films/index.ts";
+import type { CardTitles, CoverRow, SpokenCard } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
 import type { Recap, RecapPhoto } from "../recap.ts";
 import type { ThreadKind } from "../threads/thread.ts";
+
+/** Looking back, what was noted says more than a reason. */
+export const recapTitles: CardTitles = { before: "Then", now: "What", why: "Note" };
 
 export interface ThreadCard extends SpokenCard {
   readonly kind: ThreadKind;

@@ -3,13 +3,13 @@ import { cardMarkdown, rowMarkdown } from "../../films/index.ts";
 import { type Markdown, markdownWriter, type Sentence, sayDay, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { recapMarkdown } from "../recap-markdown.ts";
-import type { RecapCards, RecapCover, ThreadCard } from "./recap-card.ts";
+import { type RecapCards, type RecapCover, recapTitles, type ThreadCard } from "./recap-card.ts";
 
 export function recapCardsMarkdown({ cover, cards, dossier }: RecapCards, settings: GardenSettings): string {
   const write = markdownWriter(false);
   const parts = [
     coverMarkdown(cover, write),
-    ...cards.map((card) => cardMarkdown(card, photosOf(card, settings, write), write)),
+    ...cards.map((card) => cardMarkdown(card, photosOf(card, settings, write), write, recapTitles)),
     "---",
     recapMarkdown(dossier, settings),
     further(cards, write),

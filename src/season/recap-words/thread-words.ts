@@ -314,8 +314,14 @@ export function figureText(figure: Figure, voice: ThreadVoice): string | undefin
       return beside(`${weight(figure.grams)} a plant`, ratio, weight(figure.before), { ...voice, soFar: false });
     }
     case "season": {
-      const weight = (grams: number) => sayWeight(roundedGrams(grams, settings), settings.units);
-      return beside(weight(figure.grams), figure.grams / figure.before, weight(figure.before), voice);
+      // A year's weight keeps its pounds or kilograms: "226 kg, nearly 70 per cent over 2024".
+      const weight = (grams: number) =>
+        sayWeight(grams < 10_000 ? roundedGrams(grams, settings) : whole(grams, settings), settings.units);
+      const ratio = figure.grams / figure.before;
+      const exact = percentOver(ratio);
+      const text =
+        exact === undefined || voice.soFar ? undefined : `${weight(figure.grams)}, ${exact} ${voice.lastSeason}`;
+      return text ?? beside(weight(figure.grams), ratio, weight(figure.before), voice);
     }
     case "lost of":
       return `${capital(sayNumber(figure.plants))} of ${sayNumber(figure.began)} lost`;
@@ -344,6 +350,20 @@ function beside(amount: string, ratio: number, then: string | undefined, { lastS
 
 function sizeOf(picked: Picked): number {
   return picked.grams > 0 ? picked.grams : picked.litres > 0 ? picked.litres : pieces(picked);
+}
+
+/** "nearly 70 per cent over", "about 20 per cent under"; undefined where a word says it better. */
+function percentOver(ratio: number): string | undefined {
+  const percent = Math.abs(ratio - 1) * 100;
+  const tens = Math.round(percent / 10) * 10;
+  if (tens < 10 || tens > 90) return undefined;
+  const about = percent < tens - 1 ? "nearly" : percent > tens + 1 ? "some" : "about";
+  return `${about} ${tens} per cent ${ratio > 1 ? "over" : "under"}`;
+}
+
+function whole(grams: number, { units }: GardenSettings): number {
+  const unit = units === "us" ? gramsPerPound : 1000;
+  return Math.round(grams / unit) * unit;
 }
 
 /** What a card is headed with. */

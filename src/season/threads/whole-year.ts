@@ -34,7 +34,7 @@ export function yearThread(telling: Telling): readonly Thread[] {
     {
       kind: "year",
       about: {},
-      worth: 56 + Math.min(10, 8 * heavier),
+      worth: 70 + Math.min(10, 8 * heavier),
       lead: part({ is: "season", ratio }, same.now.lines, to),
       now: facts,
       figure: part(
