@@ -9,6 +9,7 @@ export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-dat
 export { type Forecast, forecaster } from "./forecast.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
 export { allTimed, stillWaiting, waits } from "./maturity.ts";
+export { openPickings } from "./open-pickings.ts";
 export type {
   ForecastRow,
   LossRow,

@@ -1,9 +1,10 @@
 /** What threads are drawn from: the material of the recap and the person's own lines, each gathered once. */
 import { cropOf } from "../../crop-of.ts";
 import { type Picking, type Season, sameDayIn } from "../../garden/index.ts";
-import type { Day, Event, Picked, PlantIds } from "../../model.ts";
+import type { Day, Event, OpenPicking, Picked, PlantIds } from "../../model.ts";
 import { comparable, pickedInAll } from "../../picked.ts";
 import type { Material } from "../material.ts";
+import { openPickings } from "../open-pickings.ts";
 import { type OwnLine, ownLines } from "./own-lines.ts";
 
 export interface Telling {
@@ -34,7 +35,7 @@ export function telling(material: Material, forViewers: boolean): Telling {
   const lines = ownLines(garden, to, forViewers);
   const events = garden.events.filter(({ kind, private: hidden }) => kind === "picked" && !hidden);
   const byEvent = new Map<Event | undefined, Picking>(book.pickings.map((picking) => [picking.event, picking]));
-  const open = forViewers ? [] : openPickings(material);
+  const open = garden.openPickings ?? openPickings(garden);
   return {
     material,
     before:
@@ -55,8 +56,12 @@ export function telling(material: Material, forViewers: boolean): Telling {
         doubtful: inDoubt(
           pickedInAll(found.map((event) => ({ day: event.day, harvest: byEvent.get(event)?.harvest ?? event }))),
           open.filter(
-            ({ day, of }) =>
-              day >= first && day <= end && (of === undefined || which({ ...of, crop: cropOf(garden, of)?.id })),
+            (one) =>
+              one.day >= first &&
+              one.day <= end &&
+              (one.crop === undefined && one.variety === undefined
+                ? true
+                : which({ variety: one.variety, crop: cropOf(garden, one)?.id })),
           ),
         ),
       };
@@ -64,44 +69,13 @@ export function telling(material: Material, forViewers: boolean): Telling {
   };
 }
 
-interface OpenPicking {
-  readonly day: Day;
-  readonly of?: PlantIds | undefined;
-  readonly event: Event;
-}
-
-/** Lines that are questions and, as likely as not, tell of an amount picked; of each line the largest. */
-function openPickings({ book: { garden } }: Material): readonly OpenPicking[] {
-  const size = ({ grams = 0, litres = 0, count }: Event) => grams + litres * 1000 + (count?.value ?? 0);
-  return garden.readings
-    .filter(({ as }) => as === "question")
-    .flatMap(({ readings }) =>
-      readings
-        .flatMap(({ events }, at) =>
-          events.filter(
-            (event) =>
-              event.kind === "picked" &&
-              (event.grams !== undefined || event.litres !== undefined || (at === 0 && event.count !== undefined)),
-          ),
-        )
-        .toSorted((a, b) => size(b) - size(a))
-        .slice(0, 1)
-        .map((event) => ({
-          day: event.day,
-          of: event.variety === undefined && event.crop === undefined ? undefined : event,
-          event,
-        })),
-    );
-}
-
 /** Less than this of a sum changes nothing that is told in two digits and a rough comparison. */
 const unfelt = 0.05;
 
 /** In the measures that the sum is told in: five bunches of scapes change nothing in a number of bulbs. */
 function inDoubt(sum: Picked, open: readonly OpenPicking[]): boolean {
-  const total = (of: (event: Event) => number | undefined) =>
-    open.reduce((all, { event }) => all + (of(event) ?? 0), 0);
-  const pieces = ({ grams, litres, count, unit = "piece" }: Event) =>
+  const total = (of: (one: OpenPicking) => number | undefined) => open.reduce((all, one) => all + (of(one) ?? 0), 0);
+  const pieces = ({ grams, litres, count, unit = "piece" }: OpenPicking) =>
     grams === undefined && litres === undefined && sum.counts[unit] !== undefined ? count?.value : undefined;
   if (sum.times === 0) return open.length > 0;
   return (
