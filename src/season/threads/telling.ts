@@ -33,8 +33,14 @@ export function telling(material: Material, forViewers: boolean): Telling {
   const { garden } = book;
   const last = book.seasons.find(({ year }) => year === season.year - 1);
   const lines = ownLines(garden, to, forViewers);
-  const events = garden.events.filter(({ kind, private: hidden }) => kind === "picked" && !hidden);
   const byEvent = new Map<Event | undefined, Picking>(book.pickings.map((picking) => [picking.event, picking]));
+  const all = garden.events
+    .filter(({ kind, private: hidden }) => kind === "picked" && !hidden)
+    .map((event) => {
+      const credited = byEvent.get(event);
+      const of = { variety: event.variety ?? credited?.variety, crop: event.crop ?? credited?.crop };
+      return { event, of: { ...of, crop: cropOf(garden, of)?.id }, harvest: credited?.harvest ?? event };
+    });
   const open = garden.openPickings ?? openPickings(garden);
   return {
     material,
@@ -45,16 +51,13 @@ export function telling(material: Material, forViewers: boolean): Telling {
     lines,
     now: lines.filter(({ day }) => day >= from && day <= to),
     picked(first, end, which = () => true) {
-      const found = events.filter((event) => {
-        const planting = byEvent.get(event);
-        const of = { variety: event.variety ?? planting?.variety, crop: event.crop ?? planting?.crop };
-        return event.day >= first && event.day <= end && which({ ...of, crop: cropOf(garden, of)?.id });
-      });
+      const found = all.filter(({ event: { day }, of }) => day >= first && day <= end && which(of));
+      const sum = pickedInAll(found.map(({ event: { day }, harvest }) => ({ day, harvest })));
       return {
-        sum: pickedInAll(found.map((event) => ({ day: event.day, harvest: byEvent.get(event)?.harvest ?? event }))),
-        lines: found,
+        sum,
+        lines: found.map(({ event }) => event),
         doubtful: inDoubt(
-          pickedInAll(found.map((event) => ({ day: event.day, harvest: byEvent.get(event)?.harvest ?? event }))),
+          sum,
           open.filter(
             (one) =>
               one.day >= first &&
