@@ -55,7 +55,7 @@ function stories(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>)
         .filter(({ asks, text }) => asks !== true && !/^[#>|]/.test(text))
         .flatMap(({ text, place }) =>
           text
-            .split(/\n\s*[-*]\s+|\n{2,}/)
+            .split(/\n[ \t]{0,8}[-*][ \t]|\n\n/)
             .map((line) => sentencesOf(line.replace(/^\s*[-*]\s+/, "")).join(" "))
             .filter((line) => line !== "")
             .map((line) => lineOf(line, note.day, place, note.beds.length === 1 ? note.beds[0] : undefined)),

@@ -23,7 +23,7 @@ const deeds: ReadonlySet<EventKind> = new Set([
   "doing",
 ]);
 const anotherWay =
-  /\b(?:this time|instead of|(?:than|unlike|after) last (?:year|time|season)|because of (?:the|last)\b.*\blast year)\b/i;
+  /\b(?:this time|instead of|(?:than|unlike|after) last (?:year|time|season)|because of (?:the|last)\b.{0,80}\blast year)\b/i;
 const superlative = /\b(?:ever|never|best|earlier|sooner|twice|half the size)\b/i;
 const reasons = /\bbecause of\b|\bafter last year\b/i;
 const months = "january february march april may june july august september october november december".split(" ");
@@ -261,7 +261,7 @@ function deed(line: OwnLine, lead: Part<Told>, { material: { book, to } }: Telli
     words !== said &&
     isRemark(words) &&
     !words.includes(said ?? "\n") &&
-    /[a-z]{3}.*\s/i.test(words) &&
+    /[a-z]{3}/i.test(words) &&
     toPause(words, 7) !== undefined
   )
     return part({ is: "own words", text: words, of }, [event], to);
