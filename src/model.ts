@@ -1183,12 +1183,26 @@ export interface Garden extends Records {
   readonly tasks: readonly Task[];
   /** What is planned, in the order in which it was written down. */
   readonly plans: readonly Plan[];
+  /**
+   * Of the garden as viewers see it, where no question is shown: what questions may say was picked. No sum is told over them.
+   * Undefined where the questions themselves stand in `readings`.
+   */
+  readonly openPickings?: readonly OpenPicking[] | undefined;
   /** What earlier films say, by episode id; undefined until a command that needs it has read the captions. */
   readonly spoken?: ReadonlyMap<string, readonly SpokenLine[]> | undefined;
   /** Where photos say they were taken, each place once, to about a hundred metres: what no page may tell. Private always. */
   readonly photosTakenAt?: readonly Position[] | undefined;
   /** What was measured in the photos; undefined until a command that needs it has measured them. */
   readonly growth?: GardenGrowth | undefined;
+}
+
+/** The amount that a line may tell of which nobody knows yet what it says. */
+export interface OpenPicking extends PlantIds {
+  readonly day: Day;
+  readonly grams?: number | undefined;
+  readonly litres?: number | undefined;
+  readonly count?: Count | undefined;
+  readonly unit?: PickUnit | undefined;
 }
 
 /** One caption of a film as plain text, as it was said. */

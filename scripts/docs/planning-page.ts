@@ -1,7 +1,8 @@
 /** docs/planning.md, printed from the tables of values and of time on film, and from a tour planned on the demo garden's terms. */
 import { highSun } from "../../src/almanac/index.ts";
 import { filmTime, offFilm, stopOverhead } from "../../src/films/film-time.ts";
-import { cardLimits } from "../../src/tour/cards/card.ts";
+import { cardLimits } from "../../src/films/index.ts";
+import { mostShots } from "../../src/tour/cards/card.ts";
 import { mostPerStop, novelty, repeated, showValues, toldAgain } from "../../src/tour/show-values.ts";
 
 export function planningPage(): string {
@@ -33,7 +34,7 @@ Of what is chosen, a card for each stop holds what is needed while the camera ru
 
 What is spoken comes to ${cardLimits.spoken} words at most. When it is more, then, the third thing now, the figure, the second thing now and
 the reason go, in this order, into the dossier below; letters are never made smaller. The limits are common practice of people who
-speak to camera: one thought and one figure at a time, only the first sentence whole. The back of a card has at most ${cardLimits.shots} shots; *hold 10* is ten
+speak to camera: one thought and one figure at a time, only the first sentence whole. The back of a card has at most ${mostShots} shots; *hold 10* is ten
 seconds, of which the edit uses four.
 
 ## How long things take

@@ -108,19 +108,31 @@ function table(head: string, rows: readonly string[]): string {
 
 const introduction = `# Looking back, and next year
 
-\`plotreel recap 2026\` writes the outline of the film that looks back on a season: a paragraph to begin with, the season in
-figures, the weather, best and worst with their reasons, what was lost, photos of each bed first, at its fullest and last,
-trials, promises, thanks and what is still to come, and next year. It goes into \`out/recaps/\` as Markdown, data, a page to
-print, and a seed order for a spreadsheet. \`--length 10\` fits it into ten minutes; \`--month 6\` tells one month;
-\`--since-last\` begins where the last episode called a recap ended. \`plotreel publish\` puts a page with charts for each
-season on the public site, without money, positions and plans, and the whole of it on the field pages.
+\`plotreel recap 2026\` writes the film that looks back on a season as the set of cards that a tour has: a cover with the year in a
+sentence, and at most ten cards, the most worth first, in sixty words each. A card is a thread: what was tried and what came of it,
+what failed and what you mean to do about it, the surprise, what never grew here before, the bed that changed most with its photos,
+a trial as far as it can be told, the whole season, what is still owed, and last what comes next. Each part rests on your lines.
+
+Nothing is told to have helped: a card says what you did, what was picked and what you wrote of it. Your plans (\`plan:\`), your
+reasons ("because of the blight last year") and what you note beside a picking are what it draws on. A figure stands only beside
+the season before, and no sum is told that a line still in question could change; the cover says how many there are. A line that is
+a question is at most told in its own words, and never to viewers. A promise that was not kept is told in one card of one recap, that
+of the days in which it fell due. A year with little on record gets few cards, or none.
+
+The report follows as the dossier: a paragraph, the season in figures, the weather, best and worst with their reasons, what was
+lost, photos of each bed first, at its fullest and last, trials, promises, thanks and what is still to come, and next year. All of
+it goes into \`out/recaps/\` as Markdown, data (\`cover\`, \`cards\`, \`dossier\`), a page to print with two cards to a sheet, and a seed
+order for a spreadsheet. \`--length 10\` leaves out what ten minutes have no room for; \`--month 6\` tells one month;
+\`--since-last\` begins where the last episode called a recap ended. \`plotreel publish\` puts a page for each season on the public site,
+told in the same threads, with the report and its charts folded below, without money, positions and plans, and the whole of
+it on the field pages.
 
 A season begins on \`season starts\` of garden.md, else on 1 January, or on 1 July where \`place\` lies south of the equator. It
 is called by the year in which it begins: 2026, or 2025/26 where it goes over New Year.
 
 Plants that are known as annuals and that no line clears are taken to be over when their season turns; that is never told as
 news. Perennials go on. Of plants that neither the table of crops nor their own file knows \`plotreel check\` asks once.
-What you wrote down with \`plan:\` stands in the outline among what you mean to do next year.
+What you wrote down with \`plan:\` comes back on the card of what it is about, else on the last one.
 `;
 
 const weather = `## Weather

@@ -1,6 +1,7 @@
-/** The field list of a tour with its small pictures, whose copies have a corner of the cache to themselves. */
+/** The field list of a tour with its small pictures, and those of cards, whose copies have a corner of the cache to themselves. */
 import path from "node:path";
 import { publishPhotos } from "../photos/index.ts";
+import type { RecapCards } from "../season/index.ts";
 import { type CardPictures, type FieldList, fieldPictures, makeFieldList, picturesWanted } from "../site/index.ts";
 import type { CardSet } from "../tour/index.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -9,11 +10,23 @@ import type { Loaded } from "./load-garden.ts";
 const WIDTH = 480;
 
 /** The views to match, small, by photo path: the phone and the paper carry the same. */
-export async function cardPictures(
+export async function cardPictures(loaded: Loaded, cards: CardSet): Promise<CardPictures> {
+  return smallPictures(loaded, picturesWanted(cards.dossier));
+}
+
+/** The photos that the cards of a recap show. */
+export async function recapPictures(loaded: Loaded, { cards }: RecapCards): Promise<CardPictures> {
+  return smallPictures(
+    loaded,
+    cards.flatMap(({ photos }) => photos.map(({ path: file }) => file)),
+  );
+}
+
+async function smallPictures(
   { garden, recordsDir, cacheDir, report }: Loaded,
-  cards: CardSet,
+  paths: readonly string[],
 ): Promise<CardPictures> {
-  const wanted = new Set(picturesWanted(cards.dossier));
+  const wanted = new Set(paths);
   const photos = garden.photos.filter((photo) => wanted.has(photo.path));
   const { copies } = await publishPhotos(photos, {
     recordsDir,

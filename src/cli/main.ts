@@ -147,7 +147,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
 
   withOut(withRecords(program.command("recap")))
-    .description("look back on a season: an outline for the film, results, trials, next year, a seed order")
+    .description("look back on a season: cover and cards for the film, the report behind them, a seed order")
     .argument("<year>", "the year in which the season begins, such as 2026, or 2025/26")
     .option("--month <month>", "only this month of it, such as 6 or 2026-06")
     .option("--since-last", "only what came after the last published recap")

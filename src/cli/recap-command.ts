@@ -1,12 +1,13 @@
-/** `plotreel recap YEAR`: the outline of the film that looks back, as Markdown, data, a page to print, and the seed order. */
+/** `plotreel recap YEAR`: cover, cards and dossier of the film that looks back, as Markdown, data, a page to print; the seed order. */
 import path from "node:path";
 import { isDay } from "../calendar.ts";
 import { type Season, seasonAsked } from "../garden/index.ts";
 import type { Day } from "../model.ts";
-import { lastRecap, makeRecap, type Recap, recapMarkdown, seedListCsv } from "../season/index.ts";
+import { lastRecap, makeRecapCards, type RecapCards, recapCardsMarkdown, seedListCsv } from "../season/index.ts";
 import { recapDocument } from "../site/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { recapPictures } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 
@@ -40,31 +41,29 @@ export async function recap(read: Loaded, options: RecapOptions, effects: Effect
   if (options.sinceLast === true && lastRecap(read.garden, read.today) === undefined) {
     effects.err("No published episode is called a recap yet, so this one begins with the season.");
   }
-  const { garden } = await measured(read);
-  const made = makeRecap(garden, read.weather, {
+  const loaded = await measured(read);
+  const { garden } = loaded;
+  const made = makeRecapCards(garden, read.weather, {
     season,
     month,
     sinceLast: options.sinceLast,
     today: read.today,
     target: options.length === undefined ? undefined : Math.round(options.length * 60),
   });
-  return write(made, garden.settings, options, effects);
+  return write(made, loaded, options, effects);
 }
 
-async function write(
-  made: Recap,
-  settings: Loaded["garden"]["settings"],
-  options: RecapOptions,
-  effects: Effects,
-): Promise<number> {
-  const stem = path.resolve(effects.cwd, options.out, "recaps", made.recap);
-  const markdown = recapMarkdown(made, settings);
+async function write(made: RecapCards, loaded: Loaded, options: RecapOptions, effects: Effects): Promise<number> {
+  const { settings } = loaded.garden;
+  const { dossier } = made;
+  const stem = path.resolve(effects.cwd, options.out, "recaps", dossier.recap);
+  const markdown = recapCardsMarkdown(made, settings);
   const data = JSON.stringify(made, null, 2);
   await effects.writeText(`${stem}.md`, markdown);
   await effects.writeText(`${stem}.json`, `${data}\n`);
-  await effects.writeText(`${stem}.html`, recapDocument(made, settings));
-  const seeds = made.kind === "season" && made.nextYear.seeds.length > 0;
-  if (seeds) await effects.writeText(`${stem}-seed-order.csv`, seedListCsv(made.nextYear.seeds));
+  await effects.writeText(`${stem}.html`, recapDocument(made, settings, await recapPictures(loaded, made)));
+  const seeds = dossier.kind === "season" && dossier.nextYear.seeds.length > 0;
+  if (seeds) await effects.writeText(`${stem}-seed-order.csv`, seedListCsv(dossier.nextYear.seeds));
   effects.out(options.json === true ? data : markdown.trimEnd());
   effects.err(`Written: ${stem}.md, .json and .html (the page to print).`);
   if (seeds) effects.err(`Seed order for next year: ${stem}-seed-order.csv`);

@@ -1,11 +1,15 @@
 // Takes: the garden, its weather, and a season or a day.
-// Gives: the recap as plain data and Markdown; results, forecasts, trials, needs, plan and seed list for next year.
+// Gives: the recap as cover, cards and dossier, plain data and Markdown; results, forecasts, trials, needs, plan and seed list for next year.
 // Never does: touch the disk, ask a clock, claim more than the numbers allow.
 export { type BackTest, backTest } from "./back-test.ts";
+export { makeRecapCards } from "./cards/make-recap-cards.ts";
+export { type RecapCards, type RecapCover, recapTitles, type ThreadCard } from "./cards/recap-card.ts";
+export { recapCardsMarkdown } from "./cards/recap-cards-markdown.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
 export { allTimed, stillWaiting, waits } from "./maturity.ts";
+export { openPickings } from "./open-pickings.ts";
 export type {
   ForecastRow,
   LossRow,

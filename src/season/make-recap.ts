@@ -56,6 +56,15 @@ export interface RecapRequest {
 const segmentSeconds = 6;
 
 export function makeRecap(garden: Garden, weather: Weather | undefined, request: RecapRequest): Recap {
+  return gatherRecap(garden, weather, request).recap;
+}
+
+/** The report, and what it was made from: the threads of the cards are drawn from the same. */
+export function gatherRecap(
+  garden: Garden,
+  weather: Weather | undefined,
+  request: RecapRequest,
+): { readonly recap: Recap; readonly material: Material } {
   const { season, today } = request;
   const span = spanOf(garden, request);
   const book = seasonBook(garden, weather ?? noWeather, span.to);
@@ -65,7 +74,7 @@ export function makeRecap(garden: Garden, weather: Weather | undefined, request:
   const drafts = draftSegments(material);
   const { segments, leftOut, seconds } = fitted(garden, drafts, request.target);
   const charts = recapCharts(book, season, span.from, span.to);
-  return {
+  const recap: Recap = {
     recap: span.name,
     title: titleOf(garden, season, span, finished),
     kind: span.kind,
@@ -94,6 +103,7 @@ export function makeRecap(garden: Garden, weather: Weather | undefined, request:
     methods: methods(material),
     charts,
   };
+  return { recap, material };
 }
 
 interface Span {

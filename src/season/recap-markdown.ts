@@ -1,4 +1,4 @@
-/** The recap as Markdown that reads as it is: the outline first, then the tables. */
+/** The report of a recap as Markdown that reads as it is: the outline first, then the tables. It stands behind the cards. */
 
 import type { Level } from "../films/index.ts";
 import { minutes } from "../films/index.ts";
@@ -11,7 +11,6 @@ export const levelNames: Readonly<Record<Level, string>> = { must: "Must", shoul
 export function recapMarkdown(recap: Recap, settings: GardenSettings): string {
   const parts = [
     head(recap),
-    opening(recap),
     ...recap.segments.filter(({ seconds }) => seconds > 0).map((segment) => segmentMarkdown(segment, settings)),
     leftOut(recap),
     results(recap, settings),
@@ -36,13 +35,7 @@ function head({ title, spanText, target, seconds }: Recap): string {
     target === undefined
       ? `about ${minutes(seconds.chosen)} to say`
       : `${minutes(target)} asked for, ${minutes(seconds.chosen)} planned`;
-  return `# ${md(title)}\n\n**${spanText} · ${length}**\n\nWhat must be said takes about ${minutes(seconds.must)}, with what should be said ${minutes(seconds.should)}, all of it ${minutes(seconds.all)}.`;
-}
-
-function opening({ opening: lines }: Recap): string {
-  if (lines.length === 0) return "";
-  const list = lines.map(({ text }, index) => `${index + 1}. ${md(text)}`).join("\n");
-  return `${lines.length === 1 ? "Open with this:" : "Open with one of these:"}\n\n${list}`;
+  return `# Dossier: ${md(title)}\n\n**${spanText} · ${length}**\n\nWhat must be said takes about ${minutes(seconds.must)}, with what should be said ${minutes(seconds.should)}, all of it ${minutes(seconds.all)}.`;
 }
 
 function segmentMarkdown({ number, title, show, photos, seconds, kind }: Segment, settings: GardenSettings): string {

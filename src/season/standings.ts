@@ -23,6 +23,15 @@ export interface Standing extends Sentence {
   readonly score: number;
   /** What weighs most: "more than last year", "lost". */
   readonly why: string;
+  readonly facts: {
+    readonly lost: number;
+    readonly began?: number | undefined;
+    readonly lostAll: boolean;
+    readonly causes: readonly string[];
+    readonly troubles: readonly string[];
+    /** Grams from each plant of finished plantings, and the year before. */
+    readonly each?: { readonly grams: number; readonly lastYear: number } | undefined;
+  };
 }
 
 export interface Standings {
@@ -200,6 +209,14 @@ function judge(
     variety: account.variety,
     score: Number.isFinite(score) ? score : 0,
     why,
+    facts: {
+      lost,
+      began: began !== undefined && began > 0 ? began : undefined,
+      lostAll: account.lostAll && lost === 0,
+      causes: [...new Set(account.losses.flatMap(({ cause }) => cause ?? []))],
+      troubles,
+      each: eachPlant(book, account, season),
+    },
   };
 }
 
@@ -261,6 +278,14 @@ function sentenceOf(book: SeasonBook, account: Account, season: Season, from: Da
     },
     { settings, day: to },
   );
+}
+
+function eachPlant(book: SeasonBook, { variety, lots }: Account, season: Season): Standing["facts"]["each"] {
+  const own = perPlant(lots.filter((lot) => lot.season === season.year));
+  const then = perPlant(lotsBefore(book, variety, season));
+  return own?.grams === undefined || then?.grams === undefined || own.plants < 2 || then.plants < 2
+    ? undefined
+    : { grams: own.grams, lastYear: then.grams };
 }
 
 /** Finished plantings of the season before. */

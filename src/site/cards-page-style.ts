@@ -40,6 +40,8 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
 .takes { flex: none; display: flex; gap: .4rem; }
 .takes i { width: 1.75rem; height: 1.75rem; border: 1px solid var(--zinc-line); border-radius: 50%; font-style: normal; text-align: center; line-height: 1.65rem; }
 .card img { float: right; width: 9rem; height: auto; margin: 0 0 .4rem .6rem; }
+.card .spot-photos { display: flex; flex-wrap: wrap; gap: .6rem; margin-top: .6rem; }
+.card .spot-photos img { float: none; margin: 0; }
 .dossier-head { margin-top: 3rem; }
 @media (min-width: 68rem) { .sheet { grid-template-columns: 1fr 1fr; } }
 @media print {

@@ -1,14 +1,15 @@
 /** The cover and the cards of a brief as HTML: two cards to a sheet, their backs behind them. */
-import { type Sentence, sayPlural } from "../language/index.ts";
 import {
-  type Card,
-  type CardShot,
-  type Cover,
+  type CardTitles,
   type CoverRow,
   clockOf,
   type NameToSay,
   type NowPhrase,
-} from "../tour/index.ts";
+  type SpokenCard,
+  tourTitles,
+} from "../films/index.ts";
+import { type Sentence, sayPlural } from "../language/index.ts";
+import type { Card, CardShot, Cover } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
 import type { FieldPicture } from "./field-list/field-list-data.ts";
 import { unbroken } from "./unbroken.ts";
@@ -42,7 +43,7 @@ ${careHtml(cover, parts)}
 </section>`;
 }
 
-function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRow): string {
+export function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRow): string {
   const classes = [must ? "must" : "", mayGo ? "may-go" : ""].filter((name) => name !== "").join(" ");
   return `<li${classes === "" ? "" : ` class="${classes}"`}><span class="number">${number}</span> <span class="bed">${text(title)}</span> <span class="long">${clockOf(seconds)}</span> <span class="gone">${clockOf(begins + seconds)}</span></li>`;
 }
@@ -92,10 +93,10 @@ export function pocketSheets(cards: readonly Card[], pictures: CardPictures): st
       face(
         card,
         `${clockOf(card.seconds)} · ${clockOf(card.begins)} gone`,
-        `${openingHtml(card)}<dl>${shownParts(card)}</dl>`,
+        `${openingHtml(card)}<dl>${shownParts(card, tourTitles)}</dl>`,
         "front",
       ),
-      face(card, light, `<dl>${toldParts(card)}</dl>`, "front"),
+      face(card, light, `<dl>${toldParts(card, tourTitles)}</dl>`, "front"),
       face(card, marks, shotList(first), "back"),
       face(card, then.length === 0 ? undefined : marks, `${shotList(then)}${matchPicture(card, pictures)}`, "back"),
     ];
@@ -103,45 +104,66 @@ export function pocketSheets(cards: readonly Card[], pictures: CardPictures): st
   return cards.map((card) => `<div class="sheet pocket">${sheet(card).join("")}</div>`).join("\n");
 }
 
-function face({ number, title }: Card, beside: string | undefined, body: string, side: "front" | "back"): string {
+function face(
+  { number, title }: SpokenCard,
+  beside: string | undefined,
+  body: string,
+  side: "front" | "back",
+  anchor = "",
+): string {
   const clock = beside === undefined ? "" : `<p class="clock">${text(beside)}</p>`;
-  return `<article class="card ${side}">
+  return `<article class="card ${side}"${anchor}>
 <header><h2><span class="number">${number}</span> ${text(title)}</h2>${clock}</header>
 ${body}
 </article>`;
 }
 
+/** Cards without backs, two to a sheet: what a recap needs while it is spoken. */
+export function frontSheets<One extends SpokenCard>(
+  cards: readonly One[],
+  below: (card: One) => string,
+  titles: CardTitles,
+): string {
+  return inPairs(cards)
+    .map((pair) => `<div class="sheet">${pair.map((card) => frontHtml(card, below(card), titles)).join("")}</div>`)
+    .join("\n");
+}
+
+function inPairs<One>(cards: readonly One[]): readonly (readonly One[])[] {
+  return cards.flatMap((_card, at) => (at % 2 === 0 ? [cards.slice(at, at + 2)] : []));
+}
+
 /** Two fronts on a sheet and their backs on the next: turned over along its long edge, each back lies behind its front. */
 export function cardSheets(cards: readonly Card[], pictures: CardPictures): string {
-  const pairs = cards.flatMap((_card, at) => (at % 2 === 0 ? [cards.slice(at, at + 2)] : []));
-  return pairs
+  return inPairs(cards)
     .map(
-      (pair) => `<div class="sheet">${pair.map(frontHtml).join("")}</div>
+      (pair) => `<div class="sheet">${pair.map((card) => frontHtml(card)).join("")}</div>
 <div class="sheet">${pair.map((card) => backHtml(card, pictures)).join("")}</div>`,
     )
     .join("\n");
 }
 
-function frontHtml(card: Card): string {
+function frontHtml(card: SpokenCard, below = "", titles = tourTitles): string {
   const time = [
     clockOf(card.seconds),
     `${clockOf(card.begins)} gone`,
     ...(card.light === undefined ? [] : [card.light]),
   ];
-  return face(card, time.join(" · "), `${openingHtml(card)}\n<dl>${shownParts(card)}${toldParts(card)}</dl>`, "front");
+  const body = `${openingHtml(card)}\n<dl>${shownParts(card, titles)}${toldParts(card, titles)}</dl>${below}`;
+  return face(card, time.join(" · "), body, "front", ` id="card-${card.number}"`);
 }
 
-function openingHtml({ opening }: Card): string {
+function openingHtml({ opening }: SpokenCard): string {
   return `<p class="opening">“${sentence(opening)}”</p>`;
 }
 
-function shownParts({ before, now, figure }: Card): string {
-  return [part("Then", one(before)), part("Now", now.map(nowHtml)), part("Figure", one(figure))].join("");
+function shownParts({ before, now, figure }: SpokenCard, titles: CardTitles): string {
+  return [part(titles.before, one(before)), part(titles.now, now.map(nowHtml)), part("Figure", one(figure))].join("");
 }
 
-function toldParts({ why, names, aloud, next }: Card): string {
+function toldParts({ why, names, aloud, next }: SpokenCard, titles: CardTitles): string {
   return [
-    part("Why", one(why)),
+    part(titles.why, one(why)),
     part("Names", names.length === 0 ? [] : [names.map(nameHtml).join(" · ")]),
     part(
       "Say",

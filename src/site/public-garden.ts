@@ -25,6 +25,7 @@ import type {
   Trial,
 } from "../model.ts";
 import { withoutPrice } from "../records/index.ts";
+import { openPickings } from "../season/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { namesOf } from "./privacy/private-phrases.ts";
@@ -46,6 +47,7 @@ export function publicGarden(garden: Garden): Garden {
     photosTakenAt: undefined,
     tasks: [],
     plans: [],
+    openPickings: openPickings(garden),
     growth: publicGrowth(garden.growth, photos),
     changes: new Map(
       [...grown.changes]

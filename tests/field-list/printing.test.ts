@@ -1,4 +1,5 @@
 /** The brief on paper: a cover, two cards to a sheet of A4 or Letter with their backs behind them, then the dossier. */
+
 import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtemp, readdir, readFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
@@ -7,9 +8,10 @@ import sharp from "sharp";
 import { afterEach, beforeAll, describe, expect, test } from "vitest";
 import { realEffects } from "../../src/cli/effects.ts";
 import { printBrief } from "../../src/cli/print-brief.ts";
+import { cardLimits } from "../../src/films/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { briefPage } from "../../src/site/index.ts";
-import { type CardSet, cardLimits, makeCards } from "../../src/tour/index.ts";
+import { type CardSet, makeCards, mostShots } from "../../src/tour/index.ts";
 import { hasChromium, needsChromium, openBrowser } from "../browser.ts";
 import { readGarden, today } from "../site/built-site.ts";
 
@@ -170,11 +172,11 @@ test("a card as full as its limits allow still fits", async () => {
     next: line(cardLimits.next),
     names: Array.from({ length: cardLimits.names }, () => ({ ...line(1), name: "Musselburgh", say: "MUSSEL-bruh" })),
     aloud: [line(8)],
-    shots: Array.from({ length: cardLimits.shots }, (_, at) => ({
+    shots: Array.from({ length: mostShots }, (_, at) => ({
       id: `S1.${at + 1}`,
       text: words(9),
       hold: true,
-      cutaway: at === cardLimits.shots - 1,
+      cutaway: at === mostShots - 1,
     })),
   };
   const browser = await openBrowser();

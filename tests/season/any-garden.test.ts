@@ -3,9 +3,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { scene } from "../../scripts/golden/any-garden.ts";
 import { gardenWeather, type Weather } from "../../src/almanac/index.ts";
+import { cardLimits, countWords } from "../../src/films/index.ts";
 import { seasonOf } from "../../src/garden/index.ts";
 import type { Garden } from "../../src/model.ts";
-import { makeRecap, recapMarkdown, seedListCsv } from "../../src/season/index.ts";
+import { makeRecapCards, recapCardsMarkdown, seedListCsv } from "../../src/season/index.ts";
 import { recapDocument } from "../../src/site/index.ts";
 import { gardenOf } from "../tour/garden-of.ts";
 
@@ -41,12 +42,23 @@ describe("any garden", () => {
 function checkAll(garden: Garden, weather: Weather, today: string, which: number): void {
   const season = seasonOf(today, garden.settings.seasonStarts);
   const month = which === 1 ? `${today.slice(0, 7)}-01` : undefined;
-  const recap = makeRecap(garden, weather, {
+  const made = makeRecapCards(garden, weather, {
     season,
     today,
     month: month !== undefined && month >= season.from ? month : undefined,
     target: which === 2 ? 240 : undefined,
   });
+  const { cover, cards, dossier: recap } = made;
+  for (const phrase of sentencesOf([cover, cards])) {
+    expect(phrase).not.toMatch(wrong);
+    expect(phrase).not.toMatch(emptyWords);
+  }
+  expect(cards.length).toBeLessThanOrEqual(10);
+  for (const card of cards) {
+    expect(countWords(card.opening.text), card.opening.text).toBeLessThanOrEqual(cardLimits.opening);
+    expect(card.opening.text).not.toMatch(/\d/);
+    expect(card.words, card.title).toBeLessThanOrEqual(cardLimits.spoken);
+  }
   for (const sentence of sentencesOf(recap)) {
     expect(sentence).not.toMatch(wrong);
     expect(sentence).not.toMatch(emptyWords);
@@ -56,12 +68,12 @@ function checkAll(garden: Garden, weather: Weather, today: string, which: number
     expect(point.seconds).toBeGreaterThan(0);
     expect(point.sources.length, point.text).toBeGreaterThan(0);
   }
-  const markdown = recapMarkdown(recap, garden.settings);
-  const data = JSON.stringify(recap, (key, value: unknown) => {
+  const markdown = recapCardsMarkdown(made, garden.settings);
+  const data = JSON.stringify(made, (key, value: unknown) => {
     if (typeof value === "number" && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
     return value;
   });
-  const page = recapDocument(recap, garden.settings).replace(/<style>.*?<\/style>/s, "");
+  const page = recapDocument(made, garden.settings).replace(/<style>.*?<\/style>/s, "");
   for (const output of [markdown, data, page, seedListCsv(recap.nextYear.seeds)])
     expect(output.match(wrong)?.[0]).toBeUndefined();
 }

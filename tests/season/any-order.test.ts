@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import { noWeather } from "../../src/almanac/index.ts";
 import { seasonOf } from "../../src/garden/index.ts";
 import { readRecords } from "../../src/records/index.ts";
-import { makeRecap, seasonBook } from "../../src/season/index.ts";
+import { makeRecapCards, seasonBook } from "../../src/season/index.ts";
 import { needs } from "../../src/season/needs.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import type { Files } from "../tour/garden-of.ts";
@@ -53,7 +53,7 @@ async function listedAsGiven(files: Files, order: readonly string[]) {
 }
 
 const recapOf = (of: Awaited<ReturnType<typeof listedAsGiven>>) =>
-  JSON.stringify(makeRecap(of, noWeather, { season: seasonOf(today, of.settings.seasonStarts), today }));
+  JSON.stringify(makeRecapCards(of, noWeather, { season: seasonOf(today, of.settings.seasonStarts), today }));
 
 test("a recap is the same in whatever order its files are listed", async () => {
   const files = garden(goals);

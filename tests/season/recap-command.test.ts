@@ -53,7 +53,9 @@ describe("plotreel recap", () => {
 
   it("gives data of the promised shape, with the cautions of jars", async () => {
     const { out } = await run(["recap", "2025", "--json", "--length", "5"], { cwd: garden(), today });
-    const recap = JSON.parse(out);
+    const made = JSON.parse(out);
+    expect(Object.keys(made)).toEqual(["cover", "cards", "dossier"]);
+    const recap = made.dossier;
     for (const key of ["paragraph", "opening", "segments", "results", "nextYear", "charts", "methods", "leftOut"]) {
       expect(recap).toHaveProperty(key);
     }

@@ -7,7 +7,7 @@ import { seasonBeginning, seasonOf } from "../../src/garden/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { openPhotoFolder, readPhotos } from "../../src/photos/index.ts";
 import { openRecordsFolder, readRecords, readTexts } from "../../src/records/index.ts";
-import { makeRecap, type Recap, recapMarkdown } from "../../src/season/index.ts";
+import { makeRecap, makeRecapCards, type Recap, recapMarkdown } from "../../src/season/index.ts";
 import { recapDocument } from "../../src/site/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { type Files, gardenOf } from "../tour/garden-of.ts";
@@ -188,10 +188,12 @@ describe("the demo garden's recap", () => {
     const { recap, garden } = await demoRecap({ target: 600 });
     const markdown = recapMarkdown(recap, garden.settings);
     expect(markdown).toMatch(
-      /^# Gullstone Gardens: the season of 2026 so far\n\n\*\*1 January to 18 July 2026 · ten minutes asked for, /,
+      /^# Dossier: Gullstone Gardens: the season of 2026 so far\n\n\*\*1 January to 18 July 2026 · ten minutes asked for, /,
     );
     expect(markdown).not.toMatch(/\n#+ [^\n]*\n\n(?=#|$)/);
-    const page = recapDocument(recap, garden.settings);
+    const { weather } = await demo;
+    const season = seasonBeginning(2026, "01-01");
+    const page = recapDocument(makeRecapCards(garden, weather, { season, today }), garden.settings);
     expect(page).toContain("Not for viewers");
     expect(page).not.toMatch(/<script|https?:\/\/(?!gullstone|films|driftlane)/);
     expect(page.match(/<svg /g)?.length).toBeGreaterThan(10);

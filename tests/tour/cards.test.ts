@@ -1,11 +1,13 @@
 /** The cards of unlike gardens, read whole: what a presenter would say, within the limits, said once, with its sources. */
+
 import path from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
+import { cardLimits } from "../../src/films/index.ts";
 import type { Sentence } from "../../src/language/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
-import { type Card, type CardSet, cardLimits, cardsMarkdown, makeCards } from "../../src/tour/index.ts";
+import { type Card, type CardSet, cardsMarkdown, makeCards, mostShots } from "../../src/tour/index.ts";
 import { type Files, gardenFile, gardenOf } from "./garden-of.ts";
 
 const gardens = [
@@ -81,7 +83,7 @@ describe("every card of every garden", () => {
         ...(card.words > cardLimits.spoken ? [`${at}: ${card.words} words`] : []),
         ...(card.now.length > cardLimits.nowPhrases ? [`${at}: now`] : []),
         ...(card.names.length > cardLimits.names ? [`${at}: names`] : []),
-        ...(card.shots.length > cardLimits.shots ? [`${at}: shots`] : []),
+        ...(card.shots.length > mostShots ? [`${at}: shots`] : []),
         ...(card.shots.filter(({ cutaway }) => cutaway).length > 1 ? [`${at}: cutaways`] : []),
       ];
     };

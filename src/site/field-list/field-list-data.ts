@@ -1,6 +1,6 @@
 /** The field list of one tour as plain data, made from its brief and from nothing else. */
 
-import { offFilm } from "../../films/index.ts";
+import { clockOf, offFilm } from "../../films/index.ts";
 import { capital, type Sentence } from "../../language/index.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import type { TypedGarden } from "../../records/index.ts";
@@ -9,7 +9,6 @@ import {
   type Card,
   type CardSet,
   type Cover,
-  clockOf,
   factParagraphs,
   type PlanToKeep,
   planToKeep,

@@ -2,23 +2,59 @@
 
 import type { Weather } from "../../almanac/index.ts";
 import { type Season, seasonOf } from "../../garden/index.ts";
-import { capital, digits, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
+import { capital, digits, fullStop, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
 import type { Day, EventKind, GardenSettings } from "../../model.ts";
-import { makeRecap, type Recap, type RecapPoint, type ResultRow, type Segment } from "../../season/index.ts";
+import {
+  makeRecapCards,
+  type Recap,
+  type RecapPoint,
+  type ResultRow,
+  type Segment,
+  type ThreadCard,
+} from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
-import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
+import type {
+  ChartFigure,
+  DataTable,
+  RecapNote,
+  RecapPage,
+  RecapPictures,
+  RecapSection,
+  RecapThread,
+} from "./recap-shapes.ts";
 import { trialCharts } from "./trial-charts.ts";
 import type { View } from "./view.ts";
 
 /** Newest first, one for each season in which anything was picked, sown or planted. */
 export function recapPages(view: View, weather: Weather, isPrivate: boolean): readonly RecapPage[] {
   return seasonsWithNews(view).map((season) => {
-    const recap = makeRecap(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
-    return recapPage(recap, view.garden.settings, isPrivate, view);
+    const cards = makeRecapCards(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
+    return {
+      ...recapPage(cards.dossier, view.garden.settings, isPrivate, view),
+      year: cards.cover.year === undefined ? undefined : unbroken(cards.cover.year.text),
+      threads: cards.cards.map((card) => threadOf(card, view)),
+    };
   });
+}
+
+/** As it is spoken, each phrase a sentence; what must be said aloud stands with it. */
+function threadOf(card: ThreadCard, view: View): RecapThread {
+  const bed = view.garden.beds.get(card.bed ?? "");
+  const parts = [card.before, ...card.now, card.figure, card.why, card.next, ...card.aloud];
+  return {
+    id: card.id.toLowerCase(),
+    title: card.title,
+    opening: unbroken(card.opening.text),
+    lines: parts.flatMap((one) => (one === undefined ? [] : [unbroken(fullStop(one.text))])),
+    bed: bed === undefined ? undefined : { href: view.links.bed(bed.id), text: bed.title },
+    pictures: card.photos.flatMap(({ path }) => {
+      const photo = view.book.all.find((one) => one.path === path);
+      return photo === undefined ? [] : [view.book.picture(photo)];
+    }),
+  };
 }
 
 const NEWS: ReadonlySet<EventKind> = new Set(["picked", "planted", "sowed"]);
@@ -56,6 +92,7 @@ export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boo
         .map(({ text }) => text)
         .join(" "),
     ),
+    threads: [],
     opening: isPrivate ? recap.opening.map(({ text }) => unbroken(text)) : [],
     sections: [...sections, ...ownSections(recap, voice, isPrivate), ...calendarSection(recap, voice, isPrivate)],
     methods: recap.methods.map(unbroken),

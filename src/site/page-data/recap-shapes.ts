@@ -52,6 +52,16 @@ export interface RecapNote {
   readonly html: string;
 }
 
+/** One thread of the year: the sentence it begins with, and what it tells. */
+export interface RecapThread {
+  readonly id: string;
+  readonly title: string;
+  readonly opening: string;
+  readonly lines: readonly string[];
+  readonly bed?: Link | undefined;
+  readonly pictures: readonly Picture[];
+}
+
 export interface RecapPage {
   /** File name: "2026", "2025-26". */
   readonly id: string;
@@ -61,6 +71,10 @@ export interface RecapPage {
   readonly title: string;
   readonly span: string;
   readonly paragraph: string;
+  /** The year in a sentence. */
+  readonly year?: string | undefined;
+  /** What the cards of the film tell; the report folds below them. */
+  readonly threads: readonly RecapThread[];
   /** How the film may begin; only on the private page. */
   readonly opening: readonly string[];
   readonly sections: readonly RecapSection[];

@@ -183,6 +183,8 @@ export const pageWords = {
     none: "The first season will stand here when something has been sown.",
     soFar: (season: string) => `${season} so far`,
     opening: "The film may open with",
+    threads: "The year, told",
+    report: "The whole report: results, charts and tables",
     methods: "How the figures were worked out",
     parts: {
       season: "The season",

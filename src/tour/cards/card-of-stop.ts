@@ -1,5 +1,16 @@
 /** One stop as a card: what is said in at most sixty words, what is done, and what did not fit. */
+
 import { cropOf } from "../../crop-of.ts";
+import {
+  cardLimits,
+  countWords,
+  fits,
+  type Spoken,
+  spokenParts,
+  toSixty,
+  type Way,
+  type Wording,
+} from "../../films/index.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
 import { voiceOf } from "../bed-on-the-day.ts";
 import type { Stop } from "../brief.ts";
@@ -7,9 +18,8 @@ import type { OwedLine } from "../candidates/candidate.ts";
 import { wasBare } from "../last-seen.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import type { PhotosByBed } from "../spot.ts";
-import { type Card, cardLimits } from "./card.ts";
+import type { Card } from "./card.ts";
 import { cardShots } from "./card-shots.ts";
-import { countWords, fits } from "./count-words.ts";
 import { figuresAt } from "./figure.ts";
 import { mustSay, namesToSay } from "./must-say.ts";
 import { nextWays } from "./next-words.ts";
@@ -18,7 +28,6 @@ import { openingOf } from "./opening-words.ts";
 import { gearWords, specialOf, storyWords, wordsOf } from "./own-words.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
-import type { Way, Wording } from "./wording.ts";
 
 export interface Telling {
   readonly wording: Wording;
@@ -27,15 +36,6 @@ export interface Telling {
   readonly owed: readonly OwedLine[];
   /** Gear and varieties of which the film has said how they came. */
   readonly disclosed: Set<string>;
-}
-
-interface Spoken {
-  readonly opening: Sentence;
-  before?: Sentence | undefined;
-  now: readonly Shown[];
-  figure?: Sentence | undefined;
-  why?: Sentence | undefined;
-  next?: Sentence | undefined;
 }
 
 export function cardOf(
@@ -55,7 +55,7 @@ export function cardOf(
     wording,
     cardLimits.why,
   );
-  const spoken: Spoken = {
+  const spoken: Spoken<Shown> = {
     opening,
     before: seenThen(stop, here),
     now: shown,
@@ -64,7 +64,7 @@ export function cardOf(
     next: chooseIn(nextWays(here, show), wording, cardLimits.next),
   };
   const dropped = toSixty(spoken);
-  const said = parts(spoken);
+  const said = spokenParts(spoken);
   const lots = here.growing;
   return {
     id: stop.id,
@@ -111,50 +111,6 @@ function chooseIn(groups: readonly (readonly Way[])[], wording: Wording, words: 
     if (found !== undefined && !found.private) return found;
   }
   return undefined;
-}
-
-function parts({ opening, before, now, figure, why, next }: Spoken): readonly Sentence[] {
-  return [opening, before, ...now, figure, why, next].filter((part) => part !== undefined);
-}
-
-/** What goes first when a card is too full; opening and what comes next stay. */
-const leastFirst: readonly ((spoken: Spoken) => readonly Sentence[])[] = [
-  (spoken) => drop(spoken, "before"),
-  (spoken) => lastOfNow(spoken, 3),
-  (spoken) => drop(spoken, "figure"),
-  (spoken) => lastOfNow(spoken, 2),
-  (spoken) => drop(spoken, "why"),
-];
-
-/** Takes out what goes beyond the limit, and gives it back. */
-function toSixty(spoken: Spoken): readonly Sentence[] {
-  const dropped: Sentence[] = [];
-  for (const take of leastFirst) {
-    if (
-      fits(
-        parts(spoken)
-          .map(({ text }) => text)
-          .join(" "),
-        cardLimits.spoken,
-      )
-    )
-      break;
-    dropped.push(...take(spoken));
-  }
-  return dropped;
-}
-
-function drop(spoken: Spoken, part: "before" | "figure" | "why"): readonly Sentence[] {
-  const gone = spoken[part];
-  spoken[part] = undefined;
-  return gone === undefined ? [] : [gone];
-}
-
-function lastOfNow(spoken: Spoken, least: number): readonly Sentence[] {
-  if (spoken.now.length < least) return [];
-  const gone = spoken.now.slice(least - 1);
-  spoken.now = spoken.now.slice(0, least - 1);
-  return gone;
 }
 
 /** "13 June: cabbages and kale"; of a bed no film has shown there is no then. */

@@ -1,8 +1,8 @@
 /** The back of a card: at most seven shots in shooting order, one of them the cutaway. */
+import { toPause } from "../../films/index.ts";
 import type { Stop } from "../brief.ts";
 import type { Shot } from "../camera.ts";
-import { type CardShot, cardLimits } from "./card.ts";
-import { toPause } from "./count-words.ts";
+import { type CardShot, mostShots } from "./card.ts";
 
 /** Words a shot can have and still be read at arm's length; the whole of where to stand is in the dossier. */
 const mostWords = 9;
@@ -17,7 +17,7 @@ export function cardShots({ shots, spot }: Stop): readonly CardShot[] {
   // Any picture without lips and hands hides a join; a label or a tool will do where nothing else was passed by.
   const cutaway = cutaways[0] ?? inserts.at(-1);
   const before = [...wide, ...walk, ...close, ...inserts.filter((shot) => shot !== cutaway)];
-  const room = cardLimits.shots - (cutaway === undefined ? 0 : 1);
+  const room = mostShots - (cutaway === undefined ? 0 : 1);
   return [
     ...before.slice(0, room).map((shot) => cardShot(shot, spot.text, false)),
     ...(cutaway === undefined ? [] : [cardShot(cutaway, spot.text, true)]),

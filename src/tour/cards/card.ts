@@ -1,35 +1,10 @@
-/**
- * The cards of a tour: what stands on paper and phone while the camera runs. A phrase is what is said or done, with the
- * lines it rests on; what is private is never a phrase of a card. What has no room on a card stands in its dossier.
- */
+/** The cards of a tour: what stands on paper and phone at each stop, below the cover of the film. */
+import type { CoverRow, SpokenCard } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
 import type { Brief } from "../brief.ts";
 
-/** Published limits of spoken cards, in words; a layout holds exactly what they allow (docs/planning.md has the sources). */
-export const cardLimits = {
-  opening: 14,
-  before: 8,
-  now: 7,
-  nowPhrases: 3,
-  figure: 8,
-  why: 10,
-  names: 4,
-  next: 10,
-  /** Opening to next together, without names and what must be said. */
-  spoken: 60,
-  shots: 7,
-} as const;
-
-export interface NowPhrase extends Sentence {
-  /** What the hand does, the beginning of the text: "lift the net". */
-  readonly hand?: string | undefined;
-}
-
-export interface NameToSay extends Sentence {
-  readonly name: string;
-  readonly say?: string | undefined;
-  readonly standing?: "new to this garden" | "new in this bed" | "grown every year" | undefined;
-}
+/** Shots of a stop that its card has room for. */
+export const mostShots = 7;
 
 export interface CardShot {
   /** Shot id of the brief. */
@@ -42,44 +17,11 @@ export interface CardShot {
   readonly match?: string | undefined;
 }
 
-export interface Card {
-  /** "S3" */
-  readonly id: string;
-  readonly number: number;
+/** Of one stop. */
+export interface Card extends SpokenCard {
   /** Bed id. */
   readonly bed: string;
-  readonly title: string;
-  /** Planned length on film. */
-  readonly seconds: number;
-  /** Film that is gone when the stop begins. */
-  readonly begins: number;
-  readonly light?: string | undefined;
-  /** Said to the lens, whole. */
-  readonly opening: Sentence;
-  readonly before?: Sentence | undefined;
-  /** Left to right, or along the walk through the bed. */
-  readonly now: readonly NowPhrase[];
-  readonly figure?: Sentence | undefined;
-  readonly why?: Sentence | undefined;
-  readonly names: readonly NameToSay[];
-  /** Gifts, loans, links and debts, in the first person. */
-  readonly aloud: readonly Sentence[];
-  readonly next?: Sentence | undefined;
-  /** Opening, then, now, figure, why and next, counted. */
-  readonly words: number;
   readonly shots: readonly CardShot[];
-  /** What the card had no room for, the most worth first. */
-  readonly further: readonly Sentence[];
-}
-
-export interface CoverRow {
-  readonly number: number;
-  readonly title: string;
-  readonly seconds: number;
-  readonly begins: number;
-  readonly must: boolean;
-  /** Goes first when time runs short. */
-  readonly mayGo: boolean;
 }
 
 export interface Owed extends Sentence {

@@ -1,9 +1,9 @@
 /** The cover and the cards as Markdown that reads as it is; the dossier follows them. */
+import { cardMarkdown, rowMarkdown } from "../../films/index.ts";
 import { type Markdown, markdownWriter, type Sentence, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { dossierMarkdown } from "../dossier-markdown.ts";
-import type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay } from "./card.ts";
-import { clockOf } from "./clock.ts";
+import type { Card, CardSet, CardShot, Cover } from "./card.ts";
 
 export interface MarkdownOptions {
   /** Under each phrase, the file and line it rests on. */
@@ -19,7 +19,7 @@ export function cardsMarkdown(
   const further = new Map(cards.map((card) => [card.id, card.further]));
   const parts = [
     coverMarkdown(cover, write),
-    ...cards.map((card) => cardMarkdown(card, write)),
+    ...cards.map((card) => cardMarkdown(card, shotList(card, write), write)),
     "---",
     dossierMarkdown(dossier, settings, { write, further }),
   ];
@@ -47,13 +47,6 @@ function coverMarkdown(cover: Cover, write: Markdown): string {
   ]
     .filter((part) => part !== "")
     .join("\n\n");
-}
-
-/** "1 Long Bed 1:20", a must in bold, what may fall out first in brackets. */
-function rowMarkdown({ number, title, seconds, must, mayGo }: CoverRow, { md }: Markdown): string {
-  const words = `${number} ${md(title)} ${clockOf(seconds)}`;
-  if (mayGo) return `(${words})`;
-  return must ? `**${words}**` : words;
 }
 
 const standings = [
@@ -89,48 +82,8 @@ function line(title: string, phrases: readonly Sentence[], { sentence, below }: 
   return phrases.length === 0 ? "" : `${title}: ${phrases.map(sentence).join(" · ")}.${below(phrases)}`;
 }
 
-function cardMarkdown(card: Card, write: Markdown): string {
-  const { md, below } = write;
-  const head = [
-    `## ${card.number} ${md(card.title)}`,
-    clockOf(card.seconds),
-    `${clockOf(card.begins)} gone`,
-    ...(card.light === undefined ? [] : [md(card.light)]),
-  ].join(" · ");
-  const part = (
-    title: string,
-    phrases: readonly Sentence[],
-    words: (one: Sentence) => string = ({ text }) => md(text),
-  ) => (phrases.length === 0 ? [] : [`- ${title}: ${phrases.map(words).join(" · ")}${below(phrases)}`]);
-  const one = (phrase: Sentence | undefined) => (phrase === undefined ? [] : [phrase]);
-  const lines = [
-    ...part("Then", one(card.before)),
-    ...part("Now", card.now, (phrase) => nowWords(phrase, write)),
-    ...part("Figure", one(card.figure)),
-    ...part("Why", one(card.why)),
-    ...part("Names", card.names, (name) => nameWords(name as NameToSay, write)),
-    ...part("**SAY ALOUD**", card.aloud, ({ text }) => `“${md(text)}”`),
-    ...part("Next", one(card.next)),
-  ];
-  return [
-    head,
-    `**“${md(card.opening.text)}”**${below([card.opening])}`,
-    lines.join("\n"),
-    card.shots.map((shot) => `☐ ${shotWords(shot, write)}`).join(" · "),
-  ]
-    .filter((text) => text !== "")
-    .join("\n\n");
-}
-
-function nowWords(phrase: Sentence & { readonly hand?: string | undefined }, { md }: Markdown): string {
-  const { hand, text } = phrase;
-  return hand !== undefined && text.startsWith(hand) ? `*${md(hand)}*${md(text.slice(hand.length))}` : md(text);
-}
-
-function nameWords({ name, say, standing }: NameToSay, { md }: Markdown): string {
-  const cue = say === undefined ? undefined : md(say);
-  const kind = standing === undefined ? undefined : standing === "new to this garden" ? `**${standing}**` : standing;
-  return `${md(name)}: ${[cue, kind].filter((part) => part !== undefined).join(", ")}`;
+function shotList({ shots }: Card, write: Markdown): string {
+  return shots.map((shot) => `☐ ${shotWords(shot, write)}`).join(" · ");
 }
 
 function shotWords({ text, hold, cutaway, match }: CardShot, { md }: Markdown): string {

@@ -1,14 +1,12 @@
 /** The cover: the one page above all cards, in the order in which it is needed on the day. */
-import { filmLength } from "../../films/index.ts";
+import { type CoverRow, filmLength, promised, toPause } from "../../films/index.ts";
 import { capital, type Sentence, say, sayList, sayNumber, theBed } from "../../language/index.ts";
 import type { Brief, Check, Stop } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import { lightWords } from "../plan-words.ts";
 import { mayHaveBeenSeen } from "../since.ts";
-import type { Card, Caution, Cover, CoverRow, Owed } from "./card.ts";
-import { toPause } from "./count-words.ts";
-import { promised } from "./promised.ts";
+import type { Card, Caution, Cover, Owed } from "./card.ts";
 import { bareCause, many, rememberedAt } from "./remembered.ts";
 
 /** More is no preparation any more, it is a day's work. */

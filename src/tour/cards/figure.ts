@@ -1,5 +1,7 @@
 /** The one figure of a card: rounded to two digits, with what it is to be held against. Without a comparison there is none. */
+
 import { daysBetween } from "../../calendar.ts";
+import { cardLimits, fits, ratioWords, twoDigits } from "../../films/index.ts";
 import {
   capital,
   cropName,
@@ -19,8 +21,6 @@ import { coverChange, sideBySide } from "../growth-lines.ts";
 import { lastYears } from "../milestones.ts";
 import { lastYearByNow, pickedSince } from "../picked-sentences.ts";
 import type { PhotosByBed } from "../spot.ts";
-import { cardLimits } from "./card.ts";
-import { fits } from "./count-words.ts";
 
 interface Figure extends Sentence {
   /** How far from ordinary it is. */
@@ -80,35 +80,6 @@ function roundedPicked(picked: Picked): Picked {
 
 function rounded(counts: Picked["counts"]): Picked["counts"] {
   return Object.fromEntries(Object.entries(counts).map(([unit, n]) => [unit, twoDigits(n ?? 0)]));
-}
-
-/** Two significant digits: 527 is 530. */
-export function twoDigits(n: number): number {
-  return n === 0 ? 0 : Number(n.toPrecision(2));
-}
-
-/** Upper bounds and what is said below them; the bounds lie half-way between the shares that are named. */
-const ratios: readonly (readonly [below: number, words: string])[] = [
-  [0.28, "hardly a quarter of"],
-  [0.41, "about a third of"],
-  [0.58, "about half"],
-  [0.71, "two thirds of"],
-  [0.82, "a quarter under"],
-  [0.94, "a little under"],
-  [1.06, "much the same as"],
-  [1.18, "a little over"],
-  [1.29, "a quarter over"],
-  [1.42, "a third over"],
-  [1.75, "half as much again as"],
-  [1.95, "nearly double"],
-  [2.1, "double"],
-  [2.6, "more than double"],
-  [3.5, "about three times"],
-];
-
-export function ratioWords(ratio: number): string | undefined {
-  if (!Number.isFinite(ratio) || ratio <= 0) return undefined;
-  return ratios.find(([below]) => ratio < below)?.[1] ?? "far more than";
 }
 
 /** Fewer days are what any year brings; more are another sowing. */

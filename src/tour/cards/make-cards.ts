@@ -1,4 +1,5 @@
 /** The one set of a tour: its cover, a card for each stop, and the brief as their dossier. */
+import { makeWording } from "../../films/index.ts";
 import type { Garden } from "../../model.ts";
 import type { BriefRequest } from "../brief.ts";
 import { prepareBrief } from "../make-brief.ts";
@@ -6,7 +7,6 @@ import { photosByBed } from "../spot.ts";
 import type { CardSet } from "./card.ts";
 import { cardOf } from "./card-of-stop.ts";
 import { coverOf } from "./cover.ts";
-import { makeWording } from "./wording.ts";
 
 export function makeCards(garden: Garden, request: BriefRequest): CardSet {
   const { brief, planned, owed } = prepareBrief(garden, request);

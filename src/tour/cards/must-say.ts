@@ -1,53 +1,11 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
+import { cardLimits, howItCame, type NameToSay, type Wording } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { cultivar, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
-import type { Gear, Obtained } from "../../model.ts";
+import type { Gear } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
-import { cardLimits, type NameToSay } from "./card.ts";
 import { seasonsGrown } from "./remembered.ts";
-import type { Wording } from "./wording.ts";
-
-type Telling = (thing: string, from: string | undefined) => readonly [string, ...string[]];
-
-/** Several ways, because a garden with kind neighbours says such a thing at every other stop. */
-const words: Partial<Record<Obtained, Telling>> = {
-  gifted: (thing, from) =>
-    from === undefined
-      ? [`${thing} came to me free.`, `I paid nothing for ${lower(thing)}.`]
-      : isSentence(from)
-        ? [`${thing} came to me free: ${from}.`, `I paid nothing for ${lower(thing)}: ${from}.`]
-        : [
-            `${from} gave me ${lower(thing)} free.`,
-            `${thing} came free, from ${from}.`,
-            `I have ${lower(thing)} from ${from}, as a gift.`,
-          ],
-  lent: (thing, from) => [
-    `I have ${lower(thing)} on loan${from === undefined ? "" : ` from ${from}`}.`,
-    `On loan${from === undefined ? "" : ` from ${from}`}: ${lower(thing)}.`,
-  ],
-  "paid promotion": (thing, from) => [
-    from === undefined
-      ? `I was paid to show ${lower(thing)}: this is an ad.`
-      : `${from} paid me to show ${lower(thing)}: this is an ad.`,
-  ],
-  "commission link": (thing) => [
-    `My link to ${lower(thing)} earns me a little.`,
-    `Buy ${lower(thing)} by my link, and I earn a little.`,
-  ],
-  "own product": (thing) => [`I make and sell ${lower(thing)} myself.`],
-  discounted: (thing) => [`I paid less than the price for ${lower(thing)}.`],
-  "family business": (thing) => [`${thing}: from a business of my family or friends.`],
-};
-
-/** "A seed firm sent a packet to try, they asked to be told how it did": a person's own words, more than a giver's name. */
-function isSentence(from: string): boolean {
-  return from.includes(",") || from.split(/\s+/).length > 6;
-}
-
-function lower(thing: string): string {
-  return thing.replace(/^The /, "the ");
-}
 
 export interface Said {
   /** Gear and varieties of which earlier stops have told how they came: each is said once a brief. */
@@ -83,22 +41,14 @@ export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wo
     })),
   ];
   const disclosed = things.flatMap(({ id, thing, obtained, from, record }) => {
-    const tell = obtained === undefined ? undefined : words[obtained];
-    if (tell === undefined || told.has(id)) return [];
+    const said = howItCame(obtained, thing, from);
+    if (said.length === 0 || told.has(id)) return [];
     told.add(id);
-    const ways = tell(thing, from).map((text, at) => ({
-      frame: `${obtained} ${at}`,
-      text: begin(text),
-      grounds: [record],
-    }));
+    const ways = said.map((text, at) => ({ frame: `${obtained} ${at}`, text, grounds: [record] }));
     // What must be said is said, however often its words were heard.
-    return [wording.choose(ways, Number.POSITIVE_INFINITY) ?? say(begin(tell(thing, from)[0]), [record])];
+    return [wording.choose(ways, Number.POSITIVE_INFINITY) ?? say(said[0] ?? thing, [record])];
   });
   return [...disclosed, ...lateLines(here, owed, wording)];
-}
-
-function begin(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** "I promised this for June, and I am late." */

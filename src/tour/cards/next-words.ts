@@ -1,5 +1,7 @@
 /** What comes next at a stop, with its day: the last thing said, which leads on. */
+
 import { daysBetween } from "../../calendar.ts";
+import { own, toPause, type Way } from "../../films/index.ts";
 import { capital, cultivar, dayOnly, plantName, sayMonth } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
 import { habitOf } from "../../timeline/index.ts";
@@ -8,9 +10,7 @@ import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import type { Weighed } from "../candidates/candidate.ts";
 import { expectedDay } from "../expected-picking.ts";
 import { trialsIn } from "../trial-lines.ts";
-import { toPause } from "./count-words.ts";
 import { takingHand } from "./hands.ts";
-import { own, type Way } from "./wording.ts";
 
 /** Further away than this a day is only a month. */
 const monthsAway = 45;

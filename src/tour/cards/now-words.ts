@@ -1,4 +1,5 @@
 /** What is shown now: at most three short phrases, the hand's verb first, in order along the bed. */
+import { cardLimits, fits, type NowPhrase, promised, toPause, type Way, type Wording } from "../../films/index.ts";
 import {
   cropName,
   cultivar,
@@ -14,15 +15,11 @@ import { type Batch, batchOf } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { trialsIn } from "../trial-lines.ts";
-import { cardLimits, type NowPhrase } from "./card.ts";
-import { fits, toPause } from "./count-words.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
 import { causeOf } from "./opening-words.ts";
 import { specialOf } from "./own-words.ts";
-import { promised } from "./promised.ts";
 import { bareCause } from "./remembered.ts";
-import type { Way, Wording } from "./wording.ts";
 
 export interface Shown extends NowPhrase {
   readonly spot?: string | undefined;

@@ -1,5 +1,7 @@
 /** The opening line of a card: whole, said to the lens, without a figure, the strong word last. */
+
 import { daysBetween } from "../../calendar.ts";
+import { askedIn, cardLimits, own, promised, type Way, type Wording } from "../../films/index.ts";
 import {
   capital,
   cultivar,
@@ -21,11 +23,8 @@ import { promiseVerbs } from "../follow-up-lines.ts";
 import { lastYears } from "../milestones.ts";
 import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
-import { cardLimits } from "./card.ts";
 import { wordsOf } from "./own-words.ts";
-import { askedIn, promised } from "./promised.ts";
 import { bareCause, isFirstOfCrop, many, type Remembered } from "./remembered.ts";
-import { own, type Way, type Wording } from "./wording.ts";
 
 export interface ToOpen {
   readonly here: BedOnTheDay;

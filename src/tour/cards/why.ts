@@ -1,15 +1,15 @@
 /** Why a thing is as it is, and what is done differently: reasons, remedies, places, times, the person's own remarks. */
+
 import { daysBetween, yearBefore } from "../../calendar.ts";
+import { own, toPause, type Way } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { capital, cultivar, inBed, theGear } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { Weighed } from "../candidates/candidate.ts";
-import { toPause } from "./count-words.ts";
 import { spanWords } from "./figure.ts";
 import { specialOf } from "./own-words.ts";
 import { lastSeasonOf, many, type Remembered, seasonsGrown } from "./remembered.ts";
-import { own, type Way } from "./wording.ts";
 
 /** The most worth first. */
 export function reasonsAt(

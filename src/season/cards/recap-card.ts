@@ -1,0 +1,42 @@
+/** The cards of a film that looks back: one for each thread of the year, below a cover of their own. */
+import type { CardTitles, CoverRow, SpokenCard } from "../../films/index.ts";
+import type { Sentence } from "../../language/index.ts";
+import type { Recap, RecapPhoto } from "../recap.ts";
+import type { ThreadKind } from "../threads/thread.ts";
+
+/** Looking back, what was noted says more than a reason. */
+export const recapTitles: CardTitles = { before: "Then", now: "What", why: "Note" };
+
+export interface ThreadCard extends SpokenCard {
+  readonly kind: ThreadKind;
+  /** Bed id, of a card that is of one bed. */
+  readonly bed?: string | undefined;
+  /** To show while it is told, first to last. */
+  readonly photos: readonly RecapPhoto[];
+}
+
+export interface RecapCover {
+  readonly title: string;
+  /** "1 January to 31 December 2025" */
+  readonly span: string;
+  /** "six minutes" */
+  readonly length: string;
+  readonly cards: number;
+  /** The year in a sentence. */
+  readonly year?: Sentence | undefined;
+  /** Two other ways to begin. */
+  readonly openers: readonly Sentence[];
+  readonly rows: readonly CoverRow[];
+  /** What the length asked for has no room for. */
+  readonly fallsOut: readonly Sentence[];
+  /** What can be settled before the camera runs. */
+  readonly settle: readonly Sentence[];
+  readonly cautions: readonly Sentence[];
+}
+
+export interface RecapCards {
+  readonly cover: RecapCover;
+  readonly cards: readonly ThreadCard[];
+  /** The report that the cards rest on. */
+  readonly dossier: Recap;
+}

@@ -1,0 +1,175 @@
+/** What the person wrote, line by line, with the crops each line speaks of: a thread follows a thing through them. */
+import { cropOf } from "../../crop-of.ts";
+import { namesOf, sentencesOf } from "../../language/index.ts";
+import type { Day, Event, Garden, Place } from "../../model.ts";
+import { compare } from "../../order.ts";
+
+export interface OwnLine {
+  readonly text: string;
+  readonly day: Day;
+  readonly place: Place;
+  /** Nobody knows yet what it says: a question to the person. */
+  readonly asks: boolean;
+  /** Of a line that holds facts. */
+  readonly event?: Event | undefined;
+  /** Crop ids. */
+  readonly crops: ReadonlySet<string>;
+  readonly bed?: string | undefined;
+  /** Its words that carry meaning, levelled. */
+  readonly words: ReadonlySet<string>;
+}
+
+/** Longer lines are a page of a diary. */
+const longest = 200;
+const unquotable = /[[\]<>`|]|https?:/;
+
+/** In order of day, without what is private; viewers get none that is still a question. */
+export function ownLines(garden: Garden, until: Day, forViewers: boolean): readonly OwnLine[] {
+  const cropsIn = cropFinder(garden);
+  const told = garden.events.filter(({ private: hidden, day }) => !hidden && day <= until);
+  const facts = told.map((event): OwnLine => {
+    const crop = cropOf(garden, event)?.id;
+    return {
+      text: event.text,
+      day: event.day,
+      place: event.place,
+      asks: false,
+      event,
+      crops: crop === undefined ? cropsIn(event.text) : new Set([crop]),
+      bed: event.bed,
+      words: contentWords(event.text),
+    };
+  });
+  const lines = [...facts, ...(forViewers ? stories(garden, cropsIn) : readLines(garden, cropsIn))];
+  return lines
+    .filter(({ day, text }) => day <= until && text.length <= longest && !unquotable.test(text))
+    .sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line);
+}
+
+/** Of viewers' gardens the notes alone are let through; the lines as they were read are the person's own. */
+function stories(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>): readonly OwnLine[] {
+  return garden.notes
+    .filter((note) => !note.private)
+    .flatMap((note) =>
+      note.story
+        .filter(({ asks, text }) => asks !== true && !/^[#>|]/.test(text))
+        .flatMap(({ text, place }) =>
+          text
+            .split(/\n[ \t]{0,8}[-*][ \t]|\n\n/)
+            .map((line) => sentencesOf(line.replace(/^\s*[-*]\s+/, "")).join(" "))
+            .filter((line) => line !== "")
+            .map((line) => lineOf(line, note.day, place, note.beds.length === 1 ? note.beds[0] : undefined)),
+        ),
+    );
+
+  function lineOf(text: string, day: Day, place: Place, bed: string | undefined): OwnLine {
+    return { text, day, place, asks: false, crops: cropsIn(text), bed, words: contentWords(text) };
+  }
+}
+
+function readLines(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>): readonly OwnLine[] {
+  const notes = new Map(garden.notes.map((note) => [note.place.file, note]));
+  return garden.readings
+    .filter((line) => line.as !== "facts" && !line.private)
+    .flatMap((line) => {
+      const likeliest = line.readings[0]?.events ?? [];
+      const note = notes.get(line.place.file);
+      const day = likeliest[0]?.day ?? note?.day;
+      if (day === undefined || note?.private === true) return [];
+      return [
+        {
+          text: line.text,
+          day,
+          place: line.place,
+          asks: line.as === "question",
+          crops: cropsIn(line.text),
+          bed:
+            likeliest.find(({ bed }) => bed !== undefined)?.bed ?? (note?.beds.length === 1 ? note.beds[0] : undefined),
+          words: contentWords(line.text),
+        },
+      ];
+    });
+}
+
+/** Which crops a text names, by any name of theirs or of their varieties. */
+function cropFinder(garden: Garden): (text: string) => ReadonlySet<string> {
+  const names = namesOf(garden);
+  const byName = new Map<string, string>();
+  const put = (name: string, crop: string | undefined) => {
+    const words = tokens(name).join(" ");
+    if (crop !== undefined && words !== "" && !byName.has(words)) byName.set(words, crop);
+  };
+  for (const { id } of garden.crops.values()) for (const name of names.spellings({ crop: id })) put(name, id);
+  for (const { id, crop } of garden.varieties.values())
+    for (const name of names.spellings({ variety: id })) put(name, crop);
+  for (const { word, means } of garden.words) {
+    if ("crop" in means && !("kind" in means)) put(word, means.crop);
+    if ("variety" in means) put(word, garden.varieties.get(means.variety)?.crop);
+  }
+  const most = Math.max(1, ...[...byName.keys()].map((name) => name.split(" ").length));
+  return (text) => {
+    const words = tokens(text);
+    const found = new Set<string>();
+    for (let at = 0; at < words.length; at += 1) {
+      for (let length = Math.min(most, words.length - at); length > 0; length -= 1) {
+        const name = words.slice(at, at + length).join(" ");
+        const crop = byName.get(name) ?? byName.get(name.replace(/s$/, ""));
+        if (crop === undefined) continue;
+        found.add(crop);
+        at += length - 1;
+        break;
+      }
+    }
+    return found;
+  };
+}
+
+function tokens(text: string): readonly string[] {
+  return text
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
+}
+
+/** Words that stand in any line. */
+const common = new Set(
+  `about after again against all also always and another because been before being both but can could does done down each
+  early even every fall first from garden give given gives going have into just last late later less like long make many more most
+  much never next none not nothing off once only onto other over plan plant planted plants put row rows same season seed
+  several should since some sowed sown spring still summer than that the their them then there these they thing things this those
+  time till today too two under until very want wants was well went were what when where which while will winter with would year
+  years bed beds autumn take takes took taken come comes came work works left right back hold held days goes keep kept look looks`.split(
+    /\s+/,
+  ),
+);
+
+/** Words of four letters and more that carry meaning, without the plural's s. */
+export function contentWords(text: string): ReadonlySet<string> {
+  return new Set(
+    tokens(text)
+      .filter((word) => word.length >= 4 && !common.has(word) && !/^\d+$/.test(word))
+      .map((word) => (word.length > 4 ? word.replace(/(?<=[^s])s$/, "") : word)),
+  );
+}
+
+export function shared(a: ReadonlySet<string>, b: ReadonlySet<string>): number {
+  let count = 0;
+  for (const word of a) if (b.has(word)) count += 1;
+  return count;
+}
+
+/** A line without the bed it names at its beginning, or with "in", "from" or "on" before it: the card is of that bed already. */
+export function withoutBeds(text: string, garden: Garden): string {
+  let left = text;
+  for (const { title } of garden.beds.values()) {
+    const at = left.toLowerCase().indexOf(title.toLowerCase());
+    if (at < 0) continue;
+    const [before, after] = [left.slice(0, at), left.slice(at + title.length)];
+    const joint = / (?:in|from|on) (?:the )?$/i.exec(before);
+    if (joint !== null) left = `${before.slice(0, joint.index)}${after}`;
+    else if (before.trim() === "" && after.startsWith(":")) left = after.slice(1).trim();
+  }
+  return left;
+}
