@@ -6,6 +6,7 @@ import {
   type Cover,
   type CoverRow,
   clockOf,
+  keptWhere,
   type NameToSay,
   type NowPhrase,
 } from "../tour/index.ts";
@@ -39,11 +40,16 @@ function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRow): str
 }
 
 function owedHtml({ owed }: Cover): string {
-  const titles = { overdue: "Overdue", due: "Owed now", open: "Owed some time" } as const;
-  return (["overdue", "due", "open"] as const)
+  const titles = {
+    overdue: "Overdue",
+    due: "Owed now",
+    open: "Owed some time",
+    waiting: "Waiting until the notes say so",
+  } as const;
+  return (["overdue", "due", "open", "waiting"] as const)
     .map((standing) => {
       const lines = owed.filter((one) => one.standing === standing);
-      const said = lines.map((one) => `${sentence(one)} (${one.stop ?? "at no stop"})`);
+      const said = lines.map((one) => `${sentence(one)}${text(keptWhere(one))}`);
       return lines.length === 0 ? "" : `<p><b>${titles[standing]}:</b> ${said.join(" · ")}.</p>`;
     })
     .join("");

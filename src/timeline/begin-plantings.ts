@@ -118,7 +118,7 @@ export function arrive(
 export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefined {
   const ids = plantIds(ledger.records, event);
   const [bed, another] = bedsMeant(ledger, event);
-  if (bed === undefined || another !== undefined) {
+  if (bed === undefined || another !== undefined || standsElsewhere(ledger, event, ids, bed)) {
     report(ledger, { rule: "timeline/nothing-planted", ...at(event), plants: ids });
     return undefined;
   }
@@ -139,6 +139,25 @@ export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefin
     effect: { plantings: [now] },
   });
   return growing;
+}
+
+/**
+ * Whether the line only got its bed from its note, and the file of another bed says that the crop stands there: "rhubarb
+ * picked" in a note on the onions, where the fruit bank's file names the rhubarb.
+ */
+function standsElsewhere(ledger: Ledger, event: Event, ids: PlantIds, bed: string): boolean {
+  const crop = cropOf(ledger.records, ids);
+  const { beds } = ledger.records;
+  if (crop === undefined || event.toBed !== undefined) return false;
+  const names = (text: string, all: readonly string[]) => {
+    const words = ` ${text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ")} `;
+    return all.some((name) => words.includes(` ${name.toLowerCase()} `));
+  };
+  const crops = [crop.name, crop.plural];
+  const here = beds.get(bed);
+  if (here === undefined || names(`${here.title} ${here.body}`, crops)) return false;
+  if (names(event.text, [here.title, ...here.alsoCalled])) return false;
+  return [...beds.values()].some((other) => other.id !== bed && names(`${other.title} ${other.body}`, crops));
 }
 
 /** The next day of the same season on which the same plants are begun in that bed. */

@@ -2,6 +2,7 @@
 import { cropOf } from "../../crop-of.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
 import { voiceOf } from "../bed-on-the-day.ts";
+import type { Site } from "../../model.ts";
 import type { Stop } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
 import { wasBare } from "../last-seen.ts";
@@ -15,7 +16,8 @@ import { mustSay, namesToSay } from "./must-say.ts";
 import { nextWays } from "./next-words.ts";
 import { alongTheBed, nowPhrases, type Shown } from "./now-words.ts";
 import { openingOf } from "./opening-words.ts";
-import { gearWords, specialOf, storyWords, wordsOf } from "./own-words.ts";
+import { gearWords, storyWords, varietyWords, wordsOf } from "./own-words.ts";
+import { quotedAt } from "./quoted.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
 import type { Way, Wording } from "./wording.ts";
@@ -23,6 +25,8 @@ import type { Way, Wording } from "./wording.ts";
 export interface Telling {
   readonly wording: Wording;
   readonly photos: PhotosByBed;
+  /** Where the walk comes to it here. */
+  readonly site?: Site | undefined;
   /** Of this stop. */
   readonly owed: readonly OwedLine[];
   /** Gear and varieties of which the film has said how they came. */
@@ -41,7 +45,7 @@ interface Spoken {
 export function cardOf(
   { here, show: all }: PlannedStop,
   stop: Stop,
-  { wording, photos, owed, disclosed }: Telling,
+  { wording, photos, owed, disclosed, site }: Telling,
 ): Card {
   const show = all.filter(({ sentence }) => !sentence.private);
   const remembered = rememberedAt(here);
@@ -66,6 +70,7 @@ export function cardOf(
   const dropped = toSixty(spoken);
   const said = parts(spoken);
   const lots = here.growing;
+  const varieties = new Set([...lots, ...here.ended].flatMap(({ variety }) => variety ?? []));
   return {
     id: stop.id,
     number: stop.number,
@@ -95,9 +100,11 @@ export function cardOf(
         ...now.slice(cardLimits.nowPhrases),
         ...reasons.flatMap(([first]) => (first === undefined ? [] : [say(first.text, first.grounds)])),
         ...figures.slice(1),
-        ...lots.flatMap(({ variety }) => specialOf(variety) ?? []),
+        ...[...varieties].flatMap(varietyWords),
         ...gearWords(here),
         ...wordsOf(here.bed),
+        ...(site === undefined ? [] : wordsOf(site)),
+        ...quotedAt(here),
         ...storyWords(here, lots),
       ],
       said,
@@ -188,9 +195,12 @@ function onceEach(lines: readonly Sentence[], said: readonly Sentence[]): readon
       .replace(/[“”.:]/g, "")
       .trim();
   const heard = new Set(said.map(({ text }) => bare(text)));
+  const all = lines.map(({ text }) => bare(text));
   return lines
     .filter(({ text }) => {
       const words = bare(text);
+      // The beginning of what stands whole further down.
+      if (all.some((other) => other.length > words.length && other.startsWith(words))) return false;
       if ([...heard].some((other) => other === words || other.endsWith(words) || words.endsWith(other))) return false;
       heard.add(words);
       return true;

@@ -83,9 +83,11 @@ export interface CoverRow {
 }
 
 export interface Owed extends Sentence {
-  readonly standing: "overdue" | "due" | "open";
+  readonly standing: "overdue" | "due" | "open" | "waiting";
   /** Undefined when no stop of this tour can keep it. */
   readonly stop?: number | undefined;
+  /** Id of the shot that keeps it. */
+  readonly shot?: string | undefined;
 }
 
 export interface Caution extends Sentence {

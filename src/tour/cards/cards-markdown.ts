@@ -2,7 +2,7 @@
 import { type Markdown, markdownWriter, type Sentence, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { dossierMarkdown } from "../dossier-markdown.ts";
-import type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay } from "./card.ts";
+import type { Card, CardSet, CardShot, Cover, CoverRow, NameToSay, Owed } from "./card.ts";
 import { clockOf } from "./clock.ts";
 
 export interface MarkdownOptions {
@@ -56,10 +56,18 @@ function rowMarkdown({ number, title, seconds, must, mayGo }: CoverRow, { md }: 
   return must ? `**${words}**` : words;
 }
 
+/** " (5, shot S5.3)"; what waits is kept nowhere yet. */
+export function keptWhere({ standing, stop, shot }: Pick<Owed, "standing" | "stop" | "shot">): string {
+  if (standing === "waiting") return "";
+  if (stop === undefined) return " (at no stop)";
+  return shot === undefined ? ` (${stop})` : ` (${stop}, shot ${shot})`;
+}
+
 const standings = [
   ["overdue", "Overdue"],
   ["due", "Owed now"],
   ["open", "Owed some time"],
+  ["waiting", "Waiting until the notes say so"],
 ] as const;
 
 function owed({ owed: all }: Cover, { md, below }: Markdown): string {
@@ -67,7 +75,7 @@ function owed({ owed: all }: Cover, { md, below }: Markdown): string {
     .flatMap(([standing, title]) => {
       const lines = all.filter((one) => one.standing === standing);
       if (lines.length === 0) return [];
-      const said = lines.map(({ text, stop }) => `${md(text)} ${stop === undefined ? "(at no stop)" : `(${stop})`}`);
+      const said = lines.map((one) => `${md(one.text)}${keptWhere(one)}`);
       return [`**${title}:** ${said.join(" · ")}.${below(lines)}`];
     })
     .join("\n\n");

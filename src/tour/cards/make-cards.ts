@@ -17,7 +17,8 @@ export function makeCards(garden: Garden, request: BriefRequest): CardSet {
     const there = planned[at];
     if (there === undefined) return [];
     const here = owed.filter(({ keptAt, private: hidden }) => keptAt === stop.bed && !hidden);
-    return [cardOf(there, stop, { wording, photos, owed: here, disclosed })];
+    const site = stop.site === brief.stops[at - 1]?.site ? undefined : there.here.site;
+    return [cardOf(there, stop, { wording, photos, owed: here, disclosed, site })];
   });
   return { cover: coverOf(brief, planned, cards, owed), cards, dossier: brief };
 }

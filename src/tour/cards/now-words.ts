@@ -15,7 +15,7 @@ import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits, type NowPhrase } from "./card.ts";
-import { fits, toPause } from "./count-words.ts";
+import { fits, toCircumstance, toPause } from "./count-words.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
 import { causeOf } from "./opening-words.ts";
@@ -41,17 +41,26 @@ export function nowPhrases(
   wording: Wording,
 ): readonly Shown[] {
   const told = new Set<Lot>();
+  const hands = new Set<string>();
   return show.flatMap((point): readonly Shown[] => {
     const again = point.lots.length > 0 && point.lots.every((lot) => told.has(lot)) && point.kind !== "owed";
     if (again) return [];
     const line = point.kind === "owed" ? owed.find(({ what }) => what === point.keepBy) : undefined;
     const ways = line === undefined ? pointWays(point, here) : owedWays(line, here);
-    const found = wording.choose(ways, cardLimits.now);
+    // The same movement twice at one stop looks like a mistake.
+    const open = ways.filter(({ hand }) => hand === undefined || !hands.has(verbOf(hand)));
+    const found = wording.choose(open, cardLimits.now);
     if (found === undefined || found.private) return [];
     if (point.kind !== "owed") for (const lot of point.lots) told.add(lot);
-    const hand = ways.find(({ text }) => text === found.text)?.hand;
+    const hand = open.find(({ text }) => text === found.text)?.hand;
+    if (hand !== undefined) hands.add(verbOf(hand));
     return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }];
   });
+}
+
+/** "bend" of "bend down to": two ways to bend are one movement. */
+function verbOf(hand: string): string {
+  return hand.split(" ")[0] ?? hand;
 }
 
 export function alongTheBed(phrases: readonly Shown[]): readonly Shown[] {
@@ -66,7 +75,7 @@ function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
     private: line.now?.private,
   }));
   const what = promised(line.what);
-  const short = doing.test(what) ? toPause(what, cardLimits.now) : undefined;
+  const short = doing.test(what) ? toCircumstance(what, cardLimits.now) : undefined;
   const hand = short !== undefined && fits(short, 4) ? short : short?.split(" ")[0];
   const answer = answerOf(line, here);
   return [
@@ -101,15 +110,22 @@ function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> |
     : { frame: "owed first was", text: `hold one up: first was ${first}`, hand: "hold one up" };
 }
 
-/** "eighteen Bleu de Solaise", "Musselburgh" when nobody counted. */
+/**
+ * "eighteen Bleu de Solaise", "Musselburgh" when nobody counted; of several varieties each with its own number, and the crop
+ * alone where those are too long: nobody says "44 potatoes" of two rows of plants.
+ */
 function counted(batch: Batch): string {
   const [lot] = batch.lots;
-  const name =
-    new Set(batch.lots.map(cultivar)).size === 1
-      ? cultivar(lot)
-      : batch.crop === undefined
-        ? cultivar(lot)
-        : cropName(batch.crop, 2);
+  const byName = [...Map.groupBy(batch.lots, cultivar)];
+  if (byName.length > 1) {
+    const each = byName.map(([name, [first, ...more]]) => {
+      const plants = first === undefined ? undefined : batchOf([first, ...more]).plants;
+      return plants === undefined ? name : `${sayNumber(plants)} ${name}`;
+    });
+    const list = each.join(", ");
+    return fits(list, 5) || batch.crop === undefined ? list : `the ${cropName(batch.crop, 2)}`;
+  }
+  const name = cultivar(lot);
   return batch.plants === undefined
     ? name
     : `${sayNumber(batch.plants)} ${isUnnamed(lot) ? plantName(lot, batch.plants) : name}`;
@@ -155,10 +171,12 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
             hand: undefined,
           },
         ];
+  const named = own === undefined || point.lots.length > 1 ? [] : [...handed(point, counted(batch), own, way)];
   switch (point.kind) {
     case "new":
     case "first time":
       return [
+        ...named,
         way("kneel by", ` ${counted(batch)}${at}`),
         way("point out", ` ${counted(batch)}${at}`),
         way("bend down to", ` ${counted(batch)}`),
@@ -220,6 +238,17 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
         ? [...ownWays, way("walk past", ` the ${plants}`), way("touch", ` the ${plants}`)]
         : [];
   }
+}
+
+/** "point out six Opalka: long ones": what is special about a thing, while the hand shows it. */
+function handed(
+  { kind }: Weighed,
+  what: string,
+  special: string,
+  way: (hand: string, rest: string, frame?: string) => HandWay,
+): readonly HandWay[] {
+  const words = /^[A-Z][a-z]+\b/.test(special) ? special.charAt(0).toLowerCase() + special.slice(1) : special;
+  return ["point out", "kneel by", "hold on to"].map((hand) => way(hand, ` ${what}: ${words}`, `${kind} ${hand} special`));
 }
 
 function gearWays(here: BedOnTheDay, way: (hand: string, rest: string) => HandWay): readonly HandWay[] {

@@ -22,6 +22,7 @@ import { lastYears } from "../milestones.ts";
 import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits } from "./card.ts";
+import { toCircumstance } from "./count-words.ts";
 import { wordsOf } from "./own-words.ts";
 import { askedIn, promised } from "./promised.ts";
 import { bareCause, isFirstOfCrop, many, type Remembered } from "./remembered.ts";
@@ -92,6 +93,9 @@ function owedWays(line: OwedLine): readonly Way[] {
       { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
     ];
   }
+  // What is too long for one breath is cut where a circumstance begins.
+  const short = toCircumstance(what, 10);
+  const cut = short === undefined || short === what ? [] : [way("owed time cut", `Time to ${short}.`), way("owed said cut", `I said I would ${short}.`)];
   const late =
     line.standing === "overdue" ? [way("owed late", `I am late with this one: I said I would ${what}.`)] : [];
   return [
@@ -99,6 +103,7 @@ function owedWays(line: OwedLine): readonly Way[] {
     way("owed said", `I said I would ${what}, so here goes.`),
     way("owed time", `Time to ${what}.`),
     way("owed not forgotten", `I have not forgotten: I was going to ${what}.`),
+    ...cut,
     { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
   ];
 }

@@ -20,6 +20,11 @@ export function specialOf(variety: Variety | undefined): Sentence | undefined {
   return variety === undefined ? undefined : wordsOf(variety)[0];
 }
 
+/** Everything its file says, each sentence with the name, so that it can be said by itself. */
+export function varietyWords(variety: Variety): readonly Sentence[] {
+  return wordsOf(variety).map((words) => ({ ...words, text: `${variety.title}: ${words.text}` }));
+}
+
 export function gearWords(here: BedOnTheDay): readonly Sentence[] {
   return here.now.gear
     .flatMap((id): readonly Gear[] => {

@@ -1,0 +1,50 @@
+/** Lines of the notes as they were written, for the dossier and, where nothing on record says why, for the card. */
+import { capital, type Sentence, say, sayDay } from "../../language/index.ts";
+import type { BedOnTheDay } from "../bed-on-the-day.ts";
+import { type OwnLine, ownLinesAt } from "../own-lines.ts";
+import { fits, toPause } from "./count-words.ts";
+import { own, type Way } from "./wording.ts";
+
+/** More are no help to somebody who stands in front of a camera. */
+const mostOfThisSeason = 12;
+const mostOfLast = 6;
+
+/** "13 August: “coon tracks all along the outside of the wire, none inside”", the latest first, then the season before. */
+export function quotedAt(here: BedOnTheDay): readonly Sentence[] {
+  const { now, before } = ownLinesAt(here);
+  const { language } = here.index.garden.settings;
+  return [...now.slice(0, mostOfThisSeason), ...before.slice(0, mostOfLast)].map((line) =>
+    say(`${capital(sayDay(line.day, { language, near: here.day }))}: “${withoutBed(line, here)}”`, [line]),
+  );
+}
+
+/** What began a thing is told by its fact or is not worth a card; how it does and what came of it is. */
+const beginnings = /^(?:sowed|sown|started|planted|set out|put|bought|resowed|picked|cut|dug|lifted|mulched)\b/i;
+
+/** What went wrong last year with what grows here again, then what this season's notes say of how it does. */
+export function quotedWays(here: BedOnTheDay): readonly (readonly Way[])[] {
+  const { now, before } = ownLinesAt(here);
+  const varieties = new Set(here.growing.flatMap(({ planting }) => planting.variety ?? []));
+  const crops = new Set(here.growing.flatMap(({ crop }) => crop?.id ?? []));
+  const ofPlants = (line: OwnLine) =>
+    line.varieties.some((id) => varieties.has(id)) || line.crops.some((id) => crops.has(id));
+  const worse = before.filter((line) => line.trouble && ofPlants(line)).flatMap((line) => ways(line, here, "Last year: "));
+  const news = now
+    .filter((line) => line.day > here.newsAfter && !beginnings.test(withoutBed(line, here)))
+    .flatMap((line) => ways(line, here, ""));
+  return [...worse, ...news];
+}
+
+function ways(line: OwnLine, here: BedOnTheDay, before: string): readonly (readonly Way[])[] {
+  const text = withoutBed(line, here);
+  const short = toPause(text, before === "" ? 10 : 8);
+  return short === undefined || !(fits(text, 10) || short.split(" ").length > 3)
+    ? []
+    : [[own(`${before}“${short}”`, [line])]];
+}
+
+/** "Tunnel Left: no blight so far" is said in the tunnel. */
+function withoutBed({ text }: OwnLine, { bed }: BedOnTheDay): string {
+  const name = [bed.title, ...bed.alsoCalled].find((one) => text.toLowerCase().startsWith(`${one.toLowerCase()}:`));
+  return name === undefined ? text : text.slice(name.length + 1).trim();
+}
