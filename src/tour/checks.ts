@@ -25,8 +25,8 @@ import { openTasks } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check } from "./brief.ts";
 import { doubtsNoted } from "./doubts.ts";
-import type { PhotosByBed } from "./spot.ts";
 import { ownLinesAt } from "./own-lines.ts";
+import type { PhotosByBed } from "./spot.ts";
 import { isOverdue, taskLine } from "./task-lines.ts";
 import { trialsIn } from "./trial-lines.ts";
 

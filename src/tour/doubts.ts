@@ -51,11 +51,15 @@ interface Doubt extends Ground {
 
 function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
   return note.story.flatMap(({ text, place }) =>
-    // Few paragraphs doubt anything, and only those are taken apart.
-    (doubtWords.test(text) ? sentencesOf(text) : [])
+    // Few paragraphs doubt anything, and only those are taken apart: a list by its items.
+    (doubtWords.test(text) ? itemsOf(text).flatMap(sentencesOf) : [])
       .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
       .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
   );
+}
+
+function itemsOf(text: string): readonly string[] {
+  return text.split(/^\s*[-*]\s+/m).filter((item) => item.trim() !== "");
 }
 
 function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {

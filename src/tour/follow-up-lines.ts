@@ -127,7 +127,7 @@ function dueText({ due }: FollowUp, voice: Voice): string {
 
 /** Verbs a promise begins with. Anything else ("how close I dared to plant them") is quoted as it was said. */
 export const promiseVerbs =
-  /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|try|update|visit|walk|weigh)\b/i;
+  /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|pull|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|tip|try|turn|update|visit|walk|weigh)\b/i;
 
 function lowerFirst(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

@@ -103,7 +103,9 @@ function readLines(garden: Garden): readonly OwnLine[] {
   const lines = garden.readings.flatMap((reading): OwnLine[] => {
     const note = notes.get(reading.place.file);
     if (reading.private || note === undefined || note.private) return [];
-    const told = reading.events.filter(({ id, kind, place }) => !placed.has(id) && !setOut.has(lineId(place)) && !elsewhere.has(kind));
+    const told = reading.events.filter(
+      ({ id, kind, place }) => !placed.has(id) && !setOut.has(lineId(place)) && !elsewhere.has(kind),
+    );
     if (reading.as === "facts" && !told.some(isOfPlants)) return [];
     const [likeliest] = reading.readings;
     const events = reading.as === "question" ? reading.readings.flatMap((offer) => offer.events) : told;
@@ -137,7 +139,8 @@ function readLines(garden: Garden): readonly OwnLine[] {
           place: reading.place,
           asks: reading.as === "question",
           gear: find.gear(plain),
-          trouble: parts.length === 1 && likeliest?.events.some(({ kind }) => kind === "trouble" || kind === "lost") === true,
+          trouble:
+            parts.length === 1 && likeliest?.events.some(({ kind }) => kind === "trouble" || kind === "lost") === true,
         },
       ];
     });

@@ -7,9 +7,12 @@ import { finderOf } from "./own-lines.ts";
 
 /** "when it is cured", "once they fill in": the last such clause of a promise. "Say when they ripen" asks, and hangs on nothing. */
 export function conditionOf(what: string): string | undefined {
-  const words = what.trim().replace(/[.;,\s]+$/, "").split(/\s+/);
+  const words = what
+    .trim()
+    .replace(/[.;,\s]+$/, "")
+    .split(/\s+/);
   const at = words.findLastIndex((word, index) => {
-    if (index < 3) return false;
+    if (index < 2) return false;
     const before = words[index - 1]?.toLowerCase() ?? "";
     if (asking.has(before)) return false;
     return word === "when" || word === "once" || (word === "as" && words[index + 1] === "soon");
@@ -51,7 +54,9 @@ export function isConditionMet(followUp: FollowUp, condition: string, garden: Ga
   return wordsMet(followUp, condition, garden, day, { varieties, crops, beds });
 }
 
-const small = new Set("when once as soon they them it is are has have the a an on in of to and there something i we".split(" "));
+const small = new Set(
+  "when once as soon they them it is are has have the a an on in of to and there something i we".split(" "),
+);
 /** A line with one of these says that it has not come, or may. */
 const notYet = /\b(?:not|no|never|yet|until|till|when|once|if|should|will|hope)\b|n't\b|'ll\b/i;
 
@@ -81,11 +86,11 @@ function wordsMet(
   });
 }
 
-/** The first five letters, which endings do not change. */
+/** Without its ending, five letters at most: "filled" is "fill". */
 function stems(text: string): readonly string[] {
   return plainWords(text)
     .trim()
     .split(" ")
-    .map((word) => (word.length > 5 ? word.slice(0, 5) : word.replace(/(?:ed|s)$/, "")))
+    .map((word) => (word.length > 4 ? word.replace(/(?:ing|ed|es|s)$/, "") : word).slice(0, 5))
     .filter((word) => word !== "" && !small.has(word));
 }

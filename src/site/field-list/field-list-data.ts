@@ -102,7 +102,9 @@ export function fieldListData(
         say: sayAs,
         about: [howMany, from].filter((part) => part !== "").join(", "),
       })),
-      further: card?.further.filter(({ private: hidden }) => !hidden).map(({ text }) => text) ?? [],
+      further: [...(card?.further ?? []), ...(card?.quoted ?? [])]
+        .filter(({ private: hidden }) => !hidden)
+        .map(({ text }) => text),
       cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     };
   });

@@ -1,11 +1,23 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
+import { daysBetween } from "../../calendar.ts";
 import { isNewToGarden } from "../../garden/index.ts";
-import { bedVerb, capital, cultivar, onDay, say, sayList, sentencesOf, sinceDay, theBed } from "../../language/index.ts";
+import {
+  bedVerb,
+  capital,
+  cultivar,
+  onDay,
+  say,
+  sayList,
+  sentencesOf,
+  sinceDay,
+  theBed,
+} from "../../language/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { isToldOf } from "../own-lines.ts";
+import { pickVerb } from "../picked-sentences.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
@@ -13,7 +25,7 @@ import type { Candidate } from "./candidate.ts";
 
 export function newCandidates(here: BedOnTheDay): Candidate[] {
   const voice = voiceOf(here);
-  return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
+  return batchesOf(here.growing.filter((lot) => isNews(lot, here) && !isTakenLongAgo(lot, here))).map((batch) => {
     const [lot] = batch.lots;
     const { planted, sown, since, selfSown, implied } = lot.planting;
     const up = firstDayOf(lot, "up");
@@ -42,6 +54,15 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
       lots: batch.lots,
     };
   });
+}
+
+/** Days after which nobody knows whether anything is left of what the notes only tell was lifted. */
+const longAgo = 45;
+
+function isTakenLongAgo(lot: Lot, { day }: BedOnTheDay): boolean {
+  const last = lot.events.at(-1);
+  const whole = ["lifted", "dug", "pulled"].includes(pickVerb(last, lot));
+  return lot.planting.implied && whole && last?.kind === "picked" && daysBetween(last.day, day) > longAgo;
 }
 
 /** "First time in this garden: Chioggia beetroot and Lucullus chard." For what viewers saw unnamed; what is new says so itself. */

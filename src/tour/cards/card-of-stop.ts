@@ -1,8 +1,8 @@
 /** One stop as a card: what is said in at most sixty words, what is done, and what did not fit. */
 import { cropOf } from "../../crop-of.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
-import { voiceOf } from "../bed-on-the-day.ts";
 import type { Site } from "../../model.ts";
+import { voiceOf } from "../bed-on-the-day.ts";
 import type { Stop } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
 import { wasBare } from "../last-seen.ts";
@@ -17,7 +17,7 @@ import { nextWays } from "./next-words.ts";
 import { alongTheBed, nowPhrases, type Shown } from "./now-words.ts";
 import { openingOf } from "./opening-words.ts";
 import { gearWords, storyWords, varietyWords, wordsOf } from "./own-words.ts";
-import { quotedAt } from "./quoted.ts";
+import { quotedAt, quotedNow } from "./quoted.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
 import type { Way, Wording } from "./wording.ts";
@@ -53,7 +53,8 @@ export function cardOf(
   const now = nowPhrases(here, show, owed, wording);
   const figures = figuresAt(here, show, photos);
   const reasons = reasonsAt(here, show, remembered);
-  const shown = now.slice(0, cardLimits.nowPhrases);
+  const told = here.growing.length === 0 ? quotedNow(here, cardLimits.now).map((line) => ({ ...line, lots: [] })) : [];
+  const shown = [...now, ...told].slice(0, cardLimits.nowPhrases);
   const why = chooseIn(
     reasons.map((ways) => ways.filter(({ text }) => !shown.some((phrase) => text.startsWith(phrase.text)))),
     wording,
@@ -97,18 +98,21 @@ export function cardOf(
     further: onceEach(
       [
         ...dropped,
-        ...now.slice(cardLimits.nowPhrases),
-        ...reasons.flatMap(([first]) => (first === undefined ? [] : [say(first.text, first.grounds)])),
+        // What the hand would have done is no loss.
+        ...now.slice(cardLimits.nowPhrases).filter(({ hand }) => hand === undefined),
+        ...reasons.flatMap(([first]) =>
+          first === undefined || first.text.includes("“") ? [] : [say(first.text, first.grounds)],
+        ),
         ...figures.slice(1),
         ...[...varieties].flatMap(varietyWords),
         ...gearWords(here),
         ...wordsOf(here.bed),
         ...(site === undefined ? [] : wordsOf(site)),
-        ...quotedAt(here),
         ...storyWords(here, lots),
       ],
       said,
     ),
+    quoted: quotedAt(here),
   };
 }
 

@@ -70,6 +70,8 @@ export interface Card {
   readonly shots: readonly CardShot[];
   /** What the card had no room for, the most worth first. */
   readonly further: readonly Sentence[];
+  /** Lines of the notes that no fact holds yet, as written, the latest first. */
+  readonly quoted: readonly Sentence[];
 }
 
 export interface CoverRow {

@@ -16,12 +16,12 @@ export function cardsMarkdown(
   { sources = false }: MarkdownOptions = {},
 ): string {
   const write = markdownWriter(sources);
-  const further = new Map(cards.map((card) => [card.id, card.further]));
+  const cardAt = new Map(cards.map((card) => [card.id, card]));
   const parts = [
     coverMarkdown(cover, write),
     ...cards.map((card) => cardMarkdown(card, write)),
     "---",
-    dossierMarkdown(dossier, settings, { write, further }),
+    dossierMarkdown(dossier, settings, { write, cardAt }),
   ];
   return `${parts.join("\n\n")}\n`;
 }

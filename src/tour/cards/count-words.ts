@@ -10,7 +10,8 @@ export function fits(text: string, words: number): boolean {
 }
 
 /** A place, a time or a circumstance can go; what denies or limits cannot be told by its half. */
-const circumstances = /\s(?:in|on|at|with|for|since|by|under|behind|during|of the|of each|from each|when|so)\s/g;
+const circumstances =
+  /\s(?:in|on|at|with|for|since|by|under|behind|during|before|after|about|round|of the|of each|from each|when|so)\s/g;
 const limits = /\b(?:not|no|never|only|until|till|unless|but|than|none|nothing|without)\b|n't\b/i;
 
 /** As `toPause`, else up to the last circumstance that leaves three words or more: "pull a cabbage from each half". */

@@ -126,7 +126,8 @@ function owedLine(
   const at = stops.find(({ id }) => id === stop);
   const line = sources.map(({ file, line }) => `${file}:${line}`);
   const point = at?.show.find(
-    ({ kind, sources: grounds }) => kind === "owed" && grounds.some(({ file, line: on }) => line.includes(`${file}:${on}`)),
+    ({ kind, sources: grounds }) =>
+      kind === "owed" && grounds.some(({ file, line: on }) => line.includes(`${file}:${on}`)),
   );
   return { text: short, sources, private: hidden, standing, stop: at?.number, shot: point?.shot };
 }

@@ -13,6 +13,8 @@ import {
 import { type Batch, batchOf } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { plainWords } from "../mentions.ts";
+import { finderOf, type OwnLine, ownLinesAt } from "../own-lines.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits, type NowPhrase } from "./card.ts";
 import { fits, toCircumstance, toPause } from "./count-words.ts";
@@ -22,7 +24,7 @@ import { causeOf } from "./opening-words.ts";
 import { specialOf } from "./own-words.ts";
 import { promised } from "./promised.ts";
 import { bareCause } from "./remembered.ts";
-import type { Way, Wording } from "./wording.ts";
+import { own, type Way, type Wording } from "./wording.ts";
 
 export interface Shown extends NowPhrase {
   readonly spot?: string | undefined;
@@ -81,21 +83,35 @@ function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
   return [
     ...(short === undefined ? [] : [{ frame: `own: ${short}`, text: short, grounds, hand }]),
     ...(answer === undefined ? [] : [{ ...answer, grounds }]),
-    {
-      frame: "owed first",
-      text: "answer first, then look round",
-      grounds: grounds.slice(0, 1),
-      hand: "answer first",
-      last: true,
-    },
-    {
-      frame: "owed camera",
-      text: "face the lens and say it",
-      grounds: grounds.slice(0, 1),
-      hand: "face the lens",
-      last: true,
-    },
+    ...answersInNotes(line, here).map((found) => own(`“${found.words}”`, [found.line])),
   ];
+}
+
+/** Clauses of later lines that do what was promised: "weighed 9 lb 4 oz trimmed" of a promise to weigh the garlic. */
+function answersInNotes(
+  { what, promisedOn }: OwedLine,
+  here: BedOnTheDay,
+): readonly { readonly words: string; readonly line: OwnLine }[] {
+  const find = finderOf(here.index.garden);
+  const plain = plainWords(what);
+  const [varieties, crops] = [find.varieties(plain), find.crops(plain)];
+  const verb = plainWords(promised(what)).trim().split(" ")[0] ?? "";
+  const counts = /\bhow (?:many|much)\b/i.test(what);
+  return ownLinesAt(here)
+    .now.filter(({ day }) => day > promisedOn)
+    .filter(
+      (line) => line.varieties.some((id) => varieties.includes(id)) || line.crops.some((id) => crops.includes(id)),
+    )
+    .flatMap((line) =>
+      line.text
+        .split(/[,;]\s/)
+        .filter((clause) => {
+          const words = plainWords(clause);
+          if (/\b(?:will|ll|when)\b/.test(words)) return false;
+          return counts ? /\d/.test(words) : verb.length > 3 && words.includes(` ${verb.slice(0, 5)}`);
+        })
+        .map((words) => ({ words, line })),
+    );
 }
 
 function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> | undefined {
@@ -159,19 +175,19 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
   const where = lot.planting.spot === undefined ? undefined : toPause(withPreposition(lot.planting.spot), 3);
   const at = where === undefined ? "" : `, ${where}`;
   const special = specialOf(lot.variety);
-  const own = special === undefined || special.private ? undefined : toPause(special.text, 4);
+  const short = special === undefined || special.private ? undefined : toPause(special.text, 4);
   const ownWays =
-    own === undefined
+    short === undefined
       ? []
       : [
           {
-            frame: `own: ${own}`,
-            text: `${cultivar(lot)}: ${own}`,
+            frame: `own: ${short}`,
+            text: `${cultivar(lot)}: ${short}`,
             grounds: [...grounds, lot.variety].filter((one) => one !== undefined),
             hand: undefined,
           },
         ];
-  const named = own === undefined || point.lots.length > 1 ? [] : [...handed(point, counted(batch), own, way)];
+  const named = short === undefined || point.lots.length > 1 ? [] : [...handed(point, counted(batch), short, way)];
   switch (point.kind) {
     case "new":
     case "first time":
@@ -248,7 +264,9 @@ function handed(
   way: (hand: string, rest: string, frame?: string) => HandWay,
 ): readonly HandWay[] {
   const words = /^[A-Z][a-z]+\b/.test(special) ? special.charAt(0).toLowerCase() + special.slice(1) : special;
-  return ["point out", "kneel by", "hold on to"].map((hand) => way(hand, ` ${what}: ${words}`, `${kind} ${hand} special`));
+  return ["point out", "kneel by", "hold on to"].map((hand) =>
+    way(hand, ` ${what}: ${words}`, `${kind} ${hand} special`),
+  );
 }
 
 function gearWays(here: BedOnTheDay, way: (hand: string, rest: string) => HandWay): readonly HandWay[] {

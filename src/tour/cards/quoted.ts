@@ -1,5 +1,5 @@
 /** Lines of the notes as they were written, for the dossier and, where nothing on record says why, for the card. */
-import { capital, type Sentence, say, sayDay } from "../../language/index.ts";
+import { capital, type Sentence, say, sayDay, sentencesOf } from "../../language/index.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
 import { type OwnLine, ownLinesAt } from "../own-lines.ts";
 import { fits, toPause } from "./count-words.ts";
@@ -19,7 +19,8 @@ export function quotedAt(here: BedOnTheDay): readonly Sentence[] {
 }
 
 /** What began a thing is told by its fact or is not worth a card; how it does and what came of it is. */
-const beginnings = /^(?:sowed|sown|started|planted|set out|put|bought|resowed|picked|cut|dug|lifted|mulched)\b/i;
+const beginnings =
+  /^(?:sowed|sown|started|planted|set out|put|bought|resowed|picked|cut|dug|lifted|mulched|watered|weeded|hoed|tied|fed|mowed|cleared|thinned)\b/i;
 
 /** What went wrong last year with what grows here again, then what this season's notes say of how it does. */
 export function quotedWays(here: BedOnTheDay): readonly (readonly Way[])[] {
@@ -27,8 +28,12 @@ export function quotedWays(here: BedOnTheDay): readonly (readonly Way[])[] {
   const varieties = new Set(here.growing.flatMap(({ planting }) => planting.variety ?? []));
   const crops = new Set(here.growing.flatMap(({ crop }) => crop?.id ?? []));
   const ofPlants = (line: OwnLine) =>
-    line.varieties.some((id) => varieties.has(id)) || line.crops.some((id) => crops.has(id));
-  const worse = before.filter((line) => line.trouble && ofPlants(line)).flatMap((line) => ways(line, here, "Last year: "));
+    line.varieties.some((id) => varieties.has(id)) ||
+    line.crops.some((id) => crops.has(id)) ||
+    line.beds.includes(here.bed.id);
+  const worse = before
+    .filter((line) => line.trouble && ofPlants(line))
+    .flatMap((line) => ways(line, here, "Last year: "));
   const news = now
     .filter((line) => line.day > here.newsAfter && !beginnings.test(withoutBed(line, here)))
     .flatMap((line) => ways(line, here, ""));
@@ -37,10 +42,24 @@ export function quotedWays(here: BedOnTheDay): readonly (readonly Way[])[] {
 
 function ways(line: OwnLine, here: BedOnTheDay, before: string): readonly (readonly Way[])[] {
   const text = withoutBed(line, here);
-  const short = toPause(text, before === "" ? 10 : 8);
+  const short = beginningOf(text, before === "" ? 10 : 8);
   return short === undefined || !(fits(text, 10) || short.split(" ").length > 3)
     ? []
     : [[own(`${before}“${short}”`, [line])]];
+}
+
+/** Up to a pause, else the first of its sentences. */
+function beginningOf(text: string, words: number): string | undefined {
+  const [first = text] = sentencesOf(text);
+  return toPause(text, words) ?? toPause(first, words);
+}
+
+/** Of a bed of which nothing is on record: what its lines say, in few words, the latest first. */
+export function quotedNow(here: BedOnTheDay, words: number): readonly Sentence[] {
+  return ownLinesAt(here).now.flatMap((line) => {
+    const short = beginningOf(withoutBed(line, here), words);
+    return short === undefined || short.split(" ").length < 3 ? [] : [say(`“${short}”`, [line])];
+  });
 }
 
 /** "Tunnel Left: no blight so far" is said in the tunnel. */

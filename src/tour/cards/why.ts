@@ -62,15 +62,22 @@ function reasonGiven(event: Event, here: BedOnTheDay): readonly (readonly Way[])
 
 /** Items nested below a line are its remarks; told with the plants they speak of, else nobody knows what is meant. */
 function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
+  // "Picked 4 cucumbers, 6 hot wax still yellow": the rest of a line is of what it names last.
+  const ofLine = here.index.garden.events.filter(({ place }) => lineOf(place) === lineOf(event.place));
+  const isLast = ofLine.at(-1)?.id === event.id;
   const { varieties, crops } = here.index.garden;
   const variety = varieties.get(event.variety ?? "");
   const crop = crops.get(event.crop ?? variety?.crop ?? "");
   const name =
     variety === undefined && crop === undefined ? "" : `${capital(event.cause ?? cultivar({ variety, crop }))}: `;
-  return [...sayings(event), ...event.more.filter((said) => !said.startsWith("="))].map((said) => {
+  return [...(isLast ? sayings(event) : []), ...event.more.filter((said) => !said.startsWith("="))].map((said) => {
     const words = said.trim().replace(/\.$/, "");
     return [own(`${name}${words}`, [event]), own(capital(words), [event])];
   });
+}
+
+function lineOf({ file, line }: Event["place"]): string {
+  return `${file}:${line}`;
 }
 
 /** Of the rest of a line what is more than an amount or a place: "wider than last year so they dry off". */
