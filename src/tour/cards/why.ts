@@ -63,8 +63,7 @@ function reasonGiven(event: Event, here: BedOnTheDay): readonly (readonly Way[])
 /** Items nested below a line are its remarks; told with the plants they speak of, else nobody knows what is meant. */
 function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
   // "Picked 4 cucumbers, 6 hot wax still yellow": the rest of a line is of what it names last.
-  const ofLine = here.index.garden.events.filter(({ place }) => lineOf(place) === lineOf(event.place));
-  const isLast = ofLine.at(-1)?.id === event.id;
+  const isLast = here.index.event(nextOfLine(event.id)) === undefined;
   const { varieties, crops } = here.index.garden;
   const variety = varieties.get(event.variety ?? "");
   const crop = crops.get(event.crop ?? variety?.crop ?? "");
@@ -76,8 +75,10 @@ function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
   });
 }
 
-function lineOf({ file, line }: Event["place"]): string {
-  return `${file}:${line}`;
+/** Of "notes/….md:7" the second event of the line, of "…:7/2" the third. */
+function nextOfLine(id: string): string {
+  const [line = id, number] = id.split(/\/(?=\d+$)/);
+  return `${line}/${Number(number ?? 1) + 1}`;
 }
 
 /** Of the rest of a line what is more than an amount or a place: "wider than last year so they dry off". */
