@@ -35,13 +35,18 @@ export interface OwnLinesHere {
   readonly before: readonly OwnLine[];
 }
 
-const known = new WeakMap<BedOnTheDay, OwnLinesHere>();
+const known = new WeakMap<Garden["readings"], Map<string, OwnLinesHere>>();
 
 /** Lines that name the bed, and of those that name none what speaks of plants that grow or grew in it. */
 export function ownLinesAt(here: BedOnTheDay): OwnLinesHere {
-  const made = known.get(here) ?? findLines(here);
-  known.set(here, made);
-  return made;
+  const { readings } = here.index.garden;
+  const ofGarden = known.get(readings) ?? new Map<string, OwnLinesHere>();
+  known.set(readings, ofGarden);
+  // What ended is counted from the film before, so that two tours on one day may differ.
+  const key = `${here.bed.id} ${here.day} ${here.newsAfter}`;
+  const found = ofGarden.get(key) ?? findLines(here);
+  ofGarden.set(key, found);
+  return found;
 }
 
 function findLines(here: BedOnTheDay): OwnLinesHere {
