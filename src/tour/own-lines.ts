@@ -5,7 +5,7 @@
 import { seasonStart } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import { sentencesOf } from "../language/index.ts";
-import type { Crop, Day, Event, Garden, LineReading, Note, Place } from "../model.ts";
+import type { Crop, Day, Event, Garden, Gear, LineReading, Note, Place, Variety } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import { mentionsAny, plainWords } from "./mentions.ts";
 
@@ -76,6 +76,23 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
       .toReversed();
   };
   return { now: ofSeason(here.season, here.day), before: ofSeason(before, here.seasonEve) };
+}
+
+/** "No Black Krim" names what is not there. */
+const absent = /\b(?:no|not|none|never|without|instead of)\b|n't\b/i;
+
+/** Gear and varieties that lines about this bed name, whether or not they are read for sure. */
+export function namedInLines(here: BedOnTheDay): {
+  readonly gear: readonly Gear[];
+  readonly varieties: readonly Variety[];
+} {
+  const { gear, varieties } = here.index.garden;
+  const lines = ownLinesAt(here).now.filter((line) => !absent.test(line.text));
+  const placed = lines.filter(({ beds }) => beds.includes(here.bed.id));
+  return {
+    gear: unique(lines.flatMap((line) => line.gear)).flatMap((id) => gear.get(id) ?? []),
+    varieties: unique(placed.flatMap((line) => line.varieties)).flatMap((id) => varieties.get(id) ?? []),
+  };
 }
 
 /** Whether the notes tell of a bed in this season, though no fact holds it yet. */

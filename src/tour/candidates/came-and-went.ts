@@ -1,6 +1,5 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
-import { daysBetween } from "../../calendar.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import {
   bedVerb,
@@ -17,7 +16,7 @@ import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
 import { isToldOf } from "../own-lines.ts";
-import { pickVerb } from "../picked-sentences.ts";
+import { isTakenLongAgo } from "../picked-sentences.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
@@ -54,15 +53,6 @@ export function newCandidates(here: BedOnTheDay): Candidate[] {
       lots: batch.lots,
     };
   });
-}
-
-/** Days after which nobody knows whether anything is left of what the notes only tell was lifted. */
-const longAgo = 45;
-
-function isTakenLongAgo(lot: Lot, { day }: BedOnTheDay): boolean {
-  const last = lot.events.at(-1);
-  const whole = ["lifted", "dug", "pulled"].includes(pickVerb(last, lot));
-  return lot.planting.implied && whole && last?.kind === "picked" && daysBetween(last.day, day) > longAgo;
 }
 
 /** "First time in this garden: Chioggia beetroot and Lucullus chard." For what viewers saw unnamed; what is new says so itself. */

@@ -16,8 +16,8 @@ import { mustSay, namesToSay } from "./must-say.ts";
 import { nextWays } from "./next-words.ts";
 import { alongTheBed, nowPhrases, type Shown } from "./now-words.ts";
 import { openingOf } from "./opening-words.ts";
-import { gearWords, storyWords, varietyWords, wordsOf } from "./own-words.ts";
-import { quotedAt, quotedNow } from "./quoted.ts";
+import { gearWords, goalWords, storyWords, varietiesHere, varietyWords, wordsOf } from "./own-words.ts";
+import { quotedAt, quotedNow, toldWithMore } from "./quoted.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
 import type { Way, Wording } from "./wording.ts";
@@ -71,7 +71,7 @@ export function cardOf(
   const dropped = toSixty(spoken);
   const said = parts(spoken);
   const lots = here.growing;
-  const varieties = new Set([...lots, ...here.ended].flatMap(({ variety }) => variety ?? []));
+  const quoted = quotedAt(here);
   return {
     id: stop.id,
     number: stop.number,
@@ -104,15 +104,17 @@ export function cardOf(
           first === undefined || first.text.includes("“") ? [] : [say(first.text, first.grounds)],
         ),
         ...figures.slice(1),
-        ...[...varieties].flatMap(varietyWords),
+        ...varietiesHere(here).flatMap(varietyWords),
         ...gearWords(here),
         ...wordsOf(here.bed),
         ...(site === undefined ? [] : wordsOf(site)),
+        ...goalWords(here),
+        ...toldWithMore(here, remembered),
         ...storyWords(here, lots),
       ],
-      said,
+      [...said, ...quoted],
     ),
-    quoted: quotedAt(here),
+    quoted,
   };
 }
 

@@ -1,10 +1,12 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
 import { isNewToGarden } from "../../garden/index.ts";
 import { cultivar, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
-import type { Gear, Obtained } from "../../model.ts";
+import type { Obtained } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
+import { namedInLines } from "../own-lines.ts";
 import { cardLimits, type NameToSay } from "./card.ts";
+import { gearHere } from "./own-words.ts";
 import { seasonsGrown } from "./remembered.ts";
 import type { Wording } from "./wording.ts";
 
@@ -54,16 +56,9 @@ export interface Said {
 }
 
 export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wording }: Said): readonly Sentence[] {
-  const { garden } = here.index;
-  const gear = here.now.gear.flatMap((id): readonly Gear[] => {
-    const one = garden.gear.get(id);
-    return one === undefined || one.private ? [] : [one];
-  });
-  const varieties = [
-    ...new Map(
-      here.growing.flatMap(({ variety }) => (variety === undefined || variety.private ? [] : [[variety.id, variety]])),
-    ).values(),
-  ];
+  const gear = gearHere(here).filter((one) => !one.private);
+  const growing = here.growing.flatMap(({ variety }) => variety ?? []);
+  const varieties = [...new Set([...growing, ...namedInLines(here).varieties])].filter((one) => !one.private);
   const things = [
     ...gear.map((one) => ({
       id: one.id,

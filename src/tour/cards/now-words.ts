@@ -15,6 +15,7 @@ import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { plainWords } from "../mentions.ts";
 import { finderOf, type OwnLine, ownLinesAt } from "../own-lines.ts";
+import { isTakenLongAgo } from "../picked-sentences.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { cardLimits, type NowPhrase } from "./card.ts";
 import { fits, toCircumstance, toPause } from "./count-words.ts";
@@ -52,11 +53,17 @@ export function nowPhrases(
     // The same movement twice at one stop looks like a mistake.
     const open = ways.filter(({ hand }) => hand === undefined || !hands.has(verbOf(hand)));
     const found = wording.choose(open, cardLimits.now);
-    if (found === undefined || found.private) return [];
+    const answers = line === undefined ? [] : answersInNotes(line, here);
+    const answer = wording.choose(
+      answers.map(({ words, line: on }) => own(`“${words}”`, [on])),
+      cardLimits.now,
+    );
+    const answered = answer === undefined || answer.private ? [] : [{ ...answer, lots: point.lots }];
+    if (found === undefined || found.private) return answered;
     if (point.kind !== "owed") for (const lot of point.lots) told.add(lot);
     const hand = open.find(({ text }) => text === found.text)?.hand;
     if (hand !== undefined) hands.add(verbOf(hand));
-    return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }];
+    return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }, ...answered];
   });
 }
 
@@ -83,7 +90,6 @@ function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
   return [
     ...(short === undefined ? [] : [{ frame: `own: ${short}`, text: short, grounds, hand }]),
     ...(answer === undefined ? [] : [{ ...answer, grounds }]),
-    ...answersInNotes(line, here).map((found) => own(`“${found.words}”`, [found.line])),
   ];
 }
 
@@ -227,6 +233,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
     case "first picking":
     case "picking":
     case "only picking": {
+      if (isTakenLongAgo(lot, here)) return [];
       const verb = takingHand(lot);
       return point.kind === "only picking"
         ? [way("hold up", ` the ${plants}`), way("weigh", ` the ${plants} in the hand`)]

@@ -1,8 +1,12 @@
 /** Lines of the notes as they were written, for the dossier and, where nothing on record says why, for the card. */
+
+import { yearBefore } from "../../calendar.ts";
 import { capital, type Sentence, say, sayDay, sentencesOf } from "../../language/index.ts";
+import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
 import { type OwnLine, ownLinesAt } from "../own-lines.ts";
-import { fits, toPause } from "./count-words.ts";
+import { countWords, fits, toPause } from "./count-words.ts";
+import type { Remembered } from "./remembered.ts";
 import { own, type Way } from "./wording.ts";
 
 /** More are no help to somebody who stands in front of a camera. */
@@ -16,6 +20,40 @@ export function quotedAt(here: BedOnTheDay): readonly Sentence[] {
   return [...now.slice(0, mostOfThisSeason), ...before.slice(0, mostOfLast)].map((line) =>
     say(`${capital(sayDay(line.day, { language, near: here.day }))}: “${withoutBed(line, here)}”`, [line]),
   );
+}
+
+/** More of them are a diary. */
+const mostTold = 6;
+
+/** Lines on record that say more than their fact: "saved seed: Amish Paste, the plant third from the pump". */
+export function toldWithMore(here: BedOnTheDay, remembered: readonly Remembered[]): readonly Sentence[] {
+  const { language } = here.index.garden.settings;
+  const lots = [...here.growing, ...here.ended];
+  const varieties = new Set(lots.flatMap(({ planting }) => planting.variety ?? []));
+  const seeds = here.index.garden.events.filter(
+    ({ kind, variety, day }) =>
+      kind === "saved seed" &&
+      variety !== undefined &&
+      varieties.has(variety) &&
+      day < here.season &&
+      day >= yearBefore(here.season),
+  );
+  const telling = lots.flatMap(({ events }) => events).filter(saysMore);
+  const trouble = remembered.filter(({ lastYear }) => lastYear).map(({ event }) => event);
+  return [...new Set([...telling, ...seeds, ...trouble])]
+    .filter(({ private: hidden, day }) => !hidden && day <= here.day)
+    .filter(({ text }) => fits(text, 24) && !/[[\]<>`|£$€]|https?:/.test(text))
+    .toSorted((a, b) => (a.day < b.day ? 1 : -1))
+    .slice(0, mostTold)
+    .map((event) => say(`${capital(sayDay(event.day, { language, near: here.day }))}: “${event.text}”`, [event]));
+}
+
+const longSowing = 7;
+
+/** More than a verb, a number and a name: a remark behind the fact, or where and how it was begun. */
+function saysMore({ detail, kind, text }: Event): boolean {
+  if (detail !== undefined && /\s/.test(detail) && text.includes(detail)) return true;
+  return (kind === "sowed" || kind === "planted") && countWords(text) >= longSowing;
 }
 
 /** What began a thing is told by its fact or is not worth a card; how it does and what came of it is. */
