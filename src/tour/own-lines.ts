@@ -79,7 +79,7 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
 }
 
 /** "No Black Krim" names what is not there. */
-const absent = /\b(?:no|not|none|never|without|instead of)\b|n't\b/i;
+const absent = /^(?:no|none|without|left out)\b/i;
 
 /** Gear and varieties that lines about this bed name, whether or not they are read for sure. */
 export function namedInLines(here: BedOnTheDay): {

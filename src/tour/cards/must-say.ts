@@ -1,6 +1,6 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
 import { isNewToGarden } from "../../garden/index.ts";
-import { cultivar, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
+import { cultivar, isUnnamed, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
 import type { Obtained } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
@@ -117,7 +117,7 @@ export function namesToSay(here: BedOnTheDay, said: string): readonly NameToSay[
   const found = new Map<string, NameToSay>();
   for (const lot of here.growing) {
     const { variety, crop } = lot;
-    if (variety === undefined || variety.private || lot.planting.private) continue;
+    if (variety === undefined || variety.private || lot.planting.private || isUnnamed(lot)) continue;
     const name = cultivar({ variety, crop });
     const standing = standingOf(lot, here);
     if (!said.includes(name) || found.has(name) || (variety.sayAs === undefined && standing === undefined)) continue;

@@ -39,7 +39,16 @@ export function toldWithMore(here: BedOnTheDay, remembered: readonly Remembered[
       day >= yearBefore(here.season),
   );
   const telling = lots.flatMap(({ events }) => events).filter(saysMore);
-  const trouble = remembered.filter(({ lastYear }) => lastYear).map(({ event }) => event);
+  const stories = remembered.filter(({ lastYear }) => lastYear);
+  const trouble = here.index.garden.events.filter(
+    (event) =>
+      (event.kind === "trouble" || event.kind === "lost") &&
+      event.day < here.season &&
+      event.day >= yearBefore(here.season) &&
+      stories.some(
+        (story) => story.event === event || (story.event.bed === event.bed && story.event.day === event.day),
+      ),
+  );
   return [...new Set([...telling, ...seeds, ...trouble])]
     .filter(({ private: hidden, day }) => !hidden && day <= here.day)
     .filter(({ text }) => fits(text, 24) && !/[[\]<>`|£$€]|https?:/.test(text))
