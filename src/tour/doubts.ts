@@ -58,8 +58,17 @@ function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]
   );
 }
 
+/** Each item of a list by itself; the lines of a paragraph stay together. */
 function itemsOf(text: string): readonly string[] {
-  return text.split(/^\s*[-*]\s+/m).filter((item) => item.trim() !== "");
+  const items: string[] = [];
+  for (const line of text.split("\n")) {
+    const words = line.trimStart();
+    const begins = words.startsWith("- ") || words.startsWith("* ");
+    const last = items.pop();
+    if (begins) items.push(...(last === undefined ? [] : [last]), words.slice(2));
+    else items.push(last === undefined ? line : `${last}\n${line}`);
+  }
+  return items;
 }
 
 function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {

@@ -77,8 +77,9 @@ function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
 
 /** Of "notes/….md:7" the second event of the line, of "…:7/2" the third. */
 function nextOfLine(id: string): string {
-  const [line = id, number] = id.split(/\/(?=\d+$)/);
-  return `${line}/${Number(number ?? 1) + 1}`;
+  const colon = id.lastIndexOf(":") + 1;
+  const [line = "", number = "1"] = id.slice(colon).split("/");
+  return `${id.slice(0, colon)}${line}/${Number(number) + 1}`;
 }
 
 /** Of the rest of a line what is more than an amount or a place: "wider than last year so they dry off". */
