@@ -3,7 +3,7 @@
  * are the least of several runs in one warm process: the work itself, without what else the machine does.
  */
 import type { Garden } from "../src/model.ts";
-import { makeBrief } from "../src/tour/index.ts";
+import { makeBrief, makeCards } from "../src/tour/index.ts";
 import { routeLength, shortestRoute } from "../src/tour/plan/route.ts";
 import { busyTour, tourDay } from "./bench/busy-tour.ts";
 import { least, sayTook, took } from "./bench/processor-time.ts";
@@ -16,6 +16,8 @@ row(
   `${sayTook(whole.time)} for ${whole.stops} stops and ${whole.candidates} candidates`,
   "≤ 100 ms for 40 and 1,500",
 );
+row("its cover, cards and dossier", sayTook(whole.cards), "≤ 100 ms for 40");
+row("the same in a process that has just read the garden", sayTook(whole.cold));
 row(
   "growth exponent from half the stops",
   (Math.log(whole.time.cpuMs / half.time.cpuMs) / Math.log(whole.candidates / half.candidates)).toFixed(2),
@@ -33,11 +35,14 @@ row("walk past 120 and 240 stops", `${sizes.join(" and ")} ms`);
 
 function briefTimes(garden: Garden) {
   const make = () => makeBrief(garden, { episode: "july", today: tourDay });
+  const makeSet = () => makeCards(garden, { episode: "july", today: tourDay });
+  const cold = took(makeSet);
+  const cards = least(Array.from({ length: RUNS / 2 }, () => took(makeSet)));
   const brief = make();
   const time = least(Array.from({ length: RUNS }, () => took(make)));
   const shown = brief.stops.reduce((sum, { show }) => sum + show.length, 0);
   const left = brief.leftOut.filter(({ what }) => what === "thing").length;
-  return { time, stops: brief.stops.length, candidates: shown + left };
+  return { time, cards, cold, stops: brief.stops.length, candidates: shown + left };
 }
 
 function walkAgainstBest(stops: number, seed: number, restarts = 80) {

@@ -133,9 +133,10 @@ cannot be reckoned with is told by \`plotreel check\` (\`bed/shade-unread\`) and
 
 ## The weeks ahead
 
-\`plotreel ahead\` lists what must be filmed before it is gone, the richest day of each week, and when things should be ready:
-by their days to maturity, and by what this garden's own records and weather say. \`--ics\` writes it as a calendar; private
-things stay out of that.
+\`plotreel ahead\` lists what must be filmed or done by a day, what is promised for none, the day of each week with the most
+reasons to film, in words, and when things should be ready: by their days to maturity and by what this garden's own records
+and weather say; where a variety's file gives no days, by what its crop takes as a rule, and then it says so. \`--ics\` writes
+it as a calendar; private things stay out of that.
 
 This page is printed from the tables in \`src/tour/show-values.ts\` and \`src/films/film-time.ts\` by \`npm run docs\`.
 `;

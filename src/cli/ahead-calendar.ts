@@ -41,12 +41,14 @@ function titleOf(entry: Deadline | Expected): string {
   switch (entry.kind) {
     case "promise":
       return `Promised: ${entry.about}`;
+    case "task":
+      return `Due: ${entry.about}`;
     case "soon gone":
       return `Last days: ${entry.about}`;
     case "verdict":
       return `${capital(entry.about)} is due`;
     default:
-      return `${capital(entry.about)}: ${entry.kind}`;
+      return `${capital(entry.about)}: ${entry.kind}${entry.byCrop === true ? ", as a rule" : ""}`;
   }
 }
 

@@ -12,7 +12,7 @@ export {
 } from "./cards/card.ts";
 export { cardMarkdown, rowMarkdown } from "./cards/card-markdown.ts";
 export { clockOf } from "./cards/clock.ts";
-export { countWords, fits, toPause } from "./cards/count-words.ts";
+export { countWords, fits, toCircumstance, toPause } from "./cards/count-words.ts";
 export { howItCame } from "./cards/how-it-came.ts";
 export { askedIn, promised } from "./cards/promised.ts";
 export { ratioWords, twoDigits } from "./cards/ratio-words.ts";

@@ -8,6 +8,7 @@ import { capital, type Sentence, sayDay, sayNumber, sayPlural } from "../languag
 import type { Garden } from "../model.ts";
 import {
   type Brief,
+  type Card,
   type CardSet,
   coverLight,
   factParagraphs,
@@ -54,7 +55,7 @@ export function briefPage(
 ): string {
   const sheet = paper ?? (garden.settings.units === "us" ? "Letter" : "A4");
   const style = `${carriedFonts("Brief")}${briefStyle}${cardsPageStyle(sheet)}${pocket ? pocketStyle(sheet) : ""}`;
-  const further = new Map(cards.map((card) => [card.id, card.further]));
+  const cardAt = new Map(cards.map((card) => [card.id, card]));
   return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style, pictures.size > 0)}
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
@@ -66,7 +67,7 @@ ${pocket ? pocketSheets(cards, pictures) : cardSheets(cards, pictures)}
 <p class="plan">${text(planWords(brief))}${coverLight(brief) === undefined ? ` ${text(lightWords(brief) ?? "")}` : ""}</p>
 ${lightChart(brief.plan)}</section>
 <div class="paper">
-${brief.stops.map((stop, index) => `${siteHeading(brief.stops, index)}${stopHtml(stop, brief, garden.settings.language, further.get(stop.id) ?? [])}`).join("\n")}
+${brief.stops.map((stop, index) => `${siteHeading(brief.stops, index)}${stopHtml(stop, brief, garden.settings.language, cardAt.get(stop.id))}`).join("\n")}
 ${leftOut(brief)}
 ${aboutThePlan(brief)}
 </div>
@@ -82,7 +83,7 @@ function siteHeading(stops: readonly Stop[], index: number): string {
   return site === undefined || site === stops[index - 1]?.siteTitle ? "" : `<h2 class="site">${text(site)}</h2>\n`;
 }
 
-function stopHtml(stop: Stop, brief: Brief, language: string, further: readonly Sentence[]): string {
+function stopHtml(stop: Stop, brief: Brief, language: string, card: Card | undefined): string {
   const facts = factParagraphs(stop);
   const factItem = (fact: (typeof facts)[number]) =>
     `<li class="${fact.shown === undefined || fact.shown === "no" ? "screen" : `of-${fact.shown}`}">${sentence(fact)}</li>`;
@@ -101,7 +102,7 @@ ${seen.length === 0 ? "" : `<p class="seen">${seen.map(sentence).join(" ")}</p>`
 <div class="told"><ul class="show">${stop.show.map(showItem).join("")}</ul>
 ${stop.close === undefined ? "" : `<p class="say">“${text(stop.close)}”</p>`}
 ${said}
-${notes(stop, further)}</div>
+${notes(stop, card)}</div>
 <div class="listed">${varietyTable(stop.varieties)}
 ${changes(stop, brief, language)}</div>
 </article>`;
@@ -128,7 +129,7 @@ function varietyTable(rows: readonly VarietyRow[]): string {
   return `<table role="table"><thead role="rowgroup"><tr role="row">${head}</tr></thead><tbody role="rowgroup">${rows.map(line).join("")}</tbody></table>`;
 }
 
-function notes(stop: Stop, further: readonly Sentence[]): string {
+function notes(stop: Stop, card: Card | undefined): string {
   const shown = new Set(stop.show.map((point) => point.text));
   const unshown = (lines: readonly Sentence[]) => lines.filter((line) => !shown.has(line.text));
   const parts: readonly (readonly [string, readonly Sentence[]])[] = [
@@ -141,8 +142,15 @@ function notes(stop: Stop, further: readonly Sentence[]): string {
     .map(([title, all]) => `<p><b>${title}:</b> ${all.map(sentence).join(" ")}</p>`);
   const gear =
     stop.gear.length === 0 ? [] : [`<p><b>Gear here:</b> ${stop.gear.map((row) => text(row.title)).join(", ")}.</p>`];
+  const { further = [], quoted = [] } = card ?? {};
   const more = further.length === 0 ? [] : [`<p><b>Could be said:</b> ${further.map(sentence).join(" · ")}.</p>`];
-  const all = [...gear, ...lines, ...more, ...pointTo(stop), shots(stop)];
+  const written =
+    quoted.length === 0
+      ? []
+      : [
+          `<p><b>In your notes, and not on record yet:</b></p><ul>${quoted.map((one) => `<li>${sentence(one)}</li>`).join("")}</ul>`,
+        ];
+  const all = [...gear, ...lines, ...more, ...written, ...pointTo(stop), shots(stop)];
   return all.length === 0 ? "" : `<div class="notes">${all.join("")}</div>`;
 }
 

@@ -9,7 +9,7 @@ import {
   tourTitles,
 } from "../films/index.ts";
 import { type Sentence, sayPlural } from "../language/index.ts";
-import type { Card, CardShot, Cover } from "../tour/index.ts";
+import { type Card, type CardShot, type Cover, keptWhere } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
 import type { FieldPicture } from "./field-list/field-list-data.ts";
 import { unbroken } from "./unbroken.ts";
@@ -49,11 +49,16 @@ export function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRo
 }
 
 function owedHtml({ owed }: Cover): string {
-  const titles = { overdue: "Overdue", due: "Owed now", open: "Owed some time" } as const;
-  return (["overdue", "due", "open"] as const)
+  const titles = {
+    overdue: "Overdue",
+    due: "Owed now",
+    open: "Owed some time",
+    waiting: "Waiting until the notes say so",
+  } as const;
+  return (["overdue", "due", "open", "waiting"] as const)
     .map((standing) => {
       const lines = owed.filter((one) => one.standing === standing);
-      const said = lines.map((one) => `${sentence(one)} (${one.stop ?? "at no stop"})`);
+      const said = lines.map((one) => `${sentence(one)}${text(keptWhere(one))}`);
       return lines.length === 0 ? "" : `<p><b>${titles[standing]}:</b> ${said.join(" · ")}.</p>`;
     })
     .join("");

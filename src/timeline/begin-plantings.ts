@@ -1,6 +1,6 @@
 /** How plantings begin: sown in place, come over from another bed, or simply there. Planting out is in planting-out.ts. */
 
-import { seasonStart } from "../calendar.ts";
+import { daysBetween, seasonStart } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import type { Count, Day, Event, PlantIds, Planting, Stage } from "../model.ts";
 import { nothingPicked } from "../picked.ts";
@@ -118,11 +118,11 @@ export function arrive(
 export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefined {
   const ids = plantIds(ledger.records, event);
   const [bed, another] = bedsMeant(ledger, event);
-  if (bed === undefined || another !== undefined) {
+  if (bed === undefined || another !== undefined || standsElsewhere(ledger, event, ids, bed)) {
     report(ledger, { rule: "timeline/nothing-planted", ...at(event), plants: ids });
     return undefined;
   }
-  const later = startLater(ledger, bed, ids, event.day);
+  const later = picksEarlierCrop(event, startLater(ledger, bed, ids, event.day));
   if (later !== undefined) {
     report(ledger, { rule: "timeline/before-planting", ...at(event), plants: ids, bed, begun: later });
     return undefined;
@@ -139,6 +139,34 @@ export function impliedPlanting(ledger: Ledger, event: Event): Growing | undefin
     effect: { plantings: [now] },
   });
   return growing;
+}
+
+/**
+ * Whether the line only got its bed from its note, and the file of another bed says that the crop stands there: "rhubarb
+ * picked" in a note on the onions, where the fruit bank's file names the rhubarb.
+ */
+export function standsElsewhere(ledger: Ledger, event: Event, ids: PlantIds, bed: string): boolean {
+  const crop = cropOf(ledger.records, ids);
+  const { beds } = ledger.records;
+  if (crop === undefined || event.toBed !== undefined) return false;
+  const names = (text: string, all: readonly string[]) => {
+    const words = ` ${text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ")} `;
+    return all.some((name) => words.includes(` ${name.toLowerCase()} `));
+  };
+  const crops = [crop.name, crop.plural];
+  const here = beds.get(bed);
+  if (here === undefined || names(`${here.title} ${here.body}`, crops)) return false;
+  if (names(event.text, [here.title, ...here.alsoCalled])) return false;
+  return [...beds.values()].some((other) => other.id !== bed && names(`${other.title} ${other.body}`, crops));
+}
+
+/** Garlic lifted in July and planted in October is two crops: what is picked so long before is of the one before the notes. */
+const twoCrops = 60;
+
+function picksEarlierCrop(event: Event, later: Day | undefined): Day | undefined {
+  return later !== undefined && event.kind === "picked" && daysBetween(event.day, later) >= twoCrops
+    ? undefined
+    : later;
 }
 
 /** The next day of the same season on which the same plants are begun in that bed. */

@@ -50,9 +50,9 @@ export function thin(ledger: Ledger, event: Event): void {
   });
 }
 
-/** "Thinned to one a station" numbers each place, not the planting. */
+/** "Thinned to one a station", "to 3 a hill" number each place, not the planting. */
 const perStation =
-  /\b(stations?|clumps?|modules?|cells?|(each|every|per|a|to a) (hole|pot|pocket|square|foot|metre|ft|m|cm|inch))\b/i;
+  /\b(stations?|clumps?|modules?|cells?|(each|every|per|a|to a) (hole|hill|mound|pot|pocket|square|foot|metre|ft|m|cm|inch))\b/i;
 
 function countsPlants({ count, text }: Event): boolean {
   return count !== undefined && !perStation.test(text);

@@ -3,7 +3,7 @@ import { cropOf } from "../crop-of.ts";
 import type { ChangeEffect, Event, Harvest, Planting } from "../model.ts";
 import { nothingPicked, pickedMore } from "../picked.ts";
 import { pieceOf } from "../records/index.ts";
-import { impliedPlanting } from "./begin-plantings.ts";
+import { impliedPlanting, standsElsewhere } from "./begin-plantings.ts";
 import { isExact, isNone, less } from "./counts.ts";
 import { habitOf } from "./crop-habits.ts";
 import { endPlanting } from "./end-planting.ts";
@@ -55,7 +55,7 @@ function pickUnassigned(ledger: Ledger, event: Event, among: readonly Growing[])
   const harvest = harvestOf(ledger, event);
   const beds = [...byBed(among).keys()];
   const [bed] = beds.length > 0 ? beds : bedsMeant(ledger, event);
-  if (bed === undefined) return;
+  if (bed === undefined || (beds.length === 0 && standsElsewhere(ledger, event, ids, bed))) return;
   if (among.length > 0) report(ledger, { rule: "timeline/picked-of-several", ...at(event), plants: ids, beds, bed });
   const { unassigned } = bedLedger(ledger, bed);
   const key = plantKey(ids);

@@ -36,8 +36,12 @@ export function preserve(ledger: Ledger, event: Event): void {
 function bedsOfStores(ledger: Ledger, event: Event): readonly string[] {
   const meant = bedsMeant(ledger, event);
   const ids = plantIds(ledger.records, event);
-  if (meant.length > 0 || (ids.variety === undefined && ids.crop === undefined)) return meant;
+  if (event.bed !== undefined || (ids.variety === undefined && ids.crop === undefined)) return meant;
   const beds = [...new Set(livingNamed(ledger, ids).map(({ now }) => now.bed))];
+  // A note about several beds says of none that the jars came from it.
+  const among = beds.filter((bed) => meant.includes(bed));
+  if (among.length > 0) return among;
+  if (meant.length === 1) return meant;
   return beds.length === 1 ? beds : [];
 }
 

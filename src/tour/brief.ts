@@ -202,6 +202,8 @@ export interface FollowUpLine extends Sentence {
   readonly episode?: string | undefined;
   readonly due?: Day | undefined;
   readonly standing: "overdue" | "due" | "open";
+  /** The condition it hangs on, "once they fill in", while no note says that it has come. */
+  readonly waits?: string | undefined;
   /** How the thing stands now, from the records; undefined when nothing tells. */
   readonly now?: Sentence | undefined;
   /** The same as said to viewers: "In June I promised to show the leeks again." */
@@ -241,6 +243,7 @@ export interface Check extends Sentence {
     | "say it as"
     | "photo"
     | "unnamed"
+    | "unread"
     | "task"
     | "doubt"
     | "question"

@@ -3,6 +3,7 @@
 import { daysBetween } from "../calendar.ts";
 import type { Book } from "../garden/index.ts";
 import {
+  capital,
   cultivar,
   type Ground,
   inBed,
@@ -24,6 +25,7 @@ import { openTasks } from "../timeline/index.ts";
 import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
 import type { Check } from "./brief.ts";
 import { doubtsNoted } from "./doubts.ts";
+import { ownLinesAt } from "./own-lines.ts";
 import type { PhotosByBed } from "./spot.ts";
 import { isOverdue, taskLine } from "./task-lines.ts";
 import { trialsIn } from "./trial-lines.ts";
@@ -41,6 +43,7 @@ export function checksBefore(
     ...sourceChecks(stops),
     ...nameChecks(stops),
     ...unnamedChecks(stops),
+    ...unreadChecks(stops),
     ...taskChecks(index, stops, voice),
     ...doubtsNoted(index, stops, voice).map((sentence) => check("doubt", sentence)),
     ...photoChecks(stops, photos, voice),
@@ -122,6 +125,21 @@ function unnamedChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
       ),
     ];
   });
+}
+
+/** One line for the whole tour: what is still a question is told nowhere as a fact. */
+function unreadChecks(stops: readonly BedOnTheDay[]): readonly Check[] {
+  const lines = new Map(
+    stops.flatMap((here) =>
+      ownLinesAt(here)
+        .now.filter(({ asks }) => asks)
+        .map((line) => [`${line.place.file}:${line.place.line}`, line] as const),
+    ),
+  );
+  if (lines.size === 0) return [];
+  const are = lines.size === 1 ? "is still a question" : "are still questions";
+  const text = `${capital(sayPlural(lines.size, "line", "lines"))} of your notes about these stops ${are}; “plotreel settle” asks.`;
+  return [check("unread", say(text, [...lines.values()]))];
 }
 
 function taskChecks(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly Check[] {

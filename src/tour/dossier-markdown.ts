@@ -1,7 +1,8 @@
 /** The dossier as Markdown: what stands behind the cards, stop by stop, for "which variety is that". */
-import { type Markdown, type Sentence, sayPlural } from "../language/index.ts";
+import { type Markdown, sayPlural } from "../language/index.ts";
 import type { GardenSettings } from "../model.ts";
 import type { Brief, Stop } from "./brief.ts";
+import type { Card } from "./cards/card.ts";
 import { coverLight, toSettle } from "./cards/cover.ts";
 import { leftOutWords, lightWords, planWords, scoreBars } from "./plan-words.ts";
 import { stopMarkdown } from "./stop-markdown.ts";
@@ -9,16 +10,16 @@ import { stopMarkdown } from "./stop-markdown.ts";
 export interface DossierParts {
   readonly write: Markdown;
   /** What the card of a stop had no room for, by stop id. */
-  readonly further: ReadonlyMap<string, readonly Sentence[]>;
+  readonly cardAt: ReadonlyMap<string, Pick<Card, "further" | "quoted">>;
 }
 
-export function dossierMarkdown(brief: Brief, settings: GardenSettings, { write, further }: DossierParts): string {
+export function dossierMarkdown(brief: Brief, settings: GardenSettings, { write, cardAt }: DossierParts): string {
   const voice = { settings, day: brief.date };
   const parts = [
     head(brief, write),
     ...brief.stops.flatMap((stop, index) => [
       siteHeading(brief.stops, index, write),
-      stopMarkdown(stop, further.get(stop.id) ?? [], voice, write),
+      stopMarkdown(stop, cardAt.get(stop.id), voice, write),
     ]),
     leftOut(brief, write),
     thePlan(brief, write),

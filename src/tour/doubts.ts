@@ -51,11 +51,24 @@ interface Doubt extends Ground {
 
 function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
   return note.story.flatMap(({ text, place }) =>
-    // Few paragraphs doubt anything, and only those are taken apart.
-    (doubtWords.test(text) ? sentencesOf(text) : [])
+    // Few paragraphs doubt anything, and only those are taken apart: a list by its items.
+    (doubtWords.test(text) ? itemsOf(text).flatMap(sentencesOf) : [])
       .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
       .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
   );
+}
+
+/** Each item of a list by itself; the lines of a paragraph stay together. */
+function itemsOf(text: string): readonly string[] {
+  const items: string[] = [];
+  for (const line of text.split("\n")) {
+    const words = line.trimStart();
+    const begins = words.startsWith("- ") || words.startsWith("* ");
+    const last = items.pop();
+    if (begins) items.push(...(last === undefined ? [] : [last]), words.slice(2));
+    else items.push(last === undefined ? line : `${last}\n${line}`);
+  }
+  return items;
 }
 
 function doubtsOfEvent(event: Event, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {

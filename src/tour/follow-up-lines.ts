@@ -8,7 +8,9 @@ import { openFollowUps } from "../timeline/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { OwedLine } from "./candidates/candidate.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
-import { mentions } from "./mentions.ts";
+import { mentions, plainWords } from "./mentions.ts";
+import { finderOf, ownLinesAt } from "./own-lines.ts";
+import { conditionOf, isConditionMet } from "./promise-conditions.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */
 const dueSoon = 31;
@@ -21,7 +23,8 @@ export function followUpLines(index: Book, stops: readonly BedOnTheDay[], voice:
 }
 
 function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], voice: Voice): OwedLine {
-  const here = stopFor(followUp, stops);
+  const waits = waitsFor(followUp, stops, voice);
+  const here = waits === undefined ? stopFor(followUp, stops) : undefined;
   const days = followUp.due === undefined ? undefined : daysBetween(voice.day, followUp.due);
   const standing = days === undefined ? "open" : days < 0 ? "overdue" : days <= dueSoon ? "due" : "open";
   return {
@@ -34,20 +37,54 @@ function followUpLine(followUp: FollowUp, stops: readonly BedOnTheDay[], voice: 
     episode: followUp.episode,
     due: followUp.due,
     standing,
+    waits,
     now: here === undefined ? undefined : answerTo(followUp, here),
     keptAt: here?.bed.id,
     lots: here === undefined ? [] : lotsSpokenOf(followUp, here),
   };
 }
 
-/** The stop of the promise's bed; else the first stop whose name it says; else the first that grows what it speaks of. */
+/** What it hangs on and no note says yet; a day that was given for it goes before. */
+function waitsFor(followUp: FollowUp, [first]: readonly BedOnTheDay[], voice: Voice): string | undefined {
+  const condition = followUp.due === undefined ? conditionOf(followUp.what) : undefined;
+  if (condition === undefined || first === undefined) return undefined;
+  return isConditionMet(followUp, condition, first.index.garden, voice.day) ? undefined : condition;
+}
+
+/**
+ * The stop of the promise's bed; else the first stop whose name it says; else the first that grows what it speaks of, where
+ * the gear stands that it speaks of, or of which a note tells that names either.
+ */
 function stopFor(followUp: FollowUp, stops: readonly BedOnTheDay[]): BedOnTheDay | undefined {
   if (followUp.bed !== undefined) return stops.find((here) => here.bed.id === followUp.bed);
   return (
     stops.find((here) => mentions(followUp.what, [here.bed.title, ...here.bed.alsoCalled])) ??
     stops.find((here) => lotsSpokenOf(followUp, here).length > 0) ??
+    stops.find((here) => speaksOfGear(followUp, here)) ??
+    stops.find((here) => isInNotes(followUp, here)) ??
     stops.find((here) => mentions(followUp.what, [withoutSide(here.bed.title)]))
   );
+}
+
+function speaksOfGear({ what }: FollowUp, { now, index }: BedOnTheDay): boolean {
+  const { gear } = index.garden;
+  return now.gear.some((id) => {
+    const record = gear.get(id);
+    return record !== undefined && !record.private && mentions(what, [record.title, ...record.alsoCalled]);
+  });
+}
+
+/** A line about the bed that names the same plants or gear, whether or not it is read for sure. */
+function isInNotes({ what }: FollowUp, here: BedOnTheDay): boolean {
+  const find = finderOf(here.index.garden);
+  const plain = plainWords(what);
+  const [varieties, gear, crops] = [find.varieties(plain), find.gear(plain), find.crops(plain)];
+  const ofBed = ownLinesAt(here).now.filter(({ beds }) => beds.includes(here.bed.id));
+  return ofBed.some((line) => {
+    if (varieties.length > 0) return line.varieties.some((id) => varieties.includes(id));
+    if (gear.length > 0) return line.gear.some((id) => gear.includes(id));
+    return line.crops.some((id) => crops.includes(id));
+  });
 }
 
 /** "Tunnel Left" is in "the tunnel". */
@@ -90,7 +127,7 @@ function dueText({ due }: FollowUp, voice: Voice): string {
 
 /** Verbs a promise begins with. Anything else ("how close I dared to plant them") is quoted as it was said. */
 export const promiseVerbs =
-  /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|try|update|visit|walk|weigh)\b/i;
+  /^(?:answer|bring|check|come back|compare|count|cut|decide|dig|explain|explore|film|find|finish|follow|give|lift|look|make|measure|name|open|pick|plant|prune|pull|put|report|return|save|say|see|share|show|sow|start|take|talk|taste|tell|test|tip|try|turn|update|visit|walk|weigh)\b/i;
 
 function lowerFirst(text: string): string {
   return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

@@ -9,7 +9,7 @@ export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, Vari
 export type { Shot } from "./camera.ts";
 export type { Card, CardSet, CardShot, Cover } from "./cards/card.ts";
 export { mostShots } from "./cards/card.ts";
-export { cardsMarkdown } from "./cards/cards-markdown.ts";
+export { cardsMarkdown, keptWhere } from "./cards/cards-markdown.ts";
 export { coverLight, toSettle } from "./cards/cover.ts";
 export { makeCards } from "./cards/make-cards.ts";
 export type { ExpectedWindow, ExpectedWindows } from "./expected-window.ts";

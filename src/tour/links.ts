@@ -115,7 +115,7 @@ function hook(way: OnTheWay): Hook | undefined {
     const point = show.find((one) => one.kind === kind);
     if (point === undefined) continue;
     const grounds = point.sentence.sources.map((place) => ({ place }));
-    return { words: inTurn(way.tour, way.turn, words(point)), grounds };
+    return { words: inTurn(way.tour, way.turn, words(point, them)), grounds };
   }
   if (episode === undefined) return undefined;
   const lastTour = here.since.text === "since the last tour";
@@ -123,17 +123,17 @@ function hook(way: OnTheWay): Hook | undefined {
 }
 
 /** The first kind that is shown at the stop gives the words, with the crop's name where there is one. */
-const hooks: readonly (readonly [ShowKind, (point: Weighed) => readonly [string, ...string[]]])[] = [
+const hooks: readonly (readonly [ShowKind, (point: Weighed, them: string) => readonly [string, ...string[]]])[] = [
   [
     "owed",
     () => ["where I owe you an answer", "where I have a promise to keep", "and something you have been waiting for"],
   ],
   [
     "new",
-    (point) =>
+    (point, them) =>
       foundThere(point.lots)
-        ? [`with ${crops(point, "plants")} in it`]
-        : [`with ${newPlants(point)} in it`, `and ${newPlants(point)}`],
+        ? [`with ${crops(point, "plants")} in ${them}`]
+        : [`with ${newPlants(point)} in ${them}`, `and ${newPlants(point)}`],
   ],
   ["trouble", () => ["where not all is well", "with a trouble I have to show you"]],
   ["going", (point) => [`for a last look at the ${crops(point, "plants")}`]],

@@ -17,6 +17,7 @@ import { checksBefore } from "./checks.ts";
 import { followUpLines } from "./follow-up-lines.ts";
 import { fallenToLength, passedBeds } from "./left-out.ts";
 import { openingLines } from "./opening-lines.ts";
+import { isToldOf } from "./own-lines.ts";
 import { chooseWhatFits, type Offer } from "./plan/choose.ts";
 import { type PlannedStop, planTour } from "./plan/plan-tour.ts";
 import { planChecks } from "./plan-checks.ts";
@@ -58,7 +59,7 @@ export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBri
   // A tour whose stops nobody chose passes by what is bare and was bare before.
   const owedBeds = new Set(openFollowUps(garden, day).map((followUp) => followUp.bed));
   const kept = (here: BedOnTheDay) => order.listed || wishes.keptBeds.has(here.bed.id);
-  const beds = found.filter((here) => kept(here) || !isBare(here) || owedBeds.has(here.bed.id));
+  const beds = found.filter((here) => kept(here) || !isBare(here) || owedBeds.has(here.bed.id) || isToldOf(here));
   const bare = found.filter((here) => !beds.includes(here)).map(({ bed }) => ({ bed, why: "not listed" as const }));
   const owed = followUpLines(index, beds, voice);
   const findings: Findings = {

@@ -1,6 +1,6 @@
 /** What plantings gave: so far this season, since viewers last saw the bed, and against last year by the same day. */
 
-import { addDays, lastSeasonStart, yearBefore } from "../calendar.ts";
+import { addDays, daysBetween, lastSeasonStart, yearBefore } from "../calendar.ts";
 import { type Fact, pickedOf } from "../facts/index.ts";
 import {
   capital,
@@ -133,4 +133,13 @@ export function pickedSinceSentence(batch: Batch, here: BedOnTheDay): Sentence |
     ]),
     [since],
   );
+}
+
+/** Days after which nobody knows whether anything is left of what the notes only tell was lifted. */
+const longAgo = 45;
+
+export function isTakenLongAgo(lot: Lot, { day }: BedOnTheDay): boolean {
+  const last = lot.events.at(-1);
+  const whole = ["lifted", "dug", "pulled"].includes(pickVerb(last, lot));
+  return lot.planting.implied && whole && last?.kind === "picked" && daysBetween(last.day, day) > longAgo;
 }

@@ -3,6 +3,7 @@
 import { stopLength } from "../films/index.ts";
 import { capital, dayOnly, type Markdown, type Sentence, sayNumber, type Voice } from "../language/index.ts";
 import type { Stop, VarietyRow } from "./brief.ts";
+import type { Card } from "./cards/card.ts";
 import { factParagraphs } from "./facts.ts";
 import { seenBefore } from "./plan-words.ts";
 import { levelWords, quietChanges } from "./show-values.ts";
@@ -10,7 +11,12 @@ import { levelWords, quietChanges } from "./show-values.ts";
 /** Older changes than these are in the timeline and not worth a page. */
 const mostChanges = 3;
 
-export function stopMarkdown(stop: Stop, further: readonly Sentence[], voice: Voice, write: Markdown): string {
+export function stopMarkdown(
+  stop: Stop,
+  card: Pick<Card, "further" | "quoted"> | undefined,
+  voice: Voice,
+  write: Markdown,
+): string {
   const parts = [
     heading(stop, write),
     standAndLink(stop, write),
@@ -25,7 +31,8 @@ export function stopMarkdown(stop: Stop, further: readonly Sentence[], voice: Vo
     listed("Still to do", stop.tasks, write),
     pointTo(stop, write),
     shots(stop, write),
-    more(further, write),
+    more(card?.further ?? [], write),
+    quoted(card?.quoted ?? [], write),
   ];
   return parts.filter((part) => part !== "").join("\n\n");
 }
@@ -109,6 +116,13 @@ function listed(title: string, lines: readonly Sentence[], { sentence, below }: 
 /** What the card had no room for, in the person's own words where they are theirs. */
 function more(further: readonly Sentence[], { sentence, below }: Markdown): string {
   return further.length === 0 ? "" : `Could be said: ${further.map(sentence).join(" · ")}.${below(further)}`;
+}
+
+/** Lines that no fact holds: for the person to say, or to settle. */
+function quoted(lines: readonly Sentence[], { item }: Markdown): string {
+  return lines.length === 0
+    ? ""
+    : `In your notes, and not on record yet:\n\n${lines.map((line) => item(line)).join("\n")}`;
 }
 
 /** "Point to: *Planting day*, 24 May, at 6:40." */

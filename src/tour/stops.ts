@@ -90,13 +90,16 @@ function tellStop(
     varieties: rows,
     gear: gear.map(gearRow),
     facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
-    changes: here.changes.map((change) => ({
-      text: changeSentence(change, here.index.garden),
-      sources: [change.note],
-      private: change.private,
-      kind: change.kind,
-      day: change.day,
-    })),
+    // That a shrub went into another year is the calendar's doing and no news.
+    changes: here.changes
+      .filter(({ told }) => told?.is !== "next year")
+      .map((change) => ({
+        text: changeSentence(change, here.index.garden),
+        sources: [change.note],
+        private: change.private,
+        kind: change.kind,
+        day: change.day,
+      })),
     finishedSince: [
       ...endedSentences(here).map(({ sentence }) => sentence),
       ...lostSentences(here).map(({ sentence }) => sentence),

@@ -45,28 +45,30 @@ describe("the weeks ahead", () => {
   test("expect what the days to maturity say, in the span and no further", () => {
     expect(ahead.to).toBe("2026-07-29");
     expect(ahead.expected.map(({ day, kind, about }) => [day, kind, about])).toEqual([
+      // The file of Rose gives no days: by what garlic takes.
+      ["2026-07-02", "ready", "the Rose garlic in the pea row"],
       ["2026-07-14", "ready", "the Chioggia beetroot in the long bed"],
       ["2026-07-19", "ready", "the Secret carrots in the long bed"],
       ["2026-07-20", "verdict", "the verdict of “Mesh or none”"],
     ]);
-    expect(ahead.expected[0]?.text).toBe(
+    expect(ahead.expected[1]?.text).toBe(
       "The Chioggia beetroot in the long bed should be ready about 14 July: 85 days from sowing, and last year it took 80 here.",
     );
-    expect(ahead.expected[0]?.sources.map(({ file, line }) => `${file}:${line}`)).toEqual([
+    expect(ahead.expected[1]?.sources.map(({ file, line }) => `${file}:${line}`)).toEqual([
       "notes/2026-04-20.md:5",
       "varieties/chioggia.md:1",
       "notes/2025-04-01.md:2",
       "notes/2025-06-20.md:2",
     ]);
-    expect(ahead.expected[1]?.private).toBe(true);
+    expect(ahead.expected[2]?.private).toBe(true);
   });
 
   test("go by the garden's own window where one is known", () => {
     const id = "long-bed/chioggia/2026-04-20";
     const window = { from: "2026-07-04", likely: "2026-07-11", to: "2026-07-22", own: true };
     const own = lookAhead(garden, { today, weeks: 4, windows: new Map([[id, window]]) });
-    expect(own.expected[0]).toMatchObject({ day: "2026-07-11", window: { from: "2026-07-04", to: "2026-07-22" } });
-    expect(own.expected[0]?.text).toContain(
+    expect(own.expected[1]).toMatchObject({ day: "2026-07-11", window: { from: "2026-07-04", to: "2026-07-22" } });
+    expect(own.expected[1]?.text).toContain(
       "should be ready about 11 July, by this garden's own records between 4 July and 22 July:",
     );
   });
@@ -74,23 +76,31 @@ describe("the weeks ahead", () => {
   test("name what must be filmed before it is gone, and what is promised", () => {
     expect(ahead.deadlines.map(({ day, kind, text }) => [day, kind, text])).toEqual([
       ["2026-07-06", "soon gone", "A last look at the Rose garlic: lifting is due on 6 July."],
+      ["2026-07-06", "task", "Due on 6 July: lift the Rose in Pea Row."],
       ["2026-07-09", "soon gone", "Soon gone: last year the Alderman peas were out on 9 July."],
       ["2026-07-10", "promise", "Promised for 10 July at the latest: show how you plait the garlic."],
     ]);
   });
 
-  test("count what each day has to show, and pick the richest of each week", () => {
+  // Days were ranked by a score nobody could follow; now by the reasons that are told.
+  test("give the reasons for each day, and pick the day of each week that has most", () => {
     expect(ahead.days).toHaveLength(29);
     expect(ahead.best).toHaveLength(4);
     for (const [week, best] of ahead.best.entries()) {
       const days = ahead.days.slice(1 + week * 7, 8 + week * 7);
-      expect(best.value).toBe(Math.max(...days.map(({ value }) => value)));
+      expect(best.reasons.length).toBe(Math.max(...days.map(({ reasons }) => reasons.length)));
     }
     const day = ahead.days.find((one) => one.day === "2026-07-14");
-    expect(day?.news).toContain("the Chioggia beetroot in the long bed ready");
+    expect(day?.reasons).toEqual(["the Chioggia beetroot in the long bed ready from about 14 July"]);
+    expect(ahead.days.find((one) => one.day === "2026-07-05")?.reasons).toEqual([
+      "a last look at the Rose garlic in the pea row, until 6 July",
+      "a last look at the Alderman peas in the pea row, until 9 July",
+      "promised by 10 July: show how you plait the garlic",
+      "the Rose garlic in the pea row ready as a rule from about 2 July",
+    ]);
   });
 
-  test("are worth more on the day something should be ready than the day before", async () => {
+  test("have a reason from the day on which something should be ready, for a week", async () => {
     const { "beds/long-bed.md": bed = "", "varieties/chioggia.md": variety = "" } = files;
     const alone = await gardenOf(
       {
@@ -101,10 +111,47 @@ describe("the weeks ahead", () => {
       today,
     );
     const { days } = lookAhead(alone, { today, weeks: 4 });
-    const worth = (day: string) => days.find((one) => one.day === day)?.value ?? 0;
-    expect(worth("2026-07-14")).toBeGreaterThan(worth("2026-07-13"));
-    expect(worth("2026-07-13")).toBe(worth("2026-07-05"));
-    expect(worth("2026-07-29")).toBeLessThan(worth("2026-07-28"));
+    const reasons = (day: string) => days.find((one) => one.day === day)?.reasons.length;
+    expect(["2026-07-05", "2026-07-13", "2026-07-14", "2026-07-20", "2026-07-21"].map(reasons)).toEqual([
+      0, 0, 1, 1, 0,
+    ]);
+  });
+
+  test("go by what is known of the crop where the variety gives no days, and say so", async () => {
+    const plain = await gardenOf(
+      {
+        "beds/long-bed.md": files["beds/long-bed.md"] ?? "",
+        "notes/2026-05-20.md": "- planted 6 bought Ailsa Craig tomatoes in Long Bed\n",
+      },
+      today,
+    );
+    const { expected } = lookAhead(plain, { today, weeks: 6 });
+    expect(expected.map(({ day, byCrop, text }) => [day, byCrop, text])).toEqual([
+      [
+        "2026-08-01",
+        true,
+        "The Ailsa Craig tomatoes in the long bed should be ready about 1 August: tomatoes as a rule take 60 to 85 days from planting, and the notes give no days of their own.",
+      ],
+    ]);
+  });
+
+  test("tell what is to be done, with its day, and what is promised for none", async () => {
+    const plain = await gardenOf(
+      {
+        "beds/long-bed.md": files["beds/long-bed.md"] ?? "",
+        "notes/2026-06-20.md":
+          "- planted 6 bought Ailsa Craig tomatoes in Long Bed\n- to do by 25 June: net the tomatoes\n- to do by 8 July: tie in the tomatoes\n- to do by 8 December: wash the pots\n- promised: show the tomatoes once they flower\n",
+      },
+      today,
+    );
+    const made = lookAhead(plain, { today, weeks: 2 });
+    expect(made.deadlines.map(({ kind, day, text }) => [kind, day, text])).toEqual([
+      ["task", today, "Due since Thursday: net the tomatoes."],
+      ["task", "2026-07-08", "Due on 8 July: tie in the tomatoes."],
+    ]);
+    expect(made.owed.map(({ text }) => text)).toEqual([
+      "Show the tomatoes once they flower (waits until the notes say so).",
+    ]);
   });
 
   test("read as they are", () => {
@@ -124,7 +171,7 @@ Nothing is on record yet that would make a film.
 
 ## Expected
 
-No variety that grows has days to maturity on record that end in this time.
+Nothing that grows should be ready in this time, by its variety's days or by what its crop takes as a rule.
 `);
   });
 });
@@ -137,8 +184,10 @@ describe("the calendar", () => {
     const events = calendar.getAllSubcomponents("vevent").map((one) => new ICAL.Event(one));
     expect(events.map((event) => [event.startDate.toString(), event.endDate.toString(), event.summary])).toEqual([
       ["2026-07-06", "2026-07-07", "Last days: the Rose garlic in the pea row"],
+      ["2026-07-06", "2026-07-07", "Due: lift the Rose in Pea Row"],
       ["2026-07-09", "2026-07-10", "Last days: the Alderman peas in the pea row"],
       ["2026-07-10", "2026-07-11", "Promised: show how you plait the garlic"],
+      ["2026-07-02", "2026-07-03", "The Rose garlic in the pea row: ready, as a rule"],
       ["2026-07-14", "2026-07-15", "The Chioggia beetroot in the long bed: ready"],
       ["2026-07-20", "2026-07-21", "The verdict of “Mesh or none” is due"],
     ]);

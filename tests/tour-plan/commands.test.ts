@@ -94,6 +94,7 @@ describe("plotreel ahead", () => {
       "weeks",
       "expected",
       "deadlines",
+      "owed",
       "days",
       "best",
     ]);

@@ -57,6 +57,8 @@ test("checks, each with its place", () => {
     ["source", "Where did the White Volunteer courgettes by the door in the cold frame come from?"],
     ["say it as", "How is Nero di Toscana said?"],
     ["unnamed", "Which variety are the lettuces on the tunnel's north side?"],
+    // The line "- The label in Cold Frame says Detroit" is read as a question.
+    ["unread", "One line of your notes about these stops is still a question; “plotreel settle” asks."],
     ["task", "Due since Monday: net the kale."],
     ["doubt", "A doubt in your notes on 1 May: “The label in Cold Frame says Detroit.”"],
     ["doubt", "A doubt in your notes on 1 May: “These look like Boltardy to me.”"],

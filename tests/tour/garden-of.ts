@@ -27,7 +27,7 @@ export async function gardenOf(files: Files, today: Day, photos: readonly Photo[
 
 /** The dossier of a brief alone, as it follows the cards. */
 export function dossierOf(brief: Brief, garden: Pick<Garden, "settings">, sources = false): string {
-  return dossierMarkdown(brief, garden.settings, { write: markdownWriter(sources), further: new Map() });
+  return dossierMarkdown(brief, garden.settings, { write: markdownWriter(sources), cardAt: new Map() });
 }
 
 /** The cards of the same tour, with this brief as their dossier. */

@@ -123,7 +123,9 @@ export function fieldListData(
       facts: factParagraphs(stop),
       changes: stop.changes.filter(({ kind }) => !quietChanges.has(kind)).toReversed(),
       films: stop.pointTo.map(({ text, about }) => `${text} (${about})`),
-      further: card?.further.filter(({ private: hidden }) => !hidden).map(({ text }) => text) ?? [],
+      further: [...(card?.further ?? []), ...(card?.quoted ?? [])]
+        .filter(({ private: hidden }) => !hidden)
+        .map(({ text }) => text),
       cautions: [...stop.cautions, ...stop.furtherCautions].map(({ text }) => text),
     };
   });

@@ -13,6 +13,8 @@ export interface Expected extends Sentence {
   readonly about: string;
   /** Bed id; undefined of a trial in several beds. */
   readonly bed?: string | undefined;
+  /** By what is known of the crop, because the variety's file gives no days. */
+  readonly byCrop?: true | undefined;
   /** Where this garden's own records and weather tell more than the packet: the days between which it should come. */
   readonly window?: { readonly from: Day; readonly to: Day } | undefined;
 }
@@ -20,7 +22,7 @@ export interface Expected extends Sentence {
 /** Something that can be filmed until a day and not after it. */
 export interface Deadline extends Sentence {
   readonly id: string;
-  readonly kind: "soon gone" | "promise";
+  readonly kind: "soon gone" | "promise" | "task";
   /** The last day. */
   readonly day: Day;
   readonly about: string;
@@ -32,10 +34,11 @@ export interface FilmingDay {
   readonly day: Day;
   /** Things that must or should be shown. */
   readonly things: number;
-  /** Sum of the values of all that could be shown. */
-  readonly value: number;
-  /** What is expected to have come in the week before that day, and what will soon be gone. */
-  readonly news: readonly string[];
+  /**
+   * Why that day, in words, the most pressing first: what will soon be gone, what is owed by then, what should have come in
+   * the week before.
+   */
+  readonly reasons: readonly string[];
 }
 
 export interface Ahead {
@@ -45,8 +48,10 @@ export interface Ahead {
   readonly weeks: number;
   readonly expected: readonly Expected[];
   readonly deadlines: readonly Deadline[];
+  /** What viewers were promised for no day, with what it still waits for. */
+  readonly owed: readonly Sentence[];
   /** Every day from the first to the last. */
   readonly days: readonly FilmingDay[];
-  /** The richest day of each week, in order of day. */
+  /** The day of each week with the most reasons, in order of day; without any, that with the most to show. */
   readonly best: readonly FilmingDay[];
 }

@@ -1,22 +1,34 @@
 /** Looks ahead: stage dates, days worth filming, deadlines. What is not noted yet cannot be counted, and is not guessed. */
 
 import { addDays, daysBetween } from "../../calendar.ts";
+import { usualMaturityOf } from "../../facts/index.ts";
 import { type Book, bookOf } from "../../garden/index.ts";
-import { capital, dayOnly, inBed, say, toYou, type Voice } from "../../language/index.ts";
+import {
+  capital,
+  cropName,
+  dayOnly,
+  inBed,
+  isSingular,
+  type Sentence,
+  say,
+  toYou,
+  type Voice,
+} from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
-import { openFollowUps } from "../../timeline/index.ts";
-import { bySowing, theBatch } from "../batches.ts";
+import { openFollowUps, openTasks } from "../../timeline/index.ts";
+import { type Batch, bySowing, theBatch } from "../batches.ts";
 import { type BedOnTheDay, bedOnTheDay } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { candidatesAt, type Findings } from "../candidates/find-candidates.ts";
 import { questionsByBed } from "../candidates/owed-and-asked.ts";
 import { expectedDay, reasonToExpect } from "../expected-picking.ts";
 import { basisSaid, type ExpectedWindow, type ExpectedWindows, isUseful, spanSaid } from "../expected-window.ts";
-import { followUpLines } from "../follow-up-lines.ts";
+import { followUpLines, promiseVerbs } from "../follow-up-lines.ts";
 import { shownBefore } from "../shown-before.ts";
 import { publishedTours, sinceFor } from "../since.ts";
 import { photosByBed } from "../spot.ts";
 import { orderStops } from "../stop-order.ts";
+import { taskLine } from "../task-lines.ts";
 import { trialSentence, trialsIn } from "../trial-lines.ts";
 import { wishesOf } from "../wishes.ts";
 import type { Ahead, Deadline, Expected, FilmingDay } from "./ahead.ts";
@@ -41,10 +53,11 @@ export function lookAhead(garden: Garden, { today, weeks, windows }: AheadReques
   const stand = (bed: Bed, day: Day) => bedOnTheDay(index, bed, day, sinceFor(garden, bed, day, tours), windows);
   const now = beds.map((bed) => stand(bed, today));
   const expected = inOrderOfDay([...now.flatMap((here) => expectedHere(here, today, to)), ...verdicts(now, today, to)]);
+  const dated = [...promises(garden, today, to, voice), ...dueTasks(garden, now, today, to, voice)];
   const shown = shownBefore(garden, today, undefined);
   const photos = photosByBed(garden.photos);
   const gone = new Map<string, Deadline>();
-  const days = Array.from({ length: weeks * 7 + 1 }, (_, ahead): FilmingDay => {
+  const days = Array.from({ length: weeks * 7 + 1 }, (_, ahead): RankedDay => {
     const day = addDays(today, ahead);
     const stops = ahead === 0 ? now : beds.map((bed) => stand(bed, day));
     const findings: Findings = {
@@ -59,31 +72,52 @@ export function lookAhead(garden: Garden, { today, weeks, windows }: AheadReques
       for (const candidate of candidates) keepDeadline(gone, candidate, here, today, to);
     }
     const all = offers.flatMap(({ candidates }) => candidates);
-    const came = expected.filter((one) => one.day <= day && daysBetween(one.day, day) < fresh);
-    const goes = [...gone.values()].filter((one) => one.day >= day && daysBetween(day, one.day) < fresh);
-    return {
-      day,
-      things: all.filter(({ level }) => level !== "could").length,
-      value: Math.round(all.reduce((sum, { value }) => sum + value, 0)),
-      news: [
-        ...came.map(({ about, kind }) => `${about} ${stateOf(kind)}`),
-        ...goes.map(({ about }) => `${about} soon gone`),
-      ],
-    };
+    const worth = all.reduce((sum, { value }) => sum + value, 0);
+    const things = all.filter(({ level }) => level !== "could").length;
+    return { day, things, worth, reasons: reasonsFor(day, { expected, gone: [...gone.values()], dated, voice }) };
   });
   return {
     from: today,
     to,
     weeks,
     expected,
-    deadlines: inOrderOfDay([...gone.values(), ...promises(garden, today, to, voice)]),
-    days,
-    best: richestByWeek(days),
+    deadlines: inOrderOfDay([...gone.values(), ...dated]),
+    owed: owedWithoutDay(index, now, voice),
+    days: days.map(bare),
+    best: bestByWeek(days).map(bare),
   };
 }
 
-function stateOf(kind: Expected["kind"]): string {
-  return kind === "verdict" ? "due" : kind;
+/** A day with what decides between days of as many reasons. */
+interface RankedDay extends FilmingDay {
+  readonly worth: number;
+}
+
+function bare({ day, things, reasons }: RankedDay): FilmingDay {
+  return { day, things, reasons };
+}
+
+interface Known {
+  readonly expected: readonly Expected[];
+  readonly gone: readonly Deadline[];
+  readonly dated: readonly Deadline[];
+  readonly voice: Voice;
+}
+
+/** What cannot be filmed later, what is owed, what is there to be seen at last. */
+function reasonsFor(day: Day, { expected, gone, dated, voice }: Known): readonly string[] {
+  const soon = (one: Deadline) => one.day >= day && daysBetween(day, one.day) < fresh;
+  const open = inOrderOfDay(expected.filter((one) => one.day <= day && daysBetween(one.day, day) < fresh));
+  return [
+    ...inOrderOfDay(gone.filter(soon)).map((one) => `a last look at ${one.about}, until ${dayOnly(one.day, voice)}`),
+    ...inOrderOfDay(dated.filter((one) => soon(one) && one.kind === "promise" && !one.private)).map(
+      (one) => `promised by ${dayOnly(one.day, voice)}: ${one.about}`,
+    ),
+    ...open.map(({ about, kind, day: on, byCrop }) => {
+      if (kind === "verdict") return `${about} is due`;
+      return `${about} ${kind} ${byCrop === true ? "as a rule from" : "from"} about ${dayOnly(on, voice)}`;
+    }),
+  ];
 }
 
 /** Sowings that should be ready or in flower within the span, by the garden's own window where there is one. */
@@ -93,7 +127,8 @@ function expectedHere(here: BedOnTheDay, from: Day, to: Day): readonly Expected[
     const window = here.windows?.get(lot.planting.id);
     const day = expectedDay(lot, here);
     const reason = reasonToExpect(batch, here);
-    if (day === undefined || day < from || day > to || reason === undefined) return [];
+    if (day === undefined) return usuallyReady(batch, here, from, to);
+    if (day < from || day > to || reason === undefined) return [];
     const kind = lot.crop?.use === "flower" ? ("in flower" as const) : ("ready" as const);
     const about = `${theBatch(batch)} ${inBed(here.bed)}`;
     const voice: Voice = { settings: here.index.garden.settings, day: from };
@@ -111,6 +146,34 @@ function expectedHere(here: BedOnTheDay, from: Day, to: Day): readonly Expected[
       },
     ];
   });
+}
+
+/** By what is known of the crop, where its variety's file gives no days; what could have come already is told by its end. */
+function usuallyReady(batch: Batch, here: BedOnTheDay, from: Day, to: Day): readonly Expected[] {
+  const [lot] = batch.lots;
+  const { garden } = here.index;
+  const usual = usualMaturityOf(garden, lot.planting);
+  if (usual === undefined || lot.crop === undefined) return [];
+  const { goal, counted, ready, latest, takes } = usual.value;
+  const reached = batch.lots.some(({ events }) =>
+    events.some(({ kind }) => kind === "picked" || (goal === "flower" && kind === "flowered")),
+  );
+  if (reached || latest < from || ready > to) return [];
+  const kind = goal === "flower" ? ("in flower" as const) : ("ready" as const);
+  const about = `${theBatch(batch)} ${inBed(here.bed)}`;
+  const when = ready < from ? "any day now" : `about ${dayOnly(ready, { settings: garden.settings, day: from })}`;
+  const text = `${capital(about)} should be ${kind} ${when}: ${cropName(lot.crop, 2)} as a rule ${isSingular(lot) ? "takes" : "take"} ${takes.from} to ${takes.to} days from ${counted}, and the notes give no days of their own.`;
+  return [
+    {
+      ...say(text, [...usual.sources.map((place) => ({ place })), { private: usual.private }]),
+      id: `${kind} ${lot.planting.id}`,
+      kind,
+      day: ready < from ? from : ready,
+      about,
+      bed: here.bed.id,
+      byCrop: true,
+    },
+  ];
 }
 
 /** ", by this garden's own records between 24 July and 3 August" */
@@ -177,9 +240,37 @@ function promises(garden: Garden, from: Day, to: Day, voice: Voice): readonly De
   });
 }
 
-function richestByWeek(days: readonly FilmingDay[]): readonly FilmingDay[] {
+/** Tasks with a day in the span, and those whose day has passed: they are due today. */
+function dueTasks(garden: Garden, beds: readonly BedOnTheDay[], from: Day, to: Day, voice: Voice): readonly Deadline[] {
+  const all = [...beds.flatMap(({ now }) => now.tasks), ...openTasks(garden, from)];
+  const open = new Map(all.filter(({ done }) => done === undefined || done > from).map((task) => [task.id, task]));
+  return [...open.values()].flatMap((task) => {
+    const { due, id, bed } = task;
+    if (due === undefined || due > to) return [];
+    const line = taskLine(task, voice);
+    return [{ ...line, id: `task ${id}`, kind: "task" as const, day: due < from ? from : due, about: line.what, bed }];
+  });
+}
+
+function owedWithoutDay(index: Book, stops: readonly BedOnTheDay[], voice: Voice): readonly Sentence[] {
+  return followUpLines(index, stops, voice)
+    .filter(({ due }) => due === undefined)
+    .map(({ what, waits, sources, private: hidden }) => {
+      const bare = what
+        .trim()
+        .replace(/[.;,\s]+$/, "")
+        .replace(/^to /i, "");
+      const words = promiseVerbs.test(bare) ? toYou(bare) : `“${bare}”`;
+      const waiting = waits === undefined ? "" : " (waits until the notes say so)";
+      return { text: `${capital(words)}${waiting}.`, sources, private: hidden };
+    });
+}
+
+function bestByWeek(days: readonly RankedDay[]): readonly RankedDay[] {
   const weeks = Map.groupBy(days.slice(1), (_, at) => Math.floor(at / 7));
-  return [...weeks.values()].map((week) => week.reduce((best, one) => (one.value > best.value ? one : best)));
+  const better = (one: RankedDay, best: RankedDay) =>
+    one.reasons.length - best.reasons.length || one.worth - best.worth;
+  return [...weeks.values()].map((week) => week.reduce((best, one) => (better(one, best) > 0 ? one : best)));
 }
 
 function inOrderOfDay<T extends { readonly day: Day; readonly id: string }>(all: readonly T[]): readonly T[] {

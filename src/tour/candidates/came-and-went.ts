@@ -1,10 +1,22 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
 import { isNewToGarden } from "../../garden/index.ts";
-import { bedVerb, capital, cultivar, onDay, say, sayList, sinceDay, theBed } from "../../language/index.ts";
+import {
+  bedVerb,
+  capital,
+  cultivar,
+  onDay,
+  say,
+  sayList,
+  sentencesOf,
+  sinceDay,
+  theBed,
+} from "../../language/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { isToldOf } from "../own-lines.ts";
+import { isTakenLongAgo } from "../picked-sentences.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";
 import type { ShownBefore } from "../shown-before.ts";
 import { endedTroubles, openTroubles } from "../trouble-lines.ts";
@@ -12,7 +24,7 @@ import type { Candidate } from "./candidate.ts";
 
 export function newCandidates(here: BedOnTheDay): Candidate[] {
   const voice = voiceOf(here);
-  return batchesOf(here.growing.filter((lot) => isNews(lot, here))).map((batch) => {
+  return batchesOf(here.growing.filter((lot) => isNews(lot, here) && !isTakenLongAgo(lot, here))).map((batch) => {
     const [lot] = batch.lots;
     const { planted, sown, since, selfSown, implied } = lot.planting;
     const up = firstDayOf(lot, "up");
@@ -127,6 +139,22 @@ function lotsOf(here: BedOnTheDay, plantings: readonly string[]): readonly Lot[]
 
 /** Nothing happened: what stands is still worth a look, and an empty bed is told as such. */
 export function standingCandidates(here: BedOnTheDay): Candidate[] {
+  if (here.growing.length === 0 && isToldOf(here)) {
+    // Nothing is on record, and that is no proof that nothing grows.
+    const [first] = sentencesOf(here.bed.body);
+    const text = first === undefined ? `This is ${theBed(here.bed)}.` : `${capital(theBed(here.bed))}: ${first}`;
+    return [
+      {
+        kind: "standing",
+        sentence: say(text, [here.bed]),
+        why: "your notes tell of it in lines that are still questions",
+        about: theBed(here.bed),
+        gist: "in lines that are still questions",
+        keepBy: here.bed.title,
+        lots: [],
+      },
+    ];
+  }
   if (here.growing.length === 0) {
     const text = `${capital(theBed(here.bed))} ${bedVerb(here.bed, "is", "are")} empty at the moment.`;
     return [

@@ -12,6 +12,7 @@ import {
   type Wording,
 } from "../../films/index.ts";
 import { cropName, dayOnly, type Sentence, say, sayList } from "../../language/index.ts";
+import type { Site } from "../../model.ts";
 import { voiceOf } from "../bed-on-the-day.ts";
 import type { Stop } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
@@ -25,13 +26,16 @@ import { mustSay, namesToSay } from "./must-say.ts";
 import { nextWays } from "./next-words.ts";
 import { alongTheBed, nowPhrases, type Shown } from "./now-words.ts";
 import { openingOf } from "./opening-words.ts";
-import { gearWords, specialOf, storyWords, wordsOf } from "./own-words.ts";
+import { gearWords, goalWords, storyWords, varietiesHere, varietyWords, wordsOf } from "./own-words.ts";
+import { quotedAt, quotedNow, toldWithMore } from "./quoted.ts";
 import { rememberedAt } from "./remembered.ts";
 import { reasonsAt } from "./why.ts";
 
 export interface Telling {
   readonly wording: Wording;
   readonly photos: PhotosByBed;
+  /** Where the walk comes to it here. */
+  readonly site?: Site | undefined;
   /** Of this stop. */
   readonly owed: readonly OwedLine[];
   /** Gear and varieties of which the film has said how they came. */
@@ -41,7 +45,7 @@ export interface Telling {
 export function cardOf(
   { here, show: all }: PlannedStop,
   stop: Stop,
-  { wording, photos, owed, disclosed }: Telling,
+  { wording, photos, owed, disclosed, site }: Telling,
 ): Card {
   const show = all.filter(({ sentence }) => !sentence.private);
   const remembered = rememberedAt(here);
@@ -49,7 +53,8 @@ export function cardOf(
   const now = nowPhrases(here, show, owed, wording);
   const figures = figuresAt(here, show, photos);
   const reasons = reasonsAt(here, show, remembered);
-  const shown = now.slice(0, cardLimits.nowPhrases);
+  const told = here.growing.length === 0 ? quotedNow(here, cardLimits.now).map((line) => ({ ...line, lots: [] })) : [];
+  const shown = [...now, ...told].slice(0, cardLimits.nowPhrases);
   const why = chooseIn(
     reasons.map((ways) => ways.filter(({ text }) => !shown.some((phrase) => text.startsWith(phrase.text)))),
     wording,
@@ -66,6 +71,7 @@ export function cardOf(
   const dropped = toSixty(spoken);
   const said = spokenParts(spoken);
   const lots = here.growing;
+  const quoted = quotedAt(here);
   return {
     id: stop.id,
     number: stop.number,
@@ -92,16 +98,23 @@ export function cardOf(
     further: onceEach(
       [
         ...dropped,
-        ...now.slice(cardLimits.nowPhrases),
-        ...reasons.flatMap(([first]) => (first === undefined ? [] : [say(first.text, first.grounds)])),
+        // What the hand would have done is no loss.
+        ...now.slice(cardLimits.nowPhrases).filter(({ hand }) => hand === undefined),
+        ...reasons.flatMap(([first]) =>
+          first === undefined || first.text.includes("“") ? [] : [say(first.text, first.grounds)],
+        ),
         ...figures.slice(1),
-        ...lots.flatMap(({ variety }) => specialOf(variety) ?? []),
+        ...varietiesHere(here).flatMap(varietyWords),
         ...gearWords(here),
         ...wordsOf(here.bed),
+        ...(site === undefined ? [] : wordsOf(site)),
+        ...goalWords(here),
+        ...toldWithMore(here, remembered),
         ...storyWords(here, lots),
       ],
-      said,
+      [...said, ...quoted],
     ),
+    quoted,
   };
 }
 
@@ -144,9 +157,12 @@ function onceEach(lines: readonly Sentence[], said: readonly Sentence[]): readon
       .replace(/[“”.:]/g, "")
       .trim();
   const heard = new Set(said.map(({ text }) => bare(text)));
+  const all = lines.map(({ text }) => bare(text));
   return lines
     .filter(({ text }) => {
       const words = bare(text);
+      // The beginning of what stands whole further down.
+      if (all.some((other) => other.length > words.length && other.startsWith(words))) return false;
       if ([...heard].some((other) => other === words || other.endsWith(words) || words.endsWith(other))) return false;
       heard.add(words);
       return true;

@@ -22,12 +22,16 @@ export interface Card extends SpokenCard {
   /** Bed id. */
   readonly bed: string;
   readonly shots: readonly CardShot[];
+  /** Lines of the notes that no fact holds yet, as written, the latest first. */
+  readonly quoted: readonly Sentence[];
 }
 
 export interface Owed extends Sentence {
-  readonly standing: "overdue" | "due" | "open";
+  readonly standing: "overdue" | "due" | "open" | "waiting";
   /** Undefined when no stop of this tour can keep it. */
   readonly stop?: number | undefined;
+  /** Id of the shot that keeps it. */
+  readonly shot?: string | undefined;
 }
 
 export interface Caution extends Sentence {

@@ -3,7 +3,7 @@ import { cardMarkdown, rowMarkdown } from "../../films/index.ts";
 import { type Markdown, markdownWriter, type Sentence, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { dossierMarkdown } from "../dossier-markdown.ts";
-import type { Card, CardSet, CardShot, Cover } from "./card.ts";
+import type { Card, CardSet, CardShot, Cover, Owed } from "./card.ts";
 
 export interface MarkdownOptions {
   /** Under each phrase, the file and line it rests on. */
@@ -16,12 +16,12 @@ export function cardsMarkdown(
   { sources = false }: MarkdownOptions = {},
 ): string {
   const write = markdownWriter(sources);
-  const further = new Map(cards.map((card) => [card.id, card.further]));
+  const cardAt = new Map(cards.map((card) => [card.id, card]));
   const parts = [
     coverMarkdown(cover, write),
     ...cards.map((card) => cardMarkdown(card, shotList(card, write), write)),
     "---",
-    dossierMarkdown(dossier, settings, { write, further }),
+    dossierMarkdown(dossier, settings, { write, cardAt }),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -49,10 +49,18 @@ function coverMarkdown(cover: Cover, write: Markdown): string {
     .join("\n\n");
 }
 
+/** " (5, shot S5.3)"; what waits is kept nowhere yet. */
+export function keptWhere({ standing, stop, shot }: Pick<Owed, "standing" | "stop" | "shot">): string {
+  if (standing === "waiting") return "";
+  if (stop === undefined) return " (at no stop)";
+  return shot === undefined ? ` (${stop})` : ` (${stop}, shot ${shot})`;
+}
+
 const standings = [
   ["overdue", "Overdue"],
   ["due", "Owed now"],
   ["open", "Owed some time"],
+  ["waiting", "Waiting until the notes say so"],
 ] as const;
 
 function owed({ owed: all }: Cover, { md, below }: Markdown): string {
@@ -60,7 +68,7 @@ function owed({ owed: all }: Cover, { md, below }: Markdown): string {
     .flatMap(([standing, title]) => {
       const lines = all.filter((one) => one.standing === standing);
       if (lines.length === 0) return [];
-      const said = lines.map(({ text, stop }) => `${md(text)} ${stop === undefined ? "(at no stop)" : `(${stop})`}`);
+      const said = lines.map((one) => `${md(one.text)}${keptWhere(one)}`);
       return [`**${title}:** ${said.join(" · ")}.${below(lines)}`];
     })
     .join("\n\n");

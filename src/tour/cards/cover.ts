@@ -58,6 +58,7 @@ const onTheSpot: ReadonlySet<Check["kind"]> = new Set([
   "source",
   "say it as",
   "unnamed",
+  "unread",
   "task",
   "photo",
   "trial",
@@ -112,11 +113,21 @@ function fallsOut(
 }
 
 function owedLine(
-  { what, standing, stop, sources, private: hidden }: Brief["followUps"][number],
+  { what, standing, waits, stop, sources, private: hidden }: Brief["followUps"][number],
   { stops }: Brief,
 ): Owed {
   const short = toPause(promised(what), 12) ?? promised(what);
-  return { text: short, sources, private: hidden, standing, stop: stops.find(({ id }) => id === stop)?.number };
+  if (waits !== undefined) {
+    const bare = short.endsWith(waits) ? short : `${short}, ${waits}`;
+    return { text: bare, sources, private: hidden, standing: "waiting" };
+  }
+  const at = stops.find(({ id }) => id === stop);
+  const line = sources.map(({ file, line }) => `${file}:${line}`);
+  const point = at?.show.find(
+    ({ kind, sources: grounds }) =>
+      kind === "owed" && grounds.some(({ file, line: on }) => line.includes(`${file}:${on}`)),
+  );
+  return { text: short, sources, private: hidden, standing, stop: at?.number, shot: point?.shot };
 }
 
 /** Each caution once, with all the plants and stops it is for. */

@@ -46,8 +46,10 @@ export function figuresAt(here: BedOnTheDay, show: readonly Weighed[], photos: P
 function harvests(here: BedOnTheDay, shown: ReadonlySet<Lot>): readonly Figure[] {
   const { settings } = here.index.garden;
   const month = sayMonth(here.day, { language: settings.language, near: here.day });
-  return byVariety(here.growing).flatMap((batch): readonly Figure[] => {
+  const over = here.ended.filter(({ planting }) => (planting.ended ?? "") >= here.season);
+  return byVariety([...here.growing, ...over]).flatMap((batch): readonly Figure[] => {
     const [lot] = batch.lots;
+    const when = batch.lots.every((one) => over.includes(one)) ? "last year" : `last ${month}`;
     const season = pickedSince(batch, here, here.seasonEve);
     const now = season.value;
     const last = lastYearByNow(batch, here);
@@ -56,7 +58,7 @@ function harvests(here: BedOnTheDay, shown: ReadonlySet<Lot>): readonly Figure[]
     const words = ratioWords(ratio);
     const amount = sayPicked(roundedPicked(now), settings);
     if (words === undefined || amount === undefined || amount.includes(",")) return [];
-    const text = shortest(lot, (name) => `${capital(name)}, ${amount}: ${words} last ${month}`);
+    const text = shortest(lot, (name) => `${capital(name)}, ${amount}: ${words} ${when}`);
     return [
       {
         ...say(text, [season, last]),

@@ -1,10 +1,11 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
 import { cardLimits, howItCame, type NameToSay, type Wording } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
-import { cultivar, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
-import type { Gear } from "../../model.ts";
+import { cultivar, isUnnamed, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
+import { namedInLines } from "../own-lines.ts";
+import { gearHere } from "./own-words.ts";
 import { seasonsGrown } from "./remembered.ts";
 
 export interface Said {
@@ -14,16 +15,9 @@ export interface Said {
 }
 
 export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wording }: Said): readonly Sentence[] {
-  const { garden } = here.index;
-  const gear = here.now.gear.flatMap((id): readonly Gear[] => {
-    const one = garden.gear.get(id);
-    return one === undefined || one.private ? [] : [one];
-  });
-  const varieties = [
-    ...new Map(
-      here.growing.flatMap(({ variety }) => (variety === undefined || variety.private ? [] : [[variety.id, variety]])),
-    ).values(),
-  ];
+  const gear = gearHere(here).filter((one) => !one.private);
+  const growing = here.growing.flatMap(({ variety }) => variety ?? []);
+  const varieties = [...new Set([...growing, ...namedInLines(here).varieties])].filter((one) => !one.private);
   const things = [
     ...gear.map((one) => ({
       id: one.id,
@@ -74,7 +68,7 @@ export function namesToSay(here: BedOnTheDay, said: string): readonly NameToSay[
   const found = new Map<string, NameToSay>();
   for (const lot of here.growing) {
     const { variety, crop } = lot;
-    if (variety === undefined || variety.private || lot.planting.private) continue;
+    if (variety === undefined || variety.private || lot.planting.private || isUnnamed(lot)) continue;
     const name = cultivar({ variety, crop });
     const standing = standingOf(lot, here);
     if (!said.includes(name) || found.has(name) || (variety.sayAs === undefined && standing === undefined)) continue;

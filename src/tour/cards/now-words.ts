@@ -1,5 +1,15 @@
 /** What is shown now: at most three short phrases, the hand's verb first, in order along the bed. */
-import { cardLimits, fits, type NowPhrase, promised, toPause, type Way, type Wording } from "../../films/index.ts";
+import {
+  cardLimits,
+  fits,
+  type NowPhrase,
+  own,
+  promised,
+  toCircumstance,
+  toPause,
+  type Way,
+  type Wording,
+} from "../../films/index.ts";
 import {
   cropName,
   cultivar,
@@ -14,6 +24,9 @@ import {
 import { type Batch, batchOf } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
+import { plainWords } from "../mentions.ts";
+import { finderOf, type OwnLine, ownLinesAt } from "../own-lines.ts";
+import { isTakenLongAgo } from "../picked-sentences.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
@@ -38,17 +51,32 @@ export function nowPhrases(
   wording: Wording,
 ): readonly Shown[] {
   const told = new Set<Lot>();
+  const hands = new Set<string>();
   return show.flatMap((point): readonly Shown[] => {
     const again = point.lots.length > 0 && point.lots.every((lot) => told.has(lot)) && point.kind !== "owed";
     if (again) return [];
     const line = point.kind === "owed" ? owed.find(({ what }) => what === point.keepBy) : undefined;
     const ways = line === undefined ? pointWays(point, here) : owedWays(line, here);
-    const found = wording.choose(ways, cardLimits.now);
-    if (found === undefined || found.private) return [];
+    // The same movement twice at one stop looks like a mistake.
+    const open = ways.filter(({ hand }) => hand === undefined || !hands.has(verbOf(hand)));
+    const found = wording.choose(open, cardLimits.now);
+    const answers = line === undefined ? [] : answersInNotes(line, here);
+    const answer = wording.choose(
+      answers.map(({ words, line: on }) => own(`“${words}”`, [on])),
+      cardLimits.now,
+    );
+    const answered = answer === undefined || answer.private ? [] : [{ ...answer, lots: point.lots }];
+    if (found === undefined || found.private) return answered;
     if (point.kind !== "owed") for (const lot of point.lots) told.add(lot);
-    const hand = ways.find(({ text }) => text === found.text)?.hand;
-    return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }];
+    const hand = open.find(({ text }) => text === found.text)?.hand;
+    if (hand !== undefined) hands.add(verbOf(hand));
+    return [{ ...found, hand, spot: point.lots[0]?.planting.spot, lots: point.lots }, ...answered];
   });
+}
+
+/** "bend" of "bend down to": two ways to bend are one movement. */
+function verbOf(hand: string): string {
+  return hand.split(" ")[0] ?? hand;
 }
 
 export function alongTheBed(phrases: readonly Shown[]): readonly Shown[] {
@@ -63,27 +91,40 @@ function owedWays(line: OwedLine, here: BedOnTheDay): readonly HandWay[] {
     private: line.now?.private,
   }));
   const what = promised(line.what);
-  const short = doing.test(what) ? toPause(what, cardLimits.now) : undefined;
+  const short = doing.test(what) ? toCircumstance(what, cardLimits.now) : undefined;
   const hand = short !== undefined && fits(short, 4) ? short : short?.split(" ")[0];
   const answer = answerOf(line, here);
   return [
     ...(short === undefined ? [] : [{ frame: `own: ${short}`, text: short, grounds, hand }]),
     ...(answer === undefined ? [] : [{ ...answer, grounds }]),
-    {
-      frame: "owed first",
-      text: "answer first, then look round",
-      grounds: grounds.slice(0, 1),
-      hand: "answer first",
-      last: true,
-    },
-    {
-      frame: "owed camera",
-      text: "face the lens and say it",
-      grounds: grounds.slice(0, 1),
-      hand: "face the lens",
-      last: true,
-    },
   ];
+}
+
+/** Clauses of later lines that do what was promised: "weighed 9 lb 4 oz trimmed" of a promise to weigh the garlic. */
+function answersInNotes(
+  { what, promisedOn }: OwedLine,
+  here: BedOnTheDay,
+): readonly { readonly words: string; readonly line: OwnLine }[] {
+  const find = finderOf(here.index.garden);
+  const plain = plainWords(what);
+  const [varieties, crops] = [find.varieties(plain), find.crops(plain)];
+  const verb = plainWords(promised(what)).trim().split(" ")[0] ?? "";
+  const counts = /\bhow (?:many|much)\b/i.test(what);
+  return ownLinesAt(here)
+    .now.filter(({ day }) => day > promisedOn)
+    .filter(
+      (line) => line.varieties.some((id) => varieties.includes(id)) || line.crops.some((id) => crops.includes(id)),
+    )
+    .flatMap((line) =>
+      line.text
+        .split(/[,;]\s/)
+        .filter((clause) => {
+          const words = plainWords(clause);
+          if (/\b(?:will|ll|when)\b/.test(words)) return false;
+          return counts ? /\d/.test(words) : verb.length > 3 && words.includes(` ${verb.slice(0, 5)}`);
+        })
+        .map((words) => ({ words, line })),
+    );
 }
 
 function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> | undefined {
@@ -98,15 +139,22 @@ function answerOf(line: OwedLine, here: BedOnTheDay): Omit<HandWay, "grounds"> |
     : { frame: "owed first was", text: `hold one up: first was ${first}`, hand: "hold one up" };
 }
 
-/** "eighteen Bleu de Solaise", "Musselburgh" when nobody counted. */
+/**
+ * "eighteen Bleu de Solaise", "Musselburgh" when nobody counted; of several varieties each with its own number, and the crop
+ * alone where those are too long: nobody says "44 potatoes" of two rows of plants.
+ */
 function counted(batch: Batch): string {
   const [lot] = batch.lots;
-  const name =
-    new Set(batch.lots.map(cultivar)).size === 1
-      ? cultivar(lot)
-      : batch.crop === undefined
-        ? cultivar(lot)
-        : cropName(batch.crop, 2);
+  const byName = [...Map.groupBy(batch.lots, cultivar)];
+  if (byName.length > 1) {
+    const each = byName.map(([name, [first, ...more]]) => {
+      const plants = first === undefined ? undefined : batchOf([first, ...more]).plants;
+      return plants === undefined ? name : `${sayNumber(plants)} ${name}`;
+    });
+    const list = each.join(", ");
+    return fits(list, 5) || batch.crop === undefined ? list : `the ${cropName(batch.crop, 2)}`;
+  }
+  const name = cultivar(lot);
   return batch.plants === undefined
     ? name
     : `${sayNumber(batch.plants)} ${isUnnamed(lot) ? plantName(lot, batch.plants) : name}`;
@@ -140,22 +188,24 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
   const where = lot.planting.spot === undefined ? undefined : toPause(withPreposition(lot.planting.spot), 3);
   const at = where === undefined ? "" : `, ${where}`;
   const special = specialOf(lot.variety);
-  const own = special === undefined || special.private ? undefined : toPause(special.text, 4);
+  const short = special === undefined || special.private ? undefined : toPause(special.text, 4);
   const ownWays =
-    own === undefined
+    short === undefined
       ? []
       : [
           {
-            frame: `own: ${own}`,
-            text: `${cultivar(lot)}: ${own}`,
+            frame: `own: ${short}`,
+            text: `${cultivar(lot)}: ${short}`,
             grounds: [...grounds, lot.variety].filter((one) => one !== undefined),
             hand: undefined,
           },
         ];
+  const named = short === undefined || point.lots.length > 1 ? [] : [...handed(point, counted(batch), short, way)];
   switch (point.kind) {
     case "new":
     case "first time":
       return [
+        ...named,
         way("kneel by", ` ${counted(batch)}${at}`),
         way("point out", ` ${counted(batch)}${at}`),
         way("bend down to", ` ${counted(batch)}`),
@@ -190,6 +240,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
     case "first picking":
     case "picking":
     case "only picking": {
+      if (isTakenLongAgo(lot, here)) return [];
       const verb = takingHand(lot);
       return point.kind === "only picking"
         ? [way("hold up", ` the ${plants}`), way("weigh", ` the ${plants} in the hand`)]
@@ -217,6 +268,19 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
         ? [...ownWays, way("walk past", ` the ${plants}`), way("touch", ` the ${plants}`)]
         : [];
   }
+}
+
+/** "point out six Opalka: long ones": what is special about a thing, while the hand shows it. */
+function handed(
+  { kind }: Weighed,
+  what: string,
+  special: string,
+  way: (hand: string, rest: string, frame?: string) => HandWay,
+): readonly HandWay[] {
+  const words = /^[A-Z][a-z]+\b/.test(special) ? special.charAt(0).toLowerCase() + special.slice(1) : special;
+  return ["point out", "kneel by", "hold on to"].map((hand) =>
+    way(hand, ` ${what}: ${words}`, `${kind} ${hand} special`),
+  );
 }
 
 function gearWays(here: BedOnTheDay, way: (hand: string, rest: string) => HandWay): readonly HandWay[] {

@@ -1,7 +1,7 @@
 /** The opening line of a card: whole, said to the lens, without a figure, the strong word last. */
 
 import { daysBetween } from "../../calendar.ts";
-import { askedIn, cardLimits, own, promised, type Way, type Wording } from "../../films/index.ts";
+import { askedIn, cardLimits, own, promised, toCircumstance, type Way, type Wording } from "../../films/index.ts";
 import {
   capital,
   cultivar,
@@ -53,7 +53,7 @@ export function openingOf(stop: ToOpen, wording: Wording): Sentence {
     ...stop.show
       .toSorted((a, b) => rank(b, stop.here) - rank(a, stop.here))
       .map((point) => pointWays(point, stop.here)),
-    wordsOf(stop.here.bed).map((words) => own(`${words.text}.`, [stop.here.bed])),
+    wordsOf(stop.here.bed).map((words) => own(asSentence(words.text, stop.here), [stop.here.bed])),
   ];
   const seen = stop.here.since.episode !== undefined;
   for (const all of groups) {
@@ -67,6 +67,11 @@ export function openingOf(stop: ToOpen, wording: Wording): Sentence {
     { frame: "name of", text: `And now to ${bed}.`, grounds: [stop.here.bed] },
   ];
   return wording.choose(last, 99) ?? say(`${bed}.`, [stop.here.bed]);
+}
+
+/** "wine crate on the table by the door" is no sentence by itself. */
+function asSentence(text: string, { bed }: BedOnTheDay): string {
+  return /^\p{Ll}/u.test(text) ? `This is ${theBed(bed)}: ${text}.` : `${text}.`;
 }
 
 function owedWays(line: OwedLine): readonly Way[] {
@@ -91,6 +96,12 @@ function owedWays(line: OwedLine): readonly Way[] {
       { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
     ];
   }
+  // What is too long for one breath is cut where a circumstance begins.
+  const short = toCircumstance(what, 10);
+  const cut =
+    short === undefined || short === what
+      ? []
+      : [way("owed time cut", `Time to ${short}.`), way("owed said cut", `I said I would ${short}.`)];
   const late =
     line.standing === "overdue" ? [way("owed late", `I am late with this one: I said I would ${what}.`)] : [];
   return [
@@ -98,6 +109,7 @@ function owedWays(line: OwedLine): readonly Way[] {
     way("owed said", `I said I would ${what}, so here goes.`),
     way("owed time", `Time to ${what}.`),
     way("owed not forgotten", `I have not forgotten: I was going to ${what}.`),
+    ...cut,
     { ...way("owed promise", "This is the stop where I keep a promise."), last: true },
   ];
 }
@@ -292,6 +304,9 @@ function firstPickedWays(
   if (first !== undefined && daysBetween(first, here.day) > FRESH) {
     const { language } = here.index.garden.settings;
     const month = sayMonth(first, { language, near: here.day });
+    if (lot.planting.implied && lot.events.filter(({ kind }) => kind === "picked").length === 1) {
+      return [way("picked once", `There were ${names} from here in ${month}.`)];
+    }
     return [
       way("picked month", `We have had ${names} from here since ${month}.`),
       way("picked on", `I started on the ${plantName(lot)} in ${month}.`),

@@ -3,6 +3,7 @@ import { type Ground, type Sentence, say, sentencesOf } from "../../language/ind
 import type { Gear, Variety } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import { mentions } from "../mentions.ts";
+import { namedInLines } from "../own-lines.ts";
 
 /** Sentences about the record itself, which nobody says on a walk: when it was grown, or that it is new. */
 const bookkeeping = /^(?:new in|grown in|grown once|bought once|sown once)\b/i;
@@ -20,13 +21,43 @@ export function specialOf(variety: Variety | undefined): Sentence | undefined {
   return variety === undefined ? undefined : wordsOf(variety)[0];
 }
 
+/** Everything its file says, each sentence with the name, so that it can be said by itself. */
+export function varietyWords(variety: Variety): readonly Sentence[] {
+  const { name, obtained } = variety.source ?? {};
+  const given = name !== undefined && (obtained === "gifted" || obtained === "swapped" || obtained === "saved");
+  return [
+    ...wordsOf(variety).map((words) => ({ ...words, text: `${variety.title}: ${words.text}` })),
+    ...(given ? [say(`${variety.title}: ${obtained === "saved" ? "" : "from "}${name}`, [variety])] : []),
+  ];
+}
+
+/** "Wanted this year: 21 pints of green beans", where what is wanted grows. */
+export function goalWords(here: BedOnTheDay): readonly Sentence[] {
+  const { goals = [] } = here.index.garden.settings;
+  const names = here.growing.flatMap(({ crop, variety }) =>
+    [crop?.name, crop?.plural, variety?.title, ...(crop?.alsoCalled ?? [])].filter((name) => name !== undefined),
+  );
+  const last = names.flatMap((name) => name.split(" ").at(-1) ?? []);
+  return goals
+    .filter(({ text }) => mentions(text, [...names, ...last]))
+    .map(({ text }) => say(`Wanted this year: ${text}`, [{ place: { file: "garden.md", line: 1, column: 1 } }]));
+}
+
+/** What stands in the bed, and what its notes name though no line of it is read for sure. */
+export function gearHere(here: BedOnTheDay): readonly Gear[] {
+  const standing = here.now.gear.flatMap((id) => here.index.garden.gear.get(id) ?? []);
+  return [...new Set([...standing, ...namedInLines(here).gear])];
+}
+
+export function varietiesHere(here: BedOnTheDay): readonly Variety[] {
+  const grown = [...here.growing, ...here.ended].flatMap(({ variety }) => variety ?? []);
+  return [...new Set([...grown, ...namedInLines(here).varieties])];
+}
+
 export function gearWords(here: BedOnTheDay): readonly Sentence[] {
-  return here.now.gear
-    .flatMap((id): readonly Gear[] => {
-      const gear = here.index.garden.gear.get(id);
-      return gear === undefined ? [] : [gear];
-    })
-    .flatMap((gear) => wordsOf(gear).map((words) => ({ ...words, text: `${gear.title}: ${words.text}` })));
+  return gearHere(here).flatMap((gear) =>
+    wordsOf(gear).map((words) => ({ ...words, text: `${gear.title}: ${words.text}` })),
+  );
 }
 
 /** Longer sentences of a note are a page of a diary and no remark. */

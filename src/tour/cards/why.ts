@@ -1,7 +1,7 @@
 /** Why a thing is as it is, and what is done differently: reasons, remedies, places, times, the person's own remarks. */
 
 import { daysBetween, yearBefore } from "../../calendar.ts";
-import { own, toPause, type Way } from "../../films/index.ts";
+import { own, toCircumstance, toPause, type Way } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { capital, cultivar, inBed, theGear } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
@@ -9,6 +9,7 @@ import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { Weighed } from "../candidates/candidate.ts";
 import { spanWords } from "./figure.ts";
 import { specialOf } from "./own-words.ts";
+import { quotedWays } from "./quoted.ts";
 import { lastSeasonOf, many, type Remembered, seasonsGrown } from "./remembered.ts";
 
 /** The most worth first. */
@@ -26,10 +27,13 @@ export function reasonsAt(
     ...season.flatMap((event) => reasonGiven(event, here)),
     ...remedies(here, remembered),
     ...season.flatMap((event) => remarks(event, here)),
+    ...quotedWays(here),
     ...fresh.flatMap((lot) => specials(lot)),
+    ...fresh.flatMap((lot) => comesFrom(lot)),
     ...shown.flatMap((lot) => placeOrTime(lot, here)),
     ...groundWork(here),
     ...shown.flatMap((lot) => specials(lot)),
+    ...shown.flatMap((lot) => comesFrom(lot)),
     ...tried(here),
     ...shown.flatMap((lot) => everyYear(lot, here)),
   ];
@@ -58,14 +62,32 @@ function reasonGiven(event: Event, here: BedOnTheDay): readonly (readonly Way[])
 
 /** Items nested below a line are its remarks; told with the plants they speak of, else nobody knows what is meant. */
 function remarks(event: Event, here: BedOnTheDay): readonly (readonly Way[])[] {
+  // "Picked 4 cucumbers, 6 hot wax still yellow": the rest of a line is of what it names last.
+  const isLast = here.index.event(nextOfLine(event.id)) === undefined;
   const { varieties, crops } = here.index.garden;
   const variety = varieties.get(event.variety ?? "");
   const crop = crops.get(event.crop ?? variety?.crop ?? "");
   const name =
     variety === undefined && crop === undefined ? "" : `${capital(event.cause ?? cultivar({ variety, crop }))}: `;
-  return event.more
-    .filter((said) => !said.startsWith("="))
-    .map((said) => [own(`${name}${said.trim().replace(/\.$/, "")}`, [event])]);
+  return [...(isLast ? sayings(event) : []), ...event.more.filter((said) => !said.startsWith("="))].map((said) => {
+    const words = said.trim().replace(/\.$/, "");
+    return [own(`${name}${words}`, [event]), own(capital(words), [event])];
+  });
+}
+
+/** Of "notes/….md:7" the second event of the line, of "…:7/2" the third. */
+function nextOfLine(id: string): string {
+  const colon = id.lastIndexOf(":") + 1;
+  const [line = "", number = "1"] = id.slice(colon).split("/");
+  return `${id.slice(0, colon)}${line}/${Number(number) + 1}`;
+}
+
+/** Of the rest of a line what is more than an amount or a place: "wider than last year so they dry off". */
+const telling = /\b(?:than|so|because|like|never|not|first|last|than|too|hardly|still|only|without|instead|again)\b/i;
+
+/** The rest of a line where it is a remark, and stands in the line as it is quoted. */
+function sayings({ detail, text }: Event): readonly string[] {
+  return detail !== undefined && telling.test(detail) && text.includes(detail) ? [detail] : [];
 }
 
 /** What gear is put up against; a net that keeps birds out does nothing for blight. */
@@ -173,8 +195,17 @@ function specials(lot: Lot): readonly (readonly Way[])[] {
   const special = specialOf(lot.variety);
   if (special === undefined || lot.variety === undefined) return [];
   const room = 10 - cultivar(lot).split(" ").length;
-  const short = toPause(special.text, room);
+  const short = toCircumstance(special.text, room);
   return short === undefined ? [] : [[own(`${cultivar(lot)}: ${short}`, [lot.variety])]];
+}
+
+/** From whom: a neighbour, a swap, one's own seed of last year. What was bought is a matter of the dossier. */
+function comesFrom({ variety }: Lot): readonly (readonly Way[])[] {
+  const { name, obtained } = variety?.source ?? {};
+  if (variety === undefined || variety.private || name === undefined) return [];
+  if (obtained !== "swapped" && obtained !== "gifted") return [];
+  const short = toCircumstance(name, 9 - cultivar({ variety, crop: undefined }).split(" ").length);
+  return short === undefined ? [] : [[own(`${variety.title}: from ${short}`, [variety])]];
 }
 
 function tried(here: BedOnTheDay): readonly (readonly Way[])[] {
