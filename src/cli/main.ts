@@ -16,7 +16,7 @@ import { recordsPlace } from "./records-place.ts";
 import { settle } from "./settle-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
-import { watch } from "./watch-command.ts";
+import { type WatchOptions, watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
 
 /** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
@@ -139,7 +139,8 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
   withRecords(program.command("watch"))
     .description("both sites on this machine, following every change of the records")
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
-    .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
+    .option("--address <address>", "let a phone in to your field pages at this address of this machine, by a code")
+    .action(async (options: WatchOptions) => finish(await watch(options, effects)));
 
   withOut(withRecords(program.command("recap")))
     .description("look back on a season: an outline for the film, results, trials, next year, a seed order")

@@ -120,7 +120,8 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
   };
 }
 
-async function listen(server: Server, address: string, port: number): Promise<void> {
+/** At a port when it is free, else at any. */
+export async function listen(server: Server, address: string, port: number): Promise<void> {
   const attempt = (on: number) =>
     new Promise<void>((resolve, reject) => {
       server.once("error", reject).listen(on, address, () => resolve(void server.off("error", reject)));

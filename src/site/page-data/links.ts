@@ -18,6 +18,8 @@ export interface Links {
   bed(id: string): string;
   thenAndNow(bed: string): string;
   readonly viewpoints: string;
+  /** Of photos without a name. */
+  readonly naming: string;
   viewpoint(bed: string, name: string): string;
   viewpointPhoto(bed: string, name: string): string;
   episode(id: string): string;
@@ -53,6 +55,7 @@ export function linksBelow(base: string): Links {
     bed: (id) => `${below("beds", id)}/`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
+    naming: `${base}naming/`,
     viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.webp"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,

@@ -402,6 +402,7 @@ export interface FieldSite {
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
   readonly viewpoints: readonly ViewpointPage[];
+  readonly naming: NamingPage;
   /** Newest first. */
   readonly recaps: readonly RecapPage[];
   readonly notes: FieldNotesPage;
@@ -431,11 +432,33 @@ export interface FieldHomePage {
     readonly isPrivate: boolean;
   }[];
   readonly viewpoints: Link;
+  /** Photos without a name, and how many there are. */
+  readonly naming: Link & { readonly summary: string };
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
   /** How the pages look. */
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+}
+
+/** Photos of which nobody knows yet what they are of. */
+export interface NamingPage {
+  /** Whether somebody is there to write what is tapped. */
+  readonly byTap: boolean;
+  readonly summary: string;
+  readonly photos: readonly {
+    readonly path: string;
+    readonly picture: Picture;
+    readonly title: string;
+    /** Where its name would be written. */
+    readonly file: string;
+    /** What stands there, as a digest. */
+    readonly state: string;
+    readonly choices: readonly string[];
+  }[];
+  readonly more: string;
+  /** Varieties and beds that can be written. */
+  readonly names: readonly string[];
 }
 
 export interface FieldProblem {
