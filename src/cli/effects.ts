@@ -134,7 +134,9 @@ async function keepToOwner(dir: string): Promise<void> {
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {
   const watcher = watchFiles(dir, { ignoreInitial: true });
   watcher.on("all", (event, file) => {
-    if (event !== "addDir" && event !== "unlinkDir") changed(path.relative(dir, file));
+    // What is half written lies beside under a name of ours.
+    if (event !== "addDir" && event !== "unlinkDir" && !path.basename(file).startsWith(".plotreel-"))
+      changed(path.relative(dir, file));
   });
   await new Promise((resolve) => watcher.once("ready", () => resolve(undefined)));
   return () => watcher.close();

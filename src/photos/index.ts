@@ -26,4 +26,5 @@ export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
 export { readPhotos } from "./read-photos.ts";
 export { recordsOfMoments } from "./records-of-moments.ts";
+export { type LapseOptions, publishTimeLapses, type TimeLapse } from "./time-lapses.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";

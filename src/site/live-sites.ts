@@ -4,7 +4,7 @@
  * the records.
  */
 import type { Garden } from "../model.ts";
-import type { PublishedPhoto } from "../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
@@ -17,6 +17,7 @@ import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
 import { namingAsked, type PhotoNaming } from "./photo-naming.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
+import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
@@ -135,19 +136,29 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, comparisons = new Map(), weather, films, naming } = materials;
+  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], naming } = materials;
   const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
-  const pages = publicSite(open, today, photos, comparisons, weather, films && publicCaptions(garden, open, films));
-  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather, naming?.state);
+  const pages = publicSite(
+    open,
+    today,
+    photos,
+    comparisons,
+    weather,
+    films && publicCaptions(garden, open, films),
+    lapses,
+  );
+  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather, lapses, naming?.state);
   return {
     pages,
     field,
-    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), (file) =>
+    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), lapseFiles(lapsesOf(open, lapses)), (file) =>
       text(pages.files.find(({ path: at }) => at === file)?.text),
     ),
     privateFiles: firstOf(
       photoFiles(garden, [photos, comparisons]),
+      lapseFiles(lapsesOf(garden, lapses)),
+      (file) => onDisk(lapseFilms(lapses).get(file)),
       (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.page()),
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
@@ -197,6 +208,15 @@ function photoFiles(garden: Garden, copies: readonly ReadonlyMap<string, Publish
     const found = files.get(file);
     return found === undefined ? undefined : { file: found };
   };
+}
+
+function lapseFiles(lapses: readonly TimeLapse[]): Beside {
+  const pictures = lapsePictures(lapses);
+  return (file) => (file.startsWith("photos/") ? onDisk(pictures.get(file.slice("photos/".length))) : undefined);
+}
+
+function onDisk(file: string | undefined): Answer | undefined {
+  return file === undefined ? undefined : { file };
 }
 
 function decoded(part: string): string {

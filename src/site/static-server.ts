@@ -25,6 +25,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".png": "image/png",
   ".webp": "image/webp",
   ".avif": "image/avif",
+  ".mp4": "video/mp4",
   ".woff2": "font/woff2",
 };
 

@@ -4,7 +4,7 @@ import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
 import { capital, fullStop, sayTried } from "../../language/index.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
 import { changes, openFollowUps, openTasks } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { Words } from "../words/index.ts";
@@ -36,10 +36,11 @@ export function fieldSite(
   fieldLists: readonly string[],
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
   weather: Weather = noWeather,
+  lapses: readonly TimeLapse[] = [],
   stateBeside?: ((photo: string) => string) | undefined,
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
-  const view = viewGarden(garden, today, "/", photos, comparisons);
+  const view = viewGarden(garden, today, "/", photos, comparisons, { lapses, isPrivate: true });
   const recaps = once(() => recapPages(view, weather, true));
   const notes = once(() => notePages(view));
   const naming = once(() => namingPage(view, stateBeside));

@@ -32,6 +32,8 @@ export interface Links {
   brief(name: string): string;
   fieldList(name: string): string;
   photo(name: string): string;
+  /** Of any file by its path. */
+  below(file: string): string;
 }
 
 export function linksBelow(base: string): Links {
@@ -65,6 +67,7 @@ export function linksBelow(base: string): Links {
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),
+    below: (file) => below(...file.split("/")),
   };
 }
 

@@ -8,6 +8,7 @@ import type {
   AgedPicture,
   Comparison,
   GrowthChart,
+  Lapse,
   PicturePair,
   ThenAndNowPage,
   WeekStrip,
@@ -47,6 +48,7 @@ export type {
   ChartLine,
   Comparison,
   GrowthChart,
+  Lapse,
   PicturePair,
   SpotPicture,
   ThenAndNowPage,
@@ -325,6 +327,7 @@ export interface DayOfChanges {
 export interface BedGrowth {
   readonly comparisons: readonly Comparison[];
   readonly strips: readonly WeekStrip[];
+  readonly lapses: readonly Lapse[];
   readonly charts: readonly GrowthChart[];
   readonly thenAndNow?: Link | undefined;
 }

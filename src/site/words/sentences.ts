@@ -233,6 +233,12 @@ export const sentences = {
     span: (from: string, to: string) => `${from} to ${to}`,
   },
 
+  lapse: {
+    caption: (spot: string, span: string, photos: number) =>
+      `${spot}, ${span}: ${sayNumber(photos)} photos, one a week.`,
+    alt: (bed: string, spot: string, span: string) => `${bed} from the ${spot}, ${span}, week after week`,
+  },
+
   photo: {
     garden: "The garden",
     from: (what: string, viewpoint: string) => `${what} from the ${viewpoint}`,
