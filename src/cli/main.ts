@@ -129,6 +129,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       "your own words and how they are heard; glossary.txt in the records folder unless given",
     )
     .option("--length <time>", "how long the film lasts, such as 12:05", filmLength)
+    .option(
+      "--film <file>",
+      "the film itself, for pictures of varieties out of it, where it does not lie beside the record",
+    )
     .option("--limit <characters>", "longest description", wholeNumber)
     .option("--accept <numbers...>", "take promises heard into the episode's record, by their numbers", promiseNumber)
     .option("--json", "print the data instead of the report")

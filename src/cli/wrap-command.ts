@@ -10,6 +10,7 @@ import {
   chapterLines,
   editLog,
   openTimeline,
+  type PlateFrame,
   readGlossary,
   type Wrap,
   type WrapMade,
@@ -23,6 +24,7 @@ import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { writeKeepingEdits } from "./generated-files.ts";
 import type { Loaded } from "./load-garden.ts";
+import { offerPlates } from "./plate-frames.ts";
 
 export interface WrapOptions {
   readonly episode: string;
@@ -38,6 +40,8 @@ export interface WrapOptions {
   readonly length?: number | undefined;
   /** Numbers of promises. */
   readonly accept?: readonly number[] | undefined;
+  /** The film itself; the only one beside the episode's record unless given. */
+  readonly film?: string | undefined;
   readonly json?: boolean | undefined;
   readonly out: string;
 }
@@ -59,8 +63,11 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
   if (options.accept !== undefined && options.accept.length > 0)
     await accept(made.wrap, episode, recordsDir, options.accept, effects);
   const dir = path.join(outDir, "wraps", episode.id);
-  const { kept } = await writeKeepingEdits(dir, filesOf(made, garden), effects);
-  effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
+  const plates = await offerPlates({ garden, recordsDir, episode, film: options.film }, made.wrap, dir, effects);
+  const { kept } = await writeKeepingEdits(dir, filesOf(made, garden, plates), effects);
+  effects.out(
+    options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden, plates).trimEnd(),
+  );
   for (const found of made.wrap.problems) effects.err(problemText(found));
   effects.err(`Written: ${dir}`);
   for (const { name, beside } of kept) {
@@ -169,10 +176,14 @@ async function accept(
   effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
 }
 
-function filesOf({ wrap: made, corrected, format }: WrapMade, garden: Garden): ReadonlyMap<string, string> {
+function filesOf(
+  { wrap: made, corrected, format }: WrapMade,
+  garden: Garden,
+  plates: readonly PlateFrame[],
+): ReadonlyMap<string, string> {
   const title = (bed: string | undefined) => (bed === undefined ? "At no bed" : (garden.beds.get(bed)?.title ?? bed));
   const files = new Map([
-    ["wrap.md", wrapReport(made, garden)],
+    ["wrap.md", wrapReport(made, garden, plates)],
     ["wrap.json", `${JSON.stringify(made, null, 2)}\n`],
     ["description.txt", made.description.text],
     ["edit-log.csv", stringify([...editLog(made, title)], { header: true, bom: true, escape_formulas: true })],

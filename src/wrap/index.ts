@@ -29,6 +29,7 @@ export type {
   Moment,
   Paragraph,
   PlannedCovered,
+  PlateFrame,
   QuestionHeard,
   StopHeard,
   Thumbnail,
