@@ -144,3 +144,32 @@ it("takes what a page of its own sends, and nothing from a page elsewhere", asyn
   expect(await send(own, "/@name")).toBe(405);
   expect(taken).toHaveLength(1);
 });
+
+it("asks at the door before it gives or takes anything at another address", async () => {
+  let isIn = false;
+  const taken: unknown[] = [];
+  server = await serveLive({
+    base: "/",
+    answer: async () => ({ bytes: page("Beds") }),
+    missing: async () => page("Nothing grows here"),
+    take: async (_, sent) => taken.push(sent),
+    at: {
+      address: "127.0.0.1",
+      port: 0,
+      admit: (_, response) => {
+        if (!isIn) response.writeHead(401).end();
+        return isIn;
+      },
+    },
+  });
+  const { url } = server;
+  const send = () =>
+    fetch(new URL("@name", url), {
+      method: "POST",
+      headers: { "content-type": "application/json", origin: new URL(url).origin },
+      body: "{}",
+    });
+  expect([(await fetch(url)).status, (await send()).status, taken.length]).toEqual([401, 401, 0]);
+  isIn = true;
+  expect([(await fetch(url)).status, (await send()).status, taken.length]).toEqual([200, 200, 1]);
+});
