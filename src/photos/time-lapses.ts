@@ -31,7 +31,7 @@ export interface LapseOptions {
   /** Absolute. */
   readonly cacheDir: string;
   readonly today: Day;
-  /** Which photos may be in one together: all, and those that viewers see. */
+  /** Which photos may be in one together: all, of which there is a film too, and those that viewers see. */
   readonly circles: readonly ReadonlySet<string>[];
   /** "17 July" */
   say(day: Day): string;
@@ -53,9 +53,9 @@ export async function publishTimeLapses(
     (garden.growth?.photos ?? []).filter(({ aligned, day }) => aligned && day <= today),
     ({ bed, viewpoint }) => `${bed}\n${viewpoint}`,
   );
-  const wanted = new Map<string, { bed: string; viewpoint: string; photos: readonly LapsePhoto[] }>();
+  const wanted = new Map<string, { bed: string; viewpoint: string; photos: readonly LapsePhoto[]; isCut: boolean }>();
   for (const measures of spots.values())
-    for (const circle of circles) {
+    for (const [at, circle] of circles.entries()) {
       const copied = measures.flatMap(({ photo, day }): LapsePhoto[] => {
         const copy = circle.has(photo)
           ? comparisons.get(photo)?.files.findLast(({ format }) => format === "webp")
@@ -66,13 +66,14 @@ export async function publishTimeLapses(
       const [first] = measures;
       if (photos.length === 0 || first === undefined) continue;
       const { bed, viewpoint } = first;
-      wanted.set(photos.map(({ photo }) => photo).join("\n"), { bed, viewpoint, photos });
+      const name = photos.map(({ photo }) => photo).join("\n");
+      if (!wanted.has(name)) wanted.set(name, { bed, viewpoint, photos, isCut: at === 0 });
     }
   const cache = new CopyCache(cacheDir);
   await cache.open();
   const asked = new Set<string>();
   const lapses: TimeLapse[] = [];
-  for (const { bed, viewpoint, photos } of wanted.values()) {
+  for (const { bed, viewpoint, photos, isCut } of wanted.values()) {
     const stays = staysOf(photos.map(({ day }) => day));
     const made = JSON.stringify([lapseVersion, widest, webpSettings, stays, photos.map(({ day }) => say(day))]);
     const key = copyKey(digest(photos.map(({ file }) => path.basename(file)).join(" ")), made);
@@ -101,7 +102,9 @@ export async function publishTimeLapses(
       to: (photos.at(-1) as LapsePhoto).day,
       moving: await keep("moving", (all) => movingPicture(all, stays)),
       still: await keep("still", lastPicture),
-      film: await filmOfFrames(path.join(cacheDir, key.slice(0, 2), `${key}-film.mp4`), drawn, stays),
+      film: isCut
+        ? await filmOfFrames(path.join(cacheDir, key.slice(0, 2), `${key}-film.mp4`), drawn, stays)
+        : undefined,
     });
     onProgress?.(lapses.length, wanted.size);
   }
