@@ -1233,6 +1233,8 @@ export interface PhotoMeasure {
   readonly cover?: number | undefined;
   /** Something white lies over the bed (fleece, net, snow), so that nobody sees how green it is. */
   readonly covered?: true | undefined;
+  /** Its colours do not tell leaf from ground (red leaves, grey leaves or boards), so that a number would be a guess. */
+  readonly cannotTell?: true | undefined;
   /** What the cover is a share of: the bed's outline in the frame, or the whole photo when nobody drew one. */
   readonly coverOf: "bed" | "photo";
   /** True when it lies over the viewpoint's other photos: only such photos are shown as pairs. */

@@ -13,7 +13,7 @@ import { openRecordsFolder, type RecordsFolder, readFileAt } from "../records/in
 import { createText, toolVersion, writeWhole } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
-import { editBytes, editText, type TextChange } from "./write-files.ts";
+import { editBytes, editText, removeBytes, type TextChange } from "./write-files.ts";
 
 export interface Effects {
   /** Folder that relative paths start from, absolute. */
@@ -47,6 +47,8 @@ export interface Effects {
   editText(file: string, change: TextChange): Promise<{ readonly refused?: string }>;
   /** The same where the bytes are known: false, and nothing changed, when others stand there by now. */
   editBytes(file: string, before: Uint8Array, after: Uint8Array): Promise<boolean>;
+  /** Takes a file of these bytes away: false, and nothing changed, when others stand there by now. */
+  removeBytes(file: string, bytes: Uint8Array): Promise<boolean>;
   /** As writeText. */
   writeBytes(file: string, bytes: Uint8Array): Promise<void>;
   /** A page of HTML as the bytes of a PDF, where a program for it is installed. Works in `folder` and clears up. */
@@ -89,6 +91,7 @@ export function realEffects(): Effects {
     createText,
     editText,
     editBytes,
+    removeBytes,
     writeBytes: writeWhole,
     printPage,
     ownAddresses: () =>
@@ -131,7 +134,9 @@ async function keepToOwner(dir: string): Promise<void> {
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {
   const watcher = watchFiles(dir, { ignoreInitial: true });
   watcher.on("all", (event, file) => {
-    if (event !== "addDir" && event !== "unlinkDir") changed(path.relative(dir, file));
+    // What is half written lies beside under a name of ours.
+    if (event !== "addDir" && event !== "unlinkDir" && !path.basename(file).startsWith(".plotreel-"))
+      changed(path.relative(dir, file));
   });
   await new Promise((resolve) => watcher.once("ready", () => resolve(undefined)));
   return () => watcher.close();

@@ -18,7 +18,7 @@ import { recordsPlace } from "./records-place.ts";
 import { settle } from "./settle-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
-import { watch } from "./watch-command.ts";
+import { type WatchOptions, watch } from "./watch-command.ts";
 import { type WrapOptions, wrap } from "./wrap-command.ts";
 
 /** Runs one command and gives its exit code: 0 done, 1 problems found in the records, 2 wrong use, 3 could not. */
@@ -134,6 +134,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .option("--clips <folder>", "the film files as they came from the cameras: which holds which stop, shot and take")
     .option("--length <time>", "how long the film lasts, such as 12:05", filmLength)
     .option("--rate <pictures>", "pictures a second of the film, such as 25 or 29.97, for its timelines", pictureRate)
+    .option(
+      "--film <file>",
+      "the film itself, for pictures of varieties out of it, where it does not lie beside the record",
+    )
     .option("--limit <characters>", "longest description", wholeNumber)
     .option("--accept <numbers...>", "take promises heard into the episode's record, by their numbers", promiseNumber)
     .option("--json", "print the data instead of the report")
@@ -144,7 +148,8 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
   withRecords(program.command("watch"))
     .description("both sites on this machine, following every change of the records")
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
-    .action(async (options: LoadOptions & { base?: string }) => finish(await watch(options, effects)));
+    .option("--address <address>", "let a phone in to your field pages at this address of this machine, by a code")
+    .action(async (options: WatchOptions) => finish(await watch(options, effects)));
 
   withOut(withRecords(program.command("recap")))
     .description("look back on a season: cover and cards for the film, the report behind them, a seed order")

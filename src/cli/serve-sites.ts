@@ -1,5 +1,5 @@
 /** `plotreel publish --serve`: a look at both sites on this machine, and for a phone in the house by an address and a code. */
-import { type BuiltSites, type StaticServer, serveFolder } from "../site/index.ts";
+import { type BuiltSites, type ServeAt, type StaticServer, serveFolder } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
 import { type Door, openDoor } from "./serve-door.ts";
 import { terminalQr } from "./serve-qr.ts";
@@ -21,14 +21,19 @@ export async function serveSites(
     servers.push(own);
     effects.out(`Look at the public site at ${open.url} and at your field pages at ${own.url}`);
     if (address === undefined) effects.out("Both are served on this machine only. Ctrl-C ends it.");
-    else servers.push(await serveByCode(sites.privateDir, address, effects));
+    else servers.push(await serveByCode((at) => serveFolder(sites.privateDir, at), address, effects));
     await effects.untilStopped();
   } finally {
     for (const server of servers) await server.close();
   }
 }
 
-async function serveByCode(folder: string, address: string, effects: Effects): Promise<StaticServer> {
+/** The field pages at an address of this machine, for devices that know the code the terminal shows. */
+export async function serveByCode<Server extends { readonly url: string }>(
+  serve: (at: ServeAt) => Promise<Server>,
+  address: string,
+  effects: Effects,
+): Promise<Server> {
   const door = openDoor({
     letIn: () => {
       effects.out("A device was let in.");
@@ -36,7 +41,7 @@ async function serveByCode(folder: string, address: string, effects: Effects): P
     },
     shut: () => effects.out("Five wrong codes were tried, so no other device is let in. Start again for a new code."),
   });
-  const server = await serveFolder(folder, { address, port: PORTS.phone, admit: door.admit });
+  const server = await serve({ address, port: PORTS.phone, admit: door.admit });
   effects.out(`Your field pages are also at ${server.url} for devices in your own network. Ctrl-C ends it.`);
   showCode(door, server.url, effects);
   return server;

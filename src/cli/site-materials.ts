@@ -1,8 +1,16 @@
 /** Everything both sites are made from beside the records: photo copies, comparisons, briefs, field lists. */
 import path from "node:path";
+import { localeOf } from "../language/index.ts";
 import type { Garden, Problem } from "../model.ts";
-import { findBursts, type PublishedPhoto, publishComparisons, publishPhotos } from "../photos/index.ts";
-import { briefPage, type LiveBrief, type LiveMaterials } from "../site/index.ts";
+import {
+  findBursts,
+  type PublishedPhoto,
+  publishComparisons,
+  publishPhotos,
+  publishTimeLapses,
+  type TimeLapse,
+} from "../photos/index.ts";
+import { briefPage, type LiveBrief, type LiveMaterials, publicGarden } from "../site/index.ts";
 import type { CardSet } from "../tour/index.ts";
 import { cardsFor } from "./brief-command.ts";
 import { fieldListOf } from "./field-list-of.ts";
@@ -14,6 +22,7 @@ export interface PhotoWork {
   readonly growth: Garden["growth"];
   readonly photos: ReadonlyMap<string, PublishedPhoto>;
   readonly comparisons: ReadonlyMap<string, PublishedPhoto>;
+  readonly lapses: readonly TimeLapse[];
   readonly problems: readonly Problem[];
 }
 
@@ -47,6 +56,7 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
       today: loaded.today,
       photos: photoWork.photos,
       comparisons: photoWork.comparisons,
+      lapses: photoWork.lapses,
       briefs: planned.map(({ id }) => briefOf(id, grown)),
       weather: loaded.weather,
       films: loaded.films,
@@ -83,5 +93,14 @@ async function workOnPhotos(loaded: Loaded): Promise<PhotoWork> {
     onProgress: (done, total) => report.progress("Laying photos over one another", done, total),
   });
   const growth = garden.growth && { ...garden.growth, bursts: await findBursts(garden.photos, copies) };
-  return { growth, photos: copies, comparisons, problems };
+  const circles = [garden, publicGarden(garden)].map((seen) => new Set(seen.photos.map((photo) => photo.path)));
+  const { day } = localeOf(garden.settings);
+  const lapses = await publishTimeLapses(garden, comparisons, {
+    cacheDir: path.join(cacheDir, "time-lapses"),
+    today,
+    circles,
+    say: (on) => day(on),
+    onProgress: (done, total) => report.progress("Making time-lapses", done, total),
+  });
+  return { growth, photos: copies, comparisons, lapses, problems };
 }

@@ -5,7 +5,10 @@ import { type LiveSites, serveLiveSites } from "../site/index.ts";
 import { EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { type LoadOptions, loadGarden } from "./load-garden.ts";
+import { type PhotoNamer, photoNamer } from "./name-photos.ts";
 import { saySaved } from "./saved-notes.ts";
+import { addressToServe } from "./serve-address.ts";
+import { serveByCode } from "./serve-sites.ts";
 import { type MaterialsWanted, type SiteMaterials, siteMaterials } from "./site-materials.ts";
 
 /** Milliseconds after a change in which more may follow: an editor writes beside and renames, a copy brings many files. */
@@ -14,18 +17,28 @@ const TOGETHER = 40;
 /** Folders whose files say nothing of which photos there are nor where they belong. */
 const WITHOUT_PHOTOS: ReadonlySet<string> = new Set(["notes", "varieties", "gear", "trials", "episodes"]);
 
-export async function watch(options: LoadOptions & Pick<MaterialsWanted, "base">, effects: Effects): Promise<number> {
+export interface WatchOptions extends LoadOptions, Pick<MaterialsWanted, "base"> {
+  /** An address of this machine by which other devices are let in to the field pages. */
+  readonly address?: string | undefined;
+}
+
+export async function watch(options: WatchOptions, effects: Effects): Promise<number> {
+  const { address } = options;
+  if (address !== undefined) addressToServe(address, effects.ownAddresses());
   const loaded = await loadGarden(options, effects);
   let last = await siteMaterials(loaded, options);
+  const naming = photoNamer(last.garden, loaded.recordsDir, effects);
   for (const problem of last.photoWork.problems) effects.err(problemText(problem));
-  await serveLiveSites(last.garden, last.materials, async (sites) => {
+  await serveLiveSites(last.garden, { ...last.materials, naming }, async (sites) => {
     effects.out(`Public site, as viewers would see it: ${sites.publicUrl}`);
     effects.out(`Your field pages: ${sites.privateUrl}`);
-    effects.out("Save a note and the open page follows. On this machine only; Ctrl-C ends it.");
+    if (address === undefined)
+      effects.out("Save a note and the open page follows. On this machine only; Ctrl-C ends it.");
+    else await serveByCode(sites.alsoAt, address, effects);
     const stop = await effects.watchFolder(
       loaded.recordsDir,
       oneAfterAnother(async (changed) => {
-        last = await showAgain(changed, last, options, sites, effects);
+        last = await showAgain(changed, last, options, sites, naming, effects);
       }),
     );
     try {
@@ -40,15 +53,17 @@ export async function watch(options: LoadOptions & Pick<MaterialsWanted, "base">
 async function showAgain(
   changed: ReadonlySet<string>,
   before: SiteMaterials,
-  options: LoadOptions & Pick<MaterialsWanted, "base">,
+  options: WatchOptions,
   sites: LiveSites,
+  naming: PhotoNamer,
   effects: Effects,
 ): Promise<SiteMaterials> {
   try {
     const photoWork = [...changed].every(isWithoutPhotos) ? before.photoWork : undefined;
     const loaded = await loadGarden(options, effects);
     const made = await siteMaterials(loaded, { base: options.base, photoWork });
-    sites.show(made.garden, made.materials);
+    naming.see(made.garden);
+    sites.show(made.garden, { ...made.materials, naming });
     for (const line of saySaved(changed, made.garden)) effects.err(line);
     effects.err(`Shown again: ${sayChanged(changed)}`);
     return made;

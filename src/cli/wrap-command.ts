@@ -19,6 +19,7 @@ import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { writeKeepingEdits } from "./generated-files.ts";
 import type { Loaded } from "./load-garden.ts";
+import { offerPlates } from "./plate-frames.ts";
 import { wrapFiles } from "./wrap-files.ts";
 
 export interface WrapOptions {
@@ -39,6 +40,8 @@ export interface WrapOptions {
   readonly clips?: string | undefined;
   /** Pictures a second of the film. */
   readonly rate?: FrameRate | undefined;
+  /** The film itself; the only one beside the episode's record unless given. */
+  readonly film?: string | undefined;
   readonly json?: boolean | undefined;
   readonly out: string;
 }
@@ -60,13 +63,16 @@ export async function wrap(loaded: Loaded, options: WrapOptions, effects: Effect
   if (options.accept !== undefined && options.accept.length > 0)
     await accept(made.wrap, episode, recordsDir, options.accept, effects);
   const dir = path.join(outDir, "wraps", episode.id);
+  const plates = await offerPlates({ garden, recordsDir, episode, film: options.film }, made.wrap, dir, effects);
   const clipsDir = options.clips === undefined ? undefined : path.resolve(effects.cwd, options.clips);
   const log = clipsDir === undefined ? undefined : await clipsOfFilm(garden, episode, clipsDir, effects);
   const rate = options.rate ?? (log === undefined ? undefined : commonRate(log.clips));
   const url = (file: string) => pathToFileURL(path.join(clipsDir ?? "", ...file.split("/"))).href;
-  const files = wrapFiles({ made, garden, rate, clips: log?.clips, url });
+  const files = wrapFiles({ made, garden, rate, clips: log?.clips, url, plates });
   const { kept } = await writeKeepingEdits(dir, files, effects);
-  effects.out(options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden).trimEnd());
+  effects.out(
+    options.json === true ? JSON.stringify(made.wrap, null, 2) : wrapReport(made.wrap, garden, plates).trimEnd(),
+  );
   for (const line of log?.told ?? []) effects.err(line);
   for (const found of made.wrap.problems) effects.err(problemText(found));
   effects.err(toldOfRate(rate, options.rate !== undefined));

@@ -16,6 +16,7 @@ import {
   markList,
   marksOf,
   openTimeline,
+  type PlateFrame,
   plainCaptions,
   roughCut,
   type Timeline,
@@ -30,6 +31,8 @@ export interface WrapFilesRequest {
   /** Without it no timeline is made. */
   readonly rate?: FrameRate | undefined;
   readonly clips?: ClipLog["clips"] | undefined;
+  /** Pictures out of the film that are offered. */
+  readonly plates: readonly PlateFrame[];
   /** Of a clip. */
   readonly url: (file: string) => string;
 }
@@ -38,9 +41,9 @@ export function wrapFiles(request: WrapFilesRequest): ReadonlyMap<string, string
   return new Map([...reports(request), ...captions(request.made), ...forEditors(request)]);
 }
 
-function reports({ made: { wrap }, garden }: WrapFilesRequest): [string, string][] {
+function reports({ made: { wrap }, garden, plates }: WrapFilesRequest): [string, string][] {
   return [
-    ["wrap.md", wrapReport(wrap, garden)],
+    ["wrap.md", wrapReport(wrap, garden, plates)],
     ["before-upload.md", beforeUploadPage(wrap)],
     ["wrap.json", json(wrap)],
     ["description.txt", wrap.description.text],

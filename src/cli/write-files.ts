@@ -1,6 +1,6 @@
 /** Changes to a person's own file, byte by byte, in its own encoding, with its rights and links. */
 import { isUtf8 } from "node:buffer";
-import { chmod, chown, type FileHandle, open, readFile, realpath, rename, stat } from "node:fs/promises";
+import { chmod, chown, type FileHandle, open, readFile, realpath, rename, rm, stat } from "node:fs/promises";
 import { throughPartFile } from "../store/index.ts";
 
 /** Gives the text as it becomes, or one sentence why it is left as it is. */
@@ -41,6 +41,13 @@ export async function editBytes(file: string, before: Uint8Array, after: Uint8Ar
       await rename(beside, target);
     });
   }
+  return true;
+}
+
+/** Takes a file away that holds these bytes; false, and nothing changed, when others stand there by now. */
+export async function removeBytes(file: string, bytes: Uint8Array): Promise<boolean> {
+  if (!(await readFile(file)).equals(bytes)) return false;
+  await rm(file);
   return true;
 }
 

@@ -34,12 +34,15 @@ export interface PhotoHead {
   /** Bytes that were there to read, at most `headLength` unless more were needed. */
   readonly length: number;
   readonly tags?: PhotoTags | undefined;
-  /** Stands for the first bytes: a copy under another name has the same. */
+  /** Stands for the first bytes: a copy under another name has the same. Whoever compares whole files reads those that are alike. */
   readonly sum: string;
 }
 
 /** Holds the EXIF of nearly every JPEG; the rest are read whole. */
 export const headLength = 65_536;
+
+/** Two photos of one camera differ here, in their time; what does not is read whole before it counts as a copy. */
+const summed = 8192;
 
 /** Tags by the names exifr gives them; "CreateDate" is DateTimeDigitized. */
 const wanted = [
@@ -89,7 +92,7 @@ async function headOf(bytes: Uint8Array, exif: Uint8Array | "none" | "further in
   const own = exif instanceof Uint8Array ? await tagsOf(exif) : undefined;
   const elsewhere = kind === undefined || isDated(own) ? undefined : otherDate(bytes, kind);
   const tags = elsewhere === undefined ? own : { ...own, elsewhere };
-  return { kind, length: bytes.length, tags, sum: hash("sha256", bytes.subarray(0, headLength), "base64url") };
+  return { kind, length: bytes.length, tags, sum: hash("sha256", bytes.subarray(0, summed), "base64url") };
 }
 
 function isDated(tags: PhotoTags | undefined): boolean {

@@ -39,7 +39,7 @@ export interface MeasuredGarden {
 }
 
 /** Raise it when cover is measured in another way. */
-const coverVersion = 4;
+const coverVersion = 5;
 
 export async function measureGrowth(garden: Garden, options: MeasureOptions): Promise<MeasuredGarden> {
   const { recordsDir, cacheDir, only, onProgress } = options;
@@ -111,7 +111,7 @@ async function coverOf(
   alignment: Alignment | undefined,
   garden: Garden,
   { pixels, cache, threads }: MeasuringTools,
-): Promise<Pick<PhotoMeasure, "cover" | "covered" | "coverOf">> {
+): Promise<Pick<PhotoMeasure, "cover" | "covered" | "cannotTell" | "coverOf">> {
   const drawn = garden.beds.get(photo.bed)?.viewpoints.find(({ name }) => name === photo.viewpoint)?.outline;
   const outline = drawn && alignment ? carried(drawn, alignment) : drawn;
   const key = async () => `cover ${coverVersion} ${(await pixels.hash(photo.path)).slice(0, 32)} ${outline ?? "frame"}`;

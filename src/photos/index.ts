@@ -27,4 +27,6 @@ export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
 export { readPhotos } from "./read-photos.ts";
 export { recordsOfMoments } from "./records-of-moments.ts";
+export { filmFrame, NoFilmProgram } from "./still-frame.ts";
+export { type LapseOptions, publishTimeLapses, type TimeLapse } from "./time-lapses.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";

@@ -24,7 +24,7 @@ export interface Tasks {
 }
 
 export interface Answers {
-  readonly cover: { readonly cover?: number | undefined; readonly covered?: true };
+  readonly cover: { readonly cover?: number | undefined; readonly covered?: true; readonly cannotTell?: true };
   readonly align: Alignment | undefined;
   readonly straighten: RgbImage;
 }

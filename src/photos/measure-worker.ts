@@ -15,7 +15,8 @@ const work: { readonly [What in keyof Tasks]: (task: Tasks[What]) => Answers[Wha
   cover: ({ photo, outline }) => {
     const found = canopyCover(photo, outline);
     // Without the bed's outline the white may be sky.
-    return found && outline && isCovered(found) ? { covered: true } : { cover: found?.cover };
+    if (found && outline && isCovered(found)) return { covered: true };
+    return found?.isUnsure ? { cannotTell: true } : { cover: found?.cover };
   },
   align: ({ name, reference, photo }) => {
     if (last?.name !== name) last = { name, aligner: alignerTo(reference) };

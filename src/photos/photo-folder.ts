@@ -1,6 +1,6 @@
 /** Where photo files are read from. A records folder is one; anything that can read a file is enough. */
-import { constants } from "node:fs";
-import { lstat, open } from "node:fs/promises";
+import { closeSync, constants, fstatSync, openSync, readSync } from "node:fs";
+import { lstat } from "node:fs/promises";
 import path from "node:path";
 import { readFileAt } from "../records/index.ts";
 
@@ -20,21 +20,21 @@ export function openPhotoFolder(dir: string): PhotoFolder {
   const onDisk = (photo: string) => path.join(dir, ...photo.split("/"));
   return {
     read: async (photo) => readFileAt(onDisk(photo)),
-    readHead: (photo, length) => part(onDisk(photo), 0, length),
-    readAt: (photo, from, length) => part(onDisk(photo), from, length),
+    readHead: async (photo, length) => part(onDisk(photo), 0, length),
+    readAt: async (photo, from, length) => part(onDisk(photo), from, length),
     modified: async (photo) => (await lstat(onDisk(photo))).mtimeMs,
   };
 }
 
-async function part(file: string, from: number, length: number): Promise<Uint8Array> {
+/** At once: asking the disk for each step of it in turn costs more than reading the dates. */
+function part(file: string, from: number, length: number): Uint8Array {
   // A pipe put in its place is not waited for.
-  const handle = await open(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+  const handle = openSync(file, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   try {
-    const { size } = await handle.stat();
+    const { size } = fstatSync(handle);
     const bytes = Buffer.allocUnsafe(Math.max(0, Math.min(length, size - from)));
-    const { bytesRead } = await handle.read(bytes, 0, bytes.length, from);
-    return bytes.subarray(0, bytesRead);
+    return bytes.subarray(0, readSync(handle, bytes, 0, bytes.length, from));
   } finally {
-    await handle.close();
+    closeSync(handle);
   }
 }

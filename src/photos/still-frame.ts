@@ -1,5 +1,6 @@
 /** A still picture out of a clip, by a program on the machine: none is shipped, and without one clips only have their day. */
 import { execFile } from "node:child_process";
+import sharp from "sharp";
 
 /** No such program is installed. */
 export class NoFilmProgram extends Error {}
@@ -7,6 +8,13 @@ export class NoFilmProgram extends Error {}
 const program = "ffmpeg";
 const longestMs = 60_000;
 const mostBytes = 250_000_000;
+
+/** The frame of a film at so many seconds, as a JPEG that tells nothing else. */
+export async function filmFrame(file: string, second: number): Promise<Uint8Array> {
+  const frame = await run(["-nostdin", "-v", "error", "-ss", second.toFixed(1), "-i", file, ...asPng]);
+  if (frame.length === 0) throw new Error("it holds no picture there");
+  return sharp(frame).jpeg({ quality: 90 }).toBuffer();
+}
 
 /** A second in, where the camera has settled; of a shorter clip its first frame. As PNG, upright. */
 export async function stillFrame(file: string): Promise<Uint8Array> {

@@ -7,6 +7,7 @@ export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
+export { type SidecarKey, sidecarFile, withSidecarKey } from "./named-photo.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 export { deepestNesting } from "./nesting.ts";

@@ -7,7 +7,7 @@ import { chmod, mkdir, readdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
-import type { PublishedPhoto } from "../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
@@ -24,6 +24,7 @@ import { publicGarden } from "./public-garden.ts";
 import { refuseWhilePublishing, whilePublishing } from "./publish-lock.ts";
 import { indexForSearch } from "./search-index.ts";
 import { clearNext, dropNext, nextFolder, putLive, whereItLies } from "./swap-folders.ts";
+import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { placeViewpointPhotos } from "./viewpoint-photos.ts";
 import { keepWhatViewersSee, type Seen, whatViewersSee } from "./what-viewers-see.ts";
 import { withoutDirectionControls } from "./without-direction-controls.ts";
@@ -38,6 +39,8 @@ export interface BuildOptions {
   readonly photos: ReadonlyMap<string, PublishedPhoto>;
   /** Comparison copies by photo path; without them no two photos are shown as a pair. */
   readonly comparisons?: ReadonlyMap<string, PublishedPhoto> | undefined;
+  /** Of seasons from one spot; each site shows those of which it may show every photo. */
+  readonly lapses?: readonly TimeLapse[] | undefined;
   /** Finished brief pages for the field pages; the name is the episode's id or a day. */
   readonly briefs: readonly { readonly name: string; readonly html: string }[];
   /** Lists to tick off while filming, one for each brief that has one. */
@@ -98,6 +101,7 @@ async function build(
   const live = [publicDir, privateDir];
   const open = publicGarden(garden);
   const comparisons = options.comparisons ?? new Map();
+  const lapses = options.lapses ?? [];
   const field = fieldSite(
     garden,
     options.today,
@@ -106,9 +110,10 @@ async function build(
     (options.fieldLists ?? []).map(({ tour }) => tour),
     comparisons,
     options.weather,
+    lapses,
   );
   const films = options.films && publicCaptions(garden, open, options.films);
-  const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films);
+  const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films, lapses);
   for (const folder of live) await refuseForeignFiles(folder);
   for (const folder of live) await clearNext(folder);
   // Other people who use this machine may look at the public site only, where the disk knows of such things.
@@ -124,6 +129,9 @@ async function build(
       await placePhotos(nextFolder(publicDir), open, copies);
       await placePhotos(nextFolder(privateDir), garden, copies);
     }
+    await placeFiles(path.join(nextFolder(publicDir), "photos"), lapsePictures(lapsesOf(open, lapses)));
+    await placeFiles(path.join(nextFolder(privateDir), "photos"), lapsePictures(lapsesOf(garden, lapses)));
+    await placeFiles(nextFolder(privateDir), lapseFilms(lapsesOf(garden, lapses)));
     if (garden.settings.address !== undefined)
       await placeSharedPictures(nextFolder(publicDir), pages, options.photos, path.join(cacheDir, "photos"));
     await placeViewpointPhotos(nextFolder(privateDir), field.viewpoints, options.photos);
@@ -161,16 +169,20 @@ async function placePhotos(
   garden: Garden,
   photos: ReadonlyMap<string, PublishedPhoto>,
 ): Promise<void> {
-  const folder = path.join(siteDir, "photos");
   const files = new Map(
     garden.photos.flatMap((photo) =>
-      photo.day === undefined ? [] : (photos.get(photo.path)?.files ?? []).map((file) => [file.name, file.cachePath]),
+      photo.day === undefined
+        ? []
+        : (photos.get(photo.path)?.files ?? []).map((file) => [file.name, file.cachePath] as const),
     ),
   );
-  if (files.size === 0) return;
-  await mkdir(folder, { recursive: true });
+  await placeFiles(path.join(siteDir, "photos"), files);
+}
+
+async function placeFiles(folder: string, files: ReadonlyMap<string, string>): Promise<void> {
   for (const [name, cachePath] of files) {
     const target = path.join(folder, name);
+    await mkdir(path.dirname(target), { recursive: true });
     try {
       linkSync(cachePath, target);
     } catch {

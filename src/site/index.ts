@@ -8,8 +8,10 @@ export { type FieldList, picturesWanted } from "./field-list/field-list-data.ts"
 export { fieldListPage } from "./field-list/field-list-page.ts";
 export { fieldPictures } from "./field-list/field-pictures.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
+export type { ServeAt } from "./live-server.ts";
 export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export { ForeignFiles } from "./own-files.ts";
+export type { NamingAnswer, NamingAsk, PhotoNaming } from "./photo-naming.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
 export { privacyHints, publicGarden } from "./public-garden.ts";

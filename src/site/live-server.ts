@@ -1,13 +1,14 @@
 /**
- * Serves one site on this machine, each page made when it is asked for; open pages hear of a newer garden and reload. The
- * pages are those that would be published: the one thing added to them is the script that listens.
+ * Serves one site, each page made when it is asked for; open pages hear of a newer garden and reload. The
+ * pages are those that would be published: the one thing added to them is the script that listens. On this machine only, unless
+ * another address of it is asked for.
  */
 import { createReadStream } from "node:fs";
-import { createServer, type ServerResponse } from "node:http";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { pipeline } from "node:stream";
 import { escapeHtml } from "./escape-html.ts";
-import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, typeOf } from "./static-server.ts";
+import { decodedPath, isCalled, KEPT_TO_ITSELF, LOOPBACK, listen, type ServeOptions, typeOf } from "./static-server.ts";
 
 /** What lies at a path: bytes, a text, or a file on the disk. */
 export type Answer = { readonly bytes: Uint8Array | string } | { readonly file: string };
@@ -27,7 +28,17 @@ export interface LiveServerOptions {
   answer(file: string): Promise<Answer | undefined>;
   /** The page for what is missing. */
   missing(): Promise<Uint8Array | string>;
+  /** What a page of this site sent to a path below it, as JSON; undefined where nothing is taken. */
+  take?: ((path: string, sent: unknown) => Promise<unknown> | undefined) | undefined;
+  /** Loopback and any free port when left out. */
+  at?: ServeAt | undefined;
 }
+
+/** Another address of this machine, for those whom `admit` lets in; one that gives false has answered the request itself. */
+export type ServeAt = { readonly [Of in "address" | "port" | "admit"]: NonNullable<ServeOptions[Of]> };
+
+/** Bytes of the longest thing a page sends. */
+const LONGEST = 4096;
 
 /** Below the base. No record makes a page of such a name. */
 const SCRIPT = "@follow.js";
@@ -40,7 +51,9 @@ new EventSource(newest).onmessage = ({ data }) => {
 };
 `;
 
-export async function serveLive({ base, answer, missing }: LiveServerOptions): Promise<LiveServer> {
+export async function serveLive({ base, answer, missing, take, at }: LiveServerOptions): Promise<LiveServer> {
+  const address = at?.address ?? LOOPBACK;
+  const host = address.includes(":") ? `[${address}]` : address;
   const followers = new Set<ServerResponse>();
   let newest = 1;
 
@@ -58,7 +71,15 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
 
   const server = createServer(async (request, response) => {
     // A page elsewhere can make its own name lead here; under that name nothing is given.
-    if (!isCalled(request.headers.host, [LOOPBACK, "localhost"])) return void response.writeHead(421).end();
+    if (!isCalled(request.headers.host, at === undefined ? [host, "localhost"] : [host]))
+      return void response.writeHead(421).end();
+    if (at?.admit(request, response) === false) return;
+    if (request.method === "POST" && take !== undefined && isOurs(request)) {
+      const to = decodedPath(request.url ?? "/") ?? "";
+      const given = to.startsWith(base) ? take(to.slice(base.length), await sentWith(request)) : undefined;
+      if (given !== undefined)
+        return send(response, 200, "application/json; charset=utf-8", JSON.stringify(await given));
+    }
     if (request.method !== "GET" && request.method !== "HEAD")
       return void response.writeHead(405, { allow: "GET, HEAD" }).end();
     const asked = decodedPath(request.url ?? "/");
@@ -84,10 +105,10 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
       send(response, 500, "text/html; charset=utf-8", notMade(error));
     }
   });
-  await new Promise<void>((resolve, reject) => server.once("error", reject).listen(0, LOOPBACK, resolve));
+  await listen(server, address, at?.port ?? 0);
   const { port } = server.address() as AddressInfo;
   return {
-    url: `http://localhost:${port}${base}`,
+    url: `http://${at === undefined ? "localhost" : host}:${port}${base}`,
     tell() {
       newest += 1;
       for (const follower of followers) follower.write(`data: ${newest}\n\n`);
@@ -98,6 +119,30 @@ export async function serveLive({ base, answer, missing }: LiveServerOptions): P
         server.closeAllConnections();
       }),
   };
+}
+
+/** A page elsewhere can make a browser send here, but not with this type or from this name (Fetch Standard, CORS-safelisted types). */
+function isOurs({ headers }: IncomingMessage): boolean {
+  const site = headers["sec-fetch-site"];
+  return (
+    headers.origin === `http://${headers.host}` &&
+    headers["content-type"] === "application/json" &&
+    (site === undefined || site === "same-origin")
+  );
+}
+
+/** Undefined when it is too long or no JSON. */
+async function sentWith(request: IncomingMessage): Promise<unknown> {
+  let text = "";
+  for await (const part of request.setEncoding("utf8")) {
+    text += part;
+    if (text.length > LONGEST) return undefined;
+  }
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }
 
 function withScript(html: string, base: string, seen: number): string {

@@ -1,24 +1,29 @@
 /**
  * Both sites while records are edited: pages are made when somebody asks for them, from the newest garden, and open pages
- * reload by themselves. On this machine only; nothing is written, so nothing of it is for viewers.
+ * reload by themselves. On this machine, and for devices that are let in; what is tapped on field pages is handed to whoever keeps
+ * the records.
  */
 import type { Garden } from "../model.ts";
-import type { PublishedPhoto } from "../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
-import { type Answer, serveLive } from "./live-server.ts";
+import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, serveLive } from "./live-server.ts";
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
+import { namingAsked, type PhotoNaming } from "./photo-naming.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
+import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
+  /** Takes the names that are tapped; without it nothing can be. */
+  readonly naming?: PhotoNaming | undefined;
 }
 
 /** A brief of which only the name is known until somebody opens it. */
@@ -34,6 +39,8 @@ export interface LiveSites {
   readonly privateUrl: string;
   /** From now on pages show this garden; open pages reload. */
   show(garden: Garden, materials: LiveMaterials): void;
+  /** The field pages at another address of this machine. */
+  alsoAt(at: ServeAt): Promise<{ readonly url: string }>;
 }
 
 /** Serves until `whileServing` ends. */
@@ -45,13 +52,15 @@ export async function serveLiveSites(
   const { base } = garden.settings;
   let shown = shownSites(garden, materials);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
-  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" });
+  const take = (at: string, sent: unknown) => materials.naming && namingAsked(materials.naming, at, sent);
+  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, take);
   try {
     open.show(shown.pages, shown.publicFiles);
     own.show(shown.field, shown.privateFiles);
     await whileServing({
       publicUrl: open.url,
       privateUrl: own.url,
+      alsoAt: own.alsoAt,
       show(newest, given) {
         shown = shownSites(newest, given);
         open.show(shown.pages, shown.publicFiles);
@@ -71,10 +80,14 @@ const NO_SUCH_PAGE =
 interface LiveSite<Site> {
   readonly url: string;
   show(data: Site, beside: Beside): void;
+  alsoAt(at: ServeAt): Promise<LiveServer>;
   close(): Promise<void>;
 }
 
-async function liveSite<Site extends FieldSite | PublicSite>(templates: SiteTemplates<Site>): Promise<LiveSite<Site>> {
+async function liveSite<Site extends FieldSite | PublicSite>(
+  templates: SiteTemplates<Site>,
+  take?: LiveServerOptions["take"],
+): Promise<LiveSite<Site>> {
   const site = await openTemplates(templates);
   let data: Site | undefined;
   let beside: Beside = () => undefined;
@@ -82,23 +95,33 @@ async function liveSite<Site extends FieldSite | PublicSite>(templates: SiteTemp
     const template = data && templateOf(templates.pages, data, file);
     return template === undefined ? undefined : site.make(template, file);
   };
-  const server = await serveLive({
+  const options: LiveServerOptions = {
     base: templates.base,
+    take,
     async answer(file) {
       const bytes = site.assets.get(file) ?? (await made(file));
       return bytes === undefined ? await beside(file) : { bytes };
     },
     missing: async () => (await made("404.html")) ?? NO_SUCH_PAGE,
-  });
+  };
+  const server = await serveLive(options);
+  const servers = [server];
   return {
     url: server.url,
+    async alsoAt(at) {
+      const other = await serveLive({ ...options, at });
+      servers.push(other);
+      return other;
+    },
     show(newest, files) {
       data = newest;
       beside = files;
       site.show(newest);
-      server.tell();
+      for (const each of servers) each.tell();
     },
-    close: server.close,
+    async close() {
+      for (const each of servers) await each.close();
+    },
   };
 }
 
@@ -113,19 +136,29 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, comparisons = new Map(), weather, films } = materials;
+  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], naming } = materials;
   const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
-  const pages = publicSite(open, today, photos, comparisons, weather, films && publicCaptions(garden, open, films));
-  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather);
+  const pages = publicSite(
+    open,
+    today,
+    photos,
+    comparisons,
+    weather,
+    films && publicCaptions(garden, open, films),
+    lapses,
+  );
+  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather, lapses, naming?.state);
   return {
     pages,
     field,
-    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), (file) =>
+    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), lapseFiles(lapsesOf(open, lapses)), (file) =>
       text(pages.files.find(({ path: at }) => at === file)?.text),
     ),
     privateFiles: firstOf(
       photoFiles(garden, [photos, comparisons]),
+      lapseFiles(lapsesOf(garden, lapses)),
+      (file) => onDisk(lapseFilms(lapses).get(file)),
       (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.page()),
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
@@ -175,6 +208,15 @@ function photoFiles(garden: Garden, copies: readonly ReadonlyMap<string, Publish
     const found = files.get(file);
     return found === undefined ? undefined : { file: found };
   };
+}
+
+function lapseFiles(lapses: readonly TimeLapse[]): Beside {
+  const pictures = lapsePictures(lapses);
+  return (file) => (file.startsWith("photos/") ? onDisk(pictures.get(file.slice("photos/".length))) : undefined);
+}
+
+function onDisk(file: string | undefined): Answer | undefined {
+  return file === undefined ? undefined : { file };
 }
 
 function decoded(part: string): string {

@@ -73,6 +73,7 @@ export const FIELD_PAGES: readonly PageRow<FieldSite>[] = [
     name,
   })),
   each<FieldSite, "recaps">("recaps/[id].astro", "recaps", byId),
+  one("naming/index.astro", "naming"),
   one("notes/index.astro", "notes"),
   each<FieldSite, "notePages">("notes/[id].astro", "notePages", byId),
 ];

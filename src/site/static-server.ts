@@ -25,6 +25,7 @@ const TYPES: Readonly<Record<string, string>> = {
   ".png": "image/png",
   ".webp": "image/webp",
   ".avif": "image/avif",
+  ".mp4": "video/mp4",
   ".woff2": "font/woff2",
 };
 
@@ -120,7 +121,8 @@ export async function serveFolder(folder: string, options: ServeOptions = {}): P
   };
 }
 
-async function listen(server: Server, address: string, port: number): Promise<void> {
+/** At a port when it is free, else at any. */
+export async function listen(server: Server, address: string, port: number): Promise<void> {
   const attempt = (on: number) =>
     new Promise<void>((resolve, reject) => {
       server.once("error", reject).listen(on, address, () => resolve(void server.off("error", reject)));

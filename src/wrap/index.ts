@@ -40,6 +40,7 @@ export type {
   Moment,
   Paragraph,
   PlannedCovered,
+  PlateFrame,
   QuestionHeard,
   Reshoot,
   StopHeard,

@@ -4,9 +4,9 @@ import type { Garden } from "../model.ts";
 import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { reshootLines, takeLines } from "./takes.ts";
-import type { Wrap } from "./wrap.ts";
+import type { PlateFrame, Wrap } from "./wrap.ts";
 
-export function wrapReport(wrap: Wrap, garden: Garden): string {
+export function wrapReport(wrap: Wrap, garden: Garden, plates: readonly PlateFrame[] = []): string {
   const title = (bed: string | undefined) => (bed === undefined ? undefined : (garden.beds.get(bed)?.title ?? bed));
   const sections: readonly (readonly [heading: string, lines: readonly string[]])[] = [
     [
@@ -45,6 +45,7 @@ export function wrapReport(wrap: Wrap, garden: Garden): string {
       "Photos for a thumbnail",
       wrap.thumbnails.map(({ bed, photo, why }) => `${title(bed)}: ${photo === undefined ? "" : `${photo}, `}${why}`),
     ],
+    ["Pictures for plates, out of the film", plateLines(plates)],
     ["Left out of the description", wrap.description.cut],
   ];
   const head = `# After filming: ${wrap.title}\n\nFilmed on ${sayDay(wrap.day, { language: garden.settings.language })}.${summary(wrap)}\n`;
@@ -63,6 +64,18 @@ function summary({ captions, coverage, corrections, followUps }: Wrap): string {
     `${sayPlural(followUps.filter(({ recorded }) => !recorded).length, "promise", "promises")} to take or leave`,
   ];
   return ` ${parts.join(", ")}.`.replace(/^ (.)/, (_, first: string) => ` ${first.toUpperCase()}`);
+}
+
+function plateLines(plates: readonly PlateFrame[]): readonly string[] {
+  const lines = plates.map(
+    ({ title, time, file, variety }) => `${title}, at ${time}: ${file} → photos/varieties/${variety}/`,
+  );
+  return lines.length === 0
+    ? []
+    : [
+        ...lines,
+        "None of them is on any page. Look whether it shows the variety, and copy it to where the arrow leads.",
+      ];
 }
 
 function quote(said: string): string {

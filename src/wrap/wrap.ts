@@ -202,6 +202,15 @@ export interface Thumbnail {
   readonly why: string;
 }
 
+/** A frame of the film at a variety's moment, for its plate. */
+export interface PlateFrame {
+  readonly variety: string;
+  readonly title: string;
+  readonly time: string;
+  /** Beside the report. */
+  readonly file: string;
+}
+
 /** One paragraph of the transcript, names set right. */
 export interface Paragraph extends Moment {
   readonly text: string;

@@ -1,6 +1,7 @@
 /** Watching a garden in a browser: a saved note shows on the open page, in both sites, and photos come through. */
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
+import { existsSync, readFileSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { type IncomingHttpHeaders, request } from "node:http";
 import path from "node:path";
@@ -99,6 +100,32 @@ describe("watching", () => {
     });
     expect(loaded.length).toBeGreaterThan(0);
     for (const width of loaded) expect(width).toBeGreaterThan(0);
+    await page.close();
+  });
+
+  it("names a photo by keyboard, in the words a person would write beside it, and takes that back", async () => {
+    const beside = path.join(cwd, "content/photos/left-bed/2026-06-13.md");
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await page.goto(new URL("naming/", address("Your field")).href);
+    const first = page.locator("[data-photo='photos/left-bed/2026-06-13.jpg']");
+    const heights = await first
+      .locator("button:visible, input")
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+    expect(heights.length).toBeGreaterThan(3);
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(64);
+    const choice = first.locator("[data-name]").first();
+    const name = await choice.getAttribute("data-name");
+    await choice.focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => existsSync(beside), { timeout: 15_000 }).toBe(true);
+    expect(readFileSync(beside, "utf8")).toBe(`---\nvarieties: ${name}\n---\n`);
+    // The page is made again without the photo, and still offers the way back.
+    await expect.poll(() => first.count(), { timeout: 15_000 }).toBe(0);
+    await page.locator(".undo button").click();
+    await expect.poll(() => existsSync(beside), { timeout: 15_000 }).toBe(false);
+    await expect.poll(() => first.count(), { timeout: 15_000 }).toBe(1);
+    await page.goto(new URL("naming/", address("Public site")).href);
+    expect(await page.title()).not.toContain("without a name");
     await page.close();
   });
 

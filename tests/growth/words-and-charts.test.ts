@@ -5,8 +5,11 @@ import { localeOf } from "../../src/language/index.ts";
 import type { GardenSettings, GrowthSeries } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { bySeason, growthChart, heightScale } from "../../src/site/page-data/growth-chart.ts";
+import { coverChart } from "../../src/site/page-data/growth-of-bed.ts";
 import { sayGreen } from "../../src/site/page-data/growth-words.ts";
 import { plantAges } from "../../src/site/page-data/plant-ages.ts";
+import type { View } from "../../src/site/page-data/view.ts";
+import { siteWords } from "../../src/site/words/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 
 const settings = { language: "en-GB", units: "metric" } as GardenSettings;
@@ -74,6 +77,39 @@ describe("charts", () => {
     ]);
     expect(chart?.up.map(({ text }) => plain(text))).toEqual(["0 %", "25 %", "50 %", "75 %", "100 %"]);
     expect(chart?.across.map(({ text }) => text)).toEqual(["Apr", "May", "Jun"]);
+  });
+
+  it("name the days on which nobody can tell, and make no number of them", () => {
+    const measured = series([
+      [
+        ["2026-04-04", 0],
+        ["2026-04-18", 0.2],
+        ["2026-05-02", 0.5],
+      ],
+    ]);
+    const about = { bed: "long-bed", viewpoint: "gate" };
+    const view = {
+      garden: {
+        settings: { ...settings, seasonStarts: "01-01" },
+        growth: {
+          photos: [
+            { ...about, day: "2026-04-11", covered: true },
+            { ...about, day: "2026-05-09", cannotTell: true },
+          ],
+        },
+      },
+      today: "2026-06-20",
+      locale: localeOf(settings),
+      words: siteWords,
+    } as unknown as View;
+    const rows = coverChart(view, measured, "bed", "")?.table.rows.map(([day, cover]) => [day, plain(String(cover))]);
+    expect(rows).toEqual([
+      ["9 May 2026", "cannot tell"],
+      ["2 May 2026", "50 %"],
+      ["18 April 2026", "20 %"],
+      ["11 April 2026", "covered"],
+      ["4 April 2026", "0 %"],
+    ]);
   });
 
   it("lay earlier seasons over this one by the day of the year", () => {

@@ -14,8 +14,12 @@ afterEach(async () => {
 
 const page = (words: string) => `<!doctype html><html><head><title>${words}</title></head><body>${words}</body></html>`;
 
-async function serve(answer: LiveServerOptions["answer"], base = "/garden/"): Promise<string> {
-  server = await serveLive({ base, answer, missing: async () => page("Nothing grows here") });
+async function serve(
+  answer: LiveServerOptions["answer"],
+  base = "/garden/",
+  take?: LiveServerOptions["take"],
+): Promise<string> {
+  server = await serveLive({ base, answer, missing: async () => page("Nothing grows here"), take });
   return server.url;
 }
 
@@ -103,4 +107,69 @@ it("leads to the site from outside it, and answers under no other name", async (
       .end();
   });
   expect(status).toBe(421);
+});
+
+it("takes what a page of its own sends, and nothing from a page elsewhere", async () => {
+  const taken: unknown[] = [];
+  const url = await serve(
+    async () => ({ bytes: page("Beds") }),
+    "/garden/",
+    (at, sent) => (at === "@name" ? Promise.resolve(taken.push(sent)) : undefined),
+  );
+  const { origin, port } = new URL(url);
+  const send = (headers: Readonly<Record<string, string>>, to = "/garden/@name", body = '{"tap":1}') =>
+    new Promise<number | undefined>((resolve, reject) => {
+      request(
+        { host: "127.0.0.1", port, path: to, method: "POST", headers: { host: `localhost:${port}`, ...headers } },
+        (answer) => {
+          answer.resume();
+          resolve(answer.statusCode);
+        },
+      )
+        .on("error", reject)
+        .end(body);
+    });
+  const own = { origin, "content-type": "application/json" };
+  expect(await send(own)).toBe(200);
+  expect(taken).toEqual([{ tap: 1 }]);
+  for (const [why, headers] of [
+    ["another page", { ...own, origin: "https://evil.example" }],
+    ["no page that says which", { "content-type": "application/json" }],
+    ["a form, which asks nobody first", { origin, "content-type": "text/plain" }],
+    ["another page that the browser tells of", { ...own, "sec-fetch-site": "cross-site" }],
+  ] as const)
+    expect(await send(headers), why).toBe(405);
+  expect(await send({ ...own, host: "evil.example" })).toBe(421);
+  expect(await send(own, "/garden/@other")).toBe(405);
+  expect(await send(own, "/@name")).toBe(405);
+  expect(taken).toHaveLength(1);
+});
+
+it("asks at the door before it gives or takes anything at another address", async () => {
+  let isIn = false;
+  const taken: unknown[] = [];
+  server = await serveLive({
+    base: "/",
+    answer: async () => ({ bytes: page("Beds") }),
+    missing: async () => page("Nothing grows here"),
+    take: async (_, sent) => taken.push(sent),
+    at: {
+      address: "127.0.0.1",
+      port: 0,
+      admit: (_, response) => {
+        if (!isIn) response.writeHead(401).end();
+        return isIn;
+      },
+    },
+  });
+  const { url } = server;
+  const send = () =>
+    fetch(new URL("@name", url), {
+      method: "POST",
+      headers: { "content-type": "application/json", origin: new URL(url).origin },
+      body: "{}",
+    });
+  expect([(await fetch(url)).status, (await send()).status, taken.length]).toEqual([401, 401, 0]);
+  isIn = true;
+  expect([(await fetch(url)).status, (await send()).status, taken.length]).toEqual([200, 200, 1]);
 });

@@ -4,6 +4,7 @@ import { varietyName } from "../../language/index.ts";
 import type { Bed, Planting } from "../../model.ts";
 import { comparisonOf } from "./comparison-book.ts";
 import { coverChart, heightChart } from "./growth-of-bed.ts";
+import { lapseOf } from "./lapse.ts";
 import type { BedGrowth, GrowthChart } from "./shapes.ts";
 import type { MeasuredPlanting, View } from "./view.ts";
 import { weekStrip } from "./week-strip.ts";
@@ -14,6 +15,7 @@ export function bedGrowth(view: View, bed: Bed): BedGrowth {
   const sliders = spots.flatMap((spot) => comparisonOf(garden, comparisons, links, spot) ?? []);
   return {
     comparisons: sliders,
+    lapses: spots.flatMap((spot) => lapseOf(view, spot) ?? []),
     strips: spots.flatMap((spot) => weekStrip(view, spot) ?? []),
     charts: chartsOf(view, bed),
     thenAndNow:

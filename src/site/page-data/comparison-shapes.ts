@@ -50,6 +50,20 @@ export interface WeekStrip {
   }[];
 }
 
+/** A season from one spot, one picture a week. */
+export interface Lapse {
+  /** "From the gate, 4 April to 17 July 2026: 14 photos, one a week" */
+  readonly caption: string;
+  readonly alt: string;
+  /** Addresses: its last picture, and the one that moves. */
+  readonly still: string;
+  readonly moving: string;
+  readonly width: number;
+  readonly height: number;
+  /** Address of a film to cut with; only on private pages. */
+  readonly film?: string | undefined;
+}
+
 /** A photo with the age of the plants on its day. */
 export interface AgedPicture {
   readonly picture: Picture;
@@ -107,5 +121,6 @@ export interface ThenAndNowPage {
     readonly comparison: Comparison;
     readonly pairs: readonly { readonly heading: string; readonly pair: PicturePair }[];
     readonly strip?: WeekStrip | undefined;
+    readonly lapse?: Lapse | undefined;
   }[];
 }

@@ -4,7 +4,7 @@ import { noWeather, type Weather } from "../../almanac/index.ts";
 import { addDays } from "../../calendar.ts";
 import { capital, fullStop, sayTried } from "../../language/index.ts";
 import type { Bed, Day, FollowUp, Garden, Problem, Severity, Task } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
 import { changes, openFollowUps, openTasks } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import type { Words } from "../words/index.ts";
@@ -15,9 +15,10 @@ import { notePages, notesOfBed, notesPage } from "./note-pages.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
-import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link } from "./shapes.ts";
+import type { FieldBedPage, FieldHomePage, FieldSite, FieldTask, Link, NamingPage } from "./shapes.ts";
 import { saySource } from "./sources.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
+import { namingPage } from "./unnamed-photos.ts";
 import { bedsInOrder, livingIn, type View, viewGarden } from "./view.ts";
 import { viewpointPages, viewpointsOf } from "./viewpoint-pages.ts";
 
@@ -35,11 +36,14 @@ export function fieldSite(
   fieldLists: readonly string[],
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
   weather: Weather = noWeather,
+  lapses: readonly TimeLapse[] = [],
+  stateBeside?: ((photo: string) => string) | undefined,
 ): FieldSite {
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
-  const view = viewGarden(garden, today, "/", photos, comparisons);
+  const view = viewGarden(garden, today, "/", photos, comparisons, { lapses, isPrivate: true });
   const recaps = once(() => recapPages(view, weather, true));
   const notes = once(() => notePages(view));
+  const naming = once(() => namingPage(view, stateBeside));
   return onDemand<FieldSite>({
     frame: () => ({
       garden: garden.settings.name,
@@ -48,10 +52,11 @@ export function fieldSite(
       navigation: [],
       asOf: view.locale.day(today),
     }),
-    home: () => fieldHome(view, briefs, new Set(fieldLists), recaps()),
+    home: () => fieldHome(view, briefs, new Set(fieldLists), recaps(), naming()),
     bedPages: () => bedsInOrder(view).map((bed) => fieldBed(view, bed)),
     thenAndNow: () => thenAndNowPages(view),
     viewpoints: () => viewpointPages(view, (bed) => isPrivate(view, bed)),
+    naming,
     recaps,
     notes: () => notesPage(view, notes()),
     notePages: notes,
@@ -63,6 +68,7 @@ function fieldHome(
   briefs: readonly string[],
   fieldLists: ReadonlySet<string>,
   recaps: readonly RecapPage[],
+  naming: NamingPage,
 ): FieldHomePage {
   const { garden, today, links } = view;
   const tasks = [...openTasks(garden, today), ...bedsInOrder(view).flatMap((bed) => tasksOf(view, bed))];
@@ -81,6 +87,7 @@ function fieldHome(
       isPrivate: isPrivate(view, bed),
     })),
     viewpoints: { href: links.viewpoints, text: view.words.field.sameSpots },
+    naming: { href: links.naming, text: view.words.naming.title, summary: naming.summary },
     notes: {
       href: links.notes,
       text: view.words.field.readNotes,

@@ -26,8 +26,8 @@ export function coverChart(
   if (points.length < FEWEST) return undefined;
   const steps = new Map(weeklyGrowth(series).map((step) => [step.to, step]));
   const hidden = (garden.growth?.photos ?? []).filter(
-    ({ bed, viewpoint, covered, day }) =>
-      bed === series.bed && viewpoint === series.viewpoint && covered === true && day <= today,
+    ({ bed, viewpoint, covered, cannotTell, day }) =>
+      bed === series.bed && viewpoint === series.viewpoint && (covered ?? cannotTell) === true && day <= today,
   );
   const seasons = bySeason(series, today, garden.settings.seasonStarts);
   const main = seasons.at(-1);
@@ -53,7 +53,10 @@ export function coverChart(
             iso: point.day,
             row: [locale.day(point.day), locale.share(point.value), sayStep(view, steps.get(point), 100, green.points)],
           })),
-          ...hidden.map(({ day }) => ({ iso: day, row: [locale.day(day), green.covered, ""] })),
+          ...hidden.map(({ day, covered }) => ({
+            iso: day,
+            row: [locale.day(day), covered ? green.covered : green.cannotTell, ""],
+          })),
         ]
           .sort((a, b) => (a.iso < b.iso ? 1 : a.iso > b.iso ? -1 : 0))
           .map(({ row }) => row),

@@ -18,6 +18,8 @@ export interface Links {
   bed(id: string): string;
   thenAndNow(bed: string): string;
   readonly viewpoints: string;
+  /** Of photos without a name. */
+  readonly naming: string;
   viewpoint(bed: string, name: string): string;
   viewpointPhoto(bed: string, name: string): string;
   episode(id: string): string;
@@ -30,6 +32,8 @@ export interface Links {
   brief(name: string): string;
   fieldList(name: string): string;
   photo(name: string): string;
+  /** Of any file by its path. */
+  below(file: string): string;
 }
 
 export function linksBelow(base: string): Links {
@@ -53,6 +57,7 @@ export function linksBelow(base: string): Links {
     bed: (id) => `${below("beds", id)}/`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
+    naming: `${base}naming/`,
     viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.webp"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,
     episode: (id) => `${below("episodes", id)}/`,
@@ -62,6 +67,7 @@ export function linksBelow(base: string): Links {
     brief: (name) => below("briefs", `${name}.html`),
     fieldList: (name) => below("field-lists", `${name}.html`),
     photo: (name) => below("photos", name),
+    below: (file) => below(...file.split("/")),
   };
 }
 

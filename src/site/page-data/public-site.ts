@@ -1,7 +1,7 @@
 /** All public pages of a garden on a day. Give it only what `publicGarden` and `publicCaptions` let through. */
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, Garden } from "../../model.ts";
-import type { PublishedPhoto } from "../../photos/index.ts";
+import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
@@ -28,8 +28,9 @@ export function publicSite(
   comparisons: ReadonlyMap<string, PublishedPhoto> = new Map(),
   weather: Weather = noWeather,
   films?: FilmTexts,
+  lapses: readonly TimeLapse[] = [],
 ): PublicSite {
-  const view = viewGarden(garden, today, garden.settings.base, photos, comparisons);
+  const view = viewGarden(garden, today, garden.settings.base, photos, comparisons, { lapses });
   const { links, locale, words } = view;
   const wraps = once((): EpisodeWraps => (films === undefined ? new Map() : episodeWraps(view, films)));
   const shown = once(() => shownIn(view, wraps()));

@@ -8,6 +8,7 @@ import type {
   AgedPicture,
   Comparison,
   GrowthChart,
+  Lapse,
   PicturePair,
   ThenAndNowPage,
   WeekStrip,
@@ -47,6 +48,7 @@ export type {
   ChartLine,
   Comparison,
   GrowthChart,
+  Lapse,
   PicturePair,
   SpotPicture,
   ThenAndNowPage,
@@ -325,6 +327,7 @@ export interface DayOfChanges {
 export interface BedGrowth {
   readonly comparisons: readonly Comparison[];
   readonly strips: readonly WeekStrip[];
+  readonly lapses: readonly Lapse[];
   readonly charts: readonly GrowthChart[];
   readonly thenAndNow?: Link | undefined;
 }
@@ -402,6 +405,7 @@ export interface FieldSite {
   readonly bedPages: readonly FieldBedPage[];
   readonly thenAndNow: readonly ThenAndNowPage[];
   readonly viewpoints: readonly ViewpointPage[];
+  readonly naming: NamingPage;
   /** Newest first. */
   readonly recaps: readonly RecapPage[];
   readonly notes: FieldNotesPage;
@@ -431,11 +435,33 @@ export interface FieldHomePage {
     readonly isPrivate: boolean;
   }[];
   readonly viewpoints: Link;
+  /** Photos without a name, and how many there are. */
+  readonly naming: Link & { readonly summary: string };
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
   /** How the pages look. */
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+}
+
+/** Photos of which nobody knows yet what they are of. */
+export interface NamingPage {
+  /** Whether somebody is there to write what is tapped. */
+  readonly byTap: boolean;
+  readonly summary: string;
+  readonly photos: readonly {
+    readonly path: string;
+    readonly picture: Picture;
+    readonly title: string;
+    /** Where its name would be written. */
+    readonly file: string;
+    /** What stands there, as a digest. */
+    readonly state: string;
+    readonly choices: readonly string[];
+  }[];
+  readonly more: string;
+  /** Varieties and beds that can be written. */
+  readonly names: readonly string[];
 }
 
 export interface FieldProblem {

@@ -2,6 +2,7 @@
 import { daysBetween, inYear, monthDayOf, yearOf } from "../../calendar.ts";
 import { sameWeekDays } from "../../photos/index.ts";
 import { comparisonOf, type Frame, frameNear, pairOf, type Spot } from "./comparison-book.ts";
+import { lapseOf } from "./lapse.ts";
 import type { PicturePair, ThenAndNowPage } from "./shapes.ts";
 import { bedsInOrder, type View } from "./view.ts";
 import { weekStrip } from "./week-strip.ts";
@@ -15,7 +16,9 @@ export function thenAndNowPages(view: View): readonly ThenAndNowPage[] {
     const spots = (book.byBed.get(bed.id) ?? []).flatMap((spot) => {
       const pairs = pairsOf(view, spot);
       const comparison = comparisonOf(view.garden, book, view.links, spot);
-      return comparison === undefined ? [] : [{ comparison, pairs, strip: weekStrip(view, spot) }];
+      return comparison === undefined
+        ? []
+        : [{ comparison, pairs, strip: weekStrip(view, spot), lapse: lapseOf(view, spot) }];
     });
     if (spots.length === 0) return [];
     const method = view.words.sentences.compared.longMethod;

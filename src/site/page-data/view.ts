@@ -5,8 +5,9 @@ import { bookOf, isNewToGarden, seasonBeginning } from "../../garden/index.ts";
 import { type Locale, localeOf } from "../../language/index.ts";
 import type { Bed, BedState, Day, Episode, Garden, GrowthSeries, NurseryLot, Planting } from "../../model.ts";
 import { compare } from "../../order.ts";
-import { coverSeries, heightSeries, type PublishedPhoto } from "../../photos/index.ts";
+import { coverSeries, heightSeries, type PublishedPhoto, type TimeLapse } from "../../photos/index.ts";
 import { living } from "../../timeline/index.ts";
+import { lapsesOf } from "../time-lapses.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
@@ -24,6 +25,9 @@ export interface View {
   readonly book: PictureBook;
   /** Photos that lie over one another. */
   readonly comparisons: ComparisonBook;
+  /** Those that this site may show. */
+  readonly lapses: readonly TimeLapse[];
+  readonly isPrivate: boolean;
   readonly covers: readonly GrowthSeries[];
   /** Heights measured this season. */
   readonly heights: {
@@ -52,6 +56,7 @@ export function viewGarden(
   base: string,
   copies: ReadonlyMap<string, PublishedPhoto>,
   comparisons: ReadonlyMap<string, PublishedPhoto>,
+  { lapses = [], isPrivate = false }: { readonly lapses?: readonly TimeLapse[]; readonly isPrivate?: boolean } = {},
 ): View {
   const links = linksBelow(base);
   const gardenBook = bookOf(garden);
@@ -69,6 +74,8 @@ export function viewGarden(
     locale: localeOf(garden.settings),
     book: pictureBook(garden, copies, links),
     comparisons: comparisonBook(garden, comparisons, links),
+    lapses: lapsesOf(garden, lapses),
+    isPrivate,
     covers: coverSeries(garden),
     heights: {
       byBed: Map.groupBy(measured, ({ planting }) => planting.bed),

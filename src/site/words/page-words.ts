@@ -143,6 +143,14 @@ export const pageWords = {
     },
   },
 
+  lapse: {
+    title: "The season in a few seconds",
+    play: "Play",
+    stop: "Stop",
+    file: "As a file",
+    film: "As a film to cut with",
+  },
+
   episodes: {
     description: (garden: string) => `The films made in ${garden}.`,
     none: "The first episode will stand here when it is out.",

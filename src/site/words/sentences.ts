@@ -190,13 +190,14 @@ export const sentences = {
     at: (share: string, day: string, of: GreenOf) =>
       `${of === "bed" ? "Cover" : "The green in the photo"} was ${share} on ${day}.`,
     covered: "covered",
+    cannotTell: "cannot tell",
     between: (said: string, from: string, to: string) => `${said} between ${from} and ${to}.`,
     highest: (day: string, share: string) => `It was highest on ${day}, ${share}.`,
     title: (bed: string, of: GreenOf, spot: string | undefined) =>
       `${of === "photo" ? `How green ${bed} looks` : `How much of ${bed} is green`}${spot === undefined ? "" : `, from the ${spot}`}`,
     method: (spot: string, of: GreenOf) =>
       of === "bed"
-        ? `Measured in the photos from the ${spot}: how much of the bed is covered by green leaves. Flowers, ripe fruit and red leaves do not count. A change is told from ten points on, and a week's from photos two weeks apart or more.`
+        ? `Measured in the photos from the ${spot}: how much of the bed is covered by green leaves. Flowers and ripe fruit do not count; where red leaves grow, or leaves that look like boards, a photo cannot tell. A change is told from ten points on, and a week's from photos two weeks apart or more.`
         : `Measured in the photos from the ${spot}: how much of the photo is green. A change is told from ten points on, and a week's from photos two weeks apart or more.`,
     heads: (of: GreenOf) => ["Day", of === "bed" ? "Cover" : "Green", "Change a week"],
     points: (n: number) => sayPlural(n, "point", "points"),
@@ -232,6 +233,12 @@ export const sentences = {
     sameWeek: (years: number, until: string) =>
       `The same week ${years === 1 ? "last year" : `${sayNumber(years)} years ago`}, and ${until}`,
     span: (from: string, to: string) => `${from} to ${to}`,
+  },
+
+  lapse: {
+    caption: (spot: string, span: string, photos: number) =>
+      `${spot}, ${span}: ${sayNumber(photos)} photos, one a week.`,
+    alt: (bed: string, spot: string, span: string) => `${bed} from the ${spot}, ${span}, week after week`,
   },
 
   photo: {
