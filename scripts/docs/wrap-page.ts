@@ -77,6 +77,10 @@ November, "next year" with December.
 
 ${table("promise")}
 
+People promise in more ways than rules have: "that one's for when the rains are here, and you'll be stood beside me". Whatever is
+like the promises of some forty speakers is told as one too. Which words make a promise is learned from what they said
+(\`npm run learn:promises\`); nothing of your films is learned or leaves this machine.
+
 ## Questions and doubts
 
 ${table("question")}

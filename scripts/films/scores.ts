@@ -80,8 +80,8 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, automatic: boolean): 
   for (const one of wrap.followUps) {
     // A sentence that runs on begins long before the promise in it.
     const [span] = [
-      ...within(one.at, ({ kind }) => kind === "promise"),
       ...promises.filter((other) => holds(one.said, other.said)),
+      ...within(one.at, ({ kind }) => kind === "promise"),
     ];
     if (span !== undefined) {
       if (!kept.has(span)) kept.set(span, one);

@@ -35,7 +35,14 @@ export function manyLabels(
   examples: readonly Example[],
   labels: number,
   features: number,
-  { epochs, l1, l2, rate = 0.5, seed = 7 }: { epochs: number; l1: number; l2: number; rate?: number; seed?: number },
+  {
+    epochs,
+    l1,
+    l2,
+    rate = 0.5,
+    seed = 7,
+    scale: fixed,
+  }: { epochs: number; l1: number; l2: number; rate?: number; seed?: number; scale?: number },
 ): { weights: Float64Array[]; bias: Float64Array } {
   const z = Array.from({ length: labels }, () => new Float64Array(features + 1));
   const n = Array.from({ length: labels }, () => new Float64Array(features + 1));
@@ -53,7 +60,7 @@ export function manyLabels(
   for (let epoch = 0; epoch < epochs; epoch++) {
     for (const example of shuffled(examples, random)) {
       const ids = [...example.features, features];
-      const scale = 1 / Math.sqrt(Math.max(1, example.features.length));
+      const scale = fixed ?? 1 / Math.sqrt(Math.max(1, example.features.length));
       for (let label = 0; label < labels; label++) {
         const target = example.targets[label] as number;
         if (target < 0) continue;

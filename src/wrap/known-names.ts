@@ -1,6 +1,6 @@
 /** The names a speaker may say in one film, in every form they may take, with how each sounds and where it stands that day. */
 import { cropOf } from "../crop-of.ts";
-import type { Garden, Variety } from "../model.ts";
+import type { Crop, Garden, Variety } from "../model.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmingDay } from "./filming-day.ts";
 import { type Sound, soundOf } from "./sound.ts";
@@ -131,7 +131,7 @@ function everyFilmOf(garden: Garden): EveryFilm {
   if (known !== undefined) return known;
   const spellings = new Map<string, Spelling>();
   const made: EveryFilm = {
-    shorts: shortForms([...garden.varieties.values()], people(garden)),
+    shorts: shortForms([...garden.varieties.values()], people(garden), allCropWords(garden)),
     noted: wordsNoted(garden),
     nameOf(parts, sayAs = []) {
       const key = [parts.name, ...sayAs].join("\n");
@@ -158,42 +158,49 @@ function keyOf(name: string): string {
   return nameWords(name).join("");
 }
 
-/** The words of "say it as" that belong to the beginning of a title, when it has one for each. */
+/** The words of "say it as" that belong to the beginning or the end of a title, when it has one for each. */
 function partOf(sayAs: string | undefined, title: string, form: string): readonly string[] {
   const parts = sayAs?.split(/\s+/) ?? [];
   const [all, asked] = [title.split(/\s+/).length, form.split(/\s+/).length];
-  return parts.length === all && title.startsWith(form) ? [parts.slice(0, asked).join(" ")] : [];
+  if (parts.length !== all) return [];
+  if (title.startsWith(form)) return [parts.slice(0, asked).join(" ")];
+  return title.endsWith(form) ? [parts.slice(-asked).join(" ")] : [];
 }
 
 const particles = new Set("de di du des da del la le of and the au den der".split(" "));
 
 /**
- * What people say for short: the beginning of a title ("Rouge Vif", "Kelvedon", "Kerr's"), unless two varieties begin so,
- * it ends in "de" and the like, or it is one word that everybody says ("Early"), or that says whose a thing is: where
- * Wilma lends her cloches, "the cloches are Wilma's" names no lettuce.
+ * What people say for short: the beginning of a title ("Rouge Vif", "Kelvedon", "Kerr's") or its last word ("Jwala" of Pusa Jwala),
+ * unless another variety has the same, it begins or ends in "de" and the like, has a crop's word in it, or is one word that
+ * everybody says ("Early"), or that says whose a thing is: where Wilma lends her cloches, "the cloches are Wilma's" names no
+ * lettuce.
  */
 function shortForms(
   varieties: readonly Variety[],
   people: ReadonlySet<string>,
+  cropWords: ReadonlySet<string>,
 ): ReadonlyMap<string, readonly string[]> {
   const owners = new Map<string, Set<string>>();
   const forms = varieties.map((variety) => {
     const words = variety.title.split(/\s+/);
     const beginnings = words.slice(0, -1).map((_, index) => words.slice(0, index + 1).join(" "));
-    for (const form of [...beginnings, variety.title, ...variety.alsoSpelled]) {
+    const ends = words.slice(1).slice(-1);
+    for (const form of [...beginnings, ...ends, variety.title, ...variety.alsoSpelled]) {
       owners.set(keyOf(form), (owners.get(keyOf(form)) ?? new Set()).add(variety.id));
     }
-    return { id: variety.id, beginnings };
+    const plain = ends.filter((end) => !nameWords(end).some((word) => cropWords.has(word)));
+    return { id: variety.id, forms: [...beginnings, ...plain] };
   });
   return new Map(
-    forms.map(({ id, beginnings }) => [
+    forms.map(({ id, forms: own }) => [
       id,
-      beginnings.filter((form) => {
+      own.filter((form) => {
         const words = form.split(/\s+/).map(plainWord);
         const last = words.at(-1) ?? "";
         return (
           owners.get(keyOf(form))?.size === 1 &&
           !particles.has(last) &&
+          !particles.has(words[0] ?? "") &&
           !(words.length === 1 && isEveryday(last)) &&
           !people.has(owner(form))
         );
@@ -243,10 +250,15 @@ function bedsByVariety({ beds }: FilmingDay): ReadonlyMap<string, ReadonlySet<st
 
 function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string> {
   const crop = cropOf(garden, variety);
-  if (crop === undefined) return new Set();
-  return new Set(
-    [crop.name, crop.plural, ...crop.alsoCalled].flatMap((name) => plainWord(name.split(" ").at(-1) ?? "")),
-  );
+  return new Set(crop === undefined ? [] : lastWords(crop));
+}
+
+function lastWords({ name, plural, alsoCalled }: Crop): readonly string[] {
+  return [name, plural, ...alsoCalled].map((form) => plainWord(form.split(" ").at(-1) ?? ""));
+}
+
+function allCropWords({ crops }: Garden): ReadonlySet<string> {
+  return new Set([...crops.values()].flatMap(lastWords));
 }
 
 /** Times a word must stand in the notes to be one the person uses. */

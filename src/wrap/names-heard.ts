@@ -31,6 +31,8 @@ const SAID_TWICE_NEAR = 5;
 const SPELLED_OUT_NEAR = 12;
 /** The most that the first of two tries at a name is worth. */
 const FIRST_TRY = 0.8;
+/** What is more likely a plain word than a name said for short. */
+const ASKED = 0.85;
 /** A name in its own letters, only with the spaces elsewhere: "long or". */
 const OWN_LETTERS = 0.96;
 
@@ -39,6 +41,9 @@ const NOTHING = 0.6;
 const RIGHT = 0.15;
 /** A name said for short is less sure to be all of it. */
 const SHORT = -0.1;
+
+/** Sounds from which a name is looked for in other beds than its own. */
+const ENOUGH_SOUNDS = 5;
 
 /** Which bed the speech is at, by word, once that is known. */
 export type BedAt = (word: number) => string | undefined;
@@ -102,8 +107,13 @@ export function namesHeard(maybe: MaybeNames, bedAt?: BedAt): readonly NameHeard
     if (heard !== undefined) found.push(heard);
   }
   for (const { from, to, name, likeness, sounds, ending } of alike) {
-    const confidence = likeness + evidence(words, from, to, name, bedAt, everyday);
-    if (confidence < PROPOSE_FROM) continue;
+    // "Molly" is Mollie where she stands.
+    if (sounds < ENOUGH_SOUNDS && !name.beds.has(bedAt?.(from) ?? "")) continue;
+    const sum = likeness + evidence(words, from, to, name, bedAt, everyday);
+    if (sum < PROPOSE_FROM) continue;
+    // "Under the glass" may be Reine des Glaces said for short, and only the person knows.
+    const isPlain = name.short && to - from === 1 && everyday.has((words[from] as Word).plain);
+    const confidence = isPlain ? Math.min(sum, ASKED) : sum;
     const worth = (confidence - NOTHING) * sounds;
     found.push({ from, to, name, confidence: Math.min(0.99, confidence), right: false, ending, worth });
   }
@@ -182,6 +192,8 @@ const speaksFor = {
   allCommon: -0.12,
   /** Words that all occur in the person's own notes. */
   allOwn: -0.06,
+  /** Several words, none of them one that is said or written every day: "shrimp ski". */
+  unusual: 0.04,
   smallWordAtEdge: -0.04,
   oneWord: -0.08,
   bedOrGear: -0.14,
@@ -222,6 +234,7 @@ function evidence(
   if (beforeVerbs.has(before) && !(before === "to" && words[from - 2]?.plain === "next")) sum += speaksFor.verbDue;
   if (areAll(commonWords, words, from, to)) sum += speaksFor.allCommon;
   else if (areAll(everyday, words, from, to)) sum += speaksFor.allOwn;
+  else if (to - from > 1 && !words.slice(from, to).some(({ plain }) => everyday.has(plain))) sum += speaksFor.unusual;
   if (smallWords.has(first.plain)) sum += speaksFor.smallWordAtEdge;
   if (smallWords.has(last.plain)) sum += speaksFor.smallWordAtEdge;
   if (to - from === 1) sum += speaksFor.oneWord;

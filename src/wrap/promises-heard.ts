@@ -1,11 +1,13 @@
 /** Promises in the speech: what the speaker commits to show or do later, with the bed it is about and the day it is due. */
 import type { Day } from "../model.ts";
-import { dueDay } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
-import { afterwards, conditionWords, laterWords, noPromise, type SpokenRule, spokenRules } from "./spoken-rules.ts";
-import type { Word } from "./spoken-words.ts";
-import { commitmentsIn, lower, type Statement, statement } from "./statements.ts";
+import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
+import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
+import type { HeardWord } from "./promise-words.ts";
+import { afterwards } from "./spoken-rules.ts";
+import type { Speech, Word } from "./spoken-words.ts";
+import { lower, type Statement, statement } from "./statements.ts";
 import { inWords } from "./word-ranges.ts";
 
 export interface PromiseHeard {
@@ -25,36 +27,9 @@ export interface PromiseHeard {
   readonly confidence: number;
 }
 
-/** The day of the film, and on which half of the earth its seasons are. */
-export interface Spoken {
-  readonly day: Day;
-  readonly southern: boolean;
-}
-
-/** Milliseconds between two statements that are one promise: "We'll see. I'll let you know." */
-const ONE_BREATH = 4000;
-/** Words before a promise in which "when …" or "next time …" may open it. */
-const OPENS_WITHIN = 10;
-
-const rules = spokenRules.filter(({ hears }) => hears === "promise");
-
 export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
   const { words } = film.speech;
-  const whole = film.statements;
-  const statements = film.speech.punctuated ? whole : whole.flatMap((one) => commitmentsIn(one, words));
-  const found: { rule: SpokenRule; from: number; to: number; last: number }[] = [];
-  statements.forEach((one, at) => {
-    const opened = withOpening(words, statements[at - 1], one);
-    const rule = ruleFor(opened, spoken);
-    if (rule === undefined) return;
-    const before = found.at(-1);
-    const follows = before?.last === at - 1 && one.at - (statements[at - 1] as Statement).at < ONE_BREATH;
-    if (before !== undefined && follows && afterwards.test(one.text)) {
-      before.to = one.to;
-      before.last = at;
-    } else found.push({ rule, from: opened.from, to: one.to, last: at });
-  });
-  return found.map(({ rule, from, to }) => {
+  return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence }) => {
     const { text, at } = statement(words, from, to);
     return {
       from,
@@ -69,69 +44,147 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       ),
       bed: bedOf(film, from, to),
       due: dueOf(text, spoken),
-      rule: rule.id,
-      confidence: rule.confidence,
+      rule,
+      confidence,
     };
   });
 }
-
-/** Without one of these no rule holds; most statements have none. */
-const mayPromise =
-  /(?:'ll| will| shall| going to| yet to| still | remind me| hold me)\b| (?:show|tell|film|measure|give) |(?:'m|'re| am| are) [a-z]+ing\b/;
-
-function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefined {
-  if (asks || !mayPromise.test(` ${text}`) || noPromise.test(text)) return undefined;
-  const fitting = rules.filter(({ words, unless }) => words.test(text) && unless?.test(text) !== true);
-  if (fitting.length === 0) return undefined;
-  const due = dueOf(text, spoken);
-  // "This week", said on a Sunday, is due that day and still a promise; "today" is none.
-  const isTime =
-    (due !== undefined && due >= spoken.day && !/\b(?:today|tonight)\b/.test(text)) || laterWords.test(text);
-  return fitting.find(
-    ({ needs }) => needs === "nothing" || isTime || (needs === "a time or a condition" && conditionWords.test(text)),
-  );
+/** A promise in the speech before it is put into words. */
+interface Found {
+  readonly from: number;
+  readonly to: number;
+  readonly rule: string;
+  readonly confidence: number;
 }
 
-/** Where the words of commitment begin. */
-const commitment =
-  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|i am|we're|we are) going to\b|\b(?:yet|still (?:have|need|want)|have still(?: got)?|remind me) to\b/;
+/** The rule of a promise that no rule finds: it is like what people promise. */
+const ALIKE = "promise/like-others";
+
+/** Likelihood from which a run of words is told as a promise, and one in which no rule finds any; the person decides about each. */
+const TOLD_FROM = 0.6;
+const ALIKE_FROM = 0.9;
+
+export function isTold({ from, to, likelihood }: LikelyRun, words: readonly HeardWord[]): boolean {
+  const isRuled = words.slice(from, to).some(({ rule }) => rule !== undefined);
+  return likelihood >= (isRuled ? TOLD_FROM : ALIKE_FROM);
+}
+
+export function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken): readonly Found[] {
+  const { words, ruled } = heardWords(speech, whole, spoken);
+  const likely = likelyPromises(words, isLaterIn(speech, spoken)).filter((run) => isTold(run, words));
+  const found: Found[] = likely
+    .flatMap((run) => onePromiseEach(run, words))
+    .map((one) => {
+      // A rule knows where its clause begins and ends.
+      const rules = ruled.filter((other) => shared(one, other) >= SHARED);
+      const [first] = rules;
+      if (first !== undefined) {
+        const to = Math.max(...rules.map((rule) => rule.to));
+        return { from: first.from, to, rule: first.rule.id, confidence: one.likelihood };
+      }
+      const from = statementBegins(words, one.from);
+      return { from, to: clauseEnds(speech.words, one.to), rule: ALIKE, confidence: one.likelihood };
+    });
+  // Said in few words, a promise is like no other; its rule is enough.
+  for (const { rule, from, to } of ruled) {
+    if (!found.some((one) => shared(one, { from, to }) > 0))
+      found.push({ rule: rule.id, from, to, confidence: rule.confidence });
+  }
+  return apart(found.sort((one, other) => one.from - other.from));
+}
+
+/** Each promise begins where the one before it ended. */
+function apart(found: readonly Found[]): readonly Found[] {
+  return found.map((one, at) => ({ ...one, from: Math.max(one.from, Math.min(found[at - 1]?.to ?? 0, one.to - 1)) }));
+}
+
+function shared(one: Run, other: Run): number {
+  return Math.min(one.to, other.to) - Math.max(one.from, other.from);
+}
+
+/** Fewest words of a promise. */
+const SHORTEST = 4;
+const commits =
+  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|we're|i am|we are) [a-z]+ing\b|\bremind me\b|\bi owe\b|\b(?:i|we) (?:show|tell|film|measure|give)\b/;
+
+/** Beginnings that lead to what the next statement promises. */
+const leads =
+  /^(?:and |so |but )?(?:when|once|if|as soon|next|by|in|on|at|after|before|come|until|the (?:minute|day|moment))\b/;
 
 /**
- * The first time said after the commitment; before it only what opens the statement counts: "come July I'll", not "I want
- * a lot of them this year and I'll".
+ * "I'll eat it on camera. And in October I'll count them" is two promises: a run is cut where a statement begins that commits
+ * anew. What stands in sentences before the first that commits, and behind the last, belongs to none.
  */
-function dueOf(text: string, { day, southern }: Spoken): Day | undefined {
-  const begins = commitment.exec(text)?.index ?? 0;
-  const after = dueDay(text.slice(begins), day, southern)?.day;
-  if (after !== undefined) return after;
-  const opening = dueDay(text.slice(0, begins), day, southern);
-  const opens = opening !== undefined && opening.start <= FIRST_WORDS && !/ and $/.test(text.slice(0, begins));
-  return opens ? opening.day : undefined;
+function onePromiseEach(run: LikelyRun, words: readonly HeardWord[]): readonly LikelyRun[] {
+  const textOf = (from: number, to: number) =>
+    words
+      .slice(from, to)
+      .map(({ text }) => text)
+      .join(" ");
+  const pieces: LikelyRun[] = [];
+  let from = run.from;
+  for (let at = from + 1; at < run.to; at += 1) {
+    if (words[at]?.begins !== true) continue;
+    const [before, rest] = [textOf(from, at), textOf(at, run.to)];
+    const isSentence = words[at - 1]?.mark === ".";
+    if (!commits.test(before)) {
+      if (isSentence && commits.test(rest) && !leads.test(before)) from = at;
+    } else if (isSentence && !commits.test(rest) && !afterwards.test(rest)) {
+      return [...pieces, { ...run, from, to: at }];
+    } else if (at - from >= SHORTEST && run.to - at >= SHORTEST && commits.test(rest) && !afterwards.test(rest)) {
+      pieces.push({ ...run, from, to: at });
+      from = at;
+    }
+  }
+  return [...pieces, { ...run, from }];
 }
 
-/** Letters from the beginning within which a time opens a statement. */
-const FIRST_WORDS = 8;
+/** Words that a run and a rule's clause must share to be of one promise. */
+const SHARED = 3;
 
-/** "When I cut the first spear, / I'll do it on camera", "We'll see which is first. / I'll let you know": the words before belong to it. */
-function withOpening(words: readonly Word[], before: Statement | undefined, one: Statement): Statement {
-  if (before === undefined || one.at - before.at > 2 * ONE_BREATH) return one;
-  const texts = words.slice(before.from, one.to).map(lower);
-  const join = (from: number) => {
-    const text = texts.slice(from).join(" ");
-    return { ...one, from: before.from + from, at: (words[before.from + from] as Word).at, text };
+/** Whether words of the speech name a time after the day of the film. */
+export function isLaterIn({ words }: Speech, spoken: Spoken): IsLater {
+  return ({ from, to }) => {
+    const due = dueOf(words.slice(from, to).map(lower).join(" "), spoken);
+    return due !== undefined && due > spoken.day;
   };
-  if (
-    /^(?:and |so |but )?(?:i|we)(?:'ll| will) (?:let you know|report back)\b/.test(one.text) &&
-    /\bwe(?:'ll| will) see\b/.test(before.text)
-  ) {
-    return join(texts.findIndex((text) => text === "we'll" || text === "we"));
-  }
-  if (words[one.from - 1]?.mark === "." || !/^(?:i|we|you)(?:'ll| will| shall)\b/.test(one.text)) return one;
-  const length = before.to - before.from;
-  const opener = texts.findLastIndex(
-    (text, at) => at < length && at >= length - OPENS_WITHIN && /^(?:when|if|once|next)$/.test(text),
+}
+
+/** The words as the model sees them, and what the rules take for promises. */
+export function heardWords(
+  speech: Speech,
+  whole: readonly Statement[],
+  spoken: Spoken,
+): { readonly words: readonly HeardWord[]; readonly ruled: readonly Ruled[] } {
+  const statements = committing(speech, whole);
+  const ruled = ruledPromises(speech, statements, spoken);
+  const rules = new Array<string | undefined>(speech.words.length).fill(undefined);
+  for (const { rule, from, to } of ruled) rules.fill(rule.id, from, to);
+  const begins = new Set(statements.map(({ from }) => from));
+  const words = speech.words.map(
+    (word, at): HeardWord => ({
+      text: lower(word),
+      mark: !speech.punctuated || word.mark === "" ? "" : word.mark === "," ? "," : ".",
+      begins: begins.has(at),
+      rule: rules[at],
+    }),
   );
-  return opener < 0 ? one : join(opener);
+  return { words, ruled };
+}
+
+/** Words before a run that may open its statement: "By the May holiday | I'll know and tell you". */
+const OPENS = 10;
+/** Words by which a run may end early in its clause. */
+const BESIDE = 6;
+
+function statementBegins(words: readonly HeardWord[], from: number): number {
+  for (let at = from; at >= Math.max(0, from - OPENS); at -= 1) if (words[at]?.begins === true) return at;
+  return from;
+}
+
+function clauseEnds(words: readonly Word[], to: number): number {
+  for (let at = to; at < Math.min(words.length, to + BESIDE); at += 1) if (words[at - 1]?.mark !== "") return at;
+  return to;
 }
 
 /**

@@ -23,8 +23,11 @@ export interface SoundsLike {
 
 /** Longest run of words that is taken for one name. */
 export const LONGEST_RUN = 8;
-/** Sounds a name must have before anything else is taken for it: "Rose" is heard in too much. */
+/** Sounds a name must have before anything else is taken for it, and one whose sounds must all be heard: "Rose" is heard in too much. */
 const SHORTEST = 5;
+const SHORTEST_WHOLE = 4;
+/** Likeness from which all sounds of a name are heard. */
+const WHOLE = 0.95;
 /** Consonants beyond which no name goes. */
 const MOST_CONSONANTS = 20;
 /** Consonants that may differ for each that a name has; a name of few must have them all. */
@@ -116,7 +119,8 @@ function compare(
     const beats = Math.abs(syllables(full) - syllables(sound.full));
     one.likeness -= SYLLABLE * beats;
     const name = names[at] as KnownName;
-    if (one.likeness < UNLIKE || isItself(words, from, to, name)) continue;
+    const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
+    if (one.likeness < least || isItself(words, from, to, name)) continue;
     found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
   }
 }
@@ -174,7 +178,7 @@ function withoutVowels(full: string): string {
 
 function candidatesOf(names: readonly KnownName[]): Candidates {
   const rows = names
-    .filter(({ name, sounds }) => sounds.some(({ full }) => full.length >= SHORTEST) && !/\d/.test(name))
+    .filter(({ name, sounds }) => sounds.some(({ full }) => full.length >= SHORTEST_WHOLE) && !/\d/.test(name))
     .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
     .filter(({ length }) => length <= MOST_CONSONANTS)
     .sort((a, b) => a.length - b.length);

@@ -22,6 +22,8 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
     return sure(ahead);
   const before = subjects[firstFrom(subjects, (subject) => subject.from, from) - 1];
   if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed) return undefined;
+  // "Rakshak, three kilos. Total, five and a half. First one I plucked in December": of both.
+  if (check.plain.slice(before.to, from).some((word) => word === "total" || word === "altogether")) return undefined;
   return sure(before);
 }
 

@@ -1,0 +1,140 @@
+/**
+ * Which words of a speech are a promise, as learned from what people who had not seen the rules said in their gardens
+ * (tests/talks, tests/films/learn; `npm run learn:promises`). First each word's log-odds; then the runs of words in which they
+ * outweigh what beginning and ending a promise costs (Viterbi over two states); then whether a run is one, by what it says.
+ */
+
+import { eachFeature, type HeardWord, PARTS } from "./promise-words.ts";
+import learned from "./promises.weights.json" with { type: "json" };
+import { conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
+
+/** All in hundredths. */
+export interface PromiseWeights {
+  readonly bias: number;
+  /** By feature of a word. */
+  readonly words: Readonly<Record<string, number>>;
+  /** By feature of a run. */
+  readonly runs: Readonly<Record<string, number>>;
+}
+
+/** Words `from` to `to` (after the last) that may be a promise. */
+export interface Run {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface LikelyRun extends Run {
+  /** From 0 to 1. */
+  readonly likelihood: number;
+}
+
+/** What beginning or ending a run costs, and what every word is given: runs are to be too many, the second look takes some away. */
+const COST = 5;
+const GIVEN = 2;
+
+/** Whether a time to come stands in words of the speech. */
+export type IsLater = (run: Run) => boolean;
+
+export function likelyPromises(
+  words: readonly HeardWord[],
+  isLater: IsLater,
+  weights: PromiseWeights = learned,
+): readonly LikelyRun[] {
+  const odds = logOdds(words, weights);
+  return runsOf(words, odds).map((run) => ({
+    ...run,
+    likelihood: likelihoodOf(runFeatures(run, words, odds, isLater), weights),
+  }));
+}
+
+export function logOdds(words: readonly HeardWord[], { bias, words: weights }: PromiseWeights): Float64Array {
+  const scale = 1 / (100 * Math.sqrt(PARTS));
+  return Float64Array.from(words, (_, at) => {
+    let sum = 0;
+    eachFeature(words, at, (name) => {
+      sum += weights[name] ?? 0;
+    });
+    return bias / 100 + sum * scale;
+  });
+}
+
+function textOf(words: readonly HeardWord[], from: number, to: number): string {
+  return words
+    .slice(Math.max(0, from), to)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
+export function runsOf(words: readonly HeardWord[], odds: Float64Array): readonly Run[] {
+  let inside = Number.NEGATIVE_INFINITY;
+  let outside = 0;
+  const begins: boolean[] = [];
+  const ends: boolean[] = [];
+  odds.forEach((odd, at) => {
+    // A promise rather begins and ends where a sentence does.
+    const cost = words[at - 1]?.mark === "." ? COST / 2 : COST;
+    const [stays, out] = [inside, outside];
+    begins.push(out - cost > stays);
+    ends.push(stays - cost > out);
+    inside = Math.max(stays, out - cost) + odd + GIVEN;
+    outside = Math.max(out, stays - cost);
+  });
+  const runs: Run[] = [];
+  let isInside = inside > outside;
+  let to = odds.length;
+  for (let at = odds.length - 1; at >= 0; at -= 1) {
+    if (isInside && begins[at] === true) {
+      runs.push({ from: at, to });
+      isInside = false;
+    } else if (!isInside && ends[at] === true) {
+      isInside = true;
+      to = at;
+    }
+  }
+  return runs.reverse();
+}
+
+/** Words around a run that are looked at too. */
+const AROUND = [2, 3] as const;
+
+const says: readonly (readonly [string, RegExp])[] = [
+  ["later", laterWords],
+  ["condition", conditionWords],
+  ["no promise", noPromise],
+  ["commits", /\b(?:i|we)(?:'ll| will| shall)\b|\b(?:i'm|we're) going to\b|\bi owe\b/],
+  ["to you", /\byou(?:'ll)?\b/],
+  ["they will", /\b(?:they|it|he|she)(?:'ll| will)\b/],
+  ["shows", /\b(?:show|tell|weigh|count|film|measure|taste|video|camera|see|report|answer|next)\b/],
+  ["told or usual", /\b(?:said|told|promised|would|always|usually|every)\b/],
+  ["goodbye", /\b(?:bye|cheers|take care|thanks?|watching|subscribe|comments?|below|see you|hope)\b/],
+];
+
+export function runFeatures(
+  run: Run,
+  words: readonly HeardWord[],
+  odds: Float64Array,
+  isLater: IsLater,
+): ReadonlyMap<string, number> {
+  const own = [...odds.subarray(run.from, run.to)].sort((a, b) => b - a);
+  // What leads to a promise says less than its verb.
+  const surest = own.slice(0, Math.ceil(own.length / 2));
+  const mean = surest.reduce((sum, odd) => sum + odd, 0) / surest.length;
+  const features = new Map([
+    ["always", 1],
+    ["surest half", mean],
+    ["surest", own[0] ?? 0],
+    ["all", own.reduce((sum, odd) => sum + Math.max(-1, odd), 0) / 10],
+    ["length", Math.min(3, own.length / 10)],
+  ]);
+  if (isLater(run)) features.set("time", 1);
+  if (words.slice(run.from, run.to).some(({ rule }) => rule !== undefined)) features.set("rule", 1);
+  const text = textOf(words, run.from - AROUND[0], run.to + AROUND[1]);
+  for (const [name, pattern] of says) if (pattern.test(text)) features.set(name, 1);
+  return features;
+}
+
+function likelihoodOf(features: ReadonlyMap<string, number>, { runs }: PromiseWeights): number {
+  let sum = 0;
+  for (const [name, value] of features) sum += (value * (runs[name] ?? 0)) / 100;
+  return 1 / (1 + Math.exp(-sum));
+}
