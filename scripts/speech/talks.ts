@@ -97,7 +97,14 @@ function captioned(text: string, marked: boolean): { readonly speech: Speech; re
             .replace(/[^\p{L}\p{N}'’-]+/gu, " ")
             .trim(),
     );
-    cues.push({ start, end: at, text: words.join(" "), settings: "", place: { file: "talk", line: 1, column: 1 } });
+    cues.push({
+      start,
+      end: at,
+      text: words.join(" "),
+      pieces: [],
+      settings: "",
+      place: { file: "talk", line: 1, column: 1 },
+    });
     offsets.push(...line.map(({ index }) => index));
   }
   const speech = spokenWords(cues);
