@@ -66,7 +66,7 @@ function saysMore({ detail, kind, text }: Event): boolean {
 
 /** What began a thing is told by its fact or is not worth a card; how it does and what came of it is. */
 const beginnings =
-  /^(?:sowed|sown|started|planted|set out|put|bought|resowed|picked|cut|dug|lifted|mulched|watered|weeded|hoed|tied|fed|mowed|cleared|thinned)\b/i;
+  /^(?:sowed|sown|started|planted|set out|put|bought|resowed|picked|cut|dug|lifted|mulched|watered|weeded|hoed|tied|fed|mowed|cleared|thinned|pruned|pinched|staked|trained|potted|netted|covered|sprayed|earthed|sowing|planting)\b/i;
 
 /** What went wrong last year with what grows here again, then what this season's notes say of how it does. */
 export function quotedWays(here: BedOnTheDay): readonly (readonly Way[])[] {
