@@ -415,7 +415,7 @@ export function inShort(thread: Thread, voice: ThreadVoice): readonly (readonly 
     case "new":
       return [["first", `${many(about, voice)} for the first time`]];
     case "trial":
-      return value.is === "asked" ? [["trial", `a trial: ${value.title}`]] : [];
+      return value.is === "asked" ? [["trial", `the trial “${value.title}”`]] : [];
     case "year":
     case "crop": {
       const text = figure === undefined ? undefined : figureText(figure.value, voice);
