@@ -1,6 +1,6 @@
 /**
  * The day by which something is to be done or shown, from words such as "by 2026-06-20", "by Friday", "in July",
- * "next week", "this autumn". A period is due on its last day; "before July" is due on the day before it begins.
+ * "next week", "Sunday week", "this autumn", "by Easter". A period is due on its last day; "before July" is due on the day before it begins.
  *
  * Weeks end on Sunday. Seasons are the meteorological ones, whole months: spring is March to May, and September to
  * November south of the equator.
@@ -17,6 +17,7 @@ import {
   yearOf,
 } from "../calendar.ts";
 import type { Day } from "../model.ts";
+import { feasts, nextFeast } from "./feasts.ts";
 import { wordsOf } from "./line-words.ts";
 import { numberAt } from "./numbers.ts";
 
@@ -43,24 +44,17 @@ interface DayOfYear {
   readonly date: number;
 }
 
-/** Feasts on fixed days that people promise things by, as they are written. */
-const feasts: readonly (DayOfYear & { readonly name: string })[] = [
-  { name: "new year", month: 1, date: 1 },
-  { name: "christmas|xmas", month: 12, date: 25 },
-  { name: "hallowe'?en", month: 10, date: 31 },
-];
-
 /** Alternatives of one phrase, tried at each place of the text from left to right. */
 const phrase = new RegExp(
   [
     `(?:\\b(?<lead>${lead})\\s+)?(?<iso>\\d{4}-\\d{2}-\\d{2})\\b`,
     `(?:\\b(?<lead2>${lead})\\s+)?(?:the\\s+)?(?<date>\\b\\d{1,2}(?:st|nd|rd|th)?(?:\\s+of)?\\s+(?:${month})\\b(?:,?\\s+\\d{4}\\b)?|\\b(?:${month})\\s+\\d{1,2}(?:st|nd|rd|th)?\\b(?:,?\\s+\\d{4}\\b)?)`,
     `(?:\\b(?<monthLead>${lead})\\s+)?(?:\\b(?<monthPart>${part})[\\s-]*)?(?:\\b(?<which>this|next)\\s+)?\\b(?<month>${month})\\b(?:\\s+(?<year>\\d{4})\\b)?`,
-    `\\b(?:(?<dayLead>by|before|until|till|on|for|come)\\s+)?(?:(?<dayWhich>this|next|coming)\\s+)?(?<weekday>${named})\\b`,
+    `\\b(?:(?<dayLead>by|before|until|till|on|for|come)\\s+)?(?:(?<dayWhich>this|next|coming)\\s+)?(?<weekday>${named})\\b(?<weekLater>\\s+week\\b)?`,
     `\\b(?:(?<spanLead>${lead})\\s+)?(?:(?<spanPart>${part})\\s+)?(?<spanWhich>this|next|the)?\\s*\\b(?<span>week|weekend|month|season|year|spring|summer|autumn|fall|winter)\\b`,
     "\\b(?:in|within)\\s+(?<number>(?:\\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+(?:couple\\s+of|dozen))?)\\s+(?<unit>days?|weeks?|fortnights?|months?)\\b",
     "\\b(?<near>tomorrow|today|tonight)\\b",
-    `\\b(?<feastLead>by|before|until|till|for|at)\\s+(?:the\\s+)?(?<feast>${feasts.map(({ name }) => name).join("|")})\\b`,
+    `\\b(?<feastLead>by|before|until|till|for|at|on|over|come|about|around)\\s+(?:the\\s+)?(?<feast>${feasts.map(({ name }) => name).join("|")})\\b`,
     "\\b(?<ofMonthLead>by|before|until|till|on)\\s+the\\s+(?<ofMonth>\\d{1,2})(?:st|nd|rd|th)\\b",
   ].join("|"),
   "gi",
@@ -85,11 +79,9 @@ function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | unde
     return isBefore(found.lead ?? found.lead2) ? addDays(reading.day, -1) : reading.day;
   }
   if (found.near !== undefined) return found.near.toLowerCase() === "tomorrow" ? addDays(noteDay, 1) : noteDay;
-  const fixed =
-    feasts.find(({ name }) => new RegExp(`^(?:${name})$`, "i").test(found.feast ?? "")) ??
-    ofMonth(found.ofMonth, noteDay);
-  if (fixed !== undefined) {
-    const day = nextOf(fixed, noteDay);
+  const fixed = ofMonth(found.ofMonth, noteDay);
+  const day = found.feast === undefined ? fixed && nextOf(fixed, noteDay) : nextFeast(found.feast, noteDay);
+  if (day !== undefined) {
     return isBefore(found.feastLead ?? found.ofMonthLead) ? addDays(day, -1) : day;
   }
   if (found.number !== undefined) return afterSpan(found.number, found.unit ?? "", noteDay);
@@ -133,12 +125,13 @@ function afterSpan(written: string, unit: string, noteDay: Day): Day | undefined
 
 /** "by Friday" may be the note's own day; "next Friday" is the one of the week after. A bare weekday says nothing. */
 function comingWeekday(found: Groups, noteDay: Day): Day | undefined {
-  if (found.dayLead === undefined && found.dayWhich === undefined) return undefined;
+  const later = found.weekLater === undefined ? 0 : 7;
+  if (found.dayLead === undefined && found.dayWhich === undefined && later === 0) return undefined;
   const wanted = weekdayNumber(found.weekday ?? "");
   if (wanted === undefined) return undefined;
   const today = weekday(noteDay);
   const next = found.dayWhich?.toLowerCase() === "next";
-  const day = addDays(noteDay, next ? 7 - today + wanted : (wanted - today + 7) % 7);
+  const day = addDays(noteDay, later + (next ? 7 - today + wanted : (wanted - today + 7) % 7));
   return isBefore(found.dayLead) ? addDays(day, -1) : day;
 }
 

@@ -76,10 +76,19 @@ export function dueOf(text: string, { day, southern }: Spoken): Day | undefined 
   const begins = commitment.exec(text)?.index ?? 0;
   const after = dueDay(text.slice(begins), day, southern)?.day;
   if (after !== undefined) return after;
-  const opening = dueDay(text.slice(0, begins), day, southern);
-  const opens = opening !== undefined && opening.start <= FIRST_WORDS && !/ and $/.test(text.slice(0, begins));
-  return opens ? opening.day : undefined;
+  const before = text.slice(0, begins);
+  if (/ and $/.test(before)) return undefined;
+  const opening = dueDay(before, day, southern);
+  if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
+  // Captions without marks run on: "in lovely colours next february | i'll do it again".
+  const last = before.trimEnd().split(" ").slice(-LAST_WORDS).join(" ");
+  const led = dueDay(last, day, southern);
+  return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
 }
+
+/** Words before the commitment in which a time may lead to it, and the most letters between the two. */
+const LAST_WORDS = 6;
+const NEAR = 8;
 
 /** Letters from the beginning within which a time opens a statement. */
 const FIRST_WORDS = 8;

@@ -1,0 +1,53 @@
+/** Days that people reckon by without a date: feasts on fixed days, and those that go by Easter. */
+import { addDays, dayOf, yearOf } from "../calendar.ts";
+import type { Day } from "../model.ts";
+
+interface Feast {
+  /** As it is said: part of a regular expression, without groups. */
+  readonly name: string;
+  readonly inYear: (year: number) => Day;
+}
+
+const on = (month: number, date: number) => (year: number) => dayOf(year, month, date) as Day;
+
+export const feasts: readonly Feast[] = [
+  { name: "new year", inYear: on(1, 1) },
+  { name: "burns night", inYear: on(1, 25) },
+  { name: "australia day", inYear: on(1, 26) },
+  { name: "valentine'?s(?: day)?", inYear: on(2, 14) },
+  { name: "(?:st|saint) david'?s day", inYear: on(3, 1) },
+  { name: "(?:(?:st|saint) patrick'?s|paddy'?s|patrick'?s) day", inYear: on(3, 17) },
+  { name: "anzac day", inYear: on(4, 25) },
+  { name: "midsummer(?:'?s)?(?: day)?", inYear: on(6, 24) },
+  { name: "(?:fourth|4th) of july", inYear: on(7, 4) },
+  { name: "hallowe'?en", inYear: on(10, 31) },
+  { name: "bonfire night|guy fawkes(?: night)?", inYear: on(11, 5) },
+  { name: "boxing day", inYear: on(12, 26) },
+  { name: "christmas|xmas", inYear: on(12, 25) },
+  { name: "hogmanay", inYear: on(12, 31) },
+  { name: "shrove tuesday|pancake day", inYear: (year) => addDays(easter(year), -47) },
+  { name: "good friday", inYear: (year) => addDays(easter(year), -2) },
+  { name: "easter monday", inYear: (year) => addDays(easter(year), 1) },
+  { name: "easter(?: sunday)?", inYear: easter },
+  { name: "whitsun|pentecost", inYear: (year) => addDays(easter(year), 49) },
+];
+
+/** The first time it is on or after a day; the feast as it was written. */
+export function nextFeast(written: string, from: Day): Day | undefined {
+  const feast = feasts.find(({ name }) => new RegExp(`^(?:${name})$`, "i").test(written));
+  if (feast === undefined) return undefined;
+  const day = feast.inYear(yearOf(from));
+  return day < from ? feast.inYear(yearOf(from) + 1) : day;
+}
+
+/** Western Easter Sunday, by J. Meeus, Astronomical Algorithms (1991), chapter 8, for every Gregorian year. */
+export function easter(year: number): Day {
+  const [a, b, c] = [year % 19, Math.floor(year / 100), year % 100];
+  const [d, e] = [Math.floor(b / 4), b % 4];
+  const g = Math.floor((b - Math.floor((b + 8) / 25) + 1) / 3);
+  const h = (19 * a + b - d - g + 15) % 30;
+  const l = (32 + 2 * e + 2 * Math.floor(c / 4) - h - (c % 4)) % 7;
+  const m = Math.floor((a + 11 * h + 22 * l) / 451);
+  const days = h + l - 7 * m + 114;
+  return dayOf(year, Math.floor(days / 31), (days % 31) + 1) as Day;
+}
