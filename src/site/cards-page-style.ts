@@ -56,6 +56,8 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
   .order, .caring { max-width: none; }
   .order { columns: 2; column-gap: 8mm; font-size: 12pt; }
   .order li { padding: .6mm 0; grid-template-columns: 9mm minmax(0, 1fr) 13mm 13mm; gap: 0; break-inside: avoid; }
+  .cover .ticks { columns: 2; column-gap: 8mm; }
+  .cover .ticks li { break-inside: avoid; }
   .cover .ticks label { grid-template-columns: 5mm 1fr; gap: 1mm; }
   .caring { font-size: 10pt; line-height: 1.15; }
   .sheet { page: cards; display: block; margin: 0; break-before: page; break-after: page; width: ${wide}; }
