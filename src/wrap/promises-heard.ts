@@ -102,8 +102,9 @@ function shared(one: Run, other: Run): number {
   return Math.min(one.to, other.to) - Math.max(one.from, other.from);
 }
 
-/** Fewest words of a promise. */
+/** Fewest words of a promise, and the most that are looked through for one. */
 const SHORTEST = 4;
+const LONGEST = 80;
 const commits =
   /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|we're|i am|we are) [a-z]+ing\b|\bremind me\b|\bi owe\b|\b(?:i|we) (?:show|tell|film|measure|give)\b/;
 
@@ -125,7 +126,7 @@ function onePromiseEach(run: LikelyRun, words: readonly HeardWord[]): readonly L
   let from = run.from;
   for (let at = from + 1; at < run.to; at += 1) {
     if (words[at]?.begins !== true) continue;
-    const [before, rest] = [textOf(from, at), textOf(at, run.to)];
+    const [before, rest] = [textOf(Math.max(from, at - LONGEST), at), textOf(at, Math.min(run.to, at + LONGEST))];
     const isSentence = words[at - 1]?.mark === ".";
     if (!commits.test(before)) {
       if (isSentence && commits.test(rest) && !leads.test(before)) from = at;
