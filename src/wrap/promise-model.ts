@@ -4,7 +4,7 @@
  * outweigh what beginning and ending a promise costs (Viterbi over two states); then whether a run is one, by what it says.
  */
 
-import { eachFeature, type HeardWord, PARTS } from "./promise-words.ts";
+import { asLearned, far, type HeardWord, PARTS, places, ruleFeature } from "./promise-words.ts";
 import learned from "./promises.weights.json" with { type: "json" };
 import { conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 
@@ -47,15 +47,78 @@ export function likelyPromises(
   }));
 }
 
-export function logOdds(words: readonly HeardWord[], { bias, words: weights }: PromiseWeights): Float64Array {
+export function logOdds(words: readonly HeardWord[], weights: PromiseWeights): Float64Array {
+  const table = tableOf(weights);
   const scale = 1 / (100 * Math.sqrt(PARTS));
-  return Float64Array.from(words, (_, at) => {
-    let sum = 0;
-    eachFeature(words, at, (name) => {
-      sum += weights[name] ?? 0;
-    });
-    return bias / 100 + sum * scale;
+  const texts = words.map(({ text }) => asLearned(text));
+  // Beyond either end stands the empty word, as often as a feature looks that far.
+  const edge = far.behind + 1;
+  const padded = [...Array<string>(edge).fill(""), ...texts, ...Array<string>(edge).fill("")];
+  const singles = padded.map((text) => table.singles.get(text) ?? nothing);
+  const pairs = padded.map((text, index) => table.pairs.get(`${text} ${padded[index + 1] ?? ""}`) ?? nothing);
+  const sum = (rows: readonly Float64Array[], from: number, to: number, at: (k: number) => number) => {
+    let total = 0;
+    for (let k = from; k <= to; k += 1) total += (rows[k] as Float64Array)[at(k)] as number;
+    return total;
+  };
+  return Float64Array.from(words, ({ rule }, index) => {
+    const here = index + edge;
+    let total = table.others.get(ruleFeature(rule)) ?? 0;
+    total += sum(singles, here + places.word[0], here + places.word[1], (k) => k - here - places.word[0]);
+    total += sum(pairs, here + places.pair[0], here + places.pair[1], (k) => k - here - places.pair[0]);
+    total += sum(singles, here - far.before, here - 1, () => BEFORE);
+    total += sum(singles, here + 1, here + far.behind, () => BEHIND);
+    total += sum(pairs, here - far.before, here + far.behind - 1, () => BEFORE);
+    for (let k = places.mark[0]; k <= places.mark[1]; k += 1) {
+      const mark = words[index + k]?.mark ?? "";
+      if (mark !== "") total += table.others.get(`mark ${k}${mark}`) ?? 0;
+    }
+    return weights.bias / 100 + total * scale;
   });
+}
+
+/** Of a word or two: a weight for each place it may stand at, then what it counts anywhere before and anywhere behind. */
+const PLACES = places.word[1] - places.word[0] + 1;
+const BEFORE = PLACES;
+const BEHIND = PLACES + 1;
+const nothing = new Float64Array(PLACES + 2);
+
+interface Table {
+  readonly singles: ReadonlyMap<string, Float64Array>;
+  readonly pairs: ReadonlyMap<string, Float64Array>;
+  readonly others: ReadonlyMap<string, number>;
+}
+
+const tables = new WeakMap<PromiseWeights, Table>();
+
+function tableOf(weights: PromiseWeights): Table {
+  const known = tables.get(weights);
+  if (known !== undefined) return known;
+  const singles = new Map<string, Float64Array>();
+  const pairs = new Map<string, Float64Array>();
+  const others = new Map<string, number>();
+  const put = (rows: Map<string, Float64Array>, text: string, place: number, weight: number) => {
+    const row = rows.get(text) ?? new Float64Array(PLACES + 2);
+    row[place] = weight;
+    rows.set(text, row);
+  };
+  for (const [name, weight] of Object.entries(weights.words)) {
+    const placed = /^(-?\d+):(.*)$/s.exec(name);
+    if (placed !== null) {
+      const [, place = "", text = ""] = placed;
+      const at = Number(place);
+      put(singles, text, at - places.word[0], weight);
+      // One word may be heard as two ("gonna"), and has the name of a pair then.
+      if (text.includes(" ") && at >= places.pair[0] && at <= places.pair[1])
+        put(pairs, text, at - places.pair[0], weight);
+    } else if (name.startsWith("<")) put(singles, name.slice(1), BEFORE, weight);
+    else if (name.startsWith(">")) put(singles, name.slice(1), BEHIND, weight);
+    else if (name.startsWith("~")) put(pairs, name.slice(1), BEFORE, weight);
+    else others.set(name, weight);
+  }
+  const table = { singles, pairs, others };
+  tables.set(weights, table);
+  return table;
 }
 
 function textOf(words: readonly HeardWord[], from: number, to: number): string {

@@ -46,30 +46,35 @@ export function asLearned(text: string): string {
 }
 
 /** Places around a word at which a word, or two, stand for themselves. */
-const [FIRST, LAST] = [-4, 6];
-const [FIRST_PAIR, LAST_PAIR] = [-3, 4];
+export const places = { word: [-4, 6], pair: [-3, 4], mark: [-3, 3] } as const;
 /** How far around it words count wherever they stand. */
-const [FAR_BEFORE, FAR_BEHIND] = [10, 16];
-const [FIRST_MARK, LAST_MARK] = [-3, 3];
+export const far = { before: 10, behind: 16 } as const;
 
 /** Features of every word have this many parts, near enough; their sum is scaled by its root. */
-export const PARTS = LAST - FIRST + (LAST_PAIR - FIRST_PAIR) + 2 * (FAR_BEFORE + FAR_BEHIND);
+export const PARTS =
+  places.word[1] - places.word[0] + (places.pair[1] - places.pair[0]) + 2 * (far.before + far.behind);
 
-/** Calls back with the name of each feature of a word: "0:show", "1:you in", "<scales", "~next time", "rule promise/show-later". */
+/**
+ * Calls back with the name of each feature of a word: "0:show", "1:you in", "<scales", "~next time", "rule
+ * promise/show-later". `promise-model.ts` adds up their weights without making the names.
+ */
 export function eachFeature(words: readonly HeardWord[], at: number, tell: (name: string) => void): void {
   const word = (index: number) => {
     const one = words[index];
     return one === undefined ? "" : asLearned(one.text);
   };
-  for (let k = FIRST; k <= LAST; k += 1) tell(`${k}:${word(at + k)}`);
-  for (let k = FIRST_PAIR; k <= LAST_PAIR; k += 1) tell(`${k}:${word(at + k)} ${word(at + k + 1)}`);
-  for (let k = -FAR_BEFORE; k < 0; k += 1) tell(`<${word(at + k)}`);
-  for (let k = 1; k <= FAR_BEHIND; k += 1) tell(`>${word(at + k)}`);
-  for (let k = -FAR_BEFORE; k < FAR_BEHIND; k += 1) tell(`~${word(at + k)} ${word(at + k + 1)}`);
-  for (let k = FIRST_MARK; k <= LAST_MARK; k += 1) {
+  for (let k = places.word[0]; k <= places.word[1]; k += 1) tell(`${k}:${word(at + k)}`);
+  for (let k = places.pair[0]; k <= places.pair[1]; k += 1) tell(`${k}:${word(at + k)} ${word(at + k + 1)}`);
+  for (let k = -far.before; k < 0; k += 1) tell(`<${word(at + k)}`);
+  for (let k = 1; k <= far.behind; k += 1) tell(`>${word(at + k)}`);
+  for (let k = -far.before; k < far.behind; k += 1) tell(`~${word(at + k)} ${word(at + k + 1)}`);
+  for (let k = places.mark[0]; k <= places.mark[1]; k += 1) {
     const mark = words[at + k]?.mark ?? "";
     if (mark !== "") tell(`mark ${k}${mark}`);
   }
-  const rule = words[at]?.rule;
-  tell(rule === undefined ? "no rule" : `rule ${rule}`);
+  tell(ruleFeature(words[at]?.rule));
+}
+
+export function ruleFeature(rule: string | undefined): string {
+  return rule === undefined ? "no rule" : `rule ${rule}`;
 }
