@@ -8,7 +8,7 @@ import { factSentences } from "./fact-words.ts";
 import type { FilmFact } from "./film-facts.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { varietiesOnScreen, varietyLine, varietySaid } from "./variety-lines.ts";
-import { viewersEye } from "./viewers-eye.ts";
+import { type ViewersEye, viewersEye } from "./viewers-eye.ts";
 import type { Disclosure, Wrap } from "./wrap.ts";
 
 export interface PostsRequest {
@@ -24,6 +24,9 @@ const QUESTIONS = "Is there one you would like to know more about? Ask below: I 
 const POST = 280;
 /** Words of a newsletter's text beyond which varieties are left to the film's own list. */
 const WORDS = 150;
+/** Sentences of what happened, and beds by name, in a newsletter. */
+const HAPPENED = 3;
+const BEDS = 4;
 
 export function postsOf(request: PostsRequest): Posts {
   const { garden, episode } = request.film.day;
@@ -74,52 +77,49 @@ function post(request: PostsRequest): string | undefined {
 }
 
 function newsletter(request: PostsRequest): string {
-  const { film, disclosures } = request;
-  const { garden, episode, day } = film.day;
+  const { garden, episode } = request.film.day;
   const eye = viewersEye(garden);
-  const beds = [...new Set(film.stretches.flatMap(({ bed }) => bed ?? []))].flatMap((id) => {
-    const bed = garden.beds.get(id);
-    return bed === undefined || !eye.bed(id) ? [] : [theBed(bed)];
-  });
-  const filmed = `Filmed on ${sayDay(day, { language: garden.settings.language })} in ${garden.settings.name}.`;
-  const walk = beds.length === 0 ? filmed : `${filmed} The walk goes by ${sayList(beds)}.`;
+  const top = notices(request).join("\n");
+  const happened = sentences(request).slice(0, HAPPENED).join(" ");
   const owed = episode.promised.flatMap(({ what, bed }) =>
     (bed === undefined || eye.bed(bed)) && eye.text(what) ? [what.trim().replace(/[.\s]+$/, "")] : [],
   );
-  const next = owed.length === 0 ? [] : [`What I promised for later: ${owed.join("; ")}.`];
-  const watch = episode.link === undefined ? [] : [`The film: ${episode.link}`];
-  const around = [
-    ...notices(request),
-    episode.title,
-    ...sentences(request),
-    walk,
-    ...next,
-    ...watch,
-    QUESTIONS_BY_LETTER,
-  ];
-  let room = WORDS - around.reduce((sum, line) => sum + countWords(line), 0);
-  const seen = varietiesOnScreen(film).map(({ variety }) => varietySaid(garden, variety, disclosures));
-  const named: string[] = [];
-  for (const { name, from } of seen) {
+  const next = owed.length === 0 ? "" : `What I promised for later: ${owed.join("; ")}.`;
+  const watch = episode.link === undefined ? QUESTIONS_BY_LETTER : `The film: ${episode.link}\n${QUESTIONS_BY_LETTER}`;
+  const before = [episode.title, top, happened, walked(request.film, eye)];
+  const after = [next, watch];
+  const room = WORDS - countWords([...before, ...after].join(" "));
+  return `${[...before, whereFrom(request, room), ...after].filter((one) => one !== "").join("\n\n")}\n`;
+}
+
+function walked({ day: { garden, day }, stretches }: FilmHeard, eye: ViewersEye): string {
+  const beds = [...new Set(stretches.flatMap(({ bed }) => bed ?? []))].flatMap((id) => {
+    const bed = garden.beds.get(id);
+    return bed === undefined || !eye.bed(id) ? [] : [theBed(bed)];
+  });
+  const named = beds.length > BEDS + 1 ? [...beds.slice(0, BEDS), "more"] : beds;
+  const filmed = `Filmed on ${sayDay(day, { language: garden.settings.language })} in ${garden.settings.name}.`;
+  return beds.length === 0 ? filmed : `${filmed} The walk goes by ${sayList(named)}.`;
+}
+
+/** As many of the varieties that were on screen as there is room for, in words. */
+function whereFrom({ film, disclosures }: PostsRequest, words: number): string {
+  const seen = varietiesOnScreen(film).map(({ variety }) => variety);
+  const told: string[] = [];
+  let room = words - countWords(WHERE_FROM);
+  // A commission is told beside its link, and no link to buy by stands here.
+  for (const variety of seen.filter(({ source }) => source?.obtained !== "commission link")) {
+    const { name, from } = varietySaid(film.day.garden, variety, disclosures);
     const one = from === undefined ? name : `${name} (${from})`;
     room -= countWords(one);
     if (room < 0) break;
-    named.push(one);
+    told.push(one);
   }
-  const rest = seen.length > named.length ? " The others stand under the film, with their times." : "";
-  const varieties = named.length === 0 ? [] : [`On screen, with where they came from: ${named.join("; ")}.${rest}`];
-  const paragraphs = [
-    episode.title,
-    notices(request).join("\n"),
-    sentences(request).join(" "),
-    walk,
-    ...varieties,
-    ...next,
-    [...watch, QUESTIONS_BY_LETTER].join("\n"),
-  ];
-  return `${paragraphs.filter((one) => one !== "").join("\n\n")}\n`;
+  const rest = seen.length > told.length ? " The others stand under the film, with their times." : "";
+  return told.length === 0 ? "" : `${WHERE_FROM} ${told.join("; ")}.${rest}`;
 }
 
+const WHERE_FROM = "On screen, with where they came from:";
 const QUESTIONS_BY_LETTER = "Ask under the film which variety is which, or where one came from: I read every question.";
 
 function countWords(line: string): number {
