@@ -27,6 +27,8 @@ const WORDS = 150;
 /** Sentences of what happened, and beds by name, in a newsletter. */
 const HAPPENED = 3;
 const BEDS = 4;
+/** Words that varieties get however much else there is to say. */
+const FEW = 30;
 
 export function postsOf(request: PostsRequest): Posts {
   const { garden, episode } = request.film.day;
@@ -106,7 +108,7 @@ function walked({ day: { garden, day }, stretches }: FilmHeard, eye: ViewersEye)
 function whereFrom({ film, disclosures }: PostsRequest, words: number): string {
   const seen = varietiesOnScreen(film).map(({ variety }) => variety);
   const told: string[] = [];
-  let room = words - countWords(WHERE_FROM);
+  let room = Math.max(words, FEW) - countWords(WHERE_FROM);
   // A commission is told beside its link, and no link to buy by stands here.
   for (const variety of seen.filter(({ source }) => source?.obtained !== "commission link")) {
     const { name, from } = varietySaid(film.day.garden, variety, disclosures);
@@ -115,7 +117,7 @@ function whereFrom({ film, disclosures }: PostsRequest, words: number): string {
     if (room < 0) break;
     told.push(one);
   }
-  const rest = seen.length > told.length ? " The others stand under the film, with their times." : "";
+  const rest = seen.length > told.length ? " All stand under the film, with their times." : "";
   return told.length === 0 ? "" : `${WHERE_FROM} ${told.join("; ")}.${rest}`;
 }
 
