@@ -10,6 +10,7 @@ import { saidAt } from "./coverage.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { type Subject, subjectsOf } from "./spoken-subjects.ts";
+import type { Word } from "./spoken-words.ts";
 import { lower } from "./statements.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { type ViewersEye, viewersEye } from "./viewers-eye.ts";
@@ -107,9 +108,13 @@ function toldOf(
 ): number | undefined {
   const { from, to, here } = subjects[index] as Subject;
   const own = new Set(here.map(({ id }) => id));
-  const other = subjects.slice(index + 1).find((one) => one.from >= to && !one.here.some(({ id }) => own.has(id)));
   const stretch = stretches.find((one) => from >= one.from && from < one.to);
-  const end = Math.min(to + TOLD_WITHIN, other?.from ?? Number.POSITIVE_INFINITY, stretch?.to ?? to);
+  let end = Math.min(to + TOLD_WITHIN, stretch?.to ?? to);
+  for (let next = index + 1; next < subjects.length; next += 1) {
+    const other = subjects[next] as Subject;
+    if (other.from >= to && !other.here.some(({ id }) => own.has(id))) end = Math.min(end, other.from);
+    if (other.from >= end) break;
+  }
   const at = speech.words.slice(to, end).findIndex((word) => telling.test(lower(word)));
   return at < 0 ? undefined : to + at + 1;
 }
@@ -189,8 +194,9 @@ function bothTold(
   for (const { bed: at, from, to } of stretches) {
     if (at !== bed) continue;
     for (let word = from; word < to; word += 1) {
+      const first = lower(words[word] as Word);
+      if (!own.some((all) => all.some((one) => isAlike(one, first)))) continue;
       const said = words.slice(word, Math.min(to, word + TOLD_WITHIN)).map(lower);
-      if (!own.some((all) => all.some((one) => isAlike(one, said[0] ?? "")))) continue;
       const places = own.map((all) => said.findIndex((heard) => all.some((one) => isAlike(one, heard))));
       const unnamed = places.filter((place) => place < 0).length;
       const set = said.findIndex((heard) => against.test(heard));
