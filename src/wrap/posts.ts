@@ -27,6 +27,8 @@ const WORDS = 150;
 /** Sentences of what happened, and beds by name, in a newsletter. */
 const HAPPENED = 3;
 const BEDS = 4;
+/** Less sure than this that a film is at a bed, and the walk is not said to go by it. */
+const SURE = 0.6;
 /** Words that varieties get however much else there is to say. */
 const FEW = 30;
 
@@ -95,7 +97,8 @@ function newsletter(request: PostsRequest): string {
 }
 
 function walked({ day: { garden, day }, stretches }: FilmHeard, eye: ViewersEye): string {
-  const beds = [...new Set(stretches.flatMap(({ bed }) => bed ?? []))].flatMap((id) => {
+  const sure = stretches.filter(({ confidence }) => confidence >= SURE);
+  const beds = [...new Set(sure.flatMap(({ bed }) => bed ?? []))].flatMap((id) => {
     const bed = garden.beds.get(id);
     return bed === undefined || !eye.bed(id) ? [] : [theBed(bed)];
   });
