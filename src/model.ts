@@ -81,6 +81,8 @@ export interface GardenSettings {
   readonly kit: readonly string[];
   /** Cameras and whether the clock in their clips is UTC or their own, by the name the clips give. */
   readonly clipClocks?: Readonly<Record<string, "UTC" | "local">> | undefined;
+  /** Files that are not wanted of a wrap. */
+  readonly wrapWithout?: readonly WrapText[] | undefined;
   /** Whose rules for notices hold, where that is not told by the language. */
   readonly notices?: Notices | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
@@ -223,6 +225,9 @@ export type Obtained =
 
 /** Of a gift or a loan: a seller or maker, to whom it is a tie, or a private person. */
 export type Giver = "a seller" | "a person";
+
+/** What a wrap makes for platforms, each its own file. */
+export type WrapText = "pinned comment" | "shorts" | "post" | "newsletter";
 
 /** Whose rules for notices a garden follows; "all" is the strictest of them. */
 export type Notices = "us" | "uk" | "au" | "eu" | "all";

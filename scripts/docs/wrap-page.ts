@@ -33,7 +33,10 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 | \`captions.to-fill.vtt\` | the same times with room for another language |
 | \`transcript.txt\` | what is said, as text |
 | \`chapters.txt\`, \`chapters.vtt\` | chapters for a description, and as a track |
-| \`description.txt\` | disclosures, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
+| \`description.txt\` | disclosures, what happened in two sentences, chapters, varieties with their sources, gear, earlier films, cautions; at most ${USUAL_LIMIT.toLocaleString("en")} characters (\`--limit\`) |
+| \`pinned-comment.txt\` | the varieties that were named where they grow, with their times and where they came from |
+| \`shorts.csv\` | in and out points of 15 to 60 seconds for each first picking, kept promise and trial that was spoken of, with a title |
+| \`post.txt\`, \`newsletter.txt\` | a post of at most 280 letters, and a letter of some 150 words |
 | \`edit-log.csv\` | stops, things shown, promises and doubts with their times, for a spreadsheet |
 | \`edit-log.otio\`, \`.edl\`, \`.fcpxml\`, \`markers.edl\` | the same as marks of the film's timeline, for editing programs |
 | \`clips.csv\`, \`rough-cut.otio\`, \`.edl\`, \`.fcpxml\` | with \`--clips\`: which file holds what, and the best takes one after the other |
@@ -42,6 +45,22 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 
 Run it again whenever you like. A file that you have edited stays yours: the new version is written beside it
 (\`description.new.txt\`), and you are told. Without captions you get what the records alone can tell.
+
+## What goes to platforms
+
+The description opens with what happened, and the post and the newsletter tell the same: promises kept in this film, first
+pickings of the last month, plants lost since the film before, trials whose sides stand in one bed. Each stands in a public line of your
+records and was spoken of at its bed; what only one of the two tells is left out, and so is all that names a private plant, bed,
+thing or giver. Nothing is added up. A promise counts as kept when the record says so: \`kept: EPISODE\`, or a line in a note.
+
+Short clips are whole sentences at one stop; none is made where a private name is said aloud, or where the stop is shorter than 15
+seconds. The notices that viewers are owed stand first in the comment, the post and the newsletter too; where they leave no room for a
+post none is written. A commission is told beside its link, so where there is no link to buy by it is not told, and
+the newsletter leaves the variety out.
+
+What you do without is said in garden.md, one or several of these:
+
+    wrap without: [pinned comment, shorts, post, newsletter]
 
 ## What was planned, filmed and missed
 

@@ -19,6 +19,7 @@ import {
   type PlateFrame,
   plainCaptions,
   roughCut,
+  shortRows,
   type Timeline,
   takeRows,
   type WrapMade,
@@ -38,7 +39,7 @@ export interface WrapFilesRequest {
 }
 
 export function wrapFiles(request: WrapFilesRequest): ReadonlyMap<string, string> {
-  return new Map([...reports(request), ...captions(request.made), ...forEditors(request)]);
+  return new Map([...reports(request), ...captions(request.made), ...forPlatforms(request), ...forEditors(request)]);
 }
 
 function reports({ made: { wrap }, garden, plates }: WrapFilesRequest): [string, string][] {
@@ -48,6 +49,21 @@ function reports({ made: { wrap }, garden, plates }: WrapFilesRequest): [string,
     ["wrap.json", json(wrap)],
     ["description.txt", wrap.description.text],
   ];
+}
+
+/** Each as long as garden.md wants it and there is something to say. */
+function forPlatforms({ made: { wrap }, garden }: WrapFilesRequest): [string, string][] {
+  const { pinnedComment, post, newsletter, shorts } = wrap;
+  const without = new Set(garden.settings.wrapWithout);
+  const texts = [
+    ["pinned comment", "pinned-comment.txt", pinnedComment],
+    ["shorts", "shorts.csv", shorts.length === 0 ? undefined : csv(shortRows(shorts))],
+    ["post", "post.txt", post],
+    ["newsletter", "newsletter.txt", newsletter],
+  ] as const;
+  return texts.flatMap(([word, file, text]): [string, string][] =>
+    text === undefined || without.has(word) ? [] : [[file, text]],
+  );
 }
 
 function captions({ wrap, corrected, clean, format }: WrapMade): [string, string][] {

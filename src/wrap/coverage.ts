@@ -85,7 +85,12 @@ const nameIsEnough = new Set([
 ]);
 
 /** Milliseconds at which a thing to show was said: its plants named at its bed, or its own words. */
-function saidAt(point: PlannedThing, bed: string, film: FilmHeard, stretches: readonly Stretch[]): number | undefined {
+export function saidAt(
+  point: PlannedThing,
+  bed: string,
+  film: FilmHeard,
+  stretches: readonly Stretch[],
+): number | undefined {
   const { day, names, speech } = film;
   const here = stretches.filter((stretch) => stretch.bed === bed);
   const isHere = (word: number) => here.some(({ from, to }) => word >= from && word < to);

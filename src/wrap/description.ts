@@ -1,15 +1,15 @@
 /**
- * The text under a film: disclosures first, then what it is, chapters, varieties in walking order with their sources, gear,
+ * The text under a film: disclosures first, then what happened, what it is, chapters, varieties in walking order with their sources, gear,
  * earlier films, cautions. Public: nothing private is in it. When it is too long, the least is cut first and named.
  */
 
-import { cropOf } from "../crop-of.ts";
-import { fromWords, noticesOf, sayDay, sayList, sayPlural, varietyName } from "../language/index.ts";
+import { noticesOf, sayDay, sayList, sayPlural } from "../language/index.ts";
 import type { PlannedTour } from "../model.ts";
 import { chapterLines } from "./chapters.ts";
 import { thanksLines, topLines } from "./disclosures.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Stretch } from "./stops-heard.ts";
+import { varietyLine, varietySaid } from "./variety-lines.ts";
 import type { Chapter, Coverage, Description, Disclosure } from "./wrap.ts";
 
 /** Common practice of video sites. */
@@ -23,6 +23,8 @@ export interface DescriptionRequest {
   readonly disclosures: readonly Disclosure[];
   readonly earlier: readonly string[];
   readonly brief?: PlannedTour | undefined;
+  /** What happened, the strongest first. */
+  readonly happened: readonly string[];
   readonly limit: number;
 }
 
@@ -65,7 +67,10 @@ function written(parts: readonly Part[]): string {
   return parts.length === 0 ? "" : `${parts.map(({ text }) => text).join("\n\n")}\n`;
 }
 
-function opening({ film, stretches, chapters, disclosures }: DescriptionRequest): Part[] {
+/** Sentences of what happened that a description opens with. */
+const OPENING = 2;
+
+function opening({ film, stretches, chapters, disclosures, happened }: DescriptionRequest): Part[] {
   const { garden, episode, day } = film.day;
   const beds = [...new Set(stretches.flatMap(({ bed }) => bed ?? []))].flatMap((id) => {
     const bed = garden.beds.get(id);
@@ -79,6 +84,7 @@ function opening({ film, stretches, chapters, disclosures }: DescriptionRequest)
   const top = topLines(disclosures, noticesOf(garden.settings));
   return [
     ...(top.length === 0 ? [] : [{ name: "disclosures", text: top.join("\n") }]),
+    ...(happened.length === 0 ? [] : [{ name: "what happened", text: happened.slice(0, OPENING).join(" "), goes: 1 }]),
     { name: "opening line", text: `${episode.title}\n${filmed}` },
     ...(chapters.length === 0 ? [] : [{ name: "chapters", text: chapterLines(chapters).join("\n") }]),
   ];
@@ -93,18 +99,7 @@ function varieties({ film, stretches, coverage, disclosures }: DescriptionReques
     const variety = garden.varieties.get(id);
     if (variety === undefined || variety.private || done.has(id)) return undefined;
     done.add(id);
-    const crop = cropOf(garden, variety);
-    const beside = disclosures.find(({ record, kind }) => kind === "variety" && record === id)?.beside;
-    const from = variety.source === undefined ? undefined : (beside ?? fromWords(variety.source));
-    const link = variety.source?.link ?? undefined;
-    const time = times.get(id);
-    // A time at the beginning of a line would be taken for a chapter.
-    return [
-      varietyName(variety, crop),
-      time === undefined ? "" : ` (${time.time})`,
-      from === undefined ? "" : `: ${from}`,
-      link === undefined ? "" : ` ${link}`,
-    ].join("");
+    return varietyLine(varietySaid(garden, variety, disclosures), times.get(id)?.time);
   };
   const parts: Part[] = [];
   const quiet: string[] = [];

@@ -24,6 +24,7 @@ export type { GlossaryWord } from "./known-names.ts";
 export { APPLY_FROM, PROPOSE_FROM } from "./names-heard.ts";
 export { type CaptionFile, openCaptions } from "./open-captions.ts";
 export { type PromiseHeard, promisesHeard } from "./promises-heard.ts";
+export { shortRows } from "./shorts.ts";
 export { type SpokenRule, spokenRules } from "./spoken-rules.ts";
 export { type TakeRow, takeRows } from "./takes.ts";
 export { isoDuration, type VideoData, videoObject } from "./video-data.ts";
@@ -43,6 +44,7 @@ export type {
   PlateFrame,
   QuestionHeard,
   Reshoot,
+  Short,
   StopHeard,
   Thumbnail,
   VarietyNamed,

@@ -46,6 +46,11 @@ export function privateAloud({
     });
 }
 
+/** Private persons who gave or lent something, by the names that stand in the records. */
+export function privatePersons(garden: FilmHeard["day"]["garden"]): readonly string[] {
+  return [...personsOf(garden).values()];
+}
+
 /** The names in "Wilma two plots up": words with a capital that everyday speech does not have. */
 function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, string> {
   const givers = [

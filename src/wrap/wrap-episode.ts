@@ -13,7 +13,9 @@ import { coverageOf } from "./coverage.ts";
 import { descriptionOf, USUAL_LIMIT } from "./description.ts";
 import { disclosuresOf } from "./disclosures.ts";
 import { earlierMentioned } from "./earlier-mentioned.ts";
+import { factSentences } from "./fact-words.ts";
 import { factsChecked } from "./facts-checked.ts";
+import { filmFacts } from "./film-facts.ts";
 import { type FilmingDay, filmingDay } from "./filming-day.ts";
 import { type FilmHeard, hearFilm } from "./hear-film.ts";
 import type { GlossaryWord } from "./known-names.ts";
@@ -21,12 +23,15 @@ import { moment } from "./moments.ts";
 import { noticesSpoken } from "./notices-spoken.ts";
 import { type CaptionFile, openCaptions } from "./open-captions.ts";
 import { phrasesOf, textOf } from "./phrases.ts";
+import { postsOf } from "./posts.ts";
 import { privateAloud } from "./private-aloud.ts";
 import { promisesHeard } from "./promises-heard.ts";
 import { questionsHeard } from "./questions-heard.ts";
 import { readCaptions } from "./read-captions.ts";
+import { shortsOf } from "./shorts.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
+import { viewersEye } from "./viewers-eye.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
 
 export interface WrapRequest {
@@ -56,9 +61,10 @@ export interface WrapMade {
 
 export function wrapEpisode(request: WrapRequest): WrapMade {
   const { garden, episode, captions } = request;
-  const { told, film, right, names, file, plan, stops } = listened(request);
+  const { told, film, right, names, file, plan, stops, facts } = listened(request);
   const { speech, stretches, day } = film;
   const { length, chapters, noChapters, coverage, description, disclosures, transcript, earlier } = told;
+  const aloud = privateAloud(right);
   const wrap: Omit<Wrap, "beforeUpload"> = {
     episode: episode.id,
     title: episode.title,
@@ -74,13 +80,15 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
     disagreements: factsChecked(film, stretches).map((one) => one),
     description,
     disclosures,
+    shorts: shortsOf(right, stretches, facts, aloud),
+    ...postsOf({ film: right, facts, disclosures }),
     stops: stopsOf(stretches, plan, speech.end),
     answers: answersOf(day, questionsFor(day, request.comments)),
     thumbnails: thumbnailsOf(garden, episode.day, stops),
     transcript,
     earlier,
     noticesSpoken: noticesSpoken(right, disclosures, noticesOf(garden.settings)),
-    privateAloud: privateAloud(right),
+    privateAloud: aloud,
     problems: sortProblems([...(file?.problems ?? []), ...anotherFilm(film, captions?.file, names)]),
   };
   const corrected =
@@ -132,6 +140,7 @@ function listened(request: WrapRequest) {
   const stops = stretches.length > 0 ? stretches : shown.map((bed) => ({ ...nowhere, bed }));
   const disclosures = disclosuresOf(film, varietiesIn(coverage, shown, day), gearIn(film, shown));
   const earlier = earlierMentioned(film);
+  const facts = filmFacts(film, stretches);
   const description = descriptionOf({
     film,
     stretches: stops,
@@ -140,6 +149,7 @@ function listened(request: WrapRequest) {
     disclosures,
     earlier: earlier.map((one) => one.episode),
     brief,
+    happened: factSentences(facts, garden).filter(viewersEye(garden).text),
     limit: request.limit ?? USUAL_LIMIT,
   });
   const told: FilmTold = {
@@ -152,7 +162,7 @@ function listened(request: WrapRequest) {
     transcript: transcriptOf(right, stretches),
     earlier,
   };
-  return { told, film, right, names, file, plan, stops };
+  return { told, film, right, names, file, plan, stops, facts };
 }
 
 const nowhere: Stretch = { bed: undefined, from: 0, to: 0, at: 0, confidence: 0, restsOn: [] };

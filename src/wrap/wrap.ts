@@ -202,6 +202,16 @@ export interface Thumbnail {
   readonly why: string;
 }
 
+/** A short clip out of the film, in whole sentences. */
+export interface Short {
+  readonly kind: "first picking" | "kept promise" | "side by side";
+  readonly bed: string;
+  /** Seconds. */
+  readonly at: number;
+  readonly until: number;
+  readonly title: string;
+}
+
 /** A frame of the film at a variety's moment, for its plate. */
 export interface PlateFrame {
   readonly variety: string;
@@ -236,6 +246,12 @@ export interface Wrap {
   readonly disagreements: readonly Disagreement[];
   readonly description: Description;
   readonly disclosures: readonly Disclosure[];
+  readonly shorts: readonly Short[];
+  /** A comment to pin under the film; undefined when no variety was named where it grows. */
+  readonly pinnedComment?: string | undefined;
+  /** At most 280 letters. */
+  readonly post?: string | undefined;
+  readonly newsletter?: string | undefined;
   readonly stops: readonly StopHeard[];
   readonly answers: readonly Answer[];
   readonly thumbnails: readonly Thumbnail[];

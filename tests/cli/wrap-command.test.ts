@@ -67,6 +67,30 @@ describe("plotreel wrap", () => {
     expect((await run(["wrap", "june", "--rate", "fast"], { cwd })).exitCode).toBe(2);
   });
 
+  it("writes what goes to platforms, each file unless garden.md does without it", async () => {
+    const cwd = garden();
+    await run(["wrap", "june"], { cwd });
+    const written = () => readdirSync(path.join(cwd, "out/wraps/june"));
+    expect(written()).toEqual(expect.arrayContaining(["pinned-comment.txt", "post.txt", "newsletter.txt"]));
+    // Nothing was picked or promised, and an empty list is no file.
+    expect(written()).not.toContain("shorts.csv");
+    const other = garden();
+    const settings = `${gardenFiles["garden.md"]}`.replace(
+      "name:",
+      "wrap without: [newsletter, pinned comment]\nname:",
+    );
+    writeFileSync(path.join(other, "content/garden.md"), settings);
+    const { exitCode } = await run(["wrap", "june"], { cwd: other });
+    expect(exitCode).toBe(0);
+    const left = readdirSync(path.join(other, "out/wraps/june"));
+    expect(left).toContain("post.txt");
+    expect(left).not.toContain("newsletter.txt");
+    expect(left).not.toContain("pinned-comment.txt");
+    writeFileSync(path.join(other, "content/garden.md"), settings.replace("newsletter", "news"));
+    const refused = await run(["check"], { cwd: other });
+    expect(refused.out).toContain("Write pinned comment, shorts, post or newsletter.");
+  });
+
   it("gives data of the promised shape", async () => {
     const { out } = await run(["wrap", "june", "--json"], { cwd: garden() });
     const data = JSON.parse(out);

@@ -103,6 +103,7 @@ const KEYS = [
   "in use",
   "__proto__",
   "narration rate",
+  "wrap without",
   "published",
   "question",
   "start",

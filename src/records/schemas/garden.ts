@@ -98,6 +98,12 @@ export const gardenSchema = z.strictObject({
   kit: texts.optional(),
   "clip clocks": z.record(z.string(), oneOf(["UTC", "local"])).optional(),
   notices: oneOf(["us", "uk", "au", "eu", "all"]).optional(),
+  "wrap without": z
+    .preprocess(
+      (written) => (typeof written === "string" ? written.split(",").map((one) => one.trim()) : written),
+      z.array(oneOf(["pinned comment", "shorts", "post", "newsletter"])),
+    )
+    .optional(),
   "poison centre": text.optional(),
   "poison center": text.optional(),
   animals: names.optional(),
@@ -155,6 +161,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     kit: front.kit ?? usualSettings.kit,
     ...(front["clip clocks"] !== undefined && { clipClocks: front["clip clocks"] }),
     ...(front.notices !== undefined && { notices: front.notices }),
+    ...(front["wrap without"] !== undefined && { wrapWithout: front["wrap without"] }),
     poisonCentre: front["poison centre"] ?? front["poison center"],
     animals: front.animals,
     weights: front.weights ?? usualSettings.weights,

@@ -1,0 +1,55 @@
+/** A variety as texts under a film name it: its name, when it is shown, where it came from. */
+import { cropOf } from "../crop-of.ts";
+import { fromWords, varietyName } from "../language/index.ts";
+import type { Garden, Variety } from "../model.ts";
+import type { FilmHeard } from "./hear-film.ts";
+import { moment } from "./moments.ts";
+import { viewersEye } from "./viewers-eye.ts";
+import type { Disclosure, Moment } from "./wrap.ts";
+
+export interface VarietySaid {
+  readonly name: string;
+  /** Undefined where no record tells. */
+  readonly from?: string | undefined;
+  readonly link?: string | undefined;
+}
+
+export function varietySaid(garden: Garden, variety: Variety, disclosures: readonly Disclosure[]): VarietySaid {
+  const { id, source } = variety;
+  const beside = disclosures.find(({ record, kind }) => kind === "variety" && record === id)?.beside;
+  return {
+    name: varietyName(variety, cropOf(garden, variety)),
+    from: source === undefined ? undefined : (beside ?? fromWords(source)),
+    link: source?.link ?? undefined,
+  };
+}
+
+/** A time at the beginning of a line would be taken for a chapter. */
+export function varietyLine({ name, from, link }: VarietySaid, time: string | undefined): string {
+  return [
+    name,
+    time === undefined ? "" : ` (${time})`,
+    from === undefined ? "" : `: ${from}`,
+    link === undefined ? "" : ` ${link}`,
+  ].join("");
+}
+
+/** Names heard with less confidence are no naming. */
+const SURE = 0.88;
+
+/** Public varieties that were named where they grow, each with that first time: what viewers have seen. */
+export function varietiesOnScreen({ day, names, speech, stretches }: FilmHeard): readonly (Moment & {
+  readonly variety: Variety;
+})[] {
+  const eye = viewersEye(day.garden);
+  const seen = new Map<string, Moment & { readonly variety: Variety }>();
+  for (const { name, from, confidence } of names) {
+    const variety = name.kind === "variety" ? day.garden.varieties.get(name.record) : undefined;
+    if (variety === undefined || confidence < SURE || seen.has(variety.id) || !eye.variety(variety.id)) continue;
+    const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+    const grows = day.beds.get(bed ?? "")?.living.some((lot) => lot.variety === variety.id && !lot.private);
+    if (grows !== true || !eye.bed(bed)) continue;
+    seen.set(variety.id, { ...moment(speech.words[from]?.at ?? 0), variety });
+  }
+  return [...seen.values()].sort((a, b) => a.at - b.at);
+}
