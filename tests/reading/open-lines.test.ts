@@ -22,3 +22,11 @@ it.each([
 ])("%s", (text, kind) => {
   expect(reading(text).events.map((event) => event.kind)).toEqual([kind]);
 });
+
+it.each([
+  ["[ ] stakes for the corn wire", "stakes for the corn wire"],
+  ["[x] stakes for the corn wire", "stakes for the corn wire"],
+])("what %s says is not its box", (text, said) => {
+  const [event] = reading(text).events;
+  expect(event).toMatchObject({ what: said });
+});

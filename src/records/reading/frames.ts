@@ -297,7 +297,7 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     facts.gear = gear.id;
     used.add(gear);
   }
-  if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end);
+  if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end).replace(checkbox, "");
   const spacing = clause.mentions.find((one) => one.type === "amount" && one.use === "spacing");
   if (spacing?.type === "amount" && (kind === "planted" || kind === "sowed" || kind === "thinned")) {
     facts.spacingCm = spacing.value;
@@ -305,6 +305,9 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
   }
   return facts;
 }
+
+/** What a task says is not its box. */
+const checkbox = /^\[[ xX✓]?\]\s*/;
 
 /** Trouble without a pest is named by its sign. */
 function symptomOf(kind: EventKind, clause: Clause, context: FrameContext): string | undefined {
