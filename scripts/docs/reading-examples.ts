@@ -167,7 +167,7 @@ export const layouts: readonly NoteExample[] = [
       facts("Boltardy thinned to 20", "thinned Boltardy to 20 in Long Bed"),
       story("tea on the bench"),
       facts("Aquadulce setting pods", "first fruit: Aquadulce in Long Bed"),
-      facts("[ ] feed the tomatoes", "to do: [ ] feed the tomatoes"),
+      facts("[ ] feed the tomatoes", "to do: feed the tomatoes"),
     ],
   },
   {
