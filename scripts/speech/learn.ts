@@ -8,7 +8,7 @@ import {
   runsOf,
 } from "../../src/wrap/promise-model.ts";
 import { eachFeature, PARTS } from "../../src/wrap/promise-words.ts";
-import { isTold } from "../../src/wrap/promises-heard.ts";
+import { isTold, shared } from "../../src/wrap/promises-heard.ts";
 import { nothing, type Score, sum } from "../mis-hearing/hearing-scores.ts";
 import { type Example, manyLabels, seeded } from "../reading/regression.ts";
 import type { Span, Talk } from "./talks.ts";
@@ -98,9 +98,7 @@ function learnRuns(
 const SHARED = 3;
 
 function spansOf(run: Run, spans: readonly Span[]): readonly Span[] {
-  return spans.filter(
-    ({ from, to }) => Math.min(to, run.to) - Math.max(from, run.from) >= Math.min(SHARED, to - from, run.to - run.from),
-  );
+  return spans.filter((span) => shared(span, run) >= Math.min(SHARED, span.to - span.from, run.to - run.from));
 }
 
 /** Runs against marks: a promise is heard when a run lies on it; a run on nothing marked, or on what is none, is wrong. */

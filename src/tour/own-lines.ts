@@ -6,6 +6,7 @@ import { seasonStart } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import { sentencesOf } from "../language/index.ts";
 import type { Crop, Day, Event, Garden, Gear, LineReading, Note, Place, Variety } from "../model.ts";
+import { compare } from "../order.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import { mentionsAny, plainWords } from "./mentions.ts";
 
@@ -167,7 +168,7 @@ function readLines(garden: Garden): readonly OwnLine[] {
       ];
     });
   });
-  return lines.toSorted((a, b) => (a.day === b.day ? 0 : a.day < b.day ? -1 : 1));
+  return lines.toSorted((a, b) => compare(a.day, b.day));
 }
 
 /** A paragraph whose lines all end near the same edge was wrapped by an editor; shorter lines are each a thing of its own. */

@@ -10,6 +10,7 @@ import { commonWords } from "./common-words.ts";
 import { covered, reshoots, shotsFilmed, tickOf } from "./filmed-shots.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
+import { APPLY_FROM } from "./names-heard.ts";
 import { plainWord, type Word } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Coverage, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
@@ -171,7 +172,7 @@ function unplanned({ film, stretches, plan }: CoverageRequest): Coverage["unplan
   );
   const seen = new Set<string>();
   const varieties = names.flatMap(({ name, from, confidence }) => {
-    if (name.kind !== "variety" || seen.has(name.record) || confidence < SURE) return [];
+    if (name.kind !== "variety" || seen.has(name.record) || confidence < APPLY_FROM) return [];
     seen.add(name.record);
     if (plan.length === 0 || [...name.beds].some((bed) => planned.has(bed))) return [];
     const variety = day.garden.varieties.get(name.record);
@@ -180,13 +181,10 @@ function unplanned({ film, stretches, plan }: CoverageRequest): Coverage["unplan
   return [...beds, ...varieties].sort((a, b) => a.at - b.at);
 }
 
-/** Names heard with less confidence are no naming. */
-const SURE = 0.88;
-
 function varietiesNamed({ day, names, speech }: FilmHeard, stretches: readonly Stretch[]): readonly VarietyNamed[] {
   const named = new Map<string, VarietyNamed>();
   for (const { name, from, confidence } of names) {
-    if (name.kind !== "variety" || confidence < SURE) continue;
+    if (name.kind !== "variety" || confidence < APPLY_FROM) continue;
     const before = named.get(name.record);
     if (before !== undefined) {
       named.set(name.record, { ...before, times: before.times + 1 });
@@ -204,7 +202,7 @@ function varietiesNamed({ day, names, speech }: FilmHeard, stretches: readonly S
 }
 
 function neverNamed({ day, names }: FilmHeard, beds: ReadonlySet<string>): Coverage["neverNamed"] {
-  const named = new Set(names.filter(({ confidence }) => confidence >= SURE).map(({ name }) => name.record));
+  const named = new Set(names.filter(({ confidence }) => confidence >= APPLY_FROM).map(({ name }) => name.record));
   const silent = new Map<string, { variety: string; title: string; bed: string }>();
   for (const bed of beds) {
     for (const { variety } of day.beds.get(bed)?.living ?? []) {

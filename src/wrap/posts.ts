@@ -2,6 +2,7 @@
  * Texts that go out beside the film: a comment to pin under it, a post, a newsletter. All from the same public facts, with the
  * notices that viewers are owed first, since these texts are read without the description.
  */
+import { countWords } from "../films/index.ts";
 import { noticesOf, sayDay, sayList, theBed } from "../language/index.ts";
 import { topLines } from "./disclosures.ts";
 import { factSentences } from "./fact-words.ts";
@@ -126,10 +127,6 @@ function whereFrom({ film, disclosures }: PostsRequest, words: number): string {
 
 const WHERE_FROM = "On screen, with where they came from:";
 const QUESTIONS_BY_LETTER = "Ask under the film which variety is which, or where one came from: I read every question.";
-
-function countWords(line: string): number {
-  return line.split(/\s+/).filter((word) => word !== "").length;
-}
 
 function text(lines: readonly string[]): string {
   return `${lines.join("\n")}\n`;

@@ -4,7 +4,7 @@
  * outweigh what beginning and ending a promise costs (Viterbi over two states); then whether a run is one, by what it says.
  */
 
-import { asLearned, far, type HeardWord, PARTS, places, ruleFeature } from "./promise-words.ts";
+import { asLearned, far, type HeardWord, PARTS, places, ruleFeature, wordsBetween } from "./promise-words.ts";
 import learned from "./promises.weights.json" with { type: "json" };
 import { conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 
@@ -121,13 +121,6 @@ function tableOf(weights: PromiseWeights): Table {
   return table;
 }
 
-function textOf(words: readonly HeardWord[], from: number, to: number): string {
-  return words
-    .slice(Math.max(0, from), to)
-    .map(({ text }) => text)
-    .join(" ");
-}
-
 export function runsOf(words: readonly HeardWord[], odds: Float64Array): readonly Run[] {
   let inside = Number.NEGATIVE_INFINITY;
   let outside = 0;
@@ -191,7 +184,7 @@ export function runFeatures(
   ]);
   if (isLater(run)) features.set("time", 1);
   if (words.slice(run.from, run.to).some(({ rule }) => rule !== undefined)) features.set("rule", 1);
-  const text = textOf(words, run.from - AROUND[0], run.to + AROUND[1]);
+  const text = wordsBetween(words, run.from - AROUND[0], run.to + AROUND[1]);
   for (const [name, pattern] of says) if (pattern.test(text)) features.set(name, 1);
   return features;
 }

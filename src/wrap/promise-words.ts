@@ -16,6 +16,14 @@ export interface HeardWord {
   readonly rule: string | undefined;
 }
 
+/** Words `from` to `to` (after the last) as rules look at them. */
+export function wordsBetween(words: readonly HeardWord[], from: number, to: number): string {
+  return words
+    .slice(Math.max(0, from), to)
+    .map(({ text }) => text)
+    .join(" ");
+}
+
 const classes: readonly (readonly [RegExp, string])[] = [
   [/^\d/, "#"],
   [

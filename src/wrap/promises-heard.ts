@@ -4,7 +4,7 @@ import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
-import type { HeardWord } from "./promise-words.ts";
+import { type HeardWord, wordsBetween } from "./promise-words.ts";
 import { afterwards } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
@@ -22,7 +22,7 @@ export interface PromiseHeard {
   readonly what: string;
   readonly bed: string | undefined;
   readonly due: Day | undefined;
-  /** The rule of spoken-rules.ts. */
+  /** The rule of spoken-rules.ts, or that it is like what others promise. */
   readonly rule: string;
   readonly confidence: number;
 }
@@ -49,6 +49,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
     };
   });
 }
+
 /** A promise in the speech before it is put into words. */
 interface Found {
   readonly from: number;
@@ -98,7 +99,7 @@ function apart(found: readonly Found[]): readonly Found[] {
   return found.map((one, at) => ({ ...one, from: Math.max(one.from, Math.min(found[at - 1]?.to ?? 0, one.to - 1)) }));
 }
 
-function shared(one: Run, other: Run): number {
+export function shared(one: Run, other: Run): number {
   return Math.min(one.to, other.to) - Math.max(one.from, other.from);
 }
 
@@ -117,16 +118,12 @@ const leads =
  * anew. What stands in sentences before the first that commits, and behind the last, belongs to none.
  */
 function onePromiseEach(run: LikelyRun, words: readonly HeardWord[]): readonly LikelyRun[] {
-  const textOf = (from: number, to: number) =>
-    words
-      .slice(from, to)
-      .map(({ text }) => text)
-      .join(" ");
   const pieces: LikelyRun[] = [];
   let from = run.from;
   for (let at = from + 1; at < run.to; at += 1) {
     if (words[at]?.begins !== true) continue;
-    const [before, rest] = [textOf(Math.max(from, at - LONGEST), at), textOf(at, Math.min(run.to, at + LONGEST))];
+    const before = wordsBetween(words, Math.max(from, at - LONGEST), at);
+    const rest = wordsBetween(words, at, Math.min(run.to, at + LONGEST));
     const isSentence = words[at - 1]?.mark === ".";
     if (!commits.test(before)) {
       if (isSentence && commits.test(rest) && !leads.test(before)) from = at;

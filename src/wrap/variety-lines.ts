@@ -4,6 +4,7 @@ import { fromWords, varietyName } from "../language/index.ts";
 import type { Garden, Variety } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
+import { APPLY_FROM } from "./names-heard.ts";
 import { viewersEye } from "./viewers-eye.ts";
 import type { Disclosure, Moment } from "./wrap.ts";
 
@@ -34,9 +35,6 @@ export function varietyLine({ name, from, link }: VarietySaid, time: string | un
   ].join("");
 }
 
-/** Names heard with less confidence are no naming. */
-const SURE = 0.88;
-
 /** Public varieties that were named where they grow, each with that first time: what viewers have seen. */
 export function varietiesOnScreen({ day, names, speech, stretches }: FilmHeard): readonly (Moment & {
   readonly variety: Variety;
@@ -45,7 +43,7 @@ export function varietiesOnScreen({ day, names, speech, stretches }: FilmHeard):
   const seen = new Map<string, Moment & { readonly variety: Variety }>();
   for (const { name, from, confidence } of names) {
     const variety = name.kind === "variety" ? day.garden.varieties.get(name.record) : undefined;
-    if (variety === undefined || confidence < SURE || seen.has(variety.id) || !eye.variety(variety.id)) continue;
+    if (variety === undefined || confidence < APPLY_FROM || seen.has(variety.id) || !eye.variety(variety.id)) continue;
     const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
     const grows = day.beds.get(bed ?? "")?.living.some((lot) => lot.variety === variety.id && !lot.private);
     if (grows !== true || !eye.bed(bed)) continue;

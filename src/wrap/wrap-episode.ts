@@ -20,6 +20,7 @@ import { type FilmingDay, filmingDay } from "./filming-day.ts";
 import { type FilmHeard, hearFilm } from "./hear-film.ts";
 import type { GlossaryWord } from "./known-names.ts";
 import { moment } from "./moments.ts";
+import { APPLY_FROM } from "./names-heard.ts";
 import { noticesSpoken } from "./notices-spoken.ts";
 import { type CaptionFile, openCaptions } from "./open-captions.ts";
 import { phrasesOf, textOf } from "./phrases.ts";
@@ -191,7 +192,7 @@ function varietiesIn(coverage: Wrap["coverage"], shown: readonly string[], { bed
 function gearIn({ day, names }: FilmHeard, shown: readonly string[]): readonly string[] {
   const standing = shown.flatMap((bed) => day.beds.get(bed)?.state.gear ?? []);
   const named = names.flatMap(({ name, confidence }) =>
-    name.kind === "gear" && confidence >= 0.88 ? [name.record] : [],
+    name.kind === "gear" && confidence >= APPLY_FROM ? [name.record] : [],
   );
   return [...new Set([...standing, ...named])];
 }
