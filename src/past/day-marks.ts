@@ -103,7 +103,7 @@ export function spanHeading(line: string): { readonly year?: number; readonly mo
   const plain = line
     .trim()
     .replace(leading, "")
-    .replace(/[:.*_=#-]+$/, "")
+    .replace(/(?<![:.*_=#-])[:.*_=#-]+$/, "")
     .trim();
   const [, word = "", year] = /^([a-z]{3,9})?\.?,? ?(\d{4})?$/i.exec(plain) ?? [];
   const month = word === "" ? undefined : monthNumber(word);

@@ -10,7 +10,7 @@ const byEnding: Readonly<Record<string, PastKind>> = {
   ...{ xlsx: "spreadsheet", xls: "spreadsheet", xlsm: "spreadsheet", ods: "spreadsheet", numbers: "spreadsheet" },
 };
 
-const timed = /^\s*(?:\d{1,2}:)?\d{1,2}:\d{2}[.,]\d{1,3}\s*-->/m;
+const timed = /^(?:\d{1,2}:)?\d{1,2}:\d{2}[.,]\d{1,3} ?-->/m;
 
 /** `text` is undefined where the bytes are no text. */
 export function pastKind(name: string, text: string | undefined): PastKind {

@@ -1,6 +1,14 @@
 /** What one row of a table says, cell by cell; a cell that cannot be read for sure is told, and nothing is taken from it. */
 import type { Count, Day } from "../model.ts";
-import type { ColumnMeaning, Names, TableColumn, TableRow } from "../records/index.ts";
+import {
+  type ColumnMeaning,
+  type Names,
+  obtainedCalled,
+  saysNothing,
+  type TableColumn,
+  type TableRow,
+  yesOrNo,
+} from "../records/index.ts";
 import { type DaysContext, readDay } from "./cell-days.ts";
 import type { Told } from "./new-file.ts";
 
@@ -33,23 +41,6 @@ export interface RowFacts {
   readonly told: readonly Told[];
 }
 
-/** Cells that say that there is nothing to say. */
-const nothing = /^(?:[-–—?.]+|n\/?a|none|nil|tbc|unknown)$/i;
-const yes = /^(?:yes|y|true|x|1|private|✓|✔)$/i;
-const no = /^(?:no|n|false|0|public)$/i;
-
-const obtainedWords: readonly (readonly [RegExp, string])[] = [
-  [/^(?:bought|purchased|buy)$/i, "bought"],
-  [/^(?:(?:seed )?swap(?:ped)?|swop(?:ped)?|traded?)$/i, "swapped"],
-  [/^(?:own|own seeds?|saved|own saved(?: seed)?|saved seed|home ?saved(?: seed)?|self[- ]saved|my own)$/i, "saved"],
-  [/^(?:gift|gifted|given|present)$/i, "gifted"],
-  [/^(?:lent|loan)$/i, "lent"],
-];
-
-export function obtainedCalled(text: string): string | undefined {
-  return obtainedWords.find(([words]) => words.test(text))?.[1];
-}
-
 export function factsOfRow(
   row: TableRow,
   columns: readonly TableColumn[],
@@ -59,7 +50,7 @@ export function factsOfRow(
   const cell = (meaning: ColumnMeaning) => {
     const column = columns.find((one) => one.meaning === meaning);
     const text = row.cells[column?.at ?? -1]?.text.replace(/\s+/gu, " ") ?? "";
-    return text === "" || nothing.test(text) ? undefined : text;
+    return saysNothing(text) ? undefined : text;
   };
   const heading = (meaning: ColumnMeaning) => columns.find((one) => one.meaning === meaning)?.heading ?? meaning;
   const tell = (meaning: ColumnMeaning, why: string) =>
@@ -96,17 +87,8 @@ export function factsOfRow(
     sayAs: cell("say it as"),
     alsoSpelled: cell("also spelled"),
     maturity: read("days to maturity", maturityIn, "is no number of days"),
-    perennial: read(
-      "perennial",
-      (text) =>
-        yes.test(text) || /^perennial$/i.test(text)
-          ? true
-          : no.test(text) || /^annual$/i.test(text)
-            ? false
-            : undefined,
-      "is neither yes nor no",
-    ),
-    private: mark !== undefined && !no.test(mark),
+    perennial: read("perennial", yesOrNo, "is neither yes nor no"),
+    private: mark !== undefined && yesOrNo(mark) !== false,
     notes: columns.flatMap(({ meaning, at, heading: head }) => {
       const text = meaning === "notes" ? (row.cells[at]?.text ?? "") : "";
       return text === "" ? [] : [/^(?:notes?|comments?|remarks?)$/i.test(head) ? text : `${head}: ${text}`];
