@@ -83,8 +83,10 @@ async function join(
   const folder = await effects.openRecords(recordsDir);
   const joined = await joinNames({ from, to, folder, records: await read(), today });
   if ("refused" in joined) throw new CommandError(joined.refused);
-  if (json === true) effects.out(JSON.stringify(joined, null, 2));
-  else for (const line of sayJoined(joined, from, to)) effects.out(line);
+  if (json === true) {
+    const files = joined.files.map(({ file, lines }) => ({ file, lines }));
+    effects.out(JSON.stringify({ ...joined, files }, null, 2));
+  } else for (const line of sayJoined(joined, from, to)) effects.out(line);
   if (!(await isWanted({ write, json }, effects))) {
     if (json !== true) effects.out("Nothing was written yet. The same command with --write changes these lines.");
     return EXIT.done;
@@ -136,6 +138,9 @@ function sayJoined(
     ...(joined.isKnown ? [] : [`Nothing is called "${to}" so far: this gives "${from}" a new name.`]),
     ...(facts === factsAfter ? [] : [`The notes then tell ${factsAfter} facts instead of ${facts}.`]),
     ...(questions === questionsAfter ? [] : [`${questionsAfter} lines are then questions instead of ${questions}.`]),
+    ...(joined.left.length === 0
+      ? []
+      : wrapped("", `Named in other letters, and left as it is: ${joined.left.join(", ")}.`)),
     ...(joined.photos === undefined ? [] : [`${joined.photos} keeps its name: rename that folder yourself.`]),
   ];
 }

@@ -37,6 +37,8 @@ export type NamesJoined =
       readonly questions: readonly [number, number];
       /** Whether anything is called so already. */
       readonly isKnown: boolean;
+      /** Lines that name it in other letters, and stay as they are. */
+      readonly left: readonly string[];
       /** A folder of photos that is still called by the old name. */
       readonly photos: string | undefined;
     }
@@ -70,7 +72,7 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
   );
   const all = await folder.list();
   const files: JoinedFile[] = [];
-  for (const file of all.filter((name) => /\.md$/i.test(name))) {
+  for (const file of all.filter((name) => /\.md$|^varieties\.csv$/i.test(name))) {
     const { text } = decodeText(await folder.read(file));
     if (text === undefined) continue;
     const said = (line: number) => own.has(`${file}:${line}`);
@@ -80,6 +82,10 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
       said,
       isName: (words, at, end) => isThisName(words, at, end, kind, id, names),
     });
+    if (joined.lines.length > 0 && /\.csv$/i.test(file) && /[,;\t"]/.test(to))
+      return {
+        refused: `${file} says "${from}" too, and a sign of "${to}" would part its cells. Put it right by hand.`,
+      };
     if (joined.lines.length > 0) files.push({ file, before: text, ...joined });
   }
   if (files.length === 0) return { refused: `No line says "${from}" in these letters.` };
@@ -101,6 +107,7 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
     facts: [records.events.length, after.events.length],
     questions: [questions(records), questions(after)],
     isKnown,
+    left: linesWith(after, kind, from),
     photos: kind !== "source" && id !== undefined ? photoFolder(kind, id, all) : undefined,
   };
 }
@@ -123,6 +130,19 @@ function kindOf(from: string, records: Records, names: Names): UsedKind | { read
   return {
     refused: `Nothing in the notes is called "${from}".${near === undefined ? ' "plotreel names" lists what is.' : ` Did you mean "${near}"?`}`,
   };
+}
+
+/** "Sungolds", where Sungold was joined to another name. */
+function linesWith(records: Records, kind: UsedKind, from: string): readonly string[] {
+  const name = normaliseName(from);
+  const is = (title: string | undefined) => title !== undefined && normaliseName(title) === name;
+  return records.events
+    .filter(({ bed, toBed, variety, from: source }) => {
+      if (kind === "source") return is(source);
+      if (kind === "variety") return is(records.varieties.get(variety ?? "")?.title);
+      return is(records.beds.get(bed ?? "")?.title) || is(records.beds.get(toBed ?? "")?.title);
+    })
+    .map(({ place: { file, line } }) => `${file}:${line}`);
 }
 
 function sourceNames({ events, varieties, gear }: Records): readonly string[] {

@@ -1,7 +1,8 @@
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { brought, filesIn, gardenWith, ingest, recordsIn } from "./bringing.ts";
+import { run } from "../cli/run.ts";
+import { brought, filesIn, gardenWith, ingest, recordsIn, today } from "./bringing.ts";
 
 describe("a diary of two months", () => {
   const words = readFileSync(brought("allotment-book.txt"), "utf8");
@@ -140,5 +141,10 @@ describe("writing", () => {
   it("is asked about where somebody watches, and both flags at once are wrong use", async () => {
     const dir = gardenWith();
     expect((await ingest(dir, brought("rain.srt"), "--write", "--dry-run")).exitCode).toBe(2);
+    const asked = (key: string) => run(["ingest", brought("seed-tin.csv")], { cwd: dir, today, keys: [key] });
+    const before = filesIn(dir);
+    await asked("n");
+    expect(filesIn(dir)).toEqual(before);
+    expect((await asked("y")).out).toContain("Written: 46 files.");
   });
 });

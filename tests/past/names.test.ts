@@ -82,6 +82,31 @@ describe("joining two names", () => {
     expect(out).toContain("+ - planted 2 Uchiki Kuri squash in Far Bed");
   });
 
+  it("is done on a yes at the terminal, and not on a no", async () => {
+    const dir = gardenWith(garden);
+    const before = filesIn(dir);
+    const asked = (key: string) =>
+      run(["names", "--join", "Secret Nurserry", "Secret Nursery"], { cwd: dir, today, keys: [key] });
+    expect((await asked("n")).out).toContain("Nothing was written yet.");
+    expect(filesIn(dir)).toEqual(before);
+    expect((await asked("y")).out).toContain("Changed: 1 file.");
+    expect(filesIn(dir)["notes/2025-05-16.md"]).toBe(
+      garden["notes/2025-05-16.md"].replace("Secret Nurserry", "Secret Nursery"),
+    );
+  });
+
+  it("changes the table of varieties too, and tells which lines say the name in other letters", async () => {
+    const dir = gardenWith({
+      "varieties.csv": "Variety,Source\nUchiki Kuri,Penrow Seed\n",
+      "notes/2025-05-16.md": "- planted 2 Sungolds tomatoes in Far Bed\n- planted 3 Sungold tomatoes in Far Bed\n",
+    });
+    await names(dir, "--join", "Penrow Seed", "Penrow Seeds", "--write");
+    expect(filesIn(dir)["varieties.csv"]).toBe("Variety,Source\nUchiki Kuri,Penrow Seeds\n");
+    expect((await names(dir, "--join", "Penrow Seeds", "Penrow, Seeds")).err).toContain("would part its cells");
+    const { out } = await names(dir, "--join", "Sungold", "Sun Gold");
+    expect(out).toContain("Named in other letters, and left as it is: notes/2025-05-16.md:1.");
+  });
+
   it.each([
     ["Long Bed", "Sunny Corner", 'beds/long-bed.md describes "Long Bed"'],
     ["Sunny Cornr", "Long Bed", 'Nothing in the notes is called "Sunny Cornr". Did you mean "Sunny Corner"?'],
