@@ -95,6 +95,13 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
   return left.length > 0 ? EXIT.problemsFound : code;
 }
 
+/** What only a file can be told. */
+export function refuseForFolder(options: Omit<IngestFileOptions, "file">): void {
+  const given = (["write", "columns", "date", "dates", "public"] as const).find((key) => options[key] !== undefined);
+  if (given !== undefined)
+    throw new CommandError(`--${given} is for one file; a folder of photos is brought in without it.`);
+}
+
 async function isWanted({ write, dryRun, json }: IngestFileOptions, effects: Effects): Promise<boolean> {
   if (write === true) return true;
   if (dryRun === true || json === true || !effects.canAsk) return false;

@@ -11,7 +11,7 @@ import { type CheckOptions, check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
 import { type IngestCommandOptions, ingest } from "./ingest-command.ts";
-import { columnsSaid, type IngestFileOptions, ingestFile } from "./ingest-file.ts";
+import { columnsSaid, type IngestFileOptions, ingestFile, refuseForFolder } from "./ingest-file.ts";
 import { type LoadOptions, loadGarden, settling } from "./load-garden.ts";
 import { type NamesOptions, names } from "./names-command.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
@@ -142,6 +142,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       ) => {
         const loaded = await loadGarden(options, effects);
         const isFile = (await effects.kindOf(path.resolve(effects.cwd, from))) === "file";
+        if (!isFile) refuseForFolder(options);
         finish(
           isFile
             ? await ingestFile(loaded, { ...options, file: from }, effects)

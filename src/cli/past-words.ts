@@ -88,6 +88,12 @@ export function sayFilm(film: BroughtFilm, of: Of & { readonly day: string }): r
     ...(maybe.length > 0 ? wrapped("Perhaps, by their sound: ", names(maybe)) : []),
     ...(record === undefined ? ["", "These captions are in your records already."] : []),
     ...listed(film.files.map(({ file }) => file)),
+    ...film.sameDay.flatMap((file) =>
+      wrapped(
+        "",
+        `${file} is of that day and has no captions: if this is its film, copy the captions beside it instead.`,
+      ),
+    ),
     ...(record === undefined
       ? []
       : [

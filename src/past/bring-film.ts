@@ -31,6 +31,8 @@ export interface BroughtFilm {
   readonly files: readonly NewFile[];
   readonly named: readonly NamedInFilm[];
   readonly captions: number;
+  /** Records of films of that day without captions, of which this may be one. */
+  readonly sameDay: readonly string[];
   readonly parts: readonly Part[];
 }
 
@@ -38,7 +40,10 @@ export function bringFilm({ bytes, name, garden, glossary, day, files, isPublic,
   const opened = openCaptions(name, bytes);
   const named = opened.cues.length === 0 ? [] : namedIn(opened.speech, garden, glossary, day);
   if (opened.cues.length === 0 || known.has(partOf(bytes, "").hash))
-    return { files: [], named, captions: opened.cues.length, parts: [] };
+    return { files: [], named, captions: opened.cues.length, sameDay: [], parts: [] };
+  const sameDay = [...garden.episodes.values()].flatMap((episode) =>
+    episode.day === day && episode.captions.length === 0 ? (episode.place?.file ?? []) : [],
+  );
   const folders = new Set(files.map((file) => file.split("/").slice(0, 2).join("/")));
   const slug = slugOf(name).replace(new RegExp(`^${day}-?`), "");
   const folder = freeName(`episodes/${day}${slug === "" ? "" : `-${slug}`}`, folders);
@@ -47,7 +52,7 @@ export function bringFilm({ bytes, name, garden, glossary, day, files, isPublic,
   const record = { file: index, content: recordOf(front, remarkOf(named)) };
   const ending = /\.[a-z]+$/i.exec(name)?.[0].toLowerCase() ?? ".vtt";
   const captions = { file: `${folder}/captions${ending}`, content: bytes };
-  return { files: [record, captions], named, captions: opened.cues.length, parts: [partOf(bytes, index)] };
+  return { files: [record, captions], named, captions: opened.cues.length, sameDay, parts: [partOf(bytes, index)] };
 }
 
 function namedIn(

@@ -137,7 +137,23 @@ describe("the captions of an old film", () => {
   });
 });
 
+describe("a film whose record is there without captions", () => {
+  it("is told, so that it does not become two", async () => {
+    const dir = gardenWith({ "episodes/june/index.md": "---\ndate: 2023-06-18\nstatus: filmed\n---\n" });
+    const { out } = await ingest(dir, brought("2023-06-18-plot-walk.en.vtt"));
+    expect(out.replace(/\s+/g, " ")).toContain(
+      "episodes/june/index.md is of that day and has no captions: if this is its film",
+    );
+  });
+});
+
 describe("writing", () => {
+  it("is for a file: a folder of photos is brought in at once", async () => {
+    const dir = gardenWith({ "card/a.txt": "x" });
+    const { exitCode, err } = await ingest(dir, "card", "--write");
+    expect([exitCode, err]).toEqual([2, "--write is for one file; a folder of photos is brought in without it."]);
+  });
+
   it("is asked about where somebody watches, and both flags at once are wrong use", async () => {
     const dir = gardenWith();
     expect((await ingest(dir, brought("rain.srt"), "--write", "--dry-run")).exitCode).toBe(2);
