@@ -18,6 +18,7 @@ const RANK: Readonly<Record<string, number>> = {
   season: 5,
   wrap: 6,
   site: 7,
+  past: 7,
   cli: 8,
 };
 /** Photos stand beside records and read them. Tour and season know nothing of one another; wrap reads the tour's brief. */

@@ -2,7 +2,7 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash } from "node:crypto";
-import { chmod, mkdir } from "node:fs/promises";
+import { chmod, mkdir, stat } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
 import { watch as watchFiles } from "chokidar";
@@ -37,6 +37,8 @@ export interface Effects {
   /** Today in an IANA time zone. */
   today(timeZone: string): Day;
   openRecords(dir: string): Promise<RecordsFolder>;
+  /** Undefined when nothing is there. */
+  kindOf(file: string): Promise<"file" | "folder" | undefined>;
   /** Undefined when there is no such file. */
   readText(file: string): Promise<string | undefined>;
   /** Writes beside the target and renames, so that a file is old or new, never half. Makes its folder. */
@@ -86,6 +88,7 @@ export function realEffects(): Effects {
     askLine: (question) => askLine(withoutControls(question)),
     today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
     openRecords: openRecordsFolder,
+    kindOf,
     readText,
     writeText: writeWhole,
     createText,
@@ -140,6 +143,14 @@ async function watchFolder(dir: string, changed: (file: string) => void): Promis
   });
   await new Promise((resolve) => watcher.once("ready", () => resolve(undefined)));
   return () => watcher.close();
+}
+
+async function kindOf(file: string): Promise<"file" | "folder" | undefined> {
+  const found = await stat(file).catch((error: NodeJS.ErrnoException) => {
+    if (error.code === "ENOENT" || error.code === "ENOTDIR") return undefined;
+    throw error;
+  });
+  return found === undefined ? undefined : found.isDirectory() ? "folder" : "file";
 }
 
 async function readText(file: string): Promise<string | undefined> {

@@ -1,15 +1,19 @@
 /** The command line: what is asked for, in commander's terms; each command lives in a file of its own. */
-import { Command, CommanderError, InvalidArgumentError } from "commander";
+import path from "node:path";
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { isDay } from "../calendar.ts";
 import type { FrameRate } from "../model.ts";
+import { dayOrders } from "../past/index.ts";
 import { readRate } from "../wrap/index.ts";
 import { type AheadOptions, ahead } from "./ahead-command.ts";
 import { type BriefOptions, brief } from "./brief-command.ts";
 import { type CheckOptions, check } from "./check-command.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import { type Effects, realEffects } from "./effects.ts";
-import { ingest } from "./ingest-command.ts";
+import { type IngestCommandOptions, ingest } from "./ingest-command.ts";
+import { columnsSaid, type IngestFileOptions, ingestFile, refuseForFolder } from "./ingest-file.ts";
 import { type LoadOptions, loadGarden, settling } from "./load-garden.ts";
+import { type NamesOptions, names } from "./names-command.ts";
 import { newRecord, writeNamedRecords } from "./new-command.ts";
 import { type PublishOptions, publish } from "./publish-command.ts";
 import { type RecapOptions, recap } from "./recap-command.ts";
@@ -112,12 +116,48 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withRecords(program.command("ingest"))
-    .description("bring photos in by bed and viewpoint, or by day; copies, never overwrites, never deletes")
-    .argument("<folder>", "where the photos are: a phone's or a card's folder")
+    .description(
+      "bring in photos by bed and viewpoint, or by day; or a table, a diary or an old film's captions; never overwrites or deletes",
+    )
+    .argument("<folder-or-file>", "a phone's or a card's folder of photos; or one file: .csv, .txt, .md, .vtt, .srt")
     .option("--dry-run", "say what would be done, and do nothing")
+    .option("--write", "of a file: write what is shown without it")
+    .option(
+      "--columns <list>",
+      'of a table: what headings mean, such as "Name=variety,From=source"; "-" leaves one out',
+      columnsSaid,
+    )
+    .option(
+      "--date <day>",
+      "of captions: the day of the film; of a table or diary: the year of days that say none",
+      dayOrYear,
+    )
+    .addOption(new Option("--dates <order>", "which comes first in 3/4/2024").choices([...dayOrders]))
+    .option("--public", "of a file: viewers may see what it brings; private without it")
     .option("--json", "as data")
-    .action(async (folder: string, options: LoadOptions & { dryRun?: boolean; json?: boolean }) =>
-      finish(await ingest(await loadGarden(options, effects), { ...options, folder }, effects)),
+    .action(
+      async (
+        from: string,
+        options: LoadOptions & Omit<IngestFileOptions & IngestCommandOptions, "file" | "folder">,
+      ) => {
+        const loaded = await loadGarden(options, effects);
+        const isFile = (await effects.kindOf(path.resolve(effects.cwd, from))) === "file";
+        if (!isFile) refuseForFolder(options);
+        finish(
+          isFile
+            ? await ingestFile(loaded, { ...options, file: from }, effects)
+            : await ingest(loaded, { ...options, folder: from }, effects),
+        );
+      },
+    );
+
+  withRecords(program.command("names"))
+    .description("names that notes use and no file describes, and which are nearly the same; joins two")
+    .option("--join <names...>", "the name to be given up and the one to keep: shows the lines that would change")
+    .option("--write", "with --join: change these lines")
+    .option("--json", "as data")
+    .action(async (options: LoadOptions & NamesOptions) =>
+      finish(await names(await settling(options, effects), options, effects)),
     );
 
   withOut(withRecords(program.command("wrap")))
@@ -209,6 +249,13 @@ function basePath(text: string): string {
 
 function day(text: string): string {
   if (!isDay(text)) throw new InvalidArgumentError("Write a day as year, month and day: 2026-06-14.");
+  return text;
+}
+
+/** A day, or a year by itself. */
+function dayOrYear(text: string): string {
+  if (!isDay(text) && !/^(?:18|19|20|21)\d\d$/.test(text))
+    throw new InvalidArgumentError("Write a day such as 2019-06-14, or a year.");
   return text;
 }
 

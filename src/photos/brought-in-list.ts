@@ -21,9 +21,12 @@ export class BroughtInList {
   readonly #sizes: Set<number> = new Set();
   #text: string;
 
-  /** Lines that are damaged or a person's own are passed over. */
-  constructor(text: string, append: (text: string) => Promise<void>) {
+  readonly #opening: string;
+
+  /** Lines that are damaged or a person's own are passed over; `begins` is what a new list begins with. */
+  constructor(text: string, append: (text: string) => Promise<void>, begins = opening) {
     this.#text = text;
+    this.#opening = begins;
     this.#append = append;
     for (const line of text.split(/\r?\n/)) {
       const [, hash, size, to] = /^([0-9a-f]{64})\s+(\d+)\s+(\S.*)$/.exec(line) ?? [];
@@ -36,6 +39,11 @@ export class BroughtInList {
     return this.#sizes.has(size);
   }
 
+  /** What was brought in, by hash. */
+  hashes(): ReadonlySet<string> {
+    return new Set(this.#byHash.keys());
+  }
+
   /** Where a file of this content was put. */
   placeOf(hash: string): string | undefined {
     return this.#byHash.get(hash);
@@ -44,7 +52,7 @@ export class BroughtInList {
   /** Written at once, so that a run that is broken off has remembered what it did. */
   async remember(line: BroughtInLine): Promise<void> {
     if (this.#byHash.has(line.hash)) return;
-    const start = this.#text === "" ? opening : this.#text.endsWith("\n") ? "" : "\n";
+    const start = this.#text === "" ? this.#opening : this.#text.endsWith("\n") ? "" : "\n";
     const written = `${line.hash} ${line.size} ${line.to.replace(/[\r\n]/g, "?")}\n`;
     await this.#append(start + written);
     this.#text = written;

@@ -1,6 +1,7 @@
 // Takes: the records and a folder of photo files.
 // Gives: photos with their day and place, what is wrong with them, measures, and copies for the pages without a trace of where they were taken.
 // Never: changes or moves a photo that lies in the records, or lets a position out.
+export { BroughtInList } from "./brought-in-list.ts";
 export { findBursts } from "./bursts.ts";
 export { type Card, cutCards } from "./card-copies.ts";
 export { clipFacts } from "./clip-facts.ts";

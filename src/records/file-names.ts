@@ -1,4 +1,5 @@
 /** What file names say: ids, folders, endings. */
+import type { Place } from "../model.ts";
 import { idOfName } from "./names.ts";
 
 export const recordEnding = /\.md$/i;
@@ -17,6 +18,8 @@ export interface RecordPlace {
   readonly id: string;
   /** Relative to the records folder. */
   readonly file: string;
+  /** Where it stands when it is a part of a file, such as a row. */
+  readonly at?: Place | undefined;
 }
 
 /** Names in small letters, digits and hyphens are ids as they stand; others give one. Names come without ending. */

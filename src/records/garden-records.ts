@@ -115,7 +115,7 @@ export function readKind<Schema extends z.ZodObject, Made>(
       title: (checked.front as { readonly title?: string }).title ?? titleOfId(place.id),
       private: checked.private || inDoubt.has(place.id),
       body: bodyOf(parsed),
-      place: { file: place.file, line: 1, column: 1 },
+      place: place.at ?? { file: place.file, line: 1, column: 1 },
       described: true,
       ...(isOpenly(checked.front) && { openly: true }),
     };

@@ -3,10 +3,12 @@
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
 export { type Answered, answeredNote, type Block, blockAt } from "./answered-note.ts";
 export { crops, pieceOf } from "./crops.ts";
+export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
+export { type Word, wordsOf } from "./line-words.ts";
 export { type SidecarKey, sidecarFile, withSidecarKey } from "./named-photo.ts";
 export { buildNames, idOfName, type NameRecords, Names, namesOnceHeard, nearestName, normaliseName } from "./names.ts";
 export { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
@@ -30,6 +32,18 @@ export { type EventData, type ReadingData, readingData } from "./reading-data.ts
 export { recordFolders } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
+export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";
+export {
+  type ColumnMeaning,
+  columnMeanings,
+  headingRow,
+  matchColumns,
+  meaningCalled,
+  type SaidColumns,
+  type TableColumn,
+  unknownHeadings,
+} from "./tables/table-columns.ts";
+export { readTextTable, rowsBy, type Separator, type TableRow, type TextTable } from "./tables/table-rows.ts";
 export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
 export { typedGarden } from "./typed-garden.ts";
 export { readTyped, type TypedContext, type TypedGarden, type TypedLine, typedNames } from "./typed-reading.ts";

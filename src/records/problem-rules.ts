@@ -54,6 +54,19 @@ export const problemRules = {
   },
   "folder/not-a-photo": { severity: "hint", meaning: "Files among the photos are of a kind that is not read." },
 
+  "table/no-headings": { severity: "error", meaning: "A table of varieties has no column of names." },
+  "table/unknown-column": { severity: "hint", meaning: "A column of a table of varieties is not read." },
+  "table/like-private": {
+    severity: "warning",
+    doubt: true,
+    meaning: "A column of a table of varieties may be meant to keep rows private and is not read.",
+  },
+  "table/no-name": { severity: "warning", meaning: "A row of a table of varieties names no variety." },
+  "table/same-variety": {
+    severity: "error",
+    meaning: "A variety is described by a row of the table and a second time elsewhere.",
+  },
+
   "text/not-utf8": { severity: "error", meaning: "A file is not written in UTF-8." },
   "text/not-text": { severity: "error", meaning: "A file that should be text holds something else." },
   "text/empty": { severity: "error", meaning: "A record is an empty file, so nobody can tell what it should say." },

@@ -33,6 +33,7 @@ import { type CheckedRecord, checkRecord } from "./record-fronts.ts";
 import { placeRecords, type RecordPlaces } from "./record-places.ts";
 import { howToStart, type RecordsFolder } from "./records-folder.ts";
 import { gardenSchema, makeSettings, usualSettings } from "./schemas/garden.ts";
+import { withTable } from "./tables/variety-table.ts";
 import type { Taken } from "./taken-names.ts";
 import type { UnreadFile } from "./unread-files.ts";
 
@@ -49,9 +50,9 @@ export interface ReadOptions {
 /** Reads everything. Never throws on what a person wrote: what is wrong comes as problems beside the rest. */
 export async function readRecords(folder: RecordsFolder, options: ReadOptions): Promise<Records> {
   const list = await folder.list();
-  const places = placeRecords(list, folder.problems);
-  const problems: Problem[] = [...(folder.problems ?? []), ...places.problems];
-  const files = await readFiles(folder, places, options, problems);
+  const placed = placeRecords(list, folder.problems);
+  const problems: Problem[] = [...(folder.problems ?? []), ...placed.problems];
+  const { places, files } = withTable(placed, await readFiles(folder, placed, options, problems), problems);
   const unread = [...places.unread, ...withoutText(places, files)];
   const reading: Reading = { files, problems, unread };
   if (list.length === 0 && problems.length === 0) problems.push(emptyFolder);
@@ -138,18 +139,23 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
 
 /** The crop word in a variety's file, as written. */
 function cropInFile(files: ReadonlyMap<string, ParsedFile>, { place }: Variety): string {
-  const crop = place === undefined ? undefined : files.get(place.file)?.data.crop;
+  const crop =
+    place === undefined ? undefined : (files.get(`${place.file}:${place.line}`) ?? files.get(place.file))?.data.crop;
   return typeof crop === "string" ? crop : "";
 }
 
 /** Files in their places that gave no text: what stands in them may be anything, and so may their titles. */
 function withoutText(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>): readonly UnreadFile[] {
-  return (["sites", "beds", "varieties", "gear", "notes"] as const).flatMap((folder) =>
-    places[folder].flatMap(({ file, id }) => {
-      const isEmpty = folder !== "notes" && files.get(file)?.text.trim() === "";
+  const table = places.varietiesTable;
+  const unreadTable: readonly UnreadFile[] =
+    table === undefined || files.has(table) ? [] : [{ folder: "varieties", file: table, id: undefined }];
+  const unread = (["sites", "beds", "varieties", "gear", "notes"] as const).flatMap((folder) =>
+    places[folder].flatMap(({ file, id, at }) => {
+      const isEmpty = folder !== "notes" && at === undefined && files.get(file)?.text.trim() === "";
       return files.has(file) && !isEmpty ? [] : [{ folder, file, id }];
     }),
   );
+  return [...unreadTable, ...unread];
 }
 
 /** A slip in a season or a weight says nothing of the garden; one in a key, or in the mark itself, may mean all of it. */
@@ -248,7 +254,7 @@ async function readFiles(
   problems: Problem[],
 ): Promise<ReadonlyMap<string, ParsedFile>> {
   const records = [
-    ...[places.settings, places.words].filter((file) => file !== undefined),
+    ...[places.settings, places.words, places.varietiesTable].filter((file) => file !== undefined),
     ...[places.sites, places.beds, places.varieties, places.gear, places.trials, places.episodes]
       .flat()
       .map(({ file }) => file),

@@ -18,12 +18,15 @@ import { didYouMean } from "./nearest-spelling.ts";
 import { wordsFile } from "./own-words.ts";
 import { notPhotos, placeSidecars, type SidecarPlace } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
+import { varietiesTable } from "./tables/variety-table.ts";
 import { type UnreadFile, unreadFiles } from "./unread-files.ts";
 
 export interface RecordPlaces {
   readonly settings: string | undefined;
   /** The garden's own words. */
   readonly words: string | undefined;
+  /** All varieties in one table. */
+  readonly varietiesTable: string | undefined;
   readonly sites: readonly RecordPlace[];
   readonly beds: readonly RecordPlace[];
   readonly varieties: readonly RecordPlace[];
@@ -61,11 +64,13 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
   const byFolder = new Map<RecordFolderName, string[]>(recordFolders.map((folder) => [folder, []]));
   let settings: string | undefined;
   let words: string | undefined;
+  let table: string | undefined;
   for (const file of files) {
     const [folder = "", rest] = splitFirst(file);
     if (rest === undefined) {
       if (/^garden\.md$/i.test(file)) settings ??= file;
       else if (file.toLowerCase() === wordsFile) words ??= file;
+      else if (file.toLowerCase() === varietiesTable) table ??= file;
       else problems.push(...atTheTop(file));
       continue;
     }
@@ -82,6 +87,7 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
   const placed = {
     settings,
     words,
+    varietiesTable: table,
     sites: records("sites"),
     beds: records("beds"),
     varieties: records("varieties"),

@@ -3,6 +3,7 @@
 // Never does: touch the disk, ask a clock, change a caption file or a record.
 export { type Accepted, acceptPromises, type PromiseToWrite } from "./accept-promises.ts";
 export { beforeUploadPage } from "./before-upload.ts";
+export { sayTime } from "./caption-times.ts";
 export { chapterCues, chapterLines } from "./chapters.ts";
 export { captionLimits } from "./clean-captions.ts";
 export { type ClipLog, type ClipSpeech, clipLog } from "./clips/clip-log.ts";
@@ -25,6 +26,7 @@ export { APPLY_FROM, PROPOSE_FROM } from "./names-heard.ts";
 export { type CaptionFile, openCaptions } from "./open-captions.ts";
 export { type PromiseHeard, promisesHeard } from "./promises-heard.ts";
 export { shortRows } from "./shorts.ts";
+export { soundLikeness, soundOf } from "./sound.ts";
 export { type SpokenRule, spokenRules } from "./spoken-rules.ts";
 export { type TakeRow, takeRows } from "./takes.ts";
 export { isoDuration, type VideoData, videoObject } from "./video-data.ts";

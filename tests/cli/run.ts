@@ -13,15 +13,21 @@ export interface Ran {
 }
 
 /** Runs one command in a folder of its own, as a person would, but with the terminal and the cache at hand. */
-export async function run(argv: readonly string[], given: { cwd?: string; today?: string } = {}): Promise<Ran> {
+export async function run(
+  argv: readonly string[],
+  given: { cwd?: string; today?: string; keys?: readonly string[] } = {},
+): Promise<Ran> {
   const cwd = given.cwd ?? emptyFolder();
   const out: string[] = [];
   const err: string[] = [];
+  const keys = [...(given.keys ?? [])];
   const effects: Effects = {
     ...realEffects(),
     cwd,
     terminal: false,
-    canAsk: false,
+    // A person sits there where keys are given.
+    canAsk: given.keys !== undefined,
+    askKey: async () => keys.shift(),
     out: (line) => void out.push(line),
     err: (line) => void err.push(line),
     today: () => given.today ?? "2026-07-18",

@@ -1,10 +1,11 @@
 /** What is fuzzed: for each, how a case is made, and what is done with it. A case is plain data, so that it can be kept. */
 import fc from "fast-check";
 import { gardenWeather } from "../../../src/almanac/index.ts";
+import { bringDiary, bringTable } from "../../../src/past/index.ts";
 import { photoHead } from "../../../src/photos/exif-tags.ts";
 import { imageKind, imageMetadataBlocks } from "../../../src/photos/index.ts";
 import { photoMoment } from "../../../src/photos/photo-date.ts";
-import { problemText, type RecordsFolder, readRecords } from "../../../src/records/index.ts";
+import { problemText, type RecordsFolder, readRecords, readTextTable } from "../../../src/records/index.ts";
 import { growGarden } from "../../../src/timeline/index.ts";
 import { openCaptions, readGlossary, wrapEpisode, wrapReport } from "../../../src/wrap/index.ts";
 import { day, line, number, value } from "./hostile-text.ts";
@@ -412,6 +413,63 @@ const commands: Target<{ readonly argv: readonly string[]; readonly files: Files
     ),
 };
 
+const plainFolder = folderOf(ground);
+
+const tableText = fc
+  .tuple(
+    fc.constantFrom(
+      "Variety,Crop,Sown,Bed,Price",
+      "Name;Supplier;Ordered;Cost (£);Private",
+      "Cultivar\tPlanted\tBed\tQty\tNotes",
+      "x,y",
+    ),
+    fc.array(
+      fc.array(fc.oneof(day, number, line, fc.constantFrom("Sungold", "leek", '"', "a,b", "3/4/25", "yes")), {
+        maxLength: 6,
+      }),
+      { maxLength: 8 },
+    ),
+    fc.constantFrom(",", ";", "\t"),
+  )
+  .map(([head, rows, between]) => [head, ...rows.map((cells) => cells.join(between))].join("\n"));
+
+const tables: Target<string> = {
+  name: "tables",
+  cases: tableText,
+  share: 60,
+  hold: (text) =>
+    holds(text, async () => {
+      const { garden } = await film();
+      const known = new Set<string>();
+      const table = readTextTable(text) ?? { separator: ",", rows: [] };
+      const shared = { folder: plainFolder, today: TODAY, order: undefined, year: undefined, isPublic: true, known };
+      const made = await bringTable({ ...shared, table, name: "a.csv", records: garden, said: new Map() });
+      return [made.told, made.varieties, made.notes, (await grown({ ...ground, "varieties.csv": text })).told];
+    }),
+};
+
+const diaries: Target<string> = {
+  name: "diaries",
+  cases: fc
+    .array(
+      fc.tuple(
+        fc.oneof(day, fc.constantFrom("12 March", "3/4", "Tues", "MAY 2019", "1st", "## 2019-05-03", "w/e 4 June", "")),
+        fc.constantFrom(": ", " ", "\n", " - ", ""),
+        line,
+      ),
+      { maxLength: 10 },
+    )
+    .map((entries) => entries.map((parts) => parts.join("")).join("\n")),
+  share: 60,
+  hold: (text) =>
+    holds(text, async () => {
+      const { garden } = await film();
+      const shared = { folder: plainFolder, today: TODAY, order: undefined, isPublic: false, known: new Set<string>() };
+      const made = await bringDiary({ ...shared, text, name: "a.txt", before: garden, year: 2019 });
+      return [made.told, made.notes];
+    }),
+};
+
 export const targets = [
   noteLines,
   frontMatter,
@@ -419,5 +477,7 @@ export const targets = [
   weather,
   photos,
   fieldLists,
+  tables,
+  diaries,
   commands,
 ] as readonly Target<unknown>[];
