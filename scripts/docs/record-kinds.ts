@@ -112,11 +112,11 @@ export interface RecordKey {
 export function keysOf(schema: z.core.$ZodType, above?: RecordKey): readonly RecordKey[] {
   return shapesIn(schema).flatMap((shape) =>
     Object.entries(shape).flatMap(([key, value]) => {
-      const { description, examples, seenBy } = (value as z.ZodType).meta() ?? {};
+      const { description, example, seenBy } = (value as z.ZodType).meta() ?? {};
       const here: RecordKey = {
         name: above === undefined ? key : `${above.name}: ${key}`,
         means: description,
-        example: examples?.[0] as string | undefined,
+        example,
         // What stands below a key of yours is yours.
         seenBy: above?.seenBy === "you" ? "you" : seenBy,
         words: wordsIn(value),

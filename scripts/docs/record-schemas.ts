@@ -28,20 +28,19 @@ export function schemaOf({ files, schema }: RecordKind): Json {
 
 /** Puts what a person may write in the place of what zod would have. */
 function asWritten(schema: z.core.$ZodTypes, json: Json): void {
-  const { description, examples: _examples, seenBy: _seenBy, words, ...form } = json as Json & Said;
-  const { examples } = (schema as unknown as z.ZodType).meta() ?? {};
+  const { description, example, seenBy: _seenBy, words, ...form } = json as Json & Said;
   for (const key of Object.keys(json)) delete (json as Record<string, unknown>)[key];
   Object.assign(
     json,
     description === undefined ? {} : { description },
     widened(schema._zod.def, form, words),
-    examples === undefined ? {} : { examples: examples.map((example) => parse(String(example))) },
+    example === undefined ? {} : { examples: [parse(example)] },
   );
 }
 
 interface Said {
   readonly description?: string;
-  readonly examples?: readonly unknown[];
+  readonly example?: string;
   readonly seenBy?: string;
   readonly words?: readonly string[];
 }

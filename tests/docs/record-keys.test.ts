@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import type { ZodType } from "zod";
 import { keysOf, recordKinds } from "../../scripts/docs/record-kinds.ts";
 import { schemaOf } from "../../scripts/docs/record-schemas.ts";
 import { readFrontMatter } from "../../src/records/front-matter.ts";
@@ -30,13 +31,13 @@ describe("every key", () => {
   it.each(keys)("%s has an example that is read", (_name, { example, schema }) => {
     const { data, problems } = readFrontMatter(`---\nkey: ${example}\n---\n`);
     expect(problems).toEqual([]);
-    expect((schema as import("zod").ZodType).safeParse(data.key)).toMatchObject({ success: true });
+    expect((schema as ZodType).safeParse(data.key)).toMatchObject({ success: true });
   });
 });
 
 /** As far as these schemas go: what an editor's own check would say. */
-function isAllowed(json: ReturnType<typeof schemaOf>, value: unknown): boolean {
-  const { anyOf, type, properties = {}, required = [], additionalProperties, items, enum: words } = json as Rule;
+function isAllowed(json: Rule, value: unknown): boolean {
+  const { anyOf, type, properties = {}, required = [], additionalProperties, items, enum: words } = json;
   if (anyOf !== undefined) return anyOf.some((one) => isAllowed(one, value));
   if (words !== undefined) return words.includes(value as string);
   if (Array.isArray(type)) return type.includes(value === null ? "null" : typeof value);
@@ -67,7 +68,7 @@ interface Rule {
 
 describe("the schemas for editors", () => {
   it.each(recordKinds)("take every example of $one, and refuse a key that it has not", ({ schema, ...kind }) => {
-    const json = schemaOf({ schema, ...kind });
+    const json = schemaOf({ schema, ...kind }) as Rule;
     const whole = Object.fromEntries(
       keysOf(schema)
         .filter(({ name }) => !name.includes(": "))
@@ -87,7 +88,7 @@ describe("the schemas for editors", () => {
     const [, front = ""] = /^\s*---\n([\s\S]*?)\n---\n/u.exec(readFileSync(file, "utf8")) ?? [];
     const kind = recordKinds.find((one) => one.name === name);
     expect(front).not.toBe("");
-    expect(isAllowed(schemaOf(kind as NonNullable<typeof kind>), parse(front))).toBe(true);
+    expect(isAllowed(schemaOf(kind as NonNullable<typeof kind>) as Rule, parse(front))).toBe(true);
   });
 });
 

@@ -9,6 +9,7 @@ export type SeenBy = "viewers" | "you";
 
 declare module "zod" {
   interface GlobalMeta {
+    readonly example?: string | undefined;
     readonly seenBy?: SeenBy | undefined;
     /** The words that a value may be, where they are few. */
     readonly words?: readonly string[] | undefined;
@@ -16,9 +17,9 @@ declare module "zod" {
 }
 
 export function forViewers<Schema extends z.ZodType>(means: string, example: string, schema: Schema): Schema {
-  return schema.meta({ description: means, examples: [example], seenBy: "viewers" });
+  return schema.meta({ description: means, example, seenBy: "viewers" });
 }
 
 export function forYou<Schema extends z.ZodType>(means: string, example: string, schema: Schema): Schema {
-  return schema.meta({ description: means, examples: [example], seenBy: "you" });
+  return schema.meta({ description: means, example, seenBy: "you" });
 }
