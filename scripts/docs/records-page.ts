@@ -72,8 +72,8 @@ ${keysOf(recordKinds[1]?.schema as RecordKind["schema"])
 
 - \`private: true\` in its file keeps a record from viewers, with all that lies in it, grows in it or shows it: a site keeps its
   beds back, a bed its plantings and photos, a note all its lines. In garden.md it keeps the whole garden back.
-- One line of a note stays private with \`(private)\` at its end. A photo stays private with a file beside it that says
-  \`private: true\`.
+- Lines of a note are private together: what nobody else is to know goes into a note of its own, such as
+  \`2026-05-16-for-me.md\`, with \`private: true\`. A photo stays private with a file beside it that says so.
 - \`public: only described\` in garden.md turns the rule round: viewers see only beds and varieties that have a file.
 - Where the tables below say "you", what stands there goes onto no page that viewers see; a figure worked out from it may. Where
   they say "viewers", viewers may see it unless something keeps it back. Positions, tasks, questions and prices are yours alone
