@@ -1,4 +1,5 @@
 /** The four questions of `plotreel start`, each of which a flag answers too; nothing is asked when nobody watches. */
+import path from "node:path";
 import { CommandError, EXIT } from "../command-error.ts";
 import type { Effects } from "../effects.ts";
 import type { NewGarden } from "./first-files.ts";
@@ -131,13 +132,18 @@ async function whichUnits(effects: Effects): Promise<"metric" | "us"> {
 async function whichPhotos(flag: string | undefined, effects: Effects): Promise<string | undefined> {
   if (flag === undefined && !effects.canAsk) return undefined;
   for (let written = flag; ; written = undefined) {
-    const text = (written ?? (await line("Where are photos of it? A folder; or nothing, for now.", effects))).trim();
+    const text = unquoted(written ?? (await line("Where are photos of it? A folder; or nothing, for now.", effects)));
     if (text === "" || text.toLowerCase() === NONE) return undefined;
-    if ((await effects.namesIn(text)) !== undefined) return text;
+    if ((await effects.namesIn(path.resolve(effects.cwd, text))) !== undefined) return text;
     const refused = `There is no folder at ${text}. Give the folder your photos are in, or "${NONE}".`;
     if (!effects.canAsk) throw new CommandError(refused);
     effects.out(refused);
   }
+}
+
+/** A folder that is dropped on a terminal comes in quotes. */
+function unquoted(text: string): string {
+  return text.trim().replace(/^(['"])(.*)\1$/, "$2");
 }
 
 async function line(question: string, effects: Effects): Promise<string> {

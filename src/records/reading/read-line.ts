@@ -5,6 +5,7 @@
  */
 import type { Event, EventKind, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
+import { takeBedWithin } from "../new-beds.ts";
 import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
@@ -113,7 +114,9 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
       const again = readForm(line, context, find);
       if (again !== undefined) return made("facts", again.read.events, [], again.read.problems);
     }
-    return made("facts", eventsOf(decision.facts, line, context), [], ofDates(form));
+    const events = eventsOf(decision.facts, line, context);
+    if (events.every(({ bed }) => bed === undefined)) takeBedWithin(wordsOf(line.text), line.text, names, line.place);
+    return made("facts", events, [], ofDates(form));
   }
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
