@@ -38,7 +38,7 @@ function person(answers: readonly (string | undefined)[]) {
 }
 
 function filesIn(dir: string): string[] {
-  return (readdirSync(dir, { recursive: true, withFileTypes: true }) as import("node:fs").Dirent[])
+  return readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => path.relative(dir, path.join(entry.parentPath, entry.name)))
     .sort();
@@ -115,7 +115,7 @@ describe("start with flags", () => {
 
   it.each([
     [["--place", "Springfield"], 'Say which: --place "Springfield, MO, United States"'],
-    [["--place", "Bangr"], 'Did you mean "Bangor"?'],
+    [["--place", "Edinbrugh"], 'Did you mean "Edinburgh"?'],
     [["--place", "95, 10"], "is no place on Earth"],
     [["--place", "Chicago"], "several time zones"],
     [["--time-zone", "Somewhere"], "is not a time zone"],
@@ -133,7 +133,7 @@ describe("start with flags", () => {
     await picture.jpeg().toFile(path.join(cwd, "card/IMG_20260614_101500.jpg"));
     const { out } = await run([...flags, "--records", "garden", "--photos", "card"], { cwd, today });
     expect(out).toContain("1 photo brought in.");
-    expect(filesIn(path.join(cwd, "garden/photos"))).toEqual(["2026-06-14/IMG_20260614_101500.jpg"]);
+    expect(filesIn(path.join(cwd, "garden/photos"))).toEqual(["2026-06-14/IMG_20260614_101500.jpg", "brought-in.txt"]);
     expect(existsSync(path.join(cwd, "card/IMG_20260614_101500.jpg"))).toBe(true);
   });
 });

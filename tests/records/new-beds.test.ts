@@ -56,7 +56,7 @@ test("a line above the first heading does not speak of the bed below it", async 
   );
   const { changes, problems } = growGarden(records, []);
   const fruit = [...changes].flatMap(([bed, all]) =>
-    all.filter(({ kind }) => kind === "fruiting").map(({ note }) => [bed, note.line]),
+    all.filter(({ told }) => told.is === "fruited").map(({ note }) => [bed, note.line]),
   );
   expect(fruit).toEqual([["greenhouse-border", 6]]);
   expect(problems.map(({ rule, line }) => [rule, line])).toContainEqual(["timeline/nothing-planted", 1]);

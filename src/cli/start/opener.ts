@@ -30,7 +30,7 @@ exec ${shellQuoted(node)} ${shellQuoted(program)} watch --open
 }
 
 function shellQuoted(text: string): string {
-  return `'${text.replaceAll("'", "'\\\\''")}'`;
+  return `'${text.replaceAll("'", "'\\''")}'`;
 }
 
 function windowsText(node: string, program: string): string {

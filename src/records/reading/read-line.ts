@@ -122,7 +122,11 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    const plain = events.map((event) => printEvent(event, names));
+    // With its day where that is not the note's: a plain line has to say all that the event says.
+    const plain = events.map((event) => {
+      const said = printEvent(event, names);
+      return event.day === note.day ? said : `${said} on ${event.day}`;
+    });
     const said = plain.join("\n");
     // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
     const isChoice =
