@@ -12,7 +12,7 @@ type Json = z.core.JSONSchema.BaseSchema;
 const SCALAR = { type: ["string", "number", "boolean", "null"] } as unknown as Json;
 
 export const recordSchemas: Readonly<Record<string, () => string>> = Object.fromEntries(
-  recordKinds.map((kind) => [`${kind.name}.json`, () => `${printed(schemaOf(kind))}\n`]),
+  recordKinds.map((kind) => [`${kind.name}.json`, () => `${JSON.stringify(schemaOf(kind), null, 2)}\n`]),
 );
 
 export function schemaOf({ files, schema }: RecordKind): Json {
@@ -57,12 +57,4 @@ function widened(def: z.core.$ZodTypes["_zod"]["def"], form: Json, words: readon
 
 function isScalar({ type }: Json): boolean {
   return Array.isArray(type) || type === "string";
-}
-
-/** Short lists on one line, as people and formatters write them. */
-function printed(json: Json): string {
-  return JSON.stringify(json, null, 2).replace(
-    /\[\n\s+([^[\]{}]{1,80})\n\s+\]/g,
-    (_, items: string) => `[${items.replace(/\n\s+/g, " ")}]`,
-  );
 }
