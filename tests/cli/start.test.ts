@@ -179,7 +179,7 @@ describe("start with a person at the terminal", () => {
       "Springfield",
       "b",
       "Middle of it",
-      "America/New_York",
+      "new york",
       "u",
       "'gone'",
       "none",

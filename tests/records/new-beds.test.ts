@@ -1,5 +1,6 @@
 /** Beds that a first note names and no file describes. */
 import { describe, expect, test } from "vitest";
+import { timelineProblems } from "../../src/garden/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { recordsOf } from "./records-of.ts";
 
@@ -54,10 +55,10 @@ test("a line above the first heading does not speak of the bed below it", async 
   const records = await read(
     "- the Glen Ample raspberries have set fruit\n\n## Greenhouse border\n\n- 4 Moneymaker tomatoes planted\n- the Moneymaker have set fruit\n",
   );
-  const { changes, problems } = growGarden(records, []);
-  const fruit = [...changes].flatMap(([bed, all]) =>
+  const grown = growGarden(records, []);
+  const fruit = [...grown.changes].flatMap(([bed, all]) =>
     all.filter(({ told }) => told.is === "fruited").map(({ note }) => [bed, note.line]),
   );
   expect(fruit).toEqual([["greenhouse-border", 6]]);
-  expect(problems.map(({ rule, line }) => [rule, line])).toContainEqual(["timeline/nothing-planted", 1]);
+  expect(timelineProblems(grown).map(({ rule, line }) => [rule, line])).toContainEqual(["timeline/nothing-planted", 1]);
 });

@@ -103,12 +103,21 @@ async function whichTimeZone(flag: string | undefined, { country }: StartPlace, 
       throw new CommandError(
         `That country has several time zones. Say which: --time-zone ${zones.slice(0, 4).join(" or ")} …`,
       );
-    const text = (written ?? (await line(`Which time zone is it in? One of ${zones.join(", ")}.`, effects))).trim();
-    if (isTimeZone(text)) return text;
-    const refused = `"${text}" is not a time zone. Write its region and city, for example Europe/London.`;
+    const cities = zones.map(cityOf).join(", ");
+    const text = (
+      written ?? (await line(`Which of these has the same time as the garden? ${cities}.`, effects))
+    ).trim();
+    const zone = zones.find((one) => cityOf(one).toLowerCase() === text.toLowerCase()) ?? text;
+    if (isTimeZone(zone)) return zone;
+    const refused = `"${text}" is not a time zone. Write its city, or region and city, for example Europe/London.`;
     if (!effects.canAsk) throw new CommandError(refused);
     effects.out(refused);
   }
+}
+
+/** "New York" of America/New_York. */
+function cityOf(zone: string): string {
+  return zone.slice(zone.lastIndexOf("/") + 1).replaceAll("_", " ");
 }
 
 function isTimeZone(text: string): boolean {
