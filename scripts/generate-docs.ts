@@ -4,7 +4,7 @@ import path from "node:path";
 import { generatedPages } from "./docs/pages.ts";
 
 const docs = path.join(import.meta.dirname, "..", "docs");
-await mkdir(docs, { recursive: true });
+await mkdir(path.join(docs, "schemas"), { recursive: true });
 for (const [name, page] of Object.entries(generatedPages)) {
   await writeFile(path.join(docs, name), await page());
   console.log(`docs/${name}`);

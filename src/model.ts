@@ -469,8 +469,10 @@ export interface Note {
   readonly id: string;
   readonly day: Day;
   readonly title?: string | undefined;
-  /** Bed ids that lines without a bed speak of. */
+  /** Bed ids that lines without a bed speak of: those of its front matter and of all its headings. */
   readonly beds: readonly string[];
+  /** Of which of them lines speak from a heading's line on; undefined where no heading names a bed. */
+  readonly bedsFrom?: readonly { readonly line: number; readonly beds: readonly string[] }[] | undefined;
   readonly private: boolean;
   /** Prose and list items that are no log lines, as Markdown, in order. */
   readonly story: readonly StoryPart[];

@@ -6,6 +6,7 @@
 import { mkdir, readFile, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { build } from "esbuild";
+import { recordSchemas } from "../docs/record-schemas.ts";
 import { licencesOf } from "./licences.ts";
 import { prepare } from "./prepare.ts";
 import { CLONE } from "./sources.ts";
@@ -45,6 +46,9 @@ export async function buildInto(dist: string): Promise<void> {
     logLevel: "warning",
   });
   await writeFile(path.join(dist, "licences.txt"), await licencesOf(Object.keys(metafile.inputs)));
+  await mkdir(path.join(dist, "schemas"));
+  for (const [name, schema] of Object.entries(recordSchemas))
+    await writeFile(path.join(dist, "schemas", name), schema());
   await prepare(path.join(dist, "prepared"));
 }
 

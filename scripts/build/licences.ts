@@ -6,6 +6,13 @@ import { CLONE } from "./sources.ts";
 /** Built into pages: what Astro puts into the code of templates, and the lettering. */
 const IN_TEMPLATES = ["astro", "@fontsource/alegreya-sans"];
 
+/** As its licence asks. */
+const TOWNS = `== Towns (CC BY 4.0)
+
+Names, places and numbers of people of towns are from GeoNames (geonames.org), licensed under Creative Commons Attribution 4.0
+(creativecommons.org/licenses/by/4.0). Only the larger towns are here, and places and numbers are rounded.
+`;
+
 /** `inputs` are the files that were built in, relative to the project. */
 export async function licencesOf(inputs: readonly string[]): Promise<string> {
   const folders = new Set(IN_TEMPLATES.map((name) => `node_modules/${name}`));
@@ -14,7 +21,7 @@ export async function licencesOf(inputs: readonly string[]): Promise<string> {
     if (folder !== undefined) folders.add(folder);
   }
   const texts = await Promise.all([...folders].sort().map((folder) => licenceOf(path.resolve(CLONE, folder))));
-  return `Plotreel holds code and lettering of these packages.\n\n${texts.join("\n")}`;
+  return `Plotreel holds code and lettering of these packages, and a table of towns.\n\n${texts.join("\n")}\n${TOWNS}`;
 }
 
 async function licenceOf(folder: string): Promise<string> {

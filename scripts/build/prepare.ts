@@ -33,6 +33,7 @@ export async function prepare(folder: string): Promise<void> {
       path.join(CLONE, LETTERING, `alegreya-sans-latin-${weight}-normal.woff2`),
       path.join(folder, "fonts", `${weight}.woff2`),
     );
+  await copyFile(path.join(CLONE, "src/cli/start/towns.tsv"), path.join(folder, "towns.tsv"));
   await writeFile(path.join(folder, "version"), sourcesDigest());
 }
 

@@ -6,6 +6,8 @@ import { lookPage } from "./look-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
 import { planningPage } from "./planning-page.ts";
+import { recordSchemas } from "./record-schemas.ts";
+import { recordsPage } from "./records-page.ts";
 import { seasonsPage } from "./seasons-page.ts";
 import { wrapPage } from "./wrap-page.ts";
 
@@ -17,6 +19,8 @@ export const generatedPages: Readonly<Record<string, () => string | Promise<stri
   "messages.md": messagesPage,
   "notes.md": notesPage,
   "planning.md": planningPage,
+  "records.md": recordsPage,
   "seasons.md": seasonsPage,
   "wrap.md": wrapPage,
+  ...Object.fromEntries(Object.entries(recordSchemas).map(([name, schema]) => [`schemas/${name}`, schema])),
 };

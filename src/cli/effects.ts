@@ -2,7 +2,7 @@
  * The outside world as the commands see it: files, clock, terminal. Tests pass their own.
  */
 import { createHash } from "node:crypto";
-import { chmod, mkdir, stat } from "node:fs/promises";
+import { chmod, mkdir, readdir, stat } from "node:fs/promises";
 import { networkInterfaces } from "node:os";
 import path from "node:path";
 import { watch as watchFiles } from "chokidar";
@@ -13,6 +13,8 @@ import { openRecordsFolder, type RecordsFolder, readFileAt } from "../records/in
 import { createText, toolVersion, writeWhole } from "../store/index.ts";
 import { askKey, askLine, type Key } from "./ask.ts";
 import { type Printing, printPage } from "./chromium.ts";
+import { openInBrowser } from "./open-in-browser.ts";
+import type { Opener } from "./start/opener.ts";
 import { editBytes, editText, removeBytes, type TextChange } from "./write-files.ts";
 
 export interface Effects {
@@ -36,6 +38,16 @@ export interface Effects {
   askLine(question: string): Promise<string | undefined>;
   /** Today in an IANA time zone. */
   today(timeZone: string): Day;
+  /** The IANA time zone of this machine. */
+  timeZone(): string;
+  /** Names of what lies in a folder; undefined where there is no folder. */
+  namesIn(dir: string): Promise<readonly string[] | undefined>;
+  /** Lets a file be run by a double click, where a system has a right for that. */
+  makeRunnable(file: string): Promise<void>;
+  /** This system and this program, as a file that opens a garden needs them. */
+  opener(): Opener;
+  /** Shows a page in the person's own browser; does nothing where there is none. */
+  openInBrowser(url: string): Promise<void>;
   openRecords(dir: string): Promise<RecordsFolder>;
   /** Undefined when nothing is there. */
   kindOf(file: string): Promise<"file" | "folder" | undefined>;
@@ -87,6 +99,15 @@ export function realEffects(): Effects {
       ),
     askLine: (question) => askLine(withoutControls(question)),
     today: (timeZone) => Temporal.Now.plainDateISO(timeZone).toString(),
+    timeZone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+    namesIn,
+    makeRunnable: (file) => chmod(file, 0o755),
+    opener: () => ({
+      platform: process.platform,
+      node: process.execPath,
+      program: path.resolve(process.argv[1] ?? "plotreel"),
+    }),
+    openInBrowser,
     openRecords: openRecordsFolder,
     kindOf,
     readText,
@@ -132,6 +153,16 @@ async function keepToOwner(dir: string): Promise<void> {
     await mkdir(dir, { recursive: true });
     await chmod(dir, 0o700);
   } catch {}
+}
+
+async function namesIn(dir: string): Promise<readonly string[] | undefined> {
+  try {
+    return await readdir(dir);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === "ENOENT" || code === "ENOTDIR") return undefined;
+    throw error;
+  }
 }
 
 async function watchFolder(dir: string, changed: (file: string) => void): Promise<() => Promise<void>> {

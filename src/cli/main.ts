@@ -20,6 +20,7 @@ import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { recordsPlace } from "./records-place.ts";
 import { settle } from "./settle-command.ts";
+import { type StartOptions, start } from "./start/start-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
 import { type WatchOptions, watch } from "./watch-command.ts";
@@ -57,6 +58,22 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       writeErr: (text) => effects.err(text.trimEnd()),
     })
     .showHelpAfterError("(--help shows how this is used)");
+
+  program
+    .command("start")
+    .description("begin a garden in an empty folder: four questions, or a flag for each; then it opens in the browser")
+    .option("--records <dir>", "the folder (default: this one)")
+    .option("--name <name>", "what the garden is called")
+    .option(
+      "--place <place>",
+      'a town nearby, such as "Bangor, Northern Ireland"; or "54.3, -5.6"; or skip. Viewers never learn it',
+    )
+    .addOption(new Option("--units <units>", "the units you use").choices(["metric", "us"]))
+    .option("--time-zone <zone>", "where the town's country has several, such as America/Chicago")
+    .option("--photos <folder>", "where photos of it are, to be brought in; or none")
+    .option("--no-open", "do not open the garden in the browser at the end")
+    .option("--today <date>", "take this day as today", day)
+    .action(async (options: StartOptions) => finish(await start(options, effects)));
 
   withRecords(program.command("check"))
     .description("list every problem and hint in the records")
@@ -189,6 +206,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description("both sites on this machine, following every change of the records")
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
     .option("--address <address>", "let a phone in to your field pages at this address of this machine, by a code")
+    .option("--open", "open your pages in the browser")
     .action(async (options: WatchOptions) => finish(await watch(options, effects)));
 
   withOut(withRecords(program.command("recap")))

@@ -20,6 +20,8 @@ const WITHOUT_PHOTOS: ReadonlySet<string> = new Set(["notes", "varieties", "gear
 export interface WatchOptions extends LoadOptions, Pick<MaterialsWanted, "base"> {
   /** An address of this machine by which other devices are let in to the field pages. */
   readonly address?: string | undefined;
+  /** Opens the private pages in the browser of this machine. */
+  readonly open?: boolean | undefined;
 }
 
 export async function watch(options: WatchOptions, effects: Effects): Promise<number> {
@@ -35,6 +37,7 @@ export async function watch(options: WatchOptions, effects: Effects): Promise<nu
     if (address === undefined)
       effects.out("Save a note and the open page follows. On this machine only; Ctrl-C ends it.");
     else await serveByCode(sites.alsoAt, address, effects);
+    if (options.open === true) await effects.openInBrowser(sites.privateUrl);
     const stop = await effects.watchFolder(
       loaded.recordsDir,
       oneAfterAnother(async (changed) => {

@@ -2,6 +2,7 @@
 import type { Day, Event, GardenSettings, LineReading, Note, Place, Problem } from "../model.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
+import { newBedCalled } from "./new-beds.ts";
 import type { LineContext, NoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
 import { problem } from "./problem-rules.ts";
@@ -25,8 +26,8 @@ export interface NoteBody {
   readonly problems: readonly Problem[];
   /** Every line with what it is taken to say, in order. */
   readonly readings: readonly LineReading[];
-  /** Beds whose names are headings of the note. */
-  readonly bedsOfHeadings: readonly string[];
+  /** The beds that lines speak of from a line on; undefined where no heading of the note is a bed's name. */
+  readonly bedsFrom?: Note["bedsFrom"];
 }
 
 type Piece = ItemPiece | StoryPiece;
@@ -38,7 +39,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   const events: Event[] = [];
   const problems: Problem[] = [];
   const told: Piece[] = [];
-  const bedsOfHeadings: string[] = [];
+  const bedsFrom: { readonly line: number; readonly beds: readonly string[] }[] = [{ line: 1, beds: context.beds }];
   const readings: LineReading[] = [];
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
@@ -47,7 +48,10 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     if (item.text === "")
       for (const { line, column } of item.settled ?? []) problems.push(nothingAbove({ file, line, column }));
     // "Long Bed:" with lines below it: the lines speak of that bed, and say nothing themselves.
-    const bed = item.items.length === 0 ? undefined : names.find("bed", item.text);
+    const bed =
+      item.items.length === 0
+        ? undefined
+        : (names.find("bed", item.text) ?? newBedCalled(item.text, names, placeOf(item)));
     if (bed === undefined && item.text !== "" && take(readItem(item, item.text, context))) return true;
     const below = bed === undefined ? context : { ...context, beds: [bed] };
     const untold = item.items.filter((inner) => !log(inner, below));
@@ -160,6 +164,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     readonly verb?: string | undefined;
   }[] = [];
   let head: string | undefined;
+  let isHeaded = false;
   for (const piece of tree.pieces) {
     const bed = parts.findLast((part) => part.bed !== undefined)?.bed;
     const day = parts.findLast((part) => part.day !== undefined)?.day;
@@ -181,8 +186,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       continue;
     }
     const { level, text: title } = piece.heading;
-    const named = names.find("bed", title);
-    if (named !== undefined) bedsOfHeadings.push(named);
+    const named = names.find("bed", title) ?? newBedCalled(title, names, placeOf(piece));
     const part = {
       level,
       bed: named,
@@ -190,9 +194,12 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       verb: named === undefined ? verbOfHeading(title) : undefined,
     };
     parts = [...parts.filter((one) => one.level < level), part];
+    isHeaded ||= named !== undefined;
+    const under = parts.findLast((one) => one.bed !== undefined)?.bed;
+    bedsFrom.push({ line: piece.line, beds: under === undefined ? context.beds : [under] });
   }
   const asked = new Set(readings.flatMap(({ as, place }) => (as === "question" ? [place.line] : [])));
-  return { story: storyOf(file, text, told, asked), events, problems, readings, bedsOfHeadings };
+  return { story: storyOf(file, text, told, asked), events, problems, readings, ...(isHeaded && { bedsFrom }) };
 }
 
 /** A line read with the words above it, told by its own. */

@@ -72,7 +72,8 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   const note: Note = {
     ...said,
     title: checked.front?.title,
-    beds: [...new Set([...beds, ...body.bedsOfHeadings])],
+    beds: [...new Set([...beds, ...(body.bedsFrom ?? []).flatMap((part) => part.beds)])],
+    ...(body.bedsFrom !== undefined && { bedsFrom: body.bedsFrom }),
     story: body.story.filter(({ place: { line } }) => !isRemark(line)),
     photos,
     ...(described.length > 0 && { photoWords: described }),

@@ -182,7 +182,7 @@ function noFolder(root: string, error: unknown): Problem {
 
 /** How a first garden is begun. */
 export const howToStart =
-  'One dated note is enough to start: write notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".';
+  '"plotreel start" in an empty folder begins a garden. One dated note is enough, too: notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".';
 
 function folderNotFile(name: string): Problem {
   return problem(

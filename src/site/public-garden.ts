@@ -108,11 +108,13 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
   const notes = garden.notes.filter((note) => !note.private && (note.beds.length === 0 || note.beds.some(bedIsPublic)));
   const openFiles = new Set(notes.map(({ place }) => place.file));
   const closedFiles = new Set(garden.notes.flatMap(({ place }) => (openFiles.has(place.file) ? [] : [place.file])));
+  const bedsFrom = new Map(notes.map((note) => [note.place.file, note.bedsFrom]));
   const openEvents = garden.events.flatMap((event) => {
     const isOpen =
       !event.private &&
       !OWN_BUSINESS.has(event.kind) &&
       !closedFiles.has(event.place.file) &&
+      !isUnderPrivateBed(event, bedsFrom.get(event.place.file), bedIsPublic) &&
       varietyIsPublic(event.variety) &&
       gearIsPublic(event.gear);
     return isOpen ? publicMove(withoutPrices(event), bedIsPublic) : [];
@@ -317,10 +319,17 @@ function asPublished(episode: Episode, bedIsPublic: IsPublic, all: ReadonlyMap<s
   };
 }
 
+/** A line without a bed speaks of that of the heading above it. */
+function isUnderPrivateBed({ bed, place }: Event, bedsFrom: Note["bedsFrom"], bedIsPublic: IsPublic): boolean {
+  const { beds = [] } = (bed === undefined && bedsFrom?.findLast(({ line }) => line <= place.line)) || {};
+  return beds.length > 0 && !beds.some(bedIsPublic);
+}
+
 function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<string>, hidden: readonly string[]): Note {
   return {
     ...note,
     beds: note.beds.filter(bedIsPublic),
+    bedsFrom: note.bedsFrom?.map(({ line, beds }) => ({ line, beds: beds.filter(bedIsPublic) })),
     photos: note.photos.filter((photo) => photoPaths.has(photo)),
     photoWords: undefined,
     story: note.story

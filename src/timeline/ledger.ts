@@ -229,7 +229,8 @@ export function bedLedger(ledger: Ledger, id: string): BedLedger {
 /** The beds a line speaks of: its own, else those its note is about. Empty when it could be any. */
 export function bedsMeant(ledger: Ledger, event: Event): readonly string[] {
   if (event.bed !== undefined) return [event.bed];
-  return ledger.notes.get(event.place.file)?.beds ?? [];
+  const { beds = [], bedsFrom } = ledger.notes.get(event.place.file) ?? {};
+  return bedsFrom?.findLast(({ line }) => line <= event.place.line)?.beds ?? beds;
 }
 
 /** Whether the records keep a bed or variety to themselves. */

@@ -98,7 +98,7 @@ describe("a first garden", () => {
     const missing = await run(["check"]);
     expect(missing.exitCode).toBe(1);
     expect(missing.out).toContain("There is no records folder");
-    expect(missing.out).toContain("One dated note is enough to start");
+    expect(missing.out).toContain('"plotreel start" in an empty folder begins a garden');
   });
 });
 

@@ -15,7 +15,7 @@ export interface Ran {
 /** Runs one command in a folder of its own, as a person would, but with the terminal and the cache at hand. */
 export async function run(
   argv: readonly string[],
-  given: { cwd?: string; today?: string; keys?: readonly string[] } = {},
+  given: { cwd?: string; today?: string; keys?: readonly string[]; effects?: Partial<Effects> } = {},
 ): Promise<Ran> {
   const cwd = given.cwd ?? emptyFolder();
   const out: string[] = [];
@@ -33,6 +33,7 @@ export async function run(
     today: () => given.today ?? "2026-07-18",
     untilStopped: () => Promise.resolve(),
     cacheFor: () => path.join(cwd, ".cache"),
+    ...given.effects,
   };
   const exitCode = await main(argv, effects);
   return { exitCode, out: out.join("\n"), err: err.join("\n"), cwd };

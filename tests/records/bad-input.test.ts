@@ -171,7 +171,7 @@ describe("folders", () => {
     expect(await problemsOf({})).toEqual([
       `hint folder/empty
   There are no records here yet.
-  One dated note is enough to start: write notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".`,
+  "plotreel start" in an empty folder begins a garden. One dated note is enough, too: notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".`,
     ]);
   });
 

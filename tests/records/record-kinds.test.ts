@@ -111,6 +111,11 @@ base: garden`,
     });
   });
 
+  test("a camera's clock is UTC or local, in any case", async () => {
+    const { settings } = await read({ "garden.md": file("clip clocks: {One: UTC, Other: utc, Third: Local}") });
+    expect(settings.clipClocks).toEqual({ One: "UTC", Other: "UTC", Third: "local" });
+  });
+
   test("without it nothing depends on the machine", async () => {
     const { settings } = await read({ "notes/2026-05-16-a.md": "Rain.\n" });
     expect(settings).toMatchObject({

@@ -149,7 +149,7 @@ describe("places", () => {
     expect(problems.map(problemText)).toEqual([
       `error folder/missing
   There is no records folder at ${path.join(work, "nowhere")}.
-  Make it, or give another with --records. One dated note is enough to start: write notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".`,
+  Make it, or give another with --records. "plotreel start" in an empty folder begins a garden. One dated note is enough, too: notes/2026-05-16-first.md with a line such as "- sowed Boltardy beetroot in Long Bed".`,
     ]);
   });
 

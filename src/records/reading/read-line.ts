@@ -5,6 +5,7 @@
  */
 import type { Event, EventKind, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
+import { takeBedWithin } from "../new-beds.ts";
 import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
@@ -113,13 +114,19 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
       const again = readForm(line, context, find);
       if (again !== undefined) return made("facts", again.read.events, [], again.read.problems);
     }
-    return made("facts", eventsOf(decision.facts, line, context), [], ofDates(form));
+    const events = eventsOf(decision.facts, line, context);
+    if (events.every(({ bed }) => bed === undefined)) takeBedWithin(wordsOf(line.text), line.text, names, line.place);
+    return made("facts", events, [], ofDates(form));
   }
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
     const events = eventsOf(facts, line, context);
-    const plain = events.map((event) => printEvent(event, names));
+    // With its day where that is not the note's: a plain line has to say all that the event says.
+    const plain = events.map((event) => {
+      const said = printEvent(event, names);
+      return event.day === note.day ? said : `${said} on ${event.day}`;
+    });
     const said = plain.join("\n");
     // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
     const isChoice =

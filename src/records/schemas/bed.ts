@@ -3,6 +3,7 @@ import * as z from "zod";
 import type { Bed, DatedWork, RecordFile, Stake } from "../../model.ts";
 import { unitCalled } from "../units.ts";
 import { compass, framePoint, names, planPoint, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
+import { forViewers, forYou } from "./meaning.ts";
 import { recordKeys } from "./record.ts";
 
 /** "4 x 1.2 m", "12 x 4 ft", "4 m x 120 cm". */
@@ -33,7 +34,10 @@ function metres(value: string | undefined, unitName: string | undefined): number
 
 const work = z.preprocess(
   (value) => (typeof value === "string" ? { what: value } : value),
-  z.strictObject({ what: text, on: roughDay.optional() }),
+  z.strictObject({
+    what: forViewers("what it is", "leaf mould", text),
+    on: forViewers("the day, month or year", "2025-11", roughDay.optional()),
+  }),
 );
 
 /** What a bed is built of or filled with: one text, or a list of texts and dated texts. */
@@ -48,31 +52,51 @@ const lengthCm = readAs((written) => {
 });
 
 const stake = z
-  .strictObject({ foot: framePoint, top: framePoint, length: lengthCm })
+  .strictObject({
+    foot: forYou("where it meets the ground, in the photo", "[0.5, 0.9]", framePoint),
+    top: forYou("its upper end, in the photo", "[0.5, 0.4]", framePoint),
+    length: forYou("from foot to top, with its unit", "1.2 m", lengthCm),
+  })
   .transform(({ foot, top, length }): Stake => ({ foot, top, lengthCm: length }));
 
 const viewpoint = z.strictObject({
-  name: text,
-  spot: text.optional(),
-  looking: compass.optional(),
-  outline: z.array(framePoint).optional(),
-  stake: stake.optional(),
+  name: forViewers("what the spot is called: its folder's name below the bed's photos", "gate", text),
+  spot: forYou("how to find it", "from the gate post, chest height", text.optional()),
+  looking: forYou("which way the camera looks: a word, or degrees from north", "north-west", compass.optional()),
+  outline: forYou(
+    "the bed's corners in the photo, as fractions of its width and height from the upper left",
+    "[[0.1, 0.4], [0.9, 0.4], [0.5, 1]]",
+    z.array(framePoint).optional(),
+  ),
+  stake: forYou(
+    "a stake of known length that stands in the photo, so that heights can be measured",
+    "{ foot: [0.5, 0.9], top: [0.5, 0.4], length: 1.2 m }",
+    stake.optional(),
+  ),
 });
 
 export const bedSchema = z.strictObject({
   ...recordKeys,
-  site: text.optional(),
-  "also called": names.optional(),
-  size: size.optional(),
-  plan: planPoint.optional(),
-  facing: compass.optional(),
-  shade: texts.optional(),
-  soil: text.optional(),
-  built: works.optional(),
-  filled: works.optional(),
-  "in use since": since.optional(),
-  "in use until": since.optional(),
-  viewpoints: z.array(viewpoint).optional(),
+  site: forViewers("the piece of ground it lies in: that file's name or title", "the plot", text.optional()),
+  "also called": forViewers("other names that your notes may use for it", "[arch, top arch]", names.optional()),
+  size: forViewers("length and width, with a unit of length", "4 x 1.2 m", size.optional()),
+  plan: forViewers("where its south-west corner lies on the site's plan", "{ x: 2, y: 5.5 }", planPoint.optional()),
+  facing: forViewers("which way it faces: a word, or degrees from north", "south", compass.optional()),
+  shade: forYou(
+    "what shades it, with the direction, the height and how far away it is",
+    '"wall to the east, 3 m high, 2 m away"',
+    texts.optional(),
+  ),
+  soil: forViewers("what it is filled with, or the ground it is", "sandy loam", text.optional()),
+  built: forViewers("what it is built of, with the day where you know it", "larch boards", works.optional()),
+  filled: forViewers("what it was filled with", "[compost, { what: leaf mould, on: 2025-11 }]", works.optional()),
+  "in use since": forViewers("the day, month or year it came into use", "March 2023", since.optional()),
+  "in use until": forViewers("the day, month or year it was given up", "2026-12-31", since.optional()),
+  viewpoints: forViewers(
+    "the spots it is photographed from again and again",
+    "[{ name: gate, looking: north }]",
+    z.array(viewpoint).optional(),
+  ),
 });
 
 export function makeBed(file: RecordFile, front: z.output<typeof bedSchema>): Bed {

@@ -2,39 +2,55 @@
 import * as z from "zod";
 import type { Episode, EpisodePromise, EpisodeStop, Place, RecordFile } from "../../model.ts";
 import { clock, day, duration, filmTime, link, oneOf, text, texts } from "./fields.ts";
+import { forViewers, forYou } from "./meaning.ts";
 import { recordKeys } from "./record.ts";
 
 const stop = z.preprocess(
   (value) => (typeof value === "string" ? { bed: value } : value),
-  z.strictObject({ bed: text, at: filmTime.optional() }),
+  z.strictObject({
+    bed: forViewers("the bed", "Long Bed", text),
+    at: forViewers("where in the film it begins", "6:40", filmTime.optional()),
+  }),
 );
 
 const promise = z.preprocess(
   (value) => (typeof value === "string" ? { what: value } : value),
   z.strictObject({
-    what: text,
-    bed: text.optional(),
-    due: day.optional(),
-    kept: text.optional(),
-    at: filmTime.optional(),
+    what: forViewers("what viewers were told they would see", "show the leeks again", text),
+    bed: forViewers("the bed it is about", "Long Bed", text.optional()),
+    due: forViewers("the day by which", "2026-07-31", day.optional()),
+    kept: forViewers("the day or the episode in which it was kept", "2026-07-tour", text.optional()),
+    at: forViewers("where in the film it was said", "4:10", filmTime.optional()),
   }),
 );
 
 export const episodeSchema = z.strictObject({
   ...recordKeys,
-  date: day,
-  published: day.optional(),
-  status: oneOf(["planned", "filmed", "published"]).optional(),
-  target: duration.optional(),
-  start: clock.optional(),
-  link: link.optional(),
-  stops: z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(stop)).optional(),
-  "first stop": text.optional(),
-  "last stop": text.optional(),
-  promised: z.array(promise).optional(),
-  must: texts.optional(),
-  keep: texts.optional(),
-  skip: texts.optional(),
+  date: forViewers("the day it is filmed", "2026-07-18", day),
+  published: forViewers("the day it came out", "2026-07-22", day.optional()),
+  status: forViewers(
+    "how far it is; only a published film is shown to viewers",
+    "published",
+    oneOf(["planned", "filmed", "published"]).optional(),
+  ),
+  target: forYou("how long it should become, in minutes unless you say otherwise", "12 min", duration.optional()),
+  start: forYou("when you begin to film", '"09:15"', clock.optional()),
+  link: forViewers("where the film can be watched: its whole address", "https://films.example/july", link.optional()),
+  stops: forViewers(
+    "the beds it shows, in the order of the walk, with their time in the film when it is out",
+    '[Long Bed, { bed: Cold Frame, at: "6:40" }]',
+    z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(stop)).optional(),
+  ),
+  "first stop": forYou("the bed to begin at", "Long Bed", text.optional()),
+  "last stop": forYou("the bed to end at", "Cold Frame", text.optional()),
+  promised: forViewers(
+    "what viewers were told they would see",
+    "[{ what: show the leeks again, bed: Long Bed, due: 2026-07-31 }]",
+    z.array(promise).optional(),
+  ),
+  must: forYou("what has to be in the film, by bed, crop or variety", "[the leeks]", texts.optional()),
+  keep: forYou("what would have fallen out for want of time, and stays", "[the beetroot]", texts.optional()),
+  skip: forYou("what is not to be in the film", "[the mint]", texts.optional()),
 });
 
 export interface EpisodeLinks {

@@ -8,6 +8,7 @@ import { parseDay, parseMonthDay, parseSince, type RefusedDay } from "../../cale
 import type { Giver, Obtained } from "../../model.ts";
 import type { RuleName } from "../problem-rules.ts";
 import { ruleOfRefusedDay } from "../refused-days.ts";
+import { forViewers, forYou } from "./meaning.ts";
 
 /** A refusal with its own sentences, carried in a zod issue. */
 export interface Refusal {
@@ -74,12 +75,13 @@ export function number(bounds: { readonly from: number; readonly to: number; rea
 
 /** One of a few words, in any case. */
 export function oneOf<const Word extends string>(words: readonly Word[]) {
-  return readAs((written): Reading<Word> => {
+  const word = readAs((written): Reading<Word> => {
     const lower = written.toLowerCase().replace(/[-_\s]+/g, " ");
-    const word = words.find((known) => known === lower);
-    if (word !== undefined) return { value: word };
+    const found = words.find((known) => known.toLowerCase() === lower);
+    if (found !== undefined) return { value: found };
     return wrongValue(`"${written}" is not a value of this key.`, `Write ${orList(words)}.`);
   });
+  return word.meta({ words });
 }
 
 export const day = readAs((written): Reading<string> => {
@@ -162,8 +164,12 @@ export const framePoint = z.tuple([number({ from: 0, to: 1 }), number({ from: 0,
 
 /** A point of a site's plan, metres. */
 export const planPoint = z.strictObject({
-  x: number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ }),
-  y: number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ }),
+  x: forViewers(
+    "metres to the east of the site's south-west corner",
+    "2",
+    number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ }),
+  ),
+  y: forViewers("metres to the north of it", "5.5", number({ from: -10_000, to: 10_000, unit: /(?<!\s)\s*m$/ })),
 });
 
 const compassWords = [
@@ -207,9 +213,13 @@ export const position = z.preprocess(
   (written) => (typeof written === "string" && /\p{L}/u.test(written) && !/\d/.test(written) ? undefined : written),
   z
     .strictObject({
-      latitude: number({ from: -90, to: 90 }),
-      longitude: number({ from: -180, to: 180 }),
-      elevation: number({ from: -430, to: 8000, unit: /(?<!\s)\s*m$/ }).optional(),
+      latitude: forYou("degrees, north of the equator above none", "54.3", number({ from: -90, to: 90 })),
+      longitude: forYou("degrees, east of Greenwich above none", "-5.6", number({ from: -180, to: 180 })),
+      elevation: forYou(
+        "metres above the sea",
+        "30",
+        number({ from: -430, to: 8000, unit: /(?<!\s)\s*m$/ }).optional(),
+      ),
     })
     .optional(),
 );

@@ -15,6 +15,7 @@ import {
   texts,
   wrongValue,
 } from "./fields.ts";
+import { forViewers, forYou } from "./meaning.ts";
 import { makePrices, nextYearKeys } from "./next-year.ts";
 import { recordKeys } from "./record.ts";
 
@@ -69,8 +70,8 @@ const base = readAs((written) => {
 /** No standard says how low the sun must stand, so both altitudes are the person's own. */
 const lowSun = z
   .strictObject({
-    from: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
-    to: number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ }),
+    from: forYou("the lower height", "-4", number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ })),
+    to: forYou("the upper height", "6", number({ from: -18, to: 45, unit: /(?<!\s)\s*(°|degrees?)$/ })),
   })
   .transform((written, context) => {
     if (written.from < written.to) return written;
@@ -84,36 +85,84 @@ const lowSun = z
 
 export const gardenSchema = z.strictObject({
   ...recordKeys,
-  plotreel: form.optional(),
-  name: text.optional(),
-  place: position,
-  "time zone": timeZone.optional(),
-  units: oneOf(["metric", "us"]).optional(),
-  language: language.optional(),
-  "last frost": monthDay.optional(),
-  "first frost": monthDay.optional(),
-  "season starts": monthDay.optional(),
-  "narration rate": number({ from: 40, to: 300, unit: /(?<!\s)\s*words a minute$/ }).optional(),
-  "photo gap": number({ from: 1, to: 366, unit: /(?<!\s)\s*days?$/ }).optional(),
-  kit: texts.optional(),
-  "clip clocks": z.record(z.string(), oneOf(["UTC", "local"])).optional(),
-  notices: oneOf(["us", "uk", "au", "eu", "all"]).optional(),
-  "wrap without": z
-    .preprocess(
-      (written) => (typeof written === "string" ? written.split(",").map((one) => one.trim()) : written),
-      z.array(oneOf(["pinned comment", "shorts", "post", "newsletter"])),
-    )
-    .optional(),
-  "poison centre": text.optional(),
-  "poison center": text.optional(),
-  animals: names.optional(),
-  weights: z.record(z.string(), number({ from: 0, to: 100 })).optional(),
-  "film between": clockSpan.optional(),
-  "low sun": lowSun.optional(),
+  plotreel: forYou("the form the records are written in: 1, the only one so far", "1", form.optional()),
+  name: forViewers("what the garden is called", "Gullstone Gardens", text.optional()),
+  place: forYou(
+    "where it lies on Earth, for sun, light and seasons; never published",
+    "{ latitude: 54.3, longitude: -5.6, elevation: 30 }",
+    position,
+  ),
+  "time zone": forViewers(
+    "as phones and computers write it; it tells which day is today",
+    "Europe/London",
+    timeZone.optional(),
+  ),
+  units: forViewers("the units that pages are written in", "metric", oneOf(["metric", "us"]).optional()),
+  language: forViewers("which English, for dates, numbers and names of crops", "en-GB", language.optional()),
+  "last frost": forViewers("the usual last frost of spring, month and day", "20 April", monthDay.optional()),
+  "first frost": forViewers("the usual first frost of autumn", "5 November", monthDay.optional()),
+  "season starts": forViewers(
+    "the day a season begins; without it 1 January, south of the equator 1 July",
+    "1 January",
+    monthDay.optional(),
+  ),
+  "narration rate": forYou(
+    "words a minute in which you speak on camera",
+    "130",
+    number({ from: 40, to: 300, unit: /(?<!\s)\s*words a minute$/ }).optional(),
+  ),
+  "photo gap": forYou(
+    "days without a photo of a bed before the brief asks for one",
+    "14",
+    number({ from: 1, to: 366, unit: /(?<!\s)\s*days?$/ }).optional(),
+  ),
+  kit: forYou("what to pack on a filming day", "[small camera, spare battery]", texts.optional()),
+  "clip clocks": forYou(
+    "whether the clock in a camera's films is UTC or local, by the camera's maker and model",
+    '{ "Maker Model 3": local }',
+    z.record(z.string(), oneOf(["UTC", "local"])).optional(),
+  ),
+  notices: forYou(
+    "whose rules hold for what must be said of gifts and payments, where your English does not tell; all is the strictest",
+    "uk",
+    oneOf(["us", "uk", "au", "eu", "all"]).optional(),
+  ),
+  "wrap without": forYou(
+    "what the wrap need not write",
+    "[newsletter]",
+    z
+      .preprocess(
+        (written) => (typeof written === "string" ? written.split(",").map((one) => one.trim()) : written),
+        z.array(oneOf(["pinned comment", "shorts", "post", "newsletter"])),
+      )
+      .optional(),
+  ),
+  "poison centre": forYou(
+    "whom to call when something poisonous was eaten; printed in briefs as you write it",
+    "555 0100, day and night",
+    text.optional(),
+  ),
+  "poison center": forYou("the same, as it is spelled in the US", "555 0100", text.optional()),
+  animals: forViewers("animals you keep, so that what is poisonous to them is told", "[cats, hens]", names.optional()),
+  weights: forYou(
+    "how much a kind of thing matters in your tours, times the usual; docs/planning.md names the kinds",
+    "{ follow-up: 1.5 }",
+    z.record(z.string(), number({ from: 0, to: 100 })).optional(),
+  ),
+  "film between": forYou("the hours in which you can film", "8:00 to 13:00", clockSpan.optional()),
+  "low sun": forYou(
+    "between which heights of the sun, in degrees, the light counts as low",
+    "{ from: -4, to: 6 }",
+    lowSun.optional(),
+  ),
   ...nextYearKeys,
-  address: link.optional(),
-  public: oneOf(["only described"]).optional(),
-  base: base.optional(),
+  address: forViewers("the address of your public site, without a path", "https://garden.example", link.optional()),
+  public: forYou(
+    "turns the rule round: then viewers see only what a file describes",
+    "only described",
+    oneOf(["only described"]).optional(),
+  ),
+  base: forViewers("the path below that address, where there is one", "/garden/", base.optional()),
 });
 
 /** What holds where garden.md is silent. The time zone is UTC so that no machine's own zone can change an output. */

@@ -5,6 +5,7 @@ import { didYouMean } from "../nearest-spelling.ts";
 import { pickUnitCalled } from "../quantities.ts";
 import { unitCalled } from "../units.ts";
 import { type Refusal, readAs, wrongValue } from "./fields.ts";
+import { forYou } from "./meaning.ts";
 
 const amountFirst = /^(?:about\s+)?(\d{1,20}(?:[.,]\d{1,20})?)\s*(\S.*)$/i;
 
@@ -78,9 +79,17 @@ const list = <Schema extends z.ZodType>(item: Schema) =>
   z.preprocess((value) => (typeof value === "string" ? [value] : value), z.array(item));
 
 export const nextYearKeys = {
-  goals: list(goal).optional(),
-  pins: list(pin).optional(),
-  prices: z.record(z.string(), price).optional(),
+  goals: forYou(
+    "how much you want of what next year: a weight, a volume, jars or pieces",
+    "[10 kg of leeks, 18 pints of tomato sauce]",
+    list(goal).optional(),
+  ),
+  pins: forYou("what grows where next year whatever a plan says", "[tomatoes in Tomato Pots]", list(pin).optional()),
+  prices: forYou(
+    "what produce is worth to you, for a weight or a piece, by crop or variety",
+    "{ leek: 3 a kg }",
+    z.record(z.string(), price).optional(),
+  ),
 };
 
 export function makePrices(written: Readonly<Record<string, Omit<Price, "of">>> | undefined): readonly Price[] {

@@ -2,13 +2,18 @@
 import * as z from "zod";
 import type { Maturity, Obtained, RecordFile, Source, Variety } from "../../model.ts";
 import { howObtained, link, names, number, obtained, readAs, text, truth, wrongValue } from "./fields.ts";
+import { forViewers } from "./meaning.ts";
 import { recordKeys } from "./record.ts";
 
 const sourceKeys = z.strictObject({
-  name: text.optional(),
-  link: link.optional(),
-  obtained: obtained.optional(),
-  year: number({ from: 1800, to: 2199 }).optional(),
+  name: forViewers("the seed house, the swap or the person, as it may be said", "Drift Lane Seeds", text.optional()),
+  link: forViewers("where viewers find it", "https://seeds.example/leek", link.optional()),
+  obtained: forViewers(
+    "how you came by it; a gift of a seller, a loan, a payment and a commission are said wherever it is named",
+    "swapped",
+    obtained.optional(),
+  ),
+  year: forViewers("the year it came", "2025", number({ from: 1800, to: 2199 }).optional()),
 });
 const source = z.preprocess((value) => (typeof value === "string" ? { name: value } : value), sourceKeys);
 
@@ -30,31 +35,41 @@ const maturityWords = readAs(
   },
 );
 
+const maturityStart = readAs((written): { value: Maturity["from"] } | ReturnType<typeof wrongValue> =>
+  /^(sowing|planting)$/i.test(written)
+    ? { value: written.toLowerCase() as Maturity["from"] }
+    : wrongValue(`"${written}" is no place to count days from.`, "Write sowing or planting."),
+);
+
 const maturity = z.union([
   maturityWords,
   z.strictObject({
-    days: number({ from: 1, to: 9999, unit: /(?<!\s)\s*days?$/ }),
-    from: readAs((written): { value: Maturity["from"] } | ReturnType<typeof wrongValue> =>
-      /^(sowing|planting)$/i.test(written)
-        ? { value: written.toLowerCase() as Maturity["from"] }
-        : wrongValue(`"${written}" is no place to count days from.`, "Write sowing or planting."),
-    ).optional(),
+    days: forViewers("how many", "95", number({ from: 1, to: 9999, unit: /(?<!\s)\s*days?$/ })),
+    from: forViewers("where they are counted from: sowing or planting", "planting", maturityStart.optional()),
   }),
 ]);
 
 export const varietySchema = z.strictObject({
   ...recordKeys,
-  crop: text.optional(),
-  botanical: text.optional(),
-  "say it as": text.optional(),
-  "also spelled": names.optional(),
-  source: source.optional(),
-  link: link.optional(),
-  obtained: obtained.optional(),
-  "days to maturity": maturity.optional(),
-  perennial: truth.optional(),
-  "thank by name": truth.optional(),
-  caution: text.optional(),
+  crop: forViewers("the kind of plant", "leek", text.optional()),
+  botanical: forViewers("its botanical name", "Allium porrum", text.optional()),
+  "say it as": forViewers("how you say the name on camera", "MUSS-el-bruh", text.optional()),
+  "also spelled": forViewers("other spellings that your notes may use", "[Musselborough]", names.optional()),
+  source: forViewers(
+    "where it came from: a name, or the keys below",
+    "{ name: Drift Lane Seeds, obtained: bought, year: 2025 }",
+    source.optional(),
+  ),
+  link: forViewers('the same as "link" of its source', "https://seeds.example/leek", link.optional()),
+  obtained: forViewers('the same as "obtained" of its source', "saved", obtained.optional()),
+  "days to maturity": forViewers(
+    "days until it is first picked, and from where they are counted: sowing or planting",
+    "95 from planting",
+    maturity.optional(),
+  ),
+  perennial: forViewers("true when it stands from year to year", "false", truth.optional()),
+  "thank by name": forViewers("true when the person it came from may be named in thanks", "true", truth.optional()),
+  caution: forViewers("a short warning that goes wherever it is shown", "all parts are poisonous", text.optional()),
 });
 
 /** What is said of a source that has no name. */

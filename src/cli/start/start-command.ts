@@ -1,0 +1,64 @@
+/** `plotreel start`: a garden in an empty folder, from four questions or flags; its photos brought in; the garden opened. */
+import path from "node:path";
+import { preparedText } from "../../store/index.ts";
+import { CommandError, EXIT } from "../command-error.ts";
+import type { Effects } from "../effects.ts";
+import { ingest } from "../ingest-command.ts";
+import { loadGarden } from "../load-garden.ts";
+import { watch } from "../watch-command.ts";
+import { firstFiles, firstNote } from "./first-files.ts";
+import { type StartFlags, startAnswers } from "./start-questions.ts";
+import { readTowns } from "./towns.ts";
+
+export interface StartOptions extends StartFlags {
+  /** Relative to the current folder, or absolute; the current one unless given. */
+  readonly records?: string | undefined;
+  readonly today?: string | undefined;
+  /** False when the garden is not to be opened in the browser. */
+  readonly open?: boolean | undefined;
+}
+
+/** What systems leave in a folder by themselves. */
+const NOBODYS = /^(?:\..*|desktop\.ini|thumbs\.db|lost\+found)$/iu;
+
+export async function start(options: StartOptions, effects: Effects): Promise<number> {
+  const dir = path.resolve(effects.cwd, options.records ?? ".");
+  await refuseTaken(dir, effects);
+  const { garden, photos } = await startAnswers(options, () => readTowns(preparedText("towns.tsv")), effects);
+  const today = options.today ?? effects.today(garden.timeZone);
+  for (const { file, text, runs } of firstFiles(garden, today, effects.opener())) {
+    if (!(await effects.createText(path.join(dir, file), text)))
+      throw new CommandError(`${file} appeared in ${dir} in this moment and was left as it is.`, EXIT.couldNot);
+    if (runs === true) await effects.makeRunnable(path.join(dir, file));
+  }
+  effects.out(
+    `${garden.name} begins in ${dir}. README.txt in it says which files are yours and how to keep them safe.`,
+  );
+  if (photos !== undefined)
+    await ingest(await loadGarden({ records: dir, today }, effects), { folder: photos }, effects);
+  const note = path.join(dir, firstNote(today));
+  effects.out("");
+  effects.out("What to do next:");
+  effects.out(`1. Write what happened into ${note}, a line for each thing.`);
+  effects.out(`2. In ${dir}, "plotreel check --reading" shows what each line is taken to say.`);
+  effects.out('3. "plotreel brief" with the day you film makes the brief; "plotreel watch --open" opens the garden.');
+  if (options.open === false || !effects.canAsk) return EXIT.done;
+  effects.out("");
+  return watch({ records: dir, today: options.today, open: true }, effects);
+}
+
+async function refuseTaken(dir: string, effects: Effects): Promise<void> {
+  const names = (await effects.namesIn(dir)) ?? [];
+  if (names.some((name) => name.toLowerCase() === "garden.md"))
+    throw new CommandError(
+      `${dir} is a garden already. "plotreel watch --open" in it opens it; nothing was changed.`,
+      EXIT.couldNot,
+    );
+  const others = names.filter((name) => !NOBODYS.test(name));
+  if (others.length === 0) return;
+  const some = others.slice(0, 3).join(", ");
+  throw new CommandError(
+    `${dir} holds other files (${some}${others.length > 3 ? " and more" : ""}), and a garden wants a folder of its own. Make an empty one, or name it: plotreel start --records my-garden`,
+    EXIT.couldNot,
+  );
+}
