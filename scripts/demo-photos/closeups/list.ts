@@ -71,7 +71,7 @@ export const closeUps: readonly CloseUp[] = [
   ),
   close(
     "noire-de-crimee",
-    "2026-07-17 14:41",
+    "2026-07-17 14:22",
     "tomato-pots",
     tomatoes.noireGreen,
     "Still green, dark at the shoulder already",
@@ -106,7 +106,7 @@ export const closeUps: readonly CloseUp[] = [
     squashes.rougeVif,
     "Flat and deeply ribbed, by the wall",
   ),
-  close("black-beauty", "2026-07-17 18:42", "squash-bed", courgettes.blackBeauties, "Nearly black, straight"),
+  close("black-beauty", "2026-07-17 18:29", "squash-bed", courgettes.blackBeauties, "Nearly black, straight"),
   close("striato-di-napoli", "2025-07-05 10:50", "long-bed", courgettes.striatos, "Striped from end to end"),
   close(
     "telegraph",
@@ -257,13 +257,7 @@ export const closeUps: readonly CloseUp[] = [
     leaves.merveille,
     "Bronze at the edge, green at heart",
   ),
-  close(
-    "lobjoits-green-cos",
-    "2026-07-05 18:10",
-    "long-bed",
-    leaves.lobjoits,
-    "Tall and green, the day before it was cut",
-  ),
+  close("lobjoits-green-cos", "2026-07-05 18:10", "long-bed", leaves.lobjoits, "Tall and green, ready to cut"),
   close(
     "royal-sovereign",
     "2026-06-13 11:02",
@@ -283,8 +277,8 @@ export const closeUps: readonly CloseUp[] = [
   close("whinhams-industry", "2026-07-04 18:40", "blueberry-tubs", bushFruit.whinhams, "Dark red and hairy"),
   close(
     "hungarian-hot-wax",
-    "2026-07-15 13:12",
-    "tunnel-north",
+    "2025-08-23 13:31",
+    "tunnel-south",
     peppers.hungarianHotWax,
     "Yellow wax; one has been left to turn",
   ),
