@@ -2,6 +2,7 @@
  * Draws the demo garden's photos, the same bytes every time; README.md beside this file says what they show.
  *
  *   node draw-demo-photos.ts                                    all, into demo-content/photos, with truth.json beside them
+ *   node draw-demo-photos.ts --close-ups [WORD]                 the close-ups of varieties alone, or those with a word in their path
  *   node draw-demo-photos.ts --photo PATH FILE                  one of them, named as it is below photos/, into a file
  *   node draw-demo-photos.ts --megapixels 12 --count 200 DIR    large photos for the bench, into DIR
  */
@@ -12,6 +13,9 @@ import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { isMainThread, parentPort, Worker } from "node:worker_threads";
 import { drawBenchPhotos } from "./bench-photos.ts";
+import type { CloseUp } from "./closeups/close-up.ts";
+import { drawCloseUp } from "./closeups/draw-close-up.ts";
+import { closeUps } from "./closeups/list.ts";
 import type { PhotoTruth } from "./draw.ts";
 import { drawPhoto, frameOutline } from "./draw.ts";
 import { photoPlans, series } from "./schedule.ts";
@@ -35,7 +39,7 @@ function work(): void {
 
 async function drawAll(): Promise<void> {
   const plans = photoPlans();
-  const wanted = new Set(plans.map((plan) => plan.path));
+  const wanted = new Set([...plans, ...closeUps].map((plan) => plan.path));
   await mkdir(photosFolder, { recursive: true });
   for (const file of await readdir(photosFolder, { recursive: true }))
     if (file.endsWith(".jpg") && !wanted.has(file)) await rm(join(photosFolder, file));
@@ -84,20 +88,50 @@ async function drawAll(): Promise<void> {
   console.log(`${plans.length} photos, ${(bytes / 1024 / 1024).toFixed(2)} MiB`);
 }
 
+/** Draws close-ups one after the other, with the words beside them. */
+async function drawCloseUps(plans: readonly CloseUp[]): Promise<void> {
+  let bytes = 0;
+  for (const [index, plan] of plans.entries()) {
+    const jpeg = await drawCloseUp(plan);
+    const path = join(photosFolder, plan.path);
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, jpeg);
+    await writeFile(path.replace(/\.jpg$/, ".md"), plan.sidecar);
+    bytes += jpeg.length;
+    console.log(`${index + 1} of ${plans.length}  ${plan.path}  ${Math.round(jpeg.length / 1024)} KiB`);
+  }
+  console.log(`${plans.length} close-ups, ${(bytes / 1024 / 1024).toFixed(2)} MiB`);
+}
+
 async function drawOne(photo: string, file: string): Promise<void> {
+  const close = closeUps.find(({ path }) => path === photo);
+  if (close !== undefined) {
+    await writeFile(file, await drawCloseUp(close));
+    return;
+  }
   const plan = photoPlans().find(({ path }) => path === photo);
-  if (plan === undefined) throw new Error(`No photo is called ${photo}; truth.json names them all.`);
+  if (plan === undefined)
+    throw new Error(`No photo is called ${photo}; truth.json and closeups/list.ts name them all.`);
   await writeFile(file, (await drawPhoto(plan, fine)).jpeg);
 }
 
 if (!isMainThread) work();
 else {
   const { values, positionals } = parseArgs({
-    options: { megapixels: { type: "string" }, count: { type: "string" }, photo: { type: "string" } },
+    options: {
+      megapixels: { type: "string" },
+      count: { type: "string" },
+      photo: { type: "string" },
+      "close-ups": { type: "boolean" },
+    },
     allowPositionals: true,
   });
   const [dir] = positionals;
-  if (values.photo !== undefined) await drawOne(values.photo, dir ?? "photo.jpg");
+  if (values["close-ups"]) await drawCloseUps(closeUps.filter(({ path }) => path.includes(dir ?? "")));
+  else if (values.photo !== undefined) await drawOne(values.photo, dir ?? "photo.jpg");
   else if (dir) await drawBenchPhotos(dir, Number(values.count ?? 200), Number(values.megapixels ?? 12));
-  else await drawAll();
+  else {
+    await drawAll();
+    await drawCloseUps(closeUps);
+  }
 }

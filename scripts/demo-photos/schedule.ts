@@ -81,12 +81,16 @@ const positions: Readonly<Record<string, readonly [number, number, number]>> = {
   yard: [54.2969, -5.5987, 6],
   tunnel: [54.2984, -5.6122, 29],
 };
-const siteOf = (bed: string): string => (bed === "tomato-pots" ? "yard" : bed === "tunnel-north" ? "tunnel" : "hill");
+const yard = ["tomato-pots", "step-pots", "herb-trough"];
+const siteOf = (bed: string): string => (yard.includes(bed) ? "yard" : bed.startsWith("tunnel") ? "tunnel" : "hill");
+
+/** Hours the garden's clock is ahead of UTC: one from the end of March to the end of October. */
+const ahead = (day: string): number => (day.slice(5) >= "03-30" && day.slice(5) < "10-26" ? 1 : 0);
 
 const two = (n: number): string => String(n).padStart(2, "0");
 
 /** What the phone noted: an offset on most, sub-seconds on half, a position on some. */
-function phoneFacts(random: Random, day: string, time: string, orientation: number, bed: string): PhoneFacts {
+export function phoneFacts(random: Random, day: string, time: string, orientation: number, bed: string): PhoneFacts {
   const colonDay = day.replaceAll("-", ":");
   const [lat, lon, alt] = positions[siteOf(bed)] as readonly [number, number, number];
   const hasOffset = random() < 0.82;
@@ -96,7 +100,7 @@ function phoneFacts(random: Random, day: string, time: string, orientation: numb
   const [h, m, s] = time.split(":") as [string, string, string];
   return {
     taken: `${colonDay} ${time}`,
-    offset: hasOffset ? "+01:00" : undefined,
+    offset: hasOffset ? `+0${ahead(day)}:00` : undefined,
     subSeconds: hasSubSeconds ? subSeconds : undefined,
     orientation,
     position: hasPosition
@@ -107,11 +111,13 @@ function phoneFacts(random: Random, day: string, time: string, orientation: numb
         }
       : undefined,
     // Every second position comes with its satellite time; 17:15 here is 16:15 UTC.
-    ...(hasPosition && Number(s) % 2 === 0 ? { gpsDay: colonDay, gpsTime: `${two(Number(h) - 1)}:${m}:${s}` } : {}),
+    ...(hasPosition && Number(s) % 2 === 0
+      ? { gpsDay: colonDay, gpsTime: `${two(Number(h) - ahead(day))}:${m}:${s}` }
+      : {}),
   };
 }
 
-const fileName = (day: string, time: string): string =>
+export const fileName = (day: string, time: string): string =>
   `IMG_${day.replaceAll("-", "")}_${time.replaceAll(":", "")}.jpg`;
 
 function viewpointPhotos(): PhotoPlan[] {
