@@ -33,7 +33,7 @@ describe("a garden of one note", () => {
     const home = pageOf("public/index.html");
     expect(texts(home, "main h2")).toEqual(["Growing now", "What changed this week"]);
     expect(texts(home, ".newest .name")).toEqual(["Musselburgh leek", "Radishes"]);
-    expect(texts(home, ".newest .says")).toEqual([
+    expect(texts(home, ".newest .how")).toEqual([
       "Growing in Long Bed since 16 July.",
       "In Long Bed: Sown on 16 July between the leeks.",
     ]);
