@@ -51,7 +51,7 @@ export const PUBLIC_PAGES: readonly PageRow<PublicSite>[] = [
   one("404.astro"),
   one("search.astro", "search"),
   one("varieties/index.astro", "varieties"),
-  one("varieties/filters.css.ts", "varieties"),
+  one("varieties/filters.css.ts", "filterRules"),
   one("varieties.csv.ts", "csv"),
   each<PublicSite, "varietyPages">("varieties/[id].astro", "varietyPages", byId),
   one("beds/index.astro", "beds"),

@@ -19,7 +19,7 @@ import { smallPlates } from "./small-plates.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
 import { varietyCsv } from "./variety-csv.ts";
 import { varietyJson } from "./variety-json.ts";
-import { varietyList } from "./variety-list.ts";
+import { listRules, varietyList } from "./variety-list.ts";
 import { varietyPages } from "./variety-pages.ts";
 import { viewGarden } from "./view.ts";
 
@@ -38,6 +38,7 @@ export function publicSite(
   const shown = once(() => shownIn(view, wraps()));
   const harvests = once(() => harvestsByYear(view));
   const plates = once(() => smallPlates(view, harvests()));
+  const list = once(() => varietyList(view, plates()));
   const sites = once(() => sitesWithBeds(view));
   // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
   const seasons = once(() => recapPages(view, { ...weather, sources: [] }, false));
@@ -58,7 +59,8 @@ export function publicSite(
       asOf: locale.day(today),
     }),
     home: () => publicHome(view, { shown: shown(), wraps: wraps(), plates: plates() }),
-    varieties: () => varietyList(view, plates()),
+    varieties: list,
+    filterRules: () => listRules(list()),
     varietyPages: () => varietyPages(view, shown(), harvests(), plantYields(garden, today)),
     beds: () => bedList(view, sites()),
     bedPages: () => bedPages(view, sites(), shown()),

@@ -87,6 +87,8 @@ export interface PublicSite {
   readonly recaps: readonly RecapPage[];
 
   readonly search: SearchPage;
+  /** CSS that hides what the choices of the variety list leave out. */
+  readonly filterRules: string;
   /** The variety list as CSV. */
   readonly csv: string;
   /** Made for programs: feeds, the variety list as JSON. */
@@ -202,8 +204,6 @@ export interface VarietyListPage {
   readonly csvHref: string;
   readonly jsonHref: string;
   readonly filterHref: string;
-  /** CSS that hides what the choices leave out. */
-  readonly filterRules: string;
   /** Whether any row has a photo: without one no room is kept for them. */
   readonly pictured: boolean;
   /** "71 varieties of 26 crops." */

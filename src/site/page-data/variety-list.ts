@@ -46,7 +46,6 @@ export function varietyList(view: View, plates: SmallPlates): VarietyListPage {
     csvHref: links.csv,
     jsonHref: links.json,
     filterHref: links.varietyFilters,
-    filterRules: filterRules(crops, beds, sources, someNew),
     pictured: rows.some(({ plate }) => plate.thumb !== undefined),
     count:
       rows.length === 0
@@ -147,6 +146,11 @@ function families(view: View, groups: readonly CropGroup[]): VarietyListPage["fa
   return [...found]
     .map(([name, crops]) => ({ name, crops: crops.sort((a, b) => view.compare(a.text, b.text)) }))
     .sort((a, b) => view.compare(a.name, b.name));
+}
+
+/** The rules by which the list narrows without scripts. */
+export function listRules({ crops, beds, sources, someNew }: VarietyListPage): string {
+  return filterRules(crops, beds, sources, someNew);
 }
 
 /**
