@@ -47,11 +47,11 @@ function each<Site, Part extends keyof Site & string>(
 const byId = ({ id }: { readonly id: string }): Params => ({ id });
 
 export const PUBLIC_PAGES: readonly PageRow<PublicSite>[] = [
-  one("index.astro", "home"),
+  one("index.astro", "home", "search"),
   one("404.astro"),
   one("search.astro", "search"),
   one("varieties/index.astro", "varieties"),
-  one("varieties/filters.css.ts", "varieties"),
+  one("varieties/filters.css.ts", "filterRules"),
   one("varieties.csv.ts", "csv"),
   each<PublicSite, "varietyPages">("varieties/[id].astro", "varietyPages", byId),
   one("beds/index.astro", "beds"),

@@ -49,6 +49,19 @@ const maturity = z.union([
   }),
 ]);
 
+/** "yes", "no", or either with words behind it: "yes, in the tunnel only". */
+const growAgain = readAs((written): { value: { would: boolean; words?: string } } | ReturnType<typeof wrongValue> => {
+  const [, answer = "", rest = ""] = /^(yes|no|true|false)\b[\s,;:.]*(.*)$/isu.exec(written.trim()) ?? [];
+  if (answer === "") {
+    return wrongValue(
+      `"${written}" does not say yes or no.`,
+      'Begin with yes or no, for example "yes, in the tunnel only".',
+    );
+  }
+  const would = /^(?:yes|true)$/iu.test(answer);
+  return { value: rest === "" ? { would } : { would, words: rest } };
+});
+
 export const varietySchema = z.strictObject({
   ...recordKeys,
   crop: forViewers("the kind of plant", "leek", text.optional()),
@@ -70,6 +83,11 @@ export const varietySchema = z.strictObject({
   perennial: forViewers("true when it stands from year to year", "false", truth.optional()),
   "thank by name": forViewers("true when the person it came from may be named in thanks", "true", truth.optional()),
   caution: forViewers("a short warning that goes wherever it is shown", "all parts are poisonous", text.optional()),
+  "grow again": forViewers(
+    "yes or no, whether you would grow it again, and more words if you like",
+    "yes, in the tunnel only",
+    growAgain.optional(),
+  ),
 });
 
 /** What is said of a source that has no name. */
@@ -128,6 +146,7 @@ export function makeVariety(
     perennial: front.perennial ?? crop?.perennial,
     ...(front["thank by name"] === true && { thankByName: true }),
     caution: front.caution,
+    ...(front["grow again"] !== undefined && { growAgain: front["grow again"] }),
   };
 }
 

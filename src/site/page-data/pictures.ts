@@ -6,6 +6,7 @@ import type { Garden, Photo } from "../../model.ts";
 import { type PublishedPhoto, panoramaRatio } from "../../photos/index.ts";
 import { siteWords } from "../words/index.ts";
 import type { Links } from "./links.ts";
+import type { Thumb } from "./plate-shapes.ts";
 import type { Link, Picture } from "./shapes.ts";
 
 /** A photo that has a day and copies to show. */
@@ -22,6 +23,7 @@ export interface PictureBook {
   /** The other photos of the moment that a photo stands for. */
   others(photo: ShownPhoto): readonly Link[];
   picture(photo: ShownPhoto): Picture;
+  thumb(photo: ShownPhoto): Thumb;
   isWide(photo: ShownPhoto): boolean;
 }
 
@@ -54,6 +56,11 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     isWide(photo) {
       const size = copies.get(photo.path);
       return size !== undefined && size.width >= size.height;
+    },
+    thumb(photo) {
+      const { files } = copies.get(photo.path) ?? { files: [] };
+      const small = files.find(({ format }) => format === "webp") ?? files[0];
+      return { src: links.photo(small?.name ?? ""), alt: altText(garden, photo) };
     },
     picture(photo) {
       const { files, width, height } = copies.get(photo.path) ?? { files: [], width: 1, height: 1 };

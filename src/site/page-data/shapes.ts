@@ -15,10 +15,12 @@ import type {
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
+import type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 
 export type { Amount } from "../../language/index.ts";
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
+export type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
 
 export interface Link {
@@ -85,6 +87,8 @@ export interface PublicSite {
   readonly recaps: readonly RecapPage[];
 
   readonly search: SearchPage;
+  /** CSS that hides what the choices of the variety list leave out. */
+  readonly filterRules: string;
   /** The variety list as CSV. */
   readonly csv: string;
   /** Made for programs: feeds, the variety list as JSON. */
@@ -111,6 +115,12 @@ export interface HomePage {
   /** The garden's own words about itself, as safe HTML. */
   readonly about: string;
   readonly latest?: EpisodeCard | undefined;
+  /** Of the newest film; of what grows now while there is none. */
+  readonly plates: readonly { readonly plate: SmallPlate; readonly at?: FilmMoment | undefined }[];
+  /** So many of them have photos that they can lead the page. */
+  readonly platesLead: boolean;
+  /** To those there is no room for. */
+  readonly morePlates?: Link | undefined;
   readonly flowering: NamesNow;
   readonly picking: NamesNow;
   readonly pair?: PicturePair | undefined;
@@ -154,17 +164,11 @@ export interface NotebookDay {
   readonly html: string;
 }
 
-/** One variety in the list. */
+/** One variety in the list, or a crop of which nobody noted a variety. */
 export interface VarietyRow {
-  readonly id: string;
-  readonly href: string;
-  readonly name: string;
-  readonly sayAs?: string | undefined;
-  /** "Drift Lane Seeds, bought" */
-  readonly source: string;
-  /** "Long bed and Cold frame", or "Last grown in 2024". */
-  readonly where: string;
-  readonly isNew: boolean;
+  /** Undefined for a crop without a variety. */
+  readonly id?: string | undefined;
+  readonly plate: SmallPlate;
   /** Where a jump to its first letter ends. */
   readonly anchor?: string | undefined;
   /** Filter values. */
@@ -179,6 +183,8 @@ export interface CropGroup {
   readonly cropId: string;
   /** "Tomatoes" */
   readonly name: string;
+  /** Its first. */
+  readonly letter: string;
   readonly rows: readonly VarietyRow[];
   /** First letters of its varieties, in a group too long to look through. */
   readonly letters: readonly Link[];
@@ -198,8 +204,8 @@ export interface VarietyListPage {
   readonly csvHref: string;
   readonly jsonHref: string;
   readonly filterHref: string;
-  /** CSS that hides what the choices leave out. */
-  readonly filterRules: string;
+  /** Whether any row has a photo: without one no room is kept for them. */
+  readonly pictured: boolean;
   /** "71 varieties of 26 crops." */
   readonly count: string;
   readonly groups: readonly CropGroup[];
@@ -246,10 +252,14 @@ export interface VarietyPage {
   readonly sayAs?: string | undefined;
   readonly alsoSpelled: string;
   readonly isNew: boolean;
+  readonly plate: VarietyPlate;
   readonly caution?: string | undefined;
+  /** The plate's first photo, else the nearest that shows it among others. */
   readonly picture?: Picture | undefined;
   readonly result: string;
   readonly source?: SourceLine | undefined;
+  /** The same in one piece. */
+  readonly cameFrom?: string | undefined;
   readonly now: readonly GrownHere[];
   readonly before: readonly { readonly season: string; readonly plantings: readonly GrownHere[] }[];
   readonly picked: readonly { readonly season: string; readonly amount: Amount; readonly times: string }[];
@@ -439,6 +449,8 @@ export interface FieldHomePage {
   readonly naming: Link & { readonly summary: string };
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
+  /** What viewers could be shown and are not yet. */
+  readonly notYetShown: readonly string[];
   /** How the pages look. */
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
