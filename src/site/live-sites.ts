@@ -14,16 +14,16 @@ import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
-import { namingAsked, type PhotoNaming } from "./photo-naming.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
+import { asked, type Workbench } from "./workbench.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
-  /** Takes the names that are tapped; without it nothing can be. */
-  readonly naming?: PhotoNaming | undefined;
+  /** Takes what is tapped and typed; without it pages only show. */
+  readonly workbench?: Workbench | undefined;
 }
 
 /** A brief of which only the name is known until somebody opens it. */
@@ -52,7 +52,7 @@ export async function serveLiveSites(
   const { base } = garden.settings;
   let shown = shownSites(garden, materials);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
-  const take = (at: string, sent: unknown) => materials.naming && namingAsked(materials.naming, at, sent);
+  const take = (at: string, sent: unknown) => materials.workbench && asked(materials.workbench, at, sent);
   const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, take);
   try {
     open.show(shown.pages, shown.publicFiles);
@@ -136,7 +136,7 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], naming } = materials;
+  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], ahead, workbench } = materials;
   const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
   const pages = publicSite(
@@ -148,7 +148,16 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
     films && publicCaptions(garden, open, films),
     lapses,
   );
-  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather, lapses, naming?.state);
+  const field = fieldSite(garden, today, {
+    photos,
+    comparisons,
+    weather,
+    lapses,
+    briefs: tours,
+    fieldLists: tours,
+    ahead,
+    workbench,
+  });
   return {
     pages,
     field,

@@ -1,0 +1,39 @@
+/** What private pages ask of whoever keeps the records, while somebody is there to write: addresses, asks and answers. */
+import type { WorkbenchStates } from "./page-data/field-site.ts";
+import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
+
+export interface Workbench extends WorkbenchStates {
+  readonly naming: PhotoNaming;
+  /** Takes back what was written by that number. */
+  undo(id: number): Promise<TapAnswer>;
+}
+
+export interface TapAnswer {
+  /** One sentence for the person. */
+  readonly told: string;
+  /** Number by which it can be taken back; only when it was written. */
+  readonly undo?: number | undefined;
+  /** The file is another by now: what it says, and the state to agree to. */
+  readonly asks?: { readonly state: string; readonly text: string } | undefined;
+  /** It was taken back. */
+  readonly done?: true | undefined;
+}
+
+/** What came as JSON, of which nothing is known yet. */
+export type Sent = Readonly<Record<string, unknown>>;
+
+/** Addresses that take what is tapped, below the field pages. No record makes a page of such a name. */
+export function asked(workbench: Workbench, at: string, sent: unknown): Promise<TapAnswer> | undefined {
+  if (typeof sent !== "object" || sent === null) return undefined;
+  const said = sent as Sent;
+  switch (at) {
+    case "@name": {
+      const ask = namingAsk(said);
+      return ask && workbench.naming.name(ask);
+    }
+    case "@undo":
+      return Number.isSafeInteger(said.id) ? workbench.undo(said.id as number) : undefined;
+    default:
+      return undefined;
+  }
+}
