@@ -1,25 +1,29 @@
 /** The workbench of `watch`: what pages of its own may write into the records, all through one door. */
-import type { Garden } from "../model.ts";
+import type { Day, Garden } from "../model.ts";
 import type { Workbench } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
+import { noteWriter } from "./write-notes.ts";
 import { writtenFiles } from "./written-files.ts";
 
 export interface OpenWorkbench extends Workbench {
-  /** From now on this is the garden that is written about. */
-  see(garden: Garden): void;
+  /** From now on this is the garden that is written about, and the day it is. */
+  see(garden: Garden, today: Day): void;
 }
 
-export function openWorkbench(first: Garden, recordsDir: string, effects: Effects): OpenWorkbench {
+export function openWorkbench(garden: Garden, today: Day, recordsDir: string, effects: Effects): OpenWorkbench {
   const files = writtenFiles(recordsDir, effects);
-  const naming = photoNamer(first, files, effects);
+  const naming = photoNamer(garden, files, effects);
+  const notes = noteWriter({ garden, today }, recordsDir, files, effects);
   return {
     naming,
+    notes,
     stateBeside: naming.state,
     stateOf: files.state,
     undo: files.undo,
-    see(newest) {
+    see(newest, on) {
       naming.see(newest);
+      notes.see(newest, on);
     },
   };
 }

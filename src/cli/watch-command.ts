@@ -27,7 +27,7 @@ export async function watch(options: WatchOptions, effects: Effects): Promise<nu
   if (address !== undefined) addressToServe(address, effects.ownAddresses());
   const loaded = await loadGarden(options, effects);
   let last = await siteMaterials(loaded, options);
-  const workbench = openWorkbench(last.garden, loaded.recordsDir, effects);
+  const workbench = openWorkbench(last.garden, last.materials.today, loaded.recordsDir, effects);
   for (const problem of last.photoWork.problems) effects.err(problemText(problem));
   await serveLiveSites(last.garden, { ...last.materials, workbench }, async (sites) => {
     effects.out(`Public site, as viewers would see it: ${sites.publicUrl}`);
@@ -62,7 +62,7 @@ async function showAgain(
     const photoWork = [...changed].every(isWithoutPhotos) ? before.photoWork : undefined;
     const loaded = await loadGarden(options, effects);
     const made = await siteMaterials(loaded, { base: options.base, photoWork });
-    workbench.see(made.garden);
+    workbench.see(made.garden, made.materials.today);
     sites.show(made.garden, { ...made.materials, workbench });
     for (const line of saySaved(changed, made.garden)) effects.err(line);
     effects.err(`Shown again: ${sayChanged(changed)}`);

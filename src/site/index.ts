@@ -10,6 +10,7 @@ export { fieldPictures } from "./field-list/field-pictures.ts";
 export { makeFieldList } from "./field-list/make-field-list.ts";
 export type { ServeAt } from "./live-server.ts";
 export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
+export type { NoteOfDay, NoteWriting, ShownLine, WritingAnswer, WritingAsk } from "./note-writing.ts";
 export { ForeignFiles } from "./own-files.ts";
 export type { NamingAsk, PhotoNaming } from "./photo-naming.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";

@@ -38,16 +38,19 @@ export interface LiveServerOptions {
 export type ServeAt = { readonly [Of in "address" | "port" | "admit"]: NonNullable<ServeOptions[Of]> };
 
 /** Bytes of the longest thing a page sends. */
-const LONGEST = 4096;
+const LONGEST = 256 * 1024;
 
 /** Below the base. No record makes a page of such a name. */
 const SCRIPT = "@follow.js";
 const NEWEST = "@newest";
 
-/** The number of the newest garden comes at once on connecting, so that nothing saved in between is missed. */
+/**
+ * The number of the newest garden comes at once on connecting, so that nothing saved in between is missed. A page on which
+ * somebody is writing may put the reload off.
+ */
 const FOLLOW = `const { seen, newest } = document.currentScript.dataset;
 new EventSource(newest).onmessage = ({ data }) => {
-  if (data !== seen) location.reload();
+  if (data !== seen && dispatchEvent(new Event("newer", { cancelable: true }))) location.reload();
 };
 `;
 

@@ -5,12 +5,15 @@
  */
 import type { Garden } from "../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
+import { typedGarden } from "../records/index.ts";
+import { preparedText } from "../store/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
 import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, serveLive } from "./live-server.ts";
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { fieldSite } from "./page-data/field-site.ts";
+import { once } from "./page-data/on-demand.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
@@ -19,6 +22,7 @@ import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 import { asked, type Workbench } from "./workbench.ts";
+import { NAMES, WRITE_SCRIPT } from "./workbench-files.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
@@ -165,6 +169,7 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
       text(pages.files.find(({ path: at }) => at === file)?.text),
     ),
     privateFiles: firstOf(
+      workbench === undefined ? () => undefined : writingFiles(garden),
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
       (file) => onDisk(lapseFilms(lapses).get(file)),
@@ -182,6 +187,13 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
       },
     ),
   };
+}
+
+/** The script of the box to write in, and the names it completes and reads by. */
+function writingFiles(garden: Garden): Beside {
+  const names = once(() => JSON.stringify(typedGarden(garden)));
+  return (file) =>
+    file === WRITE_SCRIPT ? text(preparedText("phone/write.js")) : text(file === NAMES ? names() : undefined);
 }
 
 function firstOf(...places: readonly Beside[]): Beside {

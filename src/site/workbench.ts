@@ -1,9 +1,12 @@
 /** What private pages ask of whoever keeps the records, while somebody is there to write: addresses, asks and answers. */
+import { isDay } from "../calendar.ts";
+import { type NoteWriting, writingAsk } from "./note-writing.ts";
 import type { WorkbenchStates } from "./page-data/field-site.ts";
 import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
 
 export interface Workbench extends WorkbenchStates {
   readonly naming: PhotoNaming;
+  readonly notes: NoteWriting;
   /** Takes back what was written by that number. */
   undo(id: number): Promise<TapAnswer>;
 }
@@ -23,13 +26,19 @@ export interface TapAnswer {
 export type Sent = Readonly<Record<string, unknown>>;
 
 /** Addresses that take what is tapped, below the field pages. No record makes a page of such a name. */
-export function asked(workbench: Workbench, at: string, sent: unknown): Promise<TapAnswer> | undefined {
+export function asked(workbench: Workbench, at: string, sent: unknown): Promise<unknown> | undefined {
   if (typeof sent !== "object" || sent === null) return undefined;
   const said = sent as Sent;
   switch (at) {
     case "@name": {
       const ask = namingAsk(said);
       return ask && workbench.naming.name(ask);
+    }
+    case "@day":
+      return typeof said.day === "string" && isDay(said.day) ? workbench.notes.notesOf(said.day) : undefined;
+    case "@write": {
+      const ask = writingAsk(said);
+      return ask && workbench.notes.write(ask);
     }
     case "@undo":
       return Number.isSafeInteger(said.id) ? workbench.undo(said.id as number) : undefined;

@@ -93,7 +93,11 @@ describe("the desk", () => {
     // A question is no problem as well: each thing stands in one place.
     expect(problems.lines.map(({ what }) => what).filter((what) => what.includes("not read for sure"))).toEqual([]);
     const live = await deskOf({ workbench: { stateBeside: () => "", stateOf: (file) => `state of ${file}` } });
-    expect(live.writing).toEqual({ day: today });
+    expect(live.writing).toEqual({
+      day: today,
+      beds: [{ id: "long-bed", href: "/beds/long-bed/", text: "Long Bed" }],
+      script: "/@write.js",
+    });
     expect(live.questions.asked[1]?.tap).toEqual({
       file: "notes/2026-07-01.md",
       line: 9,

@@ -5,6 +5,7 @@ import { sayList, varietyName } from "../../language/index.ts";
 import type { Day, Planting, Problem, Severity } from "../../model.ts";
 import { isBeingPicked, openFollowUps, openTasks } from "../../timeline/index.ts";
 import type { Ahead } from "../../tour/index.ts";
+import { WRITE_SCRIPT } from "../workbench-files.ts";
 import { sayGrowing } from "./bed-pages.ts";
 import { bedLink, byDue, fieldFollowUp, fieldTask, tasksOf } from "./field-tasks.ts";
 import { ASKED, type Jump } from "./note-pages.ts";
@@ -35,7 +36,14 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
   const film = nextFilm(view, given.briefs);
   return {
     day: locale.weekdayAndDay(today, today),
-    writing: stateOf === undefined ? undefined : { day: today },
+    writing:
+      stateOf === undefined
+        ? undefined
+        : {
+            day: today,
+            beds: bedsInOrder(view).map(({ id, title }) => ({ id, href: links.bed(id), text: title })),
+            script: links.home + WRITE_SCRIPT,
+          },
     film: film === undefined ? undefined : deskFilm(view, film, given.fieldLists),
     owed: owed(view, jump),
     best: best(view, given.ahead),

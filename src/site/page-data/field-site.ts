@@ -73,7 +73,11 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
         jump: jump(),
         stateOf: workbench?.stateOf,
       }),
-    bedPages: () => bedsInOrder(view).map((bed) => fieldBed(view, bed, jump())),
+    bedPages: () =>
+      bedsInOrder(view).map((bed) => ({
+        ...fieldBed(view, bed, jump()),
+        write: workbench === undefined ? undefined : view.links.writeAbout(bed.id),
+      })),
     thenAndNow: () => thenAndNowPages(view),
     viewpoints: () => viewpointPages(view, (bed) => isPrivateBed(view, bed)),
     naming,

@@ -433,8 +433,8 @@ export interface RecordLine {
 export interface FieldHomePage {
   /** "Saturday 18 July" */
   readonly day: string;
-  /** Only while somebody is there to write what is typed: the day it is. */
-  readonly writing?: { readonly day: string } | undefined;
+  /** Only while somebody is there to write what is typed. */
+  readonly writing?: WritingBox | undefined;
   /** The next planned film. */
   readonly film?: DeskFilm | undefined;
   /** What was promised, whatever film keeps it. */
@@ -458,6 +458,14 @@ export interface FieldHomePage {
   /** What else there is: other briefs, all notes, the spots of the cameras, recaps. */
   readonly others: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+}
+
+export interface WritingBox {
+  /** As fields of forms have it. */
+  readonly day: string;
+  readonly beds: readonly (Link & { readonly id: string })[];
+  /** Address of what runs it. */
+  readonly script: string;
 }
 
 export interface DeskFilm {
@@ -524,6 +532,8 @@ export interface FieldBedPage {
   readonly name: string;
   readonly isPrivate: boolean;
   readonly site?: string | undefined;
+  /** To the box to write in, while somebody is there to take what is typed. */
+  readonly write?: string | undefined;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;

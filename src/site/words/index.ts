@@ -4,6 +4,7 @@ import { type FieldWords, fieldWords } from "./field-words.ts";
 import { namingWords } from "./naming-words.ts";
 import { type PageWords, pageWords } from "./page-words.ts";
 import { type Sentences, sentences } from "./sentences.ts";
+import { type WritingWords, writingWords } from "./writing-words.ts";
 
 export interface Words extends PageWords {
   /** Of the private pages. */
@@ -12,8 +13,17 @@ export interface Words extends PageWords {
   readonly desk: typeof deskWords;
   /** Of the private page on which photos are named. */
   readonly naming: typeof namingWords;
+  /** Of the box to write in. */
+  readonly writing: WritingWords;
   /** Whole sentences from facts. */
   readonly sentences: Sentences;
 }
 
-export const siteWords: Words = { ...pageWords, field: fieldWords, desk: deskWords, naming: namingWords, sentences };
+export const siteWords: Words = {
+  ...pageWords,
+  field: fieldWords,
+  desk: deskWords,
+  naming: namingWords,
+  writing: writingWords,
+  sentences,
+};
