@@ -3,6 +3,7 @@ import type { Day, Garden } from "../model.ts";
 import type { Workbench } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
+import { tapSettler } from "./settle-by-tap.ts";
 import { noteWriter } from "./write-notes.ts";
 import { writtenFiles } from "./written-files.ts";
 
@@ -15,15 +16,18 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
   const files = writtenFiles(recordsDir, effects);
   const naming = photoNamer(garden, files, effects);
   const notes = noteWriter({ garden, today }, recordsDir, files, effects);
+  const questions = tapSettler({ garden, today }, recordsDir, files, effects);
   return {
     naming,
     notes,
+    questions,
     stateBeside: naming.state,
     stateOf: files.state,
     undo: files.undo,
     see(newest, on) {
       naming.see(newest);
       notes.see(newest, on);
+      questions.see(newest, on);
     },
   };
 }

@@ -17,6 +17,7 @@ export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
 export { privacyHints, publicGarden } from "./public-garden.ts";
 export { PublishRunning } from "./publish-lock.ts";
+export type { AnsweringAsk, QuestionAnswering } from "./question-answering.ts";
 export { recapDocument } from "./recap-page.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";
 export { type KeptBack, keptBackAsBefore, lastSeen, type Seen, whatViewersSee } from "./what-viewers-see.ts";

@@ -13,7 +13,6 @@ import { fieldListPage } from "./field-list/field-list-page.ts";
 import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, serveLive } from "./live-server.ts";
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { fieldSite } from "./page-data/field-site.ts";
-import { once } from "./page-data/on-demand.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
@@ -22,7 +21,7 @@ import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 import { asked, type Workbench } from "./workbench.ts";
-import { NAMES, WRITE_SCRIPT } from "./workbench-files.ts";
+import { ANSWER_SCRIPT, NAMES, WRITE_SCRIPT } from "./workbench-files.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
@@ -189,11 +188,14 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
   };
 }
 
-/** The script of the box to write in, and the names it completes and reads by. */
+/** The scripts of what is written and tapped, and the names that lines are completed and read by. */
 function writingFiles(garden: Garden): Beside {
-  const names = once(() => JSON.stringify(typedGarden(garden)));
-  return (file) =>
-    file === WRITE_SCRIPT ? text(preparedText("phone/write.js")) : text(file === NAMES ? names() : undefined);
+  const made: Readonly<Record<string, () => string>> = {
+    [WRITE_SCRIPT]: () => preparedText("phone/write.js"),
+    [ANSWER_SCRIPT]: () => preparedText("phone/answer.js"),
+    [NAMES]: () => JSON.stringify(typedGarden(garden)),
+  };
+  return (file) => text(Object.hasOwn(made, file) ? made[file]?.() : undefined);
 }
 
 function firstOf(...places: readonly Beside[]): Beside {

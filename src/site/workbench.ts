@@ -3,10 +3,12 @@ import { isDay } from "../calendar.ts";
 import { type NoteWriting, writingAsk } from "./note-writing.ts";
 import type { WorkbenchStates } from "./page-data/field-site.ts";
 import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
+import { answeringAsk, type QuestionAnswering } from "./question-answering.ts";
 
 export interface Workbench extends WorkbenchStates {
   readonly naming: PhotoNaming;
   readonly notes: NoteWriting;
+  readonly questions: QuestionAnswering;
   /** Takes back what was written by that number. */
   undo(id: number): Promise<TapAnswer>;
 }
@@ -39,6 +41,10 @@ export function asked(workbench: Workbench, at: string, sent: unknown): Promise<
     case "@write": {
       const ask = writingAsk(said);
       return ask && workbench.notes.write(ask);
+    }
+    case "@settle": {
+      const ask = answeringAsk(said);
+      return ask && workbench.questions.answer(ask);
     }
     case "@undo":
       return Number.isSafeInteger(said.id) ? workbench.undo(said.id as number) : undefined;

@@ -36,6 +36,45 @@ async function opened(below = "", viewport = { width: 390, height: 844 }) {
   return { page, stopped };
 }
 
+describe("a question", () => {
+  const asking = () => path.join(cwd, "content/notes/2026-07-17.md");
+
+  it("is answered by a tap on the desk, as settle would write it, and the answer taken back", async () => {
+    const { page } = await opened();
+    const answers = page.locator("[data-settle]");
+    const chosen = answers.first().locator("button").first();
+    const plain = await chosen.textContent();
+    await chosen.focus();
+    await page.keyboard.press("Enter");
+    await expect
+      .poll(() => readFileSync(asking(), "utf8"), { timeout: 15_000 })
+      .toBe(`- lifted the leeks\n  - = ${plain}\n`);
+    await page.locator("#undo-bar button").click();
+    await expect.poll(() => readFileSync(asking(), "utf8"), { timeout: 15_000 }).toBe("- lifted the leeks\n");
+    await page.close();
+  });
+
+  it("is answered on the page of its note too, where the desk leads to its line", async () => {
+    await expect
+      .poll(async () => (await fetch(field()).then((answer) => answer.text())).includes("data-settle"), {
+        timeout: 15_000,
+      })
+      .toBe(true);
+    const { page } = await opened();
+    await page.locator(".asked-lines .file a").first().click();
+    await page.waitForURL(/notes\/2026-07-17\/#line-1$/u);
+    expect(await page.locator(".note-lines > li:target").textContent()).toContain("lifted the leeks");
+    expect(await axeViolations(page)).toEqual([]);
+    await page.locator("#line-1 .answers button:not([data-reading])").click();
+    await expect
+      .poll(() => readFileSync(asking(), "utf8"), { timeout: 15_000 })
+      .toBe("- lifted the leeks\n  - = story\n");
+    await page.locator("#undo-bar button").click();
+    await expect.poll(() => readFileSync(asking(), "utf8"), { timeout: 15_000 }).toBe("- lifted the leeks\n");
+    await page.close();
+  });
+});
+
 describe("the box to write in", () => {
   it("reads each line as it is typed, completes names by arrow keys, writes what a person would, and takes it back", async () => {
     const { page, stopped } = await opened();
@@ -62,7 +101,7 @@ describe("the box to write in", () => {
     expect(readFileSync(note(), "utf8")).toBe(written);
     // The page is made again, and still offers the way back.
     await expect.poll(() => page.locator("main").textContent(), { timeout: 15_000 }).toContain("notes/2026-07-18.md:4");
-    await page.locator("#write-undo button").click();
+    await page.locator("#undo-bar button").click();
     await expect.poll(() => existsSync(note()), { timeout: 15_000 }).toBe(false);
     expect(await stopped()).toEqual([]);
     await page.close();

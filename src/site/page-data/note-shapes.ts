@@ -26,6 +26,8 @@ export interface FieldNotePage {
   readonly beds: readonly Link[];
   readonly read: string;
   readonly lines: readonly NoteLine[];
+  /** Address of what takes answers by tap, while somebody is there to write them. */
+  readonly answering?: string | undefined;
   /** What is wrong with the note, and with no line of it. */
   readonly wrong: readonly string[];
 }

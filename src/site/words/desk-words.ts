@@ -29,6 +29,7 @@ export const deskWords = {
   noQuestions: "No line waits for an answer.",
   settleIt:
     "“plotreel settle” asks, and writes the answer below the line. While “plotreel watch” runs, a tap here does.",
+  answersTo: (line: string) => `What does “${line}” say?`,
   moreQuestions: (n: number) => `${capital(sayPlural(n, "more question waits", "more questions wait"))} in the notes.`,
   others: "Everything else",
   problems: "To mend in the records",

@@ -3,6 +3,7 @@ import type { Day } from "../../model.ts";
 import { readTyped, type TypedGarden, type TypedLine, typedNames, usualVerbs } from "../../records/index.ts";
 import type { NoteOfDay, WritingAnswer } from "../note-writing.ts";
 import type { WritingWords } from "../words/writing-words.ts";
+import { answerByTap } from "./answering.ts";
 import { combobox } from "./combobox.ts";
 import type { Completing } from "./complete.ts";
 import { cleanLine, freshId, keepDraft, keptDraft } from "./draft.ts";
@@ -34,7 +35,8 @@ async function start(form: HTMLFormElement): Promise<void> {
     at("write-told"),
     at("write-asks"),
   ];
-  const showWritten = undoBar(at("write-undo"), words.notReached);
+  const showWritten = undoBar(at("undo-bar"));
+  answerByTap(showWritten, words.notReached);
   const today = day.value;
   const kept = keptDraft();
   let id = kept?.id ?? freshId();
