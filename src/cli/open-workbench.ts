@@ -4,6 +4,7 @@ import type { Workbench } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
 import { tapSettler } from "./settle-by-tap.ts";
+import { photoTaker } from "./take-photos.ts";
 import { noteWriter } from "./write-notes.ts";
 import { writtenFiles } from "./written-files.ts";
 
@@ -17,10 +18,12 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
   const naming = photoNamer(garden, files, effects);
   const notes = noteWriter({ garden, today }, recordsDir, files, effects);
   const questions = tapSettler({ garden, today }, recordsDir, files, effects);
+  const photos = photoTaker(garden, recordsDir, effects);
   return {
     naming,
     notes,
     questions,
+    photos,
     stateBeside: naming.state,
     stateOf: files.state,
     undo: files.undo,
@@ -28,6 +31,7 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
       naming.see(newest);
       notes.see(newest, on);
       questions.see(newest, on);
+      photos.see(newest);
     },
   };
 }

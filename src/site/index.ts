@@ -13,6 +13,7 @@ export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } fr
 export type { NoteOfDay, NoteWriting, ShownLine, WritingAnswer, WritingAsk } from "./note-writing.ts";
 export { ForeignFiles } from "./own-files.ts";
 export type { NamingAsk, PhotoNaming } from "./photo-naming.ts";
+export type { PhotoAsk, PhotoTaking } from "./photo-taking.ts";
 export { type Breach, gatePublicFolder } from "./privacy-gate.ts";
 export { type EpisodeCaptions, type FilmTexts, publicCaptions } from "./public-captions.ts";
 export { privacyHints, publicGarden } from "./public-garden.ts";

@@ -20,8 +20,8 @@ import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
-import { asked, type Workbench } from "./workbench.ts";
-import { ANSWER_SCRIPT, NAMES, WRITE_SCRIPT } from "./workbench-files.ts";
+import { asked, sentFile, type Workbench } from "./workbench.ts";
+import { NAMES, TAP_SCRIPT, WRITE_SCRIPT } from "./workbench-files.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
@@ -56,7 +56,9 @@ export async function serveLiveSites(
   let shown = shownSites(garden, materials);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
   const take = (at: string, sent: unknown) => materials.workbench && asked(materials.workbench, at, sent);
-  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, take);
+  const takeFile = (at: string, said: URLSearchParams, bytes: Uint8Array) =>
+    materials.workbench && sentFile(materials.workbench, at, said, bytes);
+  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, { take, takeFile });
   try {
     open.show(shown.pages, shown.publicFiles);
     own.show(shown.field, shown.privateFiles);
@@ -89,7 +91,7 @@ interface LiveSite<Site> {
 
 async function liveSite<Site extends FieldSite | PublicSite>(
   templates: SiteTemplates<Site>,
-  take?: LiveServerOptions["take"],
+  taking: Pick<LiveServerOptions, "take" | "takeFile"> = {},
 ): Promise<LiveSite<Site>> {
   const site = await openTemplates(templates);
   let data: Site | undefined;
@@ -100,7 +102,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
   };
   const options: LiveServerOptions = {
     base: templates.base,
-    take,
+    ...taking,
     async answer(file) {
       const bytes = site.assets.get(file) ?? (await made(file));
       return bytes === undefined ? await beside(file) : { bytes };
@@ -192,7 +194,7 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
 function writingFiles(garden: Garden): Beside {
   const made: Readonly<Record<string, () => string>> = {
     [WRITE_SCRIPT]: () => preparedText("phone/write.js"),
-    [ANSWER_SCRIPT]: () => preparedText("phone/answer.js"),
+    [TAP_SCRIPT]: () => preparedText("phone/taps.js"),
     [NAMES]: () => JSON.stringify(typedGarden(garden)),
   };
   return (file) => text(Object.hasOwn(made, file) ? made[file]?.() : undefined);

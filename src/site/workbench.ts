@@ -3,12 +3,14 @@ import { isDay } from "../calendar.ts";
 import { type NoteWriting, writingAsk } from "./note-writing.ts";
 import type { WorkbenchStates } from "./page-data/field-site.ts";
 import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
+import { type PhotoTaking, photoAsk } from "./photo-taking.ts";
 import { answeringAsk, type QuestionAnswering } from "./question-answering.ts";
 
 export interface Workbench extends WorkbenchStates {
   readonly naming: PhotoNaming;
   readonly notes: NoteWriting;
   readonly questions: QuestionAnswering;
+  readonly photos: PhotoTaking;
   /** Takes back what was written by that number. */
   undo(id: number): Promise<TapAnswer>;
 }
@@ -51,4 +53,15 @@ export function asked(workbench: Workbench, at: string, sent: unknown): Promise<
     default:
       return undefined;
   }
+}
+
+/** The same for a file, with what the address says of it. */
+export function sentFile(
+  workbench: Workbench,
+  at: string,
+  said: URLSearchParams,
+  bytes: Uint8Array,
+): Promise<TapAnswer> | undefined {
+  const ask = at === "@photo" ? photoAsk(said, bytes) : undefined;
+  return ask && workbench.photos.take(ask);
 }

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser } from "playwright-core";
+import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "../browser.ts";
 import { axeViolations, htmlComplaints } from "../site/page-checks.ts";
@@ -75,6 +76,33 @@ describe("a question", () => {
   });
 });
 
+describe("a photo", () => {
+  it("chosen on the page of a bed lies in its folder and shows there", async () => {
+    const bytes = await sharp({ create: { width: 64, height: 48, channels: 3, background: "#3c7828" } })
+      .jpeg()
+      .toBuffer();
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await page.goto(field("beds/left-bed/"));
+    expect(await axeViolations(page)).toEqual([]);
+    const chooser = page.locator("[data-drop='bed=left-bed'] input");
+    await chooser.setInputFiles({ name: "2026-07-16.jpg", mimeType: "image/jpeg", buffer: bytes });
+    await expect
+      .poll(() => existsSync(path.join(cwd, "content/photos/left-bed/2026-07-16.jpg")), { timeout: 15_000 })
+      .toBe(true);
+    await expect
+      .poll(() => page.locator("#undo-bar p").textContent(), { timeout: 15_000 })
+      .toContain("photos/left-bed/2026-07-16.jpg");
+    await chooser.setInputFiles({ name: "notes.txt", mimeType: "text/plain", buffer: Buffer.from("no photo") });
+    await expect
+      .poll(() => page.locator("#undo-bar p").textContent(), { timeout: 15_000 })
+      .toContain("no photo that can be kept");
+    const file = path.join(cwd, "page.html");
+    writeFileSync(file, await (await fetch(field("beds/left-bed/"))).text());
+    expect(await htmlComplaints(file)).toEqual([]);
+    await page.close();
+  });
+});
+
 describe("the box to write in", () => {
   it("reads each line as it is typed, completes names by arrow keys, writes what a person would, and takes it back", async () => {
     const { page, stopped } = await opened();
@@ -94,7 +122,7 @@ describe("the box to write in", () => {
     expect(await reading.textContent()).toBe("= picked 300 g Aquadulce Claudia from Left bed");
     await page.keyboard.press("Enter");
     await page.keyboard.type("lifted the leeks");
-    expect(await reading.textContent()).toContain("? a question to you");
+    expect(await reading.textContent()).toContain("? a question to you:");
     await page.keyboard.press("Control+Enter");
     await expect.poll(() => existsSync(note()), { timeout: 15_000 }).toBe(true);
     const written = "## Left bed\n\n- picked 300 g Aquadulce Claudia\n- lifted the leeks\n";

@@ -57,6 +57,7 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
     questions: questions(view, jump, stateOf),
     beds: bedsInOrder(view).map((bed) => ({
       bed: { href: links.bed(bed.id), text: bed.title },
+      drop: stateOf === undefined ? undefined : `bed=${encodeURIComponent(bed.id)}`,
       site: (bed.site === undefined ? undefined : view.garden.sites.get(bed.site)?.title) ?? "",
       growing: sayGrowing(view, bed),
       isPrivate: isPrivateBed(view, bed),

@@ -8,6 +8,7 @@ import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
 import { changes, openFollowUps } from "../../timeline/index.ts";
 import type { Ahead } from "../../tour/index.ts";
 import { storyHtml } from "../story-html.ts";
+import { TAP_SCRIPT } from "../workbench-files.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
@@ -76,7 +77,7 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
     bedPages: () =>
       bedsInOrder(view).map((bed) => ({
         ...fieldBed(view, bed, jump()),
-        write: workbench === undefined ? undefined : view.links.writeAbout(bed.id),
+        live: workbench === undefined ? undefined : liveBed(view, bed),
       })),
     thenAndNow: () => thenAndNowPages(view),
     viewpoints: () => viewpointPages(view, (bed) => isPrivateBed(view, bed)),
@@ -85,6 +86,22 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
     notes: () => notesPage(view, notes()),
     notePages: notes,
   });
+}
+
+/** A bed where something can be written and dropped: its photos, and those of each variety that grows there. */
+function liveBed(view: View, bed: Bed): FieldBedPage["live"] {
+  const grown = new Set(livingIn(view, bed.id).flatMap(({ variety }) => variety ?? []));
+  return {
+    write: view.links.writeAbout(bed.id),
+    script: view.links.home + TAP_SCRIPT,
+    photosOf: [
+      { to: `bed=${encodeURIComponent(bed.id)}`, of: bed.title },
+      ...[...grown].map((id) => ({
+        to: `variety=${encodeURIComponent(id)}`,
+        of: view.garden.varieties.get(id)?.title ?? id,
+      })),
+    ],
+  };
 }
 
 function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {

@@ -1,7 +1,7 @@
 /** A page for each note: every line with what it is taken to say beside it; and the list of them. */
 import type { LineReading, Note, Problem } from "../../model.ts";
 import { type Names, namesOfGarden, printEvent } from "../../records/index.ts";
-import { ANSWER_SCRIPT } from "../workbench-files.ts";
+import { TAP_SCRIPT } from "../workbench-files.ts";
 import type { FieldNotePage, FieldNotesPage, NoteLine } from "./note-shapes.ts";
 import type { Link, RecordLine } from "./shapes.ts";
 import type { View } from "./view.ts";
@@ -37,7 +37,7 @@ export function notePages(view: View, stateOf?: (file: string) => string): reado
       lines: lines.map((line) =>
         state === undefined || line.as !== "question" ? line : { ...line, tap: { file, line: line.number, state } },
       ),
-      answering: stateOf === undefined ? undefined : view.links.home + ANSWER_SCRIPT,
+      answering: stateOf === undefined ? undefined : view.links.home + TAP_SCRIPT,
       wrong: rest.map(sayWrong),
     };
   });

@@ -451,6 +451,8 @@ export interface FieldHomePage {
   };
   readonly beds: readonly {
     readonly bed: Link;
+    /** Whose photos are taken that are dropped on it, while somebody is there to keep them: "bed=long-bed". */
+    readonly drop?: string | undefined;
     readonly site: string;
     readonly growing: string;
     readonly isPrivate: boolean;
@@ -532,8 +534,14 @@ export interface FieldBedPage {
   readonly name: string;
   readonly isPrivate: boolean;
   readonly site?: string | undefined;
-  /** To the box to write in, while somebody is there to take what is typed. */
-  readonly write?: string | undefined;
+  /** While somebody is there to take it: the box to write in, what runs the page, and whose photos are taken. */
+  readonly live?:
+    | {
+        readonly write: string;
+        readonly script: string;
+        readonly photosOf: readonly { readonly to: string; readonly of: string }[];
+      }
+    | undefined;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;

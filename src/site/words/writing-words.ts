@@ -11,13 +11,17 @@ export const writingWords = {
   names: "Names that may be meant",
   next: "Next line",
   save: "Write into the note",
+  photosHere: "Add photos",
+  addPhotos: (of: string) => `Photos of ${of}, chosen or dropped here`,
+  tooLarge: "larger than 40 MB, so it was not kept. “plotreel ingest” takes it.",
   writeHere: "Write about this bed",
   /** For the script of the box, which fills in the file itself. */
   live: {
     goesTo: "Goes to the end of {file}.",
     begins: "Begins {file}.",
     story: "story: no fact is taken from it",
-    question: "a question to you",
+    question: "a question to you:",
+    or: "–",
     kinds: { verb: "verb", bed: "bed", variety: "variety" },
     change: "Change",
     leaveOut: "Leave out",

@@ -25,6 +25,8 @@ export function completionOf(text: string, caret: number, known: readonly Comple
   for (const from of starts) {
     const begun = folded(before.slice(from));
     if (begun.length < LEAST) continue;
+    // Said to its end already.
+    if (known.some(({ name, kind }) => kind !== "verb" && folded(name) === begun)) return undefined;
     const fits = known.filter(({ name, kind }) => {
       const whole = folded(name);
       if (kind === "verb" && from !== 0) return false;

@@ -7,6 +7,7 @@ import { answerByTap } from "./answering.ts";
 import { combobox } from "./combobox.ts";
 import type { Completing } from "./complete.ts";
 import { cleanLine, freshId, keepDraft, keptDraft } from "./draft.ts";
+import { takeDrops } from "./dropping.ts";
 import { send } from "./send.ts";
 import { undoBar } from "./undo-bar.ts";
 
@@ -37,6 +38,7 @@ async function start(form: HTMLFormElement): Promise<void> {
   ];
   const showWritten = undoBar(at("undo-bar"));
   answerByTap(showWritten, words.notReached);
+  takeDrops(showWritten, words.notReached);
   const today = day.value;
   const kept = keptDraft();
   let id = kept?.id ?? freshId();
@@ -87,10 +89,10 @@ async function start(form: HTMLFormElement): Promise<void> {
   }
 
   function saidRows(typed: TypedLine): readonly HTMLElement[] {
-    return saidOf(typed).map((said) => {
+    return saidOf(typed).map((said, index) => {
       const row = document.createElement("li");
       row.className = `is-${typed.as}`;
-      row.textContent = `${MARKS[typed.as]} ${said}`;
+      row.textContent = `${typed.as === "question" && index > 0 ? words.or : MARKS[typed.as]} ${said}`;
       return row;
     });
   }
@@ -156,6 +158,7 @@ async function start(form: HTMLFormElement): Promise<void> {
     lines = [...lines, typed];
     line.value = "";
     show();
+    line.scrollIntoView({ block: "nearest" });
   }
 
   async function save(shown?: WritingAnswer["reads"], state?: string): Promise<void> {
