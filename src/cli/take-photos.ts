@@ -76,7 +76,7 @@ function safeName(name: string, [ending, ...others]: readonly [string, ...string
   const bare = (name.split(/[\\/]/u).at(-1) ?? "")
     .normalize("NFC")
     .replace(/[\p{Cc}\p{Cf}<>:"|?*]/gu, "")
-    .replace(/^[. ]+|[. ]+$/gu, "");
+    .replace(/^[. ]+/u, "");
   const [stem, own] = splitEnding(bare);
   const kept = [ending, ...others].includes(own.toLowerCase()) ? own : ending;
   return `${Array.from(stem).slice(0, LONGEST_NAME).join("") || "photo"}${kept}`;

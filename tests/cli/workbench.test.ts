@@ -122,7 +122,8 @@ describe("the box to write in", () => {
     expect(await reading.textContent()).toBe("= picked 300 g Aquadulce Claudia from Left bed");
     await page.keyboard.press("Enter");
     await page.keyboard.type("lifted the leeks");
-    expect(await reading.textContent()).toContain("? a question to you:");
+    const rows = await reading.locator("li").allTextContents();
+    expect(rows.slice(0, 2)).toEqual(["? a question to you", "– picked leeks from Left bed"]);
     await page.keyboard.press("Control+Enter");
     await expect.poll(() => existsSync(note()), { timeout: 15_000 }).toBe(true);
     const written = "## Left bed\n\n- picked 300 g Aquadulce Claudia\n- lifted the leeks\n";

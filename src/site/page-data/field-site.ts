@@ -94,14 +94,13 @@ function liveBed(view: View, bed: Bed): FieldBedPage["live"] {
   return {
     write: view.links.writeAbout(bed.id),
     script: view.links.home + TAP_SCRIPT,
-    photosOf: [
-      { to: `bed=${encodeURIComponent(bed.id)}`, of: bed.title },
-      ...[...grown].map((id) => ({
-        to: `variety=${encodeURIComponent(id)}`,
-        of: view.garden.varieties.get(id)?.title ?? id,
-      })),
-    ],
+    drop: `bed=${encodeURIComponent(bed.id)}`,
+    varieties: [...grown].map((id) => ({ drop: dropOf(id), name: view.garden.varieties.get(id)?.title ?? id })),
   };
+}
+
+function dropOf(variety: string): string {
+  return `variety=${encodeURIComponent(variety)}`;
 }
 
 function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {
@@ -128,6 +127,7 @@ function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {
         href: undefined,
         sayAs: variety?.sayAs,
         source: saySource(view.words, variety?.source),
+        drop: variety && dropOf(variety.id),
       };
     }),
     troubles: (known?.troubles ?? [])

@@ -539,13 +539,20 @@ export interface FieldBedPage {
     | {
         readonly write: string;
         readonly script: string;
-        readonly photosOf: readonly { readonly to: string; readonly of: string }[];
+        /** "bed=long-bed" */
+        readonly drop: string;
+        readonly varieties: readonly { readonly drop: string; readonly name: string }[];
       }
     | undefined;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;
-  readonly now: readonly (GrowingNow & { readonly sayAs?: string | undefined; readonly source: string })[];
+  readonly now: readonly (GrowingNow & {
+    readonly sayAs?: string | undefined;
+    readonly source: string;
+    /** "variety=crown-prince" */
+    readonly drop?: string | undefined;
+  })[];
   readonly troubles: readonly { readonly text: string; readonly tried: readonly string[] }[];
   readonly tasks: readonly FieldTask[];
   readonly followUps: readonly FieldTask[];

@@ -83,8 +83,7 @@ async function start(form: HTMLFormElement): Promise<void> {
   }
 
   function saidOf({ as, says }: TypedLine): readonly string[] {
-    if (as === "question")
-      return says.length === 0 ? [words.question] : says.map((said) => `${words.question}: ${said}`);
+    if (as === "question") return [words.question, ...says];
     return says.length === 0 ? [words.story] : says;
   }
 
