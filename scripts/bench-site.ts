@@ -2,7 +2,7 @@
  * `npm run bench:site`: how long pages take, as ratios inside one run. Each figure is the median of RUNS processes, taken in
  * turn. Ratios are of processor time, because the wall clock also counts what else a machine does; wall times stand beside.
  *
- *   node bench-site.ts [--quarter] [--pages | --publish | --watch]
+ *   node bench-site.ts [--quarter] [--pages | --publish | --watch | --typing]
  */
 import { execFileSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
@@ -46,6 +46,7 @@ try {
     );
   }
   if (wants("--watch")) watching();
+  if (wants("--typing")) typing();
 } finally {
   rmSync(work, { recursive: true, force: true });
 }
@@ -169,6 +170,27 @@ function watching(): void {
   const parts = `noticed ${ms(usual.noticed)}, waited for more ${ms(usual.waited)}, read and grown ${ms(usual.read)}, page ${ms(usual.page)}`;
   row("a saved note on the open page, demo garden", `${ms(usual.all)} (${parts})`, "≤ 1000 ms");
   row("the first one; the slowest of the others", `${ms(first.all)}; ${ms(Math.max(...saves.map(({ all }) => all)))}`);
+}
+
+interface Typed {
+  readonly lines: number;
+  readonly keys: number;
+  readonly middle: number;
+  readonly late: number;
+  readonly slowest: number;
+  readonly first: number;
+}
+
+function typing(): void {
+  const script = path.join(import.meta.dirname, "bench", "typing.ts");
+  const printed = execFileSync(process.execPath, [script, written(name, size)], { encoding: "utf8" });
+  const { lines, keys, middle, late, slowest, first } = JSON.parse(printed) as Typed;
+  const exact = (of: number) => `${of.toFixed(1)} ms`;
+  row(`a key to its reading, ${lines} lines on record`, `${exact(late)} for 95 of 100`, "≤ 50 ms");
+  row(
+    "the middle of them; the slowest; names made ready",
+    `${exact(middle)}; ${exact(slowest)} of ${keys}; ${ms(first)}`,
+  );
 }
 
 function written(of: string, garden: GardenSize): string {

@@ -40,11 +40,13 @@ export async function phoneScriptOf(module: string, globalName?: string): Promis
   return outputFiles?.[0]?.text ?? "";
 }
 
-/** Fills a folder with the script of the field list and the worker that keeps it. */
+/** Fills a folder with the scripts of the field list, of the worker that keeps it, of the box to write in, and of what is tapped on other pages. */
 export async function writePhoneScripts(folder: string): Promise<void> {
   for (const [file, module] of [
-    ["list.js", "start"],
-    ["worker.js", "offline-worker"],
+    ["list.js", "field-list/phone/start"],
+    ["worker.js", "field-list/phone/offline-worker"],
+    ["write.js", "writing/start"],
+    ["taps.js", "writing/start-taps"],
   ] as const)
-    await writeFile(path.join(folder, file), await phoneScriptOf(`site/field-list/phone/${module}.ts`));
+    await writeFile(path.join(folder, file), await phoneScriptOf(`site/${module}.ts`));
 }

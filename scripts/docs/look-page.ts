@@ -11,13 +11,11 @@ const SHEET = path.join(import.meta.dirname, "../../src/site/styles/tokens.css")
 const SCHEMES: Readonly<Record<Exclude<keyof Schemes, "paper">, string>> = {
   light: "by day",
   dark: "by night",
-  field: "field pages by day",
-  fieldDark: "field pages by night",
 };
 
 const IDEA = `A plant label pushed into soil: zinc grey, pencil black, generous white, and one flower colour that is only for what is new
 and, on field pages, for what is asked. Photographs carry the page; everything else keeps quiet beside them. No icons that need
-learning, no gradients. Private pages look clearly different from public ones.
+learning, no gradients. Private pages have the same letters and the same white ground, under a band of their own.
 
 All of it is read outdoors: on a phone in full sun, with wet hands, or on a sheet of paper in a pocket. So letters are large and
 lines few, text stands out from its ground by 7 to 1 or more, nothing is told by colour alone, and no sign has to be learned.
@@ -70,7 +68,7 @@ const PARTS: readonly (readonly [title: string, why: string])[] = [
   ["Empty places", "A place with nothing in it says what will stand there, and what brings it about."],
   [
     "The mark of private pages",
-    "A yellow band stays at the top, the paper is manila, and the word itself runs along the left edge from top to bottom: whatever part of a field page is photographed or cut out, it says that it is private.",
+    "A yellow band stays at the top and runs on down the left edge, with the word once to a phone’s screen: whatever part of a field page is photographed or cut out, it shows the band. The band alone is the mark; the ground is as white as viewers’ pages, or as dark at night, since somebody works on it for hours.",
   ],
   [
     "Paper",

@@ -102,7 +102,13 @@ async function pagesOf(loaded: Loaded, work: string, withTemplates: boolean): Pr
   const open = publicGarden(garden);
   const pages = publicSite(open, today, photos, photos, weather, publicCaptions(garden, open, films));
   const tours = [...garden.episodes.values()].filter(({ status }) => status === "planned").map(({ id }) => id);
-  const field = fieldSite(garden, today, photos, tours, tours, photos, weather);
+  const field = fieldSite(garden, today, {
+    photos,
+    comparisons: photos,
+    weather,
+    briefs: tours,
+    fieldLists: tours,
+  });
   const outputs = new Map([
     ["public-data.txt", digest(JSON.stringify(pages))],
     ["field-data.txt", digest(JSON.stringify(field))],

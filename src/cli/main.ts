@@ -203,7 +203,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withRecords(program.command("watch"))
-    .description("both sites on this machine, following every change of the records")
+    .description("both sites on this machine, following every change of the records, with a desk to write at")
     .option("--base <path>", "serve the public site below this path, as publish does", basePath)
     .option("--address <address>", "let a phone in to your field pages at this address of this machine, by a code")
     .option("--open", "open your pages in the browser")

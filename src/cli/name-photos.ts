@@ -1,114 +1,53 @@
 /** Photos named by tap while `watch` runs: what is written is what a person would write beside the photo, and can be taken back. */
 import { isUtf8 } from "node:buffer";
-import { createHash } from "node:crypto";
-import path from "node:path";
 import type { Garden } from "../model.ts";
-import { namesOfGarden, readFileAt, type SidecarKey, sidecarFile, withSidecarKey } from "../records/index.ts";
-import type { NamingAnswer, NamingAsk, PhotoNaming } from "../site/index.ts";
+import { namesOfGarden, type SidecarKey, sidecarFile, withSidecarKey } from "../records/index.ts";
+import type { NamingAsk, PhotoNaming, TapAnswer } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
+import { changedBeneath, digestOf, type WrittenFiles } from "./written-files.ts";
 
 /** A caption longer than this is a note. */
 const longest = 300;
-
-interface Written {
-  readonly file: string;
-  /** Undefined when there was no such file. */
-  readonly before: Uint8Array | undefined;
-  readonly after: Uint8Array;
-}
 
 export interface PhotoNamer extends PhotoNaming {
   /** From now on this garden is the one whose photos are named. */
   see(garden: Garden): void;
 }
 
-export function photoNamer(first: Garden, recordsDir: string, effects: Effects): PhotoNamer {
+export function photoNamer(first: Garden, files: WrittenFiles, effects: Pick<Effects, "err">): PhotoNamer {
   let garden = first;
-  const written: Written[] = [];
-
   return {
     see(newest) {
       garden = newest;
     },
-    state: (photo) => digestOf(bytesOf(fileFor(photo))),
+    state: (photo) => files.state(fileFor(photo)),
     async name(ask) {
       if (!garden.photos.some(({ path: known }) => known === ask.photo))
         return { told: "This photo is not in the records any more." };
       const said = keyAndValue(ask, garden);
       if ("told" in said) return said;
       const file = fileFor(ask.photo);
-      const before = bytesOf(file);
+      const before = files.bytes(file);
       if (digestOf(before) !== ask.state) return changedBeneath(file, before);
       const after = withKey(before, said.key, said.value);
       if ("refused" in after) return { told: `${file} was left as it is. ${after.refused}` };
-      const target = absolute(file);
-      const text = Buffer.from(after.bytes).toString("utf8");
-      const isDone =
-        before === undefined
-          ? await effects.createText(target, text)
-          : await effects.editBytes(target, before, after.bytes);
-      if (!isDone) return changedBeneath(file, bytesOf(file));
+      const undo = await files.write(file, before, after.bytes);
+      if (undo === undefined) return changedBeneath(file, files.bytes(file));
       effects.err(`Written by tap: ${file} says ${said.key}: ${said.value}`);
-      return {
-        told: `${file} now says “${said.key}: ${said.value}”.`,
-        undo: written.push({ file, before, after: after.bytes }) - 1,
-      };
-    },
-    async undo(id) {
-      const last = written[id];
-      if (last === undefined) return { told: "Nothing of that is known any more." };
-      const target = absolute(last.file);
-      const isAsWritten = bytesOf(last.file)?.equals(last.after) === true;
-      const isDone =
-        isAsWritten &&
-        (last.before === undefined
-          ? await effects.removeBytes(target, last.after)
-          : await effects.editBytes(target, last.after, last.before));
-      if (!isDone) return { told: `${last.file} was changed since, so it was left as it is.` };
-      effects.err(`Taken back: ${last.file}`);
-      return {
-        told: last.before === undefined ? `${last.file} is gone again.` : `${last.file} is as it was.`,
-        done: true,
-      };
+      return { told: `${file} now says “${said.key}: ${said.value}”.`, undo };
     },
   };
 
   function fileFor(photo: string): string {
     return garden.photoSidecars.get(photo)?.place?.file ?? sidecarFile(photo);
   }
-
-  function absolute(file: string): string {
-    return path.join(recordsDir, ...file.split("/"));
-  }
-
-  function bytesOf(file: string): Buffer | undefined {
-    try {
-      return readFileAt(absolute(file));
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
-      throw error;
-    }
-  }
-}
-
-function changedBeneath(file: string, now: Uint8Array | undefined): NamingAnswer {
-  const text = now === undefined ? "" : Buffer.from(now).toString("utf8");
-  return {
-    told:
-      now === undefined ? `${file} is gone since this page was made.` : `${file} was changed since this page was made.`,
-    asks: { state: digestOf(now), text },
-  };
-}
-
-function digestOf(bytes: Uint8Array | undefined): string {
-  return bytes === undefined ? "" : createHash("sha256").update(bytes).digest("hex").slice(0, 24);
 }
 
 /** A name that leads somewhere is written as it is; anything else is no name, but can be a caption. */
 function keyAndValue(
   { as, name }: NamingAsk,
   garden: Garden,
-): { readonly key: SidecarKey; readonly value: string } | NamingAnswer {
+): { readonly key: SidecarKey; readonly value: string } | TapAnswer {
   const value = name.replace(/\s+/gu, " ").trim();
   if (value === "") return { told: "Write a name first." };
   if (value.length > longest) return { told: "That is too long to stand below a photo. A note has room for it." };

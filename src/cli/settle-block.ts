@@ -1,19 +1,11 @@
 /** One line that is a question, from asking to the note: and with it what else of the same paragraph has to be said. */
 import path from "node:path";
-import type { Day, Event, LineReading, OfferedReading, Problem } from "../model.ts";
-import {
-  answeredNote,
-  type Block,
-  blockAt,
-  type Names,
-  namesOfGarden,
-  type OneNoteContext,
-  printEvent,
-  readOneNote,
-} from "../records/index.ts";
+import type { Day, Event, LineReading, OfferedReading } from "../model.ts";
+import { answeredNote, blockAt, namesOfGarden, type OneNoteContext } from "../records/index.ts";
 import type { Key } from "./ask.ts";
 import type { Effects } from "./effects.ts";
 import { OFFERED, sayEvent } from "./reading-words.ts";
+import { type AskedLines, linesOf, plainLine, tried } from "./settle-lines.ts";
 import { wrapped } from "./wrapped-text.ts";
 
 /** A question with the answer that was written. */
@@ -81,26 +73,7 @@ export async function settleBlock(
   return { outcome: "written", answers: answers.length };
 }
 
-/** What is settled together: the item, or all sentences of its paragraph. */
-function linesOf(block: Block, question: LineReading, { records }: OneNoteContext): readonly LineReading[] {
-  if (block.isItem) return [question];
-  return records.readings.filter(
-    ({ place }) => place.file === question.place.file && block.line <= place.line && place.line <= block.lastLine,
-  );
-}
-
-/** With the day, where that is not the note's: the plain line has to say all that the event says. */
-function plainLine(event: Event, names: Names, noteDay: Day | undefined): string {
-  const line = printEvent({ ...event, more: [] }, names);
-  return event.day === noteDay ? line : `${line} on ${event.day}`;
-}
-
-interface Asking {
-  readonly bytes: Uint8Array;
-  readonly file: string;
-  readonly line: number;
-  readonly context: OneNoteContext;
-  readonly names: Names;
+interface Asking extends AskedLines {
   readonly noteDay: Day | undefined;
   readonly effects: Effects;
 }
@@ -166,31 +139,4 @@ async function typed(before: readonly string[], asking: Asking): Promise<Chosen 
     { key: "n", means: "no, go back" },
   ]);
   return isRight === "y" ? { plain: [line], chosen: own } : undefined;
-}
-
-/** What the note would say with these plain lines below the words that are asked about. */
-function tried(plain: readonly string[], { bytes, file, line, context, names: known }: Asking): Tried {
-  const nothing: Tried = { events: [], problems: [], names: known, isRead: false };
-  const answered = plain.length === 0 ? undefined : answeredNote(bytes, line, plain);
-  if (answered === undefined || "refused" in answered) return nothing;
-  const block = blockAt(bytes, line);
-  const { events, problems, names } = readOneNote(file, answered.text, context);
-  const own = problems.filter(
-    (problem) =>
-      problem.line > (block?.lastLine ?? line) && problem.line <= (block?.lastLine ?? line) + plain.length + 1,
-  );
-  return {
-    events: events.filter(({ place }) => place.line === (block?.line ?? line)),
-    problems: own,
-    names,
-    isRead: !own.some(({ rule }) => rule === "note/settled-unread"),
-  };
-}
-
-interface Tried {
-  readonly events: readonly Event[];
-  readonly problems: readonly Problem[];
-  /** With those that the plain lines name for the first time. */
-  readonly names: Names;
-  readonly isRead: boolean;
 }

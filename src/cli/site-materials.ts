@@ -11,8 +11,9 @@ import {
   type TimeLapse,
 } from "../photos/index.ts";
 import { briefPage, type LiveBrief, type LiveMaterials, publicGarden } from "../site/index.ts";
-import type { CardSet } from "../tour/index.ts";
+import { type CardSet, lookAhead } from "../tour/index.ts";
 import { cardsFor } from "./brief-command.ts";
+import { expectedWindows } from "./expected-windows.ts";
 import { fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
@@ -60,6 +61,7 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
       briefs: planned.map(({ id }) => briefOf(id, grown)),
       weather: loaded.weather,
       films: loaded.films,
+      ahead: () => lookAhead(garden, { today: loaded.today, weeks: 1, windows: expectedWindows(grown) }),
     },
   };
 }

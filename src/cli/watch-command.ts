@@ -5,7 +5,7 @@ import { type LiveSites, serveLiveSites } from "../site/index.ts";
 import { EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { type LoadOptions, loadGarden } from "./load-garden.ts";
-import { type PhotoNamer, photoNamer } from "./name-photos.ts";
+import { type OpenWorkbench, openWorkbench } from "./open-workbench.ts";
 import { saySaved } from "./saved-notes.ts";
 import { addressToServe } from "./serve-address.ts";
 import { serveByCode } from "./serve-sites.ts";
@@ -29,9 +29,9 @@ export async function watch(options: WatchOptions, effects: Effects): Promise<nu
   if (address !== undefined) addressToServe(address, effects.ownAddresses());
   const loaded = await loadGarden(options, effects);
   let last = await siteMaterials(loaded, options);
-  const naming = photoNamer(last.garden, loaded.recordsDir, effects);
+  const workbench = openWorkbench(last.garden, last.materials.today, loaded.recordsDir, effects);
   for (const problem of last.photoWork.problems) effects.err(problemText(problem));
-  await serveLiveSites(last.garden, { ...last.materials, naming }, async (sites) => {
+  await serveLiveSites(last.garden, { ...last.materials, workbench }, async (sites) => {
     effects.out(`Public site, as viewers would see it: ${sites.publicUrl}`);
     effects.out(`Your field pages: ${sites.privateUrl}`);
     if (address === undefined)
@@ -41,7 +41,7 @@ export async function watch(options: WatchOptions, effects: Effects): Promise<nu
     const stop = await effects.watchFolder(
       loaded.recordsDir,
       oneAfterAnother(async (changed) => {
-        last = await showAgain(changed, last, options, sites, naming, effects);
+        last = await showAgain(changed, last, options, sites, workbench, effects);
       }),
     );
     try {
@@ -58,15 +58,15 @@ async function showAgain(
   before: SiteMaterials,
   options: WatchOptions,
   sites: LiveSites,
-  naming: PhotoNamer,
+  workbench: OpenWorkbench,
   effects: Effects,
 ): Promise<SiteMaterials> {
   try {
     const photoWork = [...changed].every(isWithoutPhotos) ? before.photoWork : undefined;
     const loaded = await loadGarden(options, effects);
     const made = await siteMaterials(loaded, { base: options.base, photoWork });
-    naming.see(made.garden);
-    sites.show(made.garden, { ...made.materials, naming });
+    workbench.see(made.garden, made.materials.today);
+    sites.show(made.garden, { ...made.materials, workbench });
     for (const line of saySaved(changed, made.garden)) effects.err(line);
     effects.err(`Shown again: ${sayChanged(changed)}`);
     return made;

@@ -21,7 +21,7 @@ export {
   ingestFolder,
   ingestPhotos,
 } from "./ingest.ts";
-export type { PhotoSource, PhotoStore, SourceFile } from "./ingest-files.ts";
+export { openPhotoStore, type PhotoSource, type PhotoStore, type SourceFile } from "./ingest-files.ts";
 export { isLoss, type LeftReason } from "./ingest-kinds.ts";
 export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";

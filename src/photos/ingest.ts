@@ -22,6 +22,8 @@ export interface IngestOptions {
   readonly beds: ReadonlyMap<string, Bed>;
   /** IANA zone of the garden. */
   readonly timeZone: string;
+  /** The folder they are meant for, below the records, where somebody said so: "photos/long-bed". */
+  readonly into?: string | undefined;
   /** Tells what would be done and does nothing. */
   readonly dryRun: boolean;
   readonly onProgress?: ((done: number, total: number) => void) | undefined;
@@ -177,7 +179,7 @@ class Run {
   }
 
   async #ownGoal({ path, modified }: SourceFile, content: Content): Promise<Goal> {
-    const { source, beds, timeZone } = this.#options;
+    const { source, beds, timeZone, into } = this.#options;
     const bytes = content.data();
     const { tags } = bytes instanceof Uint8Array ? await photoHead(bytes) : {};
     const asides = this.#asides.get(momentName(path)) ?? [];
@@ -191,7 +193,9 @@ class Run {
       photoMoment({ tags, path, beside, modified, timeZone, film: film && { ...film, isLocal } }),
     ) as [PhotoMoment, PhotoMoment];
     // A day folder would settle what nobody knows yet.
-    return goalOf(path, moment.day === ifLocal.day ? moment : { dateBasis: "unknown" }, beds);
+    const goal = goalOf(path, moment.day === ifLocal.day ? moment : { dateBasis: "unknown" }, beds);
+    if (into === undefined || `${goal.folder}/`.startsWith(`${into}/`)) return goal;
+    return { folder: into, name: goal.name, day: goal.day };
   }
 
   /** Where the content lies in the records now; undefined when it was left. */

@@ -3,10 +3,10 @@
  * that stood there before stays, in its place; an answer that would change how anything else is taken apart is refused.
  */
 import { decodeText } from "./decode-text.ts";
-import { byteOrderMark, encodeLike } from "./encode-text.ts";
 import type { ItemPiece, NoteTree, StoryPiece } from "./note-tree.ts";
 import { parseText } from "./parsed-files.ts";
 import { noFact } from "./settled-lines.ts";
+import { type Addition, escaped, lineEnd, otherEncoding, spliced } from "./spliced-text.ts";
 
 /** The lines of a note that one answer settles together: an item, or a whole paragraph. */
 export interface Block {
@@ -51,8 +51,6 @@ export function answeredNote(bytes: Uint8Array, line: number, plain: readonly st
 
 const notABlock =
   "Below this line no answer can be written so that it belongs to it. Write the plain line as a list item of its own.";
-const otherEncoding =
-  "This file is written in an old encoding that lacks a letter of the answer. Save it as UTF-8, and ask again.";
 
 function treeOf(text: string): NoteTree {
   return parseText(text, "note").tree as NoteTree;
@@ -68,12 +66,6 @@ function pieceAt(pieces: readonly Piece[], line: number): Piece | undefined {
   return undefined;
 }
 
-interface Addition {
-  /** Offset in the text. */
-  readonly at: number;
-  readonly text: string;
-}
-
 /** Below the words, nested in an item; below a paragraph as a list of its own, an empty line between. */
 function addition(text: string, piece: Piece, lines: readonly string[]): Addition {
   const { end, next, mark } = lineEnd(text, piece.wordsTo);
@@ -82,25 +74,11 @@ function addition(text: string, piece: Piece, lines: readonly string[]): Additio
   return next === end ? { at: end, text: mark + items.join(mark) } : { at: next, text: items.join(mark) + mark };
 }
 
-/** Where the line ends, where the next begins (the same at the end of the text), and how lines end here. */
-function lineEnd(text: string, from: number) {
-  const ends = /\r\n|\n|\r/g;
-  ends.lastIndex = from;
-  const found = ends.exec(text);
-  if (found !== null) return { end: found.index, next: found.index + found[0].length, mark: found[0] };
-  return { end: text.length, next: text.length, mark: /\r\n|\n|\r/.exec(text)?.[0] ?? "\n" };
-}
-
 /** As far in as the item's own words: what stands before them on their line, as blanks. */
 function indentOf(text: string, { from, text: words }: ItemPiece): string {
   const start = Math.max(text.lastIndexOf("\n", from - 1), text.lastIndexOf("\r", from - 1)) + 1;
   const mark = /^(?:[-*+]|\d{1,9}[.)])[ \t]*/.exec(text.slice(from))?.[0] ?? (words === "" ? "" : "- ");
   return (text.slice(start, from) + mark).replace(/^\ufeff/, "").replace(/[^\t]/g, " ");
-}
-
-/** A name may hold signs that Markdown takes for marks. */
-function escaped(line: string): string {
-  return line.replace(/[\\`*_[\]<>&#]/g, "\\$&");
 }
 
 /** Whether the new text says what the old one said, and beside it only that these lines settle that piece. */
@@ -122,16 +100,4 @@ function outline(piece: Piece, text: string, answered?: Piece, lines: readonly s
     piece === answered ? lines : (piece.settled ?? []).map((line) => [line.text, ...line.more].join("\n"));
   if (piece.kind === "story") return [settled, piece.heading?.level, text.slice(piece.from, piece.wordsTo).trimEnd()];
   return [settled, piece.text, piece.more, piece.items.map((inner) => outline(inner, text, answered, lines))];
-}
-
-function spliced(bytes: Uint8Array, text: string, { at, text: added }: Addition): Uint8Array | undefined {
-  const before = encodeLike(bytes, text.slice(0, at));
-  const middle = encodeLike(bytes, added);
-  if (before === undefined || middle === undefined) return undefined;
-  const cut = byteOrderMark(bytes) + before.length;
-  const written = new Uint8Array(bytes.length + middle.length);
-  written.set(bytes.subarray(0, cut));
-  written.set(middle, cut);
-  written.set(bytes.subarray(cut), cut + middle.length);
-  return written;
 }

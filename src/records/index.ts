@@ -1,6 +1,7 @@
 // Takes: a records folder (files that a person wrote) and the day it is.
 // Gives: the records, checked and linked, with every problem found; the tables of verbs, units, crops and rules.
 // Never: writes, asks the clock, throws on what a person wrote, or lets one bad file hide another.
+export { type Added, type AddedContext, bedsOfFront, type LinesToAdd, withAddedLines } from "./added-lines.ts";
 export { type Answered, answeredNote, type Block, blockAt } from "./answered-note.ts";
 export { crops, pieceOf } from "./crops.ts";
 export { decodeText } from "./decode-text.ts";
@@ -46,6 +47,14 @@ export {
 export { readTextTable, rowsBy, type Separator, type TableRow, type TextTable } from "./tables/table-rows.ts";
 export { type AnsweredLine, type Taught, taughtBy } from "./taught-words.ts";
 export { typedGarden } from "./typed-garden.ts";
-export { readTyped, type TypedContext, type TypedGarden, type TypedLine, typedNames } from "./typed-reading.ts";
+export {
+  readTyped,
+  shownReading,
+  type TypedContext,
+  type TypedGarden,
+  type TypedLine,
+  typedNames,
+  usualVerbs,
+} from "./typed-reading.ts";
 export { type Unit, type UnitSystem, units } from "./units.ts";
 export { type Proof, type Verb, verbTable } from "./verb-table.ts";

@@ -2,12 +2,13 @@
  * Lines of a note while they are typed, with what they are taken to say: what the phone runs in the garden, without a signal.
  * Everything it needs comes as plain data; nothing here, or in what it imports, touches a disk or Node.
  */
-import type { Bed, Crop, Day, Gear, OwnWord, Place, Site, Variety } from "../model.ts";
+import type { Bed, Crop, Day, Gear, LineReading, OwnWord, Place, Site, Variety } from "../model.ts";
 import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
 import { readLine } from "./reading/read-line.ts";
 import type { UnitSystem } from "./units.ts";
+import { verbTable } from "./verb-table.ts";
 
 /** The names of a garden as the page carries them. */
 export interface TypedGarden {
@@ -32,8 +33,8 @@ export interface TypedContext {
   readonly garden: TypedGarden;
   readonly names: Names;
   readonly day: Day;
-  /** Id of the bed that is spoken of anyway. */
-  readonly bed?: string | undefined;
+  /** Ids of the beds that are spoken of anyway. */
+  readonly beds: readonly string[];
 }
 
 export interface TypedLine {
@@ -74,13 +75,13 @@ export function readTyped(text: string, context: TypedContext): readonly TypedLi
   return lines;
 }
 
-function typedLine(text: string, { garden, names, day, bed }: TypedContext): TypedLine {
+function typedLine(text: string, { garden, names, day, beds }: TypedContext): TypedLine {
   const { units, southern, language } = garden;
   const { reading, problems } = readLine(
     { text, more: [], place: nowhere },
     {
       note: { id: "", day, private: true },
-      beds: bed === undefined ? [] : [bed],
+      beds,
       names,
       units,
       southern,
@@ -88,9 +89,20 @@ function typedLine(text: string, { garden, names, day, bed }: TypedContext): Typ
     },
     { prose: false, lastLine: nowhere.line },
   );
-  const says =
-    reading.as === "question"
-      ? reading.readings.map(({ line }) => line.replaceAll("\n", "; "))
-      : reading.events.map((event) => printEvent(event, names));
-  return { text, as: reading.as, says: [...says, ...problems.map(({ what, fix }) => `${what} ${fix}`)] };
+  const { as, says } = shownReading(reading, names);
+  return { text, as, says: [...says, ...problems.map(({ what, fix }) => `${what} ${fix}`)] };
+}
+
+/** What a line is taken to say, as it is shown where it was typed. */
+export function shownReading(
+  { as, events, readings }: Pick<LineReading, "as" | "events" | "readings">,
+  names: Names,
+): Pick<TypedLine, "as" | "says"> {
+  if (as === "question") return { as, says: readings.map(({ line }) => line.replaceAll("\n", "; ")) };
+  return { as, says: events.map((event) => printEvent({ ...event, more: [] }, names)) };
+}
+
+/** The words that lines begin with, the usual one of each kind first. */
+export function usualVerbs(): readonly string[] {
+  return [...new Set(verbTable.flatMap(({ forms }) => forms.slice(0, 1)))];
 }

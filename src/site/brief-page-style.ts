@@ -3,7 +3,7 @@
 import { carriedTokens } from "./carried-tokens.ts";
 
 export const briefStyle = `
-${carriedTokens("field")}
+${carriedTokens()}
 *, *::before, *::after { box-sizing: border-box; }
 html {
   background: var(--paper); color: var(--pencil);

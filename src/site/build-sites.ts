@@ -8,6 +8,7 @@ import path from "node:path";
 import type { Weather } from "../almanac/index.ts";
 import type { Day, Garden, GardenSettings } from "../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
+import type { Ahead } from "../tour/index.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
@@ -47,6 +48,8 @@ export interface BuildOptions {
   readonly fieldLists?: readonly FieldList[] | undefined;
   /** The garden's weather; without it the recaps tell none. */
   readonly weather?: Weather | undefined;
+  /** The week ahead, for the first of the private pages. */
+  readonly ahead?: (() => Ahead) | undefined;
   /** What films say; without it their pages show what the records tell. */
   readonly films?: FilmTexts | undefined;
   readonly report?: PagesReport | undefined;
@@ -102,16 +105,15 @@ async function build(
   const open = publicGarden(garden);
   const comparisons = options.comparisons ?? new Map();
   const lapses = options.lapses ?? [];
-  const field = fieldSite(
-    garden,
-    options.today,
-    options.photos,
-    options.briefs.map(({ name }) => name),
-    (options.fieldLists ?? []).map(({ tour }) => tour),
+  const field = fieldSite(garden, options.today, {
+    photos: options.photos,
     comparisons,
-    options.weather,
+    weather: options.weather,
     lapses,
-  );
+    briefs: options.briefs.map(({ name }) => name),
+    fieldLists: (options.fieldLists ?? []).map(({ tour }) => tour),
+    ahead: options.ahead,
+  });
   const films = options.films && publicCaptions(garden, open, options.films);
   const pages = publicSite(open, options.today, options.photos, comparisons, options.weather, films, lapses);
   for (const folder of live) await refuseForeignFiles(folder);

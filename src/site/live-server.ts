@@ -30,6 +30,8 @@ export interface LiveServerOptions {
   missing(): Promise<Uint8Array | string>;
   /** What a page of this site sent to a path below it, as JSON; undefined where nothing is taken. */
   take?: ((path: string, sent: unknown) => Promise<unknown> | undefined) | undefined;
+  /** The same for a file, with what the address says of it. */
+  takeFile?: ((path: string, said: URLSearchParams, bytes: Uint8Array) => Promise<unknown> | undefined) | undefined;
   /** Loopback and any free port when left out. */
   at?: ServeAt | undefined;
 }
@@ -37,21 +39,24 @@ export interface LiveServerOptions {
 /** Another address of this machine, for those whom `admit` lets in; one that gives false has answered the request itself. */
 export type ServeAt = { readonly [Of in "address" | "port" | "admit"]: NonNullable<ServeOptions[Of]> };
 
-/** Bytes of the longest thing a page sends. */
-const LONGEST = 4096;
+/** Bytes of the longest thing a page sends: what is typed, and a photo. */
+const LONGEST = { "application/json": 256 * 1024, "application/octet-stream": 40 * 1024 * 1024 } as const;
 
 /** Below the base. No record makes a page of such a name. */
 const SCRIPT = "@follow.js";
 const NEWEST = "@newest";
 
-/** The number of the newest garden comes at once on connecting, so that nothing saved in between is missed. */
+/**
+ * The number of the newest garden comes at once on connecting, so that nothing saved in between is missed. A page on which
+ * somebody is writing may put the reload off.
+ */
 const FOLLOW = `const { seen, newest } = document.currentScript.dataset;
 new EventSource(newest).onmessage = ({ data }) => {
-  if (data !== seen) location.reload();
+  if (data !== seen && dispatchEvent(new Event("newer", { cancelable: true }))) location.reload();
 };
 `;
 
-export async function serveLive({ base, answer, missing, take, at }: LiveServerOptions): Promise<LiveServer> {
+export async function serveLive({ base, answer, missing, take, takeFile, at }: LiveServerOptions): Promise<LiveServer> {
   const address = at?.address ?? LOOPBACK;
   const host = address.includes(":") ? `[${address}]` : address;
   const followers = new Set<ServerResponse>();
@@ -74,9 +79,16 @@ export async function serveLive({ base, answer, missing, take, at }: LiveServerO
     if (!isCalled(request.headers.host, at === undefined ? [host, "localhost"] : [host]))
       return void response.writeHead(421).end();
     if (at?.admit(request, response) === false) return;
-    if (request.method === "POST" && take !== undefined && isOurs(request)) {
+    const type = request.method === "POST" && isFromOurs(request) ? typeSent(request) : undefined;
+    if (type !== undefined) {
       const to = decodedPath(request.url ?? "/") ?? "";
-      const given = to.startsWith(base) ? take(to.slice(base.length), await sentWith(request)) : undefined;
+      const path = to.startsWith(base) ? to.slice(base.length) : "";
+      const bytes = await sentWith(request, LONGEST[type]);
+      if (bytes === undefined) return void response.writeHead(413, { connection: "close" }).end();
+      const given =
+        type === "application/json"
+          ? take?.(path, jsonOf(bytes))
+          : takeFile?.(path, new URL(request.url ?? "/", "http://localhost").searchParams, bytes);
       if (given !== undefined)
         return send(response, 200, "application/json; charset=utf-8", JSON.stringify(await given));
     }
@@ -121,25 +133,35 @@ export async function serveLive({ base, answer, missing, take, at }: LiveServerO
   };
 }
 
-/** A page elsewhere can make a browser send here, but not with this type or from this name (Fetch Standard, CORS-safelisted types). */
-function isOurs({ headers }: IncomingMessage): boolean {
+/** A page elsewhere can make a browser send here, but not from this name. */
+function isFromOurs({ headers }: IncomingMessage): boolean {
   const site = headers["sec-fetch-site"];
-  return (
-    headers.origin === `http://${headers.host}` &&
-    headers["content-type"] === "application/json" &&
-    (site === undefined || site === "same-origin")
-  );
+  return headers.origin === `http://${headers.host}` && (site === undefined || site === "same-origin");
 }
 
-/** Undefined when it is too long or no JSON. */
-async function sentWith(request: IncomingMessage): Promise<unknown> {
-  let text = "";
-  for await (const part of request.setEncoding("utf8")) {
-    text += part;
-    if (text.length > LONGEST) return undefined;
+/** Nor with one of these types: a browser asks first (Fetch Standard, CORS-safelisted types). */
+function typeSent({ headers }: IncomingMessage): keyof typeof LONGEST | undefined {
+  const type = headers["content-type"] ?? "";
+  return Object.hasOwn(LONGEST, type) ? (type as keyof typeof LONGEST) : undefined;
+}
+
+/** Undefined when it is too long, of which no more is read. */
+async function sentWith(request: IncomingMessage, longest: number): Promise<Buffer | undefined> {
+  if (Number(request.headers["content-length"] ?? 0) > longest) return undefined;
+  const parts: Buffer[] = [];
+  let length = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    length += part.length;
+    if (length > longest) return undefined;
+    parts.push(part);
   }
+  return Buffer.concat(parts);
+}
+
+/** Undefined when it is no JSON. */
+function jsonOf(bytes: Buffer): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(bytes.toString("utf8"));
   } catch {
     return undefined;
   }

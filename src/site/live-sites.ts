@@ -5,6 +5,8 @@
  */
 import type { Garden } from "../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
+import { typedGarden } from "../records/index.ts";
+import { preparedText } from "../store/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
@@ -14,16 +16,17 @@ import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
-import { namingAsked, type PhotoNaming } from "./photo-naming.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
+import { asked, sentFile, type Workbench } from "./workbench.ts";
+import { NAMES, TAP_SCRIPT, WRITE_SCRIPT } from "./workbench-files.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
-  /** Takes the names that are tapped; without it nothing can be. */
-  readonly naming?: PhotoNaming | undefined;
+  /** Takes what is tapped and typed; without it pages only show. */
+  readonly workbench?: Workbench | undefined;
 }
 
 /** A brief of which only the name is known until somebody opens it. */
@@ -52,8 +55,10 @@ export async function serveLiveSites(
   const { base } = garden.settings;
   let shown = shownSites(garden, materials);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
-  const take = (at: string, sent: unknown) => materials.naming && namingAsked(materials.naming, at, sent);
-  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, take);
+  const take = (at: string, sent: unknown) => materials.workbench && asked(materials.workbench, at, sent);
+  const takeFile = (at: string, said: URLSearchParams, bytes: Uint8Array) =>
+    materials.workbench && sentFile(materials.workbench, at, said, bytes);
+  const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, { take, takeFile });
   try {
     open.show(shown.pages, shown.publicFiles);
     own.show(shown.field, shown.privateFiles);
@@ -86,7 +91,7 @@ interface LiveSite<Site> {
 
 async function liveSite<Site extends FieldSite | PublicSite>(
   templates: SiteTemplates<Site>,
-  take?: LiveServerOptions["take"],
+  taking: Pick<LiveServerOptions, "take" | "takeFile"> = {},
 ): Promise<LiveSite<Site>> {
   const site = await openTemplates(templates);
   let data: Site | undefined;
@@ -97,7 +102,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
   };
   const options: LiveServerOptions = {
     base: templates.base,
-    take,
+    ...taking,
     async answer(file) {
       const bytes = site.assets.get(file) ?? (await made(file));
       return bytes === undefined ? await beside(file) : { bytes };
@@ -136,7 +141,7 @@ interface Shown {
 }
 
 function shownSites(garden: Garden, materials: LiveMaterials): Shown {
-  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], naming } = materials;
+  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], ahead, workbench } = materials;
   const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
   const pages = publicSite(
@@ -148,7 +153,16 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
     films && publicCaptions(garden, open, films),
     lapses,
   );
-  const field = fieldSite(garden, today, photos, tours, tours, comparisons, weather, lapses, naming?.state);
+  const field = fieldSite(garden, today, {
+    photos,
+    comparisons,
+    weather,
+    lapses,
+    briefs: tours,
+    fieldLists: tours,
+    ahead,
+    workbench,
+  });
   return {
     pages,
     field,
@@ -156,6 +170,7 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
       text(pages.files.find(({ path: at }) => at === file)?.text),
     ),
     privateFiles: firstOf(
+      workbench === undefined ? () => undefined : writingFiles(garden),
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
       (file) => onDisk(lapseFilms(lapses).get(file)),
@@ -173,6 +188,16 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
       },
     ),
   };
+}
+
+/** The scripts of what is written and tapped, and the names that lines are completed and read by. */
+function writingFiles(garden: Garden): Beside {
+  const made: Readonly<Record<string, () => string>> = {
+    [WRITE_SCRIPT]: () => preparedText("phone/write.js"),
+    [TAP_SCRIPT]: () => preparedText("phone/taps.js"),
+    [NAMES]: () => JSON.stringify(typedGarden(garden)),
+  };
+  return (file) => text(Object.hasOwn(made, file) ? made[file]?.() : undefined);
 }
 
 function firstOf(...places: readonly Beside[]): Beside {

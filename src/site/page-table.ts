@@ -67,7 +67,7 @@ export const FIELD_PAGES: readonly PageRow<FieldSite>[] = [
   one("index.astro", "home"),
   each<FieldSite, "bedPages">("beds/[id]/index.astro", "bedPages", byId),
   each<FieldSite, "thenAndNow">("beds/[id]/then-and-now.astro", "thenAndNow", byId),
-  one("viewpoints/index.astro", "viewpoints", "home"),
+  one("viewpoints/index.astro", "viewpoints"),
   each<FieldSite, "viewpoints">("viewpoints/[bed]/[name].astro", "viewpoints", ({ bedId, name }) => ({
     bed: bedId,
     name,

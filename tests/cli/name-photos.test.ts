@@ -6,10 +6,12 @@ import { beforeEach, expect, it } from "vitest";
 import { type Effects, realEffects } from "../../src/cli/effects.ts";
 import { loadGarden } from "../../src/cli/load-garden.ts";
 import { type PhotoNamer, photoNamer } from "../../src/cli/name-photos.ts";
+import { type WrittenFiles, writtenFiles } from "../../src/cli/written-files.ts";
 import { folderWith } from "./run.ts";
 
 let cwd: string;
 let namer: PhotoNamer;
+let files: WrittenFiles;
 const photo = "photos/left-bed/2026-06-13.jpg";
 const beside = () => path.join(cwd, "content/photos/left-bed/2026-06-13.md");
 const read = () => readFileSync(beside(), "utf8");
@@ -31,7 +33,8 @@ async function reload(): Promise<void> {
     cacheFor: () => path.join(cwd, ".cache"),
   };
   const { garden, recordsDir } = await loadGarden({ today: "2026-07-18" }, effects);
-  namer = photoNamer(garden, recordsDir, effects);
+  files = writtenFiles(recordsDir, effects);
+  namer = photoNamer(garden, files, effects);
 }
 
 function tap(name: string, state = namer.state(photo), as: "name" | "caption" = "name") {
@@ -56,7 +59,7 @@ it("writes what a person would write, which is then what the photo shows, and ta
     { ...realEffects(), cwd, err: () => undefined, cacheFor: () => path.join(cwd, ".cache") },
   );
   expect(garden.photos.find((one) => one.path === photo)?.varieties).toHaveLength(1);
-  expect(await namer.undo(undo ?? -1)).toMatchObject({ done: true });
+  expect(await files.undo(undo ?? -1)).toMatchObject({ done: true });
   expect(existsSync(beside())).toBe(false);
 });
 
@@ -75,7 +78,7 @@ it("asks before it changes what was changed underneath, and writes when the pers
 it("does not take back what was changed since", async () => {
   const { undo } = await tap(await known());
   writeFileSync(beside(), "---\ncaption: mine\n---\n");
-  expect(await namer.undo(undo ?? -1)).toEqual({ told: expect.stringContaining("left as it is"), done: undefined });
+  expect(await files.undo(undo ?? -1)).toEqual({ told: expect.stringContaining("left as it is") });
   expect(read()).toBe("---\ncaption: mine\n---\n");
 });
 

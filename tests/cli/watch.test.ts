@@ -1,49 +1,30 @@
 /** Watching a garden in a browser: a saved note shows on the open page, in both sites, and photos come through. */
-import { type ChildProcess, spawn } from "node:child_process";
-import { once } from "node:events";
 import { existsSync, readFileSync } from "node:fs";
 import { mkdir, writeFile } from "node:fs/promises";
 import { type IncomingHttpHeaders, request } from "node:http";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import sharp from "sharp";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "../browser.ts";
 import { folderWith } from "./run.ts";
+import { type Watched, watched } from "./watched.ts";
 
 let browser: Browser;
 let cwd: string;
-let watching: ChildProcess;
-let said = "";
+let watching: Watched;
 
 beforeAll(async () => {
   cwd = folderWith("two-beds");
   await drawPhoto("2026-06-13.jpg");
-  // A process of its own: Astro's server would take this one's for its own kind.
-  watching = spawn(process.execPath, [path.resolve("bin/plotreel.js"), "watch", "--today", "2026-07-18"], {
-    cwd,
-    env: { ...withoutTestRunner(), PLOTREEL_CACHE: path.join(cwd, ".cache") },
-  });
-  for (const stream of [watching.stdout, watching.stderr]) {
-    stream?.setEncoding("utf8").on("data", (text: string) => {
-      said += text;
-    });
-  }
+  watching = await watched(cwd);
   browser = await openBrowser();
-  await vi.waitFor(() => expect(said).toContain("Ctrl-C ends it"), { timeout: 60_000, interval: 100 });
 });
 
 afterAll(async () => {
   await browser?.close();
-  const ended = once(watching, "close");
-  watching.kill("SIGINT");
-  expect((await ended)[0]).toBe(0);
+  expect(await watching.stop()).toBe(0);
 });
-
-function withoutTestRunner(): NodeJS.ProcessEnv {
-  const { NODE_ENV: _mode, VITEST: _runner, ...rest } = process.env;
-  return rest;
-}
 
 async function drawPhoto(name: string): Promise<void> {
   const folder = path.join(cwd, "content/photos/left-bed");
@@ -52,10 +33,7 @@ async function drawPhoto(name: string): Promise<void> {
   await picture.jpeg().toFile(path.join(folder, name));
 }
 
-function address(words: string): string {
-  const line = said.split("\n").find((each) => each.startsWith(words));
-  return line?.split(" ").at(-1) ?? "";
-}
+const address = (words: string) => watching.address(words);
 
 describe("watching", () => {
   it("shows a saved note on the open public page without anybody asking", async () => {
@@ -89,7 +67,9 @@ describe("watching", () => {
 
   it("brings a new photo in, and its picture loads", async () => {
     await drawPhoto("2026-07-16.jpg");
-    await expect.poll(() => said, { timeout: 15_000 }).toContain("Shown again: photos/left-bed/2026-07-16.jpg");
+    await expect
+      .poll(() => watching.said(), { timeout: 15_000 })
+      .toContain("Shown again: photos/left-bed/2026-07-16.jpg");
     const page = await browser.newPage();
     await page.goto(new URL("beds/left-bed/", address("Public site")).href);
     const loaded = await page.evaluate(async () => {
@@ -132,9 +112,9 @@ describe("watching", () => {
   it("tells of an error in what was saved, and goes on", async () => {
     const file = path.join(cwd, "content/notes/2026-07-18-wrong.md");
     await writeFile(file, "---\nbed: [left-bed\n---\n\n- watered\n");
-    await expect.poll(() => said, { timeout: 15_000 }).toContain("notes/2026-07-18-wrong.md:");
+    await expect.poll(() => watching.said(), { timeout: 15_000 }).toContain("notes/2026-07-18-wrong.md:");
     await writeFile(file, "---\nbed: left-bed\n---\n\n- watered everything\n");
-    await expect.poll(() => said.split("Shown again: notes/2026-07-18-wrong.md").length).toBe(3);
+    await expect.poll(() => watching.said().split("Shown again: notes/2026-07-18-wrong.md").length).toBe(3);
   });
 });
 

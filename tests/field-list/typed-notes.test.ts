@@ -20,7 +20,7 @@ const files = {
   "notes/2026-05-20.md": "- planted 6 Crown Prince squash in Top Bed\n",
 };
 const garden = typedGarden(await recordsOf(files));
-const context = { garden, names: typedNames(garden), day: "2026-07-18", bed: "long-bed" };
+const context = { garden, names: typedNames(garden), day: "2026-07-18", beds: ["long-bed"] };
 const note = [
   "- planted 12 Musselburgh, 15 cm apart",
   "picked 1.4 kg Crown Prince from Top Bed yesterday",
@@ -59,7 +59,7 @@ test("and what a line half typed calls a plant is forgotten", () => {
 
 test("the same on the phone, from a script that stays small and needs nothing of Node", async () => {
   const script = await phoneScriptOf("records/typed-reading.ts", "reader");
-  const read = `const garden = ${JSON.stringify(garden)}; JSON.stringify(reader.readTyped(${JSON.stringify(note)}, { garden, names: reader.typedNames(garden), day: "2026-07-18", bed: "long-bed" }))`;
+  const read = `const garden = ${JSON.stringify(garden)}; JSON.stringify(reader.readTyped(${JSON.stringify(note)}, { garden, names: reader.typedNames(garden), day: "2026-07-18", beds: ["long-bed"] }))`;
   const lines = JSON.parse(runInNewContext(`${script}${read}`, {}) as string) as readonly TypedLine[];
   expect(lines).toEqual(readTyped(note, context));
   const size = gzipSync(phoneScript()).length;

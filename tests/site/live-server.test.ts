@@ -145,6 +145,77 @@ it("takes what a page of its own sends, and nothing from a page elsewhere", asyn
   expect(taken).toHaveLength(1);
 });
 
+it("takes a file from a page of its own, up to its size, and none from a page elsewhere", async () => {
+  const taken: [string, string | null, number][] = [];
+  server = await serveLive({
+    base: "/",
+    answer: async () => ({ bytes: page("Beds") }),
+    missing: async () => page("Nothing grows here"),
+    take: async () => ({}),
+    takeFile: (at, said, bytes) => {
+      if (at !== "@photo") return undefined;
+      return Promise.resolve(taken.push([at, said.get("name"), bytes.length]));
+    },
+  });
+  const { url } = server;
+  const { origin } = new URL(url);
+  const send = async (
+    body: Uint8Array<ArrayBuffer>,
+    headers: Readonly<Record<string, string>> = {},
+    to = "@photo?name=a",
+  ) => {
+    const answer = await fetch(new URL(to, url), {
+      method: "POST",
+      headers: { origin, "content-type": "application/octet-stream", ...headers },
+      body,
+    });
+    return answer.status;
+  };
+  const small = new Uint8Array(300_000);
+  expect(await send(small)).toBe(200);
+  expect(taken).toEqual([["@photo", "a", 300_000]]);
+  for (const headers of [
+    { origin: "https://evil.example" },
+    { "content-type": "image/jpeg" },
+    { "content-type": "multipart/form-data; boundary=x" },
+    { "content-type": "text/plain" },
+    { "sec-fetch-site": "cross-site" },
+  ])
+    expect(await send(small, headers), JSON.stringify(headers)).toBe(405);
+  expect(await send(small, {}, "@other")).toBe(405);
+  // More than a photo has, and more than anybody types.
+  expect(await send(new Uint8Array(40 * 1024 * 1024 + 1)).catch(() => 413)).toBe(413);
+  expect(await send(small, { "content-type": "application/json" }).catch(() => 413)).toBe(413);
+  expect(taken).toHaveLength(1);
+});
+
+it("reads no more of what says nothing of its size than it may", async () => {
+  let taken = 0;
+  const url = await serve(
+    async () => ({ bytes: page("Beds") }),
+    "/",
+    async () => {
+      taken += 1;
+    },
+  );
+  const { origin, port } = new URL(url);
+  const status = await new Promise((resolve) => {
+    const headers = { origin, "content-type": "application/json", "transfer-encoding": "chunked" };
+    const asking = request(
+      { host: "127.0.0.1", port, path: "/@name", method: "POST", headers: { host: `localhost:${port}`, ...headers } },
+      (answer) => {
+        answer.resume();
+        resolve(answer.statusCode);
+        asking.destroy();
+      },
+    );
+    asking.on("error", () => resolve(413));
+    for (let part = 0; part < 40; part += 1) asking.write("x".repeat(10_000));
+    asking.end();
+  });
+  expect([status, taken]).toEqual([413, 0]);
+});
+
 it("asks at the door before it gives or takes anything at another address", async () => {
   let isIn = false;
   const taken: unknown[] = [];

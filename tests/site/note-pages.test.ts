@@ -21,7 +21,7 @@ const files = {
 
 async function site(more: Partial<Garden> = {}) {
   const garden = await gardenOf({ ...files, "garden.md": "---\nname: Test Garden\nlanguage: en-GB\n---\n" }, today);
-  return fieldSite({ ...garden, ...more }, today, new Map(), [], []);
+  return fieldSite({ ...garden, ...more }, today, { photos: new Map() });
 }
 
 const asked = question(
@@ -56,6 +56,7 @@ describe("the page of a note", () => {
         },
         { number: 6, text: "It rained.", as: "story", says: [], offered: [] },
       ],
+      wrong: [],
     });
   });
 
@@ -75,12 +76,14 @@ describe("the page of a note", () => {
       ["17 July 2026, A short one", true],
       ["16 July 2026", false],
     ]);
-    expect(home.notes.open).toBe("One line is a question to you: “plotreel settle” asks.");
+    expect(home.questions.asked.map(({ text, from }) => [text, from.href])).toEqual([
+      ["whipped out the onions", "/notes/2026-07-17/#line-5"],
+    ]);
   });
 
   it("is led to from the first page and from the pages of its beds", async () => {
     const { home, bedPages, notes } = await site({ readings: [] });
-    expect(home.notes).toEqual({ href: "/notes/", text: "Notes, line by line", open: "" });
+    expect(home.others).toContainEqual({ href: "/notes/", text: "Notes, line by line" });
     expect(bedPages.map(({ id, readNotes }) => [id, readNotes])).toEqual([
       ["long-bed", [{ href: "/notes/2026~2026-07-16/", text: "16 July 2026" }]],
     ]);

@@ -42,11 +42,15 @@ describe("tokens", () => {
   it("are read from their sheet, each scheme with the colours of its own", () => {
     expect(schemes.light.paper).toBe("#ffffff");
     expect(schemes.dark.paper).not.toBe(schemes.light.paper);
-    expect(schemes.field.paper).not.toBe(schemes.light.paper);
-    expect(schemes.fieldDark.paper).not.toBe(schemes.dark.paper);
-    expect(schemes.field.pencil).toBe(schemes.light.pencil);
     expect(schemes.paper.pencil).toBe("#000000");
     expect(Object.values(schemes.light).filter(isColour).length).toBeGreaterThan(12);
+  });
+
+  it("are the same on private pages, which their band alone marks: their ground is white", async () => {
+    for (const { file, text } of await styleTexts())
+      for (const [rule] of text.matchAll(/\.private\b[^{},]*\{[^{}]*\}/gu))
+        expect(rule, file).not.toMatch(/--(?:paper|pencil|quiet|zinc|plate|soil)[\w-]*:/u);
+    expect(schemes.light.band).not.toBe(schemes.light.paper);
   });
 
   it("are all used", async () => {

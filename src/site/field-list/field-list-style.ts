@@ -1,11 +1,11 @@
 /**
- * The look of the field list: the field pages' band and lettering, but black on white, because it is read in full sun.
+ * The look of the field list: the field pages’ band and lettering, black on white as they, because it is read in full sun.
  * One screen: band and clock above, the stop between, what the thumb needs below.
  */
 import { carriedTokens } from "../carried-tokens.ts";
 
 export const fieldListStyle = `
-${carriedTokens("sun")}
+${carriedTokens()}
 *, *::before, *::after { box-sizing: border-box; }
 [hidden] { display: none !important; }
 html {

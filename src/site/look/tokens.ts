@@ -6,9 +6,6 @@ export type Tokens = Readonly<Record<string, string>>;
 export interface Schemes {
   readonly light: Tokens;
   readonly dark: Tokens;
-  /** The private field pages. */
-  readonly field: Tokens;
-  readonly fieldDark: Tokens;
   readonly paper: Tokens;
 }
 
@@ -32,8 +29,6 @@ export function readTokens(css: string): Schemes {
   return {
     light,
     dark,
-    field: { ...light, ...under("", ".private") },
-    fieldDark: { ...dark, ...under("", ".private"), ...under(night, ".private") },
     paper: { ...light, ...under("print", ":root") },
   };
 }

@@ -16,6 +16,8 @@ export interface Links {
   variety(id: string): string;
   crop(id: string): string;
   bed(id: string): string;
+  /** The box to write in, with the bed chosen. */
+  writeAbout(bed: string): string;
   thenAndNow(bed: string): string;
   readonly viewpoints: string;
   /** Of photos without a name. */
@@ -55,6 +57,7 @@ export function linksBelow(base: string): Links {
     variety: (id) => `${below("varieties", id)}/`,
     crop: (id) => `${base}varieties/#${encodeURIComponent(cropAnchor(id))}`,
     bed: (id) => `${below("beds", id)}/`,
+    writeAbout: (bed) => `${base}?bed=${encodeURIComponent(bed)}#write`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
     naming: `${base}naming/`,

@@ -1,19 +1,28 @@
 /** A page for each note: every line with what it is taken to say beside it; and the list of them. */
-import type { LineReading, Note } from "../../model.ts";
+import type { LineReading, Note, Problem } from "../../model.ts";
 import { type Names, namesOfGarden, printEvent } from "../../records/index.ts";
+import { TAP_SCRIPT } from "../workbench-files.ts";
 import type { FieldNotePage, FieldNotesPage, NoteLine } from "./note-shapes.ts";
-import type { Link } from "./shapes.ts";
+import type { Link, RecordLine } from "./shapes.ts";
 import type { View } from "./view.ts";
 
 /** Notes that a bed's page leads to. */
 const LATEST = 12;
 
-/** Newest first. */
-export function notePages(view: View): readonly FieldNotePage[] {
+/** Newest first. `stateOf` says what stands in a file while somebody can write there; without it questions only show. */
+export function notePages(view: View, stateOf?: (file: string) => string): readonly FieldNotePage[] {
   const names = namesOfGarden(view.garden);
   const readings = Map.groupBy(view.garden.readings, ({ place }) => place.file);
+  const problems = Map.groupBy(
+    // A question stands at its line anyway.
+    view.garden.problems.filter(({ rule }) => rule !== ASKED),
+    ({ file }) => file,
+  );
   return view.garden.notes.toReversed().map((note) => {
-    const lines = linesOf(note, readings.get(note.place.file) ?? [], names, view);
+    const { file } = note.place;
+    const bare = linesOf(note, readings.get(file) ?? [], names, view);
+    const state = bare.some(({ as }) => as === "question") ? stateOf?.(file) : undefined;
+    const { lines, rest } = withProblems(bare, problems.get(file) ?? []);
     return {
       id: addressOfNote(note.id),
       name: nameOf(note, view),
@@ -25,9 +34,51 @@ export function notePages(view: View): readonly FieldNotePage[] {
         return bed === undefined ? [] : [{ href: view.links.bed(id), text: bed.title }];
       }),
       read: howRead(lines, view),
-      lines,
+      lines: lines.map((line) =>
+        state === undefined || line.as !== "question" ? line : { ...line, tap: { file, line: line.number, state } },
+      ),
+      answering: stateOf === undefined ? undefined : view.links.home + TAP_SCRIPT,
+      wrong: rest.map(sayWrong),
     };
   });
+}
+
+/** The rule by which a question is a problem too. */
+export const ASKED = "note/question";
+
+function withProblems(lines: readonly NoteLine[], problems: readonly Problem[]) {
+  const at = Map.groupBy(problems, ({ line }) => lines.findLastIndex(({ number }) => number <= line));
+  return {
+    lines: lines.map((line, index) => {
+      const own = at.get(index);
+      return own === undefined ? line : { ...line, wrong: own.map(sayWrong) };
+    }),
+    rest: at.get(-1) ?? [],
+  };
+}
+
+function sayWrong({ what, fix }: Problem): string {
+  return `${what} ${fix}`;
+}
+
+/** Where a page shows a line of the records: notes have pages, line by line. */
+export type Jump = (file: string, line: number) => RecordLine;
+
+export function jumpsOf(view: View): Jump {
+  const names = namesOfGarden(view.garden);
+  const readings = Map.groupBy(view.garden.readings, ({ place }) => place.file);
+  const notes = new Map(view.garden.notes.map((note) => [note.place.file, note]));
+  const numbers = new Map<string, readonly number[]>();
+  return (file, line) => {
+    const text = `${file}:${line}`;
+    const note = notes.get(file);
+    if (note === undefined) return { text };
+    const known = numbers.get(file) ?? linesOf(note, readings.get(file) ?? [], names, view).map(({ number }) => number);
+    numbers.set(file, known);
+    const at = known.findLast((number) => number <= line);
+    const page = view.links.note(addressOfNote(note.id));
+    return { text, href: at === undefined ? page : `${page}#line-${at}` };
+  };
 }
 
 export function notesPage(view: View, pages: readonly FieldNotePage[]): FieldNotesPage {

@@ -1,5 +1,5 @@
 /** What the pages of notes show, as plain data. */
-import type { Link } from "./shapes.ts";
+import type { AskedTap, Link } from "./shapes.ts";
 
 export interface FieldNotesPage {
   readonly href: string;
@@ -26,6 +26,10 @@ export interface FieldNotePage {
   readonly beds: readonly Link[];
   readonly read: string;
   readonly lines: readonly NoteLine[];
+  /** Address of what takes answers by tap, while somebody is there to write them. */
+  readonly answering?: string | undefined;
+  /** What is wrong with the note, and with no line of it. */
+  readonly wrong: readonly string[];
 }
 
 /** A line as written, and beside it what it is taken to say. */
@@ -37,4 +41,8 @@ export interface NoteLine {
   readonly says: readonly { readonly line: string; readonly day?: string | undefined }[];
   /** Of a question: its readings, each of one or more plain lines; none of them for "holds no fact". */
   readonly offered: readonly (readonly string[])[];
+  /** Of a question, where an answer by tap goes. */
+  readonly tap?: AskedTap | undefined;
+  /** What is wrong with it. */
+  readonly wrong?: readonly string[] | undefined;
 }

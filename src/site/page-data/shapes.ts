@@ -429,31 +429,89 @@ export interface FieldTask {
   /** "was due on Monday 13 July" */
   readonly due?: string | undefined;
   readonly isLate: boolean;
-  /** "notes/2026-06-30.md:4" */
-  readonly note: string;
+  readonly from: RecordLine;
 }
 
+/** A line of the records, and where a page shows it. */
+export interface RecordLine {
+  /** "notes/2026-06-30.md:4" */
+  readonly text: string;
+  readonly href?: string | undefined;
+}
+
+/** Today's desk: what is to be done now first, what is only looked up below it, errors last. Each thing stands in one place. */
 export interface FieldHomePage {
-  /** Each with the address of its field list, when it has one. */
-  readonly briefs: readonly (Link & { readonly fieldList?: string | undefined })[];
-  readonly tasks: readonly FieldTask[];
-  readonly followUps: readonly FieldTask[];
+  /** "Saturday 18 July" */
+  readonly day: string;
+  /** Only while somebody is there to write what is typed. */
+  readonly writing?: WritingBox | undefined;
+  /** The next planned film. */
+  readonly film?: DeskFilm | undefined;
+  /** What was promised, whatever film keeps it. */
+  readonly owed: Folded<FieldTask>;
+  /** What is there to be seen this week and not for ever. */
+  readonly best: readonly { readonly text: string; readonly bed?: Link | undefined }[];
+  /** Those due this week, and all others. */
+  readonly tasks: Folded<FieldTask>;
+  /** Photos without a name, and how many there are. */
+  readonly naming: Link & { readonly summary: string; readonly photos: readonly Picture[] };
+  readonly questions: {
+    readonly asked: readonly AskedLine[];
+    readonly more: string;
+  };
   readonly beds: readonly {
     readonly bed: Link;
+    /** Whose photos are taken that are dropped on it, while somebody is there to keep them: "bed=long-bed". */
+    readonly drop?: string | undefined;
     readonly site: string;
     readonly growing: string;
     readonly isPrivate: boolean;
   }[];
-  readonly viewpoints: Link;
-  /** Photos without a name, and how many there are. */
-  readonly naming: Link & { readonly summary: string };
-  /** All notes as they are read, and how many questions are open. */
-  readonly notes: Link & { readonly open: string };
+  /** What else there is: other briefs, all notes, the spots of the cameras, recaps. */
+  readonly others: readonly Link[];
   /** What viewers could be shown and are not yet. */
   readonly notYetShown: readonly string[];
-  /** How the pages look. */
-  readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+}
+
+export interface WritingBox {
+  /** As fields of forms have it. */
+  readonly day: string;
+  readonly beds: readonly (Link & { readonly id: string })[];
+  /** Address of what runs it. */
+  readonly script: string;
+}
+
+export interface DeskFilm {
+  readonly brief: Link;
+  /** "In five days, on Saturday 18 July." */
+  readonly when: string;
+  readonly fieldList?: string | undefined;
+}
+
+/** What is to be seen at once, and what is folded away below it. */
+export interface Folded<Thing> {
+  readonly now: readonly Thing[];
+  readonly later: readonly Thing[];
+  /** "Nine more, not due this week." */
+  readonly laterSaid: string;
+}
+
+/** A line that waits for an answer. */
+export interface AskedLine {
+  readonly text: string;
+  readonly from: RecordLine;
+  /** Its readings, each of one or more plain lines; none of them for "holds no fact". */
+  readonly offered: readonly (readonly string[])[];
+  /** Where an answer by tap goes; undefined where nobody is there to write it. */
+  readonly tap?: AskedTap | undefined;
+}
+
+export interface AskedTap {
+  readonly file: string;
+  readonly line: number;
+  /** What stands in the file, as a digest. */
+  readonly state: string;
 }
 
 /** Photos of which nobody knows yet what they are of. */
@@ -478,7 +536,7 @@ export interface NamingPage {
 
 export interface FieldProblem {
   readonly severity: string;
-  readonly place: string;
+  readonly from: RecordLine;
   readonly what: string;
   readonly fix: string;
 }
@@ -488,10 +546,25 @@ export interface FieldBedPage {
   readonly name: string;
   readonly isPrivate: boolean;
   readonly site?: string | undefined;
+  /** While somebody is there to take it: the box to write in, what runs the page, and whose photos are taken. */
+  readonly live?:
+    | {
+        readonly write: string;
+        readonly script: string;
+        /** "bed=long-bed" */
+        readonly drop: string;
+        readonly varieties: readonly { readonly drop: string; readonly name: string }[];
+      }
+    | undefined;
   readonly facts: readonly string[];
   readonly about: string;
   readonly picture?: Picture | undefined;
-  readonly now: readonly (GrowingNow & { readonly sayAs?: string | undefined; readonly source: string })[];
+  readonly now: readonly (GrowingNow & {
+    readonly sayAs?: string | undefined;
+    readonly source: string;
+    /** "variety=crown-prince" */
+    readonly drop?: string | undefined;
+  })[];
   readonly troubles: readonly { readonly text: string; readonly tried: readonly string[] }[];
   readonly tasks: readonly FieldTask[];
   readonly followUps: readonly FieldTask[];

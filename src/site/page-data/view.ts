@@ -132,6 +132,11 @@ export function bedsInOrder(view: View): readonly Bed[] {
   });
 }
 
+/** By its own word or that of its site. */
+export function isPrivateBed({ garden }: View, bed: Bed): boolean {
+  return bed.private || (bed.site !== undefined && garden.sites.get(bed.site)?.private === true);
+}
+
 /** Newest first. */
 export function episodesInOrder(garden: Garden): readonly Episode[] {
   return [...garden.episodes.values()].sort((a, b) => (a.day > b.day ? -1 : a.day < b.day ? 1 : a.id < b.id ? -1 : 1));

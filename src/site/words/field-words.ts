@@ -10,20 +10,13 @@ const SEVERITIES = {
 type Severity = keyof typeof SEVERITIES;
 
 export const fieldWords = {
-  title: "Field pages",
-  briefs: "Briefs",
-  noBrief: "The brief of the next planned episode will stand here.",
   fieldList: "Field list, to tick off while filming",
   owed: "Owed to viewers",
   noneOwed: "Every promise is kept.",
   toDo: "To do",
-  noneToDo: "Nothing is left to do.",
   beds: "Beds",
-  cameras: "Cameras",
   sameSpots: "Photos from the same spots",
-  recaps: "Recaps",
   recapOf: (name: string) => `Recap of ${name}`,
-  inRecords: "In the records",
   notYet: {
     title: "What viewers could be shown",
     film: "The first page leads with the varieties of the newest film. None is published yet.",
@@ -62,10 +55,6 @@ export const fieldWords = {
     );
     return parts.length === 0 ? "Nothing to read." : `${capital(sayList(parts))}.`;
   },
-  openQuestions: (n: number) =>
-    n === 0
-      ? ""
-      : `${capital(sayPlural(n, "line is a question", "lines are questions"))} to you: “plotreel settle” asks.`,
 
   due: {
     today: "Due today.",

@@ -17,7 +17,7 @@ export function typedInto(list: HTMLElement, garden: TypedGarden | undefined) {
     if (garden === undefined) return;
     waiting = setTimeout(() => {
       names ??= typedNames(garden);
-      list.replaceChildren(...readTyped(text, { garden, names, bed, day }).flatMap(rowsOf));
+      list.replaceChildren(...readTyped(text, { garden, names, beds: [bed], day }).flatMap(rowsOf));
     }, PAUSE);
   };
 }
