@@ -1,6 +1,6 @@
 /**
  * How well note lines are read: `npm run bench:reading [FILE]`. Without a file the models are learned anew for each fourth of
- * the sixty writers from the other three, so that no figure rests on a writer's own lines; the tables were tuned on the lines in
+ * the writers from the other three, so that no figure rests on a writer's own lines; the tables were tuned on the lines in
  * tests/corpus/learn alone. With a file of labelled lines the weights that are checked in are used.
  */
 

@@ -55,10 +55,37 @@ const groups = [
   "french bean|snap bean|green bean|bean",
   "spring onion|scallion",
   "sugar snap|snap pea|mangetout|pea",
+  "okra|ochro|okro|lady s finger|bhindi",
+  "long bean|bodi",
+  "taro|dasheen|eddoe",
+  "gooseberry|groset",
 ].map((group) => group.split("|"));
 
 function sameCrop(a: string | undefined, b: string | undefined): boolean {
   return within(normal(a), normal(b)) || groups.some((group) => group.includes(normal(a)) && group.includes(normal(b)));
+}
+
+/** Units as writers of labels spell them out. */
+const spelt: Readonly<Record<string, string>> = {
+  kilo: "kg",
+  kilogram: "kg",
+  gram: "g",
+  gr: "g",
+  pound: "lb",
+  ounce: "oz",
+  qt: "quart",
+  pt: "pint",
+  liter: "litre",
+  inch: "in",
+  foot: "ft",
+  feet: "ft",
+  metre: "m",
+  meter: "m",
+};
+
+function unitOf(written: string): string {
+  const one = written.length > 2 ? written.replace(/s$/, "") : written;
+  return spelt[one] ?? one;
 }
 
 const grams: Readonly<Record<string, number>> = { g: 1, kg: 1000, lb: 453.59237, oz: 28.349523125 };
@@ -155,7 +182,8 @@ function judgeAmount(
   part: (what: string) => void,
 ): void {
   const parts = [...amount.matchAll(/([\d.]+)\s*([a-zA-Z]*)/g)].map(
-    ([, number, of = ""]) => [Number(number), of] as const,
+    ([, number, of = ""]) =>
+      (of === "dozen" ? [12 * Number(number), ""] : [Number(number), unitOf(of)]) as [number, string],
   );
   const [first] = parts;
   if (first === undefined) return;

@@ -46,6 +46,7 @@ export const opinionLabels = [
   "sold",
   "plan",
   "fact",
+  "several",
 ] as const;
 
 /** 1 what the label says, -1 where careful readers may differ, 0 all else. */
@@ -57,6 +58,8 @@ function targetsOf(line: CorpusLine): Int8Array {
     return targets;
   }
   targets[at("fact")] = 1;
+  if (at("several") >= 0 && line.expect.filter(({ kind }) => !kindsOf(kind).includes("story")).length > 1)
+    targets[at("several")] = 1;
   let optional = line.expect.length > 0;
   for (const { kind } of line.expect) {
     const kinds = kindsOf(kind);
@@ -75,10 +78,10 @@ export interface Lined {
   readonly where: LineGarden;
 }
 
-/** Weights of the opinion: features that come at least twice; weights under `least` hundredths are dropped. */
+/** Weights of the opinion: features that come at least `seen` times; weights under `least` hundredths are dropped. */
 export function learnOpinion(
   lines: readonly Lined[],
-  { epochs = 8, l1 = 1.5, l2 = 0.1, least = 80, seen = 3, rate = 3 } = {},
+  { epochs = 12, l1 = 3.2, l2 = 0.1, least = 150, seen = 3, rate = 3 } = {},
 ): OpinionWeights {
   const texts = lines.flatMap(({ line, where }) => {
     const { find } = contextOf(line, where);

@@ -262,7 +262,7 @@ function countedOnly(framed: Framed): Framed | undefined {
   return { ...framed, facts: counted, used: new Set([...framed.used].filter(isTold)) };
 }
 
-const notKinds = new Set(["story", "ask", "correction", "renamed", "fact"]);
+const notKinds = new Set(["story", "ask", "correction", "renamed", "fact", "several"]);
 const groundCost: Readonly<Record<Ground, number>> = {
   form: 0,
   verb: 0.2,

@@ -48,10 +48,20 @@ export function candidateFeatures(candidate: Candidate, line: Weighed, form: For
     add("line", log(p(kind)) / kinds.length);
     add("line sum", log(p(kind)));
   }
+  if (told) {
+    const several = line.opinion.get("several") ?? 0.2;
+    add(facts.length > 1 ? "several" : "one", log(facts.length > 1 ? several : 1 - several));
+  }
   if (candidate.fine === true) add("parted finely");
   let missing = 0;
   for (const [label, value] of line.opinion) {
-    if (label === "story" || label === "fact" || asked.includes(label) || kinds.some((kind) => kind === label))
+    if (
+      label === "story" ||
+      label === "fact" ||
+      label === "several" ||
+      asked.includes(label) ||
+      kinds.some((kind) => kind === label)
+    )
       continue;
     missing += log(1 - value);
   }
@@ -145,7 +155,7 @@ export function askFeatures(line: Weighed, form: FormReading | undefined, add: A
   add(`ask: amounts ${Math.min(3, amounts)}`, 1);
   const best = Math.max(
     0.001,
-    ...[...line.opinion].filter(([label]) => !asked.includes(label)).map(([, value]) => value),
+    ...[...line.opinion].filter(([label]) => !asked.includes(label) && label !== "several").map(([, value]) => value),
   );
   add("ask: best", Math.log(best));
   if (line.mentions.some((one) => one.type === "plant" && one.basis === "guess")) add("ask: guess", 1);
