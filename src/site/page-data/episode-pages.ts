@@ -1,17 +1,22 @@
 /** Published films: what they show and when. */
 
 import { daysBetween, yearOf } from "../../calendar.ts";
-import { cropOf } from "../../crop-of.ts";
-import { capital, cropName, fullStop } from "../../language/index.ts";
+import { fullStop } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
+import type { NumberedSite } from "./bed-pages.ts";
 import type { EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
+import type { EpisodeWrapShown } from "./film-shapes.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
-import type { Shown, ShownStop } from "./shown.ts";
-import { sourceLine, webAddress } from "./sources.ts";
+import type { Shown } from "./shown.ts";
+import type { SmallPlates } from "./small-plates.ts";
+import { webAddress } from "./sources.ts";
 import { episodesInOrder, type View } from "./view.ts";
+import { walkPlans } from "./walk/walk-plan.ts";
+import type { WalkStop } from "./walk/walk-shapes.ts";
+import { walkStops } from "./walk/walk-stops.ts";
 
 /** Beds named before the rest is counted. */
 const NAMED_BEDS = 3;
@@ -19,8 +24,8 @@ const NAMED_BEDS = 3;
 /** Photos of the filming day on one page. */
 const PHOTOS = 12;
 
-/** Days from the filming day within which a photo shows the bed as viewers saw it. */
-const SAME_WEEK = 7;
+/** Days from the filming day within which a photo stands for a film. */
+const NEAR = 45;
 
 export function episodeList(view: View): EpisodeListPage {
   const years = new Map<number, EpisodeCard[]>();
@@ -41,10 +46,19 @@ export function episodeCard(view: View, episode: Episode): EpisodeCard {
   };
 }
 
-export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): readonly EpisodePage[] {
+export interface FilmsOf {
+  readonly shown: Shown;
+  readonly wraps: EpisodeWraps;
+  readonly sites: readonly NumberedSite[];
+  readonly plates: SmallPlates;
+}
+
+export function episodePages(view: View, { shown, wraps, sites, plates }: FilmsOf): readonly EpisodePage[] {
   return episodesInOrder(view.garden).map((episode) => {
     const wrapped = wraps.get(episode.id);
     const picture = pictureOf(view, episode);
+    const stops = walkStops(view, episode, { shown, plates, wrapped });
+    const beds = (shown.stops.get(episode.id) ?? []).map(({ stop }) => stop.bed);
     return {
       id: episode.id,
       title: episode.title,
@@ -52,40 +66,23 @@ export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): rea
       link: webAddress(episode.link),
       about: storyHtml(episode.body),
       picture,
-      stops: (shown.stops.get(episode.id) ?? []).map((stop) => stopShown(view, stop, episode)),
-      wrap: wrapped?.shown,
-      photos: photosOfThatDay(view, episode, picture),
+      stops,
+      plans: walkPlans(view, sites, beds, stops),
+      wrap: wrapped && { ...wrapped.shown, varieties: namedElsewhere(wrapped.shown.varieties, stops) },
+      photos: photosOfThatDay(
+        view,
+        episode,
+        stops.some((stop) => stop.picture) ? stops.map((stop) => stop.picture) : [picture],
+      ),
       data: filmData(view, episode, picture, wrapped),
     };
   });
 }
 
-function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Episode): EpisodePage["stops"][number] {
-  const { garden, links } = view;
-  const seen = new Set<string>();
-  return {
-    bed: { href: links.bed(stop.bed), text: garden.beds.get(stop.bed)?.title ?? stop.bed },
-    at,
-    varieties: plantings.flatMap((planting) => {
-      const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-      const crop = cropOf(garden, planting);
-      const name = variety?.title ?? (crop === undefined ? undefined : capital(cropName(crop)));
-      if (name === undefined || seen.has(name)) return [];
-      seen.add(name);
-      return [
-        {
-          href: variety === undefined ? undefined : links.variety(variety.id),
-          name,
-          crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
-          source: sourceLine(view.words, variety?.source),
-          isNew:
-            planting.variety !== undefined &&
-            view.newVarieties.has(planting.variety) &&
-            episode.day >= view.seasonStart,
-        },
-      ];
-    }),
-  };
+/** What is named and grew at none of the stops. */
+function namedElsewhere(varieties: EpisodeWrapShown["varieties"], stops: readonly WalkStop[]) {
+  const shown = new Set(stops.flatMap(({ named }) => named.map(({ plate }) => plate.href)));
+  return varieties.filter(({ href }) => !shown.has(href));
 }
 
 /** "It stops at Long bed, Arch bed and six more beds."; nothing without stops. */
@@ -99,7 +96,7 @@ function sayWalk(view: View, episode: Episode): readonly string[] {
 }
 
 /** In the order of the stops; those of no bed last. */
-function photosOfThatDay(view: View, episode: Episode, but: Picture | undefined): readonly Picture[] {
+function photosOfThatDay(view: View, episode: Episode, but: readonly (Picture | undefined)[]): readonly Picture[] {
   const order = episode.stops.map(({ bed }) => bed);
   const rank = ({ bed }: ShownPhoto) => {
     const at = bed === undefined ? -1 : order.indexOf(bed);
@@ -109,16 +106,16 @@ function photosOfThatDay(view: View, episode: Episode, but: Picture | undefined)
     .filter(({ day }) => day === episode.day)
     .sort((a, b) => rank(a) - rank(b))
     .map((photo) => view.book.picture(photo))
-    .filter(({ src }) => src !== but?.src)
+    .filter(({ src }) => !but.some((one) => one?.src === src))
     .slice(0, PHOTOS);
 }
 
-/** A photo of the film's week, the nearest day and the earliest stop first. */
+/** A photo of the film's weeks, the nearest day and the earliest stop first. */
 function pictureOf(view: View, episode: Episode): Picture | undefined {
   const stops = episode.stops.map(({ bed }) => bed);
   const away = (photo: ShownPhoto) => Math.abs(daysBetween(photo.day, episode.day));
   const inOrder = view.book.all
-    .filter((photo) => photo.bed !== undefined && stops.includes(photo.bed) && away(photo) <= SAME_WEEK)
+    .filter((photo) => photo.bed !== undefined && stops.includes(photo.bed) && away(photo) <= NEAR)
     .sort((a, b) => away(a) - away(b) || stops.indexOf(a.bed ?? "") - stops.indexOf(b.bed ?? ""));
   const best = inOrder.find((photo) => view.book.isWide(photo)) ?? inOrder[0];
   return best === undefined ? undefined : view.book.picture(best);

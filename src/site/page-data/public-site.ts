@@ -14,6 +14,7 @@ import { publicHome } from "./public-home.ts";
 import { recapPages, seasonsWithNews } from "./recap-pages.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
+import { smallPlates } from "./small-plates.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
 import { varietyCsv } from "./variety-csv.ts";
 import { varietyJson } from "./variety-json.ts";
@@ -36,6 +37,7 @@ export function publicSite(
   const shown = once(() => shownIn(view, wraps()));
   const harvests = once(() => harvestsByYear(view));
   const sites = once(() => sitesWithBeds(view));
+  const plates = once(() => smallPlates(view, harvests()));
   // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
   const seasons = once(() => recapPages(view, { ...weather, sources: [] }, false));
   return onDemand<PublicSite>({
@@ -58,10 +60,10 @@ export function publicSite(
     varieties: () => varietyList(view),
     varietyPages: () => varietyPages(view, shown(), harvests()),
     beds: () => bedList(view, sites()),
-    bedPages: () => bedPages(view, sites(), shown()),
+    bedPages: () => bedPages(view, sites(), shown(), weather),
     thenAndNow: () => thenAndNowPages(view),
     episodes: () => episodeList(view),
-    episodePages: () => episodePages(view, shown(), wraps()),
+    episodePages: () => episodePages(view, { shown: shown(), wraps: wraps(), sites: sites(), plates: plates() }),
     recaps: seasons,
     search: () => ({ href: links.search, indexHref: links.searchIndex, namesHref: links.names }),
     csv: () => varietyCsv(view, harvests()),

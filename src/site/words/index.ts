@@ -2,15 +2,28 @@
 import { type FieldWords, fieldWords } from "./field-words.ts";
 import { namingWords } from "./naming-words.ts";
 import { type PageWords, pageWords } from "./page-words.ts";
+import { ribbonWords } from "./ribbon-words.ts";
 import { type Sentences, sentences } from "./sentences.ts";
+import { walkWords } from "./walk-words.ts";
 
 export interface Words extends PageWords {
   /** Of the private pages. */
   readonly field: FieldWords;
   /** Of the private page on which photos are named. */
   readonly naming: typeof namingWords;
+  /** Of a season drawn across a page. */
+  readonly ribbon: typeof ribbonWords;
+  /** Of a film's page. */
+  readonly walk: typeof walkWords;
   /** Whole sentences from facts. */
   readonly sentences: Sentences;
 }
 
-export const siteWords: Words = { ...pageWords, field: fieldWords, naming: namingWords, sentences };
+export const siteWords: Words = {
+  ...pageWords,
+  field: fieldWords,
+  naming: namingWords,
+  ribbon: ribbonWords,
+  walk: walkWords,
+  sentences,
+};

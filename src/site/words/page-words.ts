@@ -112,10 +112,8 @@ export const pageWords = {
   bed: {
     description: (bed: string) => `What grows in ${bed} and what changed there.`,
     soFar: (season: string) => `${season} so far`,
-    noneYet: "Nothing has been noted here this year. The next note about this bed will stand here.",
-    earlierIn: (season: string) => `Earlier in ${season}`,
     earlier: "Earlier seasons",
-    dayByDay: (season: string) => `Day by day in ${season}`,
+    place: "Where it lies and how it is made",
     thenAndNow: "Then and now",
     thenAndNowOf: (bed: string) => `${bed}, then and now`,
     thenAndNowMore: ": since the last tour, and the same week of other years.",
@@ -170,10 +168,6 @@ export const pageWords = {
     at: "At",
     variety: "Variety",
     source: "Source",
-    stops: "Stop by stop",
-    noStops:
-      "The stops of this film are not written down yet. The beds it shows will stand here, with what grew in them.",
-    allGrown: "Everything that grew there that day",
     noneGrown: "Nothing was growing here that day.",
     photos: "Photos of that day",
     transcript: "What is said",
