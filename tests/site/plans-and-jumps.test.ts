@@ -38,7 +38,9 @@ describe("a plan", () => {
     expect(planOf("The Yard", beds, english, { here: "path-bed" })?.told).toBe(
       "Path Bed lies in the south of The Yard, next to Gate Bed.",
     );
-    expect(planOf("The Yard", beds, english, { here: "wall-bed" })?.told).toBe("Wall Bed lies in the north of The Yard.");
+    expect(planOf("The Yard", beds, english, { here: "wall-bed" })?.told).toBe(
+      "Wall Bed lies in the north of The Yard.",
+    );
   });
 
   it("draws the beds that tell their place and no others, the south below", () => {

@@ -24,8 +24,8 @@ const NAMED_BEDS = 3;
 /** Photos of the filming day on one page. */
 const PHOTOS = 12;
 
-/** Days from the filming day within which a photo stands for a film. */
-const NEAR = 45;
+/** Days from the filming day within which a photo stands for the film itself. */
+const SAME_WEEK = 7;
 
 export function episodeList(view: View): EpisodeListPage {
   const years = new Map<number, EpisodeCard[]>();
@@ -110,12 +110,12 @@ function photosOfThatDay(view: View, episode: Episode, but: readonly (Picture | 
     .slice(0, PHOTOS);
 }
 
-/** A photo of the film's weeks, the nearest day and the earliest stop first. */
+/** A photo of the film's week, the nearest day and the earliest stop first. */
 function pictureOf(view: View, episode: Episode): Picture | undefined {
   const stops = episode.stops.map(({ bed }) => bed);
   const away = (photo: ShownPhoto) => Math.abs(daysBetween(photo.day, episode.day));
   const inOrder = view.book.all
-    .filter((photo) => photo.bed !== undefined && stops.includes(photo.bed) && away(photo) <= NEAR)
+    .filter((photo) => photo.bed !== undefined && stops.includes(photo.bed) && away(photo) <= SAME_WEEK)
     .sort((a, b) => away(a) - away(b) || stops.indexOf(a.bed ?? "") - stops.indexOf(b.bed ?? ""));
   const best = inOrder.find((photo) => view.book.isWide(photo)) ?? inOrder[0];
   return best === undefined ? undefined : view.book.picture(best);

@@ -11,7 +11,7 @@ import { harvestsByYear } from "./harvests.ts";
 import { namesToJumpTo } from "./names-to-jump-to.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { publicHome } from "./public-home.ts";
-import { recapPages, seasonsWithNews } from "./recap-pages.ts";
+import { recapPages, seasonsWithFigures } from "./recap-pages.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
 import { smallPlates } from "./small-plates.ts";
@@ -49,7 +49,7 @@ export function publicSite(
         { href: links.varieties, text: words.frame.varieties },
         { href: links.beds, text: words.frame.beds },
         { href: links.episodes, text: words.frame.episodes },
-        ...(seasonsWithNews(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
+        ...(seasonsWithFigures(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
         { href: links.search, text: words.frame.search },
       ],
       address: garden.settings.address,

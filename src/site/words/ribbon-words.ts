@@ -32,6 +32,15 @@ export const ribbonWords = {
     return `${capital(parts.join(", "))}.`;
   },
 
+  /** "Something grew from 21 March to 18 July, picked from 3 May to 17 July." */
+  bed({ from, to, first, last }: { from: string; to: string; first?: string | undefined; last?: string | undefined }) {
+    const picked =
+      first === undefined ? "" : last === undefined ? `, picked on ${first}` : `, picked from ${first} to ${last}`;
+    return `Something grew from ${from} to ${to}${picked}.`;
+  },
+
+  filmed: (title: string) => `Filmed: ${title}.`,
+
   /** Temperatures as they are said. */
   week({ low, high, rain }: { low: string; high: string; rain?: "dry" | "some" | "wet" | undefined }): string {
     const wet = rain === undefined ? "" : rain === "dry" ? ", dry" : rain === "wet" ? ", wet" : ", some rain";

@@ -9,12 +9,10 @@ import { compare } from "../../../order.ts";
 import { bedTimeline } from "../bed-timeline.ts";
 import type { ShownPhoto } from "../pictures.ts";
 import type { View } from "../view.ts";
+import { anyStands } from "./any-stands.ts";
 import type { RibbonBar, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
 import { type SeasonScale, seasonScale } from "./season-scale.ts";
 import { weekWeather } from "./week-weather.ts";
-
-/** The thinnest bar that is still seen, in hundredths of the ribbon. */
-const THINNEST = 0.8;
 
 /** A variety in a bed through a season; its plantings by beginning. */
 export interface RowPlantings {
@@ -43,7 +41,8 @@ export function bedRibbon(
   const days = bedTimeline(view, changes, rest);
   const all = newest === undefined || days.some(({ iso }) => iso === newest.day) ? days : withDay(view, days, newest);
   if (rows.length === 0 && all.length === 0) return undefined;
-  const standingOn = (day: Day) => rows.flatMap(({ plantings }, index) => (stand(view, plantings, day) ? [index] : []));
+  const standingOn = (day: Day) =>
+    rows.flatMap(({ plantings }, index) => (anyStands(view.garden, plantings, day) ? [index] : []));
   const shown = all.map((day) => ({
     ...day,
     // The bars say how old everything was.
@@ -131,10 +130,7 @@ function pickedIn({ garden }: View, planting: Planting, { season, until }: Stret
 
 function barsOf(view: View, planting: Planting, stretch: Stretch): readonly RibbonBar[] {
   const { scale, until } = stretch;
-  const bar = (kind: RibbonBar["kind"], from: Day, to: Day): RibbonBar => {
-    const wide = Math.round(Math.max(THINNEST, scale.at(to) - scale.at(from)) * 10) / 10;
-    return { kind, at: Math.min(scale.at(from), 100 - wide), wide };
-  };
+  const bar = (kind: RibbonBar["kind"], from: Day, to: Day) => ({ kind, ...scale.span(from, to) });
   const [first, last] = pickedIn(view, planting, stretch);
   const { season } = stretch;
   const raised = raisedFrom(planting);
@@ -165,14 +161,5 @@ function tell(view: View, planting: Planting, stretch: Stretch): string {
     last: first === last ? undefined : day(last),
     over: day(planting.ended),
     wasLost: planting.stage === "lost",
-  });
-}
-
-/** Whether any of them stood in the bed at the end of a day. */
-function stand({ garden }: View, plantings: readonly Planting[], day: Day): boolean {
-  const book = bookOf(garden);
-  return plantings.some((planting) => {
-    const then = book.standing(planting, day);
-    return then !== undefined && then.ended === undefined;
   });
 }

@@ -1,7 +1,7 @@
 /** The stops of a film in the order of the walk: a photo of that day, what was named, what grew, what became of it. */
 import { addDays, daysBetween, seasonStart } from "../../../calendar.ts";
 import { cropOf } from "../../../crop-of.ts";
-import { earlier, seasonOf } from "../../../garden/index.ts";
+import { bookOf, earlier, seasonOf } from "../../../garden/index.ts";
 import { capital, cropName, sayPicked } from "../../../language/index.ts";
 import type { Day, Episode, Planting } from "../../../model.ts";
 import type { EpisodeWrap } from "../episode-wrap.ts";
@@ -24,7 +24,7 @@ export interface WalkOf {
 
 export function walkStops(view: View, episode: Episode, { shown, plates, wrapped }: WalkOf): readonly WalkStop[] {
   const stops = shown.stops.get(episode.id) ?? [];
-  const named = namedAt(stops, wrapped);
+  const named = namedAt(view, episode, stops, wrapped);
   const used = new Set<string>();
   return stops.map((one, index) => {
     const { stop, at, plantings } = one;
@@ -66,12 +66,23 @@ interface NamedAt {
   readonly seconds: number;
 }
 
-/** Each variety at the stop during which it is first named; where no time tells, at the first stop where it grew. */
-function namedAt(stops: readonly ShownStop[], wrapped: EpisodeWrap | undefined): readonly (readonly NamedAt[])[] {
+/** Each variety at the stop during which it is first named; where it did not grow there that season, at the first where it did. */
+function namedAt(
+  { garden }: View,
+  { day }: Episode,
+  stops: readonly ShownStop[],
+  wrapped: EpisodeWrap | undefined,
+): readonly (readonly NamedAt[])[] {
+  const from = seasonStart(day, garden.settings.seasonStarts);
+  const grown = stops.map(({ stop }) =>
+    bookOf(garden)
+      .stateOf(stop.bed, day)
+      .plantings.filter(({ ended }) => ended === undefined || ended >= from),
+  );
   const begins = stops.map(({ stop }) => beginOf(stop, wrapped));
   const found = stops.map((): NamedAt[] => []);
   for (const { variety, at } of wrapped?.wrap.coverage.named ?? []) {
-    const grew = stops.flatMap(({ plantings }, index) =>
+    const grew = grown.flatMap((plantings, index) =>
       plantings.some((planting) => planting.variety === variety) ? [index] : [],
     );
     const during = begins.findLastIndex((begin) => begin !== undefined && begin <= at);
