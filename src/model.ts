@@ -261,6 +261,8 @@ export interface Variety extends RecordFile {
   readonly thankByName?: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
+  /** Whether the person would grow it again, in their own words where they gave any. */
+  readonly growAgain?: { readonly would: boolean; readonly words?: string | undefined } | undefined;
 }
 
 /** One row of the crop table in records/crops.ts. */

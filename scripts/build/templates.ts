@@ -124,7 +124,8 @@ function settingsFor(name: SiteName, root: string): AstroInlineConfig {
           "font-src 'self'",
           "connect-src 'self'",
           "base-uri 'none'",
-          "form-action 'none'",
+          // The search field of the first page leads to the search without scripts.
+          `form-action ${name === "public" ? "'self'" : "'none'"}`,
         ],
       },
     },

@@ -42,6 +42,7 @@ export const KINDS = {
       "# say it as: how you say the name on camera",
       "# source: { name: , obtained: bought }   # bought, swapped, saved, given (or lent) by a seller, given (or lent) by a person, paid promotion, discounted, commission link, family business or own product",
       "# days to maturity: 70 from planting",
+      "# grow again: yes   # or no, with a reason behind it if you like",
     ],
     body: "",
   },

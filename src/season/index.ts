@@ -10,6 +10,7 @@ export { type Forecast, forecaster } from "./forecast.ts";
 export { currentSeason, lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
 export { allTimed, stillWaiting, waits } from "./maturity.ts";
 export { openPickings } from "./open-pickings.ts";
+export { plantYields } from "./plant-yields.ts";
 export type {
   ForecastRow,
   LossRow,
@@ -23,6 +24,7 @@ export type {
   Segment,
 } from "./recap.ts";
 export { recapMarkdown } from "./recap-markdown.ts";
+export type { PerPlant } from "./results.ts";
 export { type SeasonBook, seasonBook } from "./season-book.ts";
 export { seasonProblems } from "./season-problems.ts";
 export { seedListCsv } from "./seed-list.ts";

@@ -47,7 +47,7 @@ function each<Site, Part extends keyof Site & string>(
 const byId = ({ id }: { readonly id: string }): Params => ({ id });
 
 export const PUBLIC_PAGES: readonly PageRow<PublicSite>[] = [
-  one("index.astro", "home"),
+  one("index.astro", "home", "search"),
   one("404.astro"),
   one("search.astro", "search"),
   one("varieties/index.astro", "varieties"),

@@ -12,10 +12,14 @@ export const SEARCH_FOLDER = "pagefind";
 /** What the indexer writes beside the index and our pages never ask for: its own boxes, buttons and styles. */
 const NOT_OURS = /(?:^|-)(?:ui|modular-ui|component-ui|highlight)\b.*\.(?:js|css)$/u;
 
+/** What is no sentence: an excerpt that ran through it would read as debris. */
+const NO_SENTENCES =
+  "table, nav, svg, select, datalist, form, summary, h2, h3, time, .new, .crop, .say, .at, .key, .grow-this, .days";
+
 /** Pages say by `data-pagefind-body` which part of them is searched. */
 export async function indexForSearch(siteDir: string): Promise<void> {
   try {
-    const { index, errors } = await createIndex();
+    const { index, errors } = await createIndex({ excludeSelectors: NO_SENTENCES.split(", ") });
     if (index === undefined) throw new Error(errors.join(" "));
     const read = await index.addDirectory({ path: siteDir });
     const { files, errors: more } = await index.getFiles();

@@ -28,10 +28,9 @@ async function leads(photos: readonly Photo[]) {
   const view = viewGarden(growGarden(records, photos), "2026-06-20", "/", copies, new Map());
   const shown = { stops: new Map(), byVariety: new Map(), byBed: new Map() };
   return Object.fromEntries(
-    varietyPages(view, shown as unknown as Parameters<typeof varietyPages>[1], new Map()).map(({ id, picture }) => [
-      id,
-      picture && [picture.alt, picture.caption],
-    ]),
+    varietyPages(view, shown as unknown as Parameters<typeof varietyPages>[1], new Map(), new Map()).map(
+      ({ id, picture }) => [id, picture && [picture.alt, picture.caption]],
+    ),
   );
 }
 

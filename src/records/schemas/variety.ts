@@ -42,6 +42,19 @@ const maturity = z.union([
   }),
 ]);
 
+/** "yes", "no", or either with words behind it: "yes, in the tunnel only". */
+const growAgain = readAs((written): { value: { would: boolean; words?: string } } | ReturnType<typeof wrongValue> => {
+  const [, answer = "", rest = ""] = /^(yes|no|true|false)\b[\s,;:.]*(.*)$/isu.exec(written.trim()) ?? [];
+  if (answer === "") {
+    return wrongValue(
+      `"${written}" does not say yes or no.`,
+      'Begin with yes or no, for example "yes, in the tunnel only".',
+    );
+  }
+  const would = /^(?:yes|true)$/iu.test(answer);
+  return { value: rest === "" ? { would } : { would, words: rest } };
+});
+
 export const varietySchema = z.strictObject({
   ...recordKeys,
   crop: text.optional(),
@@ -55,6 +68,7 @@ export const varietySchema = z.strictObject({
   perennial: truth.optional(),
   "thank by name": truth.optional(),
   caution: text.optional(),
+  "grow again": growAgain.optional(),
 });
 
 /** What is said of a source that has no name. */
@@ -113,6 +127,7 @@ export function makeVariety(
     perennial: front.perennial ?? crop?.perennial,
     ...(front["thank by name"] === true && { thankByName: true }),
     caution: front.caution,
+    ...(front["grow again"] !== undefined && { growAgain: front["grow again"] }),
   };
 }
 

@@ -1,5 +1,7 @@
-/** A variety on a small label: the row of a list, what a search finds, a name in a film. */
-import type { SourceLine } from "./shapes.ts";
+/** A variety on a label: small as the row of a list, what a search finds, a name in a film; and large on its own page. */
+import type { Amount } from "../../language/index.ts";
+import type { FilmMoment } from "./film-shapes.ts";
+import type { Link, Picture, SourceLine } from "./shapes.ts";
 
 /** The smallest copy of a photo, shown in a square. */
 export interface Thumb {
@@ -19,4 +21,42 @@ export interface SmallPlate {
   readonly source?: SourceLine | undefined;
   /** How it did, in one sentence. */
   readonly says: string;
+}
+
+/** A variety at the head of its own page. */
+export interface VarietyPlate {
+  /** What it looks like, each photo another part of it: the first leads. */
+  readonly photos: readonly { readonly picture: Picture; readonly shows?: string | undefined }[];
+  readonly years?: YearStrips | undefined;
+  /** The newest film that shows it, at the moment it does. */
+  readonly film?: { readonly episode: Link; readonly day: string; readonly at?: FilmMoment | undefined } | undefined;
+  /** "Would grow it again." */
+  readonly again?: string | undefined;
+}
+
+/** Places in hundredths of the year. */
+export interface YearStrips {
+  /** Where months begin; only some are named. */
+  readonly months: readonly { readonly at: number; readonly text?: string | undefined }[];
+  /** Newest first. */
+  readonly years: readonly YearStrip[];
+}
+
+export interface YearStrip {
+  readonly year: string;
+  readonly rows: number;
+  readonly bars: readonly StripBar[];
+  /** The same in words. */
+  readonly told: string;
+  readonly amount?: Amount | undefined;
+  /** "2.5 kg a plant" */
+  readonly each?: string | undefined;
+}
+
+export interface StripBar {
+  readonly kind: "raised" | "grown" | "picked";
+  /** 0 is the upper one. */
+  readonly row: number;
+  readonly from: number;
+  readonly width: number;
 }

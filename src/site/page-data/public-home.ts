@@ -8,7 +8,12 @@ import { changes, isBeingPicked } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { newestPair } from "./comparison-book.ts";
 import { episodeCard } from "./episode-pages.ts";
+import type { EpisodeWraps } from "./episode-wrap.ts";
+import { type FilmPlate, filmPlates } from "./film-plates.ts";
+import { namelessCrops } from "./nameless-crops.ts";
 import type { BedChanges, CropNames, HomePage, NamesNow } from "./shapes.ts";
+import type { Shown } from "./shown.ts";
+import type { SmallPlates } from "./small-plates.ts";
 import { bedsInOrder, episodesInOrder, type View } from "./view.ts";
 
 /** Lines of one bed's week before the bed's own page has to tell the rest. */
@@ -18,16 +23,34 @@ const LINES_A_BED = 3;
 const BEDS = 16;
 const NAMES = 48;
 
-export function publicHome(view: View): HomePage {
+/** Plates on the first page: what a phone scrolls through in a few strokes. */
+const PLATES = 12;
+
+/** Plates with photos from which on they stand before the garden's newest photo: a row of a desk's screen. */
+const PICTURED = 3;
+
+interface Films {
+  readonly shown: Shown;
+  readonly wraps: EpisodeWraps;
+  readonly plates: SmallPlates;
+}
+
+export function publicHome(view: View, films: Films): HomePage {
   const { garden, book, links, words } = view;
   // The first page has the widest place for a photo.
   const newest = book.all.find((photo) => photo.bed !== undefined && book.isWide(photo)) ?? book.all[0];
   const latest = episodesInOrder(garden)[0];
   const compared = newestPair(garden, view.comparisons, links);
+  const plates = latest === undefined ? growingNow(view, films.plates) : filmPlates(latest, films);
+  const all = latest === undefined ? links.varieties : links.episode(latest.id);
   return {
     picture: newest === undefined ? undefined : book.picture(newest),
     about: storyHtml(garden.settings.body),
     latest: latest === undefined ? undefined : episodeCard(view, latest),
+    plates: picturesFirst(plates).slice(0, PLATES),
+    platesLead: plates.filter(({ plate }) => plate.thumb !== undefined).length >= PICTURED,
+    morePlates:
+      plates.length <= PLATES ? undefined : { href: all, text: words.home.morePlates(plates.length, latest?.title) },
     flowering: varietiesAt(view, "flowering"),
     picking: varietiesAt(view, "picking"),
     pair: compared?.pair,
@@ -38,6 +61,21 @@ export function publicHome(view: View): HomePage {
     varieties: garden.varieties.size === 0 ? undefined : { href: links.varieties, text: words.home.all },
     changed: changedThisWeek(view),
   };
+}
+
+/** What somebody saw is known again by its picture; else they stand in their own order. */
+function picturesFirst(plates: readonly FilmPlate[]): readonly FilmPlate[] {
+  return plates.toSorted((a, b) => Number(b.plate.thumb !== undefined) - Number(a.plate.thumb !== undefined));
+}
+
+/** By name, crops without a variety among them. */
+function growingNow(view: View, plates: SmallPlates): readonly FilmPlate[] {
+  const grown = [...view.plantings].filter(([, all]) => all.some(({ ended }) => ended === undefined));
+  const varieties = grown.flatMap(([id]) => plates.get(id) ?? []);
+  const crops = namelessCrops(view).filter(({ isGrowing }) => isGrowing);
+  return [...varieties, ...crops.map(({ plate }) => plate)]
+    .sort((a, b) => view.compare(a.name, b.name))
+    .map((plate) => ({ plate }));
 }
 
 function isAt(planting: Planting, stage: Stage, today: Day): boolean {

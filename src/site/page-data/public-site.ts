@@ -2,16 +2,17 @@
 import { noWeather, type Weather } from "../../almanac/index.ts";
 import type { Day, Garden } from "../../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
+import { plantYields } from "../../season/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import { bedList, bedPages, sitesWithBeds } from "./bed-pages.ts";
 import { episodeList, episodePages } from "./episode-pages.ts";
 import { type EpisodeWraps, episodeWraps } from "./episode-wrap.ts";
 import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
-import { namesToJumpTo } from "./names-to-jump-to.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { publicHome } from "./public-home.ts";
 import { recapPages, seasonsWithFigures } from "./recap-pages.ts";
+import { searchCatalogue } from "./search-catalogue.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
 import { smallPlates } from "./small-plates.ts";
@@ -36,8 +37,8 @@ export function publicSite(
   const wraps = once((): EpisodeWraps => (films === undefined ? new Map() : episodeWraps(view, films)));
   const shown = once(() => shownIn(view, wraps()));
   const harvests = once(() => harvestsByYear(view));
-  const sites = once(() => sitesWithBeds(view));
   const plates = once(() => smallPlates(view, harvests()));
+  const sites = once(() => sitesWithBeds(view));
   // Viewers are told the weather, and not by which station: that would say where on Earth the garden is.
   const seasons = once(() => recapPages(view, { ...weather, sources: [] }, false));
   return onDemand<PublicSite>({
@@ -47,8 +48,8 @@ export function publicSite(
       home: links.home,
       navigation: [
         { href: links.varieties, text: words.frame.varieties },
-        { href: links.beds, text: words.frame.beds },
-        { href: links.episodes, text: words.frame.episodes },
+        ...(garden.beds.size === 0 ? [] : [{ href: links.beds, text: words.frame.beds }]),
+        ...(garden.episodes.size === 0 ? [] : [{ href: links.episodes, text: words.frame.episodes }]),
         ...(seasonsWithFigures(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
         { href: links.search, text: words.frame.search },
       ],
@@ -56,9 +57,9 @@ export function publicSite(
       feeds: garden.settings.address === undefined ? undefined : { rss: links.rss, json: links.jsonFeed },
       asOf: locale.day(today),
     }),
-    home: () => publicHome(view),
-    varieties: () => varietyList(view),
-    varietyPages: () => varietyPages(view, shown(), harvests()),
+    home: () => publicHome(view, { shown: shown(), wraps: wraps(), plates: plates() }),
+    varieties: () => varietyList(view, plates()),
+    varietyPages: () => varietyPages(view, shown(), harvests(), plantYields(garden, today)),
     beds: () => bedList(view, sites()),
     bedPages: () => bedPages(view, sites(), shown(), weather),
     thenAndNow: () => thenAndNowPages(view),
@@ -69,7 +70,7 @@ export function publicSite(
     csv: () => varietyCsv(view, harvests()),
     files: () => [
       { path: "varieties.json", text: varietyJson(view, harvests()) },
-      { path: "names.json", text: namesToJumpTo(view) },
+      { path: "names.json", text: searchCatalogue(view, plates()) },
       ...feeds(view, seasons),
     ],
   });

@@ -15,12 +15,14 @@ import type {
 } from "./comparison-shapes.ts";
 import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
+import type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 import type { SeasonRibbon } from "./ribbon/ribbon-shapes.ts";
 import type { WalkStop } from "./walk/walk-shapes.ts";
 
 export type { Amount } from "../../language/index.ts";
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
+export type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
 export type { RibbonDay, SeasonRibbon } from "./ribbon/ribbon-shapes.ts";
 export type { WalkStop, WalkVariety } from "./walk/walk-shapes.ts";
@@ -115,6 +117,12 @@ export interface HomePage {
   /** The garden's own words about itself, as safe HTML. */
   readonly about: string;
   readonly latest?: EpisodeCard | undefined;
+  /** Of the newest film; of what grows now while there is none. */
+  readonly plates: readonly { readonly plate: SmallPlate; readonly at?: FilmMoment | undefined }[];
+  /** So many of them have photos that they can lead the page. */
+  readonly platesLead: boolean;
+  /** To those there is no room for. */
+  readonly morePlates?: Link | undefined;
   readonly flowering: NamesNow;
   readonly picking: NamesNow;
   readonly pair?: PicturePair | undefined;
@@ -158,17 +166,11 @@ export interface NotebookDay {
   readonly html: string;
 }
 
-/** One variety in the list. */
+/** One variety in the list, or a crop of which nobody noted a variety. */
 export interface VarietyRow {
-  readonly id: string;
-  readonly href: string;
-  readonly name: string;
-  readonly sayAs?: string | undefined;
-  /** "Drift Lane Seeds, bought" */
-  readonly source: string;
-  /** "Long bed and Cold frame", or "Last grown in 2024". */
-  readonly where: string;
-  readonly isNew: boolean;
+  /** Undefined for a crop without a variety. */
+  readonly id?: string | undefined;
+  readonly plate: SmallPlate;
   /** Where a jump to its first letter ends. */
   readonly anchor?: string | undefined;
   /** Filter values. */
@@ -183,6 +185,8 @@ export interface CropGroup {
   readonly cropId: string;
   /** "Tomatoes" */
   readonly name: string;
+  /** Its first. */
+  readonly letter: string;
   readonly rows: readonly VarietyRow[];
   /** First letters of its varieties, in a group too long to look through. */
   readonly letters: readonly Link[];
@@ -204,6 +208,8 @@ export interface VarietyListPage {
   readonly filterHref: string;
   /** CSS that hides what the choices leave out. */
   readonly filterRules: string;
+  /** Whether any row has a photo: without one no room is kept for them. */
+  readonly pictured: boolean;
   /** "71 varieties of 26 crops." */
   readonly count: string;
   readonly groups: readonly CropGroup[];
@@ -250,7 +256,9 @@ export interface VarietyPage {
   readonly sayAs?: string | undefined;
   readonly alsoSpelled: string;
   readonly isNew: boolean;
+  readonly plate: VarietyPlate;
   readonly caution?: string | undefined;
+  /** The plate's first photo, else the nearest that shows it among others. */
   readonly picture?: Picture | undefined;
   readonly result: string;
   readonly source?: SourceLine | undefined;

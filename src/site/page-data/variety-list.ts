@@ -4,15 +4,15 @@ import { capital, cropName } from "../../language/index.ts";
 import type { Variety } from "../../model.ts";
 import { firstLetter, letterJumps } from "./letter-jumps.ts";
 import { cropAnchor } from "./links.ts";
+import { type NamelessCrop, namelessCrops } from "./nameless-crops.ts";
 import type { CropGroup, FilterChoice, Link, VarietyListPage, VarietyRow } from "./shapes.ts";
-import { saySource } from "./sources.ts";
-import { sayWhere } from "./variety-pages.ts";
+import type { SmallPlates } from "./small-plates.ts";
 import { seasonLabel, seasonYear, type View } from "./view.ts";
 
 /** Group of varieties whose crop nothing tells. */
 const OTHER = "other";
 
-export function varietyList(view: View): VarietyListPage {
+export function varietyList(view: View, plates: SmallPlates): VarietyListPage {
   const { garden, links, words } = view;
   const byCrop = new Map<string, Variety[]>();
   for (const variety of garden.varieties.values()) {
@@ -23,9 +23,11 @@ export function varietyList(view: View): VarietyListPage {
     const crop = garden.crops.get(id);
     return id === OTHER ? words.varieties.otherCrops : capital(crop === undefined ? id : cropName(crop));
   };
-  const groups = [...byCrop]
-    .map(([id, varieties]) => group(view, id, cropWord(id), varieties))
-    .sort((a, b) => view.compare(a.name, b.name));
+  const nameless = namelessCrops(view);
+  const groups = [
+    ...[...byCrop].map(([id, varieties]) => group(view, plates, id, cropWord(id), varieties)),
+    ...nameless.map((crop) => namelessGroup(crop)),
+  ].sort((a, b) => view.compare(a.name, b.name));
   const rows = groups.flatMap((one) => one.rows);
   const beds = choices(
     view,
@@ -38,14 +40,18 @@ export function varietyList(view: View): VarietyListPage {
     (name) => name,
   ).map(({ id, name }) => ({ id: word(id), name }));
   const crops = groups.map(({ cropId, name }) => ({ id: cropId, name }));
-  const someNew = rows.some((row) => row.isNew);
+  const someNew = rows.some(({ plate }) => plate.isNew);
   return {
     href: links.varieties,
     csvHref: links.csv,
     jsonHref: links.json,
     filterHref: links.varietyFilters,
     filterRules: filterRules(crops, beds, sources, someNew),
-    count: rows.length === 0 ? words.varieties.none : words.varieties.count(rows.length, groups.length),
+    pictured: rows.some(({ plate }) => plate.thumb !== undefined),
+    count:
+      rows.length === 0
+        ? words.varieties.none
+        : words.varieties.count(rows.length - nameless.length, groups.length - nameless.length, nameless.length),
     groups,
     letters: letters(groups),
     families: families(view, groups),
@@ -57,40 +63,57 @@ export function varietyList(view: View): VarietyListPage {
   };
 }
 
-function group(view: View, id: string, name: string, varieties: readonly Variety[]): CropGroup {
+function group(view: View, plates: SmallPlates, id: string, name: string, varieties: readonly Variety[]): CropGroup {
   const anchor = cropAnchor(id);
   const sorted = [...varieties].sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1));
   const letters = letterJumps(
     sorted.map(({ title }) => title),
     anchor,
   );
-  const rows = sorted.map((variety, index) => ({ ...row(view, variety), anchor: letters.anchorOf(index) }));
+  const rows = sorted.flatMap((variety, index) =>
+    row(view, plates, variety).map((one) => ({ ...one, anchor: letters.anchorOf(index) })),
+  );
   return {
     id: anchor,
     cropId: word(id),
     name,
+    letter: firstLetter(name),
     rows,
     letters: letters.links,
     bedIds: unique(rows.flatMap(({ bedIds }) => bedIds)),
     sourceIds: unique(rows.map(({ sourceId }) => sourceId)),
-    someNew: rows.some(({ isNew }) => isNew),
+    someNew: rows.some(({ plate }) => plate.isNew),
   };
 }
 
-function row(view: View, variety: Variety): VarietyRow {
+function namelessGroup({ crop, beds, plate }: NamelessCrop): CropGroup {
+  const bedIds = beds.map(word);
+  return {
+    id: cropAnchor(crop),
+    cropId: word(crop),
+    name: plate.name,
+    letter: firstLetter(plate.name),
+    rows: [{ plate, bedIds, sourceId: "" }],
+    letters: [],
+    bedIds,
+    sourceIds: [""],
+    someNew: false,
+  };
+}
+
+function row(view: View, plates: SmallPlates, variety: Variety): readonly VarietyRow[] {
+  const plate = plates.get(variety.id);
+  if (plate === undefined) return [];
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
-  return {
-    id: variety.id,
-    href: view.links.variety(variety.id),
-    name: variety.title,
-    sayAs: variety.sayAs,
-    source: saySource(view.words, variety.source),
-    where: sayWhere(view, variety),
-    isNew: view.newVarieties.has(variety.id),
-    bedIds: unique(now.map(({ bed }) => word(bed))),
-    sourceId: variety.source === undefined ? "" : word(variety.source.name),
-  };
+  return [
+    {
+      id: variety.id,
+      plate,
+      bedIds: unique(now.map(({ bed }) => word(bed))),
+      sourceId: variety.source === undefined ? "" : word(variety.source.name),
+    },
+  ];
 }
 
 function bedName(view: View, id: string): string {
@@ -105,8 +128,7 @@ function choices(view: View, ids: readonly string[], name: (id: string) => strin
 
 function letters(groups: readonly CropGroup[]): readonly Link[] {
   const first = new Map<string, string>();
-  for (const { id, name } of groups) {
-    const letter = firstLetter(name);
+  for (const { id, letter } of groups) {
     if (!first.has(letter)) first.set(letter, id);
   }
   return [...first].map(([text, id]) => ({ text, href: `#${encodeURIComponent(id)}` }));

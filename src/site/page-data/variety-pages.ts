@@ -3,26 +3,36 @@
 import { daysBetween } from "../../calendar.ts";
 import { cropOf } from "../../crop-of.ts";
 import { ageOf } from "../../facts/index.ts";
-import { type Amount, capital, cropName, digits, pickedAmount, sayList, sayPicked } from "../../language/index.ts";
+import { capital, cropName, digits, sayPicked } from "../../language/index.ts";
 import type { Picked, Planting, Stage, Variety } from "../../model.ts";
+import type { PerPlant } from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import { notebooks } from "./notebook.ts";
 import { sayPlanting } from "./planting-words.ts";
+import { platePhotos } from "./plate-photos.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sourceLine } from "./sources.ts";
 import { varietyComparison, varietyPhotos, viewOfBed } from "./variety-photos.ts";
+import { varietyPlate } from "./variety-plate.ts";
 import { seasonLabel, seasonYear, type View } from "./view.ts";
+import { amountOf } from "./year-strips.ts";
 
 export type Harvests = ReadonlyMap<string, ReadonlyMap<number, Picked>>;
 
-export function varietyPages(view: View, shown: Shown, harvests: Harvests): readonly VarietyPage[] {
+/** What a plant gave: by variety id, then the year. */
+export type Yields = ReadonlyMap<string, ReadonlyMap<number, PerPlant>>;
+
+export function varietyPages(view: View, shown: Shown, harvests: Harvests, yields: Yields): readonly VarietyPage[] {
   const notes = notebooks(view.garden);
   return [...view.garden.varieties.values()]
     .sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
     .map((variety) => ({
-      ...varietyPage(view, variety, shown, harvests.get(variety.id) ?? new Map()),
+      ...varietyPage(view, variety, shown, {
+        picked: harvests.get(variety.id) ?? new Map(),
+        yields: yields.get(variety.id) ?? new Map(),
+      }),
       notes: notes.get(variety.id) ?? [],
     }));
 }
@@ -31,15 +41,19 @@ function varietyPage(
   view: View,
   variety: Variety,
   shown: Shown,
-  picked: ReadonlyMap<number, Picked>,
+  { picked, yields }: { readonly picked: ReadonlyMap<number, Picked>; readonly yields: ReadonlyMap<number, PerPlant> },
 ): Omit<VarietyPage, "notes"> {
   const { garden, today, links, book } = view;
+  const seenIn = shown.byVariety.get(variety.id) ?? [];
+  const plate = varietyPlate(view, variety, { picked, yields, seenIn });
   const plantings = view.plantings.get(variety.id) ?? [];
   const now = plantings.filter((planting) => planting.ended === undefined);
   const crop = cropOf(garden, variety);
-  const own = book.byVariety.get(variety.id) ?? [];
-  const ofBed = own[0] === undefined ? viewOfBed(view, now) : undefined;
-  const first = own[0] ?? ofBed?.photo;
+  const [own] = platePhotos(view, variety);
+  // A photo of several varieties shows it as a bed's view does, and is nearer.
+  const among = own ?? { photo: book.byVariety.get(variety.id)?.[0] };
+  const ofBed = among.photo === undefined ? viewOfBed(view, now) : undefined;
+  const first = among.photo ?? ofBed?.photo;
   return {
     id: variety.id,
     name: variety.title,
@@ -49,6 +63,7 @@ function varietyPage(
     sayAs: variety.sayAs,
     alsoSpelled: variety.alsoSpelled.length === 0 ? "" : view.words.sentences.alsoWritten(variety.alsoSpelled),
     isNew: view.newVarieties.has(variety.id),
+    plate,
     caution: variety.caution === undefined ? undefined : capital(variety.caution),
     picture:
       first === undefined ? undefined : { ...book.picture(first), ...(ofBed?.caption && { caption: ofBed.caption }) },
@@ -63,11 +78,14 @@ function varietyPage(
         amount: amountOf(view, of),
         times: digits(of.times),
       })),
-    seenIn: shown.byVariety.get(variety.id) ?? [],
+    seenIn,
     about: storyHtml(variety.body),
     comparison: varietyComparison(view, plantings),
     heights: heightsIn(view, view.heights.byVariety.get(variety.id))[0],
-    photos: varietyPhotos(view, variety, plantings, first),
+    photos: varietyPhotos(view, variety, plantings, [
+      ...(first === undefined ? [] : [first]),
+      ...platePhotos(view, variety).map(({ photo }) => photo),
+    ]),
   };
 
   function grownHere(of: View, planting: Planting): GrownHere {
@@ -90,12 +108,6 @@ function varietyPage(
       .sort(([a], [b]) => b - a)
       .map(([year, grown]) => ({ season: seasonLabel(of, year), plantings: grown }));
   }
-}
-
-/** "1.4 kg and three bunches", in other units "3.1 lb". */
-function amountOf({ garden, words }: View, picked: Picked): Amount {
-  const { text, other } = pickedAmount(picked, garden.settings);
-  return { text: capital(text) || words.variety.notMeasured, other };
 }
 
 /** One sentence: what it gave this year, else how it stands, else how it ended when it was last grown. */
@@ -138,21 +150,4 @@ function furthest(now: readonly Planting[]): Planting | undefined {
   return STAGES_FURTHEST_FIRST.map((stage) => now.find((planting) => planting.stage === stage)).find(
     (planting) => planting !== undefined,
   );
-}
-
-/** "Long bed and Cold frame", "Last grown in 2024", "Waiting to be planted out". */
-export function sayWhere(view: View, variety: Variety): string {
-  const { where } = view.words.sentences;
-  const plantings = view.plantings.get(variety.id) ?? [];
-  const now = plantings.filter((planting) => planting.ended === undefined);
-  if (now.length > 0)
-    return sayList([...new Set(now.map((planting) => view.garden.beds.get(planting.bed)?.title ?? planting.bed))]);
-  const season = seasonYear(view, view.today);
-  if (view.waitingLots.has(variety.id)) return where.waiting;
-  const ended = plantings.flatMap((planting) =>
-    planting.ended === undefined ? [] : [seasonYear(view, planting.ended)],
-  );
-  if (ended.length === 0) return where.never;
-  const last = Math.max(...ended);
-  return last === season ? where.over : where.last(seasonLabel(view, last));
 }

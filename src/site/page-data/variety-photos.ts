@@ -20,7 +20,7 @@ export function varietyPhotos(
   view: View,
   variety: Variety,
   plantings: readonly Planting[],
-  but: ShownPhoto | undefined,
+  but: readonly ShownPhoto[],
 ): readonly AgedPicture[] {
   const found = new Map<string, { photo: ShownPhoto; age: string }>();
   const add = (photo: ShownPhoto) => {
@@ -28,7 +28,7 @@ export function varietyPhotos(
       (one) => (photo.bed === undefined || one.bed === photo.bed) && livedOn(one, photo.day),
     );
     const age = planting === undefined ? "" : fullStop(capital(sayAgeOf(view.garden, planting, photo.day)));
-    if (photo !== but) found.set(photo.path, { photo, age });
+    if (!but.includes(photo)) found.set(photo.path, { photo, age });
   };
   for (const photo of view.book.byVariety.get(variety.id) ?? []) add(photo);
   for (const bed of new Set(plantings.map((planting) => planting.bed))) {

@@ -40,28 +40,31 @@ export const pageWords = {
 
   home: {
     description: (garden: string) => `What grows in ${garden}, where it came from and how it did.`,
-    latest: "Latest episode",
-    inIt: "Every variety in it, and where it came from",
-    noEpisode: "The first episode will stand here when it is out.",
+    latest: "In the latest film",
+    growing: "Growing now",
+    morePlates: (n: number, film: string | undefined) =>
+      film === undefined ? `All ${sayNumber(n)}` : `All ${sayNumber(n)} in ${film}`,
     flowering: "In flower now",
-    noneFlowering: "Nothing is noted in flower now. The next first flower will stand here.",
     picking: "Being picked now",
-    nonePicking: "Nothing is being picked now. The next picking will stand here.",
     pair: "The same spot, then and now",
-    nonePair: "Two photos of the same spot, taken ten days apart or more, will stand here side by side.",
     all: "All varieties and their sources",
     andMore: (n: number) => `and ${sayNumber(n)} more`,
     changed: "What changed this week",
-    noneChanged: "Nothing was noted in the last seven days. The next note will stand here.",
     about: "The garden",
   },
 
   varieties: {
     description: (garden: string) => `Every variety grown in ${garden}, with its source.`,
     none: "Varieties will stand here as soon as a note names one.",
-    count: (varieties: number, crops: number) =>
-      `${capital(sayPlural(varieties, "variety", "varieties"))} of ${sayPlural(crops, "crop", "crops")}.`,
-    oneName: "Search for one name",
+    count: (varieties: number, crops: number, nameless: number) => {
+      const named = `${sayPlural(varieties, "variety", "varieties")} of ${sayPlural(crops, "crop", "crops")}`;
+      const others = sayPlural(nameless, "crop", "crops");
+      if (nameless === 0) return `${capital(named)}.`;
+      return varieties === 0
+        ? `${capital(others)}, no variety named yet.`
+        : `${capital(named)}, and ${others} without a variety’s name.`;
+    },
+    name: "Name",
     csv: "Download the list (CSV)",
     json: "as data (JSON)",
     jump: "Jump to a crop",
@@ -84,9 +87,11 @@ export const pageWords = {
 
   variety: {
     description: (name: string, crop: string, result: string) => `${name}, ${crop}: ${result}`,
-    source: "Source:",
+    years: "Year by year",
+    key: "Hollow: raised. Grey: in its bed. Black: picked.",
+    inWords: "In words",
+    onFilm: "On film:",
     where: "Where and when",
-    inNoBed: "It is in no bed now. The next planting will stand here.",
     picked: "Picked so far",
     year: "Year",
     amount: "Amount",
@@ -94,7 +99,6 @@ export const pageWords = {
     notMeasured: "Not measured",
     thenAndNow: (bed: string) => `Then and now in ${bed}`,
     growth: "How it grew",
-    noEpisode: "No episode has shown it yet. The first that does will stand here, with its time.",
     grow: "I grow this",
     kept: "Kept in this browser and sent nowhere.",
     lost: "This browser does not keep it.",
@@ -259,12 +263,15 @@ export const pageWords = {
     description: (garden: string) => `Search ${garden} for a variety, a bed or a word.`,
     needsScripts: "Searching needs scripts in your browser. Every name stands in the",
     list: "variety list",
+    question: "Which variety was that?",
     asked: "A variety, a bed or any word",
+    find: "Find",
     none: "Nothing was found.",
-    one: "1 page",
-    many: "{count} pages",
+    noName: "No name like it. “Find” looks through all pages.",
+    one: "1 found",
+    many: "{count} found",
     failed: "The pages cannot be searched just now; names still can.",
-    names: "Names like it",
+    names: "What it may be",
     pages: "Pages that say it",
   },
 

@@ -89,6 +89,13 @@ function times(n: number): string {
   return n === 1 ? "once" : n === 2 ? "twice" : `${sayNumber(n)} times`;
 }
 
+/** "sown on 3 March and 4 April"; of many days the first and the last, and how many. */
+function happened(what: string, days: readonly string[]): string {
+  const [first, last] = [days[0], days.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  return days.length <= 3 ? `${what} on ${sayList(days)}` : `${what} ${times(days.length)} from ${first} to ${last}`;
+}
+
 export const sentences = {
   planting: {
     /** "Six plants in row 2, sown on 21 April and planted out on 24 May." */
@@ -151,12 +158,34 @@ export const sentences = {
     },
   },
 
-  where: {
-    waiting: "Sown, not planted out yet",
-    never: "Not grown yet",
-    over: "Over for this year",
-    last: (season: string) => `Last grown in ${season}`,
+  /** A year of a variety in words, beside its strip. */
+  strip: {
+    sown: (days: readonly string[]) => happened("sown", days),
+    planted: (days: readonly string[]) => happened("planted", days),
+    /** On the first and the last of `times` days. */
+    picked: (days: readonly string[], n: number) => {
+      const [first, last] = [days[0], days.at(-1)];
+      if (first === undefined || last === undefined) return "";
+      return first === last ? `picked on ${first}` : `picked ${times(n)} from ${first} to ${last}`;
+    },
+    stood: "Nothing is noted but that it stood.",
+    each: (amount: string) => `${amount} a plant`,
   },
+
+  /** What a photo of a variety shows of it. */
+  subject: {
+    "close-up": "Close up",
+    "cut open": "Cut open",
+    leaf: "Leaf",
+    flower: "Flower",
+    seed: "Seed",
+    "in the hand": "In the hand",
+  },
+
+  again: (would: boolean, words: string | undefined) =>
+    `${would ? "Would grow it again" : "Would not grow it again"}${words === undefined ? "." : `: ${fullStop(words)}`}`,
+
+  inBed: (bed: string, told: string) => `In ${bed}: ${told}`,
   alsoWritten: (spellings: readonly string[]) => `Also written ${sayList(spellings, "or")}.`,
 
   bed: {

@@ -1,4 +1,5 @@
 /** Names close to what somebody typed, for a jump to a variety whose name was only heard. */
+import { soundOf } from "./sound-of.ts";
 
 export interface Named {
   readonly name: string;
@@ -12,11 +13,8 @@ const AT_MOST = 6;
 
 /** Closest first: names that begin so, then names with a word that begins so, then names a few slips away. */
 export function closeNames(typed: string, names: readonly Named[]): readonly Named[] {
-  const asked = plain(typed);
-  if (asked.length < 2) return [];
   const ranked = names.flatMap((named) => {
-    const ranks = [named.name, ...named.also].map((spelling) => rank(asked, plain(spelling)));
-    const best = Math.min(...ranks);
+    const best = closeness(typed, named);
     return Number.isFinite(best) ? [{ named, best }] : [];
   });
   // Sorting keeps the list's own order among equals.
@@ -24,6 +22,24 @@ export function closeNames(typed: string, names: readonly Named[]): readonly Nam
     .sort((a, b) => a.best - b.best)
     .slice(0, AT_MOST)
     .map(({ named }) => named);
+}
+
+/** The highest that is no slip: a word of the name begins as it was typed, or sounds so. */
+export const SURE = 2.5;
+
+/** 0 is the name itself; infinity is far from it. */
+export function closeness(typed: string, { name, also }: Pick<Named, "name" | "also">): number {
+  const asked = plain(typed);
+  if (asked.length < 2) return Number.POSITIVE_INFINITY;
+  return Math.min(...[name, ...also].map((spelling) => rankBoth(asked, plain(spelling))));
+}
+
+/** By its letters; by its sound half a step behind. */
+function rankBoth(asked: string, name: string): number {
+  const spelled = rank(asked, name);
+  if (spelled <= 1) return spelled;
+  const heard = soundOf(asked);
+  return heard.length < 4 ? spelled : Math.min(spelled, rank(heard, soundOf(name)) + 0.5);
 }
 
 function rank(asked: string, name: string): number {
@@ -41,7 +57,7 @@ function rank(asked: string, name: string): number {
 }
 
 /** Without case, accents, hyphens and apostrophes; "&" is read as "and". */
-function plain(text: string): string {
+export function plain(text: string): string {
   return text
     .normalize("NFD")
     .replace(/[\u0300-\u036f'’]/gu, "")
