@@ -5,7 +5,7 @@ import { fullStop } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
 import type { NumberedSite } from "./bed-pages.ts";
-import type { EpisodeWraps } from "./episode-wrap.ts";
+import type { EpisodeWrap, EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
 import type { EpisodeWrapShown } from "./film-shapes.ts";
 import type { ShownPhoto } from "./pictures.ts";
@@ -18,6 +18,9 @@ import { walkPlans } from "./walk/walk-plan.ts";
 import type { WalkStop } from "./walk/walk-shapes.ts";
 import { walkStops } from "./walk/walk-stops.ts";
 
+/** Of what chapters tell, so much is named. */
+const NAMED_SUBJECTS = 3;
+
 /** Beds named before the rest is counted. */
 const NAMED_BEDS = 3;
 
@@ -27,20 +30,23 @@ const PHOTOS = 12;
 /** Days from the filming day within which a photo stands for the film itself. */
 const SAME_WEEK = 7;
 
-export function episodeList(view: View): EpisodeListPage {
+export function episodeList(view: View, wraps: EpisodeWraps): EpisodeListPage {
   const years = new Map<number, EpisodeCard[]>();
   for (const episode of episodesInOrder(view.garden)) {
     const year = yearOf(episode.day);
-    years.set(year, [...(years.get(year) ?? []), episodeCard(view, episode)]);
+    years.set(year, [...(years.get(year) ?? []), episodeCard(view, episode, wraps.get(episode.id))]);
   }
   return { href: view.links.episodes, years: [...years].map(([year, episodes]) => ({ year, episodes })) };
 }
 
-export function episodeCard(view: View, episode: Episode): EpisodeCard {
+export function episodeCard(view: View, episode: Episode, wrapped?: EpisodeWrap): EpisodeCard {
   return {
     href: view.links.episode(episode.id),
     title: episode.title,
-    text: [fullStop(view.words.sentences.film.on(view.locale.day(episode.day))), ...sayWalk(view, episode)].join(" "),
+    text: [
+      fullStop(view.words.sentences.film.on(view.locale.day(episode.day))),
+      ...sayWhatIsIn(view, episode, wrapped),
+    ].join(" "),
     link: webAddress(episode.link),
     picture: pictureOf(view, episode),
   };
@@ -83,6 +89,13 @@ export function episodePages(view: View, { shown, wraps, sites, plates }: FilmsO
 function namedElsewhere(varieties: EpisodeWrapShown["varieties"], stops: readonly WalkStop[]) {
   const shown = new Set(stops.flatMap(({ named }) => named.map(({ plate }) => plate.href)));
   return varieties.filter(({ href }) => !shown.has(href));
+}
+
+/** "In it: French beans and courgettes; the butterfly net and kale; lettuces."; else where it stops. */
+function sayWhatIsIn(view: View, episode: Episode, wrapped: EpisodeWrap | undefined): readonly string[] {
+  const subjects = (wrapped?.wrap.chapters ?? []).flatMap(({ title }) => /^[^:]+: (.+)$/u.exec(title)?.[1] ?? []);
+  const { film } = view.words.sentences;
+  return subjects.length < NAMED_SUBJECTS ? sayWalk(view, episode) : [film.inIt(subjects.slice(0, NAMED_SUBJECTS))];
 }
 
 /** "It stops at Long bed, Arch bed and six more beds."; nothing without stops. */

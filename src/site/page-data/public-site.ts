@@ -63,7 +63,7 @@ export function publicSite(
     beds: () => bedList(view, sites()),
     bedPages: () => bedPages(view, sites(), shown(), weather),
     thenAndNow: () => thenAndNowPages(view),
-    episodes: () => episodeList(view),
+    episodes: () => episodeList(view, wraps()),
     episodePages: () => episodePages(view, { shown: shown(), wraps: wraps(), sites: sites(), plates: plates() }),
     recaps: seasons,
     search: () => ({ href: links.search, indexHref: links.searchIndex, namesHref: links.names }),

@@ -102,7 +102,10 @@ function sectionOf(
   if (told.length + charts.length + tables.length + pictures.length === 0) return undefined;
   return {
     id: kind.replaceAll(" ", "-"),
-    title: voice.words.recap.parts[kind],
+    title:
+      kind === "questions" && told.every(({ text }) => recap.thanks.some((one) => one.text === text))
+        ? voice.words.recap.thanks
+        : voice.words.recap.parts[kind],
     // A sentence that stands below its own photos is not told twice.
     lines: told
       .filter(({ text }) => !pictures.some((one) => one.text === unbroken(text)))

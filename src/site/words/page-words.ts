@@ -205,6 +205,7 @@ export const pageWords = {
       "next year": "Next year",
       questions: "Questions and thanks",
     },
+    thanks: "Thanks",
     calendar: "From sowing to clearing",
     tables: { variety: "By variety", crop: "By crop", bed: "By bed", site: "By site" },
     heads: { variety: "Variety", crop: "Crop", bed: "Bed", site: "Site" },

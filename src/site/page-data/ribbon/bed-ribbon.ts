@@ -115,7 +115,10 @@ function rowOf(view: View, plantings: readonly Planting[], stretch: Stretch): Ri
     crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
     isNew: variety !== undefined && view.newVarieties.has(variety.id) && stretch.season.from === view.seasonStart,
     told: plantings.map((planting) => tell(view, planting, stretch)).join(" "),
-    bars: plantings.flatMap((planting) => barsOf(view, planting, stretch)),
+    // What was picked lies over what grew.
+    bars: plantings
+      .flatMap((planting) => barsOf(view, planting, stretch))
+      .sort((a, b) => Number(a.kind === "picked") - Number(b.kind === "picked")),
   };
 }
 
