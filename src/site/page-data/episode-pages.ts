@@ -93,7 +93,7 @@ function namedElsewhere(varieties: EpisodeWrapShown["varieties"], stops: readonl
 
 /** "In it: French beans and courgettes; the butterfly net and kale; lettuces."; else where it stops. */
 function sayWhatIsIn(view: View, episode: Episode, wrapped: EpisodeWrap | undefined): readonly string[] {
-  const subjects = (wrapped?.wrap.chapters ?? []).flatMap(({ title }) => /^[^:]+: (.+)$/u.exec(title)?.[1] ?? []);
+  const subjects = (wrapped?.wrap.chapters ?? []).flatMap(({ title }) => title.split(": ").slice(1, 2));
   const { film } = view.words.sentences;
   return subjects.length < NAMED_SUBJECTS ? sayWalk(view, episode) : [film.inIt(subjects.slice(0, NAMED_SUBJECTS))];
 }
