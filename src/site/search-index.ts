@@ -14,7 +14,7 @@ const NOT_OURS = /(?:^|-)(?:ui|modular-ui|component-ui|highlight)\b.*\.(?:js|css
 
 /** What is no sentence: an excerpt that ran through it would read as debris. */
 const NO_SENTENCES =
-  "table, nav, svg, select, datalist, form, summary, h2, h3, time, .new, .crop, .say, .at, .key, .grow-this, .days";
+  "table, nav, svg, figure, select, datalist, form, summary, h2, h3, time, dt, .new, .crop, .say, .at, .key, .on-film, .seen, .parts, .grow-this, .days";
 
 /** Pages say by `data-pagefind-body` which part of them is searched. */
 export async function indexForSearch(siteDir: string): Promise<void> {

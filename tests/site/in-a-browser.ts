@@ -63,6 +63,8 @@ export function inABrowser(demo: () => DemoSite): void {
       await page.goto(demo().at("varieties/?crop=dahlia"));
       await tabTo(page, "a[href='/varieties/bishop-of-llandaff/']");
       await enter(page);
+      await tabTo(page, "[data-part=growth] > summary");
+      await page.keyboard.press("Enter");
       await tabTo(page, ".compare input");
       const slider = page.locator(".compare input").first();
       const before = Number(await slider.inputValue());
@@ -70,7 +72,9 @@ export function inABrowser(demo: () => DemoSite): void {
       await expect.poll(async () => Number(await slider.inputValue())).toBe(before + 5);
       expect(await slider.getAttribute("aria-valuetext")).toMatch(/\d/u);
       await tabTo(page, ".compare select", 1);
-      await tabTo(page, "section[aria-labelledby=seen] a");
+      await tabTo(page, "[data-part=seen] > summary");
+      await page.keyboard.press("Enter");
+      await tabTo(page, "[data-part=seen] a");
 
       await page.goto(demo().at(""));
       await tabTo(page, "nav a[href='/search/']");
@@ -147,7 +151,7 @@ export function inABrowser(demo: () => DemoSite): void {
       await page.goto(at("varieties/"));
       const all = await visibleRows(page);
       expect(all).toBe(garden.varieties.size);
-      expect(await page.locator(".row a[href^='/varieties/']").count()).toBe(all);
+      expect(await page.locator(".row .name a[href^='/varieties/']").count()).toBe(all);
       await page.getByLabel("Bed", { exact: true }).selectOption({ label: garden.beds.get("long-bed")?.title ?? "" });
       const inBed = await visibleRows(page);
       expect(inBed).toBeGreaterThan(0);

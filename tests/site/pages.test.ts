@@ -111,13 +111,14 @@ describe("the order of things", () => {
   const inOrder = (html: string, all: readonly string[]) =>
     marks(html, all).toSorted((a, b) => html.indexOf(a) - html.indexOf(b));
 
-  it("of a variety: photo, name and how to say it, result, source, where and when, growth, films, notes", async () => {
+  it("of a variety: photo, name and how to say it, source, result, its years, where and when, growth, films, notes", async () => {
     const order = [
       'class="lead',
       'class="title"',
       'class="say"',
-      'class="result"',
       'class="source"',
+      'class="result"',
+      'id="years"',
       'id="where"',
       'id="growth"',
       'id="seen"',

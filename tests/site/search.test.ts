@@ -160,6 +160,41 @@ describe("the published search", () => {
       expect(said.join()).not.toMatch(secret);
   });
 
+  it("is of sentences: no choices of a list, heads of tables or marks stand in it, and no lists of pages", async () => {
+    const fragments = (await filesOf(sites.publicDir)).filter((file) => /^pagefind\/fragment\//u.test(file));
+    const read = await Promise.all(
+      fragments.map(async (file) => {
+        const text = gunzipSync(await readFile(path.join(sites.publicDir, file))).toString("utf8");
+        return JSON.parse(text.slice(text.indexOf("{"))) as { url: string; content: string; meta: { title: string } };
+      }),
+    );
+    for (const { url, content, meta } of read) {
+      expect(content, url).not.toMatch(/all crops|all beds|Year ?Amount|Pickings|I grow this|In words|Hollow: raised/u);
+      expect(meta.title, url).not.toMatch(/new this year/u);
+    }
+    for (const list of ["/garden/", "/garden/varieties/", "/garden/beds/", "/garden/search/"])
+      expect(read.map(({ url }) => url)).not.toContain(list);
+    expect(read.length).toBeGreaterThan(3);
+  });
+
+  it("shows a name with its crop, its source and one sentence, varieties before beds", async () => {
+    const page = await browser.newPage();
+    await page.goto(new URL("search/", server.url).href);
+    const field = page.getByRole("searchbox");
+    const squash = [...garden.varieties.values()].filter(({ crop, private: own }) => crop === "squash" && !own);
+    expect(squash.length).toBeGreaterThan(0);
+    await field.fill("which variety is that squash");
+    await page.locator(".names-found a").first().waitFor();
+    const found = page.locator(".names-found > li");
+    for (let at = 0; at < squash.length; at += 1) {
+      const plate = found.nth(at);
+      expect(squash.map(({ title }) => title)).toContain(await plate.locator(".name a").textContent());
+      expect(await plate.locator(".crop").textContent()).toBe("squash");
+      expect(await plate.locator(".how").textContent()).toMatch(/\.$/u);
+    }
+    await page.close();
+  });
+
   it("belongs to the public site only, and brings no boxes and buttons of its own", async () => {
     expect((await filesOf(sites.privateDir)).filter((file) => file.startsWith("pagefind"))).toEqual([]);
     expect((await filesOf(sites.publicDir)).filter((file) => /^pagefind\/.*(?:ui|highlight)/u.test(file))).toEqual([]);

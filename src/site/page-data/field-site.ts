@@ -11,6 +11,7 @@ import type { Words } from "../words/index.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import { bedFacts, bedSize, growing, sayGrowing } from "./bed-pages.ts";
 import { bedTimeline } from "./bed-timeline.ts";
+import { notYetShown } from "./not-yet-shown.ts";
 import { notePages, notesOfBed, notesPage } from "./note-pages.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
@@ -94,6 +95,7 @@ function fieldHome(
       open: view.words.field.openQuestions(garden.readings.filter(({ as }) => as === "question").length),
     },
     recaps: recaps.map(({ href, name }) => ({ href, text: name })),
+    notYetShown: notYetShown(view),
     problems: problems(view.words, garden.problems),
   };
 }

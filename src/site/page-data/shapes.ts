@@ -262,6 +262,8 @@ export interface VarietyPage {
   readonly picture?: Picture | undefined;
   readonly result: string;
   readonly source?: SourceLine | undefined;
+  /** The same in one piece. */
+  readonly cameFrom?: string | undefined;
   readonly now: readonly GrownHere[];
   readonly before: readonly { readonly season: string; readonly plantings: readonly GrownHere[] }[];
   readonly picked: readonly { readonly season: string; readonly amount: Amount; readonly times: string }[];
@@ -453,6 +455,8 @@ export interface FieldHomePage {
   readonly naming: Link & { readonly summary: string };
   /** All notes as they are read, and how many questions are open. */
   readonly notes: Link & { readonly open: string };
+  /** What viewers could be shown and are not yet. */
+  readonly notYetShown: readonly string[];
   /** How the pages look. */
   readonly recaps: readonly Link[];
   readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };

@@ -13,7 +13,7 @@ import { sayPlanting } from "./planting-words.ts";
 import { platePhotos } from "./plate-photos.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
-import { sourceLine } from "./sources.ts";
+import { saySource, sourceLine } from "./sources.ts";
 import { varietyComparison, varietyPhotos, viewOfBed } from "./variety-photos.ts";
 import { varietyPlate } from "./variety-plate.ts";
 import { seasonLabel, seasonYear, type View } from "./view.ts";
@@ -69,6 +69,7 @@ function varietyPage(
       first === undefined ? undefined : { ...book.picture(first), ...(ofBed?.caption && { caption: ofBed.caption }) },
     result: sayResult(view, variety, picked),
     source: sourceLine(view.words, variety.source),
+    cameFrom: variety.source && saySource(view.words, variety.source),
     now: now.map((planting) => grownHere(view, planting)),
     before: beforeByYear(view, plantings),
     picked: [...picked]

@@ -24,6 +24,16 @@ export const fieldWords = {
   recaps: "Recaps",
   recapOf: (name: string) => `Recap of ${name}`,
   inRecords: "In the records",
+  notYet: {
+    title: "What viewers could be shown",
+    film: "The first page leads with the varieties of the newest film. None is published yet.",
+    variety: "Varieties get pages of their own as soon as a note names one: “sowed 20 French Breakfast radish”.",
+    photos: (without: number, all: number) =>
+      without === all
+        ? "No variety has a photo of its own yet. One in photos/varieties/NAME/ shows viewers which it was."
+        : `${capital(sayPlural(without, "variety has", "varieties have"))} no photo of ${without === 1 ? "its" : "their"} own, of ${all}: one in photos/varieties/NAME/ shows viewers which it was.`,
+    pair: "Two photos from the same spot, ten days apart or more, stand side by side on the first page.",
+  },
   private: "private",
   privateBed: "private: viewers never see this bed",
   troubles: "Troubles",

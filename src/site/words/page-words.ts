@@ -86,7 +86,11 @@ export const pageWords = {
   },
 
   variety: {
-    description: (name: string, crop: string, result: string) => `${name}, ${crop}: ${result}`,
+    /** Stands on the card where the page is passed on. */
+    description: (name: string, crop: string, result: string, from: string | undefined) =>
+      [`${name}${crop === "" ? "" : `, ${crop}`}: ${result}`, ...(from === undefined ? [] : [`From ${from}.`])].join(
+        " ",
+      ),
     years: "Year by year",
     key: "Hollow: raised. Grey: in its bed. Black: picked.",
     inWords: "In words",

@@ -28,18 +28,37 @@ export function closeNames(typed: string, names: readonly Named[]): readonly Nam
 export const SURE = 2.5;
 
 /** 0 is the name itself; infinity is far from it. */
-export function closeness(typed: string, { name, also }: Pick<Named, "name" | "also">): number {
+export function closeness(typed: string, named: Pick<Named, "name" | "also">): number {
   const asked = plain(typed);
   if (asked.length < 2) return Number.POSITIVE_INFINITY;
-  return Math.min(...[name, ...also].map((spelling) => rankBoth(asked, plain(spelling))));
+  const heard = soundOf(asked);
+  return Math.min(...spellingsOf(named).map(({ letters, sound }) => rankBoth({ asked, heard }, letters, sound)));
 }
 
 /** By its letters; by its sound half a step behind. */
-function rankBoth(asked: string, name: string): number {
-  const spelled = rank(asked, name);
-  if (spelled <= 1) return spelled;
-  const heard = soundOf(asked);
-  return heard.length < 4 ? spelled : Math.min(spelled, rank(heard, soundOf(name)) + 0.5);
+function rankBoth(
+  { asked, heard }: { readonly asked: string; readonly heard: string },
+  letters: string,
+  sound: string,
+) {
+  const spelled = rank(asked, letters);
+  return spelled <= 1 || heard.length < 4 ? spelled : Math.min(spelled, rank(heard, sound) + 0.5);
+}
+
+interface Spelling {
+  readonly letters: string;
+  readonly sound: string;
+}
+
+/** Names stay the same while somebody types. */
+const spellings = new WeakMap<object, readonly Spelling[]>();
+
+function spellingsOf(named: Pick<Named, "name" | "also">): readonly Spelling[] {
+  const known = spellings.get(named);
+  if (known !== undefined) return known;
+  const made = [named.name, ...named.also].map(plain).map((letters) => ({ letters, sound: soundOf(letters) }));
+  spellings.set(named, made);
+  return made;
 }
 
 function rank(asked: string, name: string): number {
