@@ -58,8 +58,16 @@ const PARTS: readonly (readonly [title: string, why: string])[] = [
     "Drawn in pencil: heavy what the page is about, light and dashed what stands behind it, with names at the lines and no legend. One sentence says what it shows, and the same numbers stand behind it as a table.",
   ],
   [
+    "Ribbon",
+    "A season from its first month to its last: a bar for everything that grew, light while it was raised elsewhere, zinc in its place, pencil where it was picked; photos are beads on their days. Moving along it, by hand, key or button, shows that day’s photo, what changed and what stood there, and what did not steps back. Without scripts the newest day stands there and every photo is a link. Weather is told in whole degrees and a word: exact figures would say which station they are from.",
+  ],
+  [
+    "Walk",
+    "A film’s beds on the plan, north above, numbered in its order with the way from the gate drawn over them; each box leads to its stop, which has the photo of that day, the names with their times, and what became of them since. A photo of another day says how far it is from the film.",
+  ],
+  [
     "Days",
-    "The year of a bed along its stake, newest first. Older days are folded away; a page that is opened at the fence should not be long.",
+    "The year of a bed along its stake, newest first, behind the ribbon: a page that is opened at the fence should not be long.",
   ],
   [
     "Lines and readings",

@@ -108,9 +108,7 @@ function trialPoints({ trial, measures, besides, own, remarks }: TrialResult): r
     ...rest.map(({ verdict }) => point(verdict, "should", "what the figures can tell", 52)),
     ...(besides === undefined ? [] : [point(besides, "should", "it weighs in as well", 51)]),
     ...remarks.map((one) => point(one, "could", "noted beside the figures", 24)),
-    ...(own === undefined
-      ? []
-      : [point({ ...own, text: `Your own verdict: “${own.text}”` }, "should", "you settled it", 54)]),
+    ...(own === undefined ? [] : [point({ ...own, text: `Verdict: “${own.text}”` }, "should", "you settled it", 54)]),
   ];
 }
 

@@ -36,7 +36,7 @@ describe("plotreel recap", () => {
     const { exitCode, out, err } = await run(["recap", "2025/26"], { cwd, today });
     expect(exitCode).toBe(0);
     expect(out).toContain("# Small Garden: the season of 2025/26 so far");
-    expect(out).toContain("By 1 March the garden has given 3.5 kg in two pickings.");
+    expect(out).toContain("By 1 March the garden has given 3.5 kg.");
     // Of two days in 244 no hottest day can be told.
     expect(out).toContain("Of 244 days the weather files have only two, too few to tell of frost, heat or rain.");
     expect(err).toContain("out/recaps/2025-26");
@@ -69,7 +69,7 @@ describe("plotreel recap", () => {
         "---\ntitle: Autumn recap\ndate: 2025-12-31\nstatus: published\n---\n\nLooking back.\n",
     });
     const month = await run(["recap", "2025", "--month", "1"], { cwd, today });
-    expect(month.out).toContain("From 1 January to 31 January the garden gave 1.5 kg in one picking.");
+    expect(month.out).toContain("From 1 January to 31 January the garden gave 1.5 kg.");
     expect(month.out).toContain("Small Garden: January 2026");
     expect(existsSync(path.join(cwd, "out/recaps/2026-01.md"))).toBe(true);
     const since = await run(["recap", "2025", "--since-last"], { cwd, today });

@@ -167,7 +167,7 @@ describe("times", () => {
   it("are told of a film without captions as its record has them", () => {
     const may = pages.get("episodes/may-tour/index.html");
     expect(may?.querySelector(".transcript, .chapters, .named, script")).toBeNull();
-    expect(textOf(may?.querySelector(".stops h3"))).toBe("1:05 South wall");
+    expect(textOf(may?.querySelector(".stops h3"))).toBe("1 South wall 1:05");
   });
 
   it("go after what an address has already", () => {
@@ -177,12 +177,22 @@ describe("times", () => {
 });
 
 describe("the page beside it", () => {
-  it("lists the varieties as they are named, with source and disclosure", () => {
-    const rows = [...june().querySelectorAll(".named tbody tr")].map(textOf);
-    expect(rows).toEqual([
-      "0:12 Crown Prince squash Drift Lane Seeds, 2026, commission link: this garden earns when you buy",
-      "0:44 Musselburgh leek Drift Lane Seeds, bought in 2025",
+  it("shows each variety at the stop where it is named, with source and disclosure", () => {
+    const plates = [...june().querySelectorAll(".stops > li")].map((stop) => [
+      textOf(stop.querySelector("h3")),
+      ...[...stop.querySelectorAll(".small-plate")].map((plate) =>
+        [".name", ".from", ".from:last-child"].map((part) => textOf(plate.querySelector(part))).join(", "),
+      ),
     ]);
+    expect(plates).toEqual([
+      [
+        "1 South wall 0:10",
+        "Crown Prince squash new, Drift Lane Seeds, 2026, commission link: this garden earns when you buy, 0:12",
+      ],
+      ["2 North wall 0:40", "Musselburgh leek new, Drift Lane Seeds, bought in 2025, 0:44"],
+      ["3 South wall 1:30"],
+    ]);
+    expect(june().querySelector(".named")).toBeNull();
   });
 
   it("shows the photos of that day, and none of a private bed", () => {
@@ -245,6 +255,7 @@ describe("in a browser", () => {
     expect(await paragraphs.count()).toBe(1);
     await page.getByLabel("Find a word in it").fill("nasturtium");
     expect(await page.getByRole("status").textContent()).toBe("Nobody says that in this film.");
+    await page.getByText("Chapters", { exact: true }).click();
     await page.locator(".chapters a[href='#t-0']").click();
     expect(await paragraphs.count()).toBe(all);
     expect([refused, elsewhere]).toEqual([[], []]);

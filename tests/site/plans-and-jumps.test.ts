@@ -35,14 +35,16 @@ describe("a plan", () => {
     expect(planOf("The Yard", beds, english)?.told).toBe(
       "Plan of The Yard: Wall Bed in the north, Path Bed in the south and Gate Bed in the south.",
     );
-    expect(planOf("The Yard", beds, english, "path-bed")?.told).toBe(
+    expect(planOf("The Yard", beds, english, { here: "path-bed" })?.told).toBe(
       "Path Bed lies in the south of The Yard, next to Gate Bed.",
     );
-    expect(planOf("The Yard", beds, english, "wall-bed")?.told).toBe("Wall Bed lies in the north of The Yard.");
+    expect(planOf("The Yard", beds, english, { here: "wall-bed" })?.told).toBe(
+      "Wall Bed lies in the north of The Yard.",
+    );
   });
 
   it("draws the beds that tell their place and no others, the south below", () => {
-    const plan = planOf("The Yard", beds, english, "path-bed");
+    const plan = planOf("The Yard", beds, english, { here: "path-bed" });
     expect(plan?.beds.map(({ name, number, isThis }) => [name, number, isThis])).toEqual([
       ["Wall Bed", 1, false],
       ["Path Bed", 2, true],

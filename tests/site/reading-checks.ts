@@ -70,7 +70,10 @@ export function untoldPictures(page: Page): Promise<readonly string[]> {
     for (const drawing of document.querySelectorAll("svg")) {
       if (drawing.closest("[aria-hidden=true]") !== null) continue;
       const name = drawing.getAttribute("aria-label") ?? drawing.querySelector("title")?.textContent ?? "";
-      const isTold = drawing.getAttribute("role") === "img" && name.trim().length > 10;
+      // A drawing whose parts lead somewhere is no single picture: it is a named group, and each link says where it leads.
+      const links = [...drawing.querySelectorAll("a")].map((link) => link.getAttribute("aria-label")?.trim() ?? "");
+      const role = links.length === 0 ? "img" : "group";
+      const isTold = drawing.getAttribute("role") === role && name.trim().length > 10 && !links.includes("");
       if (!isTold) untold.push(`svg ${drawing.outerHTML.slice(0, 80)}`);
     }
     for (const chart of document.querySelectorAll("figure:has(svg .line, svg .bar)"))

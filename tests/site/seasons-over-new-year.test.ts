@@ -24,7 +24,7 @@ it.each([
     const { bed, variety } = await southWall(starts, today);
     expect(bed?.season).toBe(now);
     expect(bed?.seasons.map(({ season }) => season).includes(then)).toBe(now !== then);
-    expect(bed?.timeline.some(({ day }) => day.includes("September"))).toBe(now === then);
+    expect((bed?.ribbon?.days ?? []).some(({ day }) => day.includes("September"))).toBe(now === then);
     expect(variety?.picked.map(({ season }) => season)).toEqual([then]);
   },
 );

@@ -85,6 +85,7 @@ export function cardOfThread(
     number,
     kind: thread.kind,
     bed: thread.about.bed,
+    variety: thread.about.variety,
     title: titleOfThread(thread, voice),
     seconds: cutSeconds + secondsToSay(all, voice.garden.settings.narrationRate),
     begins,

@@ -11,6 +11,8 @@ export interface ThreadCard extends SpokenCard {
   readonly kind: ThreadKind;
   /** Bed id, of a card that is of one bed. */
   readonly bed?: string | undefined;
+  /** Variety id, of a card that is of one variety. */
+  readonly variety?: string | undefined;
   /** To show while it is told, first to last. */
   readonly photos: readonly RecapPhoto[];
 }

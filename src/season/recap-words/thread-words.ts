@@ -31,6 +31,7 @@ import type { Day, Garden, GardenSettings, Picked, PlantIds } from "../../model.
 import { onlyCounted } from "../../picked.ts";
 import { cutsMeaning } from "../threads/remarks.ts";
 import type { Figure, Part, Thread, Told } from "../threads/thread.ts";
+import { percentMore } from "./per-cent.ts";
 
 export interface ThreadVoice {
   readonly garden: Garden;
@@ -298,8 +299,8 @@ function phraseWays(value: Told, voice: ThreadVoice, words: number): readonly st
   }
 }
 
-/** Without a comparison there is no figure; the exact ones stand in the dossier. */
-export function figureText(figure: Figure, voice: ThreadVoice): string | undefined {
+/** Without a comparison there is no figure; the exact ones stand in the dossier. `words`: how many there is room for. */
+export function figureText(figure: Figure, voice: ThreadVoice, words: number = cardLimits.figure): string | undefined {
   const { settings } = voice.garden;
   switch (figure.is) {
     case "picked": {
@@ -314,13 +315,18 @@ export function figureText(figure: Figure, voice: ThreadVoice): string | undefin
       return beside(`${weight(figure.grams)} a plant`, ratio, weight(figure.before), { ...voice, soFar: false });
     }
     case "season": {
-      // A year's weight keeps its pounds or kilograms: "226 kg, nearly 70 per cent over 2024".
+      // A year's weight keeps its pounds or kilograms: "226 kg, nearly 70 per cent more than 2024", "over 2024" on a card.
       const weight = (grams: number) =>
         sayWeight(grams < 10_000 ? roundedGrams(grams, settings) : whole(grams, settings), settings.units);
       const ratio = figure.grams / figure.before;
-      const exact = percentOver(ratio);
-      const text =
-        exact === undefined || voice.soFar ? undefined : `${weight(figure.grams)}, ${exact} ${voice.lastSeason}`;
+      const exact = percentMore(ratio);
+      const ways = [exact, exact?.replace(" more than", " over").replace(" less than", " under")];
+      const text = voice.soFar
+        ? undefined
+        : ways
+            .filter((way) => way !== undefined)
+            .map((way) => `${weight(figure.grams)}, ${way} ${voice.lastSeason}`)
+            .find((one) => fits(one, words));
       return text ?? beside(weight(figure.grams), ratio, weight(figure.before), voice);
     }
     case "lost of":
@@ -352,15 +358,6 @@ function sizeOf(picked: Picked): number {
   return picked.grams > 0 ? picked.grams : picked.litres > 0 ? picked.litres : pieces(picked);
 }
 
-/** "nearly 70 per cent over", "about 20 per cent under"; undefined where a word says it better. */
-function percentOver(ratio: number): string | undefined {
-  const percent = Math.abs(ratio - 1) * 100;
-  const tens = Math.round(percent / 10) * 10;
-  if (tens < 10 || tens > 90) return undefined;
-  const about = percent < tens - 1 ? "nearly" : percent > tens + 1 ? "some" : "about";
-  return `${about} ${tens} per cent ${ratio > 1 ? "over" : "under"}`;
-}
-
 function whole(grams: number, { units }: GardenSettings): number {
   const unit = units === "us" ? gramsPerPound : 1000;
   return Math.round(grams / unit) * unit;
@@ -380,6 +377,9 @@ export function titleOfThread({ kind, about, lead }: Thread, voice: ThreadVoice)
   if (bed !== undefined) return bed.title;
   return lead.value.is === "lost" && lead.value.cause !== undefined ? capital(bareCause(lead.value.cause)) : "Losses";
 }
+
+/** Words of a figure in the year's sentence. */
+const inShortWords = 10;
 
 /** A thread in a few words, for the year in a sentence; it begins small. The most telling first. */
 export function inShort(thread: Thread, voice: ThreadVoice): readonly (readonly [frame: string, text: string])[] {
@@ -418,7 +418,7 @@ export function inShort(thread: Thread, voice: ThreadVoice): readonly (readonly 
       return value.is === "asked" ? [["trial", `the trial “${value.title}”`]] : [];
     case "year":
     case "crop": {
-      const text = figure === undefined ? undefined : figureText(figure.value, voice);
+      const text = figure === undefined ? undefined : figureText(figure.value, voice, inShortWords);
       if (text === undefined) return [];
       return [["figure", thread.kind === "year" ? text : `${many(about, voice)}: ${text}`]];
     }

@@ -27,7 +27,7 @@ import {
   theBed,
   type Voice,
 } from "../../language/index.ts";
-import { fahrenheitPerCelsius } from "../../measures.ts";
+import { fahrenheitPerCelsius, gramsPerPound } from "../../measures.ts";
 import type { Day, GardenSettings } from "../../model.ts";
 import { takingVerb } from "../../timeline/index.ts";
 import type {
@@ -47,6 +47,7 @@ import type {
   ThanksFacts,
   TotalFacts,
 } from "./facts.ts";
+import { percentMore } from "./per-cent.ts";
 
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */
 export function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit = true): string {
@@ -55,12 +56,28 @@ export function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit 
   return withUnit ? `${said} ${sum === 1 ? "degree day" : "degree days"}` : said;
 }
 
-/** ", six days after the usual day"; `apart` is negative before it. */
+/** ", six days late"; `apart` is negative before the usual day. */
 function againstUsual(apart: number | undefined): string {
   if (apart === undefined) return "";
   if (apart === 0) return ", the usual day";
-  const span = Math.abs(apart) === 7 ? "a week" : sayPlural(Math.abs(apart), "day", "days");
-  return `, ${span} ${apart > 0 ? "after" : "before"} the usual day`;
+  const span = Math.abs(apart) === 7 ? "a week" : sayAge(Math.abs(apart));
+  return `, ${span} ${apart > 0 ? "late" : "early"}`;
+}
+
+/** Nobody remembers a season by the gram: from ten kilograms, or twenty pounds, on it is told whole. */
+function wholeOf(grams: number, units: GardenSettings["units"]): number {
+  const unit = units === "us" ? gramsPerPound : 1000;
+  return grams < 10_000 ? grams : Math.round(grams / unit) * unit;
+}
+
+/** ", nearly 70 per cent more than 2024", ", 20 kg more than by this day last year". */
+function besideLastYear(grams: number, before: number, than: string, units: GardenSettings["units"]): string {
+  const ratio = grams / before;
+  if (Math.abs(ratio - 1) < noNews) return `, as much as ${than}`;
+  const percent = percentMore(ratio);
+  if (percent !== undefined && !than.startsWith("by")) return `, ${percent} ${than}`;
+  const apart = sayWeight(wholeOf(Math.abs(grams - before), units), units);
+  return `, ${apart} ${ratio > 1 ? "more" : "less"} than ${than.startsWith("by") ? than : `in ${than}`}`;
 }
 
 /** Days apart below which two years are called alike: a warm afternoon makes more. */
@@ -96,28 +113,23 @@ export const recapWords = {
   total(facts: TotalFacts, voice: Voice): string {
     const { grams, stems, pickings, from, to, whole, past, finished, mean, lastYearGrams } = facts;
     const { units } = voice.settings;
-    const head = whole
-      ? finished
-        ? `The season of ${facts.season}`
-        : `By ${dayOnly(to, voice)} the garden`
-      : `From ${dayOnly(from, voice)} to ${dayOnly(to, voice)} the garden`;
-    const gave = finished ? "brought in" : past ? "gave" : "has given";
+    const when = whole ? `By ${dayOnly(to, voice)}` : `From ${dayOnly(from, voice)} to ${dayOnly(to, voice)}`;
+    const head = whole && finished ? facts.season : `${when} the garden`;
+    const gave = past || (whole && finished) ? "gave" : "has given";
     if (pickings === 0) return `${head} ${gave} nothing that was noted.`;
+    const weight = (of: number) => sayWeight(wholeOf(of, units), units);
+    const than = finished ? String(facts.lastYear) : "by this day last year";
+    const compared = grams > 0 && lastYearGrams !== undefined ? besideLastYear(grams, lastYearGrams, than, units) : "";
     const parts = [
-      ...(grams > 0 ? [sayWeight(grams, units)] : []),
+      ...(grams > 0 ? [`${weight(grams)}${compared}`] : []),
       ...(stems > 0 ? [`${sayPlural(stems, "stem", "stems")} of flowers`] : []),
     ];
-    const amount =
-      parts.length === 0 ? sayPlural(pickings, "picking", "pickings") : `${sayList(parts)} ${sayPickings(pickings)}`;
-    const then =
-      lastYearGrams === undefined
-        ? ""
-        : `, against ${sayWeight(lastYearGrams, units)}${finished ? ` in ${String(facts.lastYear)}` : " by the same day last year"}`;
+    if (parts.length === 0) return `${head} ${gave} ${sayPlural(pickings, "picking", "pickings")}.`;
     const average =
-      mean === undefined
+      mean === undefined || compared !== ""
         ? ""
-        : ` and ${sayWeight(mean.grams, units)} in the mean of ${sayNumber(mean.seasons)} earlier seasons`;
-    return `${head} ${gave} ${amount}${then}${average}.`;
+        : `, against ${weight(mean.grams)} in the mean of ${sayNumber(mean.seasons)} earlier seasons`;
+    return `${head} ${gave} ${parts.join(compared === "" ? " and " : ", and ")}${average}.`;
   },
 
   /** `share` of all that was weighed, in hundredths. */
@@ -166,7 +178,7 @@ export const recapWords = {
       `The last frost of spring was on ${dayOnly(day, voice)}${againstUsual(apart)}.`,
     firstFrost: (day: Day, apart: number | undefined, voice: Voice) =>
       `The first frost of autumn was on ${dayOnly(day, voice)}${againstUsual(apart)}.`,
-    frostFree: (days: number) => `Between the two lay ${sayPlural(days, "day", "days")} without frost.`,
+    frostFree: (days: number) => `No frost for ${sayPlural(days, "day", "days")}.`,
     extremes: (
       hottest: { readonly day: Day; readonly value: number },
       coldest: { readonly day: Day; readonly value: number },
@@ -227,7 +239,7 @@ export const recapWords = {
       return `${from} (${days} days)`;
     },
     method: (sources: readonly string[], bridgedDays: number) =>
-      `Weather: daily minimum, maximum and rain from ${sources.length === 0 ? "no file" : sources.join("; ")}; each day from the nearest that has it whole.${bridgedDays === 0 ? "" : ` ${capital(sayPlural(bridgedDays, "day", "days"))} in gaps of three days at most lie on a straight line between their neighbours.`}`,
+      `Weather: daily minimum, maximum and rain${sources.length === 0 ? "" : ` from ${sources.join("; ")}; each day from the nearest that has it whole`}.${bridgedDays === 0 ? "" : ` ${capital(sayPlural(bridgedDays, "day", "days"))} in gaps of three days at most lie on a straight line between their neighbours.`}`,
     heatMethod:
       "Heat: degree days by the simple average, the middle of the day's highest and lowest temperature less 4.4 °C (40 °F), never below nothing (first reading of McMaster and Wilhelm, 1997).",
     frostLeft: (days: number, frost: Day, voice: Voice) =>
@@ -436,8 +448,9 @@ export const recapWords = {
       ...plants.map((one) => plantName(one)),
       ...gear.map((title) => `the ${title.charAt(0).toLowerCase()}${title.slice(1)}`),
     ];
-    const words = { lent: "lent", gifted: "given free", swapped: "swapped" };
-    return `Thanks to ${to} for ${sayList(more > 0 ? [...shown, sayPlural(more, "more", "more")] : shown)}${how === undefined ? "" : `, ${words[how]}`}.`;
+    // That something was given or lent is said; that seed was swapped goes without saying.
+    const words = { lent: ", lent", gifted: ", given free", swapped: "" };
+    return `Thanks to ${to} for ${sayList(more > 0 ? [...shown, sayPlural(more, "more", "more")] : shown)}${how === undefined ? "" : words[how]}.`;
   },
 
   remarks: {

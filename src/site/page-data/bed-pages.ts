@@ -1,5 +1,7 @@
 /** A page per bed, and the list of beds by site. */
+import type { Weather } from "../../almanac/index.ts";
 import { cropOf } from "../../crop-of.ts";
+import { seasonBeginning } from "../../garden/index.ts";
 import {
   type Amount,
   type Amounts,
@@ -10,16 +12,16 @@ import {
   sayList,
   varietyName,
 } from "../../language/index.ts";
-import type { Bed, DatedWork, Day, Planting } from "../../model.ts";
+import type { Bed, DatedWork, Day, PlanPoint, Planting } from "../../model.ts";
 import { changes } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
-import { bedTimeline } from "./bed-timeline.ts";
 import { letterJumps } from "./letter-jumps.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { planOf } from "./plan.ts";
 import { plantAges } from "./plant-ages.ts";
 import { sayPlanting } from "./planting-words.ts";
+import { bedRibbon } from "./ribbon/bed-ribbon.ts";
 import type { BedListPage, BedPage, GrowingNow, Picture } from "./shapes.ts";
 import type { Shown } from "./shown.ts";
 import { sayGear } from "./sources.ts";
@@ -30,6 +32,7 @@ export interface NumberedSite {
   readonly id: string;
   readonly name: string;
   readonly placeName?: string | undefined;
+  readonly gates: readonly PlanPoint[];
   readonly beds: readonly { readonly bed: Bed; readonly number: number }[];
 }
 
@@ -43,6 +46,7 @@ export function sitesWithBeds(view: View): readonly NumberedSite[] {
       id: id === "" ? "no-site" : id,
       name: site?.title ?? (id === "" ? view.garden.settings.name : id),
       placeName: site?.placeName,
+      gates: site?.gates ?? [],
       beds: beds.map((bed, index) => ({ bed, number: index + 1 })),
     };
   });
@@ -51,7 +55,7 @@ export function sitesWithBeds(view: View): readonly NumberedSite[] {
 export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage {
   return {
     href: view.links.beds,
-    sites: sites.map(({ id, name, placeName, beds }) => {
+    sites: sites.map(({ id, name, placeName, gates, beds }) => {
       const letters = letterJumps(
         beds.map(({ bed }) => bed.title),
         `beds-${id}`,
@@ -60,7 +64,7 @@ export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage
         id,
         name,
         placeName,
-        plan: planOf(name, beds, view.words.beds),
+        plan: planOf(name, beds, view.words.beds, { hrefOf: view.links.bed, numbered: true, gates }),
         letters: letters.links,
         beds: beds.map(({ bed, number }, index) => ({
           href: view.links.bed(bed.id),
@@ -74,18 +78,28 @@ export function bedList(view: View, sites: readonly NumberedSite[]): BedListPage
   };
 }
 
-export function bedPages(view: View, sites: readonly NumberedSite[], shown: Shown): readonly BedPage[] {
-  return sites.flatMap((site) => site.beds.map(({ bed }) => bedPage(view, site, bed, shown)));
+export function bedPages(
+  view: View,
+  sites: readonly NumberedSite[],
+  shown: Shown,
+  weather: Weather,
+): readonly BedPage[] {
+  return sites.flatMap((site) => site.beds.map(({ bed }) => bedPage(view, site, bed, shown, weather)));
 }
 
-function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPage {
+function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather: Weather): BedPage {
   const { garden, today, book } = view;
   const photos = book.byBed.get(bed.id) ?? [];
   const all = changes(garden, bed.id, "", today);
   const seasonOf = (day: Day) => seasonYear(view, day);
   const season = seasonOf(today);
   const years = [...new Set(all.map(({ day }) => seasonOf(day)))].filter((year) => year < season).sort((a, b) => b - a);
-  const plantings = view.states.get(bed.id)?.plantings ?? [];
+  const ribbonOf = (year: number) =>
+    bedRibbon(view, bed.id, seasonBeginning(year, garden.settings.seasonStarts), {
+      changes: all.filter(({ day }) => seasonOf(day) === year),
+      photos: photos.filter(({ day }) => seasonOf(day) === year),
+      weather,
+    });
   return {
     id: bed.id,
     name: bed.title,
@@ -95,26 +109,12 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown): BedPag
     facts: bedFacts(view, bed),
     about: storyHtml(bed.body),
     picture: photos[0] === undefined ? undefined : leadPicture(view, photos[0]),
-    plan: planOf(site.name, site.beds, view.words.beds, bed.id),
+    plan: planOf(site.name, site.beds, view.words.beds, { here: bed.id, hrefOf: view.links.bed, gates: site.gates }),
     now: livingIn(view, bed.id).map((planting) => growing(view, planting)),
     growth: bedGrowth(view, bed),
-    timeline: bedTimeline(
-      view,
-      all.filter(({ day }) => seasonOf(day) >= season),
-      photos.filter(({ day }) => seasonOf(day) >= season).slice(1),
-    ),
     season: seasonLabel(view, season),
-    seasons: years.map((year) => ({
-      season: seasonLabel(view, year),
-      grew: plantings
-        .filter((planting) => planting.ended !== undefined && seasonOf(planting.ended) === year)
-        .map((planting) => growing(view, planting)),
-      days: bedTimeline(
-        view,
-        all.filter(({ day }) => seasonOf(day) === year),
-        photos.filter(({ day }) => seasonOf(day) === year),
-      ),
-    })),
+    ribbon: ribbonOf(season),
+    seasons: years.flatMap((year) => ribbonOf(year) ?? []),
     seenIn: shown.byBed.get(bed.id) ?? [],
   };
 }

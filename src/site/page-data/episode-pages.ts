@@ -1,17 +1,25 @@
 /** Published films: what they show and when. */
 
 import { daysBetween, yearOf } from "../../calendar.ts";
-import { cropOf } from "../../crop-of.ts";
-import { capital, cropName, fullStop } from "../../language/index.ts";
+import { fullStop } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
-import type { EpisodeWraps } from "./episode-wrap.ts";
+import type { NumberedSite } from "./bed-pages.ts";
+import type { EpisodeWrap, EpisodeWraps } from "./episode-wrap.ts";
 import { filmData } from "./film-data.ts";
+import type { EpisodeWrapShown } from "./film-shapes.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { EpisodeCard, EpisodeListPage, EpisodePage, Picture } from "./shapes.ts";
-import type { Shown, ShownStop } from "./shown.ts";
-import { sourceLine, webAddress } from "./sources.ts";
+import type { Shown } from "./shown.ts";
+import type { SmallPlates } from "./small-plates.ts";
+import { webAddress } from "./sources.ts";
 import { episodesInOrder, type View } from "./view.ts";
+import { walkPlans } from "./walk/walk-plan.ts";
+import type { WalkStop } from "./walk/walk-shapes.ts";
+import { walkStops } from "./walk/walk-stops.ts";
+
+/** Of what chapters tell, so much is named. */
+const NAMED_SUBJECTS = 3;
 
 /** Beds named before the rest is counted. */
 const NAMED_BEDS = 3;
@@ -19,32 +27,44 @@ const NAMED_BEDS = 3;
 /** Photos of the filming day on one page. */
 const PHOTOS = 12;
 
-/** Days from the filming day within which a photo shows the bed as viewers saw it. */
+/** Days from the filming day within which a photo stands for the film itself. */
 const SAME_WEEK = 7;
 
-export function episodeList(view: View): EpisodeListPage {
+export function episodeList(view: View, wraps: EpisodeWraps): EpisodeListPage {
   const years = new Map<number, EpisodeCard[]>();
   for (const episode of episodesInOrder(view.garden)) {
     const year = yearOf(episode.day);
-    years.set(year, [...(years.get(year) ?? []), episodeCard(view, episode)]);
+    years.set(year, [...(years.get(year) ?? []), episodeCard(view, episode, wraps.get(episode.id))]);
   }
   return { href: view.links.episodes, years: [...years].map(([year, episodes]) => ({ year, episodes })) };
 }
 
-export function episodeCard(view: View, episode: Episode): EpisodeCard {
+export function episodeCard(view: View, episode: Episode, wrapped?: EpisodeWrap): EpisodeCard {
   return {
     href: view.links.episode(episode.id),
     title: episode.title,
-    text: [fullStop(view.words.sentences.film.on(view.locale.day(episode.day))), ...sayWalk(view, episode)].join(" "),
+    text: [
+      fullStop(view.words.sentences.film.on(view.locale.day(episode.day))),
+      ...sayWhatIsIn(view, episode, wrapped),
+    ].join(" "),
     link: webAddress(episode.link),
     picture: pictureOf(view, episode),
   };
 }
 
-export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): readonly EpisodePage[] {
+export interface FilmsOf {
+  readonly shown: Shown;
+  readonly wraps: EpisodeWraps;
+  readonly sites: readonly NumberedSite[];
+  readonly plates: SmallPlates;
+}
+
+export function episodePages(view: View, { shown, wraps, sites, plates }: FilmsOf): readonly EpisodePage[] {
   return episodesInOrder(view.garden).map((episode) => {
     const wrapped = wraps.get(episode.id);
     const picture = pictureOf(view, episode);
+    const stops = walkStops(view, episode, { shown, plates, wrapped });
+    const beds = (shown.stops.get(episode.id) ?? []).map(({ stop }) => stop.bed);
     return {
       id: episode.id,
       title: episode.title,
@@ -52,40 +72,30 @@ export function episodePages(view: View, shown: Shown, wraps: EpisodeWraps): rea
       link: webAddress(episode.link),
       about: storyHtml(episode.body),
       picture,
-      stops: (shown.stops.get(episode.id) ?? []).map((stop) => stopShown(view, stop, episode)),
-      wrap: wrapped?.shown,
-      photos: photosOfThatDay(view, episode, picture),
+      stops,
+      plans: walkPlans(view, sites, beds, stops),
+      wrap: wrapped && { ...wrapped.shown, varieties: namedElsewhere(wrapped.shown.varieties, stops) },
+      photos: photosOfThatDay(
+        view,
+        episode,
+        stops.some((stop) => stop.picture) ? stops.map((stop) => stop.picture) : [picture],
+      ),
       data: filmData(view, episode, picture, wrapped),
     };
   });
 }
 
-function stopShown(view: View, { stop, at, plantings }: ShownStop, episode: Episode): EpisodePage["stops"][number] {
-  const { garden, links } = view;
-  const seen = new Set<string>();
-  return {
-    bed: { href: links.bed(stop.bed), text: garden.beds.get(stop.bed)?.title ?? stop.bed },
-    at,
-    varieties: plantings.flatMap((planting) => {
-      const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
-      const crop = cropOf(garden, planting);
-      const name = variety?.title ?? (crop === undefined ? undefined : capital(cropName(crop)));
-      if (name === undefined || seen.has(name)) return [];
-      seen.add(name);
-      return [
-        {
-          href: variety === undefined ? undefined : links.variety(variety.id),
-          name,
-          crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
-          source: sourceLine(view.words, variety?.source),
-          isNew:
-            planting.variety !== undefined &&
-            view.newVarieties.has(planting.variety) &&
-            episode.day >= view.seasonStart,
-        },
-      ];
-    }),
-  };
+/** What is named and grew at none of the stops. */
+function namedElsewhere(varieties: EpisodeWrapShown["varieties"], stops: readonly WalkStop[]) {
+  const shown = new Set(stops.flatMap(({ named }) => named.map(({ plate }) => plate.href)));
+  return varieties.filter(({ href }) => !shown.has(href));
+}
+
+/** "In it: French beans and courgettes; the butterfly net and kale; lettuces."; else where it stops. */
+function sayWhatIsIn(view: View, episode: Episode, wrapped: EpisodeWrap | undefined): readonly string[] {
+  const subjects = (wrapped?.wrap.chapters ?? []).flatMap(({ title }) => title.split(": ").slice(1, 2));
+  const { film } = view.words.sentences;
+  return subjects.length < NAMED_SUBJECTS ? sayWalk(view, episode) : [film.inIt(subjects.slice(0, NAMED_SUBJECTS))];
 }
 
 /** "It stops at Long bed, Arch bed and six more beds."; nothing without stops. */
@@ -99,7 +109,7 @@ function sayWalk(view: View, episode: Episode): readonly string[] {
 }
 
 /** In the order of the stops; those of no bed last. */
-function photosOfThatDay(view: View, episode: Episode, but: Picture | undefined): readonly Picture[] {
+function photosOfThatDay(view: View, episode: Episode, but: readonly (Picture | undefined)[]): readonly Picture[] {
   const order = episode.stops.map(({ bed }) => bed);
   const rank = ({ bed }: ShownPhoto) => {
     const at = bed === undefined ? -1 : order.indexOf(bed);
@@ -109,7 +119,7 @@ function photosOfThatDay(view: View, episode: Episode, but: Picture | undefined)
     .filter(({ day }) => day === episode.day)
     .sort((a, b) => rank(a) - rank(b))
     .map((photo) => view.book.picture(photo))
-    .filter(({ src }) => src !== but?.src)
+    .filter(({ src }) => !but.some((one) => one?.src === src))
     .slice(0, PHOTOS);
 }
 

@@ -2,7 +2,7 @@
 import type { Day } from "../../model.ts";
 import { storyHtml } from "../story-html.ts";
 import { episodeCard } from "./episode-pages.ts";
-import { seasonsWithNews } from "./recap-pages.ts";
+import { seasonsWithFigures } from "./recap-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
 import type { SiteFile } from "./shapes.ts";
 import { webAddress } from "./sources.ts";
@@ -62,7 +62,7 @@ function films(view: View, address: string): readonly FeedItem[] {
 
 /** A season is news once, when it is over; until then its page changes by the day. */
 function seasons(view: View, address: string, recaps: readonly RecapPage[]): readonly FeedItem[] {
-  return seasonsWithNews(view).flatMap(({ to }, index) => {
+  return seasonsWithFigures(view).flatMap(({ to }, index) => {
     const recap = recaps[index];
     if (recap === undefined || to >= view.today) return [];
     return [{ title: recap.title, page: address + recap.href, day: to, summary: recap.paragraph, html: "" }];

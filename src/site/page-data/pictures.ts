@@ -24,6 +24,8 @@ export interface PictureBook {
   others(photo: ShownPhoto): readonly Link[];
   picture(photo: ShownPhoto): Picture;
   thumb(photo: ShownPhoto): Thumb;
+  /** Address of its largest copy that every browser shows. */
+  file(photo: ShownPhoto): string;
   isWide(photo: ShownPhoto): boolean;
 }
 
@@ -42,6 +44,7 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     if (photo.bed !== undefined) listIn(byBed, photo.bed).push(photo);
     for (const variety of photo.varieties) listIn(byVariety, variety).push(photo);
   }
+  const largest = (path: string) => copies.get(path)?.files.findLast(({ format }) => format !== "avif");
   return {
     all,
     byBed,
@@ -49,10 +52,11 @@ export function pictureBook(garden: Garden, copies: ReadonlyMap<string, Publishe
     others({ path: best }) {
       const paths = bursts.get(best)?.photos.filter((path) => path !== best) ?? [];
       return paths.flatMap((path, index): Link[] => {
-        const file = copies.get(path)?.files.findLast(({ format }) => format !== "avif");
+        const file = largest(path);
         return file === undefined ? [] : [{ href: links.photo(file.name), text: said.nth(index + 2) }];
       });
     },
+    file: ({ path }) => links.photo(largest(path)?.name ?? ""),
     isWide(photo) {
       const size = copies.get(photo.path);
       return size !== undefined && size.width >= size.height;

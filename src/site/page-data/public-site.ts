@@ -11,7 +11,7 @@ import { feeds } from "./feeds.ts";
 import { harvestsByYear } from "./harvests.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { publicHome } from "./public-home.ts";
-import { recapPages, seasonsWithNews } from "./recap-pages.ts";
+import { recapPages, seasonsWithFigures } from "./recap-pages.ts";
 import { searchCatalogue } from "./search-catalogue.ts";
 import type { PublicSite } from "./shapes.ts";
 import { shownIn } from "./shown.ts";
@@ -51,7 +51,7 @@ export function publicSite(
         { href: links.varieties, text: words.frame.varieties },
         ...(garden.beds.size === 0 ? [] : [{ href: links.beds, text: words.frame.beds }]),
         ...(garden.episodes.size === 0 ? [] : [{ href: links.episodes, text: words.frame.episodes }]),
-        ...(seasonsWithNews(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
+        ...(seasonsWithFigures(view).length === 0 ? [] : [{ href: links.recaps, text: words.frame.seasons }]),
         { href: links.search, text: words.frame.search },
       ],
       address: garden.settings.address,
@@ -63,10 +63,10 @@ export function publicSite(
     filterRules: () => listRules(list()),
     varietyPages: () => varietyPages(view, shown(), harvests(), plantYields(garden, today)),
     beds: () => bedList(view, sites()),
-    bedPages: () => bedPages(view, sites(), shown()),
+    bedPages: () => bedPages(view, sites(), shown(), weather),
     thenAndNow: () => thenAndNowPages(view),
-    episodes: () => episodeList(view),
-    episodePages: () => episodePages(view, shown(), wraps()),
+    episodes: () => episodeList(view, wraps()),
+    episodePages: () => episodePages(view, { shown: shown(), wraps: wraps(), sites: sites(), plates: plates() }),
     recaps: seasons,
     search: () => ({ href: links.search, indexHref: links.searchIndex, namesHref: links.names }),
     csv: () => varietyCsv(view, harvests()),

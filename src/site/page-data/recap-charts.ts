@@ -155,13 +155,8 @@ export function heatChart({ heat, from, to }: RecapCharts, settings: GardenSetti
 }
 
 /** One drawing per bed: a row for each planting, its name above it. */
-export function calendarCharts(
-  { calendar, from, to }: RecapCharts,
-  settings: GardenSettings,
-  isPrivate: boolean,
-): readonly ChartFigure[] {
-  const rows = calendar.filter((row) => isPrivate || !row.private);
-  return [...Map.groupBy(rows, ({ bed }) => bed)].map(([bed, all]) => calendarOf(bed, all, from, to, settings));
+export function calendarCharts({ calendar, from, to }: RecapCharts, settings: GardenSettings): readonly ChartFigure[] {
+  return [...Map.groupBy(calendar, ({ bed }) => bed)].map(([bed, all]) => calendarOf(bed, all, from, to, settings));
 }
 
 const rowHeight = 34;

@@ -2,65 +2,40 @@
 
 import type { Weather } from "../../almanac/index.ts";
 import { type Season, seasonOf } from "../../garden/index.ts";
-import { capital, digits, fullStop, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
+import { capital, digits, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
 import type { Day, EventKind, GardenSettings } from "../../model.ts";
-import {
-  makeRecapCards,
-  type Recap,
-  type RecapPoint,
-  type ResultRow,
-  type Segment,
-  type ThreadCard,
-} from "../../season/index.ts";
+import { makeRecapCards, type Recap, type RecapPoint, type ResultRow, type Segment } from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
-import type {
-  ChartFigure,
-  DataTable,
-  RecapNote,
-  RecapPage,
-  RecapPictures,
-  RecapSection,
-  RecapThread,
-} from "./recap-shapes.ts";
+import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
+import { threadOf } from "./recap-threads.ts";
+import { seasonRibbon } from "./ribbon/season-ribbon.ts";
 import { trialCharts } from "./trial-charts.ts";
 import type { View } from "./view.ts";
 
-/** Newest first, one for each season in which anything was picked, sown or planted. */
+/** Newest first, one for each season that has figures. */
 export function recapPages(view: View, weather: Weather, isPrivate: boolean): readonly RecapPage[] {
-  return seasonsWithNews(view).map((season) => {
+  return seasonsWithFigures(view).map((season) => {
     const cards = makeRecapCards(view.garden, weather, { season, today: view.today, forViewers: !isPrivate });
     return {
       ...recapPage(cards.dossier, view.garden.settings, isPrivate, view),
+      ribbon: isPrivate ? undefined : seasonRibbon(view, season, weather),
       year: cards.cover.year === undefined ? undefined : unbroken(cards.cover.year.text),
-      threads: cards.cards.map((card) => threadOf(card, view)),
+      threads: cards.cards.map((card) => threadOf(card, view, season)),
     };
   });
 }
 
-/** As it is spoken, each phrase a sentence; what must be said aloud stands with it. */
-function threadOf(card: ThreadCard, view: View): RecapThread {
-  const bed = view.garden.beds.get(card.bed ?? "");
-  const parts = [card.before, ...card.now, card.figure, card.why, card.next, ...card.aloud];
-  return {
-    id: card.id.toLowerCase(),
-    title: card.title,
-    opening: unbroken(card.opening.text),
-    lines: parts.flatMap((one) => (one === undefined ? [] : [unbroken(fullStop(one.text))])),
-    bed: bed === undefined ? undefined : { href: view.links.bed(bed.id), text: bed.title },
-    pictures: card.photos.flatMap(({ path }) => {
-      const photo = view.book.all.find((one) => one.path === path);
-      return photo === undefined ? [] : [view.book.picture(photo)];
-    }),
-  };
-}
-
 const NEWS: ReadonlySet<EventKind> = new Set(["picked", "planted", "sowed"]);
 
-export function seasonsWithNews({ garden, today }: View): readonly Season[] {
-  const news = garden.events.filter(({ day, kind }) => day <= today && NEWS.has(kind));
+/** Newest first: those in which anything was picked, and the one that runs as soon as anything is sown or planted. */
+export function seasonsWithFigures({ garden, today }: View): readonly Season[] {
+  const running = seasonOf(today, garden.settings.seasonStarts);
+  const news = garden.events.filter(
+    ({ day, kind }) => day <= today && NEWS.has(kind) && (kind === "picked" || day >= running.from),
+  );
   const seasons = news.map(({ day }) => seasonOf(day, garden.settings.seasonStarts));
   return [...new Map(seasons.map((season) => [season.year, season])).values()].sort((a, b) => b.year - a.year);
 }
@@ -94,7 +69,8 @@ export function recapPage(recap: Recap, settings: GardenSettings, isPrivate: boo
     ),
     threads: [],
     opening: isPrivate ? recap.opening.map(({ text }) => unbroken(text)) : [],
-    sections: [...sections, ...ownSections(recap, voice, isPrivate), ...calendarSection(recap, voice, isPrivate)],
+    // Viewers have it as the ribbon of each bed.
+    sections: [...sections, ...(isPrivate ? [...ownSections(recap, voice), ...calendarSection(recap, voice)] : [])],
     methods: recap.methods.map(unbroken),
     notes: isPrivate && view !== undefined ? notesOf(view, recap) : [],
   };
@@ -126,7 +102,10 @@ function sectionOf(
   if (told.length + charts.length + tables.length + pictures.length === 0) return undefined;
   return {
     id: kind.replaceAll(" ", "-"),
-    title: voice.words.recap.parts[kind],
+    title:
+      kind === "questions" && told.every(({ text }) => recap.thanks.some((one) => one.text === text))
+        ? voice.words.recap.thanks
+        : voice.words.recap.parts[kind],
     // A sentence that stands below its own photos is not told twice.
     lines: told
       .filter(({ text }) => !pictures.some((one) => one.text === unbroken(text)))
@@ -182,8 +161,8 @@ function chartsOf(recap: Recap, { kind }: Segment, voice: Voice): readonly Chart
   }
 }
 
-function calendarSection(recap: Recap, { settings, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
-  const charts = calendarCharts(recap.charts, settings, isPrivate);
+function calendarSection(recap: Recap, { settings, words }: Voice): readonly RecapSection[] {
+  const charts = calendarCharts(recap.charts, settings);
   if (charts.length === 0) return [];
   return [{ id: "calendar", title: words.recap.calendar, lines: [], pictures: [], charts, tables: [] }];
 }
@@ -246,8 +225,7 @@ function tableOf(
 }
 
 /** What only the person sees: losses whole, forecasts, needs, plan, seed order, what must be said. */
-function ownSections(recap: Recap, { locale, words }: Voice, isPrivate: boolean): readonly RecapSection[] {
-  if (!isPrivate) return [];
+function ownSections(recap: Recap, { locale, words }: Voice): readonly RecapSection[] {
   const said = words.field.own;
   const { losses, forecasts, nextYear, disclosures, cautions, leftOut, results } = recap;
   const section = (

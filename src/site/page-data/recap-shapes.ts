@@ -1,4 +1,5 @@
 /** What the recap pages show, as plain data: every sentence finished, every chart drawn. */
+import type { SeasonRibbon } from "./ribbon/ribbon-shapes.ts";
 import type { Link, Picture } from "./shapes.ts";
 
 /** A table with a head; the first cell of a row names it. */
@@ -71,6 +72,8 @@ export interface RecapPage {
   readonly title: string;
   readonly span: string;
   readonly paragraph: string;
+  /** Of the public page: the season across its beds. */
+  readonly ribbon?: SeasonRibbon | undefined;
   /** The year in a sentence. */
   readonly year?: string | undefined;
   /** What the cards of the film tell; the report folds below them. */

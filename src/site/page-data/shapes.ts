@@ -17,11 +17,15 @@ import type { EpisodeWrapShown, FilmMoment } from "./film-shapes.ts";
 import type { FieldNotePage, FieldNotesPage } from "./note-shapes.ts";
 import type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 import type { RecapPage } from "./recap-shapes.ts";
+import type { SeasonRibbon } from "./ribbon/ribbon-shapes.ts";
+import type { WalkStop } from "./walk/walk-shapes.ts";
 
 export type { Amount } from "../../language/index.ts";
 export type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
 export type { SmallPlate, VarietyPlate } from "./plate-shapes.ts";
 export type { RecapPage } from "./recap-shapes.ts";
+export type { RibbonDay, SeasonRibbon } from "./ribbon/ribbon-shapes.ts";
+export type { WalkStop, WalkVariety } from "./walk/walk-shapes.ts";
 
 export interface Link {
   readonly href: string;
@@ -283,12 +287,25 @@ export interface PlanDrawing {
   /** Height of its numbers, in the same measure. */
   readonly letters: number;
   readonly beds: readonly PlanBed[];
+  readonly gates: readonly PlanSpot[];
+  /** From spot to spot, where a walk is drawn. */
+  readonly route: readonly PlanSpot[];
+}
+
+export interface PlanSpot {
+  readonly x: number;
+  readonly y: number;
 }
 
 export interface PlanBed {
   readonly name: string;
   readonly number: number;
   readonly isThis: boolean;
+  readonly href?: string | undefined;
+  /** As much of number and name as there is room for. */
+  readonly label: string;
+  /** Number and name. */
+  readonly said: string;
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -355,13 +372,11 @@ export interface BedPage {
   readonly plan?: PlanDrawing | undefined;
   readonly now: readonly GrowingNow[];
   readonly growth: BedGrowth;
-  readonly timeline: readonly DayOfChanges[];
   readonly season: string;
-  readonly seasons: readonly {
-    readonly season: string;
-    readonly grew: readonly GrowingNow[];
-    readonly days: readonly DayOfChanges[];
-  }[];
+  /** This season so far; undefined before anything stood or happened there. */
+  readonly ribbon?: SeasonRibbon | undefined;
+  /** Earlier ones, newest first. */
+  readonly seasons: readonly SeasonRibbon[];
   readonly seenIn: readonly SeenIn[];
 }
 
@@ -386,25 +401,16 @@ export interface EpisodePage {
   readonly link?: string | undefined;
   readonly about: string;
   readonly picture?: Picture | undefined;
-  readonly stops: readonly EpisodeStopShown[];
+  /** In the order of the film. */
+  readonly stops: readonly WalkStop[];
+  /** Of each site whose beds tell where they lie. */
+  readonly plans: readonly PlanDrawing[];
   /** What its captions give; undefined without any. */
   readonly wrap?: EpisodeWrapShown | undefined;
-  /** Taken on the filming day, beside `picture`. */
+  /** Taken on the filming day, beside those of the stops. */
   readonly photos: readonly Picture[];
   /** JSON-LD. */
   readonly data?: string | undefined;
-}
-
-export interface EpisodeStopShown {
-  readonly bed: Link;
-  readonly at?: FilmMoment | undefined;
-  readonly varieties: readonly {
-    readonly href?: string | undefined;
-    readonly name: string;
-    readonly crop: string;
-    readonly source?: SourceLine | undefined;
-    readonly isNew: boolean;
-  }[];
 }
 
 // ------------------------------------------------------------------------------------------------------- field pages

@@ -55,6 +55,7 @@ export function varietyPhotos(
 export function viewOfBed(
   view: View,
   plantings: readonly Planting[],
+  within: { readonly from: string; readonly to: string } = { from: "", to: view.today },
 ): { readonly photo: ShownPhoto; readonly caption?: string | undefined } | undefined {
   // Of what stands without a variety's name only today's state tells.
   const nameless = [...view.states.values()].flatMap((state) =>
@@ -64,7 +65,10 @@ export function viewOfBed(
   for (const planting of plantings) {
     const photo = view.book.byBed
       .get(planting.bed)
-      ?.find(({ varieties, day }) => varieties.length === 0 && livedOn(planting, day));
+      ?.find(
+        ({ varieties, day }) =>
+          varieties.length === 0 && livedOn(planting, day) && day >= within.from && day <= within.to,
+      );
     if (photo === undefined) continue;
     const isAlone = all.every(
       ({ bed, variety, ...one }) =>

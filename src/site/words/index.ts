@@ -3,7 +3,9 @@ import { deskWords } from "./desk-words.ts";
 import { type FieldWords, fieldWords } from "./field-words.ts";
 import { namingWords } from "./naming-words.ts";
 import { type PageWords, pageWords } from "./page-words.ts";
+import { ribbonWords } from "./ribbon-words.ts";
 import { type Sentences, sentences } from "./sentences.ts";
+import { walkWords } from "./walk-words.ts";
 import { type WritingWords, writingWords } from "./writing-words.ts";
 
 export interface Words extends PageWords {
@@ -15,6 +17,10 @@ export interface Words extends PageWords {
   readonly naming: typeof namingWords;
   /** Of the box to write in. */
   readonly writing: WritingWords;
+  /** Of a season drawn across a page. */
+  readonly ribbon: typeof ribbonWords;
+  /** Of a film's page. */
+  readonly walk: typeof walkWords;
   /** Whole sentences from facts. */
   readonly sentences: Sentences;
 }
@@ -25,5 +31,7 @@ export const siteWords: Words = {
   desk: deskWords,
   naming: namingWords,
   writing: writingWords,
+  ribbon: ribbonWords,
+  walk: walkWords,
   sentences,
 };

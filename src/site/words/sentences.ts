@@ -115,7 +115,8 @@ export const sentences = {
       const one = count?.value === 1 && count.upTo === undefined;
       const plants = count === undefined ? "" : `${capital(sayCount(count))} ${one ? "plant" : "plants"}${place}`;
       const told = (text: string) => (plants === "" ? `${capital(text)}.` : `${plants}, ${text}.`);
-      if (yearOfLife !== undefined) return told(`in its ${sayOrdinal(yearOfLife)} year here`);
+      if (yearOfLife !== undefined)
+        return told(`in ${count === undefined || one ? "its" : "their"} ${sayOrdinal(yearOfLife)} year here`);
       const when = [
         sown === undefined ? undefined : `sown on ${sown}`,
         planted === undefined ? undefined : `planted ${sown === undefined ? "" : "out "}on ${planted}`,
@@ -281,6 +282,7 @@ export const sentences = {
   film: {
     on: (day: string) => `Filmed on ${day}`,
     walk: (beds: readonly string[]) => `It stops at ${sayList(beds)}.`,
+    inIt: (subjects: readonly string[]) => `In it: ${subjects.join("; ")}.`,
     moreBeds: (n: number) => sayPlural(n, "more bed", "more beds"),
     feed: (garden: string) => `Films and seasons from ${garden}.`,
   },

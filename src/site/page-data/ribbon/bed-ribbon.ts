@@ -1,0 +1,168 @@
+/** A bed's season as a ribbon: a row for each variety with a bar for each planting, its photos, its days of change. */
+import type { Weather } from "../../../almanac/index.ts";
+import { yearOf } from "../../../calendar.ts";
+import { cropOf } from "../../../crop-of.ts";
+import { bookOf, earlier, type Season } from "../../../garden/index.ts";
+import { capital, cropName, sayList } from "../../../language/index.ts";
+import type { Change, Day, Planting } from "../../../model.ts";
+import { compare } from "../../../order.ts";
+import { bedTimeline } from "../bed-timeline.ts";
+import type { ShownPhoto } from "../pictures.ts";
+import type { View } from "../view.ts";
+import { anyStands } from "./any-stands.ts";
+import type { RibbonBar, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
+import { type SeasonScale, seasonScale } from "./season-scale.ts";
+import { weekWeather } from "./week-weather.ts";
+
+/** A variety in a bed through a season; its plantings by beginning. */
+export interface RowPlantings {
+  readonly plantings: readonly Planting[];
+  readonly row: RibbonRow;
+}
+
+interface Stretch {
+  readonly season: Season;
+  /** The last day that is known of it. */
+  readonly until: Day;
+  readonly scale: SeasonScale;
+}
+
+/** `changes` are of the season and oldest first, `photos` newest first. Undefined when nothing stood or happened there. */
+export function bedRibbon(
+  view: View,
+  bed: string,
+  season: Season,
+  { changes, photos, weather }: BedSeason,
+): SeasonRibbon | undefined {
+  const { today, book, locale, words } = view;
+  const stretch = { season, until: earlier(today, season.to), scale: seasonScale(season) };
+  const rows = rowsOf(view, bed, stretch);
+  const [newest, ...rest] = photos;
+  const days = bedTimeline(view, changes, rest);
+  const all = newest === undefined || days.some(({ iso }) => iso === newest.day) ? days : withDay(view, days, newest);
+  if (rows.length === 0 && all.length === 0) return undefined;
+  const standingOn = (day: Day) =>
+    rows.flatMap(({ plantings }, index) => (anyStands(view.garden, plantings, day) ? [index] : []));
+  const shown = all.map((day) => ({
+    ...day,
+    // The bars say how old everything was.
+    pictures: day.pictures.map((aged) => ({ ...aged, age: "" })),
+    at: stretch.scale.at(day.iso),
+    standing: standingOn(day.iso),
+    weather: weekWeather(weather, day.iso, locale.units, words.ribbon),
+  }));
+  return {
+    id: `ribbon-${season.from}`,
+    season: season.label,
+    months: stretch.scale.months.map((day) => ({ at: stretch.scale.at(day), name: locale.shortMonth(day) })),
+    today: today < season.to ? stretch.scale.at(today) : undefined,
+    rows: rows.map(({ row }) => row),
+    beads: photos
+      .map((photo) => ({
+        href: book.file(photo),
+        text: locale.day(photo.day, photo.day),
+        at: stretch.scale.at(photo.day),
+      }))
+      .toReversed(),
+    days: shown,
+    stage:
+      newest === undefined
+        ? undefined
+        : {
+            iso: newest.day,
+            day: locale.day(newest.day, newest.day),
+            aged: { picture: book.picture(newest), others: book.others(newest), age: "" },
+          },
+    stands: sayStanding(rows, shown[0]?.standing ?? []),
+  };
+}
+
+export interface BedSeason {
+  readonly changes: readonly Change[];
+  readonly photos: readonly ShownPhoto[];
+  readonly weather: Weather;
+}
+
+/** The day of the photo that stands on the stage, where nothing else happened on it. */
+function withDay(view: View, days: ReturnType<typeof bedTimeline>, { day }: ShownPhoto) {
+  const own = { iso: day, day: view.locale.day(day, day), lines: [], pictures: [] };
+  return [...days, own].sort((a, b) => compare(b.iso, a.iso));
+}
+
+/** Names of the rows that stand, as a list. */
+function sayStanding(rows: readonly RowPlantings[], standing: readonly number[]): string {
+  return sayList(standing.flatMap((index) => rows[index]?.row.name ?? []));
+}
+
+/** In order of beginning; what came from earlier years first. */
+export function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
+  const { season, until } = stretch;
+  const plantings = bookOf(view.garden)
+    .stateOf(bed, until)
+    .plantings.filter(({ ended }) => ended === undefined || ended >= season.from);
+  const groups = Map.groupBy(plantings, ({ variety, crop }) => JSON.stringify([variety, variety ?? crop]));
+  return [...groups.values()].map((group) => ({ plantings: group, row: rowOf(view, group, stretch) }));
+}
+
+function rowOf(view: View, plantings: readonly Planting[], stretch: Stretch): RibbonRow {
+  const { garden, links, words } = view;
+  const [first] = plantings;
+  const variety = garden.varieties.get(first?.variety ?? "");
+  const crop = first === undefined ? undefined : cropOf(garden, first);
+  return {
+    href: variety === undefined ? undefined : links.variety(variety.id),
+    name: variety?.title ?? (crop === undefined ? words.sentences.bed.unnamed : capital(cropName(crop))),
+    crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
+    isNew: variety !== undefined && view.newVarieties.has(variety.id) && stretch.season.from === view.seasonStart,
+    told: plantings.map((planting) => tell(view, planting, stretch)).join(" "),
+    // What was picked lies over what grew.
+    bars: plantings
+      .flatMap((planting) => barsOf(view, planting, stretch))
+      .sort((a, b) => Number(a.kind === "picked") - Number(b.kind === "picked")),
+  };
+}
+
+/** First and last day on which it was picked in the season. */
+function pickedIn({ garden }: View, planting: Planting, { season, until }: Stretch): readonly Day[] {
+  const days = bookOf(garden)
+    .pickingsOf(planting)
+    .map(({ day }) => day);
+  const within = days.filter((day) => day >= season.from && day <= until);
+  return within.length === 0 ? [] : [within[0] ?? until, within.at(-1) ?? until];
+}
+
+function barsOf(view: View, planting: Planting, stretch: Stretch): readonly RibbonBar[] {
+  const { scale, until } = stretch;
+  const bar = (kind: RibbonBar["kind"], from: Day, to: Day) => ({ kind, ...scale.span(from, to) });
+  const [first, last] = pickedIn(view, planting, stretch);
+  const { season } = stretch;
+  const raised = raisedFrom(planting);
+  return [
+    ...(raised !== undefined && planting.since > season.from ? [bar("raised", raised, planting.since)] : []),
+    bar("grown", planting.since, planting.ended ?? until),
+    ...(first === undefined || last === undefined ? [] : [bar("picked", first, last)]),
+  ];
+}
+
+/** The day on which it was sown away from its bed. */
+function raisedFrom({ sown, planted, since }: Planting): Day | undefined {
+  return sown !== undefined && planted !== undefined && sown < since ? sown : undefined;
+}
+
+function tell(view: View, planting: Planting, stretch: Stretch): string {
+  const { season, until } = stretch;
+  const { locale, words } = view;
+  const day = (of: Day | undefined) => (of === undefined ? undefined : locale.day(of, until));
+  const [first, last] = pickedIn(view, planting, stretch);
+  const isOlder = planting.since < season.from;
+  return words.ribbon.life({
+    since: isOlder ? String(yearOf(planting.since)) : undefined,
+    sown: isOlder ? undefined : day(planting.sown),
+    planted: isOlder || planting.planted === planting.sown ? undefined : day(planting.planted),
+    noted: day(planting.since) ?? "",
+    first: day(first),
+    last: first === last ? undefined : day(last),
+    over: day(planting.ended),
+    wasLost: planting.stage === "lost",
+  });
+}
