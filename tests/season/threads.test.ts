@@ -60,9 +60,9 @@ describe("a kitchen garden whose plans of the fall were kept", () => {
 
   it("begins with the wire: what the raccoons did, what was planned, what was done, what came of it", async () => {
     expect(card(await made, "Sweet corn")).toEqual([
-      "In October I wrote: “wire round the corn before it tassels, not after.”",
+      "The plan was: “wire round the corn before it tassels, not after.”",
       "Raccoons took the corn in two nights",
-      "Raccoon wire up on July 25",
+      "Raccoon wire, July 25",
       "Picked 48 ears, the first 4 rows",
       "Coon tracks all along the outside of the wire",
     ]);
@@ -70,7 +70,7 @@ describe("a kitchen garden whose plans of the fall were kept", () => {
 
   it("tells of the drip line what the notes say, and that it was free; that it helped nobody says", async () => {
     expect(card(await made, "Tomatoes")).toEqual([
-      "The plan was: “steady water on the tomatoes.”",
+      "In October I wrote: “steady water on the tomatoes.”",
       "Blossom end rot on the Amish Paste",
       "Drip line, May 16",
       "Not one with a black bottom",
@@ -85,13 +85,13 @@ describe("a kitchen garden whose plans of the fall were kept", () => {
     expect(cards.filter(({ kind }) => kind === "new").map(({ title }) => title)).toEqual(["Rattlesnake"]);
   });
 
-  it("holds the garlic against last year by number: 55 bulbs, 48 then", async () => {
-    expect(card(await made, "Garlic")).toContain("55 bulbs, a little over 2025 by then");
+  it("holds no garlic against last year: four bunches of scapes beside 55 bulbs are not told in the measure of 48 bulbs", async () => {
+    expect(card(await made, "Garlic")).toEqual([]);
   });
 
   it("says on its cover how many lines are still questions, and tells no total over them", async () => {
     const { cover, cards } = await made;
-    expect(cover.settle.at(-1)?.text).toMatch(/^27 lines are still a question to you, eleven perhaps of pickings/);
+    expect(cover.settle.at(-1)?.text).toMatch(/^30 lines are still a question to you, nine perhaps of pickings/);
     expect(cards.map(({ kind }) => kind)).not.toContain("year");
     withinLimits(await made);
   });
@@ -119,7 +119,7 @@ describe("a southern garden, its summer over New Year", () => {
       "1.2 kg picked",
       "Bucket Marconis: every fruit facing west is burnt",
     ]);
-    expect(card(made, "Sweetcorn")).toContain("Gaps again but only at the tip");
+    expect(card(made, "Corn")).toContain("Gaps again but only at the tip");
     withinLimits(made);
   });
 
@@ -238,7 +238,7 @@ describe("an allotment with a good summer and a moth", () => {
   it("says nothing of a sum that a question could change", async () => {
     const open = {
       ...allotment,
-      "notes/2025-09-20.md": "- Harbinger picked 4 kg, Sturon 2 kg, and then the rest went\n",
+      "notes/2025-09-20.md": "- Sturon, 2 kg perhaps, the rest went\n",
     };
     const garden = await gardenOf(open, "2026-01-15");
     expect(garden.readings.some(({ as, readings }) => as === "question" && readings.length > 0)).toBe(true);
