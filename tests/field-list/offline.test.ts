@@ -80,7 +80,7 @@ describe("in a browser on this machine", () => {
     await page.goto(`${server.url}beds/long-bed/`);
     expect(await page.locator("h1").textContent()).toContain("Long Bed");
     await page.goto(server.url);
-    expect(await page.locator("h1").textContent()).toBe("Field pages");
+    expect(await page.locator("h1").textContent()).toBe("Today");
     await context.close();
   });
 
@@ -96,7 +96,7 @@ describe("in a browser on this machine", () => {
     await rm(changed, { recursive: true, force: true });
     await cp(sites.privateDir, changed, { recursive: true });
     const home = path.join(changed, "index.html");
-    await writeFile(home, (await readFile(home, "utf8")).replace(/Field pages\s*<\/h1>/, "New pages</h1>"));
+    await writeFile(home, (await readFile(home, "utf8")).replace(/Today\s*<\/h1>/, "New pages</h1>"));
     const worker = path.join(changed, "service-worker.js");
     const old = await readFile(worker, "utf8");
     const pages = JSON.parse(/^const pages = (.*);$/m.exec(old)?.[1] ?? "") as Record<string, string>;

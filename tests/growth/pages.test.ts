@@ -121,7 +121,7 @@ describe("what is public", () => {
 
 describe("the slider", () => {
   it("moves by keys, and says to a screen reader what is seen", async () => {
-    const page = await open("beds/long-bed/");
+    const page = await open("beds/long-bed/then-and-now/");
     const slider = page.getByRole("slider");
     expect(await slider.getAttribute("aria-valuetext")).toBe("50 % 18 April 2026, the rest 19 June 2026");
     const seenOfLater = () => clipOf(page.locator(".compare figure").nth(1).locator("picture"));
@@ -139,7 +139,7 @@ describe("the slider", () => {
   });
 
   it("moves by a finger, and leaves up and down to the page", async () => {
-    const page = await open("beds/long-bed/", {
+    const page = await open("beds/long-bed/then-and-now/", {
       viewport: { width: 390, height: 844 },
       hasTouch: true,
       isMobile: true,
@@ -158,7 +158,7 @@ describe("the slider", () => {
   });
 
   it("shows the days that are chosen, earlier first, with how far the bed came", async () => {
-    const page = await open("beds/long-bed/");
+    const page = await open("beds/long-bed/then-and-now/");
     const between = page.locator(".compare .between");
     expect(await between.textContent()).toMatch(/^Nearly nine weeks between the two\. Cover went from 0.% to 80.%\.$/u);
     const photo = (at: number) => page.locator(".compare img").nth(at);
@@ -176,7 +176,7 @@ describe("the slider", () => {
   });
 
   it("is two pictures side by side without scripts", async () => {
-    const page = await open("beds/long-bed/", { javaScriptEnabled: false });
+    const page = await open("beds/long-bed/then-and-now/", { javaScriptEnabled: false });
     const [left, right] = await Promise.all([0, 1].map((at) => page.locator(".compare img").nth(at).boundingBox()));
     expect(left?.y).toBe(right?.y);
     expect((left?.x ?? 0) + (left?.width ?? 0)).toBeLessThanOrEqual(right?.x ?? 0);
@@ -189,7 +189,7 @@ describe("the slider", () => {
   });
 
   it("is two whole pictures on paper", async () => {
-    const page = await open("beds/long-bed/");
+    const page = await open("beds/long-bed/then-and-now/");
     await page.emulateMedia({ media: "print" });
     expect(await clipOf(page.locator(".compare figure").nth(1).locator("picture"))).toBe("none");
     expect(await page.getByRole("slider").count()).toBe(0);
@@ -216,7 +216,7 @@ describe("the pages", () => {
   });
 
   it("show a season week by week, with its gaps", async () => {
-    const page = await open("beds/long-bed/");
+    const page = await open("beds/long-bed/then-and-now/");
     const weeks = await page.locator(".strip li").allTextContents();
     expect(weeks).toHaveLength(10);
     expect(weeks.map((week) => week.replaceAll(/\s+/gu, " ").trim()).slice(-3)).toEqual([
@@ -253,6 +253,7 @@ describe("the pages", () => {
 
   it("give a variety its photos with its age on each day", async () => {
     const page = await open("varieties/crown-prince/");
+    await page.getByText("How it grew").click();
     expect(await page.getByRole("heading", { name: "Then and now in Long Bed" }).count()).toBe(1);
     expect(await page.locator(".photos .age").allTextContents()).toContain("36 days after planting.");
     await page.context().close();

@@ -88,7 +88,7 @@ describe("encodings", () => {
 describe("long and deep notes", () => {
   test("a note of 5 MB is read to its last line, with a warning", { timeout: 240_000 }, async () => {
     const day =
-      "# A day\n\nA dry morning with a little **wind**, and nobody at the tap.\n\n```\n- not a log line\n\n- nor this\n```\n\n";
+      "# A day\n\nA dry morning with a little **wind**, and nobody at the gate.\n\n```\n- not a log line\n\n- nor this\n```\n\n";
     const log = "- watered everything\n  - twice\n\n";
     const text = `${(day.repeat(300) + log).repeat(160)}${sowing}`;
     expect(text.length).toBeGreaterThan(5_000_000);
