@@ -622,6 +622,8 @@ export interface LineReading {
   /** Of a question: up to three ways to take it, the likeliest first. */
   readonly readings: readonly OfferedReading[];
   readonly private: boolean;
+  /** By the person's own lines below it. */
+  readonly settled?: true | undefined;
 }
 
 /** One way to take a line: the plain lines that would say it, and what they would give. */

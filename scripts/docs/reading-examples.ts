@@ -96,7 +96,7 @@ export const factLines: readonly LineExample[] = [
 export const questionLines: readonly LineExample[] = [
   asked("lifted the onions", "picked onions from Long Bed", "did: lifted the onions, in Long Bed"),
   asked("cut the lettuces", "did: cut the lettuces, in Long Bed", "picked lettuces from Long Bed"),
-  asked("4 lettuces bolted", "trouble: bolting on lettuces in Long Bed", "lost 4 lettuces in Long Bed to bolting"),
+  asked("the slugs had 3 lettuces", "lost 3 lettuces in Long Bed to slugs", "trouble: slugs on lettuces in Long Bed"),
   asked("1 each of Boltardy and Sungold planted", "planted 1 Boltardy in Long Bed\nplanted 1 Sungold in Long Bed"),
   asked(
     "12 leeks planted in Long Bed, 6 Sungold in Greenhouse",
@@ -106,7 +106,7 @@ export const questionLines: readonly LineExample[] = [
   asked("maybe I'll sow more beetroot", "plan: maybe I'll sow more beetroot", "sowed beetroot in Long Bed"),
   asked("need to water the leeks tomorrow", "to do by 2026-06-07: need to water the leeks tomorrow"),
   asked("in 2025 I sowed 40 Boltardy here", "sowed 40 Boltardy in Long Bed"),
-  asked("my brother picked 2 kg of plums", "picked 2000 g plums from Long Bed", "gave away 2000 g plums"),
+  asked("my brother picked 2 kg of plums", "picked 2000 g plums from Long Bed"),
 ];
 
 export const storyLines: readonly LineExample[] = [
@@ -114,7 +114,7 @@ export const storyLines: readonly LineExample[] = [
   story("forgot to sow the beetroot"),
   story("never got round to planting the leeks"),
   story("still no sign of the parsnips"),
-  story("no blackfly so far"),
+  story("no sign of blackfly"),
   story("last year the peas failed"),
   story("last year 12 kg of potatoes from this bed"),
   story("if it stays dry I'll plant the leeks"),

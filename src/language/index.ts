@@ -45,6 +45,6 @@ export {
   varietyName,
 } from "./plant-names.ts";
 export { type Ground, type Sentence, say, together } from "./sentence.ts";
-export { disclosureLines, fromWords } from "./sources.ts";
+export { disclosureLines, fromWords, namedGiver } from "./sources.ts";
 export { sayAge } from "./spans.ts";
 export { toYou } from "./to-you.ts";

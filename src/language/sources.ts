@@ -1,6 +1,7 @@
 /** Where varieties and gear came from, as printed and as it must be said. */
 
 import type { Gear, Obtained, Source, Variety } from "../model.ts";
+import type { HowItCame } from "./notices.ts";
 import { capital } from "./numbers.ts";
 import { theGear } from "./places.ts";
 import { type Sentence, say } from "./sentence.ts";
@@ -50,23 +51,35 @@ const disclosures: Partial<Readonly<Record<Obtained, (thing: string, from: strin
     `${thing} ${many ? "come" : "comes"} from a business of family or friends${from}: say so when you show ${many ? "them" : "it"}.`,
 };
 
+/**
+ * Who is named as a giver: a seller or maker always, a person only where the records allow it. Of a gift or a loan of which
+ * nobody said whose it is, doubt means that nobody is named.
+ */
+export function namedGiver({ obtained, giver, from }: HowItCame, mayThank: boolean | undefined): string | undefined {
+  const isPrivateGift = (obtained === "gifted" || obtained === "lent") && giver !== "a seller";
+  return isPrivateGift && !(giver === "a person" && mayThank === true) ? undefined : from;
+}
+
 export function disclosureLines(varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
   const seed = varieties.map((variety) => ({
     thing: variety.title,
     many: false,
     obtained: variety.source?.obtained,
-    from: variety.source?.name,
+    giver: variety.source?.giver,
+    from: namedGiver({ ...variety.source, from: variety.source?.name }, variety.thankByName),
     record: variety,
   }));
   const things = gear.map((one) => ({
     thing: theGear(one.title),
     many: /[^s]s$/i.test(one.title),
     obtained: one.obtained,
-    from: one.from,
+    giver: one.giver,
+    from: namedGiver(one, one.thankByName),
     record: one,
   }));
-  return [...seed, ...things].flatMap(({ thing, many, obtained, from, record }) => {
-    const words = obtained === undefined ? undefined : disclosures[obtained];
+  return [...seed, ...things].flatMap(({ thing, many, obtained, giver, from, record }) => {
+    // What a person gave is no notice: it is thanks.
+    const words = obtained === undefined || giver === "a person" ? undefined : disclosures[obtained];
     return words === undefined
       ? []
       : [say(capital(words(thing, from === undefined ? "" : ` from ${from}`, many)), [record])];

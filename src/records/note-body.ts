@@ -5,6 +5,7 @@ import type { Names } from "./names.ts";
 import { newBedCalled } from "./new-beds.ts";
 import type { LineContext, NoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
+import { saysPrivate } from "./private-lines.ts";
 import { problem } from "./problem-rules.ts";
 import { questionProblem } from "./question-problem.ts";
 import { dayOfHeading, linesOf, verbOfHeading } from "./reading/note-lines.ts";
@@ -43,7 +44,8 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   const readings: LineReading[] = [];
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
-  function log(item: ItemPiece, context: ReadingContext): boolean {
+  function log(item: ItemPiece, given: ReadingContext): boolean {
+    const context = saysPrivate(item.text) ? unseen(given) : given;
     if (item.settled === undefined && opensList(item) && logList(item, context)) return true;
     if (item.text === "")
       for (const { line, column } of item.settled ?? []) problems.push(nothingAbove({ file, line, column }));
@@ -52,7 +54,11 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       item.items.length === 0
         ? undefined
         : (names.find("bed", item.text) ?? newBedCalled(item.text, names, placeOf(item)));
-    if (bed === undefined && item.text !== "" && take(readItem(item, item.text, context))) return true;
+    if (bed === undefined && item.text !== "" && take(readItem(item, item.text, context))) {
+      // "Tulips planted on the step:" tells something, and the lines below it more.
+      if (leads(item)) for (const inner of item.items) if (!log(inner, context)) told.push(inner);
+      return true;
+    }
     const below = bed === undefined ? context : { ...context, beds: [bed] };
     const untold = item.items.filter((inner) => !log(inner, below));
     if (untold.length === item.items.length) return false;
@@ -63,9 +69,14 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   }
 
   function readItem(item: ItemPiece, words: string, context: ReadingContext): LineRead {
-    const line = { text: words, more: item.more, place: placeOf(item) };
+    const line = { text: words, more: leads(item) ? [] : item.more, place: placeOf(item) };
     if (item.settled !== undefined) return settledBy(line, item.lastLine, item.settled, context);
     return readLine(line, context, { prose: false, lastLine: item.lastLine, head });
+  }
+
+  /** What stands there is seen by nobody else. */
+  function unseen(context: ReadingContext): ReadingContext {
+    return { ...context, note: { ...context.note, private: true } };
   }
 
   function settledBy(
@@ -83,7 +94,8 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       as,
       events: read.events,
       readings: [],
-      private: note.private,
+      private: context.note.private,
+      settled: true,
     };
     return { reading, problems: read.problems };
   }
@@ -129,8 +141,9 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   }
 
   /** A paragraph: of lines a note each, of sentences, or of the rows of a table. It stays story, whatever is read in it. */
-  function tell(piece: StoryPiece, context: ReadingContext): void {
+  function tell(piece: StoryPiece, given: ReadingContext): void {
     if (piece.paragraph === undefined) return;
+    const context = saysPrivate(piece.paragraph) ? unseen(given) : given;
     if (piece.settled !== undefined) {
       take(
         settledBy({ text: piece.paragraph, more: [], place: placeOf(piece) }, piece.lastLine, piece.settled, context),
@@ -218,6 +231,11 @@ function nothingAbove(place: Place): Problem {
   );
 }
 
+/** Whether what stands below an item is announced by it. */
+function leads({ text, items }: ItemPiece): boolean {
+  return items.length > 0 && /:\s*$/.test(text);
+}
+
 /** Nothing but a verb that takes plants, or a line of it that ends with a colon, with items below. */
 function opensList({ text, items }: ItemPiece): boolean {
   if (items.length === 0) return false;
@@ -228,10 +246,15 @@ function opensList({ text, items }: ItemPiece): boolean {
   );
 }
 
-/** Story in the order of the note; list items that stand together stay together, unless one is a question and one is none. */
+/**
+ * Story in the order of the note; list items that stand together stay together, unless viewers see one of them and not the
+ * other, because it is a question or says that it is private.
+ */
 function storyOf(file: string, text: string, told: readonly Piece[], asked: ReadonlySet<number>): Note["story"] {
   const asks = (piece: Piece): true | undefined =>
-    piece.kind === "item" && (asked.has(piece.line) || piece.items.some(asks)) ? true : undefined;
+    piece.kind === "item"
+      ? asked.has(piece.line) || saysPrivate(piece.text) || piece.items.some(asks) || undefined
+      : saysPrivate(piece.paragraph ?? "") || undefined;
   const parts: (Piece & { readonly asks: true | undefined })[] = [];
   for (const piece of told.toSorted((a, b) => a.from - b.from)) {
     const before = parts.at(-1);

@@ -3,8 +3,8 @@
  * Without a bed or variety the garden knows, a list item is story and nothing is said.
  */
 import { distance } from "fastest-levenshtein";
-import type { Place, Problem } from "../model.ts";
-import type { Word } from "./line-words.ts";
+import type { EventKind, Place, Problem } from "../model.ts";
+import { type Word, wordsOf } from "./line-words.ts";
 import { causeWords } from "./loss-causes.ts";
 import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
@@ -220,6 +220,12 @@ function isAdverb(lower: string): boolean {
 export function isMisspeltVerb({ kind, lower }: Word): boolean {
   if (kind !== "word" || lower.length < 5 || formSet.has(lower) || ordinary.has(lower)) return false;
   return nearestSpellings(lower, oneWordForms).length > 0;
+}
+
+/** What a line may tell of that opens with a slip in a verb: "plantd 3 leeks". */
+export function kindsOfSlip(word: Word): readonly EventKind[] {
+  if (!isMisspeltVerb(word)) return [];
+  return [...new Set(meantVerbs(word.lower).flatMap((form) => verbsAt(wordsOf(form))[0]?.verb.kind ?? []))];
 }
 
 /** Another form of a verb ("sow", "picking"), else a slip in one. */

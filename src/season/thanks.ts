@@ -1,6 +1,6 @@
 /** Who is to be thanked at the end of a season, what must be said of things that did not cost their price, and what viewers asked. */
 import { cropOf } from "../crop-of.ts";
-import { capital, disclosureLines, type Sentence, say } from "../language/index.ts";
+import { capital, disclosureLines, type HowItCame, namedGiver, type Sentence, say } from "../language/index.ts";
 import type { Day, Gear, Variety } from "../model.ts";
 import type { Plants } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
@@ -48,26 +48,35 @@ interface Given {
 }
 
 function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: readonly Gear[]): readonly Sentence[] {
+  // By the giver's name; those who are not named stand under "".
   const from = new Map<string, Given[]>();
-  const put = (name: string | undefined, given: Given) => {
-    if (name !== undefined && name.trim() !== "") from.set(name, [...(from.get(name) ?? []), given]);
+  const put = (source: HowItCame, given: Given) => {
+    if (source.from === undefined || source.from.trim() === "") return;
+    const name = namedGiver(source, given.record.thankByName) ?? "";
+    from.set(name, [...(from.get(name) ?? []), given]);
   };
   for (const variety of varieties) {
     const { source } = variety;
     if (source?.obtained === "swapped" || source?.obtained === "gifted" || source?.obtained === "lent")
-      put(source.name, {
-        plants: { variety, crop: cropOf(garden, variety) },
-        obtained: source.obtained,
-        record: variety,
-      });
+      put(
+        { ...source, obtained: source.obtained, from: source.name },
+        {
+          plants: { variety, crop: cropOf(garden, variety) },
+          obtained: source.obtained,
+          record: variety,
+        },
+      );
   }
   for (const one of gear) {
     if (one.obtained === "lent" || one.obtained === "gifted")
-      put(one.from, {
-        gear: one.title,
-        obtained: one.obtained,
-        record: one,
-      });
+      put(
+        { ...one, obtained: one.obtained },
+        {
+          gear: one.title,
+          obtained: one.obtained,
+          record: one,
+        },
+      );
   }
   return [...from]
     .sort(([a], [b]) => (a < b ? -1 : 1))
@@ -75,7 +84,7 @@ function thanksTo({ garden }: SeasonBook, varieties: readonly Variety[], gear: r
       const shown = given.slice(0, mostNamed);
       const [how, another] = [...new Set(given.map(({ obtained }) => obtained))];
       const text = recapWords.thanks({
-        to: name,
+        to: name === "" ? undefined : name,
         plants: shown.flatMap(({ plants }) => plants ?? []),
         gear: shown.flatMap(({ gear: title }) => title ?? []),
         more: given.length - shown.length,

@@ -125,7 +125,8 @@ function readLines(garden: Garden): readonly OwnLine[] {
   const find = finderOf(garden);
   const lines = garden.readings.flatMap((reading): OwnLine[] => {
     const note = notes.get(reading.place.file);
-    if (reading.private || note === undefined || note.private) return [];
+    // What the person settled is said in full by its facts, or is none of the record's business.
+    if (reading.private || reading.settled === true || note === undefined || note.private) return [];
     const told = reading.events.filter(
       ({ id, kind, place }) => !placed.has(id) && !setOut.has(lineId(place)) && !elsewhere.has(kind),
     );

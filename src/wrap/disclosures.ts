@@ -2,7 +2,16 @@
  * What viewers must be told about where things came from, beside the thing and at the top; the words are those of
  * `language/notices.ts`. A gift or a loan of which nobody said whose it is names no giver and is asked about.
  */
-import { gravest, type HowItCame, isNotice, isUndecided, noticeLine, sayList, theGear } from "../language/index.ts";
+import {
+  gravest,
+  type HowItCame,
+  isNotice,
+  isUndecided,
+  namedGiver,
+  noticeLine,
+  sayList,
+  theGear,
+} from "../language/index.ts";
 import type { Gear, Notices, Obtained, Variety } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Disclosure } from "./wrap.ts";
@@ -64,8 +73,7 @@ function disclosure(
       ? `${thing}: from ${from}, and nothing says how it was obtained. Add "obtained" to its record; nothing is assumed.`
       : `${thing}: nothing says where it came from, or how. Add it to its record before you publish.`;
   const undecided = `${thing}: ${obtained === "lent" ? "lent" : "given"} free${from === undefined ? "" : ` by ${from}`}, and nothing says whether they sell or make such things. Write "${obtained === "lent" ? "lent" : "given"} by a seller" or "${obtained === "lent" ? "lent" : "given"} by a person" in its record.`;
-  const isPrivateGift = (obtained === "gifted" || obtained === "lent") && giver !== "a seller";
-  const named = isPrivateGift && !(giver === "a person" && mayThank) ? undefined : from;
+  const named = namedGiver(came, mayThank);
   return {
     thing,
     kind,

@@ -39,7 +39,7 @@ test("line by line, with the likeliest ways to take what is not sure", () => {
     ["question", "planted 3 Musselburgh in Long Bed"],
     ["story", undefined],
     ["facts", "trouble: slugs on leeks in Long Bed"],
-    ["question", "emerged: leeks in Long Bed"],
+    ["question", "emerged: leeks in Long Bed; plan by 2026-07-26: might sow a few more next week, only leeks"],
   ]);
   expect(lines.at(-1)?.says).toContain("emerged: leeks in Long Bed; doing: leeks in Long Bed, doing well");
 });

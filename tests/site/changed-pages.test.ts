@@ -87,7 +87,8 @@ it("a note changes the pages that tell of it", async () => {
   write("notes/2026-07-10-beans.md", "- picked 1 kg Aquadulce Claudia from Left Bed\n");
   const { made, all } = await publishAgain();
   expect(made).toBeGreaterThan(0);
-  expect(made).toBeLessThan(all / 2);
+  // The bed and the variety, both lists, both first pages, the season, the note and the bed on the private side: half, no more.
+  expect(made).toBeLessThanOrEqual(all / 2);
 });
 
 it("a note of private matters changes no public page", async () => {

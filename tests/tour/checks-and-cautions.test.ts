@@ -13,7 +13,7 @@ const files: Files = {
     "---\ntitle: Timperley Early\ncrop: rhubarb\nperennial: true\nsource: {name: Old Ropewalk Nursery, obtained: gifted}\n---\n",
   "varieties/matucana.md":
     "---\ntitle: Matucana\ncrop: sweet pea\nsource: own seed\ncaution: the seeds are poisonous\n---\n",
-  "gear/fine-mesh.md": "---\ntitle: Fine mesh\nobtained: gifted\nfrom: the maker\n---\n",
+  "gear/fine-mesh.md": "---\ntitle: Fine mesh\nobtained: given by a seller\nfrom: the maker\n---\n",
   "trials/mesh.md":
     "---\ntitle: Mesh or none\nquestion: Does mesh keep the beetroot clean?\narms: [{name: mesh, bed: cold-frame}, {name: no mesh, bed: cold-frame}]\nmeasure: marks\nstatus: running\nstarted: 2026-04-01\nverdict due: 2026-06-01\n---\n",
   "notes/2026-03-01.md": `---
@@ -82,7 +82,8 @@ test("care and disclosure are short and defer", () => {
     "A home-made spray is a pesticide too: in Britain it isn't legal, elsewhere it may scorch plants and skin; label the bottle, keep it from children. Ask your regulator.",
   ]);
   expect(frame?.disclosures.map(({ text }) => text)).toEqual([
-    "Timperley Early came free from Old Ropewalk Nursery: say so when you show it.",
+    // Nobody said whether the nursery gave it as a seller: it is asked about, and not named.
+    "Timperley Early came free: say so when you show it.",
     "The fine mesh came free from the maker: say so when you show it.",
   ]);
 });

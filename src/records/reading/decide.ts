@@ -3,7 +3,8 @@
  * year's, still to come, only thought of or denied never stands as a fact.
  */
 import type { EventKind } from "../../model.ts";
-import { isMisspeltVerb } from "../unknown-verb.ts";
+import type { Word } from "../line-words.ts";
+import { isMisspeltVerb, kindsOfSlip } from "../unknown-verb.ts";
 import { type Candidate, cuesOf, type Weighed } from "./candidates.ts";
 import type { Fact } from "./fact.ts";
 import { type Add, askFeatures, candidateFeatures, type FormReading } from "./features.ts";
@@ -48,8 +49,13 @@ export function waysOf(
   const scores = candidates.map((candidate) =>
     scoreOf(weights, (add) => candidateFeatures(candidate, line, form, add)),
   );
-  for (const [index, candidate] of candidates.entries())
+  const slip = opensWithSlip(line) ? kindsOfSlip(line.words[0] as Word) : [];
+  for (const [index, candidate] of candidates.entries()) {
     if (tellsOwnVerbs(candidate, line)) scores[index] = (scores[index] as number) + ownVerbWeight;
+    // "plantd 3 leeks" is asked about, and what it most likely was is asked first.
+    if (candidate.facts.some(({ kind }) => slip.includes(kind)))
+      scores[index] = (scores[index] as number) + ownVerbWeight;
+  }
   const ask = scoreOf(weights, (add) => askFeatures(line, form, add));
   const top = Math.max(ask, ...scores);
   const powers = scores.map((value) => Math.exp(value - top));

@@ -113,7 +113,7 @@ export function frame(
   const verbs = clause.mentions.filter(isVerb);
   if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
     return undefined;
-  if (kind === "cured" && !troubleEnds.test(textOf(context.words, clause.from, clause.end))) return undefined;
+  if (kind === "cured" && !saysItEnds(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
   if (kind === "soil test") return { facts: soilFacts(clause, shared, used), borrowed: false, used };
@@ -187,6 +187,11 @@ function isBareArticle(
 /** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */
 export const troubleEnds =
   /\b(?:gone|cured|clear|cleared|no|not|none|over|finish|finished|beaten|recover\w*|better|free|off|ended|sorted|grown|stopped|stop|vanished|never|nae|nowt|done|zero|without|healthy|clean|closed|fewer|away|seen off)\b/i;
+
+/** "thrips no worse" is not over. */
+function saysItEnds(text: string): boolean {
+  return troubleEnds.test(text.replace(/\b(?:no|not|any|never) (?:worse|better|less|fewer|different|change)\b/gi, ""));
+}
 
 /** "netted", "cages on": a verb that names the gear itself. */
 const gearInVerb =

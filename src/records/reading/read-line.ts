@@ -46,7 +46,7 @@ export interface ReaderModels {
   readonly limits: Thresholds;
 }
 
-export const thresholds: Thresholds = { facts: 0.65, prose: 0.96, story: 0.55, proseStory: 0.3, nothing: 0.4 };
+export const thresholds: Thresholds = { facts: 0.68, prose: 0.96, story: 0.55, proseStory: 0.3, nothing: 0.4 };
 
 /** Lines longer than this are story: nobody writes a log line of several pages. */
 const longestLine = 4000;

@@ -151,7 +151,8 @@ export interface RotationFacts {
 }
 
 export interface ThanksFacts {
-  readonly to: string;
+  /** Undefined where the records do not allow the giver's name. */
+  readonly to?: string | undefined;
   readonly plants: readonly Plants[];
   /** Titles of gear. */
   readonly gear: readonly string[];

@@ -450,7 +450,7 @@ export const recapWords = {
     ];
     // That something was given or lent is said; that seed was swapped goes without saying.
     const words = { lent: ", lent", gifted: ", given free", swapped: "" };
-    return `Thanks to ${to} for ${sayList(more > 0 ? [...shown, sayPlural(more, "more", "more")] : shown)}${how === undefined ? "" : words[how]}.`;
+    return `Thanks${to === undefined ? "" : ` to ${to}`} for ${sayList(more > 0 ? [...shown, sayPlural(more, "more", "more")] : shown)}${how === undefined ? "" : words[how]}.`;
   },
 
   remarks: {
