@@ -490,6 +490,8 @@ export interface StoryPart {
   readonly place: Place;
   /** List items whose lines are questions to the person: nobody knows yet what they say, so viewers are not shown them. */
   readonly asks?: true | undefined;
+  /** Its own words say that nobody else is to see it. */
+  readonly private?: true | undefined;
 }
 
 // ------------------------------------------------------------------------------------------------------------ events

@@ -45,7 +45,8 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
 
   /** True when the item or one below it is a log line; an item that is none is told by the caller. */
   function log(item: ItemPiece, given: ReadingContext): boolean {
-    const context = saysPrivate(item.text) ? unseen(given) : given;
+    // What stands below a private line is private with it.
+    const context = seenAs(item.text, given);
     if (item.settled === undefined && opensList(item) && logList(item, context)) return true;
     if (item.text === "")
       for (const { line, column } of item.settled ?? []) problems.push(nothingAbove({ file, line, column }));
@@ -70,13 +71,14 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
 
   function readItem(item: ItemPiece, words: string, context: ReadingContext): LineRead {
     const line = { text: words, more: leads(item) ? [] : item.more, place: placeOf(item) };
-    if (item.settled !== undefined) return settledBy(line, item.lastLine, item.settled, context);
-    return readLine(line, context, { prose: false, lastLine: item.lastLine, head });
+    const seen = seenAs([words, ...line.more].join("\n"), context);
+    if (item.settled !== undefined) return settledBy(line, item.lastLine, item.settled, seen);
+    return readLine(line, seen, { prose: false, lastLine: item.lastLine, head });
   }
 
-  /** What stands there is seen by nobody else. */
-  function unseen(context: ReadingContext): ReadingContext {
-    return { ...context, note: { ...context.note, private: true } };
+  /** Words that say so are seen by nobody else. */
+  function seenAs(words: string, context: ReadingContext): ReadingContext {
+    return saysPrivate(words) ? { ...context, note: { ...context.note, private: true } } : context;
   }
 
   function settledBy(
@@ -143,7 +145,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   /** A paragraph: of lines a note each, of sentences, or of the rows of a table. It stays story, whatever is read in it. */
   function tell(piece: StoryPiece, given: ReadingContext): void {
     if (piece.paragraph === undefined) return;
-    const context = saysPrivate(piece.paragraph) ? unseen(given) : given;
+    const context = seenAs(piece.paragraph, given);
     if (piece.settled !== undefined) {
       take(
         settledBy({ text: piece.paragraph, more: [], place: placeOf(piece) }, piece.lastLine, piece.settled, context),
@@ -251,27 +253,32 @@ function opensList({ text, items }: ItemPiece): boolean {
  * other, because it is a question or says that it is private.
  */
 function storyOf(file: string, text: string, told: readonly Piece[], asked: ReadonlySet<number>): Note["story"] {
-  const asks = (piece: Piece): true | undefined =>
-    piece.kind === "item"
-      ? asked.has(piece.line) || saysPrivate(piece.text) || piece.items.some(asks) || undefined
-      : saysPrivate(piece.paragraph ?? "") || undefined;
-  const parts: (Piece & { readonly asks: true | undefined })[] = [];
+  const asks = (piece: Piece): boolean => piece.kind === "item" && (asked.has(piece.line) || piece.items.some(asks));
+  const parts: (Piece & { readonly asks: boolean; readonly private: boolean })[] = [];
   for (const piece of told.toSorted((a, b) => a.from - b.from)) {
+    const seen = { asks: asks(piece), private: isPrivate(piece) };
     const before = parts.at(-1);
     const joins =
       before?.kind === "item" &&
       piece.kind === "item" &&
-      before.asks === asks(piece) &&
+      before.asks === seen.asks &&
+      before.private === seen.private &&
       text.slice(before.to, piece.from).trim() === "";
     if (joins) parts[parts.length - 1] = { ...before, to: piece.to };
-    else parts.push({ ...piece, asks: asks(piece) });
+    else parts.push({ ...piece, ...seen });
   }
   const settled = told.flatMap(settledIn).toSorted((a, b) => a.from - b.from);
-  return parts.map(({ from, to, line, column, asks }) => ({
+  return parts.map(({ from, to, line, column, asks, private: hidden }) => ({
     text: asWritten(text, from, to, settled),
     place: { file, line, column },
-    ...(asks === true && { asks }),
+    ...(asks && { asks }),
+    ...(hidden && { private: hidden }),
   }));
+}
+
+/** Whether an item, what stands below it, or a paragraph says that it is private. */
+function isPrivate(piece: Piece): boolean {
+  return saysPrivate(piece.kind === "item" ? [piece.text, ...piece.more].join("\n") : (piece.paragraph ?? ""));
 }
 
 function settledIn(piece: Piece): readonly SettledLine[] {

@@ -333,7 +333,7 @@ function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<strin
     photos: note.photos.filter((photo) => photoPaths.has(photo)),
     photoWords: undefined,
     story: note.story
-      .filter(({ asks }) => asks !== true)
+      .filter((part) => part.asks !== true && part.private !== true)
       .map((part) => (hidden.length === 0 ? part : { ...part, text: cutImages(part.text, hidden) })),
   };
 }

@@ -81,8 +81,11 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
       keptBack.push({ what: `note ${note.id}`, why: fileWhy(note.place.file, usual) });
       continue;
     }
-    for (const { asks, text } of note.story)
-      if (asks === true) keptBack.push({ what: `words of note ${note.id}: ${text}`, why: QUESTION });
+    for (const part of note.story) {
+      const why =
+        part.private === true ? "it says of itself that it is private" : part.asks === true ? QUESTION : undefined;
+      if (why !== undefined) keptBack.push({ what: `words of note ${note.id}: ${part.text}`, why });
+    }
     for (const { text } of said.story) seen.push(`words of note ${note.id}: ${text}`);
     for (const event of lines.get(note.place.file) ?? [])
       seen.push(`line of note ${note.id}: ${event.text || event.kind}`);

@@ -50,11 +50,11 @@ interface Doubt extends Ground {
 }
 
 function doubtsOfNote(note: Note, ofTour: (text: string, beds: readonly string[]) => boolean): Doubt[] {
-  return note.story.flatMap(({ text, place }) =>
+  return note.story.flatMap(({ text, place, private: hidden = note.private }) =>
     // Few paragraphs doubt anything, and only those are taken apart: a list by its items.
     (doubtWords.test(text) ? itemsOf(text).flatMap(sentencesOf) : [])
       .filter((sentence) => doubtWords.test(sentence) && ofTour(sentence, note.beds))
-      .map((sentence) => ({ day: note.day, text: sentence, place, private: note.private })),
+      .map((sentence) => ({ day: note.day, text: sentence, place, private: hidden })),
   );
 }
 

@@ -244,7 +244,8 @@ function inOwnWords({ words, day, question }: About): AnswerFound | undefined {
   for (const note of day.garden.notes) {
     if (note.private || note.day < day.day || Date.parse(note.day) - Date.parse(day.day) > NOTES_AFTER * 86_400_000)
       continue;
-    for (const { text, place } of note.story) {
+    for (const { text, place, private: hidden } of note.story) {
+      if (hidden === true) continue;
       for (const sentence of text.split(/(?<=[.!?])\s+/)) {
         if (sentence.endsWith("?") || sentence.includes(question)) continue;
         const own = new Set(

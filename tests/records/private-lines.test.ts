@@ -42,3 +42,30 @@ test("stay out of the viewers' garden, facts and story alike", async () => {
   expect(told).toContain("2 kg Musselburgh");
   expect(told).not.toMatch(/Sturon|hip|cough/);
 });
+
+test("hide no less in a list below a verb, or below a line that is read", async () => {
+  const garden = await gardenOf(
+    {
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "notes/2026-07-01.md":
+        "---\nbed: Long Bed\n---\n\n- planted:\n  - 12 Musselburgh\n  - 30 Sturon (not for the film)\n- picked 2 kg Boltardy\n  - off camera: half of it for Wilf\n",
+    },
+    "2026-07-18",
+  );
+  const told = JSON.stringify([...publicGarden(garden).changes.values()]);
+  expect(told).toContain("Musselburgh");
+  expect(told).not.toMatch(/Sturon|Boltardy|Wilf/);
+});
+
+test("are private, and no question", async () => {
+  const garden = await gardenOf(
+    {
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "notes/2026-07-01.md": "---\nbed: Long Bed\n---\n\nDon't mention this: the leeks came from Wilf's cellar.\n",
+    },
+    "2026-07-18",
+  );
+  expect(garden.notes.flatMap(({ story }) => story.map((part) => [part.private, part.asks]))).toEqual([
+    [true, undefined],
+  ]);
+});

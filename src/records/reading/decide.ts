@@ -49,7 +49,8 @@ export function waysOf(
   const scores = candidates.map((candidate) =>
     scoreOf(weights, (add) => candidateFeatures(candidate, line, form, add)),
   );
-  const slip = opensWithSlip(line) ? kindsOfSlip(line.words[0] as Word) : [];
+  const first = unknownOpening(line);
+  const slip = first === undefined ? [] : kindsOfSlip(first);
   for (const [index, candidate] of candidates.entries()) {
     if (tellsOwnVerbs(candidate, line)) scores[index] = (scores[index] as number) + ownVerbWeight;
     // "plantd 3 leeks" is asked about, and what it most likely was is asked first.
@@ -154,9 +155,15 @@ function isGuessed(candidate: Candidate, line: Weighed): boolean {
   });
 }
 
-/** "plnated 4 leeks": what was done is likely, and still a guess. */
-function opensWithSlip({ words: [first], mentions }: Weighed): boolean {
-  return first !== undefined && !mentions.some(({ from }) => from === 0) && isMisspeltVerb(first);
+/** The word a line opens with, where it is nothing that is known: "plnated 4 leeks". */
+function unknownOpening({ words: [first], mentions }: Weighed): Word | undefined {
+  return mentions.some(({ from }) => from === 0) ? undefined : first;
+}
+
+/** What was done is likely then, and still a guess. */
+function opensWithSlip(line: Weighed): boolean {
+  const first = unknownOpening(line);
+  return first !== undefined && isMisspeltVerb(first);
 }
 
 /** Whether the clause has verbs, and none of them says this. */

@@ -52,7 +52,7 @@ function stories(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>)
     .filter((note) => !note.private)
     .flatMap((note) =>
       note.story
-        .filter(({ asks, text }) => asks !== true && !/^[#>|]/.test(text))
+        .filter((part) => part.asks !== true && part.private !== true && !/^[#>|]/.test(part.text))
         .flatMap(({ text, place }) =>
           text
             .split(/\n[ \t]{0,8}[-*][ \t]|\n\n/)

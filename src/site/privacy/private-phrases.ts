@@ -102,7 +102,10 @@ function textsOf(records: Records): { secret: Said[]; open: string[] } {
   };
   for (const { record, isPrivate } of [...recordsOf(records), ...[...records.episodes.values()].map(withPrivacy)])
     tell(isPrivate, fileOf(record), stringsIn(record));
-  for (const note of records.notes) tell(note.private, note.place.file, stringsIn([note.title, note.story]));
+  for (const note of records.notes) {
+    tell(note.private, note.place.file, stringsIn([note.title]));
+    for (const part of note.story) tell(note.private || part.private === true, note.place.file, stringsIn([part]));
+  }
   for (const { private: isPrivate, place, text, what, cause, detail, reason, from, more } of records.events)
     tell(isPrivate, place.file, stringsIn([text, what, cause, detail, reason, from, more]));
   for (const photo of records.photoSidecars.values()) tell(photo.private, photo.photo, stringsIn([photo.caption]));

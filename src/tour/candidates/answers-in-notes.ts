@@ -24,13 +24,13 @@ export function answerInNotes({ what = "", day }: Event, notes: readonly Note[],
   const first = notes.findIndex((note) => note.day >= day);
   for (const note of first < 0 ? [] : notes.slice(first)) {
     if (note.day > until) return undefined;
-    for (const { text, place } of note.story) {
+    for (const { text, place, private: hidden = note.private } of note.story) {
       const answer = sentencesOf(text).find((sentence) => {
         if (sentence.endsWith("?")) return false;
         const said = wordsOf(sentence);
         return [...asked].filter((word) => said.has(word)).length >= needed;
       });
-      if (answer !== undefined) return say(`In your notes: “${answer}”`, [{ place, private: note.private }]);
+      if (answer !== undefined) return say(`In your notes: “${answer}”`, [{ place, private: hidden }]);
     }
   }
   return undefined;

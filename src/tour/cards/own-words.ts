@@ -76,7 +76,7 @@ export function storyWords(here: BedOnTheDay, lots: readonly Lot[]): readonly Se
   return notes.flatMap((note) => {
     const ofBed = note.beds.length === 1 && note.beds[0] === here.bed.id;
     return note.story
-      .filter(({ asks, text }) => asks !== true && !/^[-*#>|\d]/.test(text))
+      .filter((part) => part.asks !== true && part.private !== true && !/^[-*#>|\d]/.test(part.text))
       .flatMap((part) =>
         sentencesOf(part.text)
           .filter((text) => text.length <= longest && !/[[\]<>`|]|https?:/.test(text))
