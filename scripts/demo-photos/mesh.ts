@@ -245,3 +245,16 @@ export function turned(
     };
   });
 }
+
+/** What three corners of a triangle have, at `a`, `b` and `c` of a list, in a point of it of which they have these shares. */
+export function mixed(
+  values: ArrayLike<number>,
+  a: number,
+  b: number,
+  c: number,
+  shareA: number,
+  shareB: number,
+  shareC: number,
+): number {
+  return shareA * (values[a] as number) + shareB * (values[b] as number) + shareC * (values[c] as number);
+}

@@ -3,7 +3,7 @@
 import type { Camera } from "./camera.ts";
 import type { Light } from "./light.ts";
 import { skyColour, skyDirections } from "./light.ts";
-import type { Mesh, Vec } from "./mesh.ts";
+import { type Mesh, mixed, type Vec } from "./mesh.ts";
 import { hashGrid } from "./random.ts";
 import { surfaces } from "./surfaces.ts";
 import type { ShadowMap } from "./visibility.ts";
@@ -110,28 +110,21 @@ export function shader(scene: Scene, fineness: Fineness): Shade {
     const z = eye[2] + ray[2] * distance;
     const surface = surfaces[mesh.surface[triangle] as number] as (typeof surfaces)[number];
     for (let k = 0; k < 3; k++) {
-      paint[k] =
-        b0 * (tint[i0 * 3 + k] as number) + b1 * (tint[i1 * 3 + k] as number) + b2 * (tint[i2 * 3 + k] as number);
+      paint[k] = mixed(tint, i0 * 3 + k, i1 * 3 + k, i2 * 3 + k, b0, b1, b2);
       paint[3 + k] = 0;
     }
     paint[6] = 1;
     surface.pattern(
       paint,
-      b0 * (uv[i0 * 2] as number) + b1 * (uv[i1 * 2] as number) + b2 * (uv[i2 * 2] as number),
-      b0 * (uv[i0 * 2 + 1] as number) + b1 * (uv[i1 * 2 + 1] as number) + b2 * (uv[i2 * 2 + 1] as number),
+      mixed(uv, i0 * 2, i1 * 2, i2 * 2, b0, b1, b2),
+      mixed(uv, i0 * 2 + 1, i1 * 2 + 1, i2 * 2 + 1, b0, b1, b2),
       x,
       y,
       z,
     );
-    let nx = b0 * (normals[i0 * 3] as number) + b1 * (normals[i1 * 3] as number) + b2 * (normals[i2 * 3] as number);
-    let ny =
-      b0 * (normals[i0 * 3 + 1] as number) +
-      b1 * (normals[i1 * 3 + 1] as number) +
-      b2 * (normals[i2 * 3 + 1] as number);
-    let nz =
-      b0 * (normals[i0 * 3 + 2] as number) +
-      b1 * (normals[i1 * 3 + 2] as number) +
-      b2 * (normals[i2 * 3 + 2] as number);
+    let nx = mixed(normals, i0 * 3, i1 * 3, i2 * 3, b0, b1, b2);
+    let ny = mixed(normals, i0 * 3 + 1, i1 * 3 + 1, i2 * 3 + 1, b0, b1, b2);
+    let nz = mixed(normals, i0 * 3 + 2, i1 * 3 + 2, i2 * 3 + 2, b0, b1, b2);
     const flip = nx * ray[0] + ny * ray[1] + nz * ray[2] > 0 ? -1 : 1;
     nx = nx * flip + (paint[3] as number);
     ny = ny * flip + (paint[4] as number);

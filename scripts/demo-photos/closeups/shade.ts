@@ -3,7 +3,7 @@
 import type { Camera } from "../camera.ts";
 import { steady } from "../camera.ts";
 import type { Light } from "../light.ts";
-import type { Colour, Vec } from "../mesh.ts";
+import { type Colour, mixed, type Vec } from "../mesh.ts";
 import { hashGrid } from "../random.ts";
 import type { ShadowMap } from "../visibility.ts";
 import { look, reaches, shadowMap } from "../visibility.ts";
@@ -125,12 +125,8 @@ function pointShader(shot: Shot, normals: Float32Array, sky: Float32Array, sunMa
     const y = eye[1] + ray[1] * depth;
     const z = eye[2] + ray[2] * depth;
     const [b0, b1, b2] = shares(p, i0 * 3, i1 * 3, i2 * 3, x, y, z);
-    for (let k = 0; k < 3; k++)
-      place[k] =
-        b0 * (tint[i0 * 3 + k] as number) + b1 * (tint[i1 * 3 + k] as number) + b2 * (tint[i2 * 3 + k] as number);
-    for (let k = 0; k < 2; k++)
-      place[3 + k] =
-        b0 * (uv[i0 * 2 + k] as number) + b1 * (uv[i1 * 2 + k] as number) + b2 * (uv[i2 * 2 + k] as number);
+    for (let k = 0; k < 3; k++) place[k] = mixed(tint, i0 * 3 + k, i1 * 3 + k, i2 * 3 + k, b0, b1, b2);
+    for (let k = 0; k < 2; k++) place[3 + k] = mixed(uv, i0 * 2 + k, i1 * 2 + k, i2 * 2 + k, b0, b1, b2);
     skin.bendX = skin.bendY = skin.bendZ = skin.through = skin.creep = 0;
     skin.gloss = 0.1;
     skin.rough = 0.5;
@@ -147,15 +143,9 @@ function pointShader(shot: Shot, normals: Float32Array, sky: Float32Array, sunMa
     const s0 = i0 * 8 + (back ? 4 : 0);
     const s1 = i1 * 8 + (back ? 4 : 0);
     const s2 = i2 * 8 + (back ? 4 : 0);
-    let nx = b0 * (normals[i0 * 3] as number) + b1 * (normals[i1 * 3] as number) + b2 * (normals[i2 * 3] as number);
-    let ny =
-      b0 * (normals[i0 * 3 + 1] as number) +
-      b1 * (normals[i1 * 3 + 1] as number) +
-      b2 * (normals[i2 * 3 + 1] as number);
-    let nz =
-      b0 * (normals[i0 * 3 + 2] as number) +
-      b1 * (normals[i1 * 3 + 2] as number) +
-      b2 * (normals[i2 * 3 + 2] as number);
+    let nx = mixed(normals, i0 * 3, i1 * 3, i2 * 3, b0, b1, b2);
+    let ny = mixed(normals, i0 * 3 + 1, i1 * 3 + 1, i2 * 3 + 1, b0, b1, b2);
+    let nz = mixed(normals, i0 * 3 + 2, i1 * 3 + 2, i2 * 3 + 2, b0, b1, b2);
     const flat = (back ? -1 : 1) / (Math.hypot(nx, ny, nz) || 1);
     nx = nx * flat + skin.bendX;
     ny = ny * flat + skin.bendY;

@@ -10,6 +10,8 @@ import { bedTimeline } from "../bed-timeline.ts";
 import type { ShownPhoto } from "../pictures.ts";
 import type { View } from "../view.ts";
 import { anyStands } from "./any-stands.ts";
+import { plantingsInSeason } from "./plantings-in-season.ts";
+import { ribbonFrame } from "./ribbon-frame.ts";
 import type { RibbonBar, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
 import { type SeasonScale, seasonScale } from "./season-scale.ts";
 import { weekWeather } from "./week-weather.ts";
@@ -52,18 +54,8 @@ export function bedRibbon(
     weather: weekWeather(weather, day.iso, locale.units, words.ribbon),
   }));
   return {
-    id: `ribbon-${season.from}`,
-    season: season.label,
-    months: stretch.scale.months.map((day) => ({ at: stretch.scale.at(day), name: locale.shortMonth(day) })),
-    today: today < season.to ? stretch.scale.at(today) : undefined,
+    ...ribbonFrame(view, season, stretch.scale, photos),
     rows: rows.map(({ row }) => row),
-    beads: photos
-      .map((photo) => ({
-        href: book.file(photo),
-        text: locale.day(photo.day, photo.day),
-        at: stretch.scale.at(photo.day),
-      }))
-      .toReversed(),
     days: shown,
     stage:
       newest === undefined
@@ -97,9 +89,7 @@ function sayStanding(rows: readonly RowPlantings[], standing: readonly number[])
 /** In order of beginning; what came from earlier years first. */
 export function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
   const { season, until } = stretch;
-  const plantings = bookOf(view.garden)
-    .stateOf(bed, until)
-    .plantings.filter(({ ended }) => ended === undefined || ended >= season.from);
+  const plantings = plantingsInSeason(view.garden, bed, season, until);
   const groups = Map.groupBy(plantings, ({ variety, crop }) => JSON.stringify([variety, variety ?? crop]));
   return [...groups.values()].map((group) => ({ plantings: group, row: rowOf(view, group, stretch) }));
 }

@@ -8,6 +8,8 @@ import { compare } from "../../../order.ts";
 import type { ShownPhoto } from "../pictures.ts";
 import { bedsInOrder, type View } from "../view.ts";
 import { anyStands } from "./any-stands.ts";
+import { plantingsInSeason } from "./plantings-in-season.ts";
+import { ribbonFrame } from "./ribbon-frame.ts";
 import type { RibbonBar, RibbonDay, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
 import { type SeasonScale, seasonScale } from "./season-scale.ts";
 import { weekWeather } from "./week-weather.ts";
@@ -40,16 +42,8 @@ export function seasonRibbon(view: View, season: Season, weather: Weather): Seas
   }));
   if (rows.length === 0 && photos.length === 0) return undefined;
   return {
-    id: `ribbon-${season.from}`,
-    season: season.label,
-    months: scale.months.map((day) => ({ at: scale.at(day), name: locale.shortMonth(day) })),
-    today: today < season.to ? scale.at(today) : undefined,
+    ...ribbonFrame(view, season, scale, photos),
     rows: rows.map(({ row }) => row),
-    beads: photos.toReversed().map((photo) => ({
-      href: book.file(photo),
-      text: locale.day(photo.day, photo.day),
-      at: scale.at(photo.day),
-    })),
     days,
     stage: newest && {
       iso: newest.day,
@@ -116,9 +110,7 @@ function bedTitle({ garden }: View, { bed = "" }: ShownPhoto): string {
 function rowOf(view: View, bed: Bed, season: Season, until: Day, scale: SeasonScale): readonly BedRow[] {
   const { garden, links, locale, words } = view;
   const book = bookOf(garden);
-  const plantings = book
-    .stateOf(bed.id, until)
-    .plantings.filter(({ ended }) => ended === undefined || ended >= season.from);
+  const plantings = plantingsInSeason(garden, bed.id, season, until);
   if (plantings.length === 0) return [];
   const pickings = plantings
     .flatMap((planting) => book.pickingsOf(planting).map(({ day }) => day))
