@@ -32,8 +32,8 @@ it.each([
   [["timeline", "--json"], undefined],
   [["brief", "2026-07-tour"], "out/briefs/2026-07-tour.json"],
 ])("%j is the same in any time zone and language", { timeout: 240_000 }, (argv, written) => {
-  const here = printed(argv, written, "UTC", "C");
-  expect(here.length).toBeGreaterThan(200);
-  expect(printed(argv, written, "Pacific/Kiritimati", "de_DE.UTF-8")).toBe(here);
-  expect(printed(argv, written, "America/St_Johns", "ar_EG.UTF-8")).toBe(here);
+  // A day ahead of each other for half of every day, and one of them by half an hour more.
+  const east = printed(argv, written, "Pacific/Kiritimati", "de_DE.UTF-8");
+  expect(east.length).toBeGreaterThan(200);
+  expect(printed(argv, written, "America/St_Johns", "ar_EG.UTF-8")).toBe(east);
 });

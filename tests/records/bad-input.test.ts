@@ -87,10 +87,10 @@ describe("encodings", () => {
 
 describe("long and deep notes", () => {
   test("a note of 5 MB is read to its last line, with a warning", { timeout: 240_000 }, async () => {
-    const day =
-      "# A day\n\nA dry morning with a little **wind**, and nobody at the gate.\n\n```\n- not a log line\n\n- nor this\n```\n\n";
+    const fenced = "- not a log line\n\n- nor this\n".repeat(25);
+    const day = `# A day\n\nA dry morning with a little **wind**, and nobody at the gate.\n\n\`\`\`\n${fenced}\`\`\`\n\n`;
     const log = "- watered everything\n  - twice\n\n";
-    const text = `${(day.repeat(300) + log).repeat(160)}${sowing}`;
+    const text = `${(day.repeat(45) + log).repeat(160)}${sowing}`;
     expect(text.length).toBeGreaterThan(5_000_000);
     const files = { ...goodBed, "notes/2026-05-16-a.md": text };
     const records = await recordsOf(files);
@@ -98,7 +98,7 @@ describe("long and deep notes", () => {
     expect(records.events).toHaveLength(161);
     expect(records.events.at(-1)?.place.line).toBe(lineCount);
     expect(records.events[0]?.more).toEqual(["twice"]);
-    expect(records.notes[0]?.story).toHaveLength(3 * 300 * 160);
+    expect(records.notes[0]?.story).toHaveLength(3 * 45 * 160);
     expect(records.problems.filter(({ rule }) => !rule.startsWith("name/")).map(problemText)).toEqual([
       `notes/2026-05-16-a.md:1:1 warning text/very-long
   This note is ${(text.length / 1_000_000).toFixed(1)} million characters long; it was read, but it slows every first run.

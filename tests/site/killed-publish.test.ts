@@ -10,7 +10,8 @@ import { buildInto } from "../../scripts/build/build.ts";
 import { PublishRunning, whilePublishing } from "../../src/site/publish-lock.ts";
 import { filesOf } from "./built-site.ts";
 
-const KILLS = 50;
+/** A bounded share; `npm run trust` kills more often, and other commands too. */
+const KILLS = 20;
 /** Publishings at the same time, each in a folder of its own. */
 const LANES = 2;
 
