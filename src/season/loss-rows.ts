@@ -39,6 +39,8 @@ function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, voice:
     }),
     ...one.crops.map((id) => (crops.has(id) ? plants({ crop: crops.get(id) }) : id)),
   ];
+  const ofCrops = new Set([...one.varieties.map((id) => book.garden.varieties.get(id)?.crop), ...one.crops]);
+  const [crop] = ofCrops;
   return {
     cause: one.cause,
     noted: one.noted,
@@ -47,6 +49,7 @@ function rowOf(book: SeasonBook, one: Setback, then: Setback | undefined, voice:
     first: one.first,
     last: one.last,
     what: names,
+    ...(ofCrops.size === 1 && crop !== undefined ? { crop } : {}),
     tried: one.tried,
     standing: one.open && !past ? "open" : one.over !== undefined ? "over" : "lost",
     sentence: {

@@ -1,6 +1,7 @@
 /** The season in one paragraph. */
 
 import { type Sentence, say, type Voice } from "../language/index.ts";
+import type { Garden } from "../model.ts";
 import { compareHarvest } from "./comparisons.ts";
 import type { Material } from "./material.ts";
 import type { LossRow } from "./recap.ts";
@@ -16,7 +17,7 @@ export function paragraphOf(
     totalSaid(material),
     ...(weather?.short === undefined ? [] : [weather.short]),
     carriedBy(material),
-    ...(losses[0] === undefined ? [] : [setbackSaid(losses)]),
+    ...(losses[0] === undefined ? [] : [setbackSaid(losses, material.book.garden.crops)]),
     trialsSaid(trials),
   ].filter((one) => one !== undefined);
 }
@@ -87,9 +88,12 @@ function carriedBy({
   return { ...say(text, grounds), private: most.private };
 }
 
-function setbackSaid(losses: readonly LossRow[]): Sentence {
+function setbackSaid(losses: readonly LossRow[], crops: Garden["crops"]): Sentence {
   const shown = losses.filter(({ sentence }) => !sentence.private);
-  const taken = shown.filter(({ plants }) => plants > 0).slice(0, 2);
+  const taken = shown
+    .filter(({ plants }) => plants > 0)
+    .slice(0, 2)
+    .map(({ crop, ...row }) => ({ ...row, crop: crop === undefined ? undefined : crops.get(crop) }));
   const open = shown.filter(({ standing }) => standing === "open").map(({ cause }) => cause);
   const first = shown[0]?.sentence ?? losses[0]?.sentence;
   return {

@@ -123,6 +123,8 @@ export interface LossRow {
   readonly first: Day;
   readonly last: Day;
   readonly what: readonly string[];
+  /** The id of the crop, where all that it took or troubled was of one. */
+  readonly crop?: string | undefined;
   readonly tried: readonly string[];
   readonly standing: "open" | "over" | "lost";
   readonly sentence: Sentence;

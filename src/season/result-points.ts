@@ -27,16 +27,12 @@ export function resultPoints(material: Material): readonly DraftPoint[] {
       if (bed === undefined || amount === undefined) return [];
       const picked = pickings.filter((picking) => picking.bed === one.id);
       const grounds = picked.map(({ note, private: isPrivate }) => ({ note, private: isPrivate && one.private }));
-      const text = words.bedYield(
-        {
-          bed,
-          amount,
-          pickings: one.sum.times,
-          gramsPerSquareMetre: one.gramsPerSquareMetre,
-          mostly: mostlyOf(book, picked, one.sum.grams),
-        },
-        voice,
-      );
+      const text = words.bedYield({
+        bed,
+        amount,
+        pickings: one.sum.times,
+        mostly: mostlyOf(book, picked, one.sum.grams),
+      });
       return [
         point(say(text, grounds), index < 2 ? "should" : "could", "one of the beds that gave most", falling(44, index)),
       ];
@@ -53,7 +49,7 @@ function mostlyOf(book: SeasonBook, picked: readonly Picking[], grams: number): 
   const crop = book.garden.crops.get(most?.id ?? "");
   if (most === undefined || crop === undefined) return undefined;
   if (crops.length === 1) return { crop };
-  return most.grams < grams * 0.25 ? undefined : { crop, grams: most.grams };
+  return most.grams < grams * 0.25 ? undefined : { crop, share: most.grams / grams };
 }
 
 /** "At the same warmth, on 12 July, last year had given 45.9 kg." */

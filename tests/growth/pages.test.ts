@@ -160,13 +160,13 @@ describe("the slider", () => {
   it("shows the days that are chosen, earlier first, with how far the bed came", async () => {
     const page = await open("beds/long-bed/then-and-now/");
     const between = page.locator(".compare .between");
-    expect(await between.textContent()).toMatch(/^Nearly nine weeks between the two\. Cover went from 0.% to 80.%\.$/u);
+    expect(await between.textContent()).toMatch(/^Nearly nine weeks apart\. Cover went from 0.% to 80.%\.$/u);
     const photo = (at: number) => page.locator(".compare img").nth(at);
     const first = await photo(0).getAttribute("src");
     await page.getByLabel("Earlier", { exact: true }).selectOption({ label: "16 May 2026" });
     expect(await photo(0).getAttribute("src")).not.toBe(first);
     expect(await photo(0).getAttribute("alt")).toBe("Long Bed from the gate, 16 May 2026");
-    expect(await between.textContent()).toMatch(/^34 days between the two\. Cover went from 20.% to 80.%\.$/u);
+    expect(await between.textContent()).toMatch(/^34 days apart\. Cover went from 20.% to 80.%\.$/u);
     // Chosen the wrong way round, they change places.
     await page.getByLabel("Later", { exact: true }).selectOption({ label: "18 April 2026" });
     expect(await page.locator(".compare figcaption").allTextContents()).toEqual(["18 April 2026", "16 May 2026"]);

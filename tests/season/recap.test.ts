@@ -45,7 +45,7 @@ describe("the demo garden's recap", () => {
       "By 18 July the garden has given 66 kg, 20 kg more than by this day last year, and 443 stems of flowers.",
       "The last frost came on 26 April, six days late, and in warmth the season is six days behind last year.",
       "The Aquadulce Claudia broad beans gave most, 9.8 kg, 15 % of all that was weighed.",
-      "Slugs took eleven plants, the gale eight; leek moth, clubroot, blossom end rot and powdery mildew are not over.",
+      "Slugs took eleven plants, the gale eight lettuce plants; leek moth, clubroot, blossom end rot and powdery mildew are not over.",
       "Two trials are running: Early or late carrots and Net or no net.",
     ]);
   });
@@ -85,7 +85,7 @@ describe("the demo garden's recap", () => {
     const { recap } = await demoRecap({ season: seasonBeginning(2025, "01-01") });
     const lines = said(recap);
     expect(lines).toContain(
-      "The Gardener's Delight tomatoes gave 20.2 kg in 20 pickings, 2.53 kg from each of eight plants, against 1.42 kg last year.",
+      "The Gardener's Delight tomatoes gave 20.2 kg from eight plants, 2.53 kg a plant; last year it was 1.42 kg.",
     );
     expect(lines).toContain(
       "The Bleu de Solaise leeks lost 22 of 30 plants to drying out before they were planted out.",

@@ -41,7 +41,7 @@ describe("losses", () => {
   it("without a cause are said in words", async () => {
     const { recap } = await recapOf({ ...texas, "notes/2026-03-20.md": "" }, "2026-05-01");
     expect(recap.paragraph.map(({ text }) => text).join(" ")).toContain(
-      "Damping off took three plants, and one more was lost without a cause noted.",
+      "Damping off took three tomato plants, and one more was lost without a cause noted.",
     );
   });
 });
@@ -49,8 +49,9 @@ describe("losses", () => {
 it("ground is told in square feet where the garden is measured in feet", async () => {
   const { text } = await recapOf(texas, "2026-05-01");
   // 30 lb from 360 square feet is 1.33 oz from each.
-  expect(text).toContain("The south rows gave 30 lb in one picking, 1.3 oz from each square foot, all of it spinach.");
+  expect(text).toContain("The south rows gave 30 lb, all of it spinach.");
   expect(text).toContain("| a square foot |");
+  expect(text).toContain("| South Rows | 30 lb | 1 | March 14 | March 14 | 1.3 oz |");
   expect(text).not.toContain("metre");
 });
 

@@ -18,7 +18,7 @@ describe("a task", () => {
     expect(tasksOf(lines, "2026-06-12")).toMatchObject([{ done: "2026-06-12" }]);
     expect(texts(lines)).toEqual([
       ["to do", "2026-06-01", "To do by 20 June: net the brassicas."],
-      ["done", "2026-06-12", "Done: net the brassicas."],
+      ["done", "2026-06-12", "Off the list: net the brassicas."],
     ]);
   });
 
@@ -91,7 +91,7 @@ describe("a task", () => {
 
   test("done that was never to do is still told", () => {
     expect(texts([["2026-06-12", "done", { bed: "long-bed", what: "mended the gate" }]])).toEqual([
-      ["done", "2026-06-12", "Done: mended the gate."],
+      ["done", "2026-06-12", "Off the list: mended the gate."],
     ]);
   });
 });

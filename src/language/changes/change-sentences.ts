@@ -262,7 +262,7 @@ export function sayToDo(names: Names, { what, due }: Pick<Task, "what" | "due">,
 }
 
 export function sayDone(what: string): string {
-  return fullStop(`Done: ${what}`);
+  return fullStop(`Off the list: ${what}`);
 }
 
 export function sayOverdue(names: Names, what: string, due: Day): string {

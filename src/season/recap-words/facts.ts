@@ -31,6 +31,8 @@ export interface TakenPlants {
   readonly plants: number;
   /** Whether a line gives the cause. */
   readonly noted: boolean;
+  /** Where all were of one. */
+  readonly crop?: Crop | undefined;
 }
 
 export interface RainFacts {
@@ -103,9 +105,8 @@ export interface BedYieldFacts {
   readonly bed: BedName;
   readonly amount: string;
   readonly pickings: number;
-  readonly gramsPerSquareMetre?: number | undefined;
-  /** What most of it was; without grams all of it. */
-  readonly mostly?: { readonly crop: Crop; readonly grams?: number | undefined } | undefined;
+  /** What most of the weight was, a share of it (0 to 1); without a share all of it. */
+  readonly mostly?: { readonly crop: Crop; readonly share?: number | undefined } | undefined;
 }
 
 export interface PhotoSetFacts {

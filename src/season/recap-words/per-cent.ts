@@ -8,3 +8,20 @@ export function percentMore(ratio: number): string | undefined {
   const about = percent < tens - 1 ? "nearly" : percent > tens + 1 ? "some" : "about";
   return `${about} ${tens} per cent ${ratio > 1 ? "more" : "less"} than`;
 }
+
+/** "most" of them: a share (0 to 1) as a word; "some" where it is not known. */
+export function partWords(share: number | undefined): string {
+  if (share === undefined) return "some";
+  if (share > 0.99) return "all";
+  if (share > 0.9) return "nearly all";
+  if (share > 0.56) return "most";
+  if (share > 0.44) return "half";
+  if (share > 0.29) return "a third";
+  if (share > 0.2) return "a quarter";
+  return "a few";
+}
+
+/** The same where nothing smaller than a fifth is told: "a third" of it. */
+export function partOf(share: number): string {
+  return partWords(share) === "a few" ? "a fifth" : partWords(share);
+}

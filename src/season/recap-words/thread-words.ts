@@ -31,7 +31,7 @@ import type { Day, Garden, GardenSettings, Picked, PlantIds } from "../../model.
 import { onlyCounted } from "../../picked.ts";
 import { cutsMeaning } from "../threads/remarks.ts";
 import type { Figure, Part, Thread, Told } from "../threads/thread.ts";
-import { percentMore } from "./per-cent.ts";
+import { partOf, partWords, percentMore } from "./per-cent.ts";
 
 export interface ThreadVoice {
   readonly garden: Garden;
@@ -274,7 +274,7 @@ function phraseWays(value: Told, voice: ThreadVoice, words: number): readonly st
         : [`${sayNumber(value.plots)} ${row}s a side are too few to tell`];
     }
     case "mostly":
-      return [`${shareOf(value.share)} of it ${many(value.of, voice)}`];
+      return [`${partOf(value.share)} of it ${many(value.of, voice)}`];
     case "stems":
       return [`${sayNumber(twoDigits(value.count))} stems of flowers`];
     case "promise": {
@@ -434,22 +434,6 @@ export function inShort(thread: Thread, voice: ThreadVoice): readonly (readonly 
 
 export function groundsOf({ sources, private: hidden }: Part<unknown>) {
   return [{ sources, private: hidden }];
-}
-
-/** Upper bounds, and the share that is said below them. */
-function partWords(share: number | undefined): string {
-  if (share === undefined) return "some";
-  if (share > 0.99) return "all";
-  if (share > 0.9) return "nearly all";
-  if (share > 0.56) return "most";
-  if (share > 0.44) return "half";
-  if (share > 0.29) return "a third";
-  if (share > 0.2) return "a quarter";
-  return "a few";
-}
-
-function shareOf(share: number): string {
-  return partWords(share) === "a few" ? "a fifth" : partWords(share);
 }
 
 function pieces(picked: Picked): number {

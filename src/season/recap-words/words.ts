@@ -6,7 +6,6 @@ import {
   capital,
   dayOnly,
   fullStop,
-  groundUnit,
   inBed,
   isSingular,
   label,
@@ -15,7 +14,6 @@ import {
   sayAirTemperature,
   sayClimb,
   sayDistance,
-  sayFromGround,
   sayList,
   sayNumber,
   sayPicked,
@@ -47,7 +45,7 @@ import type {
   ThanksFacts,
   TotalFacts,
 } from "./facts.ts";
-import { percentMore } from "./per-cent.ts";
+import { partOf, percentMore } from "./per-cent.ts";
 
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */
 export function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit = true): string {
@@ -136,13 +134,16 @@ export const recapWords = {
   gaveMost: (said: string, grams: number, share: number, { settings }: Voice) =>
     `The ${said} gave most, ${sayWeight(grams, settings.units)}${share < 1 ? "" : `, ${share} % of all that was weighed`}.`,
 
-  /** "Slugs took eleven plants, the gale eight; leek moth, clubroot and powdery mildew are not over."; may be empty. */
+  /** "Slugs took eleven leek plants, the gale eight plants; leek moth and clubroot are not over."; may be empty. */
   setbacks(taken: readonly TakenPlants[], open: readonly string[]): string {
-    const lost = taken.map(({ cause, plants, noted }, index) => {
+    const lost = taken.map(({ cause, plants, noted, crop }, index) => {
       const many = sayPlural(plants, index === 0 ? "plant" : "more", index === 0 ? "plants" : "more");
+      // Three tomatoes would be fruits.
+      const all = `${sayNumber(plants)} ${crop === undefined ? "" : `${crop.name} `}${plants === 1 ? "plant" : "plants"}`;
       if (!noted)
         return `${index === 0 ? "" : "and "}${many} ${plants === 1 ? "was" : "were"} lost without a cause noted`;
-      return `${cause} ${index === 0 || taken[0]?.noted === false ? `took ${sayPlural(plants, "plant", "plants")}` : sayNumber(plants)}`;
+      if (index === 0 || taken[0]?.noted === false) return `${cause} took ${all}`;
+      return `${cause} ${crop?.id === taken[0]?.crop?.id ? sayNumber(plants) : all}`;
     });
     const goingOn =
       open.length === 0
@@ -246,7 +247,7 @@ export const recapWords = {
       `${capital(sayPlural(days, "day", "days"))} ${days === 1 ? "is" : "are"} left to the usual first frost on ${dayOnly(frost, voice)}.`,
   },
 
-  /** "The Crown Prince squash gave 26.1 kg in one picking, 5.22 kg a plant, against 13.2 kg last year."; undefined when there is nothing to tell. */
+  /** "The Crown Prince squash gave 26.1 kg from five plants, 5.22 kg a plant; last year it was 2.64 kg."; undefined when there is nothing to tell. */
   standing(facts: StandingFacts, voice: Voice): string | undefined {
     const { plants, now, each, before, lost, causes, otherTroubles } = facts;
     const { settings } = voice;
@@ -263,11 +264,11 @@ export const recapWords = {
       const gave =
         amount === undefined
           ? `${single ? "was" : "were"} ${takingVerb(plants.crop)} ${now.times === 1 ? "once" : `${sayNumber(now.times)} times`}, no amount noted`
-          : `gave ${amount} ${sayPickings(now.times)}`;
+          : `gave ${amount}${each === undefined ? ` ${sayPickings(now.times)}` : ""}`;
       const plant =
         each === undefined
           ? ""
-          : `, ${sayWeight(each.grams, settings.units)} from each of ${sayNumber(each.plants)} plants`;
+          : ` from ${sayNumber(each.plants)} plants, ${sayWeight(each.grams, settings.units)} a plant`;
       const compared = each?.lastYear === undefined && before !== undefined && amount !== undefined;
       const of = (plants: number | undefined) =>
         !compared || each !== undefined || facts.set?.before === undefined || plants === undefined
@@ -275,7 +276,7 @@ export const recapWords = {
           : ` from ${sayPlural(plants, "plant", "plants")}`;
       const then =
         each?.lastYear !== undefined
-          ? `, against ${sayWeight(each.lastYear, settings.units)} last year`
+          ? `; last year it was ${sayWeight(each.lastYear, settings.units)}`
           : compared
             ? `, against ${sayPicked(before, settings)}${of(facts.set?.before)}${years[facts.span]}`
             : "";
@@ -346,19 +347,15 @@ export const recapWords = {
     return `${lost ?? seen}${over}.${worse}${tried}`;
   },
 
-  bedYield({ bed, amount, pickings, gramsPerSquareMetre, mostly }: BedYieldFacts, { settings }: Voice): string {
-    const { units } = settings;
+  /** "The long bed gave 53.3 kg and 17 fruits; about two thirds of the weight was squash." */
+  bedYield({ bed, amount, pickings, mostly }: BedYieldFacts): string {
     const most =
       mostly === undefined
         ? ""
-        : mostly.grams === undefined
+        : mostly.share === undefined
           ? `, all of it ${mostly.crop.plural}`
-          : `, ${sayWeight(mostly.grams, units)} of it ${mostly.crop.plural}`;
-    const ground =
-      gramsPerSquareMetre === undefined
-        ? ""
-        : `, ${sayFromGround(gramsPerSquareMetre, units)} from each ${groundUnit(settings)}`;
-    return `${capital(theBed(bed))} gave ${amount} ${sayPickings(pickings)}${ground}${most}.`;
+          : `; ${partOf(mostly.share)} of the weight was ${mostly.crop.plural}`;
+    return `${capital(theBed(bed))} gave ${amount}${most === "" ? ` ${sayPickings(pickings)}` : most}.`;
   },
   sameHeat(day: Day, then: number, now: number, { settings }: Voice): string {
     const gave = then > 0 ? sayWeight(then, settings.units) : "nothing that was weighed";
@@ -389,7 +386,7 @@ export const recapWords = {
     return `${promised} ${end}`;
   },
 
-  /** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September: 95 days from planting, and squash took a quarter longer here." */
+  /** "The Crown Prince squash should be ready between 2 September and 14 October, most likely about 22 September; squash takes about a quarter longer here than its record says." */
   forecast(facts: ForecastFacts, voice: Voice): string {
     const { plants, from, likely, to, expected } = facts;
     const day = (of: Day) => dayOnly(of, voice);
@@ -401,14 +398,13 @@ export const recapWords = {
       facts.learnedFrom === 0
         ? ""
         : Math.abs(apart) < noNews
-          ? `, which ${sayPlural(facts.learnedFrom, "earlier planting", "earlier plantings")} here kept to`
-          : `, and ${plants.crop?.plural ?? "such plants"} here took about ${shareSaid(Math.abs(apart))} ${apart > 0 ? "longer" : "less"}`;
-    const basis = `${sayPlural(facts.days, "day", "days")} from ${facts.counted} by the variety's record${own}${facts.byHeat ? ", with this season's warmth reckoned in" : ""}`;
+          ? `; ${sayPlural(facts.learnedFrom, "earlier planting", "earlier plantings")} here kept to that`
+          : `; ${plants.crop?.plural ?? "such plants"} here took about ${shareSaid(Math.abs(apart))} ${apart > 0 ? "longer" : "less"} than the record says`;
     if (expected.by < voice.day)
-      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(expected.by)} and ${single ? "is" : "are"} not; what is as late as that mostly comes by ${day(to)}: ${basis}.`;
+      return `${name} ${single ? "was" : "were"} expected to ${ready} by ${day(expected.by)} and ${single ? "is" : "are"} not; what is as late as that mostly comes by ${day(to)}${own}.`;
     if (expected.from <= voice.day)
-      return `${name} may ${ready} any day up to ${day(to)}${likely > voice.day ? `, most likely about ${day(likely)}` : ""}: ${basis}.`;
-    return `${name} should ${ready} between ${day(from)} and ${day(to)}, most likely about ${day(likely)}: ${basis}.`;
+      return `${name} may ${ready} any day up to ${day(to)}${likely > voice.day ? `, most likely about ${day(likely)}` : ""}${own}.`;
+    return `${name} should ${ready} between ${day(from)} and ${day(to)}, most likely about ${day(likely)}${own}.`;
   },
   planting: (plants: Plants, bed: BedName | undefined, began: "sown" | "planted", on: Day, voice: Voice) =>
     `${plantName(plants)}${bed === undefined ? "" : ` ${inBed(bed)}`}, ${began} on ${dayOnly(on, voice)}`,
@@ -420,9 +416,9 @@ export const recapWords = {
     const after = gap === 1 ? "the season after" : `${sayNumber(gap)} seasons after`;
     const wait =
       disease === undefined
-        ? `${sayNumber(years)} seasons should pass`
-        : `with ${disease} seen there ${sayNumber(years)} seasons should pass`;
-    return `${capital(theBed(bed))} held ${sayList(crops.map(({ plural }) => plural))}, ${after} ${bedVerb(bed, "its", "their")} last of ${rule?.name}: ${rule?.reason}, and ${wait}.`;
+        ? `Leave ${sayNumber(years)} seasons between them, or ${rule?.reason}`
+        : `With ${disease} seen there leave ${sayNumber(years)} seasons between them`;
+    return `${capital(theBed(bed))} had ${sayList(crops.map(({ plural }) => plural))} ${after} ${bedVerb(bed, "its", "their")} last of ${rule?.name}. ${wait}.`;
   },
   /** "the cabbage family" */
   family: (family: string) => rotationRule(family)?.name ?? family,

@@ -6,7 +6,7 @@ export interface PicturePair {
   readonly bed: Link;
   readonly before: Picture;
   readonly after: Picture;
-  /** "Five weeks between the two. Cover went from 35 % to 80 %." */
+  /** "Five weeks apart. Cover went from 35 % to 80 %." */
   readonly between: string;
   /** What was done to the two photos. */
   readonly method: string;

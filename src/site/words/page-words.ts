@@ -144,8 +144,8 @@ export const pageWords = {
       all: "All {day}",
       share: "{share} % {left}, the rest {right}",
       same: "The same photo twice.",
-      oneDay: "One day between the two.",
-      days: "{days} days between the two.",
+      oneDay: "One day apart.",
+      days: "{days} days apart.",
     },
   },
 

@@ -254,8 +254,8 @@ export const sentences = {
 
   compared: {
     spot: (viewpoint: string) => `From the ${viewpoint}`,
-    apart: (days: number) => `${capital(sayAge(days))} between the two.`,
-    method: "Both are cut to what the photos of this spot share, and their light is evened out.",
+    apart: (days: number) => `${capital(sayAge(days))} apart.`,
+    method: "Both photos are cropped to match, and their light evened out.",
     longMethod:
       "The photos of a spot are laid over one another and cut to what all of them show; none is enlarged. Brightness and white balance are evened out for the comparison, by what is no plant: soil, boards, walls and paths. Photos that do not fit over the others are left out.",
     now: "now",
