@@ -88,7 +88,7 @@ function sayStanding(rows: readonly RowPlantings[], standing: readonly number[])
 }
 
 /** In order of beginning; what came from earlier years first. */
-export function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
+function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
   const { season, until } = stretch;
   const plantings = plantingsInSeason(view.garden, bed, season, until);
   const groups = Map.groupBy(plantings, ({ variety, crop }) => JSON.stringify([variety, variety ?? crop]));
