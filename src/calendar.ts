@@ -10,7 +10,7 @@ import type { Day } from "./model.ts";
 const msPerDay = 86_400_000;
 
 /** English month names; the note and record formats are English whatever the garden's own language. */
-export const monthNames: readonly string[] = [
+const monthNames: readonly string[] = [
   "January",
   "February",
   "March",
@@ -26,15 +26,7 @@ export const monthNames: readonly string[] = [
 ];
 
 /** English weekday names in ISO 8601 order, Monday first. */
-export const weekdayNames: readonly string[] = [
-  "Monday",
-  "Tuesday",
-  "Wednesday",
-  "Thursday",
-  "Friday",
-  "Saturday",
-  "Sunday",
-];
+const weekdayNames: readonly string[] = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
 // --------------------------------------------------------------------------------------------------------- arithmetic
 
@@ -129,7 +121,7 @@ export function yearBefore(day: Day): Day {
 }
 
 /** Month and day "05-16" as written in English: "16 May". */
-export function writeMonthDay(monthDay: string): string {
+function writeMonthDay(monthDay: string): string {
   return `${Number(monthDay.slice(3))} ${monthNames[Number(monthDay.slice(0, 2)) - 1]}`;
 }
 

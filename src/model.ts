@@ -29,6 +29,8 @@ export interface Problem extends Place {
   readonly what: string;
   /** What to do about it, as one sentence. */
   readonly fix: string;
+  /** What would have been right there, where the rule wants one kind of value: "a number from 0 to 1". */
+  readonly expected?: string | undefined;
 }
 
 // ----------------------------------------------------------------------------------------------------------- records

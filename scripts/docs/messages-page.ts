@@ -1,24 +1,5 @@
 /** docs/messages.md, printed from the table of rules. */
-import { problemRules } from "../../src/records/index.ts";
-
-/** What each group of rules is about, by the first part of their names. */
-const groups: Readonly<Record<string, string>> = {
-  folder: "The records folder",
-  text: "Text and encodings",
-  "front-matter": "Front matter",
-  record: "Keys and values",
-  date: "Dates",
-  link: "Records that name other records",
-  name: "Names",
-  bed: "Beds",
-  variety: "Varieties",
-  note: "Notes and their lines",
-  photo: "Photos",
-  timeline: "What the lines add up to",
-  captions: "Captions",
-  "field-list": "Field lists brought back",
-  plan: "Plans kept",
-};
+import { chapterOf, problemRules } from "../../src/records/index.ts";
 
 export function messagesPage(): string {
   const rules = Object.entries(problemRules).map(([name, rule]) => ({
@@ -29,7 +10,9 @@ export function messagesPage(): string {
   const sections = [...new Set(rules.map(({ group }) => group))].map((group) => {
     const rows = rules.filter((rule) => rule.group === group);
     return [
-      `## ${groups[group] ?? group}`,
+      `## ${chapterOf(group)?.title ?? group}`,
+      "",
+      `Explained in [${page(group)}](${page(group)}).`,
       "",
       "| rule | is | says |",
       "|---|---|---|",
@@ -38,6 +21,10 @@ export function messagesPage(): string {
     ].join("\n");
   });
   return `${introduction}\n${sections.join("\n")}`;
+}
+
+function page(group: string): string {
+  return chapterOf(group)?.page.replace("docs/", "") ?? "records.md";
 }
 
 const introduction = `# Messages
@@ -54,6 +41,9 @@ what to do. Nothing in the records is ever changed by it.
 - **error**: part of a file could not be read. \`plotreel check\` ends with exit code 1.
 - **warning**: everything was read, and something is probably not as it was meant.
 - **hint**: nothing is wrong; there is something you may want to know.
+
+With \`--json\` each also says under \`see\` where this manual explains what the rule is about, and under \`expected\` what would
+have been right, where the rule wants one kind of value.
 
 Rule names are permanent. This page is printed from the table in \`src/records/problem-rules.ts\` by \`npm run docs\`.
 `;

@@ -66,7 +66,7 @@ export type LitBed = Pick<Bed, "size" | "facing" | "shade"> & {
 };
 
 /** Direction the camera looks when it films the bed, degrees from north: its first viewpoint's, else towards the side it faces away from. */
-export function cameraLooks(bed: LitBed): number | undefined {
+function cameraLooks(bed: LitBed): number | undefined {
   const looking = bed.viewpoints.find((viewpoint) => viewpoint.looking !== undefined)?.looking;
   if (looking !== undefined) return looking;
   return bed.facing === undefined ? undefined : (bed.facing + 180) % 360;

@@ -51,7 +51,7 @@ export interface Weather {
 }
 
 /** Days of a gap that are bridged at most: over more, weather turns (common practice). */
-export const longestBridge = 3;
+const longestBridge = 3;
 
 /** Gaps told as a problem, the longest ones; the rest stand in the series. */
 const gapsTold = 3;

@@ -8,11 +8,11 @@ import { briefPage, fieldListPage, makeFieldList } from "../site/index.ts";
 import {
   type Brief,
   type BriefRequest,
-  type CardSet,
   cardsMarkdown,
   makeBrief,
   makeCards,
   photosCompared,
+  type TourCards,
 } from "../tour/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
@@ -63,7 +63,7 @@ export async function brief(read: Loaded, options: BriefOptions, effects: Effect
 }
 
 /** Cover, cards and dossier of an episode or of a day. */
-export function cardsFor(loaded: InTime, tour: string, how: HowToFilm = {}): CardSet {
+export function cardsFor(loaded: InTime, tour: string, how: HowToFilm = {}): TourCards {
   return makeCards(loaded.garden, inTime(loaded, tour, how));
 }
 

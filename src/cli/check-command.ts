@@ -1,6 +1,6 @@
 /** `plotreel check`: every problem and hint in the records, all of them in one run; with `--reading` what each line is taken to say. */
 import type { LineReading, Problem, Severity } from "../model.ts";
-import { namesOfGarden, problemText, readingData } from "../records/index.ts";
+import { namesOfGarden, problemData, problemText, readingData } from "../records/index.ts";
 import { EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -30,7 +30,7 @@ export function check(loaded: Loaded, options: CheckOptions, effects: Effects): 
   const wanted = reading !== undefined && reading !== false;
   if (options.json === true) {
     const names = namesOfGarden(garden);
-    const data = wanted ? readings.map((line) => readingData(line, names)) : { problems };
+    const data = wanted ? readings.map((line) => readingData(line, names)) : { problems: problems.map(problemData) };
     effects.out(JSON.stringify(data, null, 2));
   } else {
     for (const problem of problems) effects.out(`${problemText(problem)}\n`);

@@ -3,14 +3,14 @@ import path from "node:path";
 import { publishPhotos } from "../photos/index.ts";
 import type { RecapCards } from "../season/index.ts";
 import { type CardPictures, type FieldList, fieldPictures, makeFieldList, picturesWanted } from "../site/index.ts";
-import type { CardSet } from "../tour/index.ts";
+import type { TourCards } from "../tour/index.ts";
 import type { Loaded } from "./load-garden.ts";
 
 /** Pixels: as wide as a phone shows them, and small enough to carry. */
 const WIDTH = 480;
 
 /** The views to match, small, by photo path: the phone and the paper carry the same. */
-export async function cardPictures(loaded: Loaded, cards: CardSet): Promise<CardPictures> {
+export async function cardPictures(loaded: Loaded, cards: TourCards): Promise<CardPictures> {
   return smallPictures(loaded, picturesWanted(cards.dossier));
 }
 
@@ -38,6 +38,6 @@ async function smallPictures(
   return fieldPictures(copies);
 }
 
-export async function fieldListOf(loaded: Loaded, cards: CardSet): Promise<FieldList> {
+export async function fieldListOf(loaded: Loaded, cards: TourCards): Promise<FieldList> {
   return makeFieldList(cards, loaded.garden, await cardPictures(loaded, cards));
 }

@@ -1,13 +1,13 @@
 /** The brief as a PDF, printed by a Chromium that is on the machine anyway. Without one the page itself prints as well. */
 import path from "node:path";
 import { briefPage, type Printing } from "../site/index.ts";
-import type { CardSet } from "../tour/index.ts";
+import type { TourCards } from "../tour/index.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
 
 export async function printBrief(
   { garden }: Pick<Loaded, "garden">,
-  cards: CardSet,
+  cards: TourCards,
   stem: string,
   effects: Effects,
   how: Pick<Printing, "pictures" | "pocket"> = {},

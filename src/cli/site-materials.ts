@@ -11,7 +11,7 @@ import {
   type TimeLapse,
 } from "../photos/index.ts";
 import { briefPage, type LiveBrief, type LiveMaterials, publicGarden } from "../site/index.ts";
-import { type CardSet, lookAhead } from "../tour/index.ts";
+import { lookAhead, type TourCards } from "../tour/index.ts";
 import { cardsFor } from "./brief-command.ts";
 import { expectedWindows } from "./expected-windows.ts";
 import { fieldListOf } from "./field-list-of.ts";
@@ -67,7 +67,7 @@ export async function siteMaterials(loaded: Loaded, wanted: MaterialsWanted = {}
 }
 
 function briefOf(episode: string, loaded: Loaded): LiveBrief {
-  let cards: CardSet | undefined;
+  let cards: TourCards | undefined;
   const made = () => {
     cards ??= cardsFor(loaded, episode);
     return cards;

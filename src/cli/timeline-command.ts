@@ -52,7 +52,7 @@ function clipLines(
 }
 
 /** A bed by its id, its title or another name it is called by. */
-export function bedNamed(garden: Garden, name: string): string {
+function bedNamed(garden: Garden, name: string): string {
   const wanted = name.toLowerCase();
   for (const bed of garden.beds.values()) {
     if ([bed.id, bed.title, ...bed.alsoCalled].some((known) => known.toLowerCase() === wanted)) return bed.id;

@@ -3,6 +3,7 @@
 // Never does: touch the disk or the clock; word anything.
 export { type Age, ageOf } from "./age.ts";
 export type { Fact } from "./fact.ts";
+export { type Ending, type Life, lifeOf, type Span } from "./life.ts";
 export { type Maturity, maturityOf, type UsualMaturity, usualMaturityOf } from "./maturity.ts";
 export { pickedOf } from "./picked.ts";
 export { type Plants, plantsOf } from "./plants.ts";

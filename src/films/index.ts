@@ -2,7 +2,9 @@
 // Gives: how long they take on film, which of them fit into it, and the card they are spoken from: what tours and recaps have in common.
 // Never does: know of beds or plants; touch the disk or the clock.
 export {
+  type CardSet,
   type CardTitles,
+  type Cover,
   type CoverRow,
   cardLimits,
   type NameToSay,

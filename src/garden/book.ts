@@ -21,9 +21,11 @@ export interface Book {
   readonly garden: Garden;
   readonly event: (id: string) => Event | undefined;
   /** Every change of a planting, oldest first. */
-  readonly historyOf: (planting: Planting) => readonly Change[];
+  readonly historyOf: (planting: Pick<Planting, "id">) => readonly Change[];
   /** A planting as it stood at the end of a day; undefined before it began. */
-  readonly standing: (planting: Planting, on: Day) => Planting | undefined;
+  readonly standing: (planting: Pick<Planting, "id">, on: Day) => Planting | undefined;
+  /** What became of plants of it that went to other beds, each as it last stood, oldest first. */
+  readonly movedOn: (planting: Pick<Planting, "id">) => readonly Planting[];
   /** In order of day. */
   readonly pickings: readonly Picking[];
   /** Those credited to a planting, in order of day. */
@@ -67,6 +69,7 @@ function makeIndex(garden: Garden): Book {
     pickings ??= pickingsIn(garden, event);
     return pickings;
   };
+  let byOrigin: ReadonlyMap<string, readonly Planting[]> | undefined;
   let byPlanting: ReadonlyMap<string, readonly Picking[]> | undefined;
   return {
     garden,
@@ -74,6 +77,10 @@ function makeIndex(garden: Garden): Book {
     stateOf: stateByDay(garden),
     historyOf,
     standing,
+    movedOn({ id }) {
+      byOrigin ??= Map.groupBy([...last.values()].sort(byBeginning), ({ movedFrom }) => movedFrom ?? "");
+      return byOrigin.get(id) ?? [];
+    },
     get pickings() {
       return allPickings();
     },
@@ -82,12 +89,14 @@ function makeIndex(garden: Garden): Book {
       return byPlanting.get(id) ?? [];
     },
     plantingsOf: (variety, on) =>
-      (byVariety.get(variety) ?? [])
-        .flatMap((planting) => standing(planting, on) ?? [])
-        .sort((a, b) => compare(a.since, b.since) || compare(a.id, b.id)),
+      (byVariety.get(variety) ?? []).flatMap((planting) => standing(planting, on) ?? []).sort(byBeginning),
     nurseryLot: (planting) => nurseries.get(`${planting.variety ?? planting.crop} ${planting.sown}`),
     everyLotOf: pastLots,
   };
+}
+
+function byBeginning(a: Planting, b: Planting): number {
+  return compare(a.since, b.since) || compare(a.id, b.id);
 }
 
 function stoodOn(history: readonly Change[], id: string, on: Day): Planting | undefined {

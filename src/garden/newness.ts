@@ -2,8 +2,9 @@
  * What is new to a garden: never sown or planted here before this season. What is new to viewers is another thing
  * (tour/candidates/came-and-went.ts): they may have seen it last month, or not yet what stands here for years.
  */
-import { seasonStart } from "../calendar.ts";
-import type { Day, Garden } from "../model.ts";
+import { seasonStart, yearBefore } from "../calendar.ts";
+import { cropOf } from "../crop-of.ts";
+import type { Day, Garden, Planting } from "../model.ts";
 
 /**
  * Share of all varieties begun by a day that must have been begun before its season. In the first season of the notes a few
@@ -15,17 +16,51 @@ const made = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
 
 /** In the first season of the notes nobody can tell, so nothing is new. */
 export function isNewToGarden(garden: Garden, variety: string, day: Day): boolean {
-  // Seed saved here was grown here, whatever the notes go back to.
-  if (garden.varieties.get(variety)?.source?.obtained === "saved") return false;
+  if (isOwnSeed(garden, variety)) return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
   const first = firstDays(garden).get(variety);
   return first !== undefined && first >= season && first <= day && knowsBefore(garden, season, day);
+}
+
+/** Seed saved here was grown here, whatever the notes go back to. */
+function isOwnSeed({ varieties }: Garden, variety: string | undefined): boolean {
+  return varieties.get(variety ?? "")?.source?.obtained === "saved";
 }
 
 function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
   const begun = [...firstDays(garden).values()].filter((first) => first <= day);
   const earlier = begun.filter((first) => first < season).length;
   return earlier > 0 && earlier >= leastKnown * begun.length;
+}
+
+/**
+ * Whether a planting's crop was never grown in the garden before the season of a day, though the notes know the whole season before
+ * it. Of what the notes only find there, rhubarb for one, nobody knows.
+ */
+export function isFirstOfItsCrop(garden: Garden, planting: Planting, day: Day): boolean {
+  const crop = cropOf(garden, planting);
+  const [first] = garden.events;
+  if (crop === undefined || first === undefined || planting.implied || isOwnSeed(garden, planting.variety))
+    return false;
+  const season = seasonStart(day, garden.settings.seasonStarts);
+  const of = cropsSince(garden).get(crop.id);
+  return of !== undefined && of >= season && first.day < yearBefore(season);
+}
+
+const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
+
+/** The first day on which the notes speak of each crop. */
+function cropsSince(garden: Garden): ReadonlyMap<string, Day> {
+  const { events } = garden;
+  const known = crops.get(events);
+  if (known !== undefined) return known;
+  const first = new Map<string, Day>();
+  for (const event of events) {
+    const id = cropOf(garden, event)?.id;
+    if (id !== undefined && !first.has(id)) first.set(id, event.day);
+  }
+  crops.set(events, first);
+  return first;
 }
 
 /** When each variety was first sown or planted. */

@@ -39,7 +39,7 @@ export function sayDay(day: Day, { language, near }: DaySpeech): string {
 }
 
 /** Whether a day said on another is understood without its year. */
-export function goesWithoutYear(day: Day, near: Day | undefined): boolean {
+function goesWithoutYear(day: Day, near: Day | undefined): boolean {
   return near !== undefined && (yearOf(near) === yearOf(day) || Math.abs(daysBetween(day, near)) <= 183);
 }
 

@@ -25,6 +25,7 @@ export { looksHardToSay } from "./hard-names.ts";
 export { pickedAmount, sayPicked, sayPickedOf, sayPickings } from "./harvests.ts";
 export { type Amount, type Amounts, type Locale, localeOf } from "./locale.ts";
 export { type Markdown, markdownWriter, md } from "./markdown-text.ts";
+export { mentions, mentionsAny, plainWords } from "./mentions.ts";
 export { type Names, namesOf } from "./names.ts";
 export { endOf, sentencesOf } from "./note-sentences.ts";
 export { gravest, type HowItCame, isNotice, isUndecided, noticeLine, noticesOf } from "./notices.ts";

@@ -25,7 +25,7 @@ export interface Span {
 }
 
 /** Exact to the day up to six weeks; after that no unit is said more exactly than anybody remembers. */
-export function spanOf(days: number): Span {
+function spanOf(days: number): Span {
   if (days < 1) return { near: "exactly", n: 0, unit: "day" };
   if (days < 42)
     return days % 7 === 0 && days > 7

@@ -184,7 +184,7 @@ interface Joining {
 }
 
 /** The text with the one name in the place of the other; every other letter stays. */
-export function joinedText(text: string, { from, to, said, isName }: Joining): Pick<JoinedFile, "after" | "lines"> {
+function joinedText(text: string, { from, to, said, isName }: Joining): Pick<JoinedFile, "after" | "lines"> {
   const wanted = wordsOf(from).filter(({ kind }) => kind !== "mark");
   const isCapital = /^\p{Lu}/u.test(from);
   const changed: JoinedLine[] = [];

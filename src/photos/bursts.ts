@@ -47,7 +47,7 @@ export async function findBursts(
   return burstsAmong(photos, frames);
 }
 
-export function frameOf(image: GreyImage): Frame {
+function frameOf(image: GreyImage): Frame {
   const { black, white } = clippedShare(image);
   return { hash: differenceHash(image), sharpness: varianceOfLaplacian(image), clipped: black + white };
 }

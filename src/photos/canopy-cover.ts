@@ -52,14 +52,14 @@ export function isCovered({ cover, white, pale, palelyGreen }: Cover): boolean {
 export const coverWidth = 600;
 
 /** Threshold where a photo cannot give its own. */
-export const fixedThreshold = 0.1;
+const fixedThreshold = 0.1;
 
 /**
  * Limits for the photo's own threshold, as Excess Green: grey boards, soil and straw stay below 0.06 in nearly all
  * light, and all but the greyest and the reddest leaves are above 0.12 (common practice; the demo garden's drawn truth
  * agrees).
  */
-export const thresholdLimits = [0.06, 0.12] as const;
+const thresholdLimits = [0.06, 0.12] as const;
 
 /** Excess Green minus Excess Red below which a pixel is straw, yellow flower or warm soil, however green (the demo's drawn truth agrees). */
 const leastLead = -0.06;

@@ -11,8 +11,6 @@ export interface Crop {
   readonly height: number;
 }
 
-export const wholeFrame: Crop = { left: 0, top: 0, width: 1, height: 1 };
-
 /**
  * One side of a photo's frame, laid over the reference: points with normal . p <= limit are inside. Fractions of the
  * frame.

@@ -48,7 +48,7 @@ export function xmpDate(text: string): string | undefined {
   return undefined;
 }
 
-export function takeoutDate(text: string): number | undefined {
+function takeoutDate(text: string): number | undefined {
   try {
     const { photoTakenTime } = JSON.parse(text) as { photoTakenTime?: { timestamp?: unknown } };
     const seconds = Number(photoTakenTime?.timestamp);

@@ -39,7 +39,7 @@ export interface PhotoHead {
 }
 
 /** Holds the EXIF of nearly every JPEG; the rest are read whole. */
-export const headLength = 65_536;
+const headLength = 65_536;
 
 /** Two photos of one camera differ here, in their time; what does not is read whole before it counts as a copy. */
 const summed = 8192;

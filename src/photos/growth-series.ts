@@ -4,7 +4,7 @@
  */
 
 import { daysBetween } from "../calendar.ts";
-import type { Day, GrowthPoint, GrowthSeries } from "../model.ts";
+import type { GrowthPoint, GrowthSeries } from "../model.ts";
 import { compare } from "../order.ts";
 
 export type { GrowthPoint, GrowthSeries };
@@ -13,7 +13,7 @@ export type { GrowthPoint, GrowthSeries };
  * Days between two points after which they are no longer joined by a line (common practice: three missed weekly
  * visits).
  */
-export const longestJoin = 24;
+const longestJoin = 24;
 
 /** Orders points by day (then by source) and breaks them where nobody measured for more than `join` days. */
 export function growthSeries(
@@ -32,7 +32,7 @@ export function growthSeries(
 }
 
 /** Days that must lie between two points before a rate is made of them: what measuring is off by is divided by them. */
-export const leastForRate = 14;
+const leastForRate = 14;
 
 /**
  * One standard deviation of the difference between two covers, as a share: light, wind and wet leaves (docs/photos.md: trust ten
@@ -89,18 +89,4 @@ export function weeklyGrowth(series: GrowthSeries): readonly GrowthStep[] {
       return from === undefined ? [] : [step(series.what, from, to)];
     }),
   );
-}
-
-/**
- * Growth between two days as it can be said: from the last point on or before `since` (or, within `slack` days, the
- * first after it) to the last point on or before `on`. Undefined when there are no two such points, or the older one
- * lies more than `slack` days before `since`.
- */
-export function growthBetween(series: GrowthSeries, since: Day, on: Day, slack = 10): GrowthStep | undefined {
-  const points = series.stretches.flat();
-  const to = points.findLast((point) => point.day <= on);
-  const from =
-    points.findLast((point) => point.day <= since && daysBetween(point.day, since) <= slack) ??
-    points.find((point) => point.day > since && daysBetween(since, point.day) <= slack);
-  return from && to && from.day < to.day ? step(series.what, from, to) : undefined;
 }

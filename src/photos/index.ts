@@ -12,7 +12,7 @@ export { type CopyFormat, pageWidths, panoramaRatio, pixelLimit } from "./copy-r
 export { creditXmp, onlyCredit } from "./credit-line.ts";
 export { coverSeries, heightSeries } from "./garden-series.ts";
 export { type AlignedViewpoint, type MeasuredGarden, type MeasureOptions, measureGrowth } from "./growth-of-garden.ts";
-export { type GrowthStep, growthBetween, toldCover, weeklyGrowth } from "./growth-series.ts";
+export { type GrowthStep, toldCover, weeklyGrowth } from "./growth-series.ts";
 export { imageKind } from "./image-kind.ts";
 export {
   type BroughtIn,

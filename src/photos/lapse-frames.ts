@@ -25,7 +25,7 @@ export interface LapseFrames {
  * Fewer than eight weeks of photos are a few pictures that jump: at the pace below they are over before an eye has found what grows,
  * and the slider shows two of them better.
  */
-export const fewestPhotos = 8;
+const fewestPhotos = 8;
 
 /** Milliseconds for a week, long enough to read its day; a missed week is waited for, so that growth keeps its own pace. */
 const aWeek = 600;

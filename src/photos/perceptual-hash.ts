@@ -21,13 +21,6 @@ export function differenceHash(image: GreyImage): bigint {
   return hash;
 }
 
-/** Average hash: the picture at 8 x 8, a bit is 1 where a pixel is at least as bright as the mean. */
-export function averageHash(image: GreyImage): bigint {
-  const { data } = shrunk(image, 8, 8);
-  const mean = data.reduce((sum, value) => sum + value, 0) / data.length;
-  return data.reduce((hash, value) => (hash << 1n) | (value >= mean ? 1n : 0n), 0n);
-}
-
 /**
  * Number of bits in which two hashes differ, 0 to 64. Up to about 5 is the same picture, up to about 10 nearly so
  * (common practice).

@@ -132,7 +132,7 @@ function fromName(path: string, timeZone: string): PhotoMoment | undefined {
 }
 
 /** "2024:07:04 18:05:09" as a wall clock; undefined for zeros, blanks and times no calendar or clock has. */
-export function wallClock(written: unknown, subSec?: unknown): WallClock | undefined {
+function wallClock(written: unknown, subSec?: unknown): WallClock | undefined {
   if (typeof written !== "string") return undefined;
   // Some cameras and editors write dashes, slashes or an ISO "T"; digits and order are always these.
   const parts = /^\s*(\d{4})[:\-/.](\d\d)[:\-/.](\d\d)[ T](\d\d):(\d\d):(\d\d)/.exec(written);
@@ -161,7 +161,7 @@ function subSecMilliseconds(written: unknown): number {
 }
 
 /** "+05:30" in minutes; undefined for blanks and for offsets no clock on Earth shows. */
-export function offsetMinutes(written: unknown): number | undefined {
+function offsetMinutes(written: unknown): number | undefined {
   if (typeof written !== "string") return undefined;
   const trimmed = written.trim();
   if (trimmed === "Z") return 0;

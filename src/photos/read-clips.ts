@@ -16,7 +16,7 @@ export interface ReadClip {
 }
 
 /** How a camera is called that does not say its name. */
-export const namelessCamera = "a camera without a name";
+const namelessCamera = "a camera without a name";
 
 /** Paths of the clips that no photo's moment has. */
 export function ownClips({ clipFiles, photoFiles }: Pick<Records, "clipFiles" | "photoFiles">): readonly string[] {

@@ -13,13 +13,13 @@ export interface TiffEntry {
   readonly values: number;
 }
 
-export const exifDirectory = 0x8769;
+const exifDirectory = 0x8769;
 export const gpsDirectory = 0x8825;
 
 /** Bytes of one value by TIFF type: BYTE, ASCII, SHORT, LONG, RATIONAL and their signed kin, FLOAT, DOUBLE, IFD. */
 const sizes: readonly number[] = [0, 1, 1, 2, 4, 8, 1, 1, 2, 4, 8, 4, 8, 4];
 
-export function isLittleEndian(block: Uint8Array): boolean {
+function isLittleEndian(block: Uint8Array): boolean {
   return block[0] === 0x49;
 }
 

@@ -8,8 +8,11 @@ export interface FileProblem {
   readonly column: number;
   readonly what: string;
   readonly fix: string;
+  /** As in `Problem`. */
+  readonly expected?: string | undefined;
 }
 
 export function inFile(file: string, found: FileProblem): Problem {
-  return problem(found.rule, { file, line: found.line, column: found.column }, found.what, found.fix);
+  const { rule, line, column, what, fix, expected } = found;
+  return problem(rule, { file, line, column }, what, fix, expected);
 }

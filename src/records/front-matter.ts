@@ -1,10 +1,7 @@
 /**
- * Front matter: the YAML between two lines of three hyphens at the head of a file. This is the one place that calls
- * gray-matter. Left to itself that package would run JavaScript from a file whose first line says so, keep a cache that
- * hides errors, and turn dates into instants; so the first line is checked here, every engine but ours throws, and ours
- * keeps all values as written.
+ * Front matter: the YAML between two lines of three hyphens at the head of a file. This is the one reader of it: another language
+ * named on the first line is refused, never run, and all values stay as they were written.
  */
-import matter from "gray-matter";
 import { type Document, isMap, type Node, type Pair, parseDocument, type YAMLError } from "yaml";
 import type { FileProblem } from "./file-problem.ts";
 import { type LineColumn, textPlaces } from "./text-places.ts";
@@ -35,20 +32,7 @@ export function readFrontMatter(text: string): FrontMatter {
   if (first.trim() !== "") return { ...none, problems: [otherLanguage(first.trim())], bodyAt: lineEnd(text, 0) };
   const close = closingLine(text);
   if (close === undefined) return { ...none, problems: [unclosed], bodyAt: lineEnd(text, 0) };
-  let read: Pick<FrontMatter, "data" | "problems"> = none;
-  matter(text.slice(0, close.end), {
-    language: "yaml",
-    engines: {
-      yaml: (yaml: string) => {
-        read = readYaml(yaml);
-        return {};
-      },
-      javascript: refuse,
-      js: refuse,
-      json: refuse,
-    },
-  });
-  return { ...read, bodyAt: close.after };
+  return { ...readYaml(text.slice(3, close.start)), bodyAt: close.after };
 }
 
 /** Places of keys and values. Parses the front matter again, so it is only asked for when there is something to point at. */
@@ -250,8 +234,4 @@ function keyName(pair: Pair): string {
 
 function hasRange(node: unknown): node is { readonly range: readonly [number, number, number] } {
   return Array.isArray((node as { range?: unknown } | null | undefined)?.range);
-}
-
-function refuse(): never {
-  throw new Error("Only YAML front matter is read.");
 }

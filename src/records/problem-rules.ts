@@ -373,9 +373,10 @@ export const problemRules = {
 export type RuleName = keyof typeof problemRules;
 
 /** A problem by its rule; the severity is the table's. `what` and `fix` are whole sentences. */
-export function problem(rule: RuleName, place: Place, what: string, fix: string): Problem {
+export function problem(rule: RuleName, place: Place, what: string, fix: string, expected?: string): Problem {
   const { file, line, column } = place;
-  return { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
+  const found: Problem = { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
+  return expected === undefined ? found : { ...found, expected };
 }
 
 /** Order in which problems are shown: by file, line, column, rule. Files compare by code unit, the same everywhere. */

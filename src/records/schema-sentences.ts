@@ -61,8 +61,8 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
   const { kind, data, where } = subject;
   if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(key, issue.path, subject));
   if (issue.code === "custom" && isRefusal(issue.params)) {
-    const { rule, what, fix } = issue.params;
-    return [{ rule, ...where.value(issue.path), what: `${keyWords(issue.path)}: ${what}`, fix }];
+    const { rule, what, fix, expected } = issue.params;
+    return [{ rule, ...where.value(issue.path), what: `${keyWords(issue.path)}: ${what}`, fix, expected }];
   }
   const found = valueAt(data, issue.path);
   if (found === undefined) {
@@ -76,6 +76,7 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
         ...where.value(at),
         what: `${holder} needs "${key}", so ${at.length === 0 ? "this file" : "it"} was left out.`,
         fix: `Add a line "${key}: …".`,
+        expected: `the key "${key}"`,
       },
     ];
   }
@@ -85,6 +86,7 @@ function sentences(issue: Issue, subject: Subject): FileProblem[] {
       ...where.value(issue.path),
       what: `${keyWords(issue.path)}: ${capital(shapeOf(found))} stands where ${expectedShape(issue)} is needed.`,
       fix: expectedFix(issue),
+      expected: expectedShape(issue),
     },
   ];
 }
@@ -105,6 +107,7 @@ function unknownKey(key: string, path: Path, { schema, kind, where }: Subject): 
     ...where.key([...path, key]),
     what: `"${key}" is not a key of ${holder}, so it was left aside.`,
     fix: didYouMean(key, known) ?? `The keys of ${holder} are ${listOf(known)}.`,
+    expected: orList(known),
   };
 }
 

@@ -1,6 +1,7 @@
 /** What the charts of a recap show, as numbers: pickings by week, heat by week, every planting from sowing to clearing. */
 
 import { addDays } from "../calendar.ts";
+import { type Life, lifeOf } from "../facts/index.ts";
 import { earlier, type Season, sameDayIn, weekOf } from "../garden/index.ts";
 import { cultivar } from "../language/index.ts";
 import type { Day } from "../model.ts";
@@ -8,7 +9,7 @@ import { compare } from "../order.ts";
 import { gardenHeat, gardenScale } from "./comparisons.ts";
 import { recapWords } from "./recap-words/words.ts";
 import { pickingsBetween } from "./results.ts";
-import type { Lot, SeasonBook } from "./season-book.ts";
+import type { SeasonBook } from "./season-book.ts";
 
 export interface WeekPicked {
   /** First day of the week. */
@@ -43,6 +44,8 @@ export interface CalendarRow {
   /** First and last day on which it is drawn. */
   readonly from: Day;
   readonly to: Day;
+  /** The first day on which it is drawn in its bed; before it, it is raised. */
+  readonly stood: Day;
   /** It goes on after the last day. */
   readonly goesOn: boolean;
   readonly private: boolean;
@@ -113,25 +116,27 @@ function heatLines(book: SeasonBook, season: Season, to: Day): readonly HeatLine
 function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRow[] {
   const within = (day: Day | undefined) => (day === undefined || day < from || day > to ? undefined : day);
   return book.lots
-    .filter(({ planting }) => begun(planting) <= to && (planting.ended === undefined || planting.ended >= from))
-    .map(({ planting, variety, crop, bed, pickings }): CalendarRow => {
-      const ended = planting.ended !== undefined && planting.ended <= to ? planting.ended : undefined;
-      const picked = pickings.filter(({ day }) => day >= from && day <= to);
-      const start = begun(planting);
+    .map((lot) => ({ ...lot, life: lifeOf(book.garden, lot.planting, to).value }))
+    .filter(({ planting, life }) => begun(life) <= to && (planting.ended === undefined || planting.ended >= from))
+    .map(({ planting, variety, crop, bed, life }): CalendarRow => {
+      const { sown, planted, stood, over } = life;
+      const picked = life.pickings.filter((day) => day >= from);
+      const start = begun(life);
       return {
         planting: planting.id,
         title: recapWords.label({ variety, crop }),
         cultivar: cultivar({ variety, crop }),
         bed: planting.bed,
         bedTitle: bed?.title ?? planting.bed,
-        sown: within(planting.sown),
-        planted: within(planting.planted),
-        firstPicked: picked[0]?.day,
-        lastPicked: picked.at(-1)?.day,
-        ended,
-        from: start < from ? from : start,
-        to: ended ?? to,
-        goesOn: ended === undefined,
+        sown: within(sown),
+        planted: within(planted),
+        firstPicked: picked[0],
+        lastPicked: picked.at(-1),
+        ended: over?.day,
+        from: later(start, from),
+        stood: later(stood.from, from),
+        to: stood.to,
+        goesOn: over === undefined,
         private: planting.private,
       };
     })
@@ -144,7 +149,11 @@ function calendarRows(book: SeasonBook, from: Day, to: Day): readonly CalendarRo
     );
 }
 
-/** A planting is drawn from its sowing, also where that was elsewhere. */
-function begun({ sown, planted, since }: Lot["planting"]): Day {
-  return [sown, planted, since].filter((day) => day !== undefined).sort()[0] ?? since;
+/** A planting is drawn from its sowing; one that was moved, from the day it came to its bed. */
+function begun({ raised, stood }: Life): Day {
+  return raised?.from ?? stood.from;
+}
+
+function later(a: Day, b: Day): Day {
+  return compare(a, b) < 0 ? b : a;
 }

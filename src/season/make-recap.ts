@@ -11,7 +11,7 @@ import {
 } from "../almanac/index.ts";
 import { addDays, daysInMonth, yearOf } from "../calendar.ts";
 import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
-import { earlier, type Season, seasonBeginning, seasonOf } from "../garden/index.ts";
+import { earlier, type Season, seasonBeginning } from "../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
 import { compare } from "../order.ts";
@@ -338,9 +338,4 @@ function spanText(garden: Garden, from: Day, to: Day): string {
   const { language } = garden.settings;
   if (from === to) return sayDay(to, { language });
   return `${yearOf(from) === yearOf(to) ? sayDay(from, { language, near: to }) : sayDay(from, { language })} to ${sayDay(to, { language })}`;
-}
-
-/** The season that today lies in. */
-export function currentSeason(garden: Garden, today: Day): Season {
-  return seasonOf(today, garden.settings.seasonStarts);
 }

@@ -6,7 +6,7 @@ import { groundUnit, md, sayDay, sayFromGround, sayNumber, sayWeight } from "../
 import type { GardenSettings } from "../model.ts";
 import type { Recap, RecapPoint, ResultRow, Segment } from "./recap.ts";
 
-export const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
+const levelNames: Readonly<Record<Level, string>> = { must: "Must", should: "Should", could: "Could" };
 
 export function recapMarkdown(recap: Recap, settings: GardenSettings): string {
   const parts = [

@@ -186,7 +186,7 @@ export function perPlant(lots: readonly Lot[]): PerPlant | undefined {
 }
 
 /** Pieces that are eaten one by one say nothing of a plant; a head, a bulb and a root are the plant. */
-export function perPiece(pickings: readonly Picking[]): Result["perPiece"] {
+function perPiece(pickings: readonly Picking[]): Result["perPiece"] {
   const units = new Set(pickings.map(({ harvest }) => harvest.unit));
   const [unit] = units;
   const whole = unit === "head" || unit === "bulb" || unit === "root";

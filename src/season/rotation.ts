@@ -70,7 +70,7 @@ export function rotation(book: SeasonBook, year: number): Rotation {
 }
 
 /** Annual crops only: what stands for years is not rotated. */
-export function bedFamilies(book: SeasonBook): readonly BedFamily[] {
+function bedFamilies(book: SeasonBook): readonly BedFamily[] {
   const rows = new Map<string, { bed: string; year: number; family: string; crops: Set<string>; sources: Place[] }>();
   for (const lot of book.lots) {
     const family = rotated(lot);
@@ -99,7 +99,7 @@ export function rotated({ crop, planting }: Pick<Lot, "crop" | "planting">): str
 }
 
 /** Whether the soil of a bed was made new in or after a season: pots filled afresh every spring carry nothing over. */
-export function renewedSince(book: SeasonBook, bed: Bed, year: number): boolean {
+function renewedSince(book: SeasonBook, bed: Bed, year: number): boolean {
   if (isGround(bed)) return false;
   const from = book.seasons.find((season) => season.year === year)?.to ?? `${year}-12-31`;
   return bed.filled.some(

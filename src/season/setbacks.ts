@@ -134,12 +134,3 @@ function plainCause(cause: string): string {
     .replace(/\s+/g, " ");
   return words === "" ? noCause : words.charAt(0).toLowerCase() + words.slice(1);
 }
-
-/** Plants lost in the two stretches of days, and whether this one was better. */
-export function againstLosses(
-  now: readonly Setback[],
-  before: readonly Setback[],
-): { readonly now: number; readonly before: number } {
-  const sum = (all: readonly Setback[]) => all.reduce((plants, one) => plants + one.plants, 0);
-  return { now: sum(now), before: sum(before) };
-}

@@ -9,7 +9,6 @@ import type { Garden } from "../model.ts";
 import {
   type Brief,
   type Card,
-  type CardSet,
   coverLight,
   factParagraphs,
   leftOutWords,
@@ -20,6 +19,7 @@ import {
   type ShowPoint,
   type Stop,
   seenBefore,
+  type TourCards,
   toSettle,
   type VarietyRow,
 } from "../tour/index.ts";
@@ -49,7 +49,7 @@ export interface Printing {
 
 /** A whole HTML document: the cover, the cards two to a sheet, then the dossier. */
 export function briefPage(
-  { cover, cards, dossier: brief }: CardSet,
+  { cover, cards, dossier: brief }: TourCards,
   garden: Garden,
   { paper, pictures = new Map(), pocket = false }: Printing = {},
 ): string {

@@ -9,7 +9,7 @@ import {
   tourTitles,
 } from "../films/index.ts";
 import { type Sentence, sayPlural } from "../language/index.ts";
-import { type Card, type CardShot, type Cover, keptWhere } from "../tour/index.ts";
+import { type Card, type CardShot, keptWhere, type TourCover } from "../tour/index.ts";
 import { escapeHtml } from "./escape-html.ts";
 import type { FieldPicture } from "./field-list/field-list-data.ts";
 import { unbroken } from "./unbroken.ts";
@@ -17,7 +17,7 @@ import { unbroken } from "./unbroken.ts";
 export type CardPictures = ReadonlyMap<string, FieldPicture>;
 
 /** One page of paper; on the phone the first screen, below the page's own heading and with no boxes, which nothing would keep. */
-export function coverHtml(cover: Cover, on: "paper" | "phone" = "paper"): string {
+export function coverHtml(cover: TourCover, on: "paper" | "phone" = "paper"): string {
   const head = [cover.day, cover.length, sayPlural(cover.stops, "stop", "stops")].map(text).join(" · ");
   const when = [cover.times, cover.light].filter((part) => part !== undefined).map(text);
   const [opens, title] =
@@ -48,7 +48,7 @@ export function rowHtml({ number, title, seconds, begins, must, mayGo }: CoverRo
   return `<li${classes === "" ? "" : ` class="${classes}"`}><span class="number">${number}</span> <span class="bed">${text(title)}</span> <span class="long">${clockOf(seconds)}</span> <span class="gone">${clockOf(begins + seconds)}</span></li>`;
 }
 
-function owedHtml({ owed }: Cover): string {
+function owedHtml({ owed }: TourCover): string {
   const titles = {
     overdue: "Overdue",
     due: "Owed now",
@@ -74,7 +74,7 @@ function settleHtml(lines: readonly Sentence[], heading: string, boxes: boolean)
   return `<${heading}>Settle before you go</${heading}>${list}${lines.map(item).join("")}</ul>`;
 }
 
-function careHtml({ cautions, poison }: Cover, heading: string): string {
+function careHtml({ cautions, poison }: TourCover, heading: string): string {
   if (cautions.length === 0 && poison === undefined) return "";
   const lines = cautions.map((one) => `<li>${sentence(one)} (${one.stops.join(", ")})</li>`);
   return `<div class="caring"><${heading}>Take care</${heading}>${lines.length === 0 ? "" : `<ul>${lines.join("")}</ul>`}${poison === undefined ? "" : `<p>${text(poison)}</p>`}</div>`;

@@ -7,7 +7,7 @@ import path from "node:path";
 import { close, createIndex } from "pagefind";
 
 /** Where it lies in the site. */
-export const SEARCH_FOLDER = "pagefind";
+const SEARCH_FOLDER = "pagefind";
 
 /** What the indexer writes beside the index and our pages never ask for: its own boxes, buttons and styles. */
 const NOT_OURS = /(?:^|-)(?:ui|modular-ui|component-ui|highlight)\b.*\.(?:js|css)$/u;

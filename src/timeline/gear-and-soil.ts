@@ -70,7 +70,7 @@ export function bedHistory(ledger: Ledger, bed: Bed): void {
 }
 
 /** A work's day; the first of a month or year when no more is known. */
-export function dayOfWork({ day }: DatedWork): Day | undefined {
+function dayOfWork({ day }: DatedWork): Day | undefined {
   if (day === undefined || isDay(day)) return day;
   const read = parseSince(day);
   return "day" in read ? read.day : undefined;

@@ -11,7 +11,7 @@ import { addChange, type ChangeFacts } from "./write-down.ts";
 const stageOrder: readonly Stage[] = ["sown", "up", "growing", "flowering", "fruiting", "picking", "finished", "lost"];
 
 /** The stage after an event that shows `shown`: plants go on, never back, though a picked courgette flowers again. */
-export function reach(planting: Planting, shown: Stage, event: Event): Partial<Planting> {
+function reach(planting: Planting, shown: Stage, event: Event): Partial<Planting> {
   const further = planting.ended === undefined && stageOrder.indexOf(shown) > stageOrder.indexOf(planting.stage);
   return further ? { stage: shown, stageSince: event.day } : {};
 }

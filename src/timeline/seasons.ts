@@ -13,7 +13,7 @@ export const daysIntoSpring = 151;
 const pickingDays = 28;
 
 /** The last day of the season in which a day lies. `seasonStarts` is a month and day, "01-01". */
-export function seasonEnd(day: Day, seasonStarts: string): Day {
+function seasonEnd(day: Day, seasonStarts: string): Day {
   return addDays(nextSeason(day, seasonStarts), -1);
 }
 

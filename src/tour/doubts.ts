@@ -1,10 +1,9 @@
 /** Doubts about names, as they stand in the notes: a label that says one thing and a plant that looks like another. */
 
 import type { Book } from "../garden/index.ts";
-import { endOf, type Ground, onDay, type Sentence, say, sentencesOf, type Voice } from "../language/index.ts";
+import { endOf, type Ground, mentions, onDay, type Sentence, say, sentencesOf, type Voice } from "../language/index.ts";
 import type { Day, Event, Note, Place } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
-import { mentions } from "./mentions.ts";
 
 /** The latest of them; older ones were settled or forgotten. */
 const mostTold = 6;

@@ -6,6 +6,7 @@
 import { addDays } from "../calendar.ts";
 import {
   inBed,
+  mentions,
   onDay,
   plantName,
   type Sentence,
@@ -20,7 +21,6 @@ import type { Event, FollowUp } from "../model.ts";
 import { living } from "../timeline/index.ts";
 import { batchesOf, batchOf, byVariety, theBatch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, lotOf, voiceOf } from "./bed-on-the-day.ts";
-import { mentions } from "./mentions.ts";
 import { pickedSince } from "./picked-sentences.ts";
 import { standsNow } from "./planting-sentences.ts";
 import { troublesSince } from "./trouble-lines.ts";

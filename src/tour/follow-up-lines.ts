@@ -2,14 +2,14 @@
 
 import { daysBetween } from "../calendar.ts";
 import type { Book } from "../garden/index.ts";
-import { dayOnly, oneOf, say, sayMonth, toYou, type Voice } from "../language/index.ts";
+import { finderOf } from "../garden/index.ts";
+import { dayOnly, mentions, oneOf, plainWords, say, sayMonth, toYou, type Voice } from "../language/index.ts";
 import type { FollowUp } from "../model.ts";
 import { openFollowUps } from "../timeline/index.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { OwedLine } from "./candidates/candidate.ts";
 import { answerTo, lotsSpokenOf } from "./follow-up-answers.ts";
-import { mentions, plainWords } from "./mentions.ts";
-import { finderOf, ownLinesAt } from "./own-lines.ts";
+import { ownLinesAt } from "./own-lines.ts";
 import { conditionOf, isConditionMet } from "./promise-conditions.ts";
 
 /** Days within which a promise counts as due: a tour a month is common, and the next one would come too late. */

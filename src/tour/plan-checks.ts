@@ -1,10 +1,9 @@
 import { exactLength } from "../films/index.ts";
-import { dayOnly, say, sayNumber, theBed, type Voice } from "../language/index.ts";
+import { dayOnly, mentions, say, sayNumber, theBed, type Voice } from "../language/index.ts";
 import type { Episode, Garden } from "../model.ts";
 import type { Check } from "./brief.ts";
 import { speaksOf, type Weighed } from "./candidates/candidate.ts";
 import { check } from "./checks.ts";
-import { mentions } from "./mentions.ts";
 import type { Choice, Offer } from "./plan/choose.ts";
 import type { Plan } from "./plan/plan.ts";
 import { showValues } from "./show-values.ts";

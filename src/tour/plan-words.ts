@@ -1,25 +1,10 @@
 /** The plan in words, the same in the Markdown and on the page: the first line, the length, the light, what was left out. */
 
 import { exactLength, filmLength, roughLength, stopLength } from "../films/index.ts";
-import { capital, dayOnly, sayNumber, sayPlural } from "../language/index.ts";
-import type { GardenSettings } from "../model.ts";
+import { capital, sayNumber, sayPlural } from "../language/index.ts";
 import type { Brief, LeftOut, Stop } from "./brief.ts";
 import type { StartScore } from "./plan/plan.ts";
 import { bestStart } from "./plan/tour-light.ts";
-
-/** "Tour of 19 June · 12 minutes · start 9:15, light good to 10:40" */
-export function headLine({ date, plan, target }: Brief, settings: GardenSettings): string {
-  const length = target ?? (plan.seconds === 0 ? undefined : plan.seconds);
-  const start = plan.start === undefined ? undefined : `start ${plan.start}`;
-  const light = [start, plan.light].filter((part) => part !== undefined).join(", ");
-  return [
-    `Tour of ${dayOnly(date, { settings, day: date })}`,
-    length === undefined ? undefined : `${target === undefined ? "about " : ""}${filmLength(length)}`,
-    light === "" ? undefined : light,
-  ]
-    .filter((part) => part !== undefined)
-    .join(" · ");
-}
 
 /** Day, stops, length and clock in one paragraph. */
 export function planWords({ dateText, sinceText, isFirst, stops, plan }: Brief): string {

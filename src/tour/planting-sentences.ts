@@ -1,6 +1,6 @@
 /** How plantings are told: how they began, how old they are, how they stand today. */
 
-import { ageOf } from "../facts/index.ts";
+import { ageOf, lifeOf } from "../facts/index.ts";
 import {
   capital,
   inTurn,
@@ -45,7 +45,7 @@ export function beginning(batch: Batch, here: BedOnTheDay): string | undefined {
   const its = agree(batch, "its", "their");
   if (age > longStanding) return `planted ${roughly(planted, voice)}, so in ${its} ${sayOrdinal(year)} year`;
   const since = age === 0 ? "" : isGround(here.bed) ? `, so ${sayAge(age)} in the ground` : `, ${sayAge(age)} ago`;
-  const raised = raisedHere(planting)
+  const raised = raisedHere(planting, here)
     ? `sown indoors ${roughly(sown ?? planted, voice)}, planted out`
     : cameAs(batch.lots[0]);
   return `${raised} ${onDay(planted, voice)}${since}`;
@@ -85,7 +85,7 @@ function plantedSentence(batch: Batch, planted: Day, here: BedOnTheDay, { Who, w
       `${Who} ${has} stood here since ${month.replace(/^(?:in|on) /, "")}; this is the ${sayOrdinal(year)} year.`,
     ]);
   }
-  const raised = raisedHere(planting)
+  const raised = raisedHere(planting, here)
     ? `sown indoors ${roughly(planting.sown ?? planted, voice)} and planted out`
     : cameAs(batch.lots[0]);
   if (age === 0) return `${Who} ${was} ${raised} today.`;
@@ -117,8 +117,8 @@ function turnOf(batch: Batch, here: BedOnTheDay): number {
   return batchesOf(here.growing).findIndex((other) => other.id === batch.id);
 }
 
-function raisedHere({ sown, planted }: Planting): boolean {
-  return sown !== undefined && planted !== undefined && sown < planted;
+function raisedHere(planting: Planting, { index, day }: BedOnTheDay): boolean {
+  return lifeOf(index.garden, planting, day).value.raised !== undefined;
 }
 
 function cameAs({ planting: { plantsFrom }, crop }: Lot): string {

@@ -1,9 +1,10 @@
 /** Promises with a condition, "once they fill in": they wait until the notes say that it has come. */
+
 import { daysBetween } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
+import { finderOf } from "../garden/index.ts";
+import { plainWords } from "../language/index.ts";
 import type { Day, Event, EventKind, FollowUp, Garden } from "../model.ts";
-import { plainWords } from "./mentions.ts";
-import { finderOf } from "./own-lines.ts";
 
 /** "when it is cured", "once they fill in": the last such clause of a promise. "Say when they ripen" asks, and hangs on nothing. */
 export function conditionOf(what: string): string | undefined {

@@ -1,7 +1,6 @@
 /** Which cautions stand at a stop itself, and which in the list at the end. */
 import type { Cautions } from "../almanac/index.ts";
-import { type Sentence, say, sayPlural } from "../language/index.ts";
-import type { Stop } from "./brief.ts";
+import type { Sentence } from "../language/index.ts";
 
 /** Lines that always stand are no longer read: so many of the table's plants at one stop, the others at the brief's end. */
 const plantsAtStop = 3;
@@ -12,11 +11,4 @@ export function atStop({ own, plants, work }: Cautions): {
   readonly further: readonly Sentence[];
 } {
   return { here: [...own, ...plants.slice(0, plantsAtStop), ...work], further: plants.slice(plantsAtStop) };
-}
-
-/** The stop's cautions, and that there are more at the end. */
-export function careOf({ cautions, furtherCautions }: Stop): readonly Sentence[] {
-  if (furtherCautions.length === 0) return cautions;
-  const more = sayPlural(furtherCautions.length, "more plant", "more plants");
-  return [...cautions, say(`And ${more} here: see the list at the end.`, [])];
 }

@@ -49,7 +49,7 @@ export function orderStops(
  * All beds: sites by the person's own order, then by title; within a site along its longer side, from the corner the
  * plan is measured from; beds without a place on the plan last, by title.
  */
-export function inPlanOrder(garden: Garden): readonly Bed[] {
+function inPlanOrder(garden: Garden): readonly Bed[] {
   const bySite = Map.groupBy(garden.beds.values(), (bed) => bed.site);
   const siteIds = [...bySite.keys()].sort((a, b) => compareSites(siteOf(garden, a), siteOf(garden, b)));
   return siteIds.flatMap((id) => alongTheSite(bySite.get(id) ?? []));

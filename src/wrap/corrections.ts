@@ -89,7 +89,7 @@ function leavesNothing(
 }
 
 /** The words of a name spread over as many places as were heard for it; early places first. */
-export function shares(name: string, places: number): readonly string[] {
+function shares(name: string, places: number): readonly string[] {
   const parts = name.split(" ");
   return Array.from({ length: places }, (_, place) =>
     parts.slice(Math.ceil((place * parts.length) / places), Math.ceil(((place + 1) * parts.length) / places)).join(" "),

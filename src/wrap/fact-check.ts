@@ -8,10 +8,8 @@ import type { Word } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Disagreement } from "./wrap.ts";
 
-/** Less sure than this which plants, or which bed, are meant: nothing is held against the speaker. */
+/** Less sure than this which plants, or which bed, are meant: nothing is held against the speaker, and nothing is told of them. */
 export const SURE = 0.6;
-/** Words back to what a number or a day is about. */
-export const SUBJECT_NEAR = 14;
 
 export interface Check {
   readonly film: FilmHeard;

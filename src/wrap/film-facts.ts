@@ -7,6 +7,7 @@ import { bookOf } from "../garden/index.ts";
 import type { Change, Day, FollowUp, Planting, Trial } from "../model.ts";
 import { compare } from "../order.ts";
 import { saidAt } from "./coverage.ts";
+import { SURE } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { type Subject, subjectsOf } from "./spoken-subjects.ts";
@@ -85,8 +86,6 @@ function ofPlantings(
   return [...found.values()];
 }
 
-/** Less sure than this which plants, or which bed, are meant: nothing is told of them. */
-const SURE = 0.6;
 /** Days for which a first picking is news. */
 const NEWS = 31;
 

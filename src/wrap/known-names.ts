@@ -145,7 +145,7 @@ function everyFilmOf(garden: Garden): EveryFilm {
 }
 
 /** "Sharpe's Express" is heard as "sharpe", "s", "express"; hyphens part words. */
-export function nameWords(name: string): readonly string[] {
+function nameWords(name: string): readonly string[] {
   return name
     .replace(/^(?:the|our|my) (?=.)/i, "")
     .replace(/['’](?=s\b)/gi, " ")

@@ -5,6 +5,7 @@
 import { countWords } from "../films/index.ts";
 import { noticesOf, sayDay, sayList, theBed } from "../language/index.ts";
 import { topLines } from "./disclosures.ts";
+import { SURE } from "./fact-check.ts";
 import { factSentences } from "./fact-words.ts";
 import type { FilmFact } from "./film-facts.ts";
 import type { FilmHeard } from "./hear-film.ts";
@@ -28,8 +29,6 @@ const WORDS = 150;
 /** Sentences of what happened, and beds by name, in a newsletter. */
 const HAPPENED = 3;
 const BEDS = 4;
-/** Less sure than this that a film is at a bed, and the walk is not said to go by it. */
-const SURE = 0.6;
 /** Words that varieties get however much else there is to say. */
 const FEW = 30;
 

@@ -70,7 +70,7 @@ export function isTold({ from, to, likelihood }: LikelyRun, words: readonly Hear
   return likelihood >= (isRuled ? TOLD_FROM : ALIKE_FROM);
 }
 
-export function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken): readonly Found[] {
+function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken): readonly Found[] {
   const { words, ruled } = heardWords(speech, whole, spoken);
   const likely = likelyPromises(words, isLaterIn(speech, spoken)).filter((run) => isTold(run, words));
   const found: Found[] = likely

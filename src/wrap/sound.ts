@@ -130,7 +130,7 @@ for (const [letter, cost] of Object.entries(slips)) slipCost[indexOf(letter)] = 
 let row = new Float64Array(64);
 
 /** How far two full codes are from one another, as a sum of slips: the edit distance with these costs. */
-export function soundDistance(a: string, b: string): number {
+function soundDistance(a: string, b: string): number {
   if (row.length <= b.length) row = new Float64Array(2 * b.length);
   row[0] = 0;
   for (let i = 0; i < b.length; i += 1) row[i + 1] = (row[i] as number) + (slipCost[b.charCodeAt(i) - 97] as number);

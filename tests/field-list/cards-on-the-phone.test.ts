@@ -6,13 +6,13 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { coverHtml } from "../../src/site/cards-page.ts";
 import { fieldListData } from "../../src/site/field-list/field-list-data.ts";
-import { type CardSet, makeCards } from "../../src/tour/index.ts";
+import { makeCards, type TourCards } from "../../src/tour/index.ts";
 import { openBrowser } from "../browser.ts";
 import { readGarden, today } from "../site/built-site.ts";
 import { listOnDisk, pictures } from "./tour-list.ts";
 
 let browser: Browser;
-let cards: CardSet;
+let cards: TourCards;
 let address: string;
 
 beforeAll(async () => {

@@ -11,7 +11,7 @@ import { printBrief } from "../../src/cli/print-brief.ts";
 import { cardLimits } from "../../src/films/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { briefPage } from "../../src/site/index.ts";
-import { type CardSet, makeCards, mostShots } from "../../src/tour/index.ts";
+import { makeCards, mostShots, type TourCards } from "../../src/tour/index.ts";
 import { hasChromium, needsChromium, openBrowser } from "../browser.ts";
 import { readGarden, today } from "../site/built-site.ts";
 
@@ -19,7 +19,7 @@ const draws = spawnSync("pdftoppm", ["-v"]).error === undefined;
 const chromium = process.env.CHROMIUM;
 
 let garden: Garden;
-let brief: CardSet;
+let brief: TourCards;
 let folder: string;
 
 beforeAll(async () => {
@@ -163,7 +163,7 @@ test("a card as full as its limits allow still fits", async () => {
   const line = (n: number) => ({ text: words(n), sources: [], private: false });
   const [first] = brief.cards;
   const full = {
-    ...(first as CardSet["cards"][number]),
+    ...(first as TourCards["cards"][number]),
     opening: line(cardLimits.opening),
     before: undefined,
     now: [line(cardLimits.now), line(cardLimits.now), line(cardLimits.now)],

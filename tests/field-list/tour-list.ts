@@ -10,7 +10,7 @@ import sharp from "sharp";
 import { type FieldList, type FieldPicture, fieldListData } from "../../src/site/field-list/field-list-data.ts";
 import { fieldListPage } from "../../src/site/field-list/field-list-page.ts";
 import { cardShots } from "../../src/tour/cards/card-shots.ts";
-import { type Brief, type CardSet, makeBrief, makeCards } from "../../src/tour/index.ts";
+import { type Brief, makeBrief, makeCards, type TourCards } from "../../src/tour/index.ts";
 import { gardenOf, photoOf, squashTour } from "../tour/garden-of.ts";
 
 export const day = "2026-06-19";
@@ -23,7 +23,7 @@ export async function smallBrief(): Promise<Brief> {
 const cards = makeCards(await gardenOf(squashTour, day, [photo]), { episode: "2026-06-tour", today: day });
 
 /** The small tour's cards with another brief behind them. */
-export function asCards(brief: Brief): CardSet {
+export function asCards(brief: Brief): TourCards {
   const shown = cards.cards.map((card) => {
     const stop = brief.stops.find(({ id }) => id === card.id);
     return stop === undefined ? card : { ...card, shots: cardShots(stop) };

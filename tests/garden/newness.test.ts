@@ -1,6 +1,6 @@
 /** What is new to a garden is said alike by the brief, the field pages and the pages for viewers. */
 import { describe, expect, it } from "vitest";
-import { isNewToGarden } from "../../src/garden/index.ts";
+import { bookOf, isFirstOfItsCrop, isNewToGarden } from "../../src/garden/index.ts";
 import { publicGarden } from "../../src/site/index.ts";
 import { viewGarden } from "../../src/site/page-data/view.ts";
 import { makeBrief } from "../../src/tour/index.ts";
@@ -55,5 +55,31 @@ describe("new to the garden", () => {
     const garden = await gardenOf(files, "2027-06-01");
     const on = (when: string) => isNewToGarden(garden, "red-baron", when);
     expect(["2026-04-30", "2026-05-01", "2026-12-31", "2027-01-01"].map(on)).toEqual([false, true, true, false]);
+  });
+});
+
+describe("a crop that was never grown here", () => {
+  const firsts = async (all: Files, on = day) => {
+    const garden = await gardenOf(all, on);
+    const { plantings } = bookOf(garden).stateOf("long-bed", on);
+    return plantings.filter((planting) => isFirstOfItsCrop(garden, planting, on)).map(({ id }) => id.split("/")[1]);
+  };
+  const older = { ...files, "notes/2024-12-31.md": "- planted 2 Nantes carrot in Long Bed\n" };
+
+  it("is told only where the notes know the whole season before; of own saved seed it was grown", async () => {
+    expect(await firsts(older)).toEqual(["red-baron"]);
+    const late = { ...files, "notes/2025-01-01.md": "- planted 2 Nantes carrot in Long Bed\n" };
+    expect(await firsts(late)).toEqual([]);
+    expect(await firsts(older, "2027-06-01")).toEqual([]);
+  });
+
+  it("is not what a line only finds there, and not another kind of a crop that was", async () => {
+    const found = {
+      ...older,
+      "varieties/victoria.md": variety("Victoria", "rhubarb"),
+      "varieties/sturon.md": variety("Carlton", "leek"),
+      "notes/2026-05-20.md": "- picked 600 g Victoria rhubarb from Long Bed\n- planted 6 Carlton leek in Long Bed\n",
+    };
+    expect(await firsts(found)).toEqual(["red-baron"]);
   });
 });

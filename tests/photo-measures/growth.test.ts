@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { measureByStake, plantHeights, withinGoal } from "../../scripts/truth/heights.ts";
-import { type GrowthPoint, growthBetween, growthSeries, weeklyGrowth } from "../../src/photos/growth-series.ts";
+import { type GrowthPoint, growthSeries, weeklyGrowth } from "../../src/photos/growth-series.ts";
 import { heightByStake } from "../../src/photos/stake-height.ts";
 import { demoPhotos } from "./demo-truth.ts";
 
@@ -138,25 +138,5 @@ describe("growth series", () => {
       ],
     );
     expect(series.stretches.flat().map(({ origin }) => origin)).toEqual(["note", "photo"]);
-  });
-
-  test("growth as it is said: from the last tour to now", () => {
-    const series = growthSeries(about, [
-      point("2026-06-12", 0.35),
-      point("2026-06-27", 0.6),
-      point("2026-07-06", 0.8),
-      point("2026-07-20", 0.9),
-    ]);
-    expect(growthBetween(series, "2026-06-13", "2026-07-18")).toMatchObject({
-      days: 24,
-      from: { value: 0.35 },
-      to: { value: 0.8 },
-    });
-  });
-
-  test("nothing is said when the older photo is too far from the day meant, or there is only one", () => {
-    const series = growthSeries(about, [point("2026-05-01", 0.1), point("2026-07-06", 0.8)]);
-    expect(growthBetween(series, "2026-06-13", "2026-07-18")).toBeUndefined();
-    expect(growthBetween(growthSeries(about, [point("2026-07-06", 0.8)]), "2026-07-06", "2026-07-18")).toBeUndefined();
   });
 });

@@ -9,7 +9,6 @@ const cropKeys = new Set(crops.flatMap((crop) => [crop.name, crop.plural, ...cro
 
 test.each([
   ["people", people.personRows, people.personWords()],
-  ["gardens", people.otherGardenRows, people.otherGardenWords()],
   ["given names", people.givenNameRows, people.givenNames()],
   ["names of plants", people.plantNameRows, people.plantGivenNames()],
 ])("%s: no word stands twice or is empty", (_, rows, set) => {
@@ -22,8 +21,6 @@ test.each([
 test("people are known by what they are to one, and by name", () => {
   const words = "neighbour,neighbor,mum,mom,nan,gran,sister,the lad,husband,kids,the old boy,grandad,mother-in-law";
   expect(words.split(",").filter((word) => !people.personWords().has(keyOf(word)))).toEqual([]);
-  const gardens = "next door,the school,allotment society,neighbour's plot,community garden,plot holder";
-  expect(gardens.split(",").filter((word) => !people.otherGardenWords().has(keyOf(word)))).toEqual([]);
   const names = "Dave,Sue,Fiona,Wanjiku,Priya,Sipho,Siobhan,Carlos,Hamish,Aisha";
   expect(names.split(",").filter((name) => !people.givenNames().has(keyOf(name)))).toEqual([]);
   expect(people.givenNames().size).toBeGreaterThan(300);

@@ -5,6 +5,7 @@ import { noWeather, type Weather } from "../../src/almanac/index.ts";
 import { addDays, daysBetween } from "../../src/calendar.ts";
 import { seasonBeginning } from "../../src/garden/index.ts";
 import type { Garden } from "../../src/model.ts";
+import { makeRecap } from "../../src/season/index.ts";
 import { dayMeant, photoFor } from "../../src/site/components/ribbon-steps.ts";
 import { publicSite } from "../../src/site/page-data/public-site.ts";
 import { joined } from "../../src/site/page-data/ribbon/season-ribbon.ts";
@@ -13,6 +14,7 @@ import { weekWeather } from "../../src/site/page-data/ribbon/week-weather.ts";
 import { publicGarden } from "../../src/site/public-garden.ts";
 import { siteWords } from "../../src/site/words/index.ts";
 import { changes, living, state } from "../../src/timeline/index.ts";
+import { grow } from "../timeline/small-garden.ts";
 import { readGarden, today } from "./built-site.ts";
 
 const demo = await readGarden(path.resolve("demo-content")).then(publicGarden);
@@ -93,6 +95,58 @@ describe("a bed's ribbon", () => {
     expect(leeks?.told).toMatch(/^Sown on \d+ \w+, planted on \d+ \w+/u);
     const french = ribbonsOf("long-bed")[0]?.rows.find(({ name }) => name === "French Breakfast");
     expect(french?.told).toMatch(/, over on \d+ \w+\.$/u);
+  });
+});
+
+describe("plants that were moved", () => {
+  const leeks = { variety: "musselburgh" };
+  const garden = grow({
+    lines: [
+      ["2026-03-07", "sowed", { ...leeks, nursery: true, count: 30 }],
+      ["2026-04-18", "planted", { ...leeks, bed: "long-bed", count: 24 }],
+      ["2026-06-12", "moved", { ...leeks, bed: "long-bed", toBed: "bean-row" }],
+      ["2026-07-11", "picked", { ...leeks, bed: "bean-row", grams: 900 }],
+    ],
+  });
+  const site = publicSite(garden, "2026-07-18", new Map());
+  const rowIn = (bed: string) => site.bedPages.find(({ id }) => id === bed)?.ribbon?.rows[0];
+  const at = (day: string) => seasonScale({ from: "2026-01-01", to: "2026-12-31" }).at(day);
+
+  it("stand in the ribbon of each bed for as long as they were there, and say where they went", () => {
+    expect(rowIn("long-bed")?.told).toBe("Sown on 7 March, planted on 18 April, moved to the bean row on 12 June.");
+    expect(rowIn("long-bed")?.bars.map(({ kind, at: from }) => [kind, from])).toEqual([
+      ["raised", at("2026-03-07")],
+      ["grown", at("2026-04-18")],
+    ]);
+    expect(rowIn("bean-row")?.told).toBe(
+      "Sown on 7 March, planted on 18 April, moved here from the long bed on 12 June, picked on 11 July.",
+    );
+    expect(rowIn("bean-row")?.bars.map(({ kind, at: from }) => [kind, from])).toEqual([
+      ["grown", at("2026-06-12")],
+      ["picked", at("2026-07-11")],
+    ]);
+  });
+
+  it("are one lot in the strip of their variety", () => {
+    const strip = site.varietyPages.find(({ id }) => id === "musselburgh")?.plate.years?.years[0];
+    expect(strip?.rows).toBe(1);
+    expect(strip?.bars.map(({ kind, from, width }) => [kind, Math.round(from), Math.round(width)])).toEqual([
+      ["raised", 18, 12],
+      ["grown", 29, 25],
+      ["picked", 52, 0],
+    ]);
+    expect(strip?.told).toBe("Sown on 7 March, planted on 18 April, picked on 11 July.");
+  });
+
+  it("begin in the recap's calendar of a bed on the day they came", () => {
+    const { calendar } = makeRecap(garden, noWeather, {
+      season: seasonBeginning(2026, "01-01"),
+      today: "2026-07-18",
+    }).charts;
+    expect(calendar.map(({ bed, from, stood, to }) => [bed, from, stood, to])).toEqual([
+      ["bean-row", "2026-06-12", "2026-06-12", "2026-07-18"],
+      ["long-bed", "2026-03-07", "2026-04-18", "2026-06-12"],
+    ]);
   });
 });
 

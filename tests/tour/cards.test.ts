@@ -7,7 +7,7 @@ import type { Sentence } from "../../src/language/index.ts";
 import type { Garden } from "../../src/model.ts";
 import { openRecordsFolder, readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
-import { type Card, type CardSet, cardsMarkdown, makeCards, mostShots } from "../../src/tour/index.ts";
+import { type Card, cardsMarkdown, makeCards, mostShots, type TourCards } from "../../src/tour/index.ts";
 import { type Files, gardenFile, gardenOf } from "./garden-of.ts";
 
 const gardens = [
@@ -25,8 +25,8 @@ const gardens = [
   ["tests/walks/lawn-no-more/records", ["2026-08-15"]],
 ] as const;
 
-let sets: readonly { readonly at: string; readonly garden: Garden; readonly set: CardSet }[];
-let july: CardSet;
+let sets: readonly { readonly at: string; readonly garden: Garden; readonly set: TourCards }[];
+let july: TourCards;
 
 beforeAll(async () => {
   const made = gardens.flatMap(([folder, days]) =>
@@ -39,7 +39,7 @@ beforeAll(async () => {
     }),
   );
   sets = await Promise.all(made);
-  july = sets.find(({ at }) => at === "demo-content 2026-07-18")?.set as CardSet;
+  july = sets.find(({ at }) => at === "demo-content 2026-07-18")?.set as TourCards;
 });
 
 function spoken({ opening, before, now, figure, why, next }: Card): readonly Sentence[] {
@@ -149,7 +149,7 @@ describe("every card of every garden", () => {
   });
 });
 
-function growsHere({ dossier }: CardSet, { id }: Card, title: string): boolean {
+function growsHere({ dossier }: TourCards, { id }: Card, title: string): boolean {
   return (
     dossier.stops.find((stop) => stop.id === id)?.varieties.some((row) => row.title === title && !row.private) === true
   );

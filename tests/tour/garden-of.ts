@@ -5,7 +5,7 @@ import type { Day, Garden, Photo } from "../../src/model.ts";
 import { readRecords } from "../../src/records/index.ts";
 import { growGarden } from "../../src/timeline/index.ts";
 import { dossierMarkdown } from "../../src/tour/dossier-markdown.ts";
-import { type Brief, type CardSet, makeCards } from "../../src/tour/index.ts";
+import { type Brief, makeCards, type TourCards } from "../../src/tour/index.ts";
 
 export type Files = Readonly<Record<string, string>>;
 
@@ -31,7 +31,7 @@ export function dossierOf(brief: Brief, garden: Pick<Garden, "settings">, source
 }
 
 /** The cards of the same tour, with this brief as their dossier. */
-export function cardsAround(brief: Brief, garden: Garden): CardSet {
+export function cardsAround(brief: Brief, garden: Garden): TourCards {
   const tour = garden.episodes.has(brief.tour) ? { episode: brief.tour } : { day: brief.date };
   return { ...makeCards(garden, { ...tour, today: brief.date }), dossier: brief };
 }

@@ -65,6 +65,28 @@ export interface SpokenCard {
   readonly further: readonly Sentence[];
 }
 
+/** A film's cards below their cover, and the report they rest on. */
+export interface CardSet<Front extends Cover, Card extends SpokenCard, Dossier> {
+  readonly cover: Front;
+  readonly cards: readonly Card[];
+  readonly dossier: Dossier;
+}
+
+/** What every cover has; `Care` is a caution with what it is of. */
+export interface Cover<Care extends Sentence = Sentence> {
+  readonly title: string;
+  /** "six minutes" */
+  readonly length: string;
+  /** Two other ways to begin. */
+  readonly openers: readonly Sentence[];
+  readonly rows: readonly CoverRow[];
+  /** What the length has no room for; of a tour, the least worth first. */
+  readonly fallsOut: readonly Sentence[];
+  /** Questions and work that can be settled before the camera runs. */
+  readonly settle: readonly Sentence[];
+  readonly cautions: readonly Care[];
+}
+
 /** A card's line on the cover. */
 export interface CoverRow {
   readonly number: number;

@@ -38,7 +38,7 @@ export interface Way {
 }
 
 /** The ways of a line with their probabilities; what is left of 1 is that it should be asked about. */
-export function waysOf(
+function waysOf(
   line: Weighed,
   form: FormReading | undefined,
   weights: ChoiceWeights,

@@ -17,11 +17,6 @@ export interface FormReading {
 
 const asked = ["ask", "correction", "renamed"];
 
-/** The lines a person writes as prose have a higher bar than list items. */
-export interface LineStyle {
-  readonly prose: boolean;
-}
-
 export function candidateFeatures(candidate: Candidate, line: Weighed, form: FormReading | undefined, add: Add): void {
   const { facts, choices } = candidate;
   const kinds = [...new Set(facts.map(({ kind }) => kind))];
@@ -162,7 +157,7 @@ export function askFeatures(line: Weighed, form: FormReading | undefined, add: A
   if (form === undefined) add("ask: no form", 1);
 }
 
-export function sameFacts(a: readonly Fact[], b: readonly Fact[]): boolean {
+function sameFacts(a: readonly Fact[], b: readonly Fact[]): boolean {
   return a.length === b.length && signature(a) === signature(b);
 }
 

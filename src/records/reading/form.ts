@@ -300,7 +300,7 @@ function tellsOfTrouble(kind: EventKind, rest: string, find: FindContext): boole
   );
 }
 
-export function factOf(event: Event, { names, note }: LineContext): Fact {
+function factOf(event: Event, { names, note }: LineContext): Fact {
   const described = event.variety !== undefined && names.isDescribed("variety", event.variety);
   return {
     kind: event.kind,

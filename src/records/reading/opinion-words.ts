@@ -56,7 +56,7 @@ function maskOf(mention: Mention): string | undefined {
 }
 
 /** Without the commonest endings: "picked", "picking" and "picks" are one word. */
-export function stem(lower: string): string {
+function stem(lower: string): string {
   if (lower.length <= 3) return lower;
   let word = lower;
   if (word.endsWith("ies")) word = `${word.slice(0, -3)}y`;

@@ -223,7 +223,7 @@ function beside(words: readonly Word[], at: number, end: number): boolean {
   );
 }
 
-export function opensSentence(words: readonly Word[], at: number): boolean {
+function opensSentence(words: readonly Word[], at: number): boolean {
   const before = words[at - 1];
   return before === undefined || /^[.!?:•|–—-]$/.test(before.text);
 }

@@ -170,7 +170,7 @@ function saysWhatWasDone(text: string): boolean {
 }
 
 /** Events of the facts of a line; names that no file describes are taken. */
-export function eventsOf(facts: readonly Fact[], line: NoteLine, { names, note }: LineContext): Event[] {
+function eventsOf(facts: readonly Fact[], line: NoteLine, { names, note }: LineContext): Event[] {
   return facts.map((fact, index) => {
     const { variety, title, crop, said: _, day, ...rest } = fact;
     const id = variety ?? (title === undefined ? undefined : names.takeVariety(title, crop, line.place));

@@ -15,6 +15,8 @@ export interface Refusal {
   readonly rule: RuleName;
   readonly what: string;
   readonly fix: string;
+  /** The kind of value that is wanted. */
+  readonly expected?: string | undefined;
 }
 
 type Reading<T> = { readonly value: T } | Refusal;
@@ -29,12 +31,12 @@ export function readAs<T>(read: (text: string) => Reading<T>) {
   });
 }
 
-export function wrongValue(what: string, fix: string): Refusal {
-  return { rule: "record/wrong-value", what, fix };
+export function wrongValue(what: string, fix: string, expected?: string): Refusal {
+  return { rule: "record/wrong-value", what, fix, expected };
 }
 
 function refusedDay(refused: RefusedDay): Refusal {
-  return { rule: ruleOfRefusedDay(refused), what: refused.what, fix: refused.fix };
+  return { rule: ruleOfRefusedDay(refused), what: refused.what, fix: refused.fix, expected: "a date" };
 }
 
 export const text = z.string().transform((written) => written.trim());
@@ -51,25 +53,24 @@ export const names = z.preprocess(
 export const truth = readAs((written): Reading<boolean> => {
   if (/^(true|yes)$/i.test(written)) return { value: true };
   if (/^(false|no)$/i.test(written)) return { value: false };
-  return wrongValue(`"${written}" is neither true nor false.`, "Write true or false.");
+  return wrongValue(`"${written}" is neither true nor false.`, "Write true or false.", "true or false");
 });
 
 /** A plain number within bounds; `unit` words after it are allowed when given. */
 export function number(bounds: { readonly from: number; readonly to: number; readonly unit?: RegExp }) {
+  const expected = `a number from ${bounds.from} to ${bounds.to}`;
   return readAs((written): Reading<number> => {
     const bare = bounds.unit === undefined ? written : written.replace(bounds.unit, "").trim();
     if (/^[+-]?\d+,\d+$/.test(bare)) {
-      return wrongValue(`"${written}" has a comma in its number.`, `Write it with a point: ${bare.replace(",", ".")}.`);
+      const fix = `Write it with a point: ${bare.replace(",", ".")}.`;
+      return wrongValue(`"${written}" has a comma in its number.`, fix, expected);
     }
     if (!/^[+-]?(\d+(?:\.\d*)?|\.\d+)$/.test(bare)) {
-      return wrongValue(`"${written}" is not a number.`, `Write a number from ${bounds.from} to ${bounds.to}.`);
+      return wrongValue(`"${written}" is not a number.`, `Write ${expected}.`, expected);
     }
     const value = Number(bare);
     if (value >= bounds.from && value <= bounds.to) return { value };
-    return wrongValue(
-      `${written} is outside the range this key can have.`,
-      `Write a number from ${bounds.from} to ${bounds.to}.`,
-    );
+    return wrongValue(`${written} is outside the range this key can have.`, `Write ${expected}.`, expected);
   });
 }
 
@@ -79,7 +80,7 @@ export function oneOf<const Word extends string>(words: readonly Word[]) {
     const lower = written.toLowerCase().replace(/[-_\s]+/g, " ");
     const found = words.find((known) => known.toLowerCase() === lower);
     if (found !== undefined) return { value: found };
-    return wrongValue(`"${written}" is not a value of this key.`, `Write ${orList(words)}.`);
+    return wrongValue(`"${written}" is not a value of this key.`, `Write ${orList(words)}.`, orList(words));
   });
   return word.meta({ words });
 }
@@ -112,7 +113,7 @@ export const monthDay = readAs((written): Reading<string> => {
 export const link = readAs((written): Reading<string> => {
   const address = URL.parse(written);
   if (address && (address.protocol === "https:" || address.protocol === "http:")) return { value: written };
-  return wrongValue(`"${written}" is not a web address.`, "Write it out with https:// at the front.");
+  return wrongValue(`"${written}" is not a web address.`, "Write it out with https:// at the front.", "a web address");
 });
 
 /** Seconds. A bare number counts minutes: "12", "12 min", "1 h 10 min", "90 s". */
@@ -124,7 +125,11 @@ export const duration = readAs((written): Reading<number> => {
       written.trim().replace(/\s+/g, " "),
     );
   if (!parts || parts[0] === "") {
-    return wrongValue(`"${written}" is not a length of time.`, 'Write it in minutes, for example "12 min".');
+    return wrongValue(
+      `"${written}" is not a length of time.`,
+      'Write it in minutes, for example "12 min".',
+      "a length of time",
+    );
   }
   return { value: Number(parts[1] ?? 0) * 3600 + Number(parts[2] ?? 0) * 60 + Number(parts[3] ?? 0) };
 });
@@ -136,6 +141,7 @@ export const filmTime = readAs((written): Reading<number> => {
     return wrongValue(
       `"${written}" is not a time in a film.`,
       'Write minutes and seconds with a colon, for example "6:40".',
+      "a time in a film",
     );
   }
   return { value: Number(parts[1] ?? 0) * 3600 + Number(parts[2]) * 60 + Number(parts[3]) };
@@ -144,7 +150,12 @@ export const filmTime = readAs((written): Reading<number> => {
 /** A time of day, as "09:15". */
 export const clock = readAs((written): Reading<string> => {
   const parts = /^([01]?\d|2[0-3])[:.]([0-5]\d)$/.exec(written);
-  if (!parts) return wrongValue(`"${written}" is not a time of day.`, 'Write hours and minutes, for example "09:15".');
+  if (!parts)
+    return wrongValue(
+      `"${written}" is not a time of day.`,
+      'Write hours and minutes, for example "09:15".',
+      "a time of day",
+    );
   return { value: `${String(parts[1]).padStart(2, "0")}:${parts[2]}` };
 });
 
@@ -156,6 +167,7 @@ export const clockSpan = readAs((written): Reading<{ readonly from: string; read
   return wrongValue(
     `"${written}" is not a span of the day.`,
     'Write two times of day with "to" between them, for example "08:00 to 12:00".',
+    "two times of day",
   );
 });
 
@@ -224,7 +236,7 @@ export const position = z.preprocess(
     .optional(),
 );
 
-export const obtainedWords = [
+const obtainedWords = [
   "bought",
   "swapped",
   "saved",

@@ -50,7 +50,7 @@ function plainHeading(heading: string): string {
     .trim();
 }
 
-export function meaningOfHeading(heading: string): ColumnMeaning | undefined {
+function meaningOfHeading(heading: string): ColumnMeaning | undefined {
   return byHeading.get(plainHeading(heading));
 }
 

@@ -57,7 +57,7 @@ export interface VarietyRows {
 }
 
 /** `known` are the ids of varieties with a file of their own, which counts. */
-export function varietyRows(file: string, text: string, known: ReadonlySet<string>): VarietyRows {
+function varietyRows(file: string, text: string, known: ReadonlySet<string>): VarietyRows {
   const rows = readTextTable(text)?.rows ?? [];
   const heading = headingRow(rows);
   const headings = rows[heading ?? -1]?.cells ?? [];

@@ -1,5 +1,5 @@
 /** The cards of a film that looks back: one for each thread of the year, below a cover of their own. */
-import type { CardTitles, CoverRow, SpokenCard } from "../../films/index.ts";
+import type { CardSet, CardTitles, Cover, SpokenCard } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
 import type { Recap, RecapPhoto } from "../recap.ts";
 import type { ThreadKind } from "../threads/thread.ts";
@@ -17,28 +17,13 @@ export interface ThreadCard extends SpokenCard {
   readonly photos: readonly RecapPhoto[];
 }
 
-export interface RecapCover {
-  readonly title: string;
+export interface RecapCover extends Cover {
   /** "1 January to 31 December 2025" */
   readonly span: string;
-  /** "six minutes" */
-  readonly length: string;
   readonly cards: number;
   /** The year in a sentence. */
   readonly year?: Sentence | undefined;
-  /** Two other ways to begin. */
-  readonly openers: readonly Sentence[];
-  readonly rows: readonly CoverRow[];
-  /** What the length asked for has no room for. */
-  readonly fallsOut: readonly Sentence[];
-  /** What can be settled before the camera runs. */
-  readonly settle: readonly Sentence[];
-  readonly cautions: readonly Sentence[];
 }
 
-export interface RecapCards {
-  readonly cover: RecapCover;
-  readonly cards: readonly ThreadCard[];
-  /** The report that the cards rest on. */
-  readonly dossier: Recap;
-}
+/** With the report that the cards rest on. */
+export type RecapCards = CardSet<RecapCover, ThreadCard, Recap>;

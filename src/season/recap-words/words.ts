@@ -48,7 +48,7 @@ import type {
 import { partOf, percentMore } from "./per-cent.ts";
 
 /** "810 degree days": a sum in Fahrenheit degrees is 1.8 times one in Celsius degrees. */
-export function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit = true): string {
+function sayHeat(degreeDays: number, { units }: GardenSettings, withUnit = true): string {
   const sum = Math.round(units === "us" ? degreeDays * fahrenheitPerCelsius : degreeDays);
   const said = sum >= 10_000 ? String(sum) : sayNumber(sum);
   return withUnit ? `${said} ${sum === 1 ? "degree day" : "degree days"}` : said;
@@ -481,8 +481,6 @@ function heatApart(heat: number, lastYear: number, daysAhead: number | undefined
   if (Math.abs(daysAhead) <= alike) return "level with last year";
   return `${sayPlural(Math.abs(daysAhead), "day", "days")} ${daysAhead > 0 ? "ahead of" : "behind"} last year`;
 }
-
-export type RecapWords = typeof recapWords;
 
 /** "three seasons (the cabbage family and the onion family by West Virginia University Extension), two seasons (…)": each page for the families it names. */
 function rotationSources(): string {

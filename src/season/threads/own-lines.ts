@@ -1,8 +1,10 @@
 /** What the person wrote, line by line, with the crops each line speaks of: a thread follows a thing through them. */
 import { cropOf } from "../../crop-of.ts";
-import { namesOf, sentencesOf } from "../../language/index.ts";
+import { finderOf, isQuotable, ownLinesOf } from "../../garden/index.ts";
+import { plainWords, sentencesOf } from "../../language/index.ts";
 import type { Day, Event, Garden, Place } from "../../model.ts";
 import { compare } from "../../order.ts";
+import { withoutPrice } from "../../records/index.ts";
 
 export interface OwnLine {
   readonly text: string;
@@ -19,30 +21,28 @@ export interface OwnLine {
   readonly words: ReadonlySet<string>;
 }
 
-/** Longer lines are a page of a diary. */
-const longest = 200;
-const unquotable = /[[\]<>`|]|https?:/;
-
 /** In order of day, without what is private; viewers get none that is still a question. */
 export function ownLines(garden: Garden, until: Day, forViewers: boolean): readonly OwnLine[] {
   const cropsIn = cropFinder(garden);
-  const told = garden.events.filter(({ private: hidden, day }) => !hidden && day <= until);
-  const facts = told.map((event): OwnLine => {
-    const crop = cropOf(garden, event)?.id;
-    return {
-      text: event.text,
-      day: event.day,
-      place: event.place,
-      asks: false,
-      event,
-      crops: crop === undefined ? cropsIn(event.text) : new Set([crop]),
-      bed: event.bed,
-      words: contentWords(event.text),
-    };
-  });
-  const lines = [...facts, ...(forViewers ? stories(garden, cropsIn) : readLines(garden, cropsIn))];
+  const facts = garden.events
+    .filter((event) => !event.private)
+    .map((event): OwnLine => {
+      const { text } = withoutPrice(event.text);
+      const crop = cropOf(garden, event)?.id;
+      return {
+        text,
+        day: event.day,
+        place: event.place,
+        asks: false,
+        event,
+        crops: crop === undefined ? cropsIn(text) : new Set([crop]),
+        bed: event.bed,
+        words: contentWords(text),
+      };
+    });
+  const lines = [...facts, ...(forViewers ? stories(garden, cropsIn) : unread(garden))];
   return lines
-    .filter(({ day, text }) => day <= until && text.length <= longest && !unquotable.test(text))
+    .filter(({ day, text }) => day <= until && isQuotable(text))
     .sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line);
 }
 
@@ -67,70 +67,29 @@ function stories(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>)
   }
 }
 
-function readLines(garden: Garden, cropsIn: (text: string) => ReadonlySet<string>): readonly OwnLine[] {
-  const notes = new Map(garden.notes.map((note) => [note.place.file, note]));
-  return garden.readings
-    .filter((line) => line.as !== "facts" && !line.private)
-    .flatMap((line) => {
-      const likeliest = line.readings[0]?.events ?? [];
-      const note = notes.get(line.place.file);
-      const day = likeliest[0]?.day ?? note?.day;
-      if (day === undefined || note?.private === true) return [];
-      return [
-        {
-          text: line.text,
-          day,
-          place: line.place,
-          asks: line.as === "question",
-          crops: cropsIn(line.text),
-          bed:
-            likeliest.find(({ bed }) => bed !== undefined)?.bed ?? (note?.beds.length === 1 ? note.beds[0] : undefined),
-          words: contentWords(line.text),
-        },
-      ];
-    });
+/** What no fact holds: questions and story. */
+function unread(garden: Garden): readonly OwnLine[] {
+  return ownLinesOf(garden)
+    .filter(({ isFact }) => !isFact)
+    .map(({ text, day, place, asks, crops, beds, events }) => ({
+      text,
+      day: events[0]?.day ?? day,
+      place,
+      asks,
+      crops: new Set(crops),
+      bed: beds.length === 1 ? beds[0] : undefined,
+      words: contentWords(text),
+    }));
 }
 
 /** Which crops a text names, by any name of theirs or of their varieties. */
 function cropFinder(garden: Garden): (text: string) => ReadonlySet<string> {
-  const names = namesOf(garden);
-  const byName = new Map<string, string>();
-  const put = (name: string, crop: string | undefined) => {
-    const words = tokens(name).join(" ");
-    if (crop !== undefined && words !== "" && !byName.has(words)) byName.set(words, crop);
-  };
-  for (const { id } of garden.crops.values()) for (const name of names.spellings({ crop: id })) put(name, id);
-  for (const { id, crop } of garden.varieties.values())
-    for (const name of names.spellings({ variety: id })) put(name, crop);
-  for (const { word, means } of garden.words) {
-    if ("crop" in means && !("kind" in means)) put(word, means.crop);
-    if ("variety" in means) put(word, garden.varieties.get(means.variety)?.crop);
-  }
-  const most = Math.max(1, ...[...byName.keys()].map((name) => name.split(" ").length));
+  const find = finderOf(garden);
   return (text) => {
-    const words = tokens(text);
-    const found = new Set<string>();
-    for (let at = 0; at < words.length; at += 1) {
-      for (let length = Math.min(most, words.length - at); length > 0; length -= 1) {
-        const name = words.slice(at, at + length).join(" ");
-        const crop = byName.get(name) ?? byName.get(name.replace(/s$/, ""));
-        if (crop === undefined) continue;
-        found.add(crop);
-        at += length - 1;
-        break;
-      }
-    }
-    return found;
+    const plain = plainWords(text);
+    const ofVarieties = find.varieties(plain).flatMap((id) => garden.varieties.get(id)?.crop ?? []);
+    return new Set([...find.crops(plain), ...ofVarieties]);
   };
-}
-
-function tokens(text: string): readonly string[] {
-  return text
-    .normalize("NFD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== "");
 }
 
 /** Words that stand in any line. */
@@ -148,7 +107,9 @@ const common = new Set(
 /** Words of four letters and more that carry meaning, without the plural's s. */
 export function contentWords(text: string): ReadonlySet<string> {
   return new Set(
-    tokens(text)
+    plainWords(text)
+      .trim()
+      .split(" ")
       .filter((word) => word.length >= 4 && !common.has(word) && !/^\d+$/.test(word))
       .map((word) => (word.length > 4 ? word.replace(/(?<=[^s])s$/, "") : word)),
   );

@@ -12,7 +12,7 @@ import { trialThreads } from "./trials.ts";
 import { triedThreads } from "./tried.ts";
 import { yearThread } from "./whole-year.ts";
 
-export const mostThreads = 10;
+const mostThreads = 10;
 /** Of one kind, so that no year is told as a list of losses. */
 const mostOfKind: Readonly<Record<ThreadKind, number>> = {
   tried: 4,

@@ -7,14 +7,14 @@ import type { TypedGarden } from "../../records/index.ts";
 import {
   type Brief,
   type Card,
-  type CardSet,
-  type Cover,
   factParagraphs,
   type PlanToKeep,
   planToKeep,
   quietChanges,
   type Shot,
   type Stop,
+  type TourCards,
+  type TourCover,
 } from "../../tour/index.ts";
 import type { ListedShot, ListedStop } from "./phone/shapes.ts";
 
@@ -79,7 +79,7 @@ export interface FieldList {
   readonly dayText: string;
   /** Words a minute. */
   readonly rate: number;
-  readonly cover: Cover;
+  readonly cover: TourCover;
   readonly stops: readonly FieldStop[];
   readonly plan: PlanToKeep;
   /** The garden's names, by which a note is read while it is typed; without them none is. */
@@ -90,7 +90,7 @@ export interface FieldList {
 
 /** `pictures` by photo path; a photo without one is not shown. */
 export function fieldListData(
-  { cover, cards, dossier: brief }: CardSet,
+  { cover, cards, dossier: brief }: TourCards,
   settings: Pick<GardenSettings, "name" | "language" | "narrationRate">,
   pictures: ReadonlyMap<string, FieldPicture>,
 ): FieldList {

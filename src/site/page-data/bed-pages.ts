@@ -120,7 +120,7 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather
 }
 
 /** The newest photo, under it the age of the plants unless the person wrote a caption. */
-export function leadPicture({ garden, book }: View, photo: ShownPhoto): Picture {
+function leadPicture({ garden, book }: View, photo: ShownPhoto): Picture {
   const picture = book.picture(photo);
   const ages = photo.bed === undefined ? "" : plantAges(garden, photo.bed, photo.day);
   return picture.caption === undefined && ages !== "" ? { ...picture, caption: ages } : picture;

@@ -51,6 +51,6 @@ export function path(kind: string, points: readonly { readonly x: number; readon
 }
 
 /** A tenth of a unit is finer than any screen shows. */
-export function short(value: number): number {
+function short(value: number): number {
   return Math.round(value * 10) / 10;
 }

@@ -188,13 +188,12 @@ function calendarOf(
     .map((row, index) => {
       const y = 8 + index * rowHeight;
       const [start, end] = [x(row.from), Math.max(x(row.to), x(row.from) + 3)];
-      const planted = row.planted ?? row.from;
-      const raised = row.sown !== undefined && row.planted !== undefined && row.sown < row.planted;
+      const stood = x(row.stood);
       const late = start > chartWidth * 0.55;
       return [
         words(late ? end : start, y + 12, row.title, late ? "end" : "start", "name"),
-        raised ? box("raised", start, y + 18, x(planted) - start, 8) : "",
-        box("grown", raised ? x(planted) : start, y + 18, end - (raised ? x(planted) : start), 8),
+        row.from < row.stood ? box("raised", start, y + 18, stood - start, 8) : "",
+        box("grown", stood, y + 18, end - stood, 8),
         row.firstPicked === undefined || row.lastPicked === undefined
           ? ""
           : box("picked", x(row.firstPicked), y + 16, Math.max(4, x(row.lastPicked) - x(row.firstPicked)), 12),

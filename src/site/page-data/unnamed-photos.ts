@@ -35,7 +35,7 @@ export function namingPage(view: View, stateOf: ((photo: string) => string) | un
 }
 
 /** Of the moments that pages show; one that stands for a burst speaks for all of it. */
-export function isUnnamed({ varieties, viewpoint, caption }: ShownPhoto): boolean {
+function isUnnamed({ varieties, viewpoint, caption }: ShownPhoto): boolean {
   return varieties.length === 0 && viewpoint === undefined && caption === undefined;
 }
 

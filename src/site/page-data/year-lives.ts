@@ -1,14 +1,9 @@
 /** What became of a variety in each year: when it was raised, stood in a bed and was picked, lot by lot. */
 import { addDays } from "../../calendar.ts";
-import { bookOf, type Season, seasonBeginning } from "../../garden/index.ts";
-import type { Day, Planting, Variety } from "../../model.ts";
+import { type Life, lifeOf, type Span } from "../../facts/index.ts";
+import { type Season, seasonBeginning } from "../../garden/index.ts";
+import type { Day, Variety } from "../../model.ts";
 import { seasonYear, type View } from "./view.ts";
-
-/** From one day to another, both included. */
-export interface Span {
-  readonly from: Day;
-  readonly to: Day;
-}
 
 /** One lot, as far as it falls into the year. */
 export interface LotLife {
@@ -31,10 +26,7 @@ export interface YearLife {
 
 /** Newest year first; years in which nothing of it lived are left out. */
 export function yearLives(view: View, variety: Variety): readonly YearLife[] {
-  const whole = [
-    ...(view.plantings.get(variety.id) ?? []).map((planting) => lifeOf(view, planting)),
-    ...waiting(view, variety),
-  ];
+  const whole = [...lotsOf(view, variety), ...waiting(view, variety)];
   const years = whole.flatMap(({ from, to }) => [seasonYear(view, from), seasonYear(view, to)]);
   if (years.length === 0) return [];
   const [first, last] = [Math.min(...years), Math.max(...years)];
@@ -54,23 +46,41 @@ interface WholeLife extends Span {
   readonly pickings: readonly Day[];
 }
 
-function lifeOf(view: View, planting: Planting): WholeLife {
-  const { sown, planted, ended } = planting;
-  const to = ended ?? view.today;
-  const raised = sown !== undefined && planted !== undefined && sown < planted;
-  const began = planted ?? planting.since;
-  const pickings = bookOf(view.garden)
-    .pickingsOf(planting)
-    .map(({ day }) => day)
-    .filter((day) => day <= view.today);
+/** Plants that went on together to another bed are one lot, in whatever beds they stood. */
+function lotsOf(view: View, variety: Variety): readonly WholeLife[] {
+  const lives = new Map(
+    (view.plantings.get(variety.id) ?? []).map((planting) => [
+      planting.id,
+      lifeOf(view.garden, planting, view.today).value,
+    ]),
+  );
+  const goOn = new Set([...lives.values()].flatMap(({ over }) => over?.into?.id ?? []));
+  return [...lives].flatMap(([id, life]) => {
+    if (goOn.has(id)) return [];
+    const line = [life];
+    for (
+      let next = lives.get(life.over?.into?.id ?? "");
+      next !== undefined;
+      next = lives.get(next.over?.into?.id ?? "")
+    )
+      line.push(next);
+    return [asOneLot(life, line)];
+  });
+}
+
+function asOneLot(first: Life, line: readonly Life[]): WholeLife {
+  // What was moved from a seedbed was raised there, and grows in a bed only from then on.
+  const begun = line.findLast(({ raised }) => raised !== undefined) ?? first;
+  const { raised, before, sown, planted, stood } = begun;
+  const grown = { from: stood.from, to: (line.at(-1) ?? first).stood.to };
   return {
-    from: raised ? sown : began,
-    to,
-    raised: raised ? { from: sown, to: planted } : undefined,
-    grown: { from: began, to },
-    sown,
-    planted: planted === sown ? undefined : planted,
-    pickings,
+    from: raised?.from ?? grown.from,
+    to: grown.to,
+    raised,
+    grown,
+    // Of plants that left others behind, the lot they left tells it.
+    ...(before.length === 0 && { sown, planted }),
+    pickings: line.flatMap(({ pickings }) => pickings),
   };
 }
 

@@ -1,12 +1,13 @@
 /** The years of a variety as strips above one another: what each strip draws, and the same in words. */
 import { addDays, daysBetween } from "../../calendar.ts";
+import type { Span } from "../../facts/index.ts";
 import type { Season } from "../../garden/index.ts";
 import { type Amount, capital, digits, pickedAmount, pieceWords, sayPlural } from "../../language/index.ts";
 import type { Day, Picked, Variety } from "../../model.ts";
 import type { PerPlant } from "../../season/index.ts";
 import type { StripBar, YearStrip, YearStrips } from "./plate-shapes.ts";
 import type { View } from "./view.ts";
-import { inRows, type LotLife, type Span, type YearLife, yearLives } from "./year-lives.ts";
+import { inRows, type LotLife, type YearLife, yearLives } from "./year-lives.ts";
 
 /** Marks of the beginning of every third month: more would run into one another on a phone. */
 const MONTHS_APART = 3;

@@ -9,25 +9,34 @@ export interface Life {
   readonly planted?: string | undefined;
   /** When it was first noted. */
   readonly noted: string;
+  /** When it came from another bed, and from which where that is known: "the long bed". */
+  readonly moved?: { readonly day: string; readonly from?: string | undefined } | undefined;
   readonly first?: string | undefined;
   /** Undefined when it was picked on one day. */
   readonly last?: string | undefined;
-  readonly over?: string | undefined;
-  readonly wasLost: boolean;
+  readonly over?:
+    | { readonly day: string; readonly by: "move" | "loss" | "end"; readonly to?: string | undefined }
+    | undefined;
+}
+
+function ended({ day, by, to }: NonNullable<Life["over"]>): string {
+  if (by === "move") return `moved${to === undefined ? "" : ` to ${to}`} on ${day}`;
+  return by === "loss" ? `lost on ${day}` : `over on ${day}`;
 }
 
 export const ribbonWords = {
-  /** "Sown on 25 April, planted on 30 May, picked from 2 to 20 September, over on 3 October." */
-  life({ since, sown, planted, noted, first, last, over, wasLost }: Life): string {
+  /** "Sown on 25 April, planted on 30 May, moved here from the long bed on 12 July, picked from 2 to 20 September, over on 3 October." */
+  life({ since, sown, planted, moved, noted, first, last, over }: Life): string {
     const began = [
       since === undefined ? undefined : `here since ${since}`,
       sown === undefined ? undefined : `sown on ${sown}`,
       planted === undefined ? undefined : `planted on ${planted}`,
+      moved && `moved here${moved.from === undefined ? "" : ` from ${moved.from}`} on ${moved.day}`,
     ].filter((part) => part !== undefined);
     const parts = [
       ...(began.length === 0 ? [`noted on ${noted}`] : began),
       ...(first === undefined ? [] : [last === undefined ? `picked on ${first}` : `picked from ${first} to ${last}`]),
-      ...(over === undefined ? [] : [wasLost ? `lost on ${over}` : `over on ${over}`]),
+      ...(over === undefined ? [] : [ended(over)]),
     ];
     return `${capital(parts.join(", "))}.`;
   },

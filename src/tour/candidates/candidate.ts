@@ -2,10 +2,10 @@
 
 import type { Level } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
+import { mentions } from "../../language/index.ts";
 import type { Day } from "../../model.ts";
 import type { Lot } from "../bed-on-the-day.ts";
 import type { FollowUpLine, ShowKind } from "../brief.ts";
-import { mentions } from "../mentions.ts";
 
 export interface Candidate {
   readonly kind: ShowKind;

@@ -2,11 +2,10 @@
 
 import { cropFacts } from "../../almanac/index.ts";
 import { addDays, daysBetween } from "../../calendar.ts";
-import { cropName, cultivar, dayOnly, isSingular, onDay, say, sayList } from "../../language/index.ts";
+import { cropName, cultivar, dayOnly, isSingular, mentions, onDay, say, sayList } from "../../language/index.ts";
 import type { Place, Task } from "../../model.ts";
 import { agree, batchOf, byVariety, theBatch } from "../batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
-import { mentions } from "../mentions.ts";
 import type { Candidate } from "./candidate.ts";
 
 /** A tour a fortnight is as often as most people film; what goes within it is not seen again. */

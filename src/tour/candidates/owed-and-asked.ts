@@ -1,11 +1,10 @@
 /** What viewers are waiting for: promises to be kept at a stop, and questions that no film has answered yet. */
 
 import { daysBetween } from "../../calendar.ts";
-import { cropName, cultivar, say, together, toYou } from "../../language/index.ts";
+import { cropName, cultivar, mentions, say, together, toYou } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
 import { promiseWords } from "../keys.ts";
-import { mentions } from "../mentions.ts";
 import { answerInNotes } from "./answers-in-notes.ts";
 import type { Candidate, OwedLine } from "./candidate.ts";
 

@@ -1,5 +1,5 @@
 /** The cards of a tour: what stands on paper and phone at each stop, below the cover of the film. */
-import type { CoverRow, SpokenCard } from "../../films/index.ts";
+import type { CardSet, Cover, SpokenCard } from "../../films/index.ts";
 import type { Sentence } from "../../language/index.ts";
 import type { Brief } from "../brief.ts";
 
@@ -38,11 +38,9 @@ export interface Caution extends Sentence {
   readonly stops: readonly number[];
 }
 
-export interface Cover {
-  readonly title: string;
+export interface TourCover extends Cover<Caution> {
   /** "Saturday 18 July 2026" */
   readonly day: string;
-  readonly length: string;
   readonly stops: number;
   /** "Be there 9:00, first shot 9:15, done about 10:08." */
   readonly times?: string | undefined;
@@ -50,22 +48,11 @@ export interface Cover {
   readonly light?: string | undefined;
   /** What the film is about. */
   readonly film?: Sentence | undefined;
-  /** Two other ways to begin. */
-  readonly openers: readonly Sentence[];
-  readonly rows: readonly CoverRow[];
-  /** What falls out first, the least worth first. */
-  readonly fallsOut: readonly Sentence[];
   readonly owed: readonly Owed[];
-  /** Questions and work that can be settled on the spot before the camera runs. */
-  readonly settle: readonly Sentence[];
-  readonly cautions: readonly Caution[];
   /** Whom to call. */
   readonly poison?: string | undefined;
   readonly kit: readonly string[];
 }
 
-export interface CardSet {
-  readonly cover: Cover;
-  readonly cards: readonly Card[];
-  readonly dossier: Brief;
-}
+/** With the brief that the cards rest on. */
+export type TourCards = CardSet<TourCover, Card, Brief>;

@@ -3,7 +3,7 @@ import { cardMarkdown, rowMarkdown } from "../../films/index.ts";
 import { type Markdown, markdownWriter, type Sentence, sayPlural } from "../../language/index.ts";
 import type { GardenSettings } from "../../model.ts";
 import { dossierMarkdown } from "../dossier-markdown.ts";
-import type { Card, CardSet, CardShot, Cover, Owed } from "./card.ts";
+import type { Card, CardShot, Owed, TourCards, TourCover } from "./card.ts";
 
 export interface MarkdownOptions {
   /** Under each phrase, the file and line it rests on. */
@@ -11,7 +11,7 @@ export interface MarkdownOptions {
 }
 
 export function cardsMarkdown(
-  { cover, cards, dossier }: CardSet,
+  { cover, cards, dossier }: TourCards,
   settings: GardenSettings,
   { sources = false }: MarkdownOptions = {},
 ): string {
@@ -26,7 +26,7 @@ export function cardsMarkdown(
   return `${parts.join("\n\n")}\n`;
 }
 
-function coverMarkdown(cover: Cover, write: Markdown): string {
+function coverMarkdown(cover: TourCover, write: Markdown): string {
   const { md } = write;
   const head = [cover.day, cover.length, sayPlural(cover.stops, "stop", "stops")].map(md).join(" · ");
   const when = [cover.times, cover.light].filter((part) => part !== undefined).map(md);
@@ -63,7 +63,7 @@ const standings = [
   ["waiting", "Waiting until the notes say so"],
 ] as const;
 
-function owed({ owed: all }: Cover, { md, below }: Markdown): string {
+function owed({ owed: all }: TourCover, { md, below }: Markdown): string {
   return standings
     .flatMap(([standing, title]) => {
       const lines = all.filter((one) => one.standing === standing);
@@ -74,7 +74,7 @@ function owed({ owed: all }: Cover, { md, below }: Markdown): string {
     .join("\n\n");
 }
 
-function cautions({ cautions: all, poison }: Cover, { md, item }: Markdown): string {
+function cautions({ cautions: all, poison }: TourCover, { md, item }: Markdown): string {
   if (all.length === 0 && poison === undefined) return "";
   const lines = all.map((caution) => item(caution, { after: ` *(${caution.stops.join(", ")})*` }));
   return ["Take care:", lines.join("\n"), poison === undefined ? "" : md(poison)]

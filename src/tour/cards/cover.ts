@@ -6,7 +6,7 @@ import type { OwedLine } from "../candidates/candidate.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import { lightWords } from "../plan-words.ts";
 import { mayHaveBeenSeen } from "../since.ts";
-import type { Card, Caution, Cover, Owed } from "./card.ts";
+import type { Card, Caution, Owed, TourCover } from "./card.ts";
 import { bareCause, many, rememberedAt } from "./remembered.ts";
 
 /** More is no preparation any more, it is a day's work. */
@@ -22,7 +22,7 @@ export function coverOf(
   planned: readonly PlannedStop[],
   cards: readonly Card[],
   owed: readonly OwedLine[],
-): Cover {
+): TourCover {
   const gone = fallsOut(brief, planned);
   const going = new Set(gone.map(({ number }) => number));
   const length = brief.target ?? brief.plan.seconds;

@@ -5,7 +5,7 @@ const middle = /\b(?:middle|cent(?:re|er)|between|among)\b/i;
 const far = /\b(?:far|back|right|behind|other|end|wall|hedge|last)\b/i;
 
 /** A number that rises along the bed; undefined where the spot tells no order. */
-export function along(spot: string | undefined): number | undefined {
+function along(spot: string | undefined): number | undefined {
   if (spot === undefined) return undefined;
   const numbered = /\b(?:rows?|pots?|tubs?|blocks?|trays?)\s+(\d+)/i.exec(spot)?.[1];
   if (numbered !== undefined) return Number(numbered) + (far.test(spot.slice(spot.indexOf(numbered))) ? 0.5 : 0);

@@ -1,12 +1,13 @@
 /** The one set of a tour: its cover, a card for each stop, and the brief as their dossier. */
+
 import { makeWording } from "../../films/index.ts";
+import { plainWords } from "../../language/index.ts";
 import type { Garden } from "../../model.ts";
 import type { BriefRequest } from "../brief.ts";
 import type { OwedLine } from "../candidates/candidate.ts";
 import { prepareBrief } from "../make-brief.ts";
-import { plainWords } from "../mentions.ts";
 import { photosByBed } from "../spot.ts";
-import type { CardSet } from "./card.ts";
+import type { TourCards } from "./card.ts";
 import { cardOf } from "./card-of-stop.ts";
 import { coverOf } from "./cover.ts";
 
@@ -22,7 +23,7 @@ function sameThing(one: string, other: string): boolean {
   return shared / Math.min(a.size, b.size) > 0.7;
 }
 
-export function makeCards(garden: Garden, request: BriefRequest): CardSet {
+export function makeCards(garden: Garden, request: BriefRequest): TourCards {
   const { brief, planned, owed } = prepareBrief(garden, request);
   const photos = photosByBed(garden.photos);
   const wording = makeWording();

@@ -65,7 +65,7 @@ function waitWays(lot: Lot, day: Day, here: BedOnTheDay): readonly Way[] {
 }
 
 /** "about 10 August", "in November". */
-export function soonSaid(day: Day, here: BedOnTheDay): string {
+function soonSaid(day: Day, here: BedOnTheDay): string {
   const voice = voiceOf(here);
   if (daysBetween(here.day, day) > monthsAway) {
     return `in ${sayMonth(day, { language: voice.settings.language, near: here.day })}`;

@@ -10,11 +10,13 @@ import {
   type Way,
   type Wording,
 } from "../../films/index.ts";
+import { finderOf, type OwnLine } from "../../garden/index.ts";
 import {
   cropName,
   cultivar,
   isUnnamed,
   oneOf,
+  plainWords,
   plantName,
   sayLength,
   sayNumber,
@@ -24,8 +26,7 @@ import {
 import { type Batch, batchOf } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
-import { plainWords } from "../mentions.ts";
-import { finderOf, type OwnLine, ownLinesAt } from "../own-lines.ts";
+import { ownLinesAt } from "../own-lines.ts";
 import { isTakenLongAgo } from "../picked-sentences.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";

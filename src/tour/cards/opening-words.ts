@@ -2,6 +2,7 @@
 
 import { daysBetween } from "../../calendar.ts";
 import { askedIn, cardLimits, own, promised, toCircumstance, type Way, type Wording } from "../../films/index.ts";
+import { isFirstOfItsCrop } from "../../garden/index.ts";
 import {
   capital,
   cultivar,
@@ -24,7 +25,7 @@ import { lastYears } from "../milestones.ts";
 import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { wordsOf } from "./own-words.ts";
-import { bareCause, isFirstOfCrop, many, type Remembered } from "./remembered.ts";
+import { bareCause, many, type Remembered } from "./remembered.ts";
 
 export interface ToOpen {
   readonly here: BedOnTheDay;
@@ -167,7 +168,7 @@ const order: readonly Weighed["kind"][] = [
 ];
 
 function rank({ kind, lots }: Weighed, here: BedOnTheDay): number {
-  const first = lots.some((lot) => isFirstOfCrop(lot, here)) ? 5 : 0;
+  const first = lots.some((lot) => isFirstOfItsCrop(here.index.garden, lot.planting, here.day)) ? 5 : 0;
   const at = order.indexOf(kind);
   return (at < 0 ? 0 : order.length - at) + first;
 }
@@ -194,7 +195,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
     ...new Set(batch.lots.map(({ crop, variety }) => (crop === undefined ? (variety?.title ?? "plants") : many(crop)))),
   ]);
   const firsts =
-    lot.crop !== undefined && isFirstOfCrop(lot, here)
+    lot.crop !== undefined && isFirstOfItsCrop(here.index.garden, lot.planting, here.day)
       ? [way("first ever", `I have never grown ${many(lot.crop)} here before.`)]
       : [];
   switch (point.kind) {

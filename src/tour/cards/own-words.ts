@@ -1,8 +1,7 @@
 /** What the person says of their things in their own words: in a variety's, a bed's and a gear's file, and in the notes. */
-import { type Ground, type Sentence, say, sentencesOf } from "../../language/index.ts";
+import { type Ground, mentions, type Sentence, say, sentencesOf } from "../../language/index.ts";
 import type { Gear, Variety } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import { mentions } from "../mentions.ts";
 import { namedInLines } from "../own-lines.ts";
 
 /** Sentences about the record itself, which nobody says on a walk: when it was grown, or that it is new. */

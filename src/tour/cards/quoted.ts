@@ -2,10 +2,11 @@
 
 import { yearBefore } from "../../calendar.ts";
 import { countWords, fits, own, toPause, type Way } from "../../films/index.ts";
+import type { OwnLine } from "../../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sentencesOf } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { type OwnLine, ownLinesAt } from "../own-lines.ts";
+import { ownLinesAt } from "../own-lines.ts";
 import type { Remembered } from "./remembered.ts";
 
 /** More are no help to somebody who stands in front of a camera. */

@@ -1,5 +1,5 @@
 /** What earlier seasons had of trouble and loss, by crop: it comes back when the same crop stands again. */
-import { seasonStart, yearBefore } from "../../calendar.ts";
+import { seasonStart } from "../../calendar.ts";
 import { cropOf } from "../../crop-of.ts";
 import { cropName } from "../../language/index.ts";
 import type { Crop, Day, Event, Garden } from "../../model.ts";
@@ -127,34 +127,6 @@ export function seasonsGrown(lot: Lot, here: BedOnTheDay): number {
   const { seasonStarts } = here.index.garden.settings;
   const days = [since, ...here.index.plantingsOf(variety, here.day).map((planting) => planting.since)];
   return new Set(days.map((day) => seasonStart(day, seasonStarts))).size;
-}
-
-/**
- * Whether a planting's crop was never grown in the garden before this season, though the notes know the whole season before it.
- * Of what the notes only find there, rhubarb for one, nobody knows.
- */
-export function isFirstOfCrop({ crop, planting }: Lot, here: BedOnTheDay): boolean {
-  if (crop === undefined || planting.implied) return false;
-  const { garden } = here.index;
-  const ofCrop = cropsSince(garden).get(crop.id);
-  const [first] = garden.events;
-  return ofCrop !== undefined && ofCrop >= here.season && first !== undefined && first.day < yearBefore(here.season);
-}
-
-const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
-
-/** The first day on which the notes speak of each crop. */
-function cropsSince(garden: Garden): ReadonlyMap<string, Day> {
-  const { events } = garden;
-  const known = crops.get(events);
-  if (known !== undefined) return known;
-  const found = new Map<string, Day>();
-  for (const event of events) {
-    const id = cropOf(garden, event)?.id;
-    if (id !== undefined && !found.has(id)) found.set(id, event.day);
-  }
-  crops.set(events, found);
-  return found;
 }
 
 /** "leeks": what a crop is called of many, "tomato" where one stands. */

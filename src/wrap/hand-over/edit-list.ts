@@ -9,7 +9,7 @@ import { countOf, framesIn, labelOfFrame } from "./timecode.ts";
 import type { Timeline, TimelineMark } from "./timeline.ts";
 
 /** Lists have three digits for their events. */
-export const MOST_EVENTS = 999;
+const MOST_EVENTS = 999;
 
 /** Timelines usually begin at one hour. */
 const hour = (rate: FrameRate, isDrop: boolean) => {

@@ -2,8 +2,9 @@
 import type { Weather } from "../../../almanac/index.ts";
 import { yearOf } from "../../../calendar.ts";
 import { cropOf } from "../../../crop-of.ts";
-import { bookOf, earlier, type Season } from "../../../garden/index.ts";
-import { capital, cropName, sayList } from "../../../language/index.ts";
+import { type Life, lifeOf, type Span } from "../../../facts/index.ts";
+import { earlier, type Season } from "../../../garden/index.ts";
+import { capital, cropName, sayList, theBed } from "../../../language/index.ts";
 import type { Change, Day, Planting } from "../../../model.ts";
 import { compare } from "../../../order.ts";
 import { bedTimeline } from "../bed-timeline.ts";
@@ -87,7 +88,7 @@ function sayStanding(rows: readonly RowPlantings[], standing: readonly number[])
 }
 
 /** In order of beginning; what came from earlier years first. */
-export function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
+function rowsOf(view: View, bed: string, stretch: Stretch): readonly RowPlantings[] {
   const { season, until } = stretch;
   const plantings = plantingsInSeason(view.garden, bed, season, until);
   const groups = Map.groupBy(plantings, ({ variety, crop }) => JSON.stringify([variety, variety ?? crop]));
@@ -99,60 +100,61 @@ function rowOf(view: View, plantings: readonly Planting[], stretch: Stretch): Ri
   const [first] = plantings;
   const variety = garden.varieties.get(first?.variety ?? "");
   const crop = first === undefined ? undefined : cropOf(garden, first);
+  const lives = plantings.map((planting) => lifeOf(garden, planting, stretch.until).value);
   return {
     href: variety === undefined ? undefined : links.variety(variety.id),
     name: variety?.title ?? (crop === undefined ? words.sentences.bed.unnamed : capital(cropName(crop))),
     crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
     isNew: variety !== undefined && view.newVarieties.has(variety.id) && stretch.season.from === view.seasonStart,
-    told: plantings.map((planting) => tell(view, planting, stretch)).join(" "),
+    told: lives.map((life) => tell(view, life, stretch)).join(" "),
     // What was picked lies over what grew.
-    bars: plantings
-      .flatMap((planting) => barsOf(view, planting, stretch))
+    bars: lives
+      .flatMap((life) => barsOf(life, stretch))
       .sort((a, b) => Number(a.kind === "picked") - Number(b.kind === "picked")),
   };
 }
 
 /** First and last day on which it was picked in the season. */
-function pickedIn({ garden }: View, planting: Planting, { season, until }: Stretch): readonly Day[] {
-  const days = bookOf(garden)
-    .pickingsOf(planting)
-    .map(({ day }) => day);
-  const within = days.filter((day) => day >= season.from && day <= until);
+function pickedIn({ pickings }: Life, { season, until }: Stretch): readonly Day[] {
+  const within = pickings.filter((day) => day >= season.from && day <= until);
   return within.length === 0 ? [] : [within[0] ?? until, within.at(-1) ?? until];
 }
 
-function barsOf(view: View, planting: Planting, stretch: Stretch): readonly RibbonBar[] {
-  const { scale, until } = stretch;
-  const bar = (kind: RibbonBar["kind"], from: Day, to: Day) => ({ kind, ...scale.span(from, to) });
-  const [first, last] = pickedIn(view, planting, stretch);
-  const { season } = stretch;
-  const raised = raisedFrom(planting);
+function barsOf(life: Life, stretch: Stretch): readonly RibbonBar[] {
+  const { scale, season } = stretch;
+  const bar = (kind: RibbonBar["kind"], { from, to }: Span) => ({ kind, ...scale.span(from, to) });
+  const [first, last] = pickedIn(life, stretch);
+  const { raised, stood } = life;
   return [
-    ...(raised !== undefined && planting.since > season.from ? [bar("raised", raised, planting.since)] : []),
-    bar("grown", planting.since, planting.ended ?? until),
-    ...(first === undefined || last === undefined ? [] : [bar("picked", first, last)]),
+    ...(raised !== undefined && raised.to > season.from ? [bar("raised", raised)] : []),
+    bar("grown", stood),
+    ...(first === undefined || last === undefined ? [] : [bar("picked", { from: first, to: last })]),
   ];
 }
 
-/** The day on which it was sown away from its bed. */
-function raisedFrom({ sown, planted, since }: Planting): Day | undefined {
-  return sown !== undefined && planted !== undefined && sown < since ? sown : undefined;
-}
-
-function tell(view: View, planting: Planting, stretch: Stretch): string {
+function tell(view: View, life: Life, stretch: Stretch): string {
   const { season, until } = stretch;
-  const { locale, words } = view;
+  const { garden, locale, words } = view;
   const day = (of: Day | undefined) => (of === undefined ? undefined : locale.day(of, until));
-  const [first, last] = pickedIn(view, planting, stretch);
-  const isOlder = planting.since < season.from;
+  const bedName = (id: string | undefined) => {
+    const bed = garden.beds.get(id ?? "");
+    return bed && theBed(bed);
+  };
+  const { sown, planted, stood, movedFrom, over } = life;
+  const [first, last] = pickedIn(life, stretch);
+  const isOlder = stood.from < season.from;
   return words.ribbon.life({
-    since: isOlder ? String(yearOf(planting.since)) : undefined,
-    sown: isOlder ? undefined : day(planting.sown),
-    planted: isOlder || planting.planted === planting.sown ? undefined : day(planting.planted),
-    noted: day(planting.since) ?? "",
+    since: isOlder ? String(yearOf(stood.from)) : undefined,
+    sown: isOlder ? undefined : day(sown),
+    planted: isOlder ? undefined : day(planted),
+    // What came out of a seedbed was planted that day.
+    moved:
+      isOlder || movedFrom === undefined || planted === stood.from
+        ? undefined
+        : { day: locale.day(stood.from, until), from: bedName(movedFrom.bed) },
+    noted: locale.day(stood.from, until),
     first: day(first),
     last: first === last ? undefined : day(last),
-    over: day(planting.ended),
-    wasLost: planting.stage === "lost",
+    over: over && { day: locale.day(over.day, until), by: over.by, to: bedName(over.into?.bed) },
   });
 }

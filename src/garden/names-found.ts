@@ -1,0 +1,91 @@
+/** Which plants, beds and gear of a garden plain words name. */
+import { mentionsAny, plainWords } from "../language/index.ts";
+import type { Crop, Garden } from "../model.ts";
+
+/** Takes text as `plainWords` gives it; ids in the order of the records. */
+export interface Finder {
+  readonly beds: (plain: string) => readonly string[];
+  readonly varieties: (plain: string) => readonly string[];
+  readonly crops: (plain: string) => readonly string[];
+  readonly gear: (plain: string) => readonly string[];
+}
+
+const finders = new WeakMap<Garden["beds"], Finder>();
+
+export function finderOf(garden: Garden): Finder {
+  const made = finders.get(garden.beds);
+  if (made !== undefined) return made;
+  const by = <T extends { readonly id: string }>(records: Iterable<T>, names: (record: T) => readonly string[]) => {
+    const all = [...records].map((record) => ({ id: record.id, plain: names(record).map(plainWords) }));
+    return (plain: string) => all.filter((one) => mentionsAny(plain, one.plain)).map(({ id }) => id);
+  };
+  const plants = plantsNamed(garden);
+  const finder = {
+    beds: by(garden.beds.values(), ({ title, alsoCalled }) => [title, ...alsoCalled]),
+    varieties: (plain: string) => [...plants(plain).varieties],
+    crops: (plain: string) => [...plants(plain).crops],
+    gear: by(garden.gear.values(), ({ title, alsoCalled }) => [title, ...alsoCalled]),
+  };
+  finders.set(garden.beds, finder);
+  return finder;
+}
+
+interface Plants {
+  readonly varieties: ReadonlySet<string>;
+  readonly crops: ReadonlySet<string>;
+}
+
+/** The longest name at a place is what stands there: "sweet peas" are no peas. */
+function plantsNamed(garden: Garden): (plain: string) => Plants {
+  const byName = new Map<string, { readonly varieties: string[]; readonly crops: string[] }>();
+  const put = (name: string, kind: keyof Plants, id: string) => {
+    const words = plainWords(name).trim();
+    if (words === "") return;
+    const of = byName.get(words) ?? { varieties: [], crops: [] };
+    byName.set(words, of);
+    of[kind].push(id);
+  };
+  for (const { id, title, alsoSpelled } of garden.varieties.values())
+    for (const name of [title, ...alsoSpelled]) put(name, "varieties", id);
+  for (const { id, name, plural, alsoCalled } of [...garden.crops.values(), ...cropsAsked(garden)])
+    for (const called of [name, plural, ...alsoCalled]) put(called, "crops", id);
+  for (const { word, means } of garden.words) {
+    if ("crop" in means && !("kind" in means)) put(word, "crops", means.crop);
+    if ("variety" in means) put(word, "varieties", means.variety);
+  }
+  const most = Math.max(1, ...[...byName.keys()].map((name) => name.split(" ").length));
+  return (plain) => {
+    const words = plain.trim().split(" ");
+    const varieties = new Set<string>();
+    const crops = new Set<string>();
+    for (let at = 0; at < words.length; at += 1) {
+      for (let length = Math.min(most, words.length - at); length > 0; length -= 1) {
+        const name = words.slice(at, at + length).join(" ");
+        const named = byName.get(name) ?? byName.get(name.replace(/s$/, ""));
+        if (named === undefined) continue;
+        for (const id of named.varieties) varieties.add(id);
+        for (const id of named.crops) crops.add(id);
+        at += length - 1;
+        break;
+      }
+    }
+    return {
+      varieties: new Set([...garden.varieties.keys()].filter((id) => varieties.has(id))),
+      crops,
+    };
+  };
+}
+
+/** Crops that only questions name: no record tells what many of them are called. */
+function cropsAsked(garden: Garden): readonly Pick<Crop, "id" | "name" | "plural" | "alsoCalled">[] {
+  const ids = garden.readings.flatMap(({ as, readings }) =>
+    as === "question" ? readings.flatMap(({ events }) => events.flatMap(({ crop }) => crop ?? [])) : [],
+  );
+  return unique(ids)
+    .filter((id) => !garden.crops.has(id))
+    .map((id) => ({ id, name: id.replaceAll("-", " "), plural: `${id}s`, alsoCalled: [`${id}es`] }));
+}
+
+function unique(ids: readonly string[]): readonly string[] {
+  return [...new Set(ids)];
+}
