@@ -12,12 +12,17 @@ interface Of {
   readonly encoding?: string | undefined;
 }
 
+export interface TableOf extends Of {
+  /** Of a spreadsheet. */
+  readonly sheet?: string | undefined;
+}
+
 /** Files and notes said by name; the others are counted, and stand in --json. */
 const said = 60;
 
 const signs = { ",": "commas", ";": "semicolons", "\t": "tabs" } as const;
 
-export function sayTable(table: BroughtTable, of: Of): readonly string[] {
+export function sayTable(table: BroughtTable, of: TableOf): readonly string[] {
   const { varieties, notes, lines, told } = table;
   const taken = [
     ...(table.knownRows > 0 ? [`${count(table.knownRows, "row")} brought in before`] : []),
@@ -29,7 +34,7 @@ export function sayTable(table: BroughtTable, of: Of): readonly string[] {
     ...(table.knownFacts > 0 ? [`${count(table.knownFacts, "fact")} on record already`] : []),
   ];
   return [
-    `${of.name}: a table of ${count(table.rows, "row")}, its cells set off by ${signs[table.separator]}${readAs(of)}.`,
+    `${of.name}${of.sheet === undefined ? "" : `, sheet "${of.sheet}"`}: a table of ${count(table.rows, "row")}${table.separator === undefined ? "" : `, its cells set off by ${signs[table.separator]}`}${readAs(of)}.`,
     "",
     ...columnLines(table.columns),
     ...listed(varieties.map(({ file }) => file)),

@@ -22,8 +22,16 @@ import { factsOfRow, type RowFacts } from "./row-facts.ts";
 import { isMeant, linesOfRow, type MeantLine, sameFact, varietyCalled } from "./row-lines.ts";
 import { varietyFile } from "./variety-file.ts";
 
+/** The rows of a text, or of a sheet. */
+export interface TableToBring extends Pick<TextTable, "rows"> {
+  /** Of a text. */
+  readonly separator?: Separator | undefined;
+  /** Cells of which nothing could be read. */
+  readonly told?: readonly Told[] | undefined;
+}
+
 export interface TableRequest {
-  readonly table: TextTable;
+  readonly table: TableToBring;
   /** File name. */
   readonly name: string;
   readonly folder: RecordsFolder;
@@ -46,7 +54,7 @@ export interface ColumnShown extends TableColumn {
 }
 
 export interface BroughtTable {
-  readonly separator: Separator;
+  readonly separator: Separator | undefined;
   readonly columns: readonly ColumnShown[];
   readonly rows: number;
   /** Headings the person named that are not in the table. */
@@ -68,7 +76,7 @@ export async function bringTable(request: TableRequest): Promise<BroughtTable> {
   const heading = headingRow(table.rows, said);
   const headings = table.rows[heading ?? 0]?.cells.map(({ text }) => text) ?? [];
   const columns = matchColumns(headings, said);
-  const told: Told[] = [];
+  const told: Told[] = [...(table.told ?? [])];
   const rows = table.rows.slice((heading ?? 0) + 1).filter((row) => {
     const again = row.cells.every(({ text }, at) => text === "" || text === headings[at]);
     if (again) told.push({ line: row.line, what: "the headings again", isLoss: false });
