@@ -482,6 +482,8 @@ export interface Note {
   readonly photos: readonly string[];
   /** How the note describes photos it shows, where it does: private as the photo is. */
   readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
+  /** The sound file whose words it holds, relative to the records folder; nobody else is told of it. */
+  readonly voice?: string | undefined;
   readonly place: Place;
 }
 
@@ -681,6 +683,14 @@ export interface Photo {
 
 export type QuarterTurn = 90 | 180 | 270;
 
+/** What was spoken into a phone, as it lies among the photos. Always private. */
+export interface Sound {
+  /** Relative to the records folder. */
+  readonly file: string;
+  /** A text of its words beside it, likewise. */
+  readonly words?: string | undefined;
+}
+
 // ----------------------------------------------------------------------------------------------------------- records
 
 /** What the records room gives: everything a person wrote, checked, with all problems found. */
@@ -707,6 +717,8 @@ export interface Records {
   readonly clipFiles: readonly string[];
   /** What programs wrote beside them (XMP, a takeout's JSON), likewise. */
   readonly asideFiles: readonly string[];
+  /** Sound files found there, likewise. */
+  readonly sounds: readonly Sound[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */

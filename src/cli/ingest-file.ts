@@ -28,6 +28,7 @@ import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
 import { type SheetOptions, sheetOf } from "./ingest-sheet.ts";
+import { voiceBrought, voiceOf } from "./ingest-voice.ts";
 import type { Loaded } from "./load-garden.ts";
 import { sayDiary, sayFilm, sayTable, type TableOf } from "./past-words.ts";
 
@@ -144,7 +145,14 @@ async function bring(
       { name, sheet, isPublic },
     );
   }
+  if (/\.json$/i.test(name))
+    throw new CommandError(
+      `${name} holds words with times in a program's own form, which is not read here. Let that program write them as .vtt, .srt or .txt.`,
+    );
   if (kind === "unknown" || text === undefined) throw new CommandError(notKnown(name));
+  const voice = await voiceOf(options.file, garden, recordsDir, effects);
+  if (voice !== undefined)
+    return voiceBrought({ bytes, text, voice }, { garden, folder, today, date: options.date, isPublic });
   if (kind === "captions") {
     const day = filmDay(name, options.date);
     const beside = [...garden.episodes.values()].flatMap((episode) => captionFileOf(episode) ?? []);

@@ -1,5 +1,13 @@
 /** What a brought table, diary or film would become, for the terminal. */
-import type { BroughtDiary, BroughtFilm, BroughtTable, ColumnShown, NewFile, Told } from "../past/index.ts";
+import type {
+  BroughtDiary,
+  BroughtFilm,
+  BroughtTable,
+  BroughtVoice,
+  ColumnShown,
+  NewFile,
+  Told,
+} from "../past/index.ts";
 import { namesOfGarden } from "../records/index.ts";
 import { sayTime } from "../wrap/index.ts";
 import { sayHowRead, sayOpen, sayReadings } from "./reading-words.ts";
@@ -75,6 +83,24 @@ export function sayDiary(diary: BroughtDiary, of: Of): readonly string[] {
     "",
     ...(knownDays > 0 ? [`${count(knownDays, "day")} brought in before.`] : []),
     `${count(notes.length, "note")} to be written. ${sayHowRead(readings)}`,
+    ...(open === undefined ? [] : [open]),
+    ...privacy(of, notes.length),
+  ];
+}
+
+export function sayVoice(
+  { notes, records }: BroughtVoice,
+  of: Of & { readonly sound: string; readonly day: string; readonly bed: string | undefined },
+): readonly string[] {
+  const files = new Set(notes.map(({ file }) => file));
+  const readings = records.readings.filter(({ place }) => files.has(place.file));
+  const open = sayOpen(readings);
+  return [
+    `${of.name}: the words of ${of.sound}, of ${of.day}${of.bed === undefined ? "" : `, at ${of.bed}`}.`,
+    ...(notes.length === 0
+      ? ["Nothing is said in it."]
+      : ["", ...sayReadings(readings, records, namesOfGarden(records))]),
+    ...(notes.length === 0 ? [] : ["", `1 note to be written. ${sayHowRead(readings)}`]),
     ...(open === undefined ? [] : [open]),
     ...privacy(of, notes.length),
   ];

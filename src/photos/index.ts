@@ -31,3 +31,4 @@ export { recordsOfMoments } from "./records-of-moments.ts";
 export { filmFrame, NoFilmProgram } from "./still-frame.ts";
 export { type LapseOptions, publishTimeLapses, type TimeLapse } from "./time-lapses.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";
+export { type VoiceNote, waitingVoices } from "./voice-notes.ts";

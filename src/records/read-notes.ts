@@ -77,6 +77,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     story: body.story.filter(({ place: { line } }) => !isRemark(line)),
     photos,
     ...(described.length > 0 && { photoWords: described }),
+    ...(checked.front?.["voice note"] !== undefined && { voice: checked.front["voice note"] }),
     place: { file: parsed.file, line: 1, column: 1 },
   };
   const events = body.events.map((event) => (isRemark(event.place.line) ? { ...event, private: true } : event));

@@ -130,6 +130,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     photoFiles: places.photos,
     clipFiles: places.clips,
     asideFiles: places.asides,
+    sounds: places.sounds,
     photoSidecars,
     weatherFiles: places.weather,
     problems: sortProblems(problems),
