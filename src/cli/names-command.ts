@@ -45,10 +45,10 @@ function sayUsed(all: readonly UsedName[], language: string, today: string): rea
   return [
     ...[...Map.groupBy(all, ({ kind }) => kind)].flatMap(([kind, own]) => [
       kinds[kind],
-      ...own.flatMap(({ name, lines, first: from, last, files, near: alike }) => [
+      ...own.flatMap(({ name, lines, asked, first: from, last, files, near: alike }) => [
         ...wrapped(
           "  ",
-          `${name}: ${lines} ${lines === 1 ? "line" : "lines"}, ${from === last ? day(from) : `${day(from)} to ${day(last)}`}, ${files[0]}${files.length > 1 ? ` and ${files.length - 1} more` : ""}`,
+          `${name}: ${lines} ${lines === 1 ? "line" : "lines"}${askedOf(asked, lines)}, ${from === last ? day(from) : `${day(from)} to ${day(last)}`}, ${files[0]}${files.length > 1 ? ` and ${files.length - 1} more` : ""}`,
         ),
         ...alike.flatMap(({ name: other, by, described }) =>
           wrapped(
@@ -69,6 +69,11 @@ function sayUsed(all: readonly UsedName[], language: string, today: string): rea
       ? ['"plotreel new named" writes a file to fill in for each bed and variety.']
       : []),
   ];
+}
+
+function askedOf(asked: number, lines: number): string {
+  if (asked === 0) return "";
+  return asked === lines ? " (still asked about)" : ` (${asked} still asked about)`;
 }
 
 async function join(

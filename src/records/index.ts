@@ -38,7 +38,7 @@ export { questionProblem } from "./question-problem.ts";
 export { readFileAt } from "./read-file-at.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
-export { recordFolders } from "./record-places.ts";
+export { recordFolders, recordTexts } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
 export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";

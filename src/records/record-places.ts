@@ -109,6 +109,17 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
   return { ...placed, unread: unreadFiles(files, [...folderProblems, ...problems], recordFolders), problems };
 }
 
+/** The texts that are read as records: what else lies in the folder, or in others beside, is nobody's words. */
+export function recordTexts(files: readonly string[]): readonly string[] {
+  const { settings, words, varietiesTable: table, sidecars, ...places } = placeRecords(files);
+  const { sites, beds, varieties, gear, trials, episodes, notes } = places;
+  return [
+    ...[settings, words, table].filter((file) => file !== undefined),
+    ...[sites, beds, varieties, gear, trials, episodes, notes].flat().map(({ file }) => file),
+    ...sidecars.map(({ file }) => file).filter((file) => recordEnding.test(file)),
+  ].sort();
+}
+
 function recordsIn(files: readonly string[], problems: Problem[]): string[] {
   const [records, others] = [
     files.filter((file) => recordEnding.test(file)),
