@@ -193,7 +193,10 @@ export interface Stake {
 export interface Bed extends RecordFile {
   /** Site id. */
   readonly site?: string | undefined;
+  /** Former names too. */
   readonly alsoCalled: readonly string[];
+  /** What it was called before, and the last day of each name; undefined when it had no other. */
+  readonly was?: readonly FormerName[] | undefined;
   /** Metres. */
   readonly size?: { readonly length: number; readonly width: number } | undefined;
   /** Metres from the site's south-west corner: x to the east, y to the north. */
@@ -208,6 +211,12 @@ export interface Bed extends RecordFile {
   readonly inUseSince?: Day | undefined;
   readonly inUseUntil?: Day | undefined;
   readonly viewpoints: readonly Viewpoint[];
+}
+
+export interface FormerName {
+  readonly name: string;
+  /** The last day on which it was called so. */
+  readonly until: Day;
 }
 
 /** How a thing came to the person; decides what must be said about it. */
@@ -1012,6 +1021,8 @@ export type Turn =
   | { readonly is: "next year"; readonly plants: PlantsThen; readonly year: number | undefined }
   | { readonly is: "in use" | "trouble forgotten" }
   | { readonly is: "built" | "filled"; readonly what: string }
+  /** A bed that has another name from this day on. */
+  | { readonly is: "renamed"; readonly before: string; readonly now: string }
   | { readonly is: "to do"; readonly what: string; readonly due: Day | undefined }
   | { readonly is: "done" | "promised" | "kept" | "planned"; readonly what: string }
   | { readonly is: "overdue" | "owed"; readonly what: string; readonly due: Day };

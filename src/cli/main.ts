@@ -173,9 +173,13 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withRecords(program.command("names"))
-    .description("names that notes use and no file describes, and which are nearly the same; joins two")
+    .description(
+      "names that notes use and no file describes, and which are nearly the same; joins two, or renames a bed from a day on",
+    )
     .option("--join <names...>", "the name to be given up and the one to keep: shows the lines that would change")
-    .option("--write", "with --join: change these lines")
+    .option("--rename <names...>", "a bed's old name and its new one, with --from: shows what its file would say")
+    .option("--from <day>", "with --rename: the first day of the new name", day)
+    .option("--write", "with --join or --rename: change these lines")
     .option("--json", "as data")
     .action(async (options: LoadOptions & NamesOptions) =>
       finish(await names(await settling(options, effects), options, effects)),

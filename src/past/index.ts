@@ -10,5 +10,6 @@ export { type JoinedFile, joinedText, joinNames, type NamesJoined } from "./join
 export { type NamesUsed, namesUsed, type UsedKind, type UsedName } from "./names-used.ts";
 export { type NewFile, type Part, partOf, type Told } from "./new-file.ts";
 export { type PastKind, pastKind } from "./past-kind.ts";
+export { type BedRenamed, renameBed } from "./rename-bed.ts";
 export { openWorkbook, type SheetRead, type Workbook } from "./spreadsheet/read-workbook.ts";
 export type { WhyNot } from "./spreadsheet/zip-parts.ts";

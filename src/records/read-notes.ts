@@ -54,6 +54,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   if (day === undefined)
     return { note: undefined, events: [], problems, readings: [], linked: linked.map(({ photo }) => photo) };
   const said = { id: place.id, day, private: checked.private };
+  names.asOn(day);
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
   const bodyContext = { note: said, beds, names, settings };
   const body = keptReading(
