@@ -46,7 +46,8 @@ export async function bringVoice(request: VoiceRequest): Promise<BroughtVoice> {
 /** The day stands in front already. */
 function slugOfWords(name: string, day: Day): string {
   const slug = slugOf(name.replace(transcriptEnding, ".txt"));
-  return slug.replace(day, "").replace(/^-+|-+$/g, "") || "voice";
+  const words = slug.replace(day, "").split("-");
+  return words.filter((word) => word !== "").join("-") || "voice";
 }
 
 /** Milliseconds of silence after which another thing is spoken of, where no mark says so. */

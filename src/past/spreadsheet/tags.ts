@@ -41,9 +41,19 @@ const longestTag = 4_000;
 export function attributesOf({ rest }: Tag): ReadonlyMap<string, string> | undefined {
   if (rest.length > longestTag) return undefined;
   const found = new Map<string, string>();
-  for (const [, name = "", quoted, other] of rest.matchAll(/([^\s=<>"'/]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g))
-    found.set(name.slice(name.indexOf(":") + 1), plain(quoted ?? other ?? ""));
-  return found;
+  // Sign by sign and never back: a tag may be made to be slow.
+  for (let at = 0; ; ) {
+    const equals = rest.indexOf("=", at);
+    if (equals < 0) return found;
+    const name = rest.slice(at, equals).trim();
+    let open = equals + 1;
+    while (rest[open] === " ") open += 1;
+    const quote = rest[open];
+    const close = quote === '"' || quote === "'" ? rest.indexOf(quote, open + 1) : -1;
+    if (close < 0) return undefined;
+    found.set(name.slice(name.indexOf(":") + 1), plain(rest.slice(open + 1, close)));
+    at = close + 1;
+  }
 }
 
 const entities: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
