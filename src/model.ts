@@ -195,7 +195,10 @@ export interface Stake {
 export interface Bed extends RecordFile {
   /** Site id. */
   readonly site?: string | undefined;
+  /** Former names too. */
   readonly alsoCalled: readonly string[];
+  /** What it was called before, and the last day of each name; undefined when it had no other. */
+  readonly was?: readonly FormerName[] | undefined;
   /** Metres. */
   readonly size?: { readonly length: number; readonly width: number } | undefined;
   /** Metres from the site's south-west corner: x to the east, y to the north. */
@@ -210,6 +213,12 @@ export interface Bed extends RecordFile {
   readonly inUseSince?: Day | undefined;
   readonly inUseUntil?: Day | undefined;
   readonly viewpoints: readonly Viewpoint[];
+}
+
+export interface FormerName {
+  readonly name: string;
+  /** The last day on which it was called so. */
+  readonly until: Day;
 }
 
 /** How a thing came to the person; decides what must be said about it. */
@@ -484,6 +493,8 @@ export interface Note {
   readonly photos: readonly string[];
   /** How the note describes photos it shows, where it does: private as the photo is. */
   readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
+  /** The sound file whose words it holds, relative to the records folder; nobody else is told of it. */
+  readonly voice?: string | undefined;
   readonly place: Place;
 }
 
@@ -683,6 +694,14 @@ export interface Photo {
 
 export type QuarterTurn = 90 | 180 | 270;
 
+/** What was spoken into a phone, as it lies among the photos. Always private. */
+export interface Sound {
+  /** Relative to the records folder. */
+  readonly file: string;
+  /** A text of its words beside it, likewise. */
+  readonly words?: string | undefined;
+}
+
 // ----------------------------------------------------------------------------------------------------------- records
 
 /** What the records room gives: everything a person wrote, checked, with all problems found. */
@@ -709,6 +728,8 @@ export interface Records {
   readonly clipFiles: readonly string[];
   /** What programs wrote beside them (XMP, a takeout's JSON), likewise. */
   readonly asideFiles: readonly string[];
+  /** Sound files found there, likewise. */
+  readonly sounds: readonly Sound[];
   readonly photoSidecars: ReadonlyMap<string, PhotoSidecar>;
   readonly weatherFiles: readonly string[];
   /** Sorted by file, line, column, rule. */
@@ -1002,6 +1023,8 @@ export type Turn =
   | { readonly is: "next year"; readonly plants: PlantsThen; readonly year: number | undefined }
   | { readonly is: "in use" | "trouble forgotten" }
   | { readonly is: "built" | "filled"; readonly what: string }
+  /** A bed that has another name from this day on. */
+  | { readonly is: "renamed"; readonly before: string; readonly now: string }
   | { readonly is: "to do"; readonly what: string; readonly due: Day | undefined }
   | { readonly is: "done" | "promised" | "kept" | "planned"; readonly what: string }
   | { readonly is: "overdue" | "owed"; readonly what: string; readonly due: Day };

@@ -88,6 +88,7 @@ function bareRecords(photoFiles: readonly string[]): Records {
     photoFiles,
     clipFiles: [],
     asideFiles: [],
+    sounds: [],
     photoSidecars: none,
     weatherFiles: [],
     problems: [],

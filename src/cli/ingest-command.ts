@@ -1,6 +1,7 @@
 /** `plotreel ingest FOLDER`: brings photos from a phone or a card into the records. Copies; never overwrites, never deletes. */
 import path from "node:path";
 import { type IngestSummary, ingestFolder, isLoss, type LeftReason } from "../photos/index.ts";
+import { besideName, momentName, transcriptEnding } from "../records/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -27,7 +28,13 @@ export async function ingest(loaded: Loaded, options: IngestCommandOptions, effe
   });
   report.end();
   if (options.json === true) effects.out(JSON.stringify(summary, null, 2));
-  else for (const line of summaryLines(summary, options.dryRun === true)) effects.out(line);
+  else {
+    const lines = [
+      ...summaryLines(summary, options.dryRun === true),
+      ...(options.dryRun === true ? [] : wordsToRead(summary, path.relative(effects.cwd, recordsDir))),
+    ];
+    for (const line of lines) effects.out(line);
+  }
   if (summary.stopped !== undefined)
     throw new CommandError(
       `Stopped early: ${summary.stopped}. What was brought in until then is whole; do not clear the card. Run the same command again to go on.`,
@@ -37,13 +44,14 @@ export async function ingest(loaded: Loaded, options: IngestCommandOptions, effe
 }
 
 const LEFT: Readonly<Record<LeftReason, string>> = {
-  "no photo": "neither a photo nor a film that is read",
-  "words of no photo": "words that lie beside no photo",
+  "no photo": "no photo, film or sound that is read",
+  "words of no photo": "words that lie beside no photo and no sound",
   "aside of no photo": "a program's file that lies beside no photo",
   "other words there": "a file of that name with other words is in the records, and stays as it is",
   empty: "empty",
   "no picture in it": "has a photo's name but no picture in it",
   "no film in it": "has a film's name but no film in it",
+  "no sound in it": "has a sound's name but no sound in it",
   link: "a link",
   hidden: "hidden",
   "camera's own": "a camera's or a system's own file",
@@ -71,6 +79,25 @@ function summaryLines(summary: IngestSummary, dryRun: boolean): readonly string[
   return [...lines, ...left, `${counts.join(", ")}.`, ...lost, ...answer(summary, losses.length, dryRun)];
 }
 
+/** What was spoken becomes a note only when the person has seen how it is read. */
+function wordsToRead({ broughtIn, alreadyThere }: IngestSummary, recordsDir: string): readonly string[] {
+  const sounds = new Set(broughtIn.filter(({ is }) => is === "sound").map(({ to }) => momentName(to)));
+  const words = [...broughtIn, ...alreadyThere].filter(
+    ({ to }) => transcriptEnding.test(to) && sounds.has(momentName(besideName(to))),
+  );
+  if (words.length === 0) return [];
+  return [
+    "",
+    `${words.length === 1 ? "A voice note has" : `${words.length} voice notes have`} words beside ${words.length === 1 ? "it" : "them"}. This shows how they are read, and writes a note of them if you like:`,
+    ...words.slice(0, namesSaid).map(({ to }) => `  plotreel ingest ${quoted(path.join(recordsDir, to))}`),
+    ...(words.length > namesSaid ? [`  and ${words.length - namesSaid} more, which "plotreel check" names`] : []),
+  ];
+}
+
+function quoted(file: string): string {
+  return /[^\w./\\:-]/.test(file) ? JSON.stringify(file) : file;
+}
+
 /** The last line: may the card be cleared? A dry run and a run that stopped early do not say so. */
 function answer({ safeToClear, stopped }: IngestSummary, losses: number, dryRun: boolean): readonly string[] {
   if (stopped !== undefined) return [];
@@ -84,10 +111,12 @@ function answer({ safeToClear, stopped }: IngestSummary, losses: number, dryRun:
 function counted(broughtIn: IngestSummary["broughtIn"]): string {
   const photos = broughtIn.filter(({ is }) => is === "photo" || is === "raw").length;
   const films = broughtIn.filter(({ is }) => is === "film").length;
-  const beside = broughtIn.length - photos - films;
+  const sounds = broughtIn.filter(({ is }) => is === "sound").length;
+  const beside = broughtIn.length - photos - films - sounds;
   const parts = [
     `${photos} ${photos === 1 ? "photo" : "photos"}`,
     ...(films > 0 ? [`${films} ${films === 1 ? "clip" : "clips"}`] : []),
+    ...(sounds > 0 ? [`${sounds} ${sounds === 1 ? "voice note" : "voice notes"}`] : []),
     ...(beside > 0 ? [`${files(beside)} beside them`] : []),
   ];
   return parts.length > 1 ? `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}` : (parts[0] ?? "");

@@ -10,6 +10,7 @@ import {
   type Part,
   partOf,
   pastKind,
+  type TableRequest,
 } from "../past/index.ts";
 import { BroughtInList } from "../photos/index.ts";
 import {
@@ -26,10 +27,12 @@ import {
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
+import { type SheetOptions, sheetOf } from "./ingest-sheet.ts";
+import { voiceBrought, voiceOf } from "./ingest-voice.ts";
 import type { Loaded } from "./load-garden.ts";
-import { sayDiary, sayFilm, sayTable } from "./past-words.ts";
+import { sayDiary, sayFilm, sayTable, type TableOf } from "./past-words.ts";
 
-export interface IngestFileOptions {
+export interface IngestFileOptions extends SheetOptions {
   /** Relative to the current folder, or absolute. */
   readonly file: string;
   readonly dryRun?: boolean | undefined;
@@ -39,7 +42,6 @@ export interface IngestFileOptions {
   readonly date?: string | undefined;
   readonly dates?: DayOrder | undefined;
   readonly public?: boolean | undefined;
-  readonly json?: boolean | undefined;
 }
 
 /** What a file brings, ready to be written. */
@@ -97,7 +99,9 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
 
 /** What only a file can be told. */
 export function refuseForFolder(options: Omit<IngestFileOptions, "file">): void {
-  const given = (["write", "columns", "date", "dates", "public"] as const).find((key) => options[key] !== undefined);
+  const given = (["write", "columns", "sheet", "date", "dates", "public"] as const).find(
+    (key) => options[key] !== undefined,
+  );
   if (given !== undefined)
     throw new CommandError(`--${given} is for one file; a folder of photos is brought in without it.`);
 }
@@ -131,8 +135,24 @@ async function bring(
       ? "UTF-16"
       : "Windows-1252"
     : undefined;
-  if (kind === "spreadsheet") throw new CommandError(saveAsCsv(name));
+  if (kind === "other spreadsheet") throw new CommandError(saveAsCsv(name));
+  if (options.sheet !== undefined && kind !== "workbook")
+    throw new CommandError(`--sheet is for a spreadsheet (.xlsx), and ${name} is none.`);
+  if (kind === "workbook") {
+    const { sheet, ...table } = await sheetOf(bytes, name, options, effects);
+    return tableBrought(
+      { ...shared, table, records: garden, said: options.columns ?? new Map() },
+      { name, sheet, isPublic },
+    );
+  }
+  if (/\.json$/i.test(name))
+    throw new CommandError(
+      `${name} holds words with times in a program's own form, which is not read here. Let that program write them as .vtt, .srt or .txt.`,
+    );
   if (kind === "unknown" || text === undefined) throw new CommandError(notKnown(name));
+  const voice = await voiceOf(options.file, garden, recordsDir, effects);
+  if (voice !== undefined)
+    return voiceBrought({ bytes, text, voice }, { garden, folder, today, date: options.date, isPublic });
   if (kind === "captions") {
     const day = filmDay(name, options.date);
     const beside = [...garden.episodes.values()].flatMap((episode) => captionFileOf(episode) ?? []);
@@ -165,7 +185,15 @@ async function bring(
     };
   }
   const read = readTextTable(text) ?? { separator: "," as const, rows: rowsOfOne(text) };
-  const table = await bringTable({ ...shared, table: read, records: garden, said: options.columns ?? new Map() });
+  return tableBrought(
+    { ...shared, table: read, records: garden, said: options.columns ?? new Map() },
+    { name, encoding, isPublic },
+  );
+}
+
+async function tableBrought(request: TableRequest, of: TableOf): Promise<Brought> {
+  const { name } = of;
+  const table = await bringTable(request);
   const [unknown] = table.noSuchHeading;
   if (unknown !== undefined)
     throw new CommandError(
@@ -186,7 +214,7 @@ async function bring(
   return {
     files: [...table.varieties, ...table.notes],
     parts: table.parts,
-    lines: sayTable(table, { name, encoding, isPublic }),
+    lines: sayTable(table, of),
     data: table,
     isShort: table.told.some(({ isLoss }) => isLoss !== false),
   };
@@ -210,13 +238,13 @@ function filmDay(name: string, date: string | undefined): string {
 
 function saveAsCsv(name: string): string {
   return (
-    `${name} is a spreadsheet's own file, which is not read here. Open it, choose "Save as" or "Export", and save each sheet ` +
-    "as CSV (UTF-8 if it asks); then bring that file in."
+    `${name} is a spreadsheet's file of a kind that is not read here. Open it, choose "Save as" or "Export", and save it as XLSX, ` +
+    "or each sheet as CSV (UTF-8 if it asks); then bring that file in."
   );
 }
 
 function notKnown(name: string): string {
-  return `${name} is no table (.csv, .tsv), no text (.txt, .md) and no captions (.vtt, .srt, .sbv, .ass). Photos are brought in by their folder.`;
+  return `${name} is no table (.csv, .tsv, .xlsx), no text (.txt, .md) and no captions (.vtt, .srt, .sbv, .ass). Photos are brought in by their folder.`;
 }
 
 function noHeading(name: string, headings: readonly string[]): string {

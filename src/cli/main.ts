@@ -136,7 +136,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description(
       "bring in photos by bed and viewpoint, or by day; or a table, a diary or an old film's captions; never overwrites or deletes",
     )
-    .argument("<folder-or-file>", "a phone's or a card's folder of photos; or one file: .csv, .txt, .md, .vtt, .srt")
+    .argument(
+      "<folder-or-file>",
+      "a phone's or a card's folder of photos; or one file: .csv, .xlsx, .txt, .md, .vtt, .srt",
+    )
     .option("--dry-run", "say what would be done, and do nothing")
     .option("--write", "of a file: write what is shown without it")
     .option(
@@ -144,6 +147,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       'of a table: what headings mean, such as "Name=variety,From=source"; "-" leaves one out',
       columnsSaid,
     )
+    .option("--sheet <name>", "of a spreadsheet: the sheet to bring in, where several hold rows")
     .option(
       "--date <day>",
       "of captions: the day of the film; of a table or diary: the year of days that say none",
@@ -169,9 +173,13 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     );
 
   withRecords(program.command("names"))
-    .description("names that notes use and no file describes, and which are nearly the same; joins two")
+    .description(
+      "names that notes use and no file describes, and which are nearly the same; joins two, or renames a bed from a day on",
+    )
     .option("--join <names...>", "the name to be given up and the one to keep: shows the lines that would change")
-    .option("--write", "with --join: change these lines")
+    .option("--rename <names...>", "a bed's old name and its new one, with --from: shows what its file would say")
+    .option("--from <day>", "with --rename: the first day of the new name", day)
+    .option("--write", "with --join or --rename: change these lines")
     .option("--json", "as data")
     .action(async (options: LoadOptions & NamesOptions) =>
       finish(await names(await settling(options, effects), options, effects)),

@@ -11,19 +11,26 @@ import {
 } from "../past/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
+import { rename } from "./rename-command.ts";
 import type { Settling } from "./settle-command.ts";
 import { wrapped } from "./wrapped-text.ts";
 
 export interface NamesOptions {
   /** The name to be given up, and the one to keep. */
   readonly join?: readonly string[] | undefined;
+  /** The old name of a bed, and the new one. */
+  readonly rename?: readonly string[] | undefined;
+  /** The first day of the new name. */
+  readonly from?: string | undefined;
   readonly write?: boolean | undefined;
   readonly json?: boolean | undefined;
 }
 
 export async function names(settling: Settling, options: NamesOptions, effects: Effects): Promise<number> {
+  if (options.from !== undefined && options.rename === undefined) throw new CommandError("--from belongs to --rename.");
+  if (options.rename !== undefined) return rename(settling, options.rename, options, effects);
   if (options.join !== undefined) return join(settling, options.join, options, effects);
-  if (options.write === true) throw new CommandError("--write belongs to --join.");
+  if (options.write === true) throw new CommandError("--write belongs to --join and --rename.");
   const records = await settling.records();
   const used = namesUsed(records);
   if (options.json === true) effects.out(JSON.stringify(used, null, 2));
@@ -45,10 +52,10 @@ function sayUsed(all: readonly UsedName[], language: string, today: string): rea
   return [
     ...[...Map.groupBy(all, ({ kind }) => kind)].flatMap(([kind, own]) => [
       kinds[kind],
-      ...own.flatMap(({ name, lines, first: from, last, files, near: alike }) => [
+      ...own.flatMap(({ name, lines, asked, first: from, last, files, near: alike }) => [
         ...wrapped(
           "  ",
-          `${name}: ${lines} ${lines === 1 ? "line" : "lines"}, ${from === last ? day(from) : `${day(from)} to ${day(last)}`}, ${files[0]}${files.length > 1 ? ` and ${files.length - 1} more` : ""}`,
+          `${name}: ${lines} ${lines === 1 ? "line" : "lines"}${askedOf(asked, lines)}, ${from === last ? day(from) : `${day(from)} to ${day(last)}`}, ${files[0]}${files.length > 1 ? ` and ${files.length - 1} more` : ""}`,
         ),
         ...alike.flatMap(({ name: other, by, described }) =>
           wrapped(
@@ -69,6 +76,11 @@ function sayUsed(all: readonly UsedName[], language: string, today: string): rea
       ? ['"plotreel new named" writes a file to fill in for each bed and variety.']
       : []),
   ];
+}
+
+function askedOf(asked: number, lines: number): string {
+  if (asked === 0) return "";
+  return asked === lines ? " (still asked about)" : ` (${asked} still asked about)`;
 }
 
 async function join(

@@ -1,5 +1,13 @@
 /** What a brought table, diary or film would become, for the terminal. */
-import type { BroughtDiary, BroughtFilm, BroughtTable, ColumnShown, NewFile, Told } from "../past/index.ts";
+import type {
+  BroughtDiary,
+  BroughtFilm,
+  BroughtTable,
+  BroughtVoice,
+  ColumnShown,
+  NewFile,
+  Told,
+} from "../past/index.ts";
 import { namesOfGarden } from "../records/index.ts";
 import { sayTime } from "../wrap/index.ts";
 import { sayHowRead, sayOpen, sayReadings } from "./reading-words.ts";
@@ -12,12 +20,17 @@ interface Of {
   readonly encoding?: string | undefined;
 }
 
+export interface TableOf extends Of {
+  /** Of a spreadsheet. */
+  readonly sheet?: string | undefined;
+}
+
 /** Files and notes said by name; the others are counted, and stand in --json. */
 const said = 60;
 
 const signs = { ",": "commas", ";": "semicolons", "\t": "tabs" } as const;
 
-export function sayTable(table: BroughtTable, of: Of): readonly string[] {
+export function sayTable(table: BroughtTable, of: TableOf): readonly string[] {
   const { varieties, notes, lines, told } = table;
   const taken = [
     ...(table.knownRows > 0 ? [`${count(table.knownRows, "row")} brought in before`] : []),
@@ -29,7 +42,7 @@ export function sayTable(table: BroughtTable, of: Of): readonly string[] {
     ...(table.knownFacts > 0 ? [`${count(table.knownFacts, "fact")} on record already`] : []),
   ];
   return [
-    `${of.name}: a table of ${count(table.rows, "row")}, its cells set off by ${signs[table.separator]}${readAs(of)}.`,
+    `${of.name}${of.sheet === undefined ? "" : `, sheet "${of.sheet}"`}: a table of ${count(table.rows, "row")}${table.separator === undefined ? "" : `, its cells set off by ${signs[table.separator]}`}${readAs(of)}.`,
     "",
     ...columnLines(table.columns),
     ...listed(varieties.map(({ file }) => file)),
@@ -70,6 +83,24 @@ export function sayDiary(diary: BroughtDiary, of: Of): readonly string[] {
     "",
     ...(knownDays > 0 ? [`${count(knownDays, "day")} brought in before.`] : []),
     `${count(notes.length, "note")} to be written. ${sayHowRead(readings)}`,
+    ...(open === undefined ? [] : [open]),
+    ...privacy(of, notes.length),
+  ];
+}
+
+export function sayVoice(
+  { notes, records }: BroughtVoice,
+  of: Of & { readonly sound: string; readonly day: string; readonly bed: string | undefined },
+): readonly string[] {
+  const files = new Set(notes.map(({ file }) => file));
+  const readings = records.readings.filter(({ place }) => files.has(place.file));
+  const open = sayOpen(readings);
+  return [
+    `${of.name}: the words of ${of.sound}, of ${of.day}${of.bed === undefined ? "" : `, at ${of.bed}`}.`,
+    ...(notes.length === 0
+      ? ["Nothing is said in it."]
+      : ["", ...sayReadings(readings, records, namesOfGarden(records))]),
+    ...(notes.length === 0 ? [] : ["", `1 note to be written. ${sayHowRead(readings)}`]),
     ...(open === undefined ? [] : [open]),
     ...privacy(of, notes.length),
   ];

@@ -2,7 +2,7 @@
 import type { Day, Event, Records } from "../model.ts";
 import { type RecordsFolder, readRecords } from "../records/index.ts";
 import type { DayOrder } from "./cell-days.ts";
-import { freeName, type NewFile, type Part, partOf, recordOf, slugOf, type Told, withFiles } from "./new-file.ts";
+import { FreeNames, type NewFile, type Part, partOf, recordOf, slugOf, type Told, withFiles } from "./new-file.ts";
 import { readDiary } from "./read-diary.ts";
 import { sameFact } from "./row-lines.ts";
 
@@ -36,7 +36,7 @@ export interface BroughtDiary {
 export async function bringDiary(request: DiaryRequest): Promise<BroughtDiary> {
   const { text, name, folder, today, known, isPublic } = request;
   const { days, told } = readDiary(text, request);
-  const taken = new Set(await folder.list());
+  const free = new FreeNames(await folder.list());
   const notes: NewFile[] = [];
   const parts: Part[] = [];
   let knownDays = 0;
@@ -54,15 +54,15 @@ export async function bringDiary(request: DiaryRequest): Promise<BroughtDiary> {
       knownDays += 1;
       continue;
     }
-    const file = freeName(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`, taken);
-    taken.add(file);
+    const file = free.take(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`);
     notes.push({ file, content: recordOf([`date: ${day}`, ...(isPublic ? [] : ["private: true"])], `${body}\n`) });
     for (const line of body.split("\n")) if (line !== "") parts.push(lineOf(day, line, file));
   }
   const records = await readRecords(withFiles(folder, notes), { today });
   const added = new Set(notes.map(({ file }) => file));
+  const onDay = Map.groupBy(request.before.events, (event) => event.day);
   const twice = records.events.flatMap((event) => {
-    const there = added.has(event.place.file) ? request.before.events.find((one) => isSame(one, event)) : undefined;
+    const there = added.has(event.place.file) ? onDay.get(event.day)?.find((one) => isSame(one, event)) : undefined;
     return there === undefined ? [] : [{ event, there }];
   });
   return { notes, records, twice, days: notes.length + knownDays, knownDays, told, parts };

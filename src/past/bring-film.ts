@@ -1,7 +1,7 @@
 /** Captions of a film that is out already, as an episode of its day, with what is named in them. */
 import type { Day, Episode, Garden } from "../model.ts";
 import { filmingDay, type GlossaryWord, hearFilm, openCaptions, sayTime } from "../wrap/index.ts";
-import { freeName, type NewFile, type Part, partOf, recordOf, slugOf } from "./new-file.ts";
+import { FreeNames, type NewFile, type Part, partOf, recordOf, slugOf } from "./new-file.ts";
 
 export interface FilmToBring {
   readonly bytes: Uint8Array;
@@ -46,7 +46,7 @@ export function bringFilm({ bytes, name, garden, glossary, day, files, isPublic,
   );
   const folders = new Set(files.map((file) => file.split("/").slice(0, 2).join("/")));
   const slug = slugOf(name).replace(new RegExp(`^${day}-?`), "");
-  const folder = freeName(`episodes/${day}${slug === "" ? "" : `-${slug}`}`, folders);
+  const folder = new FreeNames(folders).take(`episodes/${day}${slug === "" ? "" : `-${slug}`}`);
   const index = `${folder}/index.md`;
   const front = [`date: ${day}`, "status: filmed", ...(isPublic ? [] : ["private: true"])];
   const record = { file: index, content: recordOf(front, remarkOf(named)) };

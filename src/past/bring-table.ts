@@ -5,7 +5,9 @@ import {
   idOfName,
   matchColumns,
   type Names,
+  type NoteCache,
   namesOfGarden,
+  type ParsedNote,
   type RecordsFolder,
   readRecords,
   type SaidColumns,
@@ -15,13 +17,21 @@ import {
   unknownHeadings,
 } from "../records/index.ts";
 import { type DayOrder, provenOrder } from "./cell-days.ts";
-import { freeName, type NewFile, type Part, partOf, recordOf, slugOf, type Told, withFiles } from "./new-file.ts";
+import { FreeNames, type NewFile, type Part, partOf, recordOf, slugOf, type Told, withFiles } from "./new-file.ts";
 import { factsOfRow, type RowFacts } from "./row-facts.ts";
 import { isMeant, linesOfRow, type MeantLine, sameFact, varietyCalled } from "./row-lines.ts";
 import { varietyFile } from "./variety-file.ts";
 
+/** The rows of a text, or of a sheet. */
+export interface TableToBring extends Pick<TextTable, "rows"> {
+  /** Of a text. */
+  readonly separator?: Separator | undefined;
+  /** Cells of which nothing could be read. */
+  readonly told?: readonly Told[] | undefined;
+}
+
 export interface TableRequest {
-  readonly table: TextTable;
+  readonly table: TableToBring;
   /** File name. */
   readonly name: string;
   readonly folder: RecordsFolder;
@@ -44,7 +54,7 @@ export interface ColumnShown extends TableColumn {
 }
 
 export interface BroughtTable {
-  readonly separator: Separator;
+  readonly separator: Separator | undefined;
   readonly columns: readonly ColumnShown[];
   readonly rows: number;
   /** Headings the person named that are not in the table. */
@@ -66,7 +76,7 @@ export async function bringTable(request: TableRequest): Promise<BroughtTable> {
   const heading = headingRow(table.rows, said);
   const headings = table.rows[heading ?? 0]?.cells.map(({ text }) => text) ?? [];
   const columns = matchColumns(headings, said);
-  const told: Told[] = [];
+  const told: Told[] = [...(table.told ?? [])];
   const rows = table.rows.slice((heading ?? 0) + 1).filter((row) => {
     const again = row.cells.every(({ text }, at) => text === "" || text === headings[at]);
     if (again) told.push({ line: row.line, what: "the headings again", isLoss: false });
@@ -107,10 +117,12 @@ export async function bringTable(request: TableRequest): Promise<BroughtTable> {
     names,
     told,
   );
-  const withVarieties = await readRecords(withFiles(request.folder, described.files), { today });
+  // The folder is read twice, and each file taken apart once.
+  const cache = new Map<string, ParsedNote>();
+  const withVarieties = await readRecords(withFiles(request.folder, described.files), { today, cache });
   const noted = await notesOf(
     fresh.map(({ facts }) => facts),
-    request,
+    { ...request, cache },
     withVarieties,
     described.files,
     told,
@@ -230,7 +242,7 @@ function together(first: RowFacts, second: RowFacts, told: Told[]): RowFacts {
 
 async function notesOf(
   all: readonly RowFacts[],
-  { name, folder, isPublic, records, today }: TableRequest,
+  { name, folder, isPublic, records, today, cache }: TableRequest & { readonly cache: NoteCache },
   withVarieties: Records,
   varieties: readonly NewFile[],
   told: Told[],
@@ -239,12 +251,13 @@ async function notesOf(
   const place = { file: name, line: 1, column: 1 };
   const fileOf = new Map<number, string>();
   const meant: MeantLine[] = [];
+  const onDay = Map.groupBy(records.events, ({ day }) => day);
   let known = 0;
   for (const facts of all) {
     const { lines, told: left } = linesOfRow(facts, names, { ...place, line: facts.line });
     told.push(...left);
     for (const line of lines) {
-      const there = records.events.find((event) => sameFact(event, line.meant));
+      const there = onDay.get(line.meant.day)?.find((event) => sameFact(event, line.meant));
       if (there === undefined) meant.push(line);
       else {
         known += 1;
@@ -252,22 +265,23 @@ async function notesOf(
       }
     }
   }
-  const taken = new Set(await folder.list());
+  const taken = await folder.list();
   const notes = noteFiles(meant, { name, isPublic, taken });
-  const read = await readRecords(withFiles(folder, [...varieties, ...notes.map(({ note }) => note)]), { today });
+  const read = await readRecords(withFiles(folder, [...varieties, ...notes.map(({ note }) => note)]), { today, cache });
+  const noteOf = new Map(notes.flatMap(({ note, lines }) => lines.map((line) => [line, note.file] as const)));
+  const readingsOf = Map.groupBy(read.readings, ({ place: { file }, text }) => `${file}\n${text}`);
   const right = meant.filter((line) => {
-    const file = notes.find(({ lines }) => lines.includes(line))?.note.file;
-    const readings = read.readings.filter(({ place: at, text }) => at.file === file && text === plainOf(line.line));
-    const isRight = readings.some(
+    const readings = readingsOf.get(`${noteOf.get(line)}\n${plainOf(line.line)}`);
+    const isRight = readings?.some(
       ({ as, events }) =>
         as === "facts" && events.length === 1 && events[0] !== undefined && isMeant(events[0], line.meant),
     );
-    if (!isRight)
+    if (isRight !== true)
       told.push({
         line: line.row,
         what: `"${line.line}" on ${line.meant.day} would not be read as it is meant: write it yourself`,
       });
-    return isRight;
+    return isRight === true;
   });
   const kept = noteFiles(right, { name, isPublic, taken });
   for (const { note, lines } of kept) for (const { row } of lines) fileOf.set(row, note.file);
@@ -282,16 +296,15 @@ function plainOf(line: string): string {
 /** A note for each day; what the table marks as private stands in a note of its own. */
 function noteFiles(
   meant: readonly MeantLine[],
-  { name, isPublic, taken }: { readonly name: string; readonly isPublic: boolean; readonly taken: ReadonlySet<string> },
+  { name, isPublic, taken }: { readonly name: string; readonly isPublic: boolean; readonly taken: readonly string[] },
 ): readonly { readonly note: NewFile; readonly lines: readonly MeantLine[] }[] {
   const groups = Map.groupBy(meant, (line) => `${line.meant.day} ${!isPublic || line.private ? "private" : ""}`);
-  const used = new Set(taken);
+  const free = new FreeNames(taken);
   return [...groups]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([key, lines]) => {
       const [day = "", mark] = key.split(" ");
-      const file = freeName(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`, used);
-      used.add(file);
+      const file = free.take(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`);
       const front = [`date: ${day}`, ...(mark === "private" ? ["private: true"] : [])];
       return { note: { file, content: recordOf(front, lines.map(({ line }) => `- ${line}\n`).join("")) }, lines };
     });

@@ -2,16 +2,18 @@
 import type { Records } from "../model.ts";
 import {
   decodeText,
+  idOfName,
   type Names,
   namesOfGarden,
   nearestName,
   normaliseName,
   type RecordsFolder,
   readRecords,
+  recordTexts,
   type Word,
   wordsOf,
 } from "../records/index.ts";
-import type { UsedKind } from "./names-used.ts";
+import { askedEvents, namesUsed, type UsedKind } from "./names-used.ts";
 import { withFiles } from "./new-file.ts";
 
 export interface JoinedLine {
@@ -58,9 +60,9 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
   const names = namesOfGarden(records);
   const kind = kindOf(from, records, names);
   if (typeof kind !== "string") return kind;
-  const id = kind === "source" ? undefined : names.find(kind, from);
+  const id = kind === "source" ? undefined : (names.find(kind, from) ?? idOfName(from));
   const own = new Set(
-    records.events
+    [...records.events, ...askedEvents(records)]
       .filter((event) =>
         kind === "bed"
           ? event.bed === id || event.toBed === id
@@ -72,7 +74,7 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
   );
   const all = await folder.list();
   const files: JoinedFile[] = [];
-  for (const file of all.filter((name) => /\.md$|^varieties\.csv$/i.test(name))) {
+  for (const file of recordTexts(all)) {
     const { text } = decodeText(await folder.read(file));
     if (text === undefined) continue;
     const said = (line: number) => own.has(`${file}:${line}`);
@@ -125,6 +127,8 @@ function kindOf(from: string, records: Records, names: Names): UsedKind | { read
   }
   const sources = sourceNames(records);
   if (sources.includes(from)) return "source";
+  const asked = namesUsed(records).names.find(({ name }) => name === from);
+  if (asked !== undefined) return asked.kind;
   const used = [...records.beds.values(), ...records.varieties.values()].map(({ title }) => title);
   const near = nearestName(from, [...used, ...sources]);
   return {

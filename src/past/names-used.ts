@@ -1,7 +1,7 @@
 /** Names that notes use and no file describes: how often, from when to when and where, and which others are nearly the same. */
-import type { Day, Place, Records } from "../model.ts";
+import type { Day, Event, LineReading, Place, Records } from "../model.ts";
 import { compare } from "../order.ts";
-import { nearestSpellings, normaliseName } from "../records/index.ts";
+import { idOfName, nearestSpellings, normaliseName } from "../records/index.ts";
 import { soundLikeness, soundOf } from "../wrap/index.ts";
 
 export type UsedKind = "bed" | "variety" | "source";
@@ -18,6 +18,8 @@ export interface UsedName {
   readonly name: string;
   /** Lines of notes that use it. */
   readonly lines: number;
+  /** Those of them that are still asked about. */
+  readonly asked: number;
   readonly first: Day;
   readonly last: Day;
   /** Notes, the earliest first. */
@@ -32,6 +34,7 @@ export interface NamesUsed {
 interface Use {
   readonly day: Day;
   readonly place: Place;
+  readonly isAsked?: true;
 }
 
 /** How alike two names must sound to be told as one that may be the other. */
@@ -57,7 +60,8 @@ export function namesUsed(records: Records): NamesUsed {
       return {
         kind,
         name,
-        lines: new Set(own.map(({ place: { file, line } }) => `${file}:${line}`)).size,
+        lines: linesOf(own),
+        asked: linesOf(own.filter(({ isAsked }) => isAsked === true)),
         first: own[0]?.day ?? "",
         last: own.at(-1)?.day ?? "",
         files: [...new Set(own.map(({ place }) => place.file))],
@@ -66,6 +70,27 @@ export function namesUsed(records: Records): NamesUsed {
     });
   });
   return { names: names.sort((a, b) => compare(a.kind, b.kind) || b.lines - a.lines || compare(a.name, b.name)) };
+}
+
+function linesOf(uses: readonly Use[]): number {
+  return new Set(uses.map(({ place: { file, line } }) => `${file}:${line}`)).size;
+}
+
+/** What lines would tell that are still asked about, however they are answered. */
+export function askedEvents({ readings }: Records): readonly Event[] {
+  return readings.flatMap(({ as, readings: offered }) =>
+    as === "question" ? offered.flatMap(({ events }) => events) : [],
+  );
+}
+
+/** Names that only a line still asked about has, in its likeliest reading: that writes a variety nobody knows in quotation marks. */
+function guessedVarieties(reading: LineReading): readonly { readonly name: string; readonly use: Use }[] {
+  const [likeliest] = reading.as === "question" ? reading.readings : [];
+  const names = [...(likeliest?.line ?? "").matchAll(/"([^"]+)"/g)].map(([, name = ""]) => name);
+  return (likeliest?.events ?? []).flatMap(({ variety, day, place }) => {
+    const name = names.find((one) => idOfName(one) === variety);
+    return name === undefined ? [] : [{ name, use: { day, place, isAsked: true } }];
+  });
 }
 
 /** By kind and name, what no file describes. */
@@ -79,14 +104,17 @@ function usesOf(records: Records): Readonly<Record<UsedKind, ReadonlyMap<string,
     return record?.described === false ? record.title : undefined;
   };
   const sources = sourcesKnown(records);
-  for (const { bed, toBed, variety, from, day, place } of records.events) {
-    add("bed", onlyNamed("beds", bed), { day, place });
-    add("bed", onlyNamed("beds", toBed), { day, place });
-    add("variety", onlyNamed("varieties", variety), { day, place });
+  const addEvent = ({ bed, toBed, variety, from }: Event, use: Use) => {
+    add("bed", onlyNamed("beds", bed), use);
+    add("bed", onlyNamed("beds", toBed), use);
+    add("variety", onlyNamed("varieties", variety), use);
     // "a neighbour" is nobody's name.
-    if (from !== undefined && /\p{Lu}/u.test(from) && !sources.has(normaliseName(from)))
-      add("source", from, { day, place });
-  }
+    if (from !== undefined && /\p{Lu}/u.test(from) && !sources.has(normaliseName(from))) add("source", from, use);
+  };
+  for (const event of records.events) addEvent(event, { day: event.day, place: event.place });
+  for (const event of askedEvents(records)) addEvent(event, { day: event.day, place: event.place, isAsked: true });
+  for (const { name, use } of records.readings.flatMap(guessedVarieties))
+    if (!records.varieties.has(idOfName(name))) add("variety", name, use);
   for (const { beds, day, place } of records.notes)
     for (const bed of beds) add("bed", onlyNamed("beds", bed), { day, place });
   return uses;

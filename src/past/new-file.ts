@@ -41,14 +41,25 @@ export function withFiles(folder: RecordsFolder, files: readonly NewFile[]): Rec
   };
 }
 
-/** The name itself, or with a number behind it where it is taken. */
-export function freeName(file: string, taken: ReadonlySet<string>): string {
-  const lower = new Set([...taken].map((name) => name.toLowerCase()));
-  const ending = /\.[a-z]+$/.exec(file)?.[0] ?? "";
-  const stem = file.slice(0, file.length - ending.length);
-  for (let number = 1; ; number += 1) {
-    const name = number === 1 ? file : `${stem}-${number}${ending}`;
-    if (!lower.has(name.toLowerCase())) return name;
+/** Names of files that are free, however many are asked for. */
+export class FreeNames {
+  /** Folded to one case, since some disks tell no difference. */
+  readonly #taken: Set<string>;
+
+  constructor(taken: Iterable<string>) {
+    this.#taken = new Set(Array.from(taken, (name) => name.toLowerCase()));
+  }
+
+  /** The name itself, or with a number behind it where it is taken; it is taken from now on. */
+  take(file: string): string {
+    const ending = /\.[a-z]+$/.exec(file)?.[0] ?? "";
+    const stem = file.slice(0, file.length - ending.length);
+    for (let number = 1; ; number += 1) {
+      const name = number === 1 ? file : `${stem}-${number}${ending}`;
+      if (this.#taken.has(name.toLowerCase())) continue;
+      this.#taken.add(name.toLowerCase());
+      return name;
+    }
   }
 }
 

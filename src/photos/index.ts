@@ -22,7 +22,7 @@ export {
   ingestPhotos,
 } from "./ingest.ts";
 export { openPhotoStore, type PhotoSource, type PhotoStore, type SourceFile } from "./ingest-files.ts";
-export { isLoss, type LeftReason } from "./ingest-kinds.ts";
+export { isLoss, isSound, type LeftReason } from "./ingest-kinds.ts";
 export { imageMetadataBlocks, type MetadataBlock } from "./metadata-blocks.ts";
 export { openPhotoFolder, type PhotoFolder } from "./photo-folder.ts";
 export { type PublishedPhotos, type PublishOptions, publishPhotos } from "./publish-copies.ts";
@@ -31,3 +31,4 @@ export { recordsOfMoments } from "./records-of-moments.ts";
 export { filmFrame, NoFilmProgram } from "./still-frame.ts";
 export { type LapseOptions, publishTimeLapses, type TimeLapse } from "./time-lapses.ts";
 export { viewpointFileName, viewpointInName } from "./viewpoint-file-name.ts";
+export { type VoiceNote, waitingVoices } from "./voice-notes.ts";

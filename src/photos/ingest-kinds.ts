@@ -1,9 +1,17 @@
 /** What the files of a card are to ingest, by their names and first bytes. */
-import { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "../records/index.ts";
+import {
+  asideEnding,
+  clipEnding,
+  photoEnding,
+  rawEnding,
+  soundEnding,
+  textEnding,
+  transcriptEnding,
+} from "../records/index.ts";
 import { startsWith } from "./image-kind.ts";
 
-/** Photos and films stand for themselves; words and asides only beside one of them. */
-export type CardFile = "photo" | "film" | "raw" | "words" | "aside" | "litter" | "other";
+/** Photos, films and sounds stand for themselves; words and asides only beside one of them. */
+export type CardFile = "photo" | "film" | "raw" | "sound" | "words" | "aside" | "litter" | "other";
 
 export type LeftReason =
   | "no photo"
@@ -13,6 +21,7 @@ export type LeftReason =
   | "empty"
   | "no picture in it"
   | "no film in it"
+  | "no sound in it"
   | "link"
   | "hidden"
   | "camera's own"
@@ -28,6 +37,7 @@ export const isLoss: Readonly<Record<LeftReason, boolean>> = {
   empty: false,
   "no picture in it": true,
   "no film in it": true,
+  "no sound in it": true,
   link: true,
   hidden: false,
   "camera's own": false,
@@ -42,8 +52,9 @@ export function cardFile(name: string): CardFile {
   if (photoEnding.test(name)) return "photo";
   if (clipEnding.test(name)) return "film";
   if (rawEnding.test(name)) return "raw";
+  if (soundEnding.test(name)) return "sound";
   if (litter.test(name)) return "litter";
-  if (/\.md$/i.test(name) || textEnding.test(name)) return "words";
+  if (/\.md$/i.test(name) || textEnding.test(name) || transcriptEnding.test(name)) return "words";
   return asideEnding.test(name) ? "aside" : "other";
 }
 
@@ -52,4 +63,16 @@ const filmBoxes = ["ftyp", "moov", "mdat", "wide", "free", "skip", "pnot"];
 
 export function isFilm(head: Uint8Array): boolean {
   return filmBoxes.some((box) => startsWith(head, 4, box));
+}
+
+/** MP4 (as films are), MP3 with or without tags, WAV (RIFF), Ogg (RFC 3533), AAC in ADTS frames, AMR (RFC 4867, 5.1). */
+export function isSound(head: Uint8Array): boolean {
+  const [first = 0, second = 0] = head;
+  return (
+    isFilm(head) ||
+    ["ID3", "OggS", "#!AMR"].some((mark) => startsWith(head, 0, mark)) ||
+    (startsWith(head, 0, "RIFF") && startsWith(head, 8, "WAVE")) ||
+    // Eleven bits set, then version and layer: every frame of both kinds begins so.
+    (first === 0xff && (second & 0xe0) === 0xe0)
+  );
 }

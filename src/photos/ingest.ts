@@ -13,7 +13,7 @@ import { imageKind } from "./image-kind.ts";
 import { type Content, contentInMemory, contentOnCard, Present, UnreadSource } from "./ingest-content.ts";
 import { openPhotoSource, openPhotoStore, type PhotoSource, type PhotoStore, type SourceFile } from "./ingest-files.ts";
 import { type Goal, goalBeside, goalOf, type Placed, stem } from "./ingest-goal.ts";
-import { type CardFile, cardFile, isFilm, isLoss, type LeftReason } from "./ingest-kinds.ts";
+import { type CardFile, cardFile, isFilm, isLoss, isSound, type LeftReason } from "./ingest-kinds.ts";
 import { type PhotoMoment, photoMoment } from "./photo-date.ts";
 
 export interface IngestOptions {
@@ -90,7 +90,7 @@ export async function ingestPhotos(options: IngestOptions): Promise<IngestSummar
 
 /** Photos first, then what goes where they went. */
 function inTurn(files: readonly SourceFile[]): readonly SourceFile[] {
-  const order: readonly CardFile[] = ["photo", "raw", "film", "words", "aside", "litter", "other"];
+  const order: readonly CardFile[] = ["photo", "raw", "film", "sound", "words", "aside", "litter", "other"];
   const groups = Map.groupBy(files, ({ path }) => cardFile(path));
   return order.flatMap((kind) => groups.get(kind) ?? []);
 }
@@ -144,10 +144,12 @@ class Run {
     else await this.#takePicture(file, kind);
   }
 
-  async #takePicture(file: SourceFile, is: "photo" | "raw" | "film"): Promise<void> {
-    const content = is === "film" ? contentOnCard(file, this.#options.source) : contentInMemory(await this.#read(file));
-    if (is === "film" ? !isFilm(await this.#head(file)) : is === "photo" && !isPicture(content)) {
-      this.leave(file.path, is === "film" ? "no film in it" : "no picture in it");
+  async #takePicture(file: SourceFile, is: "photo" | "raw" | "film" | "sound"): Promise<void> {
+    const isLong = is === "film" || is === "sound";
+    const content = isLong ? contentOnCard(file, this.#options.source) : contentInMemory(await this.#read(file));
+    const why = await this.#notWhatItSays(file, content, is);
+    if (why !== undefined) {
+      this.leave(file.path, why);
       return;
     }
     const beside = is === "photo" ? undefined : this.#besideWhat(file.path);
@@ -157,6 +159,16 @@ class Run {
     const name = momentName(file.path);
     const { bed, viewpoint, day } = goal;
     this.#placed.set(name, [...(this.#placed.get(name) ?? []), { from: file.path, to, bed, viewpoint, day }]);
+  }
+
+  async #notWhatItSays(
+    file: SourceFile,
+    content: Content,
+    is: "photo" | "raw" | "film" | "sound",
+  ): Promise<LeftReason | undefined> {
+    if (is === "film") return isFilm(await this.#head(file)) ? undefined : "no film in it";
+    if (is === "sound") return isSound(await this.#head(file)) ? undefined : "no sound in it";
+    return is === "photo" && !isPicture(content) ? "no picture in it" : undefined;
   }
 
   async #takeBeside(file: SourceFile, is: "words" | "aside"): Promise<void> {

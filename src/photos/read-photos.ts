@@ -21,6 +21,7 @@ import { type LinkedBeds, linkedBeds, placePhoto } from "./place-photo.ts";
 import { clipQuestions, ownClips, type ReadClip, readClip } from "./read-clips.ts";
 import { siteAround } from "./site-around.ts";
 import { VarietyNames } from "./varieties-shown.ts";
+import { voicesWaiting, waitingVoices } from "./voice-notes.ts";
 
 /** Enough to keep the disk busy; more only queues. */
 const readsAtOnce = 8;
@@ -55,6 +56,7 @@ export async function readPhotos(records: Records, folder: PhotoFolder): Promise
     ...clipQuestions(clips),
     ...clockProblems(read.flatMap(({ part, gpsSays }) => (part && gpsSays ? [{ photo: part.photo, gpsSays }] : []))),
     ...undatedProblems(photos),
+    ...voicesWaiting(await waitingVoices(records, folder), records.settings.language),
     ...unknownVarietyProblems(photos, names),
     ...unplacedProblems(
       photos.filter(({ path, varieties }) => varieties.length === 0 && names.folder(path) === undefined),

@@ -11,7 +11,13 @@ export const rawEnding = /\.(dng|cr[23]|nef|arw|raf|orf|rw2)$/i;
 export const textEnding = /\.(?:md\.\w+|markdown|mdown|mkdn?|mdx?|txt|text|rtf|ya?ml)$/i;
 /** What programs write beside a photo: words and dates as XMP or as a takeout's JSON, the steps of an edit. */
 export const asideEnding = /\.(?:xmp|json|aae)$/i;
-export const mediaEnding = new RegExp([photoEnding, clipEnding, rawEnding].map(({ source }) => source).join("|"), "i");
+/** What is spoken beside the beds, and the words of it as other programs write them down. */
+export const soundEnding = /\.(?:m4a|mp3|wav|ogg|oga|opus|aac|amr)$/i;
+export const transcriptEnding = /\.(?:txt|vtt|srt)$/i;
+export const mediaEnding = new RegExp(
+  [photoEnding, clipEnding, rawEnding, soundEnding].map(({ source }) => source).join("|"),
+  "i",
+);
 
 /** Which file is which record, and the id its name gives it. */
 export interface RecordPlace {

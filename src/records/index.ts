@@ -7,7 +7,15 @@ export { crops, pieceOf } from "./crops.ts";
 export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
-export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
+export {
+  asideEnding,
+  clipEnding,
+  photoEnding,
+  rawEnding,
+  soundEnding,
+  textEnding,
+  transcriptEnding,
+} from "./file-names.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { type Word, wordsOf } from "./line-words.ts";
 export { chapterOf, ruleChapters } from "./manual.ts";
@@ -31,7 +39,7 @@ export { questionProblem } from "./question-problem.ts";
 export { readFileAt } from "./read-file-at.ts";
 export { type ReadOptions, readRecords, readSettings } from "./read-records.ts";
 export { type EventData, type ReadingData, readingData } from "./reading-data.ts";
-export { recordFolders } from "./record-places.ts";
+export { recordFolders, recordTexts } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
 export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";

@@ -62,6 +62,8 @@ export function readEpisodes(
   const captions = new Map(places.map((place) => [place.file, place.captions]));
   const ids = new Set(places.map(({ id }) => id));
   return readKind("episodes", places, reading, episodeSchema, "an episode", (file, front, parsed) => {
+    // A film of last year names beds as they were called then.
+    directory.names.asOn(front.date);
     const link = linker(directory, parsed, reading);
     const stops = (front.stops ?? []).flatMap((stop, index) => {
       const bed = link("bed", stop.bed, ["stops", index]);
@@ -77,11 +79,15 @@ export function readEpisodes(
         link("bed", promise.bed, [...path, "bed"]),
       );
     });
+    const ends = {
+      firstStop: link("bed", front["first stop"], ["first stop"]),
+      lastStop: link("bed", front["last stop"], ["last stop"]),
+    };
+    directory.names.asOn(undefined);
     if (front.date < today) reading.problems.push(...notKnownWhatWasShown(front, parsed));
     return makeEpisode(file, front, {
       stops,
-      firstStop: link("bed", front["first stop"], ["first stop"]),
-      lastStop: link("bed", front["last stop"], ["last stop"]),
+      ...ends,
       promised,
       captions: captions.get(parsed.file) ?? [],
     });

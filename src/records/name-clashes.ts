@@ -35,9 +35,18 @@ export function nameClashes(
 }
 
 function* namedRecords(beds: Iterable<Bed>, varieties: Iterable<Variety>, gear: Iterable<Gear>): Generator<Named> {
-  for (const record of beds) yield { kind: "bed", record, names: namesOf(record, record.alsoCalled) };
+  for (const record of beds) yield { kind: "bed", record, names: namesOfBed(record) };
   for (const record of varieties) yield { kind: "variety", record, names: namesOf(record, record.alsoSpelled) };
   for (const record of gear) yield { kind: "piece of gear", record, names: namesOf(record, record.alsoCalled) };
+}
+
+/** What it was called before and is no more may be another's name by now: days tell them apart. */
+function namesOfBed(bed: Bed): readonly string[] {
+  const former = new Set((bed.was ?? []).map(({ name }) => normaliseName(name)));
+  const title = normaliseName(bed.title);
+  return namesOf(bed, bed.alsoCalled).filter(
+    (name) => normaliseName(name) === title || !former.has(normaliseName(name)),
+  );
 }
 
 /** An id that only repeats the title is no second name; most are, and looking each up again would double the work. */

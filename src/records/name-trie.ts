@@ -2,6 +2,7 @@
  * Names by their words, each word in its form for comparing. Looking a line over for names costs one step a word,
  * whatever the number of names.
  */
+import type { Day } from "../model.ts";
 import { type Word, wordsOf } from "./line-words.ts";
 
 /** A name found in a line; `end` is the word after it. */
@@ -19,6 +20,8 @@ export interface NameEntry {
    * its "F1", 4 for a name only heard.
    */
   readonly rank: number;
+  /** Of a former name: up to this day it means this record before any other. */
+  readonly until?: Day | undefined;
 }
 
 interface Node {
@@ -48,13 +51,13 @@ export class NameTrie {
     return this.#root.next.has(key);
   }
 
-  /** The longest name that begins at word `from`. Hyphens inside it are passed over. */
-  at(words: readonly Word[], from: number): Found | undefined {
+  /** The longest name that begins at word `from`, as it was meant on this day. Hyphens inside it are passed over. */
+  at(words: readonly Word[], from: number, day?: Day): Found | undefined {
     const first = words[from];
     if (first === undefined || first.kind === "mark") return undefined;
     let node = this.#root.next.get(first.key);
     if (node === undefined) return undefined;
-    let found = foundHere(node, from + 1);
+    let found = foundHere(node, from + 1, day);
     for (let end = from + 1; end < words.length; end++) {
       const word = words[end];
       if (word === undefined) break;
@@ -66,7 +69,7 @@ export class NameTrie {
       }
       node = node.next.get(word.key);
       if (node === undefined) break;
-      found = foundHere(node, end + 1) ?? found;
+      found = foundHere(node, end + 1, day) ?? found;
     }
     return found;
   }
@@ -83,19 +86,27 @@ function newNode(): Node {
   return { next: new Map(), entries: [] };
 }
 
-function foundHere(node: Node, end: number): Found | undefined {
+function foundHere(node: Node, end: number, day: Day | undefined): Found | undefined {
   let best: NameEntry | undefined;
+  let bestRank = Number.POSITIVE_INFINITY;
   let others: string[] | undefined;
   for (const entry of node.entries) {
-    if (best === undefined || entry.rank < best.rank) {
+    const rank = rankOn(entry, day);
+    if (rank < bestRank) {
       best = entry;
+      bestRank = rank;
       others = undefined;
-    } else if (entry.rank === best.rank) {
+    } else if (rank === bestRank) {
       others ??= [];
       others.push(entry.id);
     }
   }
   return best === undefined ? undefined : { id: best.id, end, others: others ?? noOthers };
+}
+
+/** In its time a former name is the name itself, before whatever is called so now. */
+function rankOn({ rank, until }: NameEntry, day: Day | undefined): number {
+  return until !== undefined && day !== undefined && day <= until ? -1 : rank;
 }
 
 const noOthers: readonly string[] = [];

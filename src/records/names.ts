@@ -6,7 +6,7 @@
  * not taken for "Crown Prince" and a line is read in one pass whatever the number of varieties. Case, accents, hyphens,
  * apostrophes and plurals make no difference.
  */
-import type { Bed, Crop, EventKind, Gear, OwnWord, Place, Problem, Site, Variety } from "../model.ts";
+import type { Bed, Crop, Day, EventKind, Gear, OwnWord, Place, Problem, Site, Variety } from "../model.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
@@ -183,6 +183,7 @@ export class Names {
   readonly #spelled = new Map<NameKind, ReadonlyMap<string, string>>();
   readonly #ownVerbs: OwnVerb[] = [];
   readonly #taken = new TakenNames();
+  #day: Day | undefined;
   /** How many names were taken before the first line was read. */
   #takenBefore = 0;
 
@@ -195,6 +196,8 @@ export class Names {
     }
     for (const site of records.sites) this.#add("site", site.id, site.title, []);
     for (const bed of records.beds) {
+      // First of all, since a name that is entered twice counts as it was entered first: a bed's file may be called as it was.
+      for (const { name, until } of bed.was ?? []) this.#tries.bed.add(keysOf(name), { id: bed.id, rank: 2, until });
       this.#add("bed", bed.id, bed.title, bed.alsoCalled);
       if (bed.site !== undefined) this.#bedsOfSite.set(bed.site, [...(this.#bedsOfSite.get(bed.site) ?? []), bed.id]);
     }
@@ -269,7 +272,12 @@ export class Names {
 
   /** The longest name of one kind that begins at word `from`. */
   at(kind: NameKind, words: readonly Word[], from: number): Found | undefined {
-    return this.#tries[kind].at(words, from);
+    return this.#tries[kind].at(words, from, this.#day);
+  }
+
+  /** Names mean from now on what they meant on this day. */
+  asOn(day: Day | undefined): void {
+    this.#day = day;
   }
 
   /**

@@ -25,7 +25,7 @@ export function namesKey(
     [...all].map((one) => [one.id, one.title, ...more.map((key) => (one as unknown as Record<string, unknown>)[key])]);
   const parts = [
     named(records.sites),
-    named(records.beds, "alsoCalled", "site"),
+    named(records.beds, "alsoCalled", "site", "was"),
     named(records.gear, "alsoCalled"),
     named(records.varieties, "alsoSpelled", "crop"),
     [...records.crops].map(cropKey),

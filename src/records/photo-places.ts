@@ -1,6 +1,16 @@
 /** Photos, the sidecars beside them, and what else lies among them. */
-import type { Problem } from "../model.ts";
-import { baseName, head, mediaEnding, photoEnding, rawEnding, recordEnding, textEnding } from "./file-names.ts";
+import type { Problem, Sound } from "../model.ts";
+import {
+  baseName,
+  head,
+  mediaEnding,
+  photoEnding,
+  rawEnding,
+  recordEnding,
+  soundEnding,
+  textEnding,
+  transcriptEnding,
+} from "./file-names.ts";
 import { didYouMean, nearestSpellings } from "./nearest-spelling.ts";
 import { momentName } from "./picture-names.ts";
 import { problem } from "./problem-rules.ts";
@@ -42,6 +52,16 @@ export function placeSidecars(
     }
   }
   return sidecars;
+}
+
+/** Sounds, each with the words that lie beside it under its name: "memo.txt" or "memo.m4a.txt". */
+export function placeSounds(files: readonly string[]): readonly Sound[] {
+  const words = new Map(
+    files
+      .filter((file) => transcriptEnding.test(file))
+      .map((file) => [stemOf(file.replace(transcriptEnding, "")), file]),
+  );
+  return files.filter((file) => soundEnding.test(file)).map((file) => ({ file, words: words.get(stemOf(file)) }));
 }
 
 function stemOf(photo: string): string {

@@ -1,5 +1,5 @@
 /** What the name of a picture's file says of the moment it belongs to. */
-import { asideEnding, mediaEnding, textEnding } from "./file-names.ts";
+import { asideEnding, mediaEnding, textEnding, transcriptEnding } from "./file-names.ts";
 
 /** What programs put behind the name of a picture that they changed, and people behind one that they copied. */
 const changed = "edited|edit|bearbeitet|modifi[ée]|hdr|enhanced|cropped";
@@ -40,7 +40,7 @@ function withoutEnd(name: string, end: RegExp): string {
  * takeout writes "IMG_1.jpg.supplemental-metadata.json", cut short as it likes, and "IMG_1.jpg(1).json" beside "IMG_1(1).jpg".
  */
 export function besideName(file: string): string {
-  const plain = file.replace(textEnding, "").replace(asideEnding, "");
+  const plain = file.replace(textEnding, "").replace(transcriptEnding, "").replace(asideEnding, "");
   return /\.json$/i.test(file)
     ? plain.replace(/(\.\w{3,4})\.s[a-z-]*(?=\(\d+\)$|$)/i, "$1").replace(/(\.\w{3,4})(\(\d+\))$/, "$2$1")
     : plain;

@@ -217,6 +217,7 @@ export const problemRules = {
     severity: "hint",
     meaning: "Photos come from a viewpoint that their bed does not describe.",
   },
+  "voice/waits": { severity: "hint", meaning: "No note says what was spoken in a sound file." },
   "photo/unplaced": { severity: "hint", meaning: "Photos belong to no bed yet." },
 
   "timeline/more-than-sown": {

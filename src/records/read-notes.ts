@@ -54,6 +54,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   if (day === undefined)
     return { note: undefined, events: [], problems, readings: [], linked: linked.map(({ photo }) => photo) };
   const said = { id: place.id, day, private: checked.private };
+  names.asOn(day);
   const beds = bedsOfNote(checked.front ?? {}, parsed, names, problems);
   const bodyContext = { note: said, beds, names, settings };
   const body = keptReading(
@@ -77,6 +78,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     story: body.story.filter(({ place: { line } }) => !isRemark(line)),
     photos,
     ...(described.length > 0 && { photoWords: described }),
+    ...(checked.front?.["voice note"] !== undefined && { voice: checked.front["voice note"] }),
     place: { file: parsed.file, line: 1, column: 1 },
   };
   const events = body.events.map((event) => (isRemark(event.place.line) ? { ...event, private: true } : event));

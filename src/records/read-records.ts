@@ -90,6 +90,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
   const { notes, events, readings } = said;
   for (const found of said.problems) problems.push(found);
 
+  names.asOn(undefined);
   problems.push(...takenHints(names));
   const taken = names.taken();
   const beds = withTaken<Bed>(described.beds, taken.beds);
@@ -130,6 +131,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     photoFiles: places.photos,
     clipFiles: places.clips,
     asideFiles: places.asides,
+    sounds: places.sounds,
     photoSidecars,
     weatherFiles: places.weather,
     problems: sortProblems(problems),

@@ -1,5 +1,5 @@
 /** Which file of a records folder is which kind of record, and the id its name gives it. */
-import type { Problem } from "../model.ts";
+import type { Problem, Sound } from "../model.ts";
 import { foldersMeant } from "./doubts.ts";
 import { type EpisodePlace, placeEpisodes } from "./episode-places.ts";
 import {
@@ -16,7 +16,7 @@ import {
 } from "./file-names.ts";
 import { didYouMean } from "./nearest-spelling.ts";
 import { wordsFile } from "./own-words.ts";
-import { notPhotos, placeSidecars, type SidecarPlace } from "./photo-places.ts";
+import { notPhotos, placeSidecars, placeSounds, type SidecarPlace } from "./photo-places.ts";
 import { problem } from "./problem-rules.ts";
 import { varietiesTable } from "./tables/variety-table.ts";
 import { type UnreadFile, unreadFiles } from "./unread-files.ts";
@@ -38,6 +38,7 @@ export interface RecordPlaces {
   readonly photos: readonly string[];
   readonly clips: readonly string[];
   readonly asides: readonly string[];
+  readonly sounds: readonly Sound[];
   readonly sidecars: readonly SidecarPlace[];
   readonly weather: readonly string[];
   /** What may describe something and is not read as a record. */
@@ -101,10 +102,22 @@ export function placeRecords(files: readonly string[], folderProblems: readonly 
     photos,
     clips,
     asides: inFolder("photos").filter((file) => asideEnding.test(file)),
+    sounds: placeSounds(inFolder("photos")),
     sidecars: placeSidecars(inFolder("photos"), [...photos, ...clips], problems),
     weather: inFolder("weather").filter((file) => /\.(csv|dly)$/i.test(file)),
   };
   return { ...placed, unread: unreadFiles(files, [...folderProblems, ...problems], recordFolders), problems };
+}
+
+/** The texts that are read as records: what else lies in the folder, or in others beside, is nobody's words. */
+export function recordTexts(files: readonly string[]): readonly string[] {
+  const { settings, words, varietiesTable: table, sidecars, ...places } = placeRecords(files);
+  const { sites, beds, varieties, gear, trials, episodes, notes } = places;
+  return [
+    ...[settings, words, table].filter((file) => file !== undefined),
+    ...[sites, beds, varieties, gear, trials, episodes, notes].flat().map(({ file }) => file),
+    ...sidecars.map(({ file }) => file).filter((file) => recordEnding.test(file)),
+  ].sort();
 }
 
 function recordsIn(files: readonly string[], problems: Problem[]): string[] {

@@ -10,7 +10,7 @@ export function typedGarden({ settings, sites, beds, varieties, gear, crops, wor
     units: settings.units,
     southern: settings.southern,
     sites: [...sites.values()].map(({ id, title }) => ({ id, title })),
-    beds: describedOf(beds).map(({ id, title, alsoCalled, site }) => ({ id, title, alsoCalled, site })),
+    beds: describedOf(beds).map(({ id, title, alsoCalled, site, was }) => ({ id, title, alsoCalled, site, was })),
     varieties: describedOf(varieties).map(({ id, title, alsoSpelled, crop }) => ({ id, title, alsoSpelled, crop })),
     heard: {
       beds: onlyNamed(beds).map(({ id, title }) => ({ id, title })),

@@ -16,7 +16,7 @@ export interface TypedGarden {
   readonly units: UnitSystem;
   readonly southern: boolean;
   readonly sites: readonly Pick<Site, "id" | "title">[];
-  readonly beds: readonly Pick<Bed, "id" | "title" | "alsoCalled" | "site">[];
+  readonly beds: readonly Pick<Bed, "id" | "title" | "alsoCalled" | "site" | "was">[];
   readonly varieties: readonly Pick<Variety, "id" | "title" | "alsoSpelled" | "crop">[];
   /** Those that only notes name. */
   readonly heard: {
@@ -67,6 +67,7 @@ export function typedNames({ language, sites, beds, varieties, heard, gear, crop
 /** A name that a line is the first to use is known to those below it, and forgotten again: it may be half typed. */
 export function readTyped(text: string, context: TypedContext): readonly TypedLine[] {
   const before = context.names.mark();
+  context.names.asOn(context.day);
   const lines = text.split(/\r\n?|\n/).flatMap((line) => {
     const words = line.replace(/^\s*(?:[-*+]\s+)?/, "").trim();
     return words === "" ? [] : [typedLine(words, context)];

@@ -8,7 +8,7 @@ import { readdir } from "node:fs/promises";
 import path from "node:path";
 import { gunzipSync } from "node:zlib";
 import type { Garden, Records } from "../model.ts";
-import { imageKind, imageMetadataBlocks, onlyCredit } from "../photos/index.ts";
+import { imageKind, imageMetadataBlocks, isSound, onlyCredit } from "../photos/index.ts";
 import { toolVersion } from "../store/index.ts";
 import { openGateCache } from "./gate-cache.ts";
 import { coordinatesIn } from "./privacy/coordinates.ts";
@@ -20,7 +20,7 @@ import { shownText, textViews, withoutDrawings } from "./privacy/text-views.ts";
 export interface Breach {
   /** Relative to the public folder, with forward slashes. */
   readonly file: string;
-  readonly rule: "image metadata" | "position" | "private text" | "private name" | "unreadable";
+  readonly rule: "image metadata" | "sound" | "position" | "private text" | "private name" | "unreadable";
   /** One sentence. */
   readonly what: string;
 }
@@ -119,6 +119,8 @@ function breachesIn(file: string, bytes: Buffer, secrets: Secrets, depth: number
   }
   // Nothing in it but the coded picture, in which to look for words would only take time.
   if (imageKind(bytes) !== undefined) return [];
+  if (isSound(bytes))
+    return [{ file, rule: "sound", what: "It is a sound or a film, and nobody can read what is said in it." }];
   if (bytes[0] === 0x1f && bytes[1] === 0x8b) return breachesIn(file, gunzipSync(bytes), secrets, depth + 1);
   const raw = asText(bytes);
   return [

@@ -177,6 +177,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       photoFiles: garden.photoFiles.filter((file) => photoPaths.has(file)),
       clipFiles: [],
       asideFiles: [],
+      sounds: [],
       photoSidecars: new Map(),
       weatherFiles: [],
       problems: [],
@@ -208,6 +209,7 @@ function nothing(garden: Garden): { readonly records: Records; readonly photos: 
       photoFiles: [],
       clipFiles: [],
       asideFiles: [],
+      sounds: [],
       photoSidecars: none,
       weatherFiles: [],
       problems: [],
@@ -332,6 +334,7 @@ function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<strin
     bedsFrom: note.bedsFrom?.map(({ line, beds }) => ({ line, beds: beds.filter(bedIsPublic) })),
     photos: note.photos.filter((photo) => photoPaths.has(photo)),
     photoWords: undefined,
+    voice: undefined,
     story: note.story
       .filter((part) => part.asks !== true && part.private !== true)
       .map((part) => (hidden.length === 0 ? part : { ...part, text: cutImages(part.text, hidden) })),

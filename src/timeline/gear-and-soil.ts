@@ -1,6 +1,7 @@
 /** What stands in a bed beside plants, what it is built of and filled with, and its soil. */
-import { isDay, parseSince } from "../calendar.ts";
+import { addDays, isDay, parseSince } from "../calendar.ts";
 import type { Bed, ChangeEffect, DatedWork, Day, Event } from "../model.ts";
+import { compare } from "../order.ts";
 import { bedLedger, bedsMeant, type Ledger } from "./ledger.ts";
 import { become } from "./living-plantings.ts";
 import { tryAgainst } from "./troubles.ts";
@@ -51,6 +52,12 @@ export function bedHistory(ledger: Ledger, bed: Bed): void {
   const kept = { bed: bed.id, note, private: bed.private };
   if (bed.inUseSince !== undefined) {
     pushChange(ledger, { ...kept, kind: "new", day: bed.inUseSince, told: { is: "in use" } });
+  }
+  // The day after the last one of a name; of several names each gave way to the next.
+  const names = [...(bed.was ?? [])].sort((a, b) => compare(a.until, b.until));
+  for (const [at, { name, until }] of names.entries()) {
+    const now = names[at + 1]?.name ?? bed.title;
+    pushChange(ledger, { ...kept, kind: "did", day: addDays(until, 1), told: { is: "renamed", before: name, now } });
   }
   const works = (all: readonly DatedWork[], part: "built" | "filled") => {
     for (const work of all) {

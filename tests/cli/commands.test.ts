@@ -187,7 +187,7 @@ describe("bringing photos in", () => {
     expect(first.out).toContain("IMG_20260516_181503.jpg -> photos/2026-05-16/IMG_20260516_181503.jpg");
     expect(readFileSync(path.join(cwd, "content/photos/2026-05-16/IMG_20260516_181503.jpg"))).toEqual(picture);
     expect(first.out).toMatch(
-      /\nnotes\.txt: words that lie beside no photo, not in the records\nNot safe to clear: 1 file, named above, is not in the records\.$/,
+      /\nnotes\.txt: words that lie beside no photo and no sound, not in the records\nNot safe to clear: 1 file, named above, is not in the records\.$/,
     );
     expect(first.exitCode).toBe(1);
     rmSync(path.join(card, "notes.txt"));

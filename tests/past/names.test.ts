@@ -29,6 +29,18 @@ describe("names that no file describes", () => {
     expect(said).not.toContain("Long Bed");
   });
 
+  it("count in lines that are still asked about, and where no other line has them", async () => {
+    const { out } = await names(
+      gardenWith({
+        "notes/2025-05-16.md":
+          "- planted 3 Sungold tomatoes in Sunny Corner\n- planted twelve leeks there too in Sunny Corner\n- put Sungold and Kelvedon in\n",
+      }),
+    );
+    expect(out).toContain("Sunny Corner: 2 lines (1 still asked about), 16 May 2025");
+    expect(out).toContain("Sungold: 2 lines (1 still asked about), 16 May 2025");
+    expect(out).toContain("Kelvedon: 1 line (still asked about), 16 May 2025");
+  });
+
   it("are none where every name has its file", async () => {
     const { out } = await names(gardenWith({ "beds/long-bed.md": garden["beds/long-bed.md"] }));
     expect(out).toBe("Every name your notes use has its file.");
@@ -70,6 +82,28 @@ describe("joining two names", () => {
     expect(notes.find(({ day }) => day === "2025-05-16")?.beds).toEqual(["long-bed"]);
     // A corner that is sunny is no name.
     expect(filesIn(dir)["notes/2025-06-01.md"]).toContain("The sunny corner was dry.");
+  });
+
+  it("leaves what was made of the records, and what lies beside them", async () => {
+    const made = {
+      "out/briefs/may/brief.md": "# Sunny Corner\n",
+      "drafts/letter.md": "Sunny Corner is dry.\n",
+      "episodes/may/index.md": "---\ndate: 2025-05-16\nstops: [Sunny Corner]\n---\n",
+      "episodes/may/wrap.md": "Sunny Corner was shown.\n",
+    };
+    const dir = gardenWith({ ...garden, ...made });
+    await names(dir, "--join", "Sunny Corner", "Long Bed", "--write");
+    const after = filesIn(dir);
+    for (const file of ["out/briefs/may/brief.md", "drafts/letter.md", "episodes/may/wrap.md"] as const)
+      expect(after[file]).toBe(made[file]);
+    expect(after["episodes/may/index.md"]).toContain("stops: [Long Bed]");
+    expect(after["notes/2025-05-20.md"]).toContain("in Long Bed");
+  });
+
+  it("joins a name that only a line still asked about has", async () => {
+    const dir = gardenWith({ "notes/2025-05-16.md": "- put Sungold and Kelvedon in\n" });
+    await names(dir, "--join", "Kelvedon", "Kelvedon Wonder", "--write");
+    expect(filesIn(dir)["notes/2025-05-16.md"]).toBe("- put Sungold and Kelvedon Wonder in\n");
   });
 
   it("leaves longer names and paths in which the name stands", async () => {

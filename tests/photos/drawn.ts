@@ -202,6 +202,7 @@ export function records(
     photoFiles,
     clipFiles: [],
     asideFiles: [],
+    sounds: [],
     photoSidecars: new Map(sidecars.map((one) => [one.photo, one])),
     weatherFiles: [],
     problems: [],

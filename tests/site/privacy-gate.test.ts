@@ -67,6 +67,20 @@ async function put(name: string, content: string | Uint8Array) {
   await writeFile(file, content);
 }
 
+describe("sounds", () => {
+  test.each([
+    ["memo.m4a", Buffer.from("\0\0\0\x18ftypM4A \0\0\0\0M4A mp42isom", "latin1")],
+    ["assets/walk.mp3", Buffer.from("ID3\x04\0\0\0\0\0\0", "latin1")],
+    ["assets/bare.mp3", Buffer.from([0xff, 0xfb, 0x90, 0x64, 0, 0])],
+    ["a.css", Buffer.from("RIFF\0\0\0\0WAVEfmt ", "latin1")],
+    ["page.html", Buffer.from("OggS\0\x02", "latin1")],
+  ])("are never handed over, whatever they are called: %s", async (name, bytes) => {
+    await put("index.html", "<p>The long bed.</p>");
+    await put(name, bytes);
+    expect(await rules()).toEqual([`${name}: sound`]);
+  });
+});
+
 const rules = async () => (await gatePublicFolder(dir, garden)).map(({ file, rule }) => `${file}: ${rule}`);
 
 /** What the gate says of one file with this content. */

@@ -121,6 +121,7 @@ export function recordsOf(small: SmallGarden): Records {
     photoFiles: [],
     clipFiles: [],
     asideFiles: [],
+    sounds: [],
     photoSidecars: new Map(),
     weatherFiles: [],
     problems: [],

@@ -1,7 +1,7 @@
 /** What is fuzzed: for each, how a case is made, and what is done with it. A case is plain data, so that it can be kept. */
 import fc from "fast-check";
 import { gardenWeather } from "../../../src/almanac/index.ts";
-import { bringDiary, bringTable } from "../../../src/past/index.ts";
+import { bringDiary, bringTable, bringVoice } from "../../../src/past/index.ts";
 import { photoHead } from "../../../src/photos/exif-tags.ts";
 import { imageKind, imageMetadataBlocks } from "../../../src/photos/index.ts";
 import { photoMoment } from "../../../src/photos/photo-date.ts";
@@ -470,6 +470,36 @@ const diaries: Target<string> = {
     }),
 };
 
+const voiceNotes: Target<string> = {
+  name: "words of voice notes",
+  cases: fc
+    .array(
+      fc.tuple(line, fc.constantFrom("\n", ". ", "! ", "\n\n1\n00:00:01,000 --> 00:00:02,000\n", "\r\n- ", "\n# ")),
+      {
+        maxLength: 8,
+      },
+    )
+    .map((parts) => parts.flat().join("")),
+  share: 60,
+  hold: (text) =>
+    holds(text, async () => {
+      const made = await Promise.all(
+        ["photos/a.txt", "photos/a.srt"].map((words) =>
+          bringVoice({
+            ...{ bytes: Buffer.from(text, "utf8"), text, words, sound: "photos/a.m4a", day: TODAY, bed: "Long Bed" },
+            ...{ folder: plainFolder, today: TODAY, isPublic: false },
+          }),
+        ),
+      );
+      // Nothing that was said opens its note to viewers.
+      for (const { records, notes } of made)
+        for (const { file } of notes)
+          if (records.notes.some((note) => note.place.file === file && !note.private))
+            throw new Error(`${file} is open`);
+      return made.map(({ notes, records }) => [notes, records.problems.map(problemText)]);
+    }),
+};
+
 export const targets = [
   noteLines,
   frontMatter,
@@ -479,5 +509,6 @@ export const targets = [
   fieldLists,
   tables,
   diaries,
+  voiceNotes,
   commands,
 ] as readonly Target<unknown>[];

@@ -33,6 +33,8 @@ function whatHappened({ bed, day, cause = "", harvest = {} }: Context, told: Tol
       return said.sayNew(names, told.plants);
     case "in use":
       return said.sayInUse(names, bed);
+    case "renamed":
+      return said.sayRenamed(told.before, told.now);
     case "built":
     case "filled":
       return said.sayBedWork(names, bed, told.is, told.what);

@@ -74,6 +74,10 @@ export function sayInUse(names: Names, bed: string): string {
   return sentence(`${names.bed(bed)} came into use`);
 }
 
+export function sayRenamed(before: string, now: string): string {
+  return sentence(`${before} is called ${now} from now on`);
+}
+
 export function sayBedWork(names: Names, bed: string, part: "built" | "filled", what: string): string {
   const was = `${names.bed(bed)} ${names.bedWas(bed)}`;
   if (/^(top-dressed|edged|lined|rebuilt|raised|widened|extended|repaired|mulched|topped up|emptied)\b/i.test(what))

@@ -1,6 +1,7 @@
 /** beds/*.md: a place in a site where things grow. */
 import * as z from "zod";
-import type { Bed, DatedWork, RecordFile, Stake } from "../../model.ts";
+import { parseDay } from "../../calendar.ts";
+import type { Bed, DatedWork, FormerName, RecordFile, Stake } from "../../model.ts";
 import { unitCalled } from "../units.ts";
 import { compass, framePoint, names, planPoint, readAs, roughDay, since, text, texts, wrongValue } from "./fields.ts";
 import { forViewers, forYou } from "./meaning.ts";
@@ -75,10 +76,27 @@ const viewpoint = z.strictObject({
   ),
 });
 
+/** "Gravy until 2026-04-30" */
+const formerName = readAs<FormerName>((written) => {
+  const at = written.toLowerCase().lastIndexOf(" until ");
+  const name = written.slice(0, Math.max(0, at)).trim();
+  const until = at < 0 ? undefined : parseDay(written.slice(at + " until ".length).trim());
+  if (name !== "" && until !== undefined && "day" in until) return { value: { name, until: until.day } };
+  return wrongValue(
+    `"${written}" does not say an earlier name and its last day.`,
+    'Write the name, "until" and the last day on which it was called so, for example "Gravy until 2026-04-30".',
+  );
+});
+
 export const bedSchema = z.strictObject({
   ...recordKeys,
   site: forViewers("the piece of ground it lies in: that file's name or title", "the plot", text.optional()),
   "also called": forViewers("other names that your notes may use for it", "[arch, top arch]", names.optional()),
+  was: forViewers(
+    "what it was called before, and the last day of that name: notes up to that day mean this bed by it",
+    "Gravy until 2026-04-30",
+    z.preprocess((value) => (Array.isArray(value) ? value : [value]), z.array(formerName)).optional(),
+  ),
   size: forViewers("length and width, with a unit of length", "4 x 1.2 m", size.optional()),
   plan: forViewers("where its south-west corner lies on the site's plan", "{ x: 2, y: 5.5 }", planPoint.optional()),
   facing: forViewers("which way it faces: a word, or degrees from north", "south", compass.optional()),
@@ -103,7 +121,8 @@ export function makeBed(file: RecordFile, front: z.output<typeof bedSchema>): Be
   return {
     ...file,
     site: front.site,
-    alsoCalled: front["also called"] ?? [],
+    alsoCalled: [...new Set([...(front["also called"] ?? []), ...(front.was ?? []).map(({ name }) => name)])],
+    ...(front.was !== undefined && { was: front.was }),
     size: front.size,
     plan: front.plan,
     facing: front.facing,

@@ -178,6 +178,7 @@ export function bedFacts(view: View, bed: Bed): readonly string[] {
     return thing === undefined ? [] : [sayGear(words, thing)];
   });
   return [
+    ...(bed.was ?? []).map(({ name, until }) => said.was(name, locale.day(until))),
     ...(bed.inUseSince === undefined ? [] : [said.inUseSince(sayPartOfYear(view, bed.inUseSince))]),
     ...(known?.built ?? bed.built).map((work) => said.built(work.what, when(work))),
     ...(known?.filled ?? bed.filled).map((work) => said.filled(work.what, when(work))),

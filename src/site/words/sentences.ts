@@ -197,6 +197,7 @@ export const sentences = {
     size: (length: string, width: string) => `${length} by ${width}`,
     /** Degrees from north. */
     facing: (degrees: number) => `facing ${COMPASS[Math.round(degrees / 45) % 8]}`,
+    was: (name: string, until: string) => `Called ${name} until ${until}.`,
     inUseSince: (when: string) => `In use since ${when}.`,
     built: (what: string, when: string | undefined) => `Built: ${what}${when === undefined ? "" : `, ${when}`}.`,
     filled: (what: string, when: string | undefined) => `Filled with ${what}${when === undefined ? "" : `, ${when}`}.`,

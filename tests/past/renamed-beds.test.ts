@@ -1,0 +1,116 @@
+import { describe, expect, it } from "vitest";
+import { changeSentence } from "../../src/language/index.ts";
+import { growGarden } from "../../src/timeline/index.ts";
+import { run } from "../cli/run.ts";
+import { filesIn, gardenWith, recordsIn, today } from "./bringing.ts";
+
+const names = (dir: string, ...args: readonly string[]) => run(["names", ...args], { cwd: dir, today });
+
+const garden = {
+  "beds/gravy.md": "---\ntitle: Gravy  # after the dog\r\nsize: 4 x 1.2 m\n---\n\nBy the wall.\n",
+  "notes/2025-05-10.md": "- planted 12 Musselburgh leeks in Gravy\n",
+  "notes/2025-10-10.md": "---\nbed: Gravy\n---\n\n- picked 3 Musselburgh leeks\n",
+  "notes/2026-05-20.md": "- planted 6 Sungold tomatoes in Kitchen Side\n- sowed 40 Boltardy beetroot in Gravy\n",
+};
+
+const rename = ["--rename", "Gravy", "Kitchen Side", "--from", "2026-05-01"] as const;
+
+async function onBeds(dir: string) {
+  const { events } = await recordsIn(dir);
+  return events.map(({ day, kind, bed }) => [day, kind, bed]);
+}
+
+describe("a bed with another name from a day on", () => {
+  it("is shown first: what its file would say, and which notes say which name", async () => {
+    const dir = gardenWith(garden);
+    const before = filesIn(dir);
+    const { out, exitCode } = await names(dir, ...rename);
+    expect(exitCode).toBe(0);
+    expect(out).toContain(
+      "beds/gravy.md\n  - title: Gravy  # after the dog\n  + title: Kitchen Side\n  + was: Gravy until 2026-04-30\n",
+    );
+    expect(out).toContain('1 line of earlier notes says "Gravy"; no word of a note is changed.');
+    expect(out).toContain("Facts on this bed: 3 now, 4 with it.");
+    expect(out.replace(/\s+/g, " ")).toContain('From 2026-05-01 on these still say "Gravy"');
+    expect(out).toContain("notes/2026-05-20.md:2");
+    expect(out).toContain("Nothing was written yet.");
+    expect(filesIn(dir)).toEqual(before);
+  });
+
+  it("keeps its notes, its history and every other letter", async () => {
+    const dir = gardenWith(garden);
+    await names(dir, ...rename, "--write");
+    const after = filesIn(dir);
+    expect(after["beds/gravy.md"]).toBe(
+      "---\ntitle: Kitchen Side\r\nwas: Gravy until 2026-04-30\r\nsize: 4 x 1.2 m\n---\n\nBy the wall.\n".replace(
+        "30\r\n",
+        "30\r\n",
+      ),
+    );
+    for (const note of Object.keys(garden).filter((file) => file.startsWith("notes/")))
+      expect(after[note]).toBe(garden[note as keyof typeof garden]);
+    expect(await onBeds(dir)).toEqual([
+      ["2025-05-10", "planted", "gravy"],
+      ["2025-10-10", "picked", "gravy"],
+      ["2026-05-20", "planted", "gravy"],
+      ["2026-05-20", "sowed", "gravy"],
+    ]);
+    const records = await recordsIn(dir);
+    expect([...records.beds.values()].map(({ title }) => title)).toEqual(["Kitchen Side"]);
+    const grown = growGarden(records, []);
+    const told = grown.changes.filter(({ told: { is } }) => is === "renamed");
+    expect(told.map((change) => [change.day, changeSentence(change, grown)])).toEqual([
+      ["2026-05-01", "Gravy is called Kitchen Side from now on"],
+    ]);
+  });
+
+  it("lends its old name to another bed, and each note means the bed of its day", async () => {
+    const dir = gardenWith({ ...garden, "beds/new-gravy.md": "---\ntitle: Gravy\nin use since: 2026-05-01\n---\n" });
+    expect((await recordsIn(dir)).problems.map(({ rule }) => rule)).toContain("name/ambiguous");
+    const asked = await names(dir, "--rename", "Gravy", "Kitchen Side", "--from", "2026-05-01", "--write");
+    expect(asked.exitCode).toBe(0);
+    expect(await onBeds(dir)).toEqual([
+      ["2025-05-10", "planted", "gravy"],
+      ["2025-10-10", "picked", "gravy"],
+      ["2026-05-20", "planted", "gravy"],
+      ["2026-05-20", "sowed", "new-gravy"],
+    ]);
+    expect((await recordsIn(dir)).problems.map(({ rule }) => rule)).not.toContain("name/ambiguous");
+  });
+
+  it("gets another name once more, and a file where it had none", async () => {
+    const dir = gardenWith({ "notes/2025-05-10.md": "- planted 12 Musselburgh leeks in Sunny Corner\n" });
+    await names(dir, "--rename", "Sunny Corner", "Dry Corner", "--from", "2025-09-01", "--write");
+    expect(filesIn(dir)["beds/sunny-corner.md"]).toBe(
+      "---\ntitle: Dry Corner\nwas: Sunny Corner until 2025-08-31\n---\n\n",
+    );
+    await names(dir, "--rename", "Dry Corner", "Fig: corner", "--from", "2026-01-01", "--write");
+    expect(filesIn(dir)["beds/sunny-corner.md"]).toBe(
+      '---\ntitle: "Fig: corner"\nwas: [Sunny Corner until 2025-08-31, Dry Corner until 2025-12-31]\n---\n\n',
+    );
+    const records = await recordsIn(dir);
+    expect(records.events.map(({ bed }) => bed)).toEqual(["sunny-corner"]);
+    const grown = growGarden(records, []);
+    expect(
+      grown.changes.filter(({ told: { is } }) => is === "renamed").map((change) => changeSentence(change, grown)),
+    ).toEqual(["Sunny Corner is called Dry Corner from now on", "Dry Corner is called Fig: corner from now on"]);
+  });
+
+  it.each([
+    [["Gravvy", "Kitchen Side", "2026-05-01"], 'No bed is called "Gravvy". Did you mean "Gravy"?'],
+    [["Gravy", "gravy", "2026-05-01"], "These are the same name"],
+    [["Gravy", "Long Bed", "2026-05-01"], 'beds/long-bed.md describes "Long Bed" already. Where two beds become one'],
+    [["Gravy", "Kitchen Side", "2027-05-01"], "2027-05-01 is still to come."],
+  ])("is refused for %s", async ([from = "", to = "", day = ""], why) => {
+    const dir = gardenWith({ ...garden, "beds/long-bed.md": "---\ntitle: Long Bed\n---\n" });
+    const { err, exitCode } = await names(dir, "--rename", from, to, "--from", day);
+    expect([exitCode, err]).toEqual([2, expect.stringContaining(why)]);
+  });
+
+  it("says in its file an earlier name and its last day, and nothing less", async () => {
+    const { problems } = await recordsIn(
+      gardenWith({ "beds/gravy.md": "---\ntitle: Kitchen Side\nwas: Gravy\n---\n" }),
+    );
+    expect(problems.map(({ rule, line }) => [rule, line])).toContainEqual(["record/wrong-value", 3]);
+  });
+});
