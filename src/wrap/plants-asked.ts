@@ -1,6 +1,6 @@
 /** Plants that a viewer's question speaks of, and what the records tell of them: which, from where, since when, how much, how said. */
 import { cropOf } from "../crop-of.ts";
-import { fromWords, sayDay, sayList, sayNumber, sayWeight, varietyName } from "../language/index.ts";
+import { fromWords, sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
 import type { Garden, Place, Planting } from "../model.ts";
 import { commonWords } from "./common-words.ts";
 import { varietyDisclosure } from "./disclosures.ts";

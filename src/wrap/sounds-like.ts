@@ -4,7 +4,6 @@
  * seems. The rough look is what makes a film of four hours
  * a matter of a second, so it works on numbers only.
  */
-import { distance } from "fastest-levenshtein";
 import { commonWords } from "./common-words.ts";
 import type { KnownName } from "./known-names.ts";
 import { type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
@@ -48,6 +47,10 @@ interface Candidates {
   readonly sounds: readonly Sound[];
   readonly weights: Float64Array;
   readonly slips: Uint8Array;
+  /** Of each, where in its consonants each letter stands, as bits, by the last six bits of the letter. */
+  readonly masks: Int32Array;
+  readonly lengths: Uint8Array;
+  readonly beats: Uint8Array;
   /** Those that allow no slip: by their consonants, and by all sounds but the vowels. */
   readonly whole: ReadonlyMap<string, readonly number[]>;
   /** The others, by the number of a run's consonants. */
@@ -70,7 +73,12 @@ interface RunOfWords {
   letters: number;
   full: string;
   bones: string;
+  /** Beats of `full`, counted when they are first asked for. */
+  beats: number | undefined;
 }
+
+/** The last six bits of each consonant of the run at hand: one list for all, because it is read some million times. */
+const letterCodes = new Uint8Array(MOST_CONSONANTS);
 
 export function soundsLike(words: readonly Word[], names: readonly KnownName[]): readonly SoundsLike[] {
   const candidates = candidatesOf(names);
@@ -86,12 +94,15 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
   for (let from = 0; from < words.length; from += 1) {
     if (silent[from] === true) continue;
     let onlyCommon = true;
-    const run: RunOfWords = { from, to: from, consonants: "", letters: 0, full: "", bones: "" };
+    const run: RunOfWords = { from, to: from, consonants: "", letters: 0, full: "", bones: "", beats: undefined };
     for (let to = from + 1; to <= Math.min(words.length, from + LONGEST_RUN); to += 1) {
       if (to > from + 1 && isBroken(words[to - 2] as Word, words[to - 1] as Word)) break;
       const sound = sounds[to - 1] as Sound;
       if (run.consonants.length + sound.consonants.length > MOST_CONSONANTS) break;
       run.to = to;
+      run.beats = undefined;
+      for (let at = 0; at < sound.consonants.length; at += 1)
+        letterCodes[run.consonants.length + at] = sound.consonants.charCodeAt(at) & 63;
       run.consonants += sound.consonants;
       run.letters = unary(sound.consonants, run.letters);
       const [whole, joinedOn] = bones.get(sound) as readonly [string, string];
@@ -112,7 +123,7 @@ function isBroken(before: Word, word: Word): boolean {
 
 function compare(words: readonly Word[], run: RunOfWords, candidates: Candidates, found: SoundsLike[]): void {
   const { consonants, letters } = run;
-  const { sounds, slips, whole, near } = candidates;
+  const { slips, whole, near } = candidates;
   if (consonants.length < FEW) {
     const [same, alike] = [whole.get(consonants), whole.get(boneKey(run.bones, consonants.length))];
     const these = same === undefined ? alike : alike === undefined ? same : [...new Set([...same, ...alike])];
@@ -122,22 +133,48 @@ function compare(words: readonly Word[], run: RunOfWords, candidates: Candidates
   for (let index = 0; index < at.length; index += 1) {
     if (bits(letters ^ (theirs[index] as number)) > (most[index] as number)) continue;
     const one = at[index] as number;
-    if (distance(consonants, (sounds[one] as Sound).consonants) > (slips[one] as number)) continue;
+    if (!isWithin(slips[one] as number, one, consonants.length, candidates)) continue;
     weigh(words, run, one, candidates, found);
   }
 }
 
+/**
+ * Whether so few changes, at most, make the run's consonants a candidate's: the edit distance column by column, all rows of
+ * one at once as bits (Myers, Journal of the ACM 46:395-415, 1999), left as soon as it can only be more.
+ */
+function isWithin(most: number, one: number, length: number, { masks, lengths }: Candidates): boolean {
+  let apart = lengths[one] as number;
+  const last = 1 << (apart - 1);
+  let more = -1;
+  let less = 0;
+  for (let at = 0; at < length; at += 1) {
+    let same = masks[(one << 6) | (letterCodes[at] as number)] as number;
+    const either = same | less;
+    same |= ((same & more) + more) ^ more;
+    less |= ~(same | more);
+    more &= same;
+    if ((less & last) !== 0) apart += 1;
+    if ((more & last) !== 0) apart -= 1;
+    if (apart - (length - 1 - at) > most) return false;
+    less = (less << 1) | 1;
+    more = (more << 1) | ~(either | less);
+    less &= either;
+  }
+  return apart <= most;
+}
+
 function weigh(
   words: readonly Word[],
-  { from, to, full }: RunOfWords,
+  run: RunOfWords,
   at: number,
-  { names, sounds, weights }: Candidates,
+  { names, sounds, weights, beats }: Candidates,
   found: SoundsLike[],
 ): void {
+  const { from, to, full } = run;
   const sound = sounds[at] as Sound;
   const one = likeness(words, to, full, sound.full, weights[at] as number);
-  const beats = Math.abs(syllables(full) - syllables(sound.full));
-  one.likeness -= SYLLABLE * beats;
+  run.beats ??= syllables(full);
+  one.likeness -= SYLLABLE * Math.abs(run.beats - (beats[at] as number));
   const name = names[at] as KnownName;
   const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
   if (one.likeness < least || isItself(words, from, to, name)) return;
@@ -216,6 +253,13 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
     add(sound.consonants, at);
     add(boneKey(withoutVowels(sound.full), length), at);
   });
+  const masks = new Int32Array(rows.length * 64);
+  rows.forEach(({ sound: { consonants } }, row) => {
+    for (let at = 0; at < consonants.length; at += 1) {
+      const slot = (row << 6) | (consonants.charCodeAt(at) & 63);
+      masks[slot] = (masks[slot] as number) | (1 << at);
+    }
+  });
   const letters = rows.map(({ sound }) => unary(sound.consonants));
   const near = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run): Near => {
     const apart = (at: number) => Math.abs((rows[at]?.length ?? 0) - run);
@@ -231,6 +275,9 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
     sounds: rows.map(({ sound }) => sound),
     weights: Float64Array.from(rows, ({ sound }) => soundWeight(sound.full)),
     slips: Uint8Array.from(slips),
+    masks,
+    lengths: Uint8Array.from(rows, ({ length }) => length),
+    beats: Uint8Array.from(rows, ({ sound }) => syllables(sound.full)),
     whole,
     near,
   };
