@@ -78,9 +78,9 @@ function namedSign(name: string): string | undefined {
   return accent === undefined ? entities.get(name.toLowerCase()) : `${name[0]}${accent}`.normalize("NFC");
 }
 
-/** One construct that is not plain text. Unclosed tags run to the end, as the specification's tokenizer has it. */
+/** One construct that is not plain text: a script, a time, a tag, a sign by its name or number. Unclosed tags run to the end, as the specification's tokenizer has it. */
 const construct =
-  /<(?<script>script|style)\b[^>]*>[\s\S]*?(?:<\/\k<script>\s*>|$)|<(?<stamp>(?:\d+:)?\d+:\d+[.,]\d+)>|<(?<tag>\/?[a-zA-Z][^<>]*)(?:>|$)|<!--[\s\S]*?(?:-->|$)|\{\\[^}]{0,200}\}|&(?:(?<entity>[a-zA-Z]+)|#(?<code>\d{1,7}|[xX][\da-fA-F]{1,6}));/g;
+  /<(script|style)\b[^>]*>[\s\S]*?(?:<\/\1\s*>|$)|<((?:\d+:)?\d+:\d+[.,]\d+)>|<(\/?[a-zA-Z][^<>]*)(?:>|$)|<!--[\s\S]*?(?:-->|$)|\{\\[^}]{0,200}\}|&(?:([a-zA-Z]+)|#(\d{1,7}|[xX][\da-fA-F]{1,6}));/g;
 
 export function shownText(raw: string): ShownText {
   const pieces: Piece[] = [];
@@ -97,7 +97,7 @@ export function shownText(raw: string): ShownText {
     for (const found of raw.matchAll(construct)) {
       keep(found.index);
       from = found.index + found[0].length;
-      const { stamp, tag, entity, code } = found.groups ?? {};
+      const [, , stamp, tag, entity, code] = found;
       if (stamp !== undefined) times.push({ index: letters.length, stamp });
       const sign =
         tag !== undefined && /^(?:br|p|div|li)\b/i.test(tag)

@@ -118,11 +118,16 @@ function signsBefore({ cue, start }: Word, cues: readonly Cue[]): string {
   return /[£$€"“‘(#]{0,3}$/.exec(cues[cue]?.text.slice(Math.max(0, start - 3), start) ?? "")?.[0] ?? "";
 }
 
+const onlyTags = /^(?:\s|<(?:\/?c|\d[\d:.]*)>)*$/;
+
 /** Marks and signs up to the next word of the same caption: ",", " &", "%". */
 function signsAfter(word: Word, next: Word | undefined, cues: readonly Cue[]): string {
   const raw = cues[word.cue]?.text ?? "";
   const to = next?.cue === word.cue ? next.start : raw.length;
   if (to - word.end <= 1) return raw.slice(word.end, to).trim();
+  // Times and tags between two words, as rolling captions have them, show nothing.
+  const between = raw.slice(word.end, to);
+  if (onlyTags.test(between)) return "";
   const before = next?.cue === word.cue ? signsBefore(next, cues).length : 0;
   const signs = shownText(raw.slice(word.end, to - before))
     .text.replace(/\s+/g, " ")

@@ -159,7 +159,7 @@ function changesOf({ text, pieces }: Cue, edits: readonly Edit[]): readonly Chan
     const { edits: made, result } = withBlanks(text.slice(at, end), here);
     // A line that says nothing any more would end its caption.
     if (column === 0 && result.trim() === "") changes.push({ line, from: 0, to: undefined, text: "" });
-    else changes.push(...made.map((one) => ({ line, from: column + one.start, to: column + one.end, text: one.text })));
+    else for (const { start, end, text } of made) changes.push({ line, from: column + start, to: column + end, text });
   }
   return changes;
 }

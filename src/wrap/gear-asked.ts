@@ -1,13 +1,17 @@
 /** Gear that a question asks about: looked at before plants, because what was given free must not be answered with a seed. */
+
+import { cropOf } from "../crop-of.ts";
 import { noticeLine, noticesOf, theGear } from "../language/index.ts";
 import type { Gear } from "../model.ts";
-import type { AnswerFound } from "./answers.ts";
+import { commonWords } from "./common-words.ts";
 import { gearDisclosure } from "./disclosures.ts";
 import type { FilmingDay } from "./filming-day.ts";
+import type { About, AnswerFound } from "./plants-asked.ts";
 import { plainWord } from "./spoken-words.ts";
 
-const asksFrom = /\bwhere\b|\bfrom\b|\b(?:get|got|buy|bought|source|link)\b/i;
-const asksWhat = /\b(?:what|which)\b|\b(?:kind|make|brand|name)\b/i;
+const asksFrom =
+  /\bwhere\b|\bfrom\b|\b(?:get|got|buy|bought|source|links?|pay|paid|sent|free|sell|sponsor(?:ed)?|build|built|made|kit)\b/i;
+const asksWhat = /\b(?:what|which)\b|\b(?:kind|make|brand|name|called)\b/i;
 /** After these a plant is asked about, whatever it stands in. */
 const ofPlants = /\b(?:seeds?|plants?|variety|varieties|plugs?|sets?|tubers?|cuttings?)\b/i;
 
@@ -16,12 +20,16 @@ export function gearAsked(
   question: string,
   words: readonly string[],
   plantAt: number | undefined,
-  day: FilmingDay,
+  about: About,
 ): AnswerFound | undefined {
-  if (!(asksFrom.test(question) || asksWhat.test(question))) return undefined;
+  const { day } = about;
   const found = gearNamed(words, day);
   if (found === undefined) return undefined;
-  const { gear, at } = found;
+  const { at, isWhole } = found;
+  const isAsked = asksFrom.test(question) || asksWhat.test(question);
+  // "Did the net work": nothing but its whole name says that a thing is meant.
+  if (!isAsked && !isWhole) return undefined;
+  const gear = overPlants(found.gear, about);
   // "The tomato cages" are cages; the tomatoes in the pots are tomatoes.
   const isOfPlant = plantAt !== undefined && plantAt < at - 1;
   if (isOfPlant || (ofPlants.test(question) && plantAt !== undefined)) return undefined;
@@ -30,7 +38,23 @@ export function gearAsked(
     text: told.length === 0 ? undefined : told.join(" "),
     sources: gear.flatMap(({ place }) => place ?? []),
     asks: gear.length > 1 ? whichIsMeant(gear.map(({ title }) => title)) : undefined,
+    ...(!isAsked && {
+      guess: "This is how it came to you; whether it answers the question is for you to say.",
+    }),
   };
+}
+
+/** "The net over the cabbages": of several things those at beds where the plants grow that the question names. */
+function overPlants(gear: readonly Gear[], { lots, day }: About): readonly Gear[] {
+  if (gear.length < 2 || lots.length === 0) return gear;
+  const crops = new Set(lots.map((lot) => cropOf(day.garden, lot)?.id));
+  const there = new Set(
+    [...day.beds.values()].flatMap(({ living, state }) =>
+      living.some((lot) => crops.has(cropOf(day.garden, lot)?.id)) ? state.gear : [],
+    ),
+  );
+  const over = gear.filter(({ id }) => there.has(id));
+  return over.length > 0 ? over : gear;
 }
 
 /** "Which is meant: A, B or C?" */
@@ -52,7 +76,7 @@ function howItCame(gear: Gear, { garden: { settings } }: FilmingDay): string | u
 function gearNamed(
   words: readonly string[],
   { garden, beds }: FilmingDay,
-): { readonly gear: readonly Gear[]; readonly at: number } | undefined {
+): { readonly gear: readonly Gear[]; readonly at: number; readonly isWhole: boolean } | undefined {
   const asked = words.map(stem);
   const open = [...garden.gear.values()].filter((one) => !one.private);
   const names = open.flatMap((gear) =>
@@ -78,15 +102,29 @@ function gearNamed(
     const at = head.length < 3 ? -1 : asked.indexOf(head);
     return at < 0 ? [] : [{ gear, at }];
   });
-  const found = byName.length > 0 && longest > 1 ? byName : byName.length > 0 ? [...byName, ...byHead] : byHead;
+  const byWords = byName.length > 0 || byHead.length > 0 ? [] : describedBy(open, asked);
+  const isWhole = byName.length > 0;
+  const found = isWhole && longest > 1 ? byName : isWhole ? [...byName, ...byHead] : [...byHead, ...byWords];
   const [first] = found;
   if (first === undefined) return undefined;
   const up = new Set([...beds.values()].flatMap(({ state }) => state.gear));
   const gear = [...new Set(found.map((one) => one.gear))];
   const there = gear.filter(({ id }) => up.has(id));
-  return { gear: there.length > 0 ? there : gear, at: first.at };
+  return { gear: there.length > 0 ? there : gear, at: first.at, isWhole };
 }
 
+/** "Those glass bell things": a word of the name and another of what its file says of it. */
+function describedBy(gear: readonly Gear[], asked: readonly string[]): readonly { gear: Gear; at: number }[] {
+  return gear.flatMap((one) => {
+    const own = (text: string) => new Set(text.split(/[^\p{L}]+/u).map((word) => stem(plainWord(word))));
+    const [name, body] = [own([one.title, ...one.alsoCalled].join(" ")), own(one.body)];
+    const told = asked.filter((word) => word.length > 2 && !commonWords.has(word));
+    const at = asked.findIndex((word) => word.length > 2 && !commonWords.has(word) && name.has(word));
+    return at >= 0 && told.some((word) => body.has(word) && !name.has(word)) ? [{ gear: one, at }] : [];
+  });
+}
+
+/** "Cages" is "cage" and "arches" is "arch": what one and several of a thing have in common. */
 function stem(word: string): string {
-  return word.replace(/(?:es|s)$/, "");
+  return word.replace(/(?<=ss|x|z|ch|sh)es$|(?<=[^su])s$/, "");
 }

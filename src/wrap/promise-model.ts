@@ -56,19 +56,24 @@ export function logOdds(words: readonly HeardWord[], weights: PromiseWeights): F
   const padded = [...Array<string>(edge).fill(""), ...texts, ...Array<string>(edge).fill("")];
   const singles = padded.map((text) => table.singles.get(text) ?? nothing);
   const pairs = padded.map((text, index) => table.pairs.get(`${text} ${padded[index + 1] ?? ""}`) ?? nothing);
-  const sum = (rows: readonly Float64Array[], from: number, to: number, at: (k: number) => number) => {
+  const placed = (rows: readonly Float64Array[], from: number, to: number) => {
     let total = 0;
-    for (let k = from; k <= to; k += 1) total += (rows[k] as Float64Array)[at(k)] as number;
+    for (let k = from; k <= to; k += 1) total += (rows[k] as Float64Array)[k - from] as number;
+    return total;
+  };
+  const anywhere = (rows: readonly Float64Array[], from: number, to: number, side: number) => {
+    let total = 0;
+    for (let k = from; k <= to; k += 1) total += (rows[k] as Float64Array)[side] as number;
     return total;
   };
   return Float64Array.from(words, ({ rule }, index) => {
     const here = index + edge;
     let total = table.others.get(ruleFeature(rule)) ?? 0;
-    total += sum(singles, here + places.word[0], here + places.word[1], (k) => k - here - places.word[0]);
-    total += sum(pairs, here + places.pair[0], here + places.pair[1], (k) => k - here - places.pair[0]);
-    total += sum(singles, here - far.before, here - 1, () => BEFORE);
-    total += sum(singles, here + 1, here + far.behind, () => BEHIND);
-    total += sum(pairs, here - far.before, here + far.behind - 1, () => BEFORE);
+    total += placed(singles, here + places.word[0], here + places.word[1]);
+    total += placed(pairs, here + places.pair[0], here + places.pair[1]);
+    total += anywhere(singles, here - far.before, here - 1, BEFORE);
+    total += anywhere(singles, here + 1, here + far.behind, BEHIND);
+    total += anywhere(pairs, here - far.before, here + far.behind - 1, BEFORE);
     for (let k = places.mark[0]; k <= places.mark[1]; k += 1) {
       const mark = words[index + k]?.mark ?? "";
       if (mark !== "") total += table.others.get(`mark ${k}${mark}`) ?? 0;

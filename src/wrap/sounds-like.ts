@@ -4,10 +4,9 @@
  * seems. The rough look is what makes a film of four hours
  * a matter of a second, so it works on numbers only.
  */
-import { distance } from "fastest-levenshtein";
 import { commonWords } from "./common-words.ts";
 import type { KnownName } from "./known-names.ts";
-import { joined, type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
+import { type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
 import { isNumberWord, type Word } from "./spoken-words.ts";
 
 export interface SoundsLike {
@@ -42,24 +41,51 @@ const SYLLABLE = 0.04;
 /** Milliseconds of silence that no name goes on over. */
 const SILENCE = 1500;
 
-/** What a run may be compared with, as columns, in order of `lengths`. */
+/** What a run may be compared with, as columns. */
 interface Candidates {
   readonly names: readonly KnownName[];
   readonly sounds: readonly Sound[];
   readonly weights: Float64Array;
-  readonly lengths: Uint8Array;
-  readonly letters: Int32Array;
   readonly slips: Uint8Array;
-  /** All sounds but the vowels. */
-  readonly bones: readonly string[];
-  /** By the number of a run's consonants: the first candidate that allows as many slips, and after the last. */
-  readonly first: Uint16Array;
-  readonly end: Uint16Array;
+  /** Of each, where in its consonants each letter stands, as bits, by the last six bits of the letter. */
+  readonly masks: Int32Array;
+  readonly lengths: Uint8Array;
+  readonly beats: Uint8Array;
+  /** Those that allow no slip: by their consonants, and by all sounds but the vowels. */
+  readonly whole: ReadonlyMap<string, readonly number[]>;
+  /** The others, by the number of a run's consonants. */
+  readonly near: readonly Near[];
 }
+
+/** Candidates that allow as many slips as a run of so many consonants needs. */
+interface Near {
+  readonly at: Uint16Array;
+  readonly letters: Int32Array;
+  /** Most bits by which the two may differ in their letters. */
+  readonly bits: Int8Array;
+}
+
+/** A run of words as it grows, and what it sounds like. */
+interface RunOfWords {
+  readonly from: number;
+  to: number;
+  consonants: string;
+  letters: number;
+  full: string;
+  bones: string;
+  /** Beats of `full`, counted when they are first asked for. */
+  beats: number | undefined;
+}
+
+/** The last six bits of each consonant of the run at hand: one list for all, because it is read some million times. */
+const letterCodes = new Uint8Array(MOST_CONSONANTS);
 
 export function soundsLike(words: readonly Word[], names: readonly KnownName[]): readonly SoundsLike[] {
   const candidates = candidatesOf(names);
   const sounds = words.map(({ plain }) => soundOfWord(plain));
+  const bones = new Map<Sound, readonly [whole: string, joinedOn: string]>();
+  for (const sound of sounds)
+    if (!bones.has(sound)) bones.set(sound, [withoutVowels(sound.full), withoutVowels(sound.full.slice(1))]);
   const silent = words.map(
     ({ plain }, at) => (sounds[at] as Sound).full === "" || isNumberWord(plain) || /^[b-hj-np-z]$/.test(plain),
   );
@@ -68,16 +94,24 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
   for (let from = 0; from < words.length; from += 1) {
     if (silent[from] === true) continue;
     let onlyCommon = true;
-    let consonants = "";
-    let letters = 0;
+    const run: RunOfWords = { from, to: from, consonants: "", letters: 0, full: "", bones: "", beats: undefined };
     for (let to = from + 1; to <= Math.min(words.length, from + LONGEST_RUN); to += 1) {
       if (to > from + 1 && isBroken(words[to - 2] as Word, words[to - 1] as Word)) break;
-      consonants += (sounds[to - 1] as Sound).consonants;
-      if (consonants.length > MOST_CONSONANTS) break;
-      letters = unary((sounds[to - 1] as Sound).consonants, letters);
+      const sound = sounds[to - 1] as Sound;
+      if (run.consonants.length + sound.consonants.length > MOST_CONSONANTS) break;
+      run.to = to;
+      run.beats = undefined;
+      for (let at = 0; at < sound.consonants.length; at += 1)
+        letterCodes[run.consonants.length + at] = sound.consonants.charCodeAt(at) & 63;
+      run.consonants += sound.consonants;
+      run.letters = unary(sound.consonants, run.letters);
+      const [whole, joinedOn] = bones.get(sound) as readonly [string, string];
+      const isOne = run.full !== "" && run.full.at(-1) === sound.full[0];
+      run.full += isOne ? sound.full.slice(1) : sound.full;
+      run.bones += isOne ? joinedOn : whole;
       onlyCommon &&= common[to - 1] === true;
-      if (onlyCommon || consonants.length < 2 || silent[to - 1] === true) continue;
-      compare(words, sounds, from, to, consonants, letters, candidates, found);
+      if (onlyCommon || run.consonants.length < 2 || silent[to - 1] === true) continue;
+      compare(words, run, candidates, found);
     }
   }
   return found;
@@ -87,42 +121,69 @@ function isBroken(before: Word, word: Word): boolean {
   return before.mark === "." || before.mark === "?" || before.mark === "!" || word.at - before.at > SILENCE;
 }
 
-function compare(
+function compare(words: readonly Word[], run: RunOfWords, candidates: Candidates, found: SoundsLike[]): void {
+  const { consonants, letters } = run;
+  const { slips, whole, near } = candidates;
+  if (consonants.length < FEW) {
+    const [same, alike] = [whole.get(consonants), whole.get(boneKey(run.bones, consonants.length))];
+    const these = same === undefined ? alike : alike === undefined ? same : [...new Set([...same, ...alike])];
+    for (const at of these?.toSorted((a, b) => a - b) ?? []) weigh(words, run, at, candidates, found);
+  }
+  const { at, letters: theirs, bits: most } = near[consonants.length] as Near;
+  for (let index = 0; index < at.length; index += 1) {
+    if (bits(letters ^ (theirs[index] as number)) > (most[index] as number)) continue;
+    const one = at[index] as number;
+    if (!isWithin(slips[one] as number, one, consonants.length, candidates)) continue;
+    weigh(words, run, one, candidates, found);
+  }
+}
+
+/**
+ * Whether so few changes, at most, make the run's consonants a candidate's: the edit distance column by column, all rows of
+ * one at once as bits (Myers, Journal of the ACM 46:395-415, 1999), left as soon as it can only be more.
+ */
+function isWithin(most: number, one: number, length: number, { masks, lengths }: Candidates): boolean {
+  let apart = lengths[one] as number;
+  const last = 1 << (apart - 1);
+  let more = -1;
+  let less = 0;
+  for (let at = 0; at < length; at += 1) {
+    let same = masks[(one << 6) | (letterCodes[at] as number)] as number;
+    const either = same | less;
+    same |= ((same & more) + more) ^ more;
+    less |= ~(same | more);
+    more &= same;
+    if ((less & last) !== 0) apart += 1;
+    if ((more & last) !== 0) apart -= 1;
+    if (apart - (length - 1 - at) > most) return false;
+    less = (less << 1) | 1;
+    more = (more << 1) | ~(either | less);
+    less &= either;
+  }
+  return apart <= most;
+}
+
+function weigh(
   words: readonly Word[],
-  sounds: readonly Sound[],
-  from: number,
-  to: number,
-  consonants: string,
-  letters: number,
-  { names, sounds: of, weights, lengths, letters: theirs, slips, bones, first, end }: Candidates,
+  run: RunOfWords,
+  at: number,
+  { names, sounds, weights, beats }: Candidates,
   found: SoundsLike[],
 ): void {
-  const length = consonants.length;
-  const last = end[length] as number;
-  let full: string | undefined;
-  let ownBones: string | undefined;
-  for (let at = first[length] as number; at < last; at += 1) {
-    const allowed = slips[at] as number;
-    const apart = Math.abs((lengths[at] as number) - length);
-    if (apart > allowed) continue;
-    const sound = of[at] as Sound;
-    if (allowed === 0) {
-      full ??= joined(sounds.slice(from, to).map((one) => one.full));
-      ownBones ??= withoutVowels(full);
-      if (consonants !== sound.consonants && ownBones !== bones[at]) continue;
-    } else {
-      if (bits(letters ^ (theirs[at] as number)) + apart > 2 * allowed) continue;
-      if (distance(consonants, sound.consonants) > allowed) continue;
-    }
-    full ??= joined(sounds.slice(from, to).map((one) => one.full));
-    const one = likeness(words, to, full, sound.full, weights[at] as number);
-    const beats = Math.abs(syllables(full) - syllables(sound.full));
-    one.likeness -= SYLLABLE * beats;
-    const name = names[at] as KnownName;
-    const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
-    if (one.likeness < least || isItself(words, from, to, name)) continue;
-    found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
-  }
+  const { from, to, full } = run;
+  const sound = sounds[at] as Sound;
+  const one = likeness(words, to, full, sound.full, weights[at] as number);
+  run.beats ??= syllables(full);
+  one.likeness -= SYLLABLE * Math.abs(run.beats - (beats[at] as number));
+  const name = names[at] as KnownName;
+  const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
+  if (one.likeness < least || isItself(words, from, to, name)) return;
+  found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
+}
+
+/** Small letters, as consonants by Double Metaphone are none; a name with as many consonants only. */
+function boneKey(bones: string, consonants: number): string {
+  return `${bones} ${consonants}`;
 }
 
 function likeness(
@@ -185,19 +246,40 @@ function candidatesOf(names: readonly KnownName[]): Candidates {
   const slips = rows.map(({ length, name }) =>
     length < FEW ? 0 : Math.round(length * (name.standing === "in the records" ? SLIPS_ELSEWHERE : SLIPS)),
   );
-  const fits = (run: number) => (row: { readonly length: number }, at: number) =>
-    Math.abs(row.length - run) <= (slips[at] as number);
-  const runs = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run) => run);
+  const whole = new Map<string, number[]>();
+  const add = (key: string, at: number) => whole.set(key, [...(whole.get(key) ?? []), at]);
+  rows.forEach(({ sound, length }, at) => {
+    if (slips[at] !== 0) return;
+    add(sound.consonants, at);
+    add(boneKey(withoutVowels(sound.full), length), at);
+  });
+  const masks = new Int32Array(rows.length * 64);
+  rows.forEach(({ sound: { consonants } }, row) => {
+    for (let at = 0; at < consonants.length; at += 1) {
+      const slot = (row << 6) | (consonants.charCodeAt(at) & 63);
+      masks[slot] = (masks[slot] as number) | (1 << at);
+    }
+  });
+  const letters = rows.map(({ sound }) => unary(sound.consonants));
+  const near = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run): Near => {
+    const apart = (at: number) => Math.abs((rows[at]?.length ?? 0) - run);
+    const at = Uint16Array.from([...rows.keys()].filter((one) => slips[one] !== 0 && apart(one) <= (slips[one] ?? 0)));
+    return {
+      at,
+      letters: Int32Array.from(at, (one) => letters[one] as number),
+      bits: Int8Array.from(at, (one) => 2 * (slips[one] as number) - apart(one)),
+    };
+  });
   return {
     names: rows.map(({ name }) => name),
     sounds: rows.map(({ sound }) => sound),
     weights: Float64Array.from(rows, ({ sound }) => soundWeight(sound.full)),
-    lengths: Uint8Array.from(rows, ({ length }) => length),
-    letters: Int32Array.from(rows, ({ sound }) => unary(sound.consonants)),
     slips: Uint8Array.from(slips),
-    bones: rows.map(({ sound }) => withoutVowels(sound.full)),
-    first: Uint16Array.from(runs, (run) => Math.max(0, rows.findIndex(fits(run)))),
-    end: Uint16Array.from(runs, (run) => rows.findLastIndex(fits(run)) + 1),
+    masks,
+    lengths: Uint8Array.from(rows, ({ length }) => length),
+    beats: Uint8Array.from(rows, ({ sound }) => syllables(sound.full)),
+    whole,
+    near,
   };
 }
 

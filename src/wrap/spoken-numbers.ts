@@ -63,8 +63,15 @@ export function spokenNumber(words: readonly string[], at: number): SpokenNumber
   return { value, end };
 }
 
+/** What few words of a film do: a number may begin with it. */
+export function beginsNumber(word: string): boolean {
+  const first = word.charCodeAt(0);
+  return (first >= 48 && first <= 57) || values.has(word) || word === "a" || word === "hundred" || word === "half";
+}
+
 function wholeNumber(words: readonly string[], at: number): SpokenNumber | undefined {
   const word = words[at] ?? "";
+  if (!beginsNumber(word)) return undefined;
   if (/^\d+(?:\.\d+)?$/.test(word)) return { value: Number(word), end: at + 1 };
   if (word === "a" && (words[at + 1] === "dozen" || words[at + 1] === "couple")) {
     return { value: values.get(words[at + 1] as string) as number, end: at + 2 };
@@ -80,9 +87,15 @@ function wholeNumber(words: readonly string[], at: number): SpokenNumber | undef
     : { value, end: at + 1 };
 }
 
+export function beginsOrdinal(word: string): boolean {
+  const first = word.charCodeAt(0);
+  return (first >= 48 && first <= 57) || ordinalValues.has(word) || values.has(word);
+}
+
 /** "twenty-second", "22nd", "sixth": 22, 22, 6. */
 export function spokenOrdinal(words: readonly string[], at: number): SpokenNumber | undefined {
   const word = words[at] ?? "";
+  if (!beginsOrdinal(word)) return undefined;
   const written = /^(\d{1,2})(?:st|nd|rd|th)$/.exec(word)?.[1];
   if (written !== undefined) return { value: Number(written), end: at + 1 };
   const known = ordinalValues.get(word);

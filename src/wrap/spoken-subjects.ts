@@ -4,6 +4,7 @@ import type { Planting } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { plainWord } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
+import { firstFrom } from "./word-ranges.ts";
 
 export interface Subject {
   /** First word of its name, and after the last. */
@@ -27,7 +28,10 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   const { garden } = day;
   const taken = new Set<number>();
   const found: Subject[] = [];
-  const at = (word: number) => stretches.find(({ from, to }) => word >= from && word < to);
+  const at = (word: number) => {
+    const stretch = stretches[firstFrom(stretches, ({ to }) => to, word + 1)];
+    return stretch !== undefined && stretch.from <= word ? stretch : undefined;
+  };
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
   const byVariety = Map.groupBy(lots, ({ variety }) => variety);
   const byCrop = Map.groupBy(lots, (lot) => cropOf(film.day.garden, lot)?.id);
@@ -70,9 +74,10 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
       ),
     ),
   );
+  const opensPair = new Set([...crops.keys()].flatMap((name) => (name.includes(" ") ? [name.split(" ")[0]] : [])));
   speech.words.forEach(({ plain }, word) => {
     if (taken.has(word)) return;
-    const next = speech.words[word + 1];
+    const next = opensPair.has(plain) ? speech.words[word + 1] : undefined;
     const pair = next === undefined ? undefined : crops.get(`${plain} ${next.plain}`);
     const crop = pair ?? crops.get(plain);
     if (crop === undefined) return;

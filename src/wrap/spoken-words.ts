@@ -106,10 +106,11 @@ function wordsOfCue(
   const marks = times.flatMap(({ index: at, stamp }) => {
     const ms = readTime(stamp, "vtt")?.ms;
     // A time stands before the space of its word.
-    const word = at + (/^\s*/.exec(text.slice(at))?.[0].length ?? 0);
+    let word = at;
+    while (word < text.length && /\s/.test(text[word] as string)) word += 1;
     return ms === undefined || ms < cue.start || ms > cue.end ? [] : [{ at: word, ms }];
   });
-  const clock: Clock = (at, begins) => timeOf(cue, text.length, [{ at: begins, ms: cue.start }, ...marks], at);
+  const clock: Clock = (at, begins) => timeOf(cue, text.length, begins, marks, at);
   const words = found.map((match, position): CueWord => {
     const start = match.index;
     const end = start + match[0].length;
@@ -133,16 +134,23 @@ function wordsOfCue(
 function timeOf(
   cue: Cue,
   length: number,
+  begins: number,
   marks: readonly { readonly at: number; readonly ms: number }[],
   index: number,
 ): number {
-  let [from, fromMs, to, toMs] = [0, cue.start, length, cue.end];
-  for (const mark of marks) {
-    if (mark.at <= index) [from, fromMs] = [mark.at, mark.ms];
-    else {
-      [to, toMs] = [mark.at, mark.ms];
+  const isBefore = begins > index;
+  let from = isBefore ? 0 : begins;
+  let fromMs = cue.start;
+  let to = isBefore ? begins : length;
+  let toMs = isBefore ? cue.start : cue.end;
+  for (const mark of isBefore ? [] : marks) {
+    if (mark.at > index) {
+      to = mark.at;
+      toMs = mark.ms;
       break;
     }
+    from = mark.at;
+    fromMs = mark.ms;
   }
   return Math.round(fromMs + ((toMs - fromMs) * (index - from)) / Math.max(1, to - from));
 }

@@ -19,14 +19,19 @@ export function bestWay(length: number, count: number, scores: Float64Array, mov
     (_, state) => (scores[state] as number) - (state === 0 ? 0 : moves.start),
   );
   const came = new Int32Array(length * count);
+  const costs = byEase(moves.between, count, 0, (between, at) => Math.min(-LEAST, between + at));
   for (let phrase = 1; phrase < length; phrase += 1) {
     const next = new Float64Array(count);
     for (let to = 0; to < count; to += 1) {
-      let [value, from] = [best[to] as number, to];
+      const into = costs(moves.at[phrase * count + to] as number);
+      let value = best[to] as number;
+      let from = to;
       for (let other = 0; other < count; other += 1) {
-        if (other === to) continue;
-        const move = (best[other] as number) + moveTo(moves, other, to, count, phrase);
-        if (move > value) [value, from] = [move, other];
+        const move = (best[other] as number) + (into[to * count + other] as number);
+        if (move > value) {
+          value = move;
+          from = other;
+        }
       }
       next[to] = value + (scores[phrase * count + to] as number);
       came[phrase * count + to] = from;
@@ -46,8 +51,28 @@ export function bestWay(length: number, count: number, scores: Float64Array, mov
 const LEAST = 0.1;
 const DEAREST = Math.exp(-LEAST);
 
-function moveTo(moves: Moves, from: number, to: number, count: number, phrase: number): number {
-  return Math.min(-LEAST, (moves.between[from * count + to] as number) + (moves.at[phrase * count + to] as number));
+/**
+ * What it takes to come to a state from each other, in rows of the state come to. A phrase adds one of a few numbers to it, so
+ * the table is made once for each and not at every phrase.
+ */
+function byEase(
+  between: Float64Array,
+  count: number,
+  stays: number,
+  both: (between: number, at: number) => number,
+): (at: number) => Float64Array {
+  const known = new Map<number, Float64Array>();
+  return (at) => {
+    let table = known.get(at);
+    if (table === undefined) {
+      table = Float64Array.from({ length: count * count }, (_, index) => {
+        const [to, from] = [Math.floor(index / count), index % count];
+        return from === to ? stays : both(between[from * count + to] as number, at);
+      });
+      known.set(at, table);
+    }
+    return table;
+  };
 }
 
 /**
@@ -70,11 +95,10 @@ export function sureness(
     for (let s = 0; s < count; s += 1)
       weight[phrase * count + s] = Math.exp((scores[phrase * count + s] as number) - top);
   }
-  // exp(a + b) is exp(a) times exp(b): made once for every pair and every phrase, not for every pair at every phrase.
-  const between = moves.between.map(Math.exp);
+  // exp(a + b) is exp(a) times exp(b).
+  const tables = byEase(moves.between.map(Math.exp), count, 1, (between, at) => Math.min(DEAREST, between * at));
   const at = moves.at.map(Math.exp);
-  const odds = (from: number, to: number, phrase: number) =>
-    from === to ? 1 : Math.min(DEAREST, (between[from * count + to] as number) * (at[phrase * count + to] as number));
+  const oddsInto = (to: number, phrase: number) => tables(at[phrase * count + to] as number);
   const scale = (sums: Float64Array, phrase: number) => {
     let total = 0;
     for (let s = 0; s < count; s += 1) total += sums[phrase * count + s] as number;
@@ -84,9 +108,10 @@ export function sureness(
   scale(forward, 0);
   for (let phrase = 1; phrase < length; phrase += 1) {
     for (let to = 0; to < count; to += 1) {
+      const odds = oddsInto(to, phrase);
       let sum = 0;
       for (let from = 0; from < count; from += 1) {
-        sum += (forward[(phrase - 1) * count + from] as number) * odds(from, to, phrase);
+        sum += (forward[(phrase - 1) * count + from] as number) * (odds[to * count + from] as number);
       }
       forward[phrase * count + to] = sum * (weight[phrase * count + to] as number);
     }
@@ -95,13 +120,13 @@ export function sureness(
   backward.fill(1, (length - 1) * count);
   scale(backward, length - 1);
   for (let phrase = length - 2; phrase >= 0; phrase -= 1) {
-    for (let from = 0; from < count; from += 1) {
-      let sum = 0;
-      for (let to = 0; to < count; to += 1) {
-        const next = (phrase + 1) * count + to;
-        sum += odds(from, to, phrase + 1) * (weight[next] as number) * (backward[next] as number);
+    for (let to = 0; to < count; to += 1) {
+      const odds = oddsInto(to, phrase + 1);
+      const [own, after] = [weight[(phrase + 1) * count + to] as number, backward[(phrase + 1) * count + to] as number];
+      for (let from = 0; from < count; from += 1) {
+        const here = phrase * count + from;
+        backward[here] = (backward[here] as number) + (odds[to * count + from] as number) * own * after;
       }
-      backward[phrase * count + from] = sum;
     }
     scale(backward, phrase);
   }
@@ -113,7 +138,7 @@ export function sureness(
         const here = phrase * count + to;
         const way =
           (forward[(phrase - 1) * count + from] as number) *
-          odds(from, to, phrase) *
+          (oddsInto(to, phrase)[to * count + from] as number) *
           (weight[here] as number) *
           (backward[here] as number);
         total += way;

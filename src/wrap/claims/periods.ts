@@ -10,7 +10,7 @@ import {
   yearOf,
 } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
-import { spokenDay, spokenNumber, spokenOrdinal } from "../spoken-numbers.ts";
+import { beginsNumber, beginsOrdinal, spokenDay, spokenNumber, spokenOrdinal } from "../spoken-numbers.ts";
 
 /** The first and the last day that may be meant; `end` is the index after its last word. */
 export interface Period {
@@ -21,6 +21,7 @@ export interface Period {
 
 /** The last such time before the film, unless a year is said. Words are plain. */
 export function spokenPeriod(words: readonly string[], at: number, filmed: Day): Period | undefined {
+  if (!beginsPeriod(words[at] ?? "")) return undefined;
   return (
     near(words, at, filmed) ??
     ago(words, at, filmed) ??
@@ -29,6 +30,19 @@ export function spokenPeriod(words: readonly string[], at: number, filmed: Day):
     month(words, at, filmed) ??
     year(words, at, filmed)
   );
+}
+
+const known = new Map<string, boolean>();
+
+/** Few words of a film do, and they are asked for again and again. */
+function beginsPeriod(word: string): boolean {
+  let begins = known.get(word);
+  if (begins === undefined) {
+    begins = opens.has(word) || beginsNumber(word) || beginsOrdinal(word) || monthNumber(word) !== undefined;
+    if (known.size > 100_000) known.clear();
+    known.set(word, begins);
+  }
+  return begins;
 }
 
 function near(words: readonly string[], at: number, filmed: Day): Period | undefined {
@@ -112,6 +126,10 @@ const parts: ReadonlyMap<string, readonly [from: number, to: number]> = new Map(
   ["mid", [10, 21]],
   ["late", [20, 31]],
   ["end", [21, 31]],
+]);
+const opens: ReadonlySet<string> = new Set([
+  ..."yesterday today tonight this last on an the about first nineteen twenty two".split(" "),
+  ...parts.keys(),
 ]);
 /** Days by which a part of a month is rounded. */
 const ROUNDED = 3;
