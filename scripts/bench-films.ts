@@ -8,7 +8,7 @@ import { parseArgs } from "node:util";
 import { briefFor } from "../src/cli/brief-command.ts";
 import { realEffects } from "../src/cli/effects.ts";
 import { loadGarden } from "../src/cli/load-garden.ts";
-import { type Wrap, wrapEpisode } from "../src/wrap/index.ts";
+import { wrapEpisode } from "../src/wrap/index.ts";
 import { type FilmLabels, scoredFilm } from "./films/scores.ts";
 import { nothing, precision, recall, type Score, sum } from "./mis-hearing/hearing-scores.ts";
 
@@ -28,7 +28,8 @@ for (const half of ["learn", "put-away"]) {
     for (const name of names) {
       const film = path.join(FILMS, half, name);
       const labels = JSON.parse(readFileSync(path.join(film, "labels.json"), "utf8")) as FilmLabels;
-      const { scores, misses } = scoredFilm(labels, await heard(film, labels, captions), captions === "auto.vtt");
+      const { wrap, brief } = await heard(film, labels, captions);
+      const { scores, misses } = scoredFilm(labels, wrap, brief, captions === "auto.vtt");
       for (const [what, score] of scores) all.set(what, sum(all.get(what) ?? nothing, score));
       if (values.v) for (const miss of misses) console.log(`${name} ${captions} ${miss}`);
     }
@@ -36,17 +37,19 @@ for (const half of ["learn", "put-away"]) {
   }
 }
 
-async function heard(film: string, { episode: id, day }: FilmLabels, captions: string): Promise<Wrap> {
+async function heard(film: string, { episode: id, day }: FilmLabels, captions: string) {
   const effects = { ...realEffects(), err: () => {} };
   const loaded = await loadGarden({ records: path.join(film, "records"), today: day }, effects);
   const episode = loaded.garden.episodes.get(id);
   if (episode === undefined) throw new Error(`${film} has no episode ${id}`);
-  return wrapEpisode({
+  const brief = briefFor(loaded, id);
+  const { wrap } = wrapEpisode({
     garden: loaded.garden,
     episode,
     captions: { file: captions, bytes: readFileSync(path.join(film, captions)) },
-    brief: briefFor(loaded, id),
-  }).wrap;
+    brief,
+  });
+  return { wrap, brief };
 }
 
 function print(title: string, scores: ReadonlyMap<string, Score>): void {

@@ -1,6 +1,8 @@
 /** One film's wrap held against its labels: stops, names, promises, what the records contradict, chapter titles, private names. */
+import type { PlannedTour } from "../../src/model.ts";
 import type { Wrap } from "../../src/wrap/index.ts";
 import { nothing, type Score, sum } from "../mis-hearing/hearing-scores.ts";
+import { plannedAgainst, type Wanted } from "./planned-scores.ts";
 
 interface Span {
   readonly id: string;
@@ -33,6 +35,7 @@ export interface FilmLabels {
   }[];
   readonly spans: readonly Span[];
   readonly private: readonly unknown[];
+  readonly wanted: readonly Wanted[];
 }
 
 export interface FilmScores {
@@ -44,7 +47,7 @@ export interface FilmScores {
 const BESIDE = 4;
 const BEFORE = 3;
 
-export function scoredFilm(labels: FilmLabels, wrap: Wrap, automatic: boolean): FilmScores {
+export function scoredFilm(labels: FilmLabels, wrap: Wrap, brief: PlannedTour, automatic: boolean): FilmScores {
   const scores = new Map<string, Score>();
   const misses: string[] = [];
   const add = (what: string, score: Partial<Score>) =>
@@ -117,6 +120,14 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, automatic: boolean): 
   for (const span of contradicted) {
     add("what the records contradict", found.has(span) ? { right: 1 } : { missed: 1 });
     if (!found.has(span)) misses.push(`contradicted: ${span.said} | ${JSON.stringify(span.records)}`);
+  }
+
+  for (const { wanted, isSaid, told, isToldSaid, isPutOff } of plannedAgainst(labels.wanted, wrap, brief)) {
+    const right = isSaid === isToldSaid;
+    add("planned: said or not said", right ? { right: 1 } : { wrong: 1 });
+    if (!right) misses.push(`planned, ${String(wanted.said)}, told as ${told}: ${wanted.what}`);
+    if (isPutOff) add("  put off, told as put off", told === "put off again" ? { right: 1 } : { missed: 1 });
+    else if (told === "put off again") add("  put off, told as put off", { wrong: 1 });
   }
   return { scores, misses };
 }

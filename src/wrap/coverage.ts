@@ -2,16 +2,16 @@
  * What of the plan was said or filmed, what was missed, what came unplanned; which varieties were named and which never.
  * Without a brief only the last two can be told.
  */
-import { cropOf } from "../crop-of.ts";
 import { fullStop, sayList } from "../language/index.ts";
 import type { Filming, PlannedThing, PlannedTour } from "../model.ts";
 import { keeps } from "../tour/index.ts";
-import { commonWords } from "./common-words.ts";
+import { type Asked, plannedAnswer } from "./claims/planned-answer.ts";
 import { covered, reshoots, shotsFilmed, tickOf } from "./filmed-shots.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import { APPLY_FROM } from "./names-heard.ts";
-import { plainWord, type Word } from "./spoken-words.ts";
+import { subjectsOf } from "./spoken-subjects.ts";
+import type { Word } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { Coverage, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
 
@@ -36,7 +36,8 @@ export function coverageOf(request: CoverageRequest): Coverage {
   const planned = stops.map((stop): PlannedStop => {
     return { ...stop, show: stop.show.filter(isPlanned), shots: stop.shots.filter(isPlanned) };
   });
-  const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, request)));
+  const asked: Asked = { film, stretches, subjects: subjectsOf(film, stretches) };
+  const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, asked, filming)));
   const shots = filming === undefined ? [] : shotsFilmed(planned, filming);
   const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
   const bedsMissed = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
@@ -56,8 +57,9 @@ export function coverageOf(request: CoverageRequest): Coverage {
 
 // ------------------------------------------------------------------------------------------------------------ planned
 
-function thing(point: PlannedThing, stop: PlannedStop, { film, stretches, filming }: CoverageRequest): PlannedCovered {
-  const said = saidAt(point, stop.bed, film, stretches);
+function thing(point: PlannedThing, stop: PlannedStop, asked: Asked, filming: Filming | undefined): PlannedCovered {
+  const { is, word } = plannedAnswer(point, stop.bed, asked);
+  const at = word === undefined ? undefined : asked.film.speech.words[word]?.at;
   const shot = stop.shots.find(({ id }) => id === point.shot);
   const tick = shot === undefined ? undefined : tickOf(filming, stop.bed, shot);
   return {
@@ -66,98 +68,21 @@ function thing(point: PlannedThing, stop: PlannedStop, { film, stretches, filmin
     bed: stop.bed,
     level: point.level,
     text: point.text,
-    covered: covered(said !== undefined, tick?.state),
-    ...(said === undefined ? {} : moment(said)),
+    covered: covered(is, tick?.state),
+    ...(at === undefined ? {} : moment(at)),
     reason: tick?.reason,
   };
 }
 
-/** Words besides names that a thing must share with what was said, unless its kind is told by the name alone. */
-const nameIsEnough = new Set([
-  "new",
-  "standing",
-  "picking",
-  "up",
-  "going",
-  "ready",
-  "in flower",
-  "grew",
-  "side by side",
-]);
-
-/** Milliseconds at which a thing to show was said: its plants named at its bed, or its own words. */
+/** Milliseconds at which a thing to show was told. */
 export function saidAt(
   point: PlannedThing,
   bed: string,
   film: FilmHeard,
   stretches: readonly Stretch[],
 ): number | undefined {
-  const { day, names, speech } = film;
-  const here = stretches.filter((stretch) => stretch.bed === bed);
-  const isHere = (word: number) => here.some(({ from, to }) => word >= from && word < to);
-  const lots = (day.beds.get(bed)?.state.plantings ?? []).filter(({ id }) => point.plantings.includes(id));
-  const varieties = new Set(lots.flatMap(({ variety }) => variety ?? []));
-  const crops = new Set(lots.flatMap((lot) => cropOf(day.garden, lot) ?? []));
-  const cropWords = new Set(
-    [...crops].flatMap((crop) => [crop.name, crop.plural].map((name) => plainWord(name.split(" ").at(-1) ?? ""))),
-  );
-  const named = names.find(({ name, from }) => name.kind === "variety" && varieties.has(name.record) && isHere(from));
-  const byCrop = speech.words.findIndex(({ plain }, word) => cropWords.has(plain) && isHere(word));
-  const first = named?.from ?? (byCrop >= 0 ? byCrop : undefined);
-  if (first !== undefined && nameIsEnough.has(point.kind)) return (speech.words[first] as Word).at;
-  const told = tellingWords(point.text, film);
-  if (told.size === 0) return first === undefined ? undefined : (speech.words[first] as Word).at;
-  const least = point.kind === "owed" ? Math.max(2, Math.ceil(told.size * OWED_SHARE)) : first === undefined ? 2 : 1;
-  return firstShared(told, speech.words, isHere, least);
-}
-
-/** Share of a promise's telling words that must be said for it to be kept. */
-const OWED_SHARE = 0.6;
-
-/** Words of a sentence that say what it is about: no names of plants, no numbers, nothing everybody says. */
-function tellingWords(text: string, { known }: FilmHeard): ReadonlySet<string> {
-  const ofNames = new Set(
-    known.flatMap(({ kind, name }) => (kind === "variety" ? name.split(/\s+/).map(plainWord) : [])),
-  );
-  const words = text.split(/[^\p{L}'’]+/u).map(plainWord);
-  return new Set(
-    words
-      .filter((word) => word.length > 3 && !commonWords.has(word) && !ofNames.has(word) && !briefWords.has(word))
-      .map(stem),
-  );
-}
-
-/** Words of briefs themselves. */
-const briefWords = new Set(
-  (
-    "promised owed since tour planted sown indoors outdoors viewers camera january february march april june july august september october " +
-    "november december monday tuesday wednesday thursday friday saturday sunday days weeks months ground expected picking"
-  ).split(" "),
-);
-
-function stem(word: string): string {
-  return word.replace(/(?:ing|ed|es|s)$/, "");
-}
-
-/** Words within which the telling words must be said. */
-const WITHIN = 40;
-
-function firstShared(
-  told: ReadonlySet<string>,
-  words: readonly Word[],
-  isHere: (word: number) => boolean,
-  least: number,
-): number | undefined {
-  const needed = Math.min(least, told.size);
-  const recent: { word: number; stem: string }[] = [];
-  for (let word = 0; word < words.length; word += 1) {
-    const said = stem((words[word] as Word).plain);
-    if (!told.has(said) || !isHere(word)) continue;
-    while (recent.length > 0 && word - (recent[0]?.word ?? 0) > WITHIN) recent.shift();
-    if (!recent.some((one) => one.stem === said)) recent.push({ word, stem: said });
-    if (recent.length >= needed) return (words[recent[0]?.word ?? word] as Word).at;
-  }
-  return undefined;
+  const { is, word } = plannedAnswer(point, bed, { film, stretches, subjects: subjectsOf(film, stretches) });
+  return is === "said" && word !== undefined ? film.speech.words[word]?.at : undefined;
 }
 
 // ---------------------------------------------------------------------------------------------------------- unplanned

@@ -3,6 +3,7 @@
  * A tick finds its shot by what it is of; one that the plan does not hold is told in its own words.
  */
 import type { Filming, PlannedShot, PlannedTour, ShotState, ShotTick } from "../model.ts";
+import type { PlannedAnswer } from "./claims/planned-answer.ts";
 import type { Covered, PlannedCovered, Reshoot } from "./wrap.ts";
 
 type PlannedStop = PlannedTour["stops"][number];
@@ -26,7 +27,7 @@ function ofShot({ id, key, level, text }: PlannedShot, bed: string, tick: ShotTi
     bed,
     level: level ?? "could",
     text,
-    covered: covered(false, tick?.state),
+    covered: covered("missed", tick?.state),
     reason: tick?.reason,
     takes: tick?.takes ?? [],
   };
@@ -43,10 +44,10 @@ export function tickOf(
     ?.ticks.find((tick) => (tick.key === undefined ? tick.shot === id : tick.key === key));
 }
 
-/** What was filmed without a good take was not got. */
-export function covered(said: boolean, state: ShotState | undefined): Covered {
-  if (state === "filmed") return said ? "said and filmed" : "filmed";
-  if (said) return "said";
+/** What was filmed without a good take was not got; what was told is not owed, and what was only shown is still untold. */
+export function covered(answer: PlannedAnswer["is"], state: ShotState | undefined): Covered {
+  if (state === "filmed") return answer === "said" ? "said and filmed" : answer === "missed" ? "filmed" : answer;
+  if (answer !== "missed") return answer;
   return state === "skipped" ? "skipped" : state === "retake" ? "to film again" : "missed";
 }
 

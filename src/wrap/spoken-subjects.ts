@@ -86,3 +86,9 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   });
   return found.sort((a, b) => a.from - b.from);
 }
+
+/** "Same as Mollie", "taller than the leeks": named beside what is spoken of, which goes on. */
+export function isCompared({ speech: { words } }: FilmHeard, { from }: Subject): boolean {
+  const before = words.slice(Math.max(0, from - 3), from).map(({ plain }) => plain);
+  return /\b(?:same as|than|like|against|unlike)(?: the| a| my| our)?$/.test(before.join(" "));
+}

@@ -46,7 +46,20 @@ export interface Correction extends Moment {
   readonly why: string;
 }
 
-export type Covered = "said" | "filmed" | "said and filmed" | "missed" | "skipped" | "to film again";
+/**
+ * "said": its own claim was made, not only its plants named; without it "shown, not said". Promises may be "put off again", and a
+ * bed "not shown, as told".
+ */
+export type Covered =
+  | "said"
+  | "filmed"
+  | "said and filmed"
+  | "shown, not said"
+  | "put off again"
+  | "not shown, as told"
+  | "missed"
+  | "skipped"
+  | "to film again";
 
 /** A thing the brief asked to show, or one of its shots. */
 export interface PlannedCovered {

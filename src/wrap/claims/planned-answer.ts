@@ -1,0 +1,238 @@
+/**
+ * What became of a thing that was planned: told, shown without a word of it, put off once more, or kept back in so many words.
+ * It is told only when its own claim was made: that its plants were named is not that they were said to be lost.
+ */
+import { cropOf } from "../../crop-of.ts";
+import type { PlannedThing } from "../../model.ts";
+import { SURE } from "../fact-check.ts";
+import type { FilmHeard } from "../hear-film.ts";
+import { isCompared, type Subject } from "../spoken-subjects.ts";
+import { plainWord } from "../spoken-words.ts";
+import type { Stretch } from "../stops-heard.ts";
+import { inWords } from "../word-ranges.ts";
+import { promiseAnswer } from "./promise-answer.ts";
+import { isAbout, stem, tellingWords } from "./telling-words.ts";
+
+export interface PlannedAnswer {
+  readonly is: "said" | "shown, not said" | "put off again" | "not shown, as told" | "missed";
+  /** The word with which it is told, put off, or kept back; else the first that names its plants. */
+  readonly word?: number | undefined;
+}
+
+export interface Asked {
+  readonly film: FilmHeard;
+  readonly stretches: readonly Stretch[];
+  readonly subjects: readonly Subject[];
+}
+
+/** Words of a stop in which one thing may be told. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+export function plannedAnswer(point: PlannedThing, bed: string, asked: Asked): PlannedAnswer {
+  const here = asked.stretches.filter((stretch) => stretch.bed === bed);
+  const kept = keptBack(bed, asked);
+  if (here.length === 0) return kept === undefined ? { is: "missed" } : { is: "not shown, as told", word: kept };
+  const mentions = mentionsOf(point, bed, asked);
+  if (point.kind === "owed") return promiseAnswer(point, here, mentions, asked);
+  const word = told(point, here, mentions, asked);
+  if (word !== undefined) return { is: "said", word };
+  const [first] = mentions;
+  return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
+}
+
+/** Where the plants of a thing are named at its bed, from the first such word on. */
+function mentionsOf({ plantings }: PlannedThing, bed: string, { film, subjects }: Asked): readonly Subject[] {
+  const { day, names } = film;
+  const own = new Set(plantings);
+  const there = day.beds.get(bed)?.state.plantings ?? [];
+  const lots = there.filter(({ id }) => own.has(id));
+  const crops = new Set(lots.flatMap((lot) => cropOf(day.garden, lot)?.id ?? []));
+  const varieties = new Set(lots.flatMap(({ variety }) => variety ?? []));
+  // Of two okras in a bed the word okra names neither.
+  const { living = [], ended = [] } = day.beds.get(bed) ?? {};
+  const others = [...living, ...ended].filter(({ id }) => !own.has(id));
+  const shared = new Set(others.flatMap((lot) => cropOf(day.garden, lot)?.id ?? []));
+  const doubtful = new Set(names.flatMap(({ from, confidence }) => (confidence < SURE ? [from] : [])));
+  return subjects.filter(
+    (subject) =>
+      subject.bed === bed &&
+      (subject.variety === undefined
+        ? crops.has(subject.crop ?? "") && !shared.has(subject.crop ?? "")
+        : varieties.has(subject.variety) && !doubtful.has(subject.from)),
+  );
+}
+
+// ---------------------------------------------------------------------------------------------------- what must be said
+
+const number =
+  "(?:\\d[\\d.]*|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty\\w*|thirty\\w*|forty\\w*|fifty\\w*|sixty\\w*|seventy\\w*|eighty\\w*|ninety\\w*|hundred|dozen|half)";
+const picked =
+  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
+
+const time =
+  "(?:yesterday|today|ago|back|last|week|easter|christmas|january|february|march|april|may|june|july|august|september|october|november|december|\\w+day)";
+
+/** What besides its plants' name must be said of a thing, by its kind; where nothing stands here the name is enough. */
+const claims: ReadonlyMap<string, RegExp> = new Map(
+  Object.entries({
+    "first picking": new RegExp(
+      `\\b(?:first|began|beginning|start(?:ed|ing)?|${time})\\b.*\\b${picked}\\b|\\b${picked}\\b.*\\b(?:first|began|start(?:ed|ing)?|${time})\\b`,
+    ),
+    "only picking": new RegExp(`\\b${picked}\\b`),
+    picking: new RegExp(`\\b${picked}\\b`),
+    "first flower": /\b(?:flower\w*|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
+    "in flower": /\b(?:flower\w*|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
+    "first fruit": /\b(?:fruit\w*|pods?|peppers?|green|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
+    lost: new RegExp(
+      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b`,
+    ),
+    new: new RegExp(
+      `\\b${number}\\b|\\b(?:new|first|never|sow\\w*|plant\\w*|put|went|got|gave|bought|seeds?|up|through|beside|weeks?)\\b`,
+    ),
+    "first time": /\b(?:new|first (?:time|year)|never)\b/,
+    up: /\b(?:up|through|germinat\w*|showing|came|sprout\w*|appeared)\b/,
+    grew: new RegExp(
+      `\\b(?:${number}|a)\\b(?: \\w+){0,2} (?:met(?:re|er)s?|centimet(?:re|er)s?|cm|centi|foot|feet|inch(?:es)?|high|tall)\\b|\\bmet(?:re|er)s?\\b|\\bfoot tall\\b`,
+    ),
+    finished: /\b(?:done|finish\w*|over|out|cleared|pulled|gone|harvest\w*|dug|lifted|last of)\b/,
+    "a year ago": /\blast (?:year|season|summer|spring|autumn|fall|winter)\b/,
+    "last year": /\blast (?:year|season|summer|spring|autumn|fall|winter)\b/,
+  }),
+);
+
+/** Kinds told by the words for what happened, whoever it happened to. */
+const byCause = new Set(["trouble", "trouble over"]);
+const byName = new Set(["standing", "going", "ready", "side by side"]);
+/** Kinds of which a sort is meant and no other plant of its crop. */
+const ofSorts = new Set(["new", "first time"]);
+
+function told(
+  point: PlannedThing,
+  here: readonly Stretch[],
+  mentions: readonly Subject[],
+  asked: Asked,
+): number | undefined {
+  const { film } = asked;
+  const { kind, text } = point;
+  if (byCause.has(kind)) return causeTold(text, here, film);
+  const [first] = mentions;
+  if (byName.has(kind)) return first?.from;
+  const claim = claims.get(kind);
+  if (claim === undefined) return ownWords(text, here, first, film);
+  const varied = ofSorts.has(kind) && mentions.some(({ variety }) => variety !== undefined);
+  const isSort = ofSorts.has(kind) && hasVarieties(point, film);
+  for (const mention of mentions) {
+    if (isSort && (!varied || mention.variety === undefined)) continue;
+    const { from, to } = around(mention, mentions, here, asked);
+    const said = plainText(film, from, to);
+    const cause = kind === "lost" ? / to ([\p{L} ]+?)(?: on | in |;|\.|,|$)/u.exec(text)?.[1] : undefined;
+    if (claim.test(said) || (cause !== undefined && isAbout(tellingWords(cause, film), said.split(" "), 8)))
+      return mention.from;
+  }
+  return undefined;
+}
+
+function hasVarieties({ plantings }: PlannedThing, { day }: FilmHeard): boolean {
+  const own = new Set(plantings);
+  return [...day.beds.values()].some(({ state }) =>
+    state.plantings.some(({ id, variety }) => own.has(id) && variety !== undefined),
+  );
+}
+
+/** Words after a name, and before it in the same breath, among which its claim is made. */
+const WITHIN = 90;
+const BEFORE = 12;
+
+/** From the name to where other plants of the bed are spoken of. */
+function around(
+  { from, to }: Subject,
+  own: readonly Subject[],
+  here: readonly Stretch[],
+  { film, subjects }: Asked,
+): Span {
+  const stretch = here.find((one) => from >= one.from && from < one.to);
+  const lots = new Set(own.flatMap((one) => one.here.map(({ id }) => id)));
+  const isOther = (subject: Subject) =>
+    subject.here.length > 0 && !subject.here.some(({ id }) => lots.has(id)) && !isCompared(film, subject);
+  const next = subjects.find((subject) => subject.from >= to && isOther(subject));
+  const before = subjects.findLast((subject) => subject.to <= from && isOther(subject));
+  const { words } = film.speech;
+  let begins = from;
+  const least = Math.max(before?.to ?? 0, stretch?.from ?? 0, from - BEFORE);
+  while (begins > least && !/[.?!]/.test(words[begins - 1]?.mark ?? "")) begins -= 1;
+  const ends = Math.min(to + WITHIN, next?.from ?? words.length, stretch?.to ?? words.length);
+  const total = words.slice(to, ends).findIndex(({ plain }) => plain === "total" || plain === "altogether");
+  return { from: begins, to: total < 0 ? ends : to + total };
+}
+
+function plainText({ speech }: FilmHeard, from: number, to: number): string {
+  return speech.words
+    .slice(from, to)
+    .map(({ plain }) => plain)
+    .join(" ");
+}
+
+/** "Rust on the garlic" is told where rust is named, "red spider mite" where spider and mite are. */
+function causeTold(text: string, here: readonly Stretch[], film: FilmHeard): number | undefined {
+  const what = /^(.+?) on the /.exec(text)?.[1] ?? text.split(",")[0] ?? text;
+  const words = what.split(/[^\p{L}'’]+/u).map(plainWord);
+  const wanted = new Set(words.filter((word) => word.length > 3 && !/^(?:something|some|eats?)$/.test(word)).map(stem));
+  return wanted.size === 0 ? undefined : firstAbout(wanted, here, film, wanted.size, wanted.size + 2);
+}
+
+/** Words within which a thing's own words are said. */
+const OWN_WITHIN = 40;
+
+/** What has no kind of claim is told by its own words. */
+function ownWords(
+  text: string,
+  here: readonly Stretch[],
+  first: Subject | undefined,
+  film: FilmHeard,
+): number | undefined {
+  const wanted = tellingWords(text, film);
+  if (wanted.size === 0) return first?.from;
+  return firstAbout(wanted, here, film, Math.min(wanted.size, first === undefined ? 2 : 1), OWN_WITHIN);
+}
+
+/** The first word of a run in which at least so many of the wanted are said; "white fly" is whitefly. */
+export function firstAbout(
+  wanted: ReadonlySet<string>,
+  here: readonly Span[],
+  { speech: { words } }: FilmHeard,
+  least: number,
+  within: number,
+): number | undefined {
+  for (const { from, to } of here) {
+    const recent: { word: number; stem: string }[] = [];
+    for (let word = from; word < to; word += 1) {
+      const plain = words[word]?.plain ?? "";
+      const both = stem(plain + (words[word + 1]?.plain ?? ""));
+      const said = wanted.has(stem(plain)) ? stem(plain) : both;
+      if (!wanted.has(said)) continue;
+      while (recent.length > 0 && word - (recent[0]?.word ?? 0) > within) recent.shift();
+      if (!recent.some((one) => one.stem === said)) recent.push({ word, stem: said });
+      if (recent.length >= least) return recent[0]?.word ?? word;
+    }
+  }
+  return undefined;
+}
+
+// ----------------------------------------------------------------------------------------------------------- kept back
+
+const keeping =
+  /\b(?:not (?:going|showing|filming|for the)|wont (?:be )?(?:show|go|film)\w*|you cant come in|not that side|keep that one|leave that one out)\b/;
+/** Words around a bed's name in which it is said that it is not shown. */
+const KEPT_NEAR = 14;
+
+/** Where the speaker names a bed and says that it stays out of the film. */
+function keptBack(bed: string, { film }: Asked): number | undefined {
+  const { words } = film.speech;
+  const named = inWords(film.places, ({ word }) => word, 0, words.length).filter(
+    ({ beds }) => (beds.get(bed) ?? 0) >= 4,
+  );
+  return named.find(({ word }) => keeping.test(plainText(film, Math.max(0, word - KEPT_NEAR), word + KEPT_NEAR)))?.word;
+}
