@@ -5,6 +5,7 @@ export { type BroughtDiary, bringDiary } from "./bring-diary.ts";
 export { type BroughtFilm, bringFilm, type NamedInFilm } from "./bring-film.ts";
 export { type BroughtTable, bringTable, type ColumnShown } from "./bring-table.ts";
 export { type DayOrder, dayOrders } from "./cell-days.ts";
+export { type HomeFile, type HomeLine, type HomePhoto, readHomeFile } from "./home-file.ts";
 export { type JoinedFile, joinedText, joinNames, type NamesJoined } from "./join-names.ts";
 export { type NamesUsed, namesUsed, type UsedKind, type UsedName } from "./names-used.ts";
 export { type NewFile, type Part, partOf, type Told } from "./new-file.ts";
