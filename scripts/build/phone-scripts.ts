@@ -40,10 +40,11 @@ export async function phoneScriptOf(module: string, globalName?: string): Promis
   return outputFiles?.[0]?.text ?? "";
 }
 
-/** Fills a folder with the scripts of the field list, of the worker that keeps it, of the box to write in, and of what is tapped on other pages. */
+/** Fills a folder with the scripts of the field list, of the page to write outdoors, of the worker that keeps it, of the box to write in, and of what is tapped on other pages. */
 export async function writePhoneScripts(folder: string): Promise<void> {
   for (const [file, module] of [
     ["list.js", "field-list/phone/start"],
+    ["outdoors.js", "outdoors/phone/start"],
     ["worker.js", "field-list/phone/offline-worker"],
     ["write.js", "writing/start"],
     ["taps.js", "writing/start-taps"],

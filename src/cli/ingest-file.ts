@@ -10,9 +10,9 @@ import {
   type Part,
   partOf,
   pastKind,
+  readHomeFile,
   type TableRequest,
 } from "../past/index.ts";
-import { BroughtInList } from "../photos/index.ts";
 import {
   type ColumnMeaning,
   columnMeanings,
@@ -24,9 +24,11 @@ import {
   readTextTable,
   type SaidColumns,
 } from "../records/index.ts";
+import { broughtInFile } from "./brought-in-file.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { captionFileOf, ownGlossary } from "./film-captions.ts";
+import { ingestOutdoors } from "./ingest-outdoors.ts";
 import { type SheetOptions, sheetOf } from "./ingest-sheet.ts";
 import { voiceBrought, voiceOf } from "./ingest-voice.ts";
 import type { Loaded } from "./load-garden.ts";
@@ -54,25 +56,13 @@ interface Brought {
   readonly isShort: boolean;
 }
 
-/** Beside garden.md: what a person throws away or rewrites is not brought again. */
-const listFile = "brought-in.txt";
-const listOpening =
-  "# Rows of tables, days of diaries and captions that were brought in, so that the same file brings nothing twice.\n" +
-  "# Delete a line, and the next ingest brings that part in again.\n";
-
 export async function ingestFile(loaded: Loaded, options: IngestFileOptions, effects: Effects): Promise<number> {
   const { recordsDir } = loaded;
   if (options.write === true && options.dryRun === true)
     throw new CommandError("--dry-run only shows and --write writes: give one of them.");
-  const listPath = path.join(recordsDir, listFile);
-  let added = "";
-  const list = new BroughtInList(
-    (await effects.readText(listPath)) ?? "",
-    async (text) => {
-      added += text;
-    },
-    listOpening,
-  );
+  const walked = readHomeFile(readFileAt(path.resolve(effects.cwd, options.file)));
+  if (walked !== undefined) return ingestOutdoors(loaded, walked, options, effects);
+  const { list, save } = await broughtInFile(recordsDir, effects);
   const brought = await bring(loaded, options, list.hashes(), effects);
   if (options.json === true) effects.out(JSON.stringify(brought.data, null, 2));
   else for (const line of brought.lines) effects.out(line);
@@ -88,7 +78,7 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
   const left = await writeAll(brought.files, recordsDir, effects);
   const gone = new Set(left);
   for (const part of brought.parts) if (!gone.has(part.to)) await list.remember(part);
-  await append(listPath, added, effects);
+  await save();
   for (const file of left) effects.err(`${file} came into being in the meantime and was left as it is.`);
   if (options.json !== true)
     effects.out(
@@ -106,7 +96,7 @@ export function refuseForFolder(options: Omit<IngestFileOptions, "file">): void 
     throw new CommandError(`--${given} is for one file; a folder of photos is brought in without it.`);
 }
 
-async function isWanted({ write, dryRun, json }: IngestFileOptions, effects: Effects): Promise<boolean> {
+export async function isWanted({ write, dryRun, json }: IngestFileOptions, effects: Effects): Promise<boolean> {
   if (write === true) return true;
   if (dryRun === true || json === true || !effects.canAsk) return false;
   const answer = await effects.askKey("Write this?", [
@@ -244,7 +234,7 @@ function saveAsCsv(name: string): string {
 }
 
 function notKnown(name: string): string {
-  return `${name} is no table (.csv, .tsv, .xlsx), no text (.txt, .md) and no captions (.vtt, .srt, .sbv, .ass). Photos are brought in by their folder.`;
+  return `${name} is no table (.csv, .tsv, .xlsx), no text (.txt, .md) and no captions (.vtt, .srt, .sbv, .ass), and no file of the page to write outdoors (.jsonl). Photos are brought in by their folder.`;
 }
 
 function noHeading(name: string, headings: readonly string[]): string {
@@ -282,10 +272,4 @@ async function writeAll(files: readonly NewFile[], recordsDir: string, effects: 
     else left.push(file);
   }
   return left;
-}
-
-async function append(file: string, added: string, effects: Effects): Promise<void> {
-  if (added === "" || (await effects.createText(file, added))) return;
-  const { refused } = await effects.editText(file, (now) => ({ text: now + added }));
-  if (refused !== undefined) effects.err(`${listFile} was left as it is: ${refused}`);
 }

@@ -3,7 +3,9 @@ import type { Day, Garden } from "../model.ts";
 import type { Workbench } from "../site/index.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
+import { sentBefore } from "./sent-before.ts";
 import { tapSettler } from "./settle-by-tap.ts";
+import { outdoorTaker } from "./take-outdoors.ts";
 import { photoTaker } from "./take-photos.ts";
 import { noteWriter } from "./write-notes.ts";
 import { writtenFiles } from "./written-files.ts";
@@ -24,6 +26,7 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
     notes,
     questions,
     photos,
+    outdoors: outdoorTaker(notes, photos, sentBefore(recordsDir, effects)),
     stateBeside: naming.state,
     stateOf: files.state,
     undo: files.undo,

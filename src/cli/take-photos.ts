@@ -16,6 +16,8 @@ const ENDINGS: Readonly<Record<string, readonly [string, ...string[]]>> = {
 const LONGEST_NAME = 100;
 
 export interface PhotoTaker extends PhotoTaking {
+  /** What taking it would do. */
+  look(ask: PhotoAsk): Promise<TapAnswer>;
   see(garden: Garden): void;
 }
 
@@ -23,7 +25,7 @@ export function photoTaker(first: Garden, recordsDir: string, effects: Pick<Effe
   let garden = first;
   let last: Promise<unknown> = Promise.resolve();
 
-  async function take({ of, name, modified, bytes }: PhotoAsk): Promise<TapAnswer> {
+  async function take({ of, name, modified, bytes }: PhotoAsk, dryRun: boolean): Promise<TapAnswer> {
     const into = folderOf(of);
     if (into === undefined) return { told: "That bed or variety is not in the records any more." };
     const ending = ENDINGS[imageKind(bytes) ?? ""];
@@ -38,18 +40,26 @@ export function photoTaker(first: Garden, recordsDir: string, effects: Pick<Effe
       beds: garden.beds,
       timeZone: garden.settings.timeZone,
       into,
-      dryRun: false,
+      dryRun,
     });
-    await store.close();
+    if (!dryRun) await store.close();
     const [put, there] = [broughtIn[0]?.to, alreadyThere[0]?.to];
+    if (put !== undefined && dryRun) return { told: `It would lie in ${put}.`, done: true };
     if (put !== undefined) effects.err(`Brought in: ${put}`);
     if (put !== undefined) return { told: `It lies in ${put}.`, done: true };
-    if (there !== undefined) return { told: `It is in the records already: ${there}.` };
+    if (there !== undefined) return { told: `It is in the records already: ${there}.`, done: true };
     return { told: stopped === undefined ? "It could not be kept." : `It could not be kept: ${stopped}.` };
   }
 
   function folderOf(of: PhotoAsk["of"]): string | undefined {
-    if ("bed" in of) return garden.beds.has(of.bed) && isPlain(of.bed) ? `photos/${of.bed}` : undefined;
+    if ("bed" in of) {
+      const { bed, viewpoint } = of;
+      if (!garden.beds.has(bed) || !isPlain(bed)) return undefined;
+      if (viewpoint === undefined) return `photos/${bed}`;
+      return isPlain(viewpoint) && viewpoint !== "" && viewpoint.length <= LONGEST_NAME
+        ? `photos/${bed}/${viewpoint}`
+        : undefined;
+    }
     return garden.varieties.has(of.variety) && isPlain(of.variety) ? `photos/varieties/${of.variety}` : undefined;
   }
 
@@ -57,9 +67,10 @@ export function photoTaker(first: Garden, recordsDir: string, effects: Pick<Effe
     see(newest) {
       garden = newest;
     },
+    look: (ask) => take(ask, true),
     take(ask) {
       // One after the other: each looks at what is there before it takes a name.
-      const answer = last.then(() => take(ask));
+      const answer = last.then(() => take(ask, false));
       last = answer.catch(() => undefined);
       return answer;
     },

@@ -13,7 +13,16 @@ import { changedBeneath, digestOf, type WrittenFiles } from "./written-files.ts"
 const REMEMBERED = 1000;
 
 export interface NoteWriter extends NoteWriting {
+  /** What a line would say in a note as it is now, and how often the same stands there, where it would be written, already. */
+  preview(ask: LineOfNote): Promise<{ readonly refused: string } | Preview>;
   see(garden: Garden, today: Day): void;
+}
+
+export type LineOfNote = Pick<WritingAsk, "day" | "file" | "bed"> & { readonly text: string };
+
+export interface Preview {
+  readonly reads: ShownLine;
+  readonly standing: number;
 }
 
 export function noteWriter(
@@ -42,6 +51,17 @@ export function noteWriter(
     if (undo === undefined) return changedBeneath(file, files.bytes(file));
     effects.err(`Written: ${file}, ${lines.length === 1 ? "one line" : `${lines.length} lines`}`);
     return { told: before === undefined ? `${file} begins with it.` : `It stands in ${file}.`, undo };
+  }
+
+  async function preview({ day, file, bed: id, text }: LineOfNote): Promise<{ readonly refused: string } | Preview> {
+    const bed = id === undefined ? undefined : garden.beds.get(id);
+    if (id !== undefined && bed === undefined) return { refused: "That bed is not in the records any more." };
+    const { settings } = garden;
+    const names = namesOfGarden(garden);
+    const added = withAddedLines(files.bytes(file), { lines: [text], bed }, { names, day, settings });
+    if ("refused" in added) return { refused: `${file} was left as it is. ${added.refused}` };
+    const [reads = { as: "story", says: [] } as const] = await readingsAt(file, added);
+    return { reads, standing: standingAbove(added) };
   }
 
   async function readingsAt(
@@ -75,6 +95,7 @@ export function noteWriter(
       today = on;
     },
     notesOf: async (day) => ({ notes: notesOf(day) }),
+    preview,
     write(ask) {
       const known = saves.get(ask.id);
       if (known !== undefined) return known;
@@ -104,4 +125,14 @@ function isSame(reads: readonly ShownLine[], shown: readonly ShownLine[]): boole
     const before = shown[at];
     return before?.as === as && says.every((said, index) => before.says[index] === said);
   });
+}
+
+/** How often the line that was added stands above it already, up to the next heading. */
+function standingAbove({ text, at }: { readonly text: string; readonly at: readonly number[] }): number {
+  const lines = text.split(/\r\n?|\n/u);
+  const place = (at[0] ?? 1) - 1;
+  const words = (line: string | undefined) => line?.replace(/^\s*[-*+]\s+/u, "").trim();
+  const above = lines.slice(0, place);
+  const heading = above.findLastIndex((line) => line.startsWith("#"));
+  return above.slice(heading + 1).filter((line) => words(line) === words(lines[place])).length;
 }

@@ -13,6 +13,8 @@ import type { FieldList } from "./field-list/field-list-data.ts";
 import { placeFieldLists } from "./field-list/place-field-lists.ts";
 import { headersFile, robots, siteMap } from "./host-files.ts";
 import { makePages, type PagesReport } from "./make-pages.ts";
+import { outdoorsPage } from "./outdoors/outdoors-data.ts";
+import { placeOutdoors } from "./outdoors/place-outdoors.ts";
 import { listOwnFiles, refuseForeignFiles } from "./own-files.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
@@ -138,6 +140,7 @@ async function build(
       await placeSharedPictures(nextFolder(publicDir), pages, options.photos, path.join(cacheDir, "photos"));
     await placeViewpointPhotos(nextFolder(privateDir), field.viewpoints, options.photos);
     await placeBriefs(nextFolder(privateDir), options.briefs);
+    await placeOutdoors(nextFolder(privateDir), outdoorsPage(garden, field.viewpoints, options.today), options.photos);
     await placeFieldLists(nextFolder(privateDir), options.fieldLists ?? []);
     await placeHostFiles(nextFolder(publicDir), garden.settings, pages.files);
     options.report?.step("Making the search");

@@ -11,6 +11,7 @@ export { makeFieldList } from "./field-list/make-field-list.ts";
 export type { ServeAt } from "./live-server.ts";
 export { type LiveBrief, type LiveMaterials, type LiveSites, serveLiveSites } from "./live-sites.ts";
 export type { NoteOfDay, NoteWriting, ShownLine, WritingAnswer, WritingAsk } from "./note-writing.ts";
+export type { OutdoorAnswer, OutdoorLine, OutdoorPhoto, OutdoorTaking } from "./outdoors-taking.ts";
 export { ForeignFiles } from "./own-files.ts";
 export type { NamingAsk, PhotoNaming } from "./photo-naming.ts";
 export type { PhotoAsk, PhotoTaking } from "./photo-taking.ts";

@@ -12,6 +12,9 @@ import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
 import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, serveLive } from "./live-server.ts";
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
+import { outdoorsPage } from "./outdoors/outdoors-data.ts";
+import { outdoorsHtml } from "./outdoors/outdoors-page.ts";
+import { OUTDOORS, OUTDOORS_FILE, outdoorsAlone } from "./outdoors/place-outdoors.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
@@ -21,7 +24,7 @@ import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
 import { copyToMatch } from "./viewpoint-photos.ts";
 import { asked, sentFile, type Workbench } from "./workbench.ts";
-import { NAMES, TAP_SCRIPT, WRITE_SCRIPT } from "./workbench-files.ts";
+import { NAMES, TAKES, TAP_SCRIPT, WRITE_SCRIPT } from "./workbench-files.ts";
 
 export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" | "report" | "briefs" | "fieldLists"> {
   readonly briefs: readonly LiveBrief[];
@@ -163,6 +166,7 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
     ahead,
     workbench,
   });
+  const outdoors = () => outdoorsPage(garden, field.viewpoints, today);
   return {
     pages,
     field,
@@ -174,10 +178,15 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
       (file) => onDisk(lapseFilms(lapses).get(file)),
+      (file) => text(file === `${OUTDOORS}/index.html` ? outdoorsHtml(outdoors(), { file: OUTDOORS_FILE }) : undefined),
+      (file) =>
+        file === `${OUTDOORS}/${OUTDOORS_FILE}`
+          ? outdoorsAlone(outdoors(), photos).then((html) => ({ bytes: html }))
+          : undefined,
       (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.page()),
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
-        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list) }));
+        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list, { outdoors: `../${OUTDOORS}/` }) }));
       },
       (file) => {
         const spot = file.startsWith("viewpoints/")
@@ -196,6 +205,7 @@ function writingFiles(garden: Garden): Beside {
     [WRITE_SCRIPT]: () => preparedText("phone/write.js"),
     [TAP_SCRIPT]: () => preparedText("phone/taps.js"),
     [NAMES]: () => JSON.stringify(typedGarden(garden)),
+    [TAKES]: () => JSON.stringify({ takes: garden.settings.name }),
   };
   return (file) => text(Object.hasOwn(made, file) ? made[file]?.() : undefined);
 }

@@ -47,11 +47,15 @@ const LONGEST_LINE = 1000;
 
 /** What a page of our own sent; undefined when it is anything else. */
 export function writingAsk({ id, day, file, state, bed, lines, shown }: Sent): WritingAsk | undefined {
-  if (typeof id !== "string" || !/^[\w-]{8,64}$/u.test(id)) return undefined;
+  if (!isSaveId(id)) return undefined;
   if (typeof day !== "string" || !isDay(day) || typeof file !== "string" || typeof state !== "string") return undefined;
   if (bed !== undefined && typeof bed !== "string") return undefined;
   if (!isListOf(lines, isLine) || !isListOf(shown, isShown) || lines.length !== shown.length) return undefined;
   return { id, day, file, state, bed, lines, shown };
+}
+
+export function isSaveId(id: unknown): id is string {
+  return typeof id === "string" && /^[\w-]{8,64}$/u.test(id);
 }
 
 function isListOf<One>(list: unknown, isOne: (one: unknown) => one is One): list is readonly One[] {
@@ -59,7 +63,7 @@ function isListOf<One>(list: unknown, isOne: (one: unknown) => one is One): list
 }
 
 /** One line and no more: a line end would be another line of the note. */
-function isLine(line: unknown): line is string {
+export function isLine(line: unknown): line is string {
   return (
     typeof line === "string" &&
     line.trim() !== "" &&
@@ -68,7 +72,7 @@ function isLine(line: unknown): line is string {
   );
 }
 
-function isShown(one: unknown): one is ShownLine {
+export function isShown(one: unknown): one is ShownLine {
   if (typeof one !== "object" || one === null) return false;
   const { as, says } = one as Sent;
   return (

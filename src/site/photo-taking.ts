@@ -2,7 +2,7 @@
 import type { TapAnswer } from "./workbench.ts";
 
 export interface PhotoAsk {
-  readonly of: { readonly bed: string } | { readonly variety: string };
+  readonly of: { readonly bed: string; readonly viewpoint?: string | undefined } | { readonly variety: string };
   /** As the person's device calls it. */
   readonly name: string;
   /** Milliseconds since 1970 UTC. */

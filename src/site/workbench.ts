@@ -1,6 +1,7 @@
 /** What private pages ask of whoever keeps the records, while somebody is there to write: addresses, asks and answers. */
 import { isDay } from "../calendar.ts";
 import { type NoteWriting, writingAsk } from "./note-writing.ts";
+import { type OutdoorTaking, outdoorLine, outdoorPhoto } from "./outdoors-taking.ts";
 import type { WorkbenchStates } from "./page-data/field-site.ts";
 import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
 import { type PhotoTaking, photoAsk } from "./photo-taking.ts";
@@ -11,6 +12,7 @@ export interface Workbench extends WorkbenchStates {
   readonly notes: NoteWriting;
   readonly questions: QuestionAnswering;
   readonly photos: PhotoTaking;
+  readonly outdoors: OutdoorTaking;
   /** Takes back what was written by that number. */
   undo(id: number): Promise<TapAnswer>;
 }
@@ -22,7 +24,7 @@ export interface TapAnswer {
   readonly undo?: number | undefined;
   /** The file is another by now: what it says, and the state to agree to. */
   readonly asks?: { readonly state: string; readonly text: string } | undefined;
-  /** It was taken back. */
+  /** It was taken back, or a photo is in the records. */
   readonly done?: true | undefined;
 }
 
@@ -48,6 +50,10 @@ export function asked(workbench: Workbench, at: string, sent: unknown): Promise<
       const ask = answeringAsk(said);
       return ask && workbench.questions.answer(ask);
     }
+    case "@outdoors": {
+      const ask = outdoorLine(said);
+      return ask && workbench.outdoors.line(ask);
+    }
     case "@undo":
       return Number.isSafeInteger(said.id) ? workbench.undo(said.id as number) : undefined;
     default:
@@ -61,7 +67,11 @@ export function sentFile(
   at: string,
   said: URLSearchParams,
   bytes: Uint8Array,
-): Promise<TapAnswer> | undefined {
+): Promise<unknown> | undefined {
+  if (at === "@outdoors-photo") {
+    const ask = outdoorPhoto(said, bytes);
+    return ask && workbench.outdoors.photo(ask);
+  }
   const ask = at === "@photo" ? photoAsk(said, bytes) : undefined;
   return ask && workbench.photos.take(ask);
 }

@@ -17,6 +17,8 @@ export interface FieldListPageOptions {
   readonly worker?: string | undefined;
   /** Address of the same list as a file of its own. */
   readonly file?: string | undefined;
+  /** Address of the page to write outdoors. */
+  readonly outdoors?: string | undefined;
 }
 
 /** A whole HTML document. */
@@ -52,6 +54,7 @@ export function fieldListPage(list: FieldList, options: FieldListPageOptions = {
 <div class="clock">
 <button type="button" id="start">Start the clock</button>
 <p id="running" hidden><span id="elapsed"></span> <span id="against"></span></p>
+${options.outdoors === undefined ? "" : `<a class="download outdoors" href="${escapeHtml(options.outdoors)}" aria-label="Write outdoors">Write</a>`}
 <p id="where" tabindex="-1">${list.stops.length === 1 ? "One stop" : `${list.stops.length} stops`}</p>
 </div>
 </header>

@@ -19,7 +19,11 @@ export async function placeFieldLists(siteDir: string, lists: readonly FieldList
   for (const list of lists) {
     const file = `${list.tour}-file.html`;
     await writeFile(path.join(folder, file), fieldListPage(list));
-    const page = fieldListPage(list, { worker: `../${WORKER}`, file: encodeURIComponent(file) });
+    const page = fieldListPage(list, {
+      worker: `../${WORKER}`,
+      file: encodeURIComponent(file),
+      outdoors: "../outdoors/",
+    });
     await writeFile(path.join(folder, `${list.tour}.html`), page);
   }
   const pages = await pagesToKeep(siteDir);
@@ -46,5 +50,5 @@ async function pagesToKeep(siteDir: string): Promise<Readonly<Record<string, str
 }
 
 function isForFilming(file: string): boolean {
-  return [`${FOLDER}/`, "briefs/", "viewpoints/", "_astro/"].some((folder) => file.startsWith(folder));
+  return [`${FOLDER}/`, "outdoors/", "briefs/", "viewpoints/", "_astro/"].some((folder) => file.startsWith(folder));
 }

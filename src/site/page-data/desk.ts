@@ -45,6 +45,7 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
             beds: bedsInOrder(view).map(({ id, title }) => ({ id, href: links.bed(id), text: title })),
             script: links.home + WRITE_SCRIPT,
           },
+    outdoors: { href: links.outdoors, text: words.desk.outdoors },
     film: film === undefined ? undefined : deskFilm(view, film, given.fieldLists),
     owed: owed(view, jump),
     best: best(view, given.ahead),

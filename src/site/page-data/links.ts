@@ -20,6 +20,8 @@ export interface Links {
   writeAbout(bed: string): string;
   thenAndNow(bed: string): string;
   readonly viewpoints: string;
+  /** The page to write on outdoors. */
+  readonly outdoors: string;
   /** Of photos without a name. */
   readonly naming: string;
   viewpoint(bed: string, name: string): string;
@@ -60,6 +62,7 @@ export function linksBelow(base: string): Links {
     writeAbout: (bed) => `${base}?bed=${encodeURIComponent(bed)}#write`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
+    outdoors: `${base}outdoors/`,
     naming: `${base}naming/`,
     viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.webp"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,

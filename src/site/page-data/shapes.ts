@@ -451,6 +451,7 @@ export interface FieldHomePage {
   readonly day: string;
   /** Only while somebody is there to write what is typed. */
   readonly writing?: WritingBox | undefined;
+  readonly outdoors: Link;
   /** The next planned film. */
   readonly film?: DeskFilm | undefined;
   /** What was promised, whatever film keeps it. */

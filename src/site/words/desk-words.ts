@@ -3,6 +3,7 @@ import { capital, sayNumber, sayPlural } from "../../language/index.ts";
 
 export const deskWords = {
   title: "Today",
+  outdoors: "Write outdoors, also without a signal",
   film: "Next film",
   noFilm: "The next planned film will stand here, with what it owes.",
   brief: "The brief",

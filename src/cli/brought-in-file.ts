@@ -1,0 +1,33 @@
+/** brought-in.txt beside garden.md: what a person throws away or rewrites is not brought in again, by whatever way it comes. */
+import path from "node:path";
+import { BroughtInList } from "../photos/index.ts";
+import type { Effects } from "./effects.ts";
+
+const listFile = "brought-in.txt";
+const listOpening =
+  "# Rows of tables, days of diaries, captions and lines from the phone that were brought in, so that nothing comes twice.\n" +
+  "# Delete a line, and the next ingest brings that part in again.\n";
+
+export interface BroughtInFile {
+  readonly list: BroughtInList;
+  /** Writes what was remembered since. */
+  save(): Promise<void>;
+}
+
+export async function broughtInFile(recordsDir: string, effects: Effects): Promise<BroughtInFile> {
+  const file = path.join(recordsDir, listFile);
+  let added = "";
+  const remember = async (text: string) => {
+    added += text;
+  };
+  return {
+    list: new BroughtInList((await effects.readText(file)) ?? "", remember, listOpening),
+    async save() {
+      const text = added;
+      added = "";
+      if (text === "" || (await effects.createText(file, text))) return;
+      const { refused } = await effects.editText(file, (now) => ({ text: now + text }));
+      if (refused !== undefined) effects.err(`${listFile} was left as it is: ${refused}`);
+    },
+  };
+}
