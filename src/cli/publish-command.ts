@@ -52,12 +52,16 @@ export async function publish(read: Loaded, options: PublishOptions, effects: Ef
     if (options.holdBack !== true) stopInDoubt(loaded.garden, effects);
     const { garden, materials, photoWork } = await siteMaterials(loaded, options);
     const fieldLists: FieldList[] = [];
-    for (const brief of materials.briefs) fieldLists.push(await brief.fieldList());
+    const briefs: { readonly name: string; readonly html: string }[] = [];
+    for (const brief of materials.briefs) {
+      briefs.push({ name: brief.name, html: await brief.page() });
+      fieldLists.push(await brief.fieldList());
+    }
     const sites = await buildSites(garden, {
       ...materials,
       outDir,
       cacheDir,
-      briefs: materials.briefs.map(({ name, page }) => ({ name, html: page() })),
+      briefs,
       fieldLists,
       before,
       report,

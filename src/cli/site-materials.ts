@@ -14,7 +14,7 @@ import { briefPage, type LiveBrief, type LiveMaterials, publicGarden } from "../
 import { lookAhead, type TourCards } from "../tour/index.ts";
 import { cardsFor } from "./brief-command.ts";
 import { expectedWindows } from "./expected-windows.ts";
-import { fieldListOf } from "./field-list-of.ts";
+import { cardPictures, fieldListOf } from "./field-list-of.ts";
 import type { Loaded } from "./load-garden.ts";
 import { measured } from "./measured-garden.ts";
 
@@ -74,7 +74,9 @@ function briefOf(episode: string, loaded: Loaded): LiveBrief {
   };
   return {
     name: episode,
-    page: () => briefPage(made(), loaded.garden),
+    cards: () => made().cards,
+    page: async (changed) =>
+      briefPage(made(), loaded.garden, { pictures: await cardPictures(loaded, made()), changed }),
     fieldList: () => fieldListOf(loaded, made()),
   };
 }

@@ -45,24 +45,27 @@ export interface Printing {
   readonly pictures?: CardPictures | undefined;
   /** Cards of a quarter of the sheet, for a pocket. */
   readonly pocket?: boolean | undefined;
+  /** Beds whose cards say something new since the last look; only while the page is served live. */
+  readonly changed?: ReadonlySet<string> | undefined;
 }
 
 /** A whole HTML document: the cover, the cards two to a sheet, then the dossier. */
 export function briefPage(
   { cover, cards, dossier: brief }: TourCards,
   garden: Garden,
-  { paper, pictures = new Map(), pocket = false }: Printing = {},
+  { paper, pictures = new Map(), pocket = false, changed }: Printing = {},
 ): string {
   const sheet = paper ?? (garden.settings.units === "us" ? "Letter" : "A4");
   const style = `${carriedFonts("Brief")}${briefStyle}${cardsPageStyle(sheet)}${pocket ? pocketStyle(sheet) : ""}`;
   const cardAt = new Map(cards.map((card) => [card.id, card]));
-  return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style, pictures.size > 0)}
+  return `${sealedHead(`${text(brief.title)} · ${text(garden.settings.name)}`, style, { pictures: pictures.size > 0, live: changed !== undefined })}
 <body>
 <header class="mark"><strong>Private</strong> Field page. Not for viewers, not for the web.</header>
 ${tape}
 <main>
+${changed === undefined ? "" : onScreen(cards, changed)}
 ${coverHtml(cover)}
-${pocket ? pocketSheets(cards, pictures) : cardSheets(cards, pictures)}
+${pocket ? pocketSheets(cards, pictures) : cardSheets(cards, pictures, changed)}
 <section class="dossier-head"><h2>Dossier</h2>
 <p class="plan">${text(planWords(brief))}${coverLight(brief) === undefined ? ` ${text(lightWords(brief) ?? "")}` : ""}</p>
 ${lightChart(brief.plan)}</section>
@@ -76,6 +79,15 @@ ${aboutThePlan(brief)}
 </body>
 </html>
 `;
+}
+
+/** The way back, and which cards are new: not on paper. */
+function onScreen(cards: readonly Card[], changed: ReadonlySet<string>): string {
+  const fresh = cards
+    .filter(({ bed }) => changed.has(bed))
+    .map(({ number, title }) => `<a href="#card-${number}">${number} ${text(title)}</a>`);
+  const said = fresh.length === 0 ? "" : `<p class="changed">New since you last looked: ${fresh.join(" · ")}.</p>`;
+  return `<nav class="live"><p><a href="/">Today</a></p>${said}</nav>`;
 }
 
 function siteHeading(stops: readonly Stop[], index: number): string {

@@ -42,9 +42,16 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
 .card img { float: right; width: 9rem; height: auto; margin: 0 0 .4rem .6rem; }
 .card .spot-photos { display: flex; flex-wrap: wrap; gap: .6rem; margin-top: .6rem; }
 .card .spot-photos img { float: none; margin: 0; }
+.changed { color: var(--flower); font-weight: 500; }
+.card:has(> .changed) { border-color: var(--flower); }
+.card > .changed { margin-top: .4rem; }
+.live { margin-bottom: 1rem; }
+.live a { display: inline-block; padding: .5rem 0; color: inherit; }
 .dossier-head { margin-top: 3rem; }
 @media (min-width: 68rem) { .sheet { grid-template-columns: 1fr 1fr; } }
 @media print {
+  .changed, .live { display: none; }
+  .card:has(> .changed) { border-color: var(--pencil); }
   @page { size: ${paper}; margin: 11mm 12mm; }
   @page cards { margin: 0; }
   .cover { font-size: 11pt; line-height: 1.2; }

@@ -139,14 +139,23 @@ function inPairs<One>(cards: readonly One[]): readonly (readonly One[])[] {
 }
 
 /** Two fronts on a sheet and their backs on the next: turned over along its long edge, each back lies behind its front. */
-export function cardSheets(cards: readonly Card[], pictures: CardPictures): string {
+export function cardSheets(
+  cards: readonly Card[],
+  pictures: CardPictures,
+  changed: ReadonlySet<string> = new Set(),
+): string {
   return inPairs(cards)
     .map(
-      (pair) => `<div class="sheet">${pair.map((card) => frontHtml(card)).join("")}</div>
+      (
+        pair,
+      ) => `<div class="sheet">${pair.map((card) => frontHtml(card, changed.has(card.bed) ? isNewHtml : "")).join("")}</div>
 <div class="sheet">${pair.map((card) => backHtml(card, pictures)).join("")}</div>`,
     )
     .join("\n");
 }
+
+/** Below a card that says something new; on the screen only. */
+const isNewHtml = '<p class="changed">New since you last looked</p>';
 
 function frontHtml(card: SpokenCard, below = "", titles = tourTitles): string {
   const time = [

@@ -7,9 +7,11 @@ import type { Garden } from "../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../photos/index.ts";
 import { typedGarden } from "../records/index.ts";
 import { preparedText } from "../store/index.ts";
+import type { Card } from "../tour/index.ts";
 import type { BuildOptions } from "./build-sites.ts";
 import type { FieldList } from "./field-list/field-list-data.ts";
 import { fieldListPage } from "./field-list/field-list-page.ts";
+import { type LastLooks, lastLooks } from "./last-look.ts";
 import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, serveLive } from "./live-server.ts";
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { outdoorsPage } from "./outdoors/outdoors-data.ts";
@@ -36,7 +38,10 @@ export interface LiveMaterials extends Omit<BuildOptions, "outDir" | "cacheDir" 
 export interface LiveBrief {
   /** The episode's id. */
   readonly name: string;
-  page(): string;
+  /** The cards as they would be made now. */
+  cards(): readonly Card[];
+  /** `changed`: beds whose cards are new since the last look; only where it is served live. */
+  page(changed?: ReadonlySet<string>): Promise<string>;
   fieldList(): Promise<FieldList>;
 }
 
@@ -56,7 +61,8 @@ export async function serveLiveSites(
   whileServing: (sites: LiveSites) => Promise<void>,
 ): Promise<void> {
   const { base } = garden.settings;
-  let shown = shownSites(garden, materials);
+  const looks = lastLooks();
+  let shown = shownSites(garden, materials, looks);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
   const take = (at: string, sent: unknown) => materials.workbench && asked(materials.workbench, at, sent);
   const takeFile = (at: string, said: URLSearchParams, bytes: Uint8Array) =>
@@ -70,7 +76,7 @@ export async function serveLiveSites(
       privateUrl: own.url,
       alsoAt: own.alsoAt,
       show(newest, given) {
-        shown = shownSites(newest, given);
+        shown = shownSites(newest, given, looks);
         open.show(shown.pages, shown.publicFiles);
         own.show(shown.field, shown.privateFiles);
       },
@@ -143,7 +149,7 @@ interface Shown {
   readonly privateFiles: Beside;
 }
 
-function shownSites(garden: Garden, materials: LiveMaterials): Shown {
+function shownSites(garden: Garden, materials: LiveMaterials, looks: LastLooks): Shown {
   const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], ahead, workbench } = materials;
   const tours = briefs.map(({ name }) => name);
   const open = publicGarden(garden);
@@ -183,7 +189,10 @@ function shownSites(garden: Garden, materials: LiveMaterials): Shown {
         file === `${OUTDOORS}/${OUTDOORS_FILE}`
           ? outdoorsAlone(outdoors(), photos).then((html) => ({ bytes: html }))
           : undefined,
-      (file) => text(briefs.find(({ name }) => file === `briefs/${name}.html`)?.page()),
+      (file) => {
+        const brief = briefs.find(({ name }) => file === `briefs/${name}.html`);
+        return brief?.page(looks(brief.name, brief.cards())).then((bytes) => ({ bytes }));
+      },
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
         return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list, { outdoors: `../${OUTDOORS}/` }) }));

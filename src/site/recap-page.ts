@@ -28,7 +28,7 @@ export function recapDocument(
   const page = recapPage(recap, settings, true);
   const paper = settings.units === "us" ? "Letter" : "A4";
   const style = `${carriedFonts("Alegreya Sans")}${sheets.map(sheet).join("\n")}${cardsPageStyle(paper)}`;
-  return `${sealedHead(text(page.title), style, pictures.size > 0)}
+  return `${sealedHead(text(page.title), style, { pictures: pictures.size > 0 })}
 <body class="private">
 <header><p class="mark"><strong>Private</strong> <span>Field page. Not for viewers, not for the web.</span></p></header>
 <main id="main">

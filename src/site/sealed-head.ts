@@ -1,10 +1,19 @@
-/** The head of a private page that is one file: no request to anywhere, no script, its one style sheet allowed by hash. */
+/**
+ * The head of a private page that is one file: no request to anywhere, no script, its one style sheet allowed by hash. While it is
+ * served live it may also hear from where it came that there is a newer one.
+ */
 import { createHash } from "node:crypto";
 
-/** `title` is HTML; `style` is all the page has, but for pictures carried as data. */
-export function sealedHead(title: string, style: string, pictures = false): string {
+export interface SealedWith {
+  /** Carried as data. */
+  readonly pictures?: boolean | undefined;
+  readonly live?: boolean | undefined;
+}
+
+/** `title` is HTML; `style` is all the page has, but for its pictures. */
+export function sealedHead(title: string, style: string, { pictures = false, live = false }: SealedWith = {}): string {
   const hash = createHash("sha256").update(style).digest("base64");
-  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:;${pictures ? " img-src data:;" : ""} base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; style-src 'sha256-${hash}'; font-src data:;${pictures ? " img-src data:;" : ""}${live ? " script-src 'self'; connect-src 'self';" : ""} base-uri 'none'; form-action 'none'`;
   return `<!doctype html>
 <html lang="en">
 <head>

@@ -16,6 +16,7 @@ import type { Bed, DatedWork, Day, PlanPoint, Planting } from "../../model.ts";
 import { changes } from "../../timeline/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
+import type { DayLines } from "./day-lines.ts";
 import { letterJumps } from "./letter-jumps.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { planOf } from "./plan.ts";
@@ -87,7 +88,13 @@ export function bedPages(
   return sites.flatMap((site) => site.beds.map(({ bed }) => bedPage(view, site, bed, shown, weather)));
 }
 
-function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather: Weather): BedPage {
+/** The season that runs, and those before it, the newest first. */
+export function bedSeasons(
+  view: View,
+  bed: Bed,
+  weather: Weather,
+  written?: DayLines,
+): Pick<BedPage, "season" | "ribbon" | "seasons"> {
   const { garden, today, book } = view;
   const photos = book.byBed.get(bed.id) ?? [];
   const all = changes(garden, bed.id, "", today);
@@ -99,7 +106,17 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather
       changes: all.filter(({ day }) => seasonOf(day) === year),
       photos: photos.filter(({ day }) => seasonOf(day) === year),
       weather,
+      written,
     });
+  return {
+    season: seasonLabel(view, season),
+    ribbon: ribbonOf(season),
+    seasons: years.flatMap((year) => ribbonOf(year) ?? []),
+  };
+}
+
+function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather: Weather): BedPage {
+  const photos = view.book.byBed.get(bed.id) ?? [];
   return {
     id: bed.id,
     name: bed.title,
@@ -112,9 +129,7 @@ function bedPage(view: View, site: NumberedSite, bed: Bed, shown: Shown, weather
     plan: planOf(site.name, site.beds, view.words.beds, { here: bed.id, hrefOf: view.links.bed, gates: site.gates }),
     now: livingIn(view, bed.id).map((planting) => growing(view, planting)),
     growth: bedGrowth(view, bed),
-    season: seasonLabel(view, season),
-    ribbon: ribbonOf(season),
-    seasons: years.flatMap((year) => ribbonOf(year) ?? []),
+    ...bedSeasons(view, bed, weather),
     seenIn: shown.byBed.get(bed.id) ?? [],
   };
 }

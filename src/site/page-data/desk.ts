@@ -11,7 +11,16 @@ import { bedLink, byDue, fieldFollowUp, fieldTask, tasksOf } from "./field-tasks
 import { notYetShown } from "./not-yet-shown.ts";
 import { ASKED, type Jump } from "./note-pages.ts";
 import type { RecapPage } from "./recap-shapes.ts";
-import type { AskedLine, DeskFilm, FieldHomePage, FieldTask, Folded, Link, NamingPage } from "./shapes.ts";
+import type {
+  AskedLine,
+  DeskFilm,
+  FieldHomePage,
+  FieldTask,
+  Folded,
+  Link,
+  NamingPage,
+  SeasonRibbon,
+} from "./shapes.ts";
 import { bedsInOrder, isPrivateBed, livingIn, type View } from "./view.ts";
 
 /** Days that "this week" reaches ahead. */
@@ -27,6 +36,7 @@ export interface DeskGiven {
   readonly recaps: readonly RecapPage[];
   readonly naming: NamingPage;
   readonly jump: Jump;
+  readonly ribbon: SeasonRibbon | undefined;
   /** Only while somebody is there to write. */
   readonly stateOf: ((file: string) => string) | undefined;
 }
@@ -57,6 +67,7 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
       photos: naming.photos.slice(0, LISTED.photos).map(({ picture }) => picture),
     },
     questions: questions(view, jump, stateOf),
+    ribbon: given.ribbon,
     beds: bedsInOrder(view).map((bed) => ({
       bed: { href: links.bed(bed.id), text: bed.title },
       drop: stateOf === undefined ? undefined : `bed=${encodeURIComponent(bed.id)}`,

@@ -1,31 +1,29 @@
 /** The private field pages: everything, also what viewers never see. */
 
 import { noWeather, type Weather } from "../../almanac/index.ts";
-import { addDays } from "../../calendar.ts";
+import { seasonOf } from "../../garden/index.ts";
 import { capital, fullStop, sayTried } from "../../language/index.ts";
 import type { Bed, Day, Garden } from "../../model.ts";
 import type { PublishedPhoto, TimeLapse } from "../../photos/index.ts";
-import { changes, openFollowUps } from "../../timeline/index.ts";
+import { openFollowUps } from "../../timeline/index.ts";
 import type { Ahead } from "../../tour/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { TAP_SCRIPT } from "../workbench-files.ts";
 import { bedGrowth } from "./bed-growth.ts";
-import { bedFacts, bedSize, growing } from "./bed-pages.ts";
-import { bedTimeline } from "./bed-timeline.ts";
+import { bedFacts, bedSeasons, bedSize, growing } from "./bed-pages.ts";
+import { type DayLines, dayLines } from "./day-lines.ts";
 import { desk } from "./desk.ts";
 import { fieldFollowUp, fieldTask, tasksOf } from "./field-tasks.ts";
 import { type Jump, jumpsOf, notePages, notesOfBed, notesPage } from "./note-pages.ts";
 import { once, onDemand } from "./on-demand.ts";
 import { recapPages } from "./recap-pages.ts";
+import { seasonRibbon } from "./ribbon/season-ribbon.ts";
 import type { FieldBedPage, FieldSite } from "./shapes.ts";
 import { saySource } from "./sources.ts";
 import { thenAndNowPages } from "./then-and-now.ts";
 import { namingPage } from "./unnamed-photos.ts";
 import { bedsInOrder, isPrivateBed, livingIn, type View, viewGarden } from "./view.ts";
 import { viewpointPages, viewpointsOf } from "./viewpoint-pages.ts";
-
-/** Days of changes on a bed's field page. */
-const RECENT = 60;
 
 export interface FieldGiven {
   /** Copies by photo path. */
@@ -56,6 +54,7 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
   const notes = once(() => notePages(view, workbench?.stateOf));
   const naming = once(() => namingPage(view, workbench?.stateBeside));
   const jump = once(() => jumpsOf(view));
+  const written = once(() => dayLines(view, jump()));
   return onDemand<FieldSite>({
     frame: () => ({
       garden: garden.settings.name,
@@ -72,11 +71,12 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
         recaps: recaps(),
         naming: naming(),
         jump: jump(),
+        ribbon: seasonRibbon(view, seasonOf(today, garden.settings.seasonStarts), weather, written()),
         stateOf: workbench?.stateOf,
       }),
     bedPages: () =>
       bedsInOrder(view).map((bed) => ({
-        ...fieldBed(view, bed, jump()),
+        ...fieldBed(view, bed, { weather, jump: jump(), written: written() }),
         live: workbench === undefined ? undefined : liveBed(view, bed),
       })),
     thenAndNow: () => thenAndNowPages(view),
@@ -103,7 +103,13 @@ function dropOf(variety: string): string {
   return `variety=${encodeURIComponent(variety)}`;
 }
 
-function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {
+interface Around {
+  readonly weather: Weather;
+  readonly jump: Jump;
+  readonly written: DayLines;
+}
+
+function fieldBed(view: View, bed: Bed, { weather, jump, written }: Around): FieldBedPage {
   const { garden, today, book, locale } = view;
   const { field } = view.words;
   const known = view.states.get(bed.id);
@@ -119,6 +125,7 @@ function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {
       ...bed.shade.map((shade) => fullStop(field.shade(shade))),
     ],
     about: storyHtml(bed.body),
+    ...bedSeasons(view, bed, weather, written),
     picture: photos[0] === undefined ? undefined : book.picture(photos[0]),
     now: livingIn(view, bed.id).map((planting) => {
       const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
@@ -142,7 +149,6 @@ function fieldBed(view: View, bed: Bed, jump: Jump): FieldBedPage {
       .map((followUp) => fieldFollowUp(view, followUp, jump)),
     viewpoints: viewpointsOf(view, bed).map(({ href, title, text }) => ({ href, name: title, text })),
     growth: bedGrowth(view, bed),
-    timeline: bedTimeline(view, changes(garden, bed.id, addDays(today, -RECENT), today), []),
     notes: garden.notes
       .filter((note) => note.beds.includes(bed.id) && note.story.length > 0 && note.day <= today)
       .toReversed()

@@ -466,6 +466,8 @@ export interface FieldHomePage {
     readonly asked: readonly AskedLine[];
     readonly more: string;
   };
+  /** The season so far, a row for each bed. */
+  readonly ribbon?: SeasonRibbon | undefined;
   readonly beds: readonly {
     readonly bed: Link;
     /** Whose photos are taken that are dropped on it, while somebody is there to keep them: "bed=long-bed". */
@@ -565,6 +567,12 @@ export interface FieldBedPage {
     | undefined;
   readonly facts: readonly string[];
   readonly about: string;
+  readonly season: string;
+  /** This season so far, its days told by the lines of their notes. */
+  readonly ribbon?: SeasonRibbon | undefined;
+  /** Earlier ones, newest first. */
+  readonly seasons: readonly SeasonRibbon[];
+  /** The newest of all. */
   readonly picture?: Picture | undefined;
   readonly now: readonly (GrowingNow & {
     readonly sayAs?: string | undefined;
@@ -577,7 +585,6 @@ export interface FieldBedPage {
   readonly followUps: readonly FieldTask[];
   readonly viewpoints: readonly { readonly href: string; readonly name: string; readonly text: string }[];
   readonly growth: BedGrowth;
-  readonly timeline: readonly DayOfChanges[];
   /** Stories of the notes about this bed, newest first. */
   readonly notes: readonly {
     readonly iso: string;

@@ -6,7 +6,8 @@ export const deskWords = {
   outdoors: "Write outdoors, also without a signal",
   film: "Next film",
   noFilm: "The next planned film will stand here, with what it owes.",
-  brief: "The brief",
+  /** Which is made as it would be made now. */
+  brief: "The brief as it stands now",
   /** Days until it, and "Saturday 18 July". */
   when: (days: number, day: string) => {
     if (days === 0) return "Today.";

@@ -31,7 +31,6 @@ export const fieldWords = {
   privateBed: "private: viewers never see this bed",
   troubles: "Troubles",
   camera: "Where the camera stands",
-  twoMonths: "Last two months",
   noneNoted: "Nothing was noted here.",
   notes: "From the notes",
   viewpoints: "Viewpoints",

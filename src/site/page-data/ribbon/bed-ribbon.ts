@@ -8,11 +8,12 @@ import { capital, cropName, sayList, theBed } from "../../../language/index.ts";
 import type { Change, Day, Planting } from "../../../model.ts";
 import { compare } from "../../../order.ts";
 import { bedTimeline } from "../bed-timeline.ts";
+import type { DayLines } from "../day-lines.ts";
 import type { ShownPhoto } from "../pictures.ts";
 import type { View } from "../view.ts";
 import { anyStands } from "./any-stands.ts";
 import { plantingsInSeason } from "./plantings-in-season.ts";
-import { ribbonFrame } from "./ribbon-frame.ts";
+import { beginningOf, ribbonFrame } from "./ribbon-frame.ts";
 import type { RibbonBar, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
 import { type SeasonScale, seasonScale } from "./season-scale.ts";
 import { weekWeather } from "./week-weather.ts";
@@ -35,14 +36,19 @@ export function bedRibbon(
   view: View,
   bed: string,
   season: Season,
-  { changes, photos, weather }: BedSeason,
+  { changes, photos, weather, written }: BedSeason,
 ): SeasonRibbon | undefined {
   const { today, book, locale, words } = view;
   const stretch = { season, until: earlier(today, season.to), scale: seasonScale(season) };
   const rows = rowsOf(view, bed, stretch);
   const [newest, ...rest] = photos;
-  const days = bedTimeline(view, changes, rest);
-  const all = newest === undefined || days.some(({ iso }) => iso === newest.day) ? days : withDay(view, days, newest);
+  // What a line says is told by the line.
+  const untold = written === undefined ? changes : changes.filter((change) => !written.says(change));
+  const noted = written?.daysOf(bed).filter((day) => day >= season.from && day <= stretch.until) ?? [];
+  const all = withDays(view, bedTimeline(view, untold, rest), [
+    ...noted,
+    ...(newest === undefined ? [] : [newest.day]),
+  ]);
   if (rows.length === 0 && all.length === 0) return undefined;
   const standingOn = (day: Day) =>
     rows.flatMap(({ plantings }, index) => (anyStands(view.garden, plantings, day) ? [index] : []));
@@ -52,12 +58,15 @@ export function bedRibbon(
     pictures: day.pictures.map((aged) => ({ ...aged, age: "" })),
     at: stretch.scale.at(day.iso),
     standing: standingOn(day.iso),
+    notes: written?.on(day.iso, bed),
     weather: weekWeather(weather, day.iso, locale.units, words.ribbon),
   }));
+  const begins = beginningOf(shown, newest);
   return {
     ...ribbonFrame(view, season, stretch.scale, photos),
     rows: rows.map(({ row }) => row),
     days: shown,
+    begins,
     stage:
       newest === undefined
         ? undefined
@@ -66,7 +75,7 @@ export function bedRibbon(
             day: locale.day(newest.day, newest.day),
             aged: { picture: book.picture(newest), others: book.others(newest), age: "" },
           },
-    stands: sayStanding(rows, shown[0]?.standing ?? []),
+    stands: sayStanding(rows, shown[begins]?.standing ?? []),
   };
 }
 
@@ -74,12 +83,15 @@ export interface BedSeason {
   readonly changes: readonly Change[];
   readonly photos: readonly ShownPhoto[];
   readonly weather: Weather;
+  /** On private pages, whose days are told by the lines of their notes. */
+  readonly written?: DayLines | undefined;
 }
 
-/** The day of the photo that stands on the stage, where nothing else happened on it. */
-function withDay(view: View, days: ReturnType<typeof bedTimeline>, { day }: ShownPhoto) {
-  const own = { iso: day, day: view.locale.day(day, day), lines: [], pictures: [] };
-  return [...days, own].sort((a, b) => compare(b.iso, a.iso));
+/** Also the days on which nothing else happened: those of notes, and that of the photo that stands on the stage. */
+function withDays(view: View, days: ReturnType<typeof bedTimeline>, more: readonly Day[]) {
+  const missing = [...new Set(more)].filter((day) => !days.some(({ iso }) => iso === day));
+  const own = missing.map((day) => ({ iso: day, day: view.locale.day(day, day), lines: [], pictures: [] }));
+  return [...days, ...own].sort((a, b) => compare(b.iso, a.iso));
 }
 
 /** Names of the rows that stand, as a list. */
@@ -102,7 +114,8 @@ function rowOf(view: View, plantings: readonly Planting[], stretch: Stretch): Ri
   const crop = first === undefined ? undefined : cropOf(garden, first);
   const lives = plantings.map((planting) => lifeOf(garden, planting, stretch.until).value);
   return {
-    href: variety === undefined ? undefined : links.variety(variety.id),
+    // Private pages have none of varieties.
+    href: variety === undefined || view.isPrivate ? undefined : links.variety(variety.id),
     name: variety?.title ?? (crop === undefined ? words.sentences.bed.unnamed : capital(cropName(crop))),
     crop: variety === undefined || crop === undefined ? "" : cropName(crop, 1),
     isNew: variety !== undefined && view.newVarieties.has(variety.id) && stretch.season.from === view.seasonStart,

@@ -25,6 +25,8 @@ export interface RibbonDay extends DayOfChanges {
   readonly at: number;
   /** Rows that stood there at its end, by their place in the list. */
   readonly standing: readonly number[];
+  /** On private pages: what the notes say of it, as written, each with the way to its line. */
+  readonly notes?: readonly Link[] | undefined;
   /** The week up to it. */
   readonly weather?: string | undefined;
 }
@@ -38,14 +40,14 @@ export interface SeasonRibbon {
   readonly id: string;
   readonly season: string;
   readonly months: readonly { readonly at: number; readonly name: string }[];
-  /** Where the season has come to; undefined when it is over. */
-  readonly today?: number | undefined;
   readonly rows: readonly RibbonRow[];
   /** A photo each, oldest first; each leads to its file. */
   readonly beads: readonly RibbonBead[];
   /** Newest first. The newest photo stands on the stage and in no day. */
   readonly days: readonly RibbonDay[];
+  /** Where it begins, by its place in the days: with its newest photo, else on its newest day. */
+  readonly begins: number;
   readonly stage?: { readonly aged: AgedPicture; readonly iso: string; readonly day: string } | undefined;
-  /** What stood there on the newest day, by name; undefined where its rows are beds. */
+  /** What stood there on the day it begins with, by name; undefined where its rows are beds. */
   readonly stands?: string | undefined;
 }

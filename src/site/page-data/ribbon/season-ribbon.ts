@@ -5,11 +5,12 @@ import { bookOf, earlier, type Season } from "../../../garden/index.ts";
 import { changeSentence } from "../../../language/index.ts";
 import type { Bed, Day, Planting } from "../../../model.ts";
 import { compare } from "../../../order.ts";
+import type { DayLines } from "../day-lines.ts";
 import type { ShownPhoto } from "../pictures.ts";
 import { bedsInOrder, type View } from "../view.ts";
 import { anyStands } from "./any-stands.ts";
 import { plantingsInSeason } from "./plantings-in-season.ts";
-import { ribbonFrame } from "./ribbon-frame.ts";
+import { beginningOf, ribbonFrame } from "./ribbon-frame.ts";
 import type { RibbonBar, RibbonDay, RibbonRow, SeasonRibbon } from "./ribbon-shapes.ts";
 import { type SeasonScale, seasonScale } from "./season-scale.ts";
 import { weekWeather } from "./week-weather.ts";
@@ -26,15 +27,20 @@ interface BedRow {
   readonly row: RibbonRow;
 }
 
-/** Undefined when nothing grew and nothing was photographed in it. */
-export function seasonRibbon(view: View, season: Season, weather: Weather): SeasonRibbon | undefined {
+/** Undefined when nothing grew and nothing was photographed in it. With `written`, days are told by the lines of their notes. */
+export function seasonRibbon(
+  view: View,
+  season: Season,
+  weather: Weather,
+  written?: DayLines,
+): SeasonRibbon | undefined {
   const { today, book, locale, words } = view;
   const until = earlier(today, season.to);
   const scale = seasonScale(season);
   const rows = bedsInOrder(view).flatMap((bed) => rowOf(view, bed, season, until, scale));
   const photos = photoOfEachWeek(book.all.filter(({ day }) => day >= season.from && day <= until));
   const newest = photos[0];
-  const days = daysOf(view, season, photos).map((day) => ({
+  const days = daysOf(view, season, photos, written).map((day) => ({
     ...day,
     at: scale.at(day.iso),
     standing: rows.flatMap(({ plantings }, index) => (anyStands(view.garden, plantings, day.iso) ? [index] : [])),
@@ -45,6 +51,7 @@ export function seasonRibbon(view: View, season: Season, weather: Weather): Seas
     ...ribbonFrame(view, season, scale, photos),
     rows: rows.map(({ row }) => row),
     days,
+    begins: beginningOf(days, newest),
     stage: newest && {
       iso: newest.day,
       day: locale.day(newest.day, newest.day),
@@ -74,6 +81,7 @@ function daysOf(
   view: View,
   { from, to }: Season,
   photos: readonly ShownPhoto[],
+  written: DayLines | undefined,
 ): readonly Omit<RibbonDay, "at" | "standing">[] {
   const { garden, book, locale, words } = view;
   const days = new Map<Day, { lines: string[]; photos: ShownPhoto[] }>();
@@ -90,7 +98,7 @@ function daysOf(
       ({ day, kind }) => day === photo.day && kind !== "taken to be over",
     );
     const lines = new Set(changes.map((change) => changeSentence(change, garden)));
-    on(photo.day).lines.push(...[...lines].slice(0, TOLD));
+    if (written === undefined) on(photo.day).lines.push(...[...lines].slice(0, TOLD));
     if (photo !== photos[0]) on(photo.day).photos.push(photo);
   }
   return [...days]
@@ -99,6 +107,7 @@ function daysOf(
       iso,
       day: locale.day(iso, iso),
       lines,
+      notes: written?.on(iso),
       pictures: taken.map((photo) => ({ picture: book.picture(photo), others: [], age: bedTitle(view, photo) })),
     }));
 }
