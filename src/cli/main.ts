@@ -136,7 +136,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description(
       "bring in photos by bed and viewpoint, or by day; or a table, a diary, an old film's captions, or what a phone kept outdoors; never overwrites or deletes",
     )
-    .argument("<folder-or-file>", "a phone's or a card's folder of photos; or one file: .csv, .txt, .md, .vtt, .srt, .jsonl")
+    .argument(
+      "<folder-or-file>",
+      "a phone's or a card's folder of photos; or one file: .csv, .txt, .md, .vtt, .srt, .jsonl",
+    )
     .option("--dry-run", "say what would be done, and do nothing")
     .option("--write", "of a file: write what is shown without it")
     .option(

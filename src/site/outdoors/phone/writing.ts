@@ -49,6 +49,7 @@ export function showWriting(
     ...[...reads.varieties, ...reads.heard.varieties].map(({ title }) => ({ name: title, kind: "variety" as const })),
   ];
   let draft = keptDraft();
+  let isKeeping = false;
   let [reading, saying]: (ReturnType<typeof setTimeout> | undefined)[] = [];
 
   const isBed = (id: string) => beds.some((bed) => bed.id === id);
@@ -88,7 +89,15 @@ export function showWriting(
     at("more").setAttribute("aria-expanded", String(isShown));
   }
 
+  /** A glove that bounces keeps a line once. */
   async function keep(): Promise<void> {
+    if (isKeeping) return;
+    isKeeping = true;
+    await keepLine();
+    isKeeping = false;
+  }
+
+  async function keepLine(): Promise<void> {
     const text = cleanLine(line.value);
     if (text === "") {
       tell("Nothing is typed yet.");
