@@ -60,7 +60,7 @@ async function bring(
   const quiet: Effects = { ...effects, err: () => undefined };
   const notes = noteWriter({ garden, today }, recordsDir, isLook ? onlyInMemory(files) : files, quiet);
   const photos = photoTaker(garden, recordsDir, quiet);
-  const taker = outdoorTaker(notes, isLook ? { take: photos.look } : photos, sent);
+  const taker = outdoorTaker(notes, isLook ? { take: photos.look } : photos, sent, quiet);
   const outcomes: Outcome[] = [];
   for (const entry of entries) {
     const isKnown = (await sent.placeOf(entry.id)) !== undefined;
@@ -94,7 +94,7 @@ function shown(home: HomeFile, outcomes: readonly Outcome[], name: string, { gar
     `${name}: ${counted(outcomes.map(({ entry }) => entry))} from the phone.`,
     ...other,
     ...fresh.flatMap(({ entry, answer }) => ["", `${entry.day}${bedOf(entry)}`, `  ${what(entry)}`, ...said(answer)]),
-    ...(left.length === 0 ? [] : ["", "Left out:"]),
+    ...(left.length + home.told.length === 0 ? [] : ["", "Left out:"]),
     ...left.map(({ entry, answer }) => `  ${entry.day}${bedOf(entry)}: ${what(entry)}. ${answer.told}${twice(answer)}`),
     ...home.told.map(({ line, what: why }) => `  line ${line} ${why}`),
     "",

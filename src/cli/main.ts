@@ -134,11 +134,11 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
 
   withRecords(program.command("ingest"))
     .description(
-      "bring in photos by bed and viewpoint, or by day; or a table, a diary or an old film's captions; never overwrites or deletes",
+      "bring in photos by bed and viewpoint, or by day; or a table, a diary, an old film's captions, or what a phone kept outdoors; never overwrites or deletes",
     )
     .argument(
       "<folder-or-file>",
-      "a phone's or a card's folder of photos; or one file: .csv, .xlsx, .txt, .md, .vtt, .srt",
+      "a phone's or a card's folder of photos; or one file: .csv, .xlsx, .txt, .md, .vtt, .srt, .jsonl",
     )
     .option("--dry-run", "say what would be done, and do nothing")
     .option("--write", "of a file: write what is shown without it")

@@ -26,7 +26,7 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
     notes,
     questions,
     photos,
-    outdoors: outdoorTaker(notes, photos, sentBefore(recordsDir, effects)),
+    outdoors: outdoorTaker(notes, photos, sentBefore(recordsDir, effects), effects),
     stateBeside: naming.state,
     stateOf: files.state,
     undo: files.undo,

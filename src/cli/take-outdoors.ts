@@ -3,6 +3,7 @@
  * not written again, also when the answer never reached the phone, or this program was killed between writing and answering.
  */
 import type { OutdoorAnswer, OutdoorLine, OutdoorPhoto, OutdoorTaking } from "../site/index.ts";
+import type { Effects } from "./effects.ts";
 import type { SentBefore } from "./sent-before.ts";
 import type { PhotoTaker } from "./take-photos.ts";
 import type { NoteWriter } from "./write-notes.ts";
@@ -10,7 +11,12 @@ import type { NoteWriter } from "./write-notes.ts";
 /** Writing is tried again when somebody changes the note in that moment. */
 const TRIES = 3;
 
-export function outdoorTaker(notes: NoteWriter, photos: Pick<PhotoTaker, "take">, sent: SentBefore): OutdoorTaking {
+export function outdoorTaker(
+  notes: NoteWriter,
+  photos: Pick<PhotoTaker, "take">,
+  sent: SentBefore,
+  effects: Pick<Effects, "err">,
+): OutdoorTaking {
   let last: Promise<unknown> = Promise.resolve();
 
   async function line(ask: OutdoorLine): Promise<OutdoorAnswer> {
@@ -55,7 +61,7 @@ export function outdoorTaker(notes: NoteWriter, photos: Pick<PhotoTaker, "take">
   /** One after the other: each looks at what the one before left. */
   function inTurn(work: () => Promise<OutdoorAnswer>): Promise<OutdoorAnswer> {
     const answer = last.then(work);
-    last = answer.catch(() => undefined);
+    last = answer.catch((error: Error) => effects.err(`Not written: ${error.message}. The phone keeps it.`));
     return answer;
   }
 

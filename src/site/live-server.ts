@@ -89,8 +89,12 @@ export async function serveLive({ base, answer, missing, take, takeFile, at }: L
         type === "application/json"
           ? take?.(path, jsonOf(bytes))
           : takeFile?.(path, new URL(request.url ?? "/", "http://localhost").searchParams, bytes);
-      if (given !== undefined)
-        return send(response, 200, "application/json; charset=utf-8", JSON.stringify(await given));
+      if (given !== undefined) {
+        // What could not be done is not answered: whoever sent it keeps it and may send it again.
+        const said = await given.then(JSON.stringify, () => undefined);
+        if (said === undefined) return void response.writeHead(500).end();
+        return send(response, 200, "application/json; charset=utf-8", said);
+      }
     }
     if (request.method !== "GET" && request.method !== "HEAD")
       return void response.writeHead(405, { allow: "GET, HEAD" }).end();

@@ -19,6 +19,8 @@ export interface SpotOfPage extends Omit<Spot, "last"> {
 
 /** Verbs that fit above a thumb, and those that a garden without notes begins with. */
 const MOST_VERBS = 9;
+/** Of these so many at most are habits, so that what happens once in a while is at hand too. */
+const MOST_HABITS = 6;
 const FIRST_VERBS = ["picked", "sowed", "planted", "watered", "lost", "saw", "potted on", "trouble", "to do"];
 
 /** Facts a person's habits are taken from: more than a year of them changes nothing. */
@@ -60,15 +62,17 @@ export function verbsByUse({ readings }: Pick<Garden, "readings">): readonly str
     const form = as === "facts" ? formAtFront(text, forms) : undefined;
     if (form !== undefined) used.set(form, (used.get(form) ?? 0) + 1);
   }
+  used.delete("did");
   const own = [...used].sort(([, a], [, b]) => b - a).map(([form]) => form);
   // "did" stands for many verbs, each of them a habit of its own.
   const isWork = (form: string) => verbTable[forms.get(form) ?? -1]?.kind === "did";
   const best = own.filter(
     (form, at) => isWork(form) || !own.slice(0, at).some((better) => forms.get(better) === forms.get(form)),
   );
-  const rows = new Set(best.map((form) => (isWork(form) ? form : forms.get(form))));
+  const habits = best.slice(0, MOST_HABITS);
+  const rows = new Set(habits.map((form) => (isWork(form) ? form : forms.get(form))));
   const rest = FIRST_VERBS.filter((form) => !rows.has(isWork(form) || !forms.has(form) ? form : forms.get(form)));
-  return [...best, ...rest].slice(0, MOST_VERBS);
+  return [...habits, ...rest].slice(0, MOST_VERBS);
 }
 
 /** Words of the longest verb. */

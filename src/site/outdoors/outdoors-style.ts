@@ -2,14 +2,16 @@
 
 export const outdoorsStyle = `
 .outdoors #write > * + * { margin-top: .45rem; }
+.outdoors label[for=line] { display: block; padding-top: .3rem; }
 .outdoors main { padding-bottom: .5rem; }
 .when { display: flex; align-items: center; gap: .6rem; }
 .when input { width: auto; flex: 0 1 11rem; min-width: 0; }
 .when .download { margin-left: auto; font-size: 1.0625rem; }
-.outdoors .chips { display: flex; flex-wrap: wrap; gap: .4rem; }
-.outdoors .chips button { min-height: 3.25rem; padding: .35rem .7rem; max-width: 100%; text-align: left; }
+.outdoors .chips { display: flex; flex-wrap: wrap; gap: .3rem; }
+.outdoors .chips button { min-height: 3rem; padding: .25rem .55rem; max-width: 100%; text-align: left; }
+.outdoors .chips.verbs { padding-top: .45rem; border-top: 1px solid var(--zinc); }
+#more { border-style: dashed; }
 .outdoors .chips [aria-pressed=true] { background: var(--pencil); color: var(--paper); }
-.more-beds { margin-top: 0; }
 #line { font-size: 1.5rem; min-height: 3.75rem; }
 #options { border: 2px solid var(--pencil); border-top: 0; border-radius: 0 0 .25rem .25rem; margin-top: -.25rem; }
 #options li { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 .6rem; min-height: 3rem; padding: .25rem .6rem; cursor: pointer; touch-action: manipulation; }
@@ -28,6 +30,7 @@ select { width: 100%; min-height: 3.25rem; padding: .5rem .6rem; border: 2px sol
 .pick:focus-within { outline: 4px solid var(--pencil); outline-offset: 2px; }
 .bar .pick { flex: 1 1 0; min-width: 0; min-height: 4rem; padding: .35rem .2rem; text-align: center; line-height: 1.1; }
 #photo-sheet { max-width: 48rem; }
+#spot { margin-top: .4rem; }
 #stage { position: relative; --strength: .5; background: var(--dark); line-height: 0; }
 #stage img, #stage video { display: block; width: 100%; height: auto; max-height: 60vh; object-fit: cover; }
 #stage video:not([hidden]) { position: static; }

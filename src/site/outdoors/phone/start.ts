@@ -19,6 +19,9 @@ async function start(data: OutdoorsData): Promise<void> {
   at("keeps-nothing").hidden = store.lasts;
   if (!store.lasts) at("offline").textContent = "Not kept: see Home";
   else if (data.worker !== undefined) void keepOffline(data.worker);
+  // Without a worker the page is there without a network only as a file.
+  const file = document.getElementById("save-page");
+  if (data.worker === undefined && file !== null) file.hidden = false;
   home.changed();
   document.documentElement.dataset.ready = "";
 }

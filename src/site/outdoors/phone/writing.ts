@@ -17,6 +17,7 @@ const PAUSE = 60;
 const LISTENING = 800;
 
 const KEY = "plotreel outdoors/line";
+const DAY = { weekday: "long", day: "numeric", month: "long" } as const;
 const KINDS = { verb: "verb", bed: "bed", variety: "variety" } as const;
 
 interface Draft {
@@ -39,6 +40,7 @@ export function showWriting(
   kept: () => void,
 ): Writing {
   const [line, day] = [at<HTMLInputElement>("line"), at<HTMLInputElement>("day")];
+  const more = document.getElementById("more-beds");
   const taps = [...document.querySelectorAll<HTMLButtonElement>("[data-bed]")];
   const names = typedNames(reads);
   const known: readonly Completing[] = [
@@ -47,6 +49,7 @@ export function showWriting(
     ...[...reads.varieties, ...reads.heard.varieties].map(({ title }) => ({ name: title, kind: "variety" as const })),
   ];
   let draft = keptDraft();
+  let isKeeping = false;
   let [reading, saying]: (ReturnType<typeof setTimeout> | undefined)[] = [];
 
   const isBed = (id: string) => beds.some((bed) => bed.id === id);
@@ -74,13 +77,27 @@ export function showWriting(
       at("heard").textContent = [...at("reading").children].map((row) => row.textContent).join(". ");
     }, LISTENING);
     for (const tap of taps) tap.setAttribute("aria-pressed", String(tap.dataset.bed === draft.bed));
-    const chosen = beds.find(({ id }) => id === draft.bed);
-    at("bed-now").textContent = chosen?.title ?? "none, or said in the line";
+    if (more?.querySelector("[aria-pressed=true]")) showMore(true);
     day.value = dayNow();
     at("other-day").hidden = draft.day === undefined || draft.day === dayOf(new Date());
+    at("that-day").textContent = new Date(`${dayNow()}T12:00`).toLocaleDateString(language, DAY);
   }
 
+  function showMore(isShown: boolean): void {
+    if (more === null) return;
+    more.hidden = !isShown;
+    at("more").setAttribute("aria-expanded", String(isShown));
+  }
+
+  /** A glove that bounces keeps a line once. */
   async function keep(): Promise<void> {
+    if (isKeeping) return;
+    isKeeping = true;
+    await keepLine();
+    isKeeping = false;
+  }
+
+  async function keepLine(): Promise<void> {
     const text = cleanLine(line.value);
     if (text === "") {
       tell("Nothing is typed yet.");
@@ -150,6 +167,7 @@ export function showWriting(
       change({ line: line.value });
     });
   }
+  if (more !== null) onTap("more", () => showMore(more.hidden));
   day.addEventListener("change", () => {
     change({ day: day.value === "" || day.value === dayOf(new Date()) ? undefined : day.value });
     show();
