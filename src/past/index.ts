@@ -6,6 +6,7 @@ export { type BroughtFilm, bringFilm, type NamedInFilm } from "./bring-film.ts";
 export { type BroughtTable, bringTable, type ColumnShown, type TableRequest } from "./bring-table.ts";
 export { type BroughtVoice, bringVoice } from "./bring-voice.ts";
 export { type DayOrder, dayOrders } from "./cell-days.ts";
+export type { BedsJoined, FileChange } from "./join-beds.ts";
 export { type JoinedFile, joinedText, joinNames, type NamesJoined } from "./join-names.ts";
 export { type NamesUsed, namesUsed, type UsedKind, type UsedName } from "./names-used.ts";
 export { type NewFile, type Part, partOf, type Told } from "./new-file.ts";

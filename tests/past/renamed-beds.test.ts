@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { changeSentence } from "../../src/language/index.ts";
-import { growGarden } from "../../src/timeline/index.ts";
+import { growGarden, living, state } from "../../src/timeline/index.ts";
 import { run } from "../cli/run.ts";
 import { filesIn, gardenWith, recordsIn, today } from "./bringing.ts";
 
@@ -99,12 +99,44 @@ describe("a bed with another name from a day on", () => {
   it.each([
     [["Gravvy", "Kitchen Side", "2026-05-01"], 'No bed is called "Gravvy". Did you mean "Gravy"?'],
     [["Gravy", "gravy", "2026-05-01"], "These are the same name"],
-    [["Gravy", "Long Bed", "2026-05-01"], 'beds/long-bed.md describes "Long Bed" already. Where two beds become one'],
     [["Gravy", "Kitchen Side", "2027-05-01"], "2027-05-01 is still to come."],
   ])("is refused for %s", async ([from = "", to = "", day = ""], why) => {
     const dir = gardenWith({ ...garden, "beds/long-bed.md": "---\ntitle: Long Bed\n---\n" });
     const { err, exitCode } = await names(dir, "--rename", from, to, "--from", day);
     expect([exitCode, err]).toEqual([2, expect.stringContaining(why)]);
+  });
+
+  it("becomes a part of another bed, and both keep their history", async () => {
+    const dir = gardenWith({
+      ...garden,
+      "beds/gravy.md": "---\ntitle: Gravy\n---\n",
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "notes/2025-11-10.md": "- planted 8 Musselburgh leeks in Gravy, row 2\n- planted 3 rhubarb in Gravy\n",
+      "notes/2026-05-20.md": "- planted 6 Sungold tomatoes in Long Bed\n",
+    });
+    const before = filesIn(dir);
+    const join = ["--rename", "Gravy", "Long Bed", "--from", "2026-03-01"];
+    const shown = await names(dir, ...join);
+    expect(shown.out).toContain(
+      '"Long Bed" has a file of its own, so "Gravy" becomes a part of it from 2026-03-01 on:',
+    );
+    expect(filesIn(dir)).toEqual(before);
+    await names(dir, ...join, "--write");
+    const after = filesIn(dir);
+    expect(after["beds/gravy.md"]).toBe("---\ntitle: Gravy\nin use until: 2026-02-28\n---\n");
+    expect(after["notes/2026/2026-03-01-beds.md"]).toBe(
+      '---\ndate: 2026-03-01\n---\n\n- moved "Musselburgh" leek from Gravy to Long Bed\n- moved rhubarb from Gravy to Long Bed\n',
+    );
+    const records = await recordsIn(dir);
+    expect(records.problems.filter(({ rule }) => rule === "timeline/bed-not-in-use")).toEqual([]);
+    const grown = growGarden(records, []);
+    expect(living(state(grown, "gravy", "2026-03-01"))).toEqual([]);
+    expect(living(state(grown, "long-bed", "2026-03-01")).map(({ variety, crop }) => variety ?? crop)).toEqual([
+      "musselburgh",
+      "musselburgh",
+      "rhubarb",
+    ]);
+    expect((await names(dir, ...join)).err).toContain('says already until when "Gravy" was in use.');
   });
 
   it("says in its file an earlier name and its last day, and nothing less", async () => {
