@@ -13,12 +13,18 @@ export function withFrontLine(text: string, key: string, value: string, below?: 
   if (at !== undefined) {
     // A value that goes on below its key, or is more than plain text.
     if (/^(?:\s+\S|- )/.test(lines[at + 2] ?? "") || /^[^:]*:\s*[|>&*!]/.test(lines[at] ?? "")) return undefined;
-    next[at] = `${key}: ${value}`;
+    next[at] = `${key}: ${value}${remarkOf(lines[at] ?? "")}`;
     return next.join("");
   }
   const before = (below === undefined ? undefined : lineOf(lines, close, below)) ?? 0;
   next[before] = `${lines[before]}${end}${key}: ${value}`;
   return next.join("");
+}
+
+/** What a person noted behind a value. */
+function remarkOf(line: string): string {
+  const at = line.search(/\s#/);
+  return at < 0 || /^[^:]*:\s*["']/.test(line) ? "" : line.slice(line.slice(0, at).trimEnd().length);
 }
 
 /** What stands behind a key; empty where it stands nowhere. */

@@ -53,6 +53,11 @@ export async function renameBed(request: RenameRequest): Promise<BedRenamed> {
   const id = names.find("bed", from);
   const bed = id === undefined ? undefined : records.beds.get(id);
   if (id === undefined || bed === undefined) return { refused: noSuchBed(from, records) };
+  const sameName = [...records.beds.values()].filter(({ title }) => normaliseName(title) === normaliseName(from));
+  if (sameName.length > 1)
+    return {
+      refused: `${sameName.length} beds are called "${from}": ${sameName.map(({ place }) => place?.file).join(", ")}. Write "title: ${to}" and "was: ${from} until ${addDays(day, -1)}" into the file of the one that is meant.`,
+    };
   const other = records.beds.get(names.find("bed", to) ?? "");
   if (other !== undefined && other.id !== bed.id && other.described) return joinBeds(bed, other, request);
   const file = bed.described ? bed.place?.file : `beds/${id}.md`;
