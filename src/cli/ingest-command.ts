@@ -114,7 +114,7 @@ function counted(broughtIn: IngestSummary["broughtIn"]): string {
   const sounds = broughtIn.filter(({ is }) => is === "sound").length;
   const beside = broughtIn.length - photos - films - sounds;
   const parts = [
-    `${photos} ${photos === 1 ? "photo" : "photos"}`,
+    ...(photos > 0 || films + sounds === 0 ? [`${photos} ${photos === 1 ? "photo" : "photos"}`] : []),
     ...(films > 0 ? [`${films} ${films === 1 ? "clip" : "clips"}`] : []),
     ...(sounds > 0 ? [`${sounds} ${sounds === 1 ? "voice note" : "voice notes"}`] : []),
     ...(beside > 0 ? [`${files(beside)} beside them`] : []),

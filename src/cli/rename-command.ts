@@ -1,6 +1,6 @@
 /** `plotreel names --rename`: a bed that has another name from a day on, shown first. */
 import path from "node:path";
-import { type BedRenamed, renameBed } from "../past/index.ts";
+import { type BedRenamed, type FileChange, renameBed } from "../past/index.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import type { Settling } from "./settle-command.ts";
@@ -34,20 +34,24 @@ export async function rename(
     if (json !== true) effects.out("Nothing was written yet. The same command with --write writes it.");
     return EXIT.done;
   }
-  const { file, before, after } = renamed;
+  for (const change of renamed.files) await put(change, recordsDir, effects);
+  if (json !== true) effects.out(`Written: ${renamed.files.map(({ file }) => file).join(", ")}.`);
+  return EXIT.done;
+}
+
+/** Only where the file still reads as it was shown. */
+async function put({ file, before, after }: FileChange, recordsDir: string, effects: Effects): Promise<void> {
   const target = path.join(recordsDir, ...file.split("/"));
   const inTheMeantime = `${file} was left as it is. It was changed in the meantime. Run the command again.`;
   if (before === undefined) {
     if (!(await effects.createText(target, after))) throw new CommandError(inTheMeantime, EXIT.couldNot);
-  } else {
-    const { refused } = await effects.editText(target, (now) => {
-      const mark = now.startsWith("\ufeff") ? "\ufeff" : "";
-      return now.slice(mark.length) === before ? { text: mark + after } : { refused: inTheMeantime };
-    });
-    if (refused !== undefined) throw new CommandError(refused, EXIT.couldNot);
+    return;
   }
-  if (json !== true) effects.out(`Written: ${file}.`);
-  return EXIT.done;
+  const { refused } = await effects.editText(target, (now) => {
+    const mark = now.startsWith("\ufeff") ? "\ufeff" : "";
+    return now.slice(mark.length) === before ? { text: mark + after } : { refused: inTheMeantime };
+  });
+  if (refused !== undefined) throw new CommandError(refused, EXIT.couldNot);
 }
 
 async function isWanted({ write, json }: RenameOptions, effects: Effects): Promise<boolean> {
@@ -66,13 +70,25 @@ function sayRenamed(
   renamed: Exclude<BedRenamed, { readonly refused: string }>,
   { from, to, day }: { readonly from: string; readonly to: string; readonly day: string },
 ): readonly string[] {
-  const { file, before, after, lines, questions, earlier, stillOld, tooEarly } = renamed;
-  const old = (before ?? "").split(/\r\n|\n|\r/);
-  const now = after.split(/\r\n|\n|\r/);
+  if (renamed.is === "joined")
+    return [
+      ...wrapped("", `"${to}" has a file of its own, so "${from}" becomes a part of it from ${day} on:`),
+      ...renamed.files.flatMap(changeLines),
+      "",
+      ...(renamed.stays.length === 0
+        ? [
+            renamed.moved === 0
+              ? `By the notes nothing stands in "${from}" then.`
+              : "Both beds keep their history. Take out what did not move.",
+          ]
+        : wrapped(
+            "",
+            `By the notes these stand in "${from}" still: ${renamed.stays.join(", ")}. Write what became of them.`,
+          )),
+    ];
+  const { lines, questions, earlier, stillOld, tooEarly } = renamed;
   return [
-    `${file}${before === undefined ? ", a new file" : ""}`,
-    ...old.filter((line) => before !== undefined && !now.includes(line)).flatMap((line) => wrapped("  - ", line)),
-    ...now.filter((line) => line !== "" && !old.includes(line)).flatMap((line) => wrapped("  + ", line)),
+    ...renamed.files.flatMap(changeLines),
     "",
     ...wrapped(
       "",
@@ -89,6 +105,16 @@ function sayRenamed(
     ...(tooEarly.length === 0
       ? []
       : wrapped("", `Before ${day} these say "${to}" already, and then mean this bed: ${listed(tooEarly)}.`)),
+  ];
+}
+
+function changeLines({ file, before, after }: FileChange): readonly string[] {
+  const old = (before ?? "").split(/\r\n|\n|\r/);
+  const now = after.split(/\r\n|\n|\r/);
+  return [
+    `${file}${before === undefined ? ", a new file" : ""}`,
+    ...old.filter((line) => before !== undefined && !now.includes(line)).flatMap((line) => wrapped("  - ", line)),
+    ...now.filter((line) => line !== "" && !old.includes(line)).flatMap((line) => wrapped("  + ", line)),
   ];
 }
 

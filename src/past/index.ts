@@ -7,6 +7,7 @@ export { type BroughtTable, bringTable, type ColumnShown, type TableRequest } fr
 export { type BroughtVoice, bringVoice } from "./bring-voice.ts";
 export { type DayOrder, dayOrders } from "./cell-days.ts";
 export { type HomeFile, type HomeLine, type HomePhoto, readHomeFile } from "./home-file.ts";
+export type { BedsJoined, FileChange } from "./join-beds.ts";
 export { type JoinedFile, joinNames, type NamesJoined } from "./join-names.ts";
 export { type NamesUsed, namesUsed, type UsedKind, type UsedName } from "./names-used.ts";
 export { type NewFile, type Part, partOf, type Told } from "./new-file.ts";

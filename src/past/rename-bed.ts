@@ -10,6 +10,8 @@ import {
   readRecords,
   wordsOf,
 } from "../records/index.ts";
+import { frontValue, plainYaml, withFrontLine } from "./front-lines.ts";
+import { type BedsJoined, type FileChange, joinBeds } from "./join-beds.ts";
 import { recordOf, withFiles } from "./new-file.ts";
 
 export interface RenameRequest {
@@ -23,11 +25,10 @@ export interface RenameRequest {
 }
 
 export type BedRenamed =
+  | BedsJoined
   | {
-      readonly file: string;
-      /** Undefined where the bed has no file yet. */
-      readonly before: string | undefined;
-      readonly after: string;
+      readonly is: "renamed";
+      readonly files: readonly FileChange[];
       /** Lines of notes that speak of this bed, before and after. */
       readonly lines: readonly [number, number];
       readonly questions: readonly [number, number];
@@ -52,17 +53,21 @@ export async function renameBed(request: RenameRequest): Promise<BedRenamed> {
   const id = names.find("bed", from);
   const bed = id === undefined ? undefined : records.beds.get(id);
   if (id === undefined || bed === undefined) return { refused: noSuchBed(from, records) };
-  const other = records.beds.get(names.find("bed", to) ?? "");
-  if (other !== undefined && other.id !== bed.id && other.described)
+  const sameName = [...records.beds.values()].filter(({ title }) => normaliseName(title) === normaliseName(from));
+  if (sameName.length > 1)
     return {
-      refused: `${other.place?.file} describes "${other.title}" already. Where two beds become one, give "${bed.title}" the line "in use until: ${addDays(day, -1)}", and write into the note of ${day} what moved: "- moved 3 leeks from ${bed.title} to ${other.title}".`,
+      refused: `${sameName.length} beds are called "${from}": ${sameName.map(({ place }) => place?.file).join(", ")}. Write "title: ${to}" and "was: ${from} until ${addDays(day, -1)}" into the file of the one that is meant.`,
     };
+  const other = records.beds.get(names.find("bed", to) ?? "");
+  if (other !== undefined && other.id !== bed.id && other.described) return joinBeds(bed, other, request);
   const file = bed.described ? bed.place?.file : `beds/${id}.md`;
   if (file === undefined) return { refused: `No file of "${bed.title}" is known.` };
   const before = bed.described ? decodeText(await folder.read(file)).text : undefined;
   const former = `${bed.title} until ${addDays(day, -1)}`;
   const after =
-    before === undefined ? recordOf([`title: ${yaml(to)}`, `was: ${yaml(former)}`], "") : renamed(before, to, former);
+    before === undefined
+      ? recordOf([`title: ${plainYaml(to)}`, `was: ${plainYaml(former)}`], "")
+      : renamed(before, to, former);
   if (after === undefined)
     return {
       refused: `The front matter of ${file} is written in a way that is not changed here. Write "title: ${to}" and "was: ${former}" into it.`,
@@ -76,9 +81,8 @@ export async function renameBed(request: RenameRequest): Promise<BedRenamed> {
   const questions = (of: Records) => of.readings.filter(({ as }) => as === "question").length;
   const said = placesThatSay(read);
   return {
-    file,
-    before,
-    after,
+    is: "renamed",
+    files: [{ file, before, after }],
     lines: [linesOf(records, bed), linesOf(read, bed)],
     questions: [questions(records), questions(read)],
     earlier: said(bed.title, (on) => on < day).length,
@@ -116,40 +120,15 @@ function normal(text: string): string {
     .join(" ");
 }
 
-/** Every other line stays; undefined where the names stand in a form that only a person should change. */
 function renamed(text: string, to: string, former: string): string | undefined {
-  const lines = text.split(/(\r\n|\n|\r)/);
-  const isMark = (at: number) => /^---\s*$/.test(lines[at] ?? "");
-  const end = lines[1] ?? "\n";
-  if (!isMark(0)) return `---${end}title: ${yaml(to)}${end}was: ${yaml(former)}${end}---${end}${end}${text}`;
-  const close = lines.findIndex((_, at) => at > 0 && at % 2 === 0 && isMark(at));
-  if (close < 0) return undefined;
-  const find = (key: RegExp) => lines.findIndex((line, at) => at > 0 && at < close && at % 2 === 0 && key.test(line));
-  const [title, was] = [find(/^title\s*:/), find(/^was\s*:/)];
-  // A value that goes on below its key.
-  const goesOn = (at: number) => at >= 0 && /^(?:\s+\S|- )/.test(lines[at + 2] ?? "");
-  if (goesOn(title) || goesOn(was) || /^(?:title|was)\s*:\s*[|>&*!]/m.test(text)) return undefined;
-  const written = was < 0 ? "" : (lines[was] ?? "").replace(/^was\s*:\s*/, "").trim();
-  const list = listWith(written, former);
-  if (list === undefined) return undefined;
-  const next = [...lines];
-  if (was >= 0) next[was] = `was: ${list}`;
-  const wasLine = was >= 0 ? "" : `${end}was: ${list}`;
-  if (title >= 0) next[title] = `title: ${yaml(to)}${wasLine}`;
-  else next[0] = `${lines[0]}${end}title: ${yaml(to)}${wasLine}`;
-  return next.join("");
+  const list = listWith(frontValue(text, "was"), former);
+  const titled = withFrontLine(text, "title", plainYaml(to));
+  return titled === undefined || list === undefined ? undefined : withFrontLine(titled, "was", list, "title");
 }
 
 function listWith(written: string, former: string): string | undefined {
-  if (written === "") return yaml(former);
+  if (written === "") return plainYaml(former);
   if (/#/.test(written)) return undefined;
-  if (!written.startsWith("[")) return `[${written}, ${yaml(former)}]`;
-  return written.endsWith("]") ? `${written.slice(0, -1)}, ${yaml(former)}]` : undefined;
-}
-
-/** As plain as YAML lets it stand, in a list too. */
-function yaml(text: string): string {
-  return /^[\p{L}][\p{L}\d '’.-]*$/u.test(text) && !/^(?:true|false|yes|no|null|on|off)$/i.test(text)
-    ? text
-    : JSON.stringify(text);
+  if (!written.startsWith("[")) return `[${written}, ${plainYaml(former)}]`;
+  return written.endsWith("]") ? `${written.slice(0, -1)}, ${plainYaml(former)}]` : undefined;
 }

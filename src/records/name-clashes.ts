@@ -40,8 +40,12 @@ function* namedRecords(beds: Iterable<Bed>, varieties: Iterable<Variety>, gear: 
   for (const record of gear) yield { kind: "piece of gear", record, names: namesOf(record, record.alsoCalled) };
 }
 
-/** What it was called before and is no more may be another's name by now: days tell them apart. */
+/**
+ * What it was called before and is no more may be another's name by now: days tell them apart. Of a private bed they cannot,
+ * where only prose has the name.
+ */
 function namesOfBed(bed: Bed): readonly string[] {
+  if (bed.private) return namesOf(bed, bed.alsoCalled);
   const former = new Set((bed.was ?? []).map(({ name }) => normaliseName(name)));
   const title = normaliseName(bed.title);
   return namesOf(bed, bed.alsoCalled).filter(

@@ -21,14 +21,14 @@ const FILES: Readonly<Record<string, string>> = {
   "beds/long-bed.md":
     "---\ntitle: Long bed\nsite: plot\nsize: 4 x 1.2 m\nplan: { x: 1, y: 2 }\nsoil: topped up from the thiefproof bed\nbuilt: [{ what: boards, on: 2023-03-01 }, { what: boards left over from the thief-proof bed, on: 2024-03-01 }]\n---\n\nIn full sun.\n\nIts hose comes from Granny's walled yard.\n",
   "beds/thief-proof-bed.md":
-    "---\ntitle: Thief-proof bed\nalso called: [Fort Knox]\nsite: plot\nsize: 3 x 1 m\nplan: { x: 6, y: 2 }\nprivate: true\n---\n",
+    "---\ntitle: Thief-proof bed\nalso called: [Fort Knox]\nwas: Moonlit Vault until 2025-03-31\nsite: plot\nsize: 3 x 1 m\nplan: { x: 6, y: 2 }\nprivate: true\n---\n",
   "beds/yard-pots.md": "---\ntitle: Wicker pots\nsite: granny-yard\nplan: { x: 0, y: 0 }\nsize: 2 x 2 m\n---\n",
   "beds/shed.md": "---\ntitle: Shed\nprivate: true\n---\n",
   "varieties/aquadulce.md": "---\ntitle: Aquadulce\ncrop: broad bean\nsource: Drift Lane Seeds\n---\n",
   "varieties/crimson-flowered.md":
     "---\ntitle: Moonlit Grandmother\ncrop: runner bean\nprivate: true\nalso spelled: [Moonlit Granny]\n---\n",
   "notes/2026-05-16.md":
-    "---\nbed: long-bed\ntitle: A trip to Fort Knox\n---\n\nThe Aquadulce went in while the soil was warm.\n\nCarried the compost over to the thief-proof bed.\n\nOur tools live in the Shed. A shed is a fine thing.\n\n- planted 12 Aquadulce broad bean\n  - with compost of Fort Knox\n  - under a net\n- planted 4 Moonlit Grandmother\n- did: swept the steps of Granny’s walled yard\n- trouble: blackfly on Aquadulce\n- planted 2 Uchiki Kuri in the bed of Granny’s walled yard\n- bought 3 Crown Prince squash from the market for £914.37 each\n- sold: 2 bunches of radish in Long Bed, $817.26 a bunch\n- planted 3 Crown Prince in Long Bed, 914.37 € each\n",
+    "---\nbed: long-bed\ntitle: A trip to Fort Knox\n---\n\nThe Aquadulce went in while the soil was warm.\n\nCarried the compost over to the thief-proof bed.\n\nOur tools live in the Shed. A shed is a fine thing.\n\nThe compost of the Moonlit Vault went under the beans.\n\n- planted 12 Aquadulce broad bean\n  - with compost of Fort Knox\n  - under a net\n- planted 4 Moonlit Grandmother\n- did: swept the steps of Granny’s walled yard\n- trouble: blackfly on Aquadulce\n- planted 2 Uchiki Kuri in the bed of Granny’s walled yard\n- bought 3 Crown Prince squash from the market for £914.37 each\n- sold: 2 bunches of radish in Long Bed, $817.26 a bunch\n- planted 3 Crown Prince in Long Bed, 914.37 € each\n",
   "notes/2026-05-17.md":
     "---\nbed: long-bed\nprivate: true\n---\n\nThe surgeon called about the biopsy and wants me back on Thursday.\n\n![the letter](../photos/long-bed/gate/2026-05-17.jpg)\n",
   "notes/2026-05-18.md":
