@@ -2,7 +2,7 @@
  * Names by their words, each word in its form for comparing. Looking a line over for names costs one step a word,
  * whatever the number of names.
  */
-import { type Word, wordsOf } from "./line-words.ts";
+import { isPointOfName, type Word, wordsOf } from "./line-words.ts";
 
 /** A name found in a line; `end` is the word after it. */
 export interface Found {
@@ -62,6 +62,7 @@ export class NameTrie {
         // "Café-au-Lait", but not "potatoes - Charlotte".
         const joins = word.start === words[end - 1]?.end && word.end === words[end + 1]?.start;
         if (joins && (word.text === "-" || word.text === "‐" || word.text === "‑")) continue;
+        if (isPointOfName(words, end)) continue;
         break;
       }
       node = node.next.get(word.key);
