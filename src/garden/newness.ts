@@ -11,31 +11,40 @@ import type { Day, Garden } from "../model.ts";
  */
 const leastKnown = 0.2;
 
-const made = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
+interface FirstDays {
+  /** When each variety was first sown or planted. */
+  readonly all: ReadonlyMap<string, Day>;
+  /** By the open lines alone: an old private table names what somebody remembered, and not all that grew. */
+  readonly told: ReadonlyMap<string, Day>;
+}
+
+const made = new WeakMap<Garden["events"], FirstDays>();
 
 /** In the first season of the notes nobody can tell, so nothing is new. */
 export function isNewToGarden(garden: Garden, variety: string, day: Day): boolean {
   // Seed saved here was grown here, whatever the notes go back to.
   if (garden.varieties.get(variety)?.source?.obtained === "saved") return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
-  const first = firstDays(garden).get(variety);
+  const first = firstDays(garden).all.get(variety);
   return first !== undefined && first >= season && first <= day && knowsBefore(garden, season, day);
 }
 
 function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
-  const begun = [...firstDays(garden).values()].filter((first) => first <= day);
-  const earlier = begun.filter((first) => first < season).length;
+  const { all, told } = firstDays(garden);
+  const begun = [...all.values()].filter((first) => first <= day);
+  const earlier = [...told.values()].filter((first) => first < season).length;
   return earlier > 0 && earlier >= leastKnown * begun.length;
 }
 
-/** When each variety was first sown or planted. */
-function firstDays({ events }: Garden): ReadonlyMap<string, Day> {
+function firstDays({ events }: Garden): FirstDays {
   const known = made.get(events);
   if (known !== undefined) return known;
-  const first = new Map<string, Day>();
-  for (const { kind, variety, day } of events)
-    if ((kind === "sowed" || kind === "planted") && variety !== undefined && day < (first.get(variety) ?? "9999"))
-      first.set(variety, day);
-  made.set(events, first);
-  return first;
+  const [all, told] = [new Map<string, Day>(), new Map<string, Day>()];
+  for (const { kind, variety, day, private: hidden } of events) {
+    if ((kind !== "sowed" && kind !== "planted") || variety === undefined) continue;
+    for (const first of hidden ? [all] : [all, told]) if (day < (first.get(variety) ?? "9999")) first.set(variety, day);
+  }
+  const found = { all, told };
+  made.set(events, found);
+  return found;
 }

@@ -137,7 +137,8 @@ export function isFirstOfCrop({ crop, planting }: Lot, here: BedOnTheDay): boole
   if (crop === undefined || planting.implied) return false;
   const { garden } = here.index;
   const ofCrop = cropsSince(garden).get(crop.id);
-  const [first] = garden.events;
+  // What a private table tells of years ago is no record of all that grew then.
+  const first = garden.events.find((event) => !event.private);
   return ofCrop !== undefined && ofCrop >= here.season && first !== undefined && first.day < yearBefore(here.season);
 }
 
