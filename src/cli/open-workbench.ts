@@ -1,6 +1,7 @@
 /** The workbench of `watch`: what pages of its own may write into the records, all through one door. */
 import type { Day, Garden } from "../model.ts";
 import type { Workbench } from "../site/index.ts";
+import { thingAnswerer } from "./answer-by-tap.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
 import { tapSettler } from "./settle-by-tap.ts";
@@ -18,11 +19,13 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
   const naming = photoNamer(garden, files, effects);
   const notes = noteWriter({ garden, today }, recordsDir, files, effects);
   const questions = tapSettler({ garden, today }, recordsDir, files, effects);
+  const things = thingAnswerer({ garden, today, recordsDir, files, effects });
   const photos = photoTaker(garden, recordsDir, effects);
   return {
     naming,
     notes,
     questions,
+    things,
     photos,
     stateBeside: naming.state,
     stateOf: files.state,
@@ -31,6 +34,7 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
       naming.see(newest);
       notes.see(newest, on);
       questions.see(newest, on);
+      things.see(newest, on);
       photos.see(newest);
     },
   };

@@ -8,6 +8,7 @@ export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
 export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
+export { type FrontLine, type FrontWritten, withFrontLine } from "./front-line.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { type Word, wordsOf } from "./line-words.ts";
 export { type SidecarKey, sidecarFile, withSidecarKey } from "./named-photo.ts";

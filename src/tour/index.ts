@@ -5,6 +5,7 @@
 export type { Ahead, Deadline, Expected } from "./ahead/ahead.ts";
 export { aheadMarkdown } from "./ahead/ahead-markdown.ts";
 export { lookAhead } from "./ahead/look-ahead.ts";
+export { type AnswerKept, answerKept } from "./answer-kept.ts";
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
 export type { Shot } from "./camera.ts";
 export type { Card, CardSet, CardShot, Cover } from "./cards/card.ts";
@@ -23,3 +24,4 @@ export { headLine, leftOutWords, lightWords, planWords, seenBefore } from "./pla
 export { levelWords, quietChanges } from "./show-values.ts";
 export { careOf } from "./stop-cautions.ts";
 export { tourProblems } from "./tour-problems.ts";
+export { type AskedKind, askedNow, type NextShown, type WorthAsking, worthAsking } from "./worth-asking.ts";

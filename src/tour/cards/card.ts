@@ -58,6 +58,8 @@ export interface Cover {
   readonly owed: readonly Owed[];
   /** Questions and work that can be settled on the spot before the camera runs. */
   readonly settle: readonly Sentence[];
+  /** What viewers will ask about the film and no record tells, the most worth first. */
+  readonly asks: readonly Sentence[];
   readonly cautions: readonly Caution[];
   /** Whom to call. */
   readonly poison?: string | undefined;
