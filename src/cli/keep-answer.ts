@@ -55,8 +55,8 @@ async function ofVariety(
   const variety = garden.varieties.get(id);
   if (variety === undefined) return { told: "That variety is not in the records any more." };
   const crop = garden.crops.get(variety.crop ?? "")?.name;
-  const file = variety.described ? variety.place.file : `varieties/${id}.md`;
-  if (!file.endsWith(".md")) return { told: `${file} describes it: add “${key}: ${value}” to its line there.` };
+  const file = variety.described ? (variety.place?.file ?? "") : `varieties/${id}.md`;
+  if (!file.endsWith(".md")) return { told: `A table describes it: add “${key}: ${value}” to its row there.` };
   const bytes = files.bytes(file);
   if (!variety.described && bytes !== undefined) return { told: `${file} is there already, and was left as it is.` };
   const begun = recordText("variety", { title: variety.title, today, ...(crop !== undefined && { crop }) });
