@@ -89,6 +89,8 @@ export interface GardenSettings {
   readonly notices?: Notices | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
+  /** Questions worth asking that the person does not want to hear again. */
+  readonly doNotAsk?: readonly string[] | undefined;
   /** Animals kept in the garden: "cats", "hens". */
   readonly animals?: readonly string[] | undefined;
   /** Candidate weights that the person changed, by candidate kind. */
@@ -592,6 +594,8 @@ export interface Event {
   readonly litres?: number | undefined;
   /** Height or length in centimetres of a `measured` line. */
   readonly heightCm?: number | undefined;
+  /** How far round or across, in centimetres, of a `measured` line. */
+  readonly girthCm?: number | undefined;
   readonly celsius?: number | undefined;
   readonly ph?: number | undefined;
   readonly spacingCm?: number | undefined;

@@ -20,6 +20,7 @@ import { type RecapOptions, recap } from "./recap-command.ts";
 import { isKind, KINDS } from "./record-templates.ts";
 import { recordsPlace } from "./records-place.ts";
 import { settle } from "./settle-command.ts";
+import { showAsked } from "./show-asked.ts";
 import { type StartOptions, start } from "./start/start-command.ts";
 import { sayRefused } from "./system-reason.ts";
 import { timeline } from "./timeline-command.ts";
@@ -79,13 +80,19 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description("list every problem and hint in the records")
     .option("--reading [note]", "also what each line of the notes, or of this one, is taken to say")
     .option("--json", "as data")
-    .action(async (options: LoadOptions & CheckOptions) =>
-      finish(check(await loadGarden(options, effects), options, effects)),
-    );
+    .action(async (options: LoadOptions & CheckOptions) => {
+      const loaded = await loadGarden(options, effects);
+      const code = check(loaded, options, effects);
+      showAsked(loaded, options, effects);
+      return finish(code);
+    });
 
   withRecords(program.command("settle"))
     .description("go through the lines that are questions, one key each; answers go into your notes")
-    .action(async (options: LoadOptions) => finish(await settle(await settling(options, effects), effects)));
+    .option("--asks", "then also what viewers will ask and no record tells, three questions at most")
+    .action(async (options: LoadOptions & { asks?: boolean }) =>
+      finish(await settle({ ...(await settling(options, effects)), asks: options.asks }, effects)),
+    );
 
   withRecords(program.command("timeline"))
     .description("what stands in a bed, or in all beds, and what changed")
@@ -235,7 +242,8 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
       `${Object.keys(KINDS).join(", ")}; or "named" for every bed and variety that notes name and no file describes`,
     )
     .argument("[name]", "what it is called")
-    .action(async (kind: string, name: string | undefined, options: LoadOptions) => {
+    .option("--date <date>", "of an episode: the day you will film it, such as 2026-07-18")
+    .action(async (kind: string, name: string | undefined, options: LoadOptions & { date?: string }) => {
       if (kind === "named") {
         const { garden, recordsDir, today } = await loadGarden(options, effects);
         return finish(await writeNamedRecords(garden, recordsDir, today, effects));
@@ -246,7 +254,10 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
         throw new CommandError(`Say what the ${kind} is called: plotreel new ${kind} "…"`);
       const today = options.today ?? effects.today(Intl.DateTimeFormat().resolvedOptions().timeZone);
       return finish(
-        await newRecord({ recordsDir: await recordsPlace(options.records, effects), kind, name, today }, effects),
+        await newRecord(
+          { recordsDir: await recordsPlace(options.records, effects), kind, name, today, date: options.date },
+          effects,
+        ),
       );
     });
 

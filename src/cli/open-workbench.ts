@@ -1,6 +1,7 @@
 /** The workbench of `watch`: what pages of its own may write into the records, all through one door. */
 import type { Day, Garden } from "../model.ts";
 import type { Workbench } from "../site/index.ts";
+import { thingAnswerer } from "./answer-by-tap.ts";
 import type { Effects } from "./effects.ts";
 import { photoNamer } from "./name-photos.ts";
 import { sentBefore } from "./sent-before.ts";
@@ -20,11 +21,13 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
   const naming = photoNamer(garden, files, effects);
   const notes = noteWriter({ garden, today }, recordsDir, files, effects);
   const questions = tapSettler({ garden, today }, recordsDir, files, effects);
+  const things = thingAnswerer({ garden, today, recordsDir, files, effects });
   const photos = photoTaker(garden, recordsDir, effects);
   return {
     naming,
     notes,
     questions,
+    things,
     photos,
     outdoors: outdoorTaker(notes, photos, sentBefore(recordsDir, effects), effects),
     stateBeside: naming.state,
@@ -34,6 +37,7 @@ export function openWorkbench(garden: Garden, today: Day, recordsDir: string, ef
       naming.see(newest);
       notes.see(newest, on);
       questions.see(newest, on);
+      things.see(newest, on);
       photos.see(newest);
     },
   };

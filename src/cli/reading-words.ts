@@ -1,6 +1,6 @@
 /** Lines of notes with what they are taken to say, for the terminal: by file, with line numbers. */
 import { capital, sayDay, sayList, sayNumber } from "../language/index.ts";
-import type { Day, Event, Garden, LineReading } from "../model.ts";
+import type { Day, Event, Garden, GardenSettings, LineReading } from "../model.ts";
 import { type Names, printEvent } from "../records/index.ts";
 import { wrapped } from "./wrapped-text.ts";
 
@@ -21,7 +21,7 @@ export function sayReadings(
     const digits = Math.max(3, ...all.map(({ place }) => String(place.line).length));
     for (const reading of all) {
       lines.push(...wrapped(`${String(reading.place.line).padStart(digits)}  `, reading.text));
-      lines.push(...saidBelow(reading, " ".repeat(digits + 2), garden.settings.language, days.get(file), names));
+      lines.push(...saidBelow(reading, " ".repeat(digits + 2), garden.settings, days.get(file), names));
     }
   }
   return lines;
@@ -30,13 +30,13 @@ export function sayReadings(
 function saidBelow(
   { as, events, readings }: LineReading,
   indent: string,
-  language: string,
+  settings: Pick<GardenSettings, "language" | "units">,
   noteDay: Day | undefined,
   names: Names,
 ): readonly string[] {
   if (as === "story") return [`${indent}– story`];
   if (as === "facts")
-    return events.flatMap((event) => wrapped(`${indent}= `, sayEvent(event, names, language, noteDay)));
+    return events.flatMap((event) => wrapped(`${indent}= `, sayEvent(event, names, settings, noteDay)));
   if (readings.length === 0) return [`${indent}? it may hold a fact, and no reading explains it`];
   return readings.flatMap(({ line }, at) =>
     sayOffered(line, `${indent}${at === 0 ? "? " : "  "}${OFFERED[at] ?? "–"}) `),
@@ -44,8 +44,13 @@ function saidBelow(
 }
 
 /** The plain line that says it, with the day where that is not the note's. */
-export function sayEvent(event: Event, names: Names, language: string, noteDay: Day | undefined): string {
-  const line = printEvent({ ...event, more: [] }, names);
+export function sayEvent(
+  event: Event,
+  names: Names,
+  { language, units }: Pick<GardenSettings, "language" | "units">,
+  noteDay: Day | undefined,
+): string {
+  const line = printEvent({ ...event, more: [] }, names, units);
   if (event.day === noteDay) return line;
   return `${line}, on ${sayDay(event.day, { language, near: noteDay })}`;
 }

@@ -48,7 +48,8 @@ export async function settleBlock(
   const plain: string[] = [];
   const answers: Answer[] = [];
   for (const reading of lines) {
-    if (reading.as === "facts") plain.push(...reading.events.map((event) => plainLine(event, names, noteDay)));
+    if (reading.as === "facts")
+      plain.push(...reading.events.map((event) => plainLine(event, { names, context }, noteDay)));
     if (reading.as !== "question") continue;
     const answer = await ask(reading, plain, asking);
     if (answer === "stop") return { outcome: "stopped" };
@@ -131,8 +132,7 @@ async function typed(before: readonly string[], asking: Asking): Promise<Chosen 
     return undefined;
   }
   for (const event of own) {
-    for (const one of wrapped("  = ", sayEvent(event, names, context.records.settings.language, noteDay)))
-      effects.out(one);
+    for (const one of wrapped("  = ", sayEvent(event, names, context.records.settings, noteDay))) effects.out(one);
   }
   const isRight = await effects.askKey("Is that it?", [
     { key: "y", means: "yes, write it" },

@@ -44,7 +44,7 @@ export function tapSettler(
     const chosen = (offered?.line ?? "").split("\n").filter((plain) => plain.trim() !== "");
     const plain = together.flatMap((one) => {
       if (one === question) return chosen;
-      return one.as === "facts" ? one.events.map((event) => plainLine(event, names, noteDay)) : [];
+      return one.as === "facts" ? one.events.map((event) => plainLine(event, { names, context }, noteDay)) : [];
     });
     if (chosen.length > 0 && !tried(plain, { bytes, file, line, context, names }).isRead)
       return { told: "Written as a plain line, that would not be read again. Write it in the note in your own words." };

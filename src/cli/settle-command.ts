@@ -7,6 +7,7 @@ import type { Day, LineReading, Records } from "../model.ts";
 import { CommandError, EXIT } from "./command-error.ts";
 import type { Effects } from "./effects.ts";
 import { settleBlock } from "./settle-block.ts";
+import { settleThings } from "./settle-things.ts";
 import { fileOfWords, keepTaught } from "./settle-words.ts";
 
 export interface Settling {
@@ -15,6 +16,8 @@ export interface Settling {
   /** Absolute. */
   readonly recordsDir: string;
   readonly today: Day;
+  /** Behind the lines of the notes, what is worth asking as well. */
+  readonly asks?: boolean | undefined;
 }
 
 export async function settle(settling: Settling, effects: Effects): Promise<number> {
@@ -30,6 +33,7 @@ export async function settle(settling: Settling, effects: Effects): Promise<numb
   let open = openIn(await settling.records(), passed);
   if (open.readings.length === 0) {
     effects.out("No line is a question. Nothing to settle.");
+    if (settling.asks === true) await settleThings(settling, effects);
     return EXIT.done;
   }
   while (open.readings.length > 0 && !isStopped) {
@@ -47,6 +51,7 @@ export async function settle(settling: Settling, effects: Effects): Promise<numb
     else if (settled.outcome === "stopped") isStopped = true;
     if (!isStopped) open = openIn(await settling.records(), passed);
   }
+  if (!isStopped && settling.asks === true) await settleThings(settling, effects);
   sayDone(answered, openIn(await settling.records(), new Set()).readings.length, effects);
   return EXIT.done;
 }

@@ -28,8 +28,12 @@ export function linesOf(block: Block, question: LineReading, { records }: OneNot
 }
 
 /** With the day, where that is not the note's: the plain line has to say all that the event says. */
-export function plainLine(event: Event, names: Names, noteDay: Day | undefined): string {
-  const line = printEvent({ ...event, more: [] }, names);
+export function plainLine(
+  event: Event,
+  { names, context: { records } }: Pick<AskedLines, "names" | "context">,
+  noteDay: Day | undefined,
+): string {
+  const line = printEvent({ ...event, more: [] }, names, records.settings.units);
   return event.day === noteDay ? line : `${line} on ${event.day}`;
 }
 

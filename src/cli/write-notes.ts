@@ -73,17 +73,12 @@ export function noteWriter(
     const byLine = new Map<number, LineReading>(readings.map((reading) => [reading.place.line, reading]));
     return at.map((line) => {
       const reading = byLine.get(line);
-      return reading === undefined ? { as: "story", says: [] } : shownReading(reading, names);
+      return reading === undefined ? { as: "story", says: [] } : shownReading(reading, names, garden.settings.units);
     });
   }
 
   function notesOf(day: Day) {
-    const known = garden.notes.filter((note) => note.day === day).map(({ place }) => place.file);
-    const usual = usualFile(day, garden);
-    // The note of the whole day before those that are called after something; a new one only where there is none.
-    const all =
-      known.includes(usual) || known.length === 0 ? [usual, ...known.filter((file) => file !== usual)] : known;
-    return all.map((file) => {
+    return notesOfDay(day, garden).map((file) => {
       const bytes = files.bytes(file);
       return { file, state: digestOf(bytes), beds: bedsOfFront(bytes, namesOfGarden(garden)) };
     });
@@ -110,6 +105,13 @@ export function noteWriter(
       return answer;
     },
   };
+}
+
+/** The note of the whole day before those that are called after something; a new one only where there is none. */
+export function notesOfDay(day: Day, garden: Garden): readonly string[] {
+  const known = garden.notes.filter((note) => note.day === day).map(({ place }) => place.file);
+  const usual = usualFile(day, garden);
+  return known.includes(usual) || known.length === 0 ? [usual, ...known.filter((file) => file !== usual)] : known;
 }
 
 /** Where this person's notes lie: in the folder of the newest one, and where that is called after a year, in that of this year. */

@@ -12,13 +12,20 @@ import type { Day, Garden, Planting } from "../model.ts";
  */
 const leastKnown = 0.2;
 
-const made = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
+interface FirstDays {
+  /** When each variety was first sown or planted. */
+  readonly all: ReadonlyMap<string, Day>;
+  /** By the open lines alone: an old private table names what somebody remembered, and not all that grew. */
+  readonly told: ReadonlyMap<string, Day>;
+}
+
+const made = new WeakMap<Garden["events"], FirstDays>();
 
 /** In the first season of the notes nobody can tell, so nothing is new. */
 export function isNewToGarden(garden: Garden, variety: string, day: Day): boolean {
   if (isOwnSeed(garden, variety)) return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
-  const first = firstDays(garden).get(variety);
+  const first = firstDays(garden).all.get(variety);
   return first !== undefined && first >= season && first <= day && knowsBefore(garden, season, day);
 }
 
@@ -28,8 +35,9 @@ function isOwnSeed({ varieties }: Garden, variety: string | undefined): boolean 
 }
 
 function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
-  const begun = [...firstDays(garden).values()].filter((first) => first <= day);
-  const earlier = begun.filter((first) => first < season).length;
+  const { all, told } = firstDays(garden);
+  const begun = [...all.values()].filter((first) => first <= day);
+  const earlier = [...told.values()].filter((first) => first < season).length;
   return earlier > 0 && earlier >= leastKnown * begun.length;
 }
 
@@ -39,7 +47,8 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
  */
 export function isFirstOfItsCrop(garden: Garden, planting: Planting, day: Day): boolean {
   const crop = cropOf(garden, planting);
-  const [first] = garden.events;
+  // What a private table tells of years ago is no record of all that grew then.
+  const first = garden.events.find((event) => !event.private);
   if (crop === undefined || first === undefined || planting.implied || isOwnSeed(garden, planting.variety))
     return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
@@ -63,14 +72,15 @@ function cropsSince(garden: Garden): ReadonlyMap<string, Day> {
   return first;
 }
 
-/** When each variety was first sown or planted. */
-function firstDays({ events }: Garden): ReadonlyMap<string, Day> {
+function firstDays({ events }: Garden): FirstDays {
   const known = made.get(events);
   if (known !== undefined) return known;
-  const first = new Map<string, Day>();
-  for (const { kind, variety, day } of events)
-    if ((kind === "sowed" || kind === "planted") && variety !== undefined && day < (first.get(variety) ?? "9999"))
-      first.set(variety, day);
-  made.set(events, first);
-  return first;
+  const [all, told] = [new Map<string, Day>(), new Map<string, Day>()];
+  for (const { kind, variety, day, private: hidden } of events) {
+    if ((kind !== "sowed" && kind !== "planted") || variety === undefined) continue;
+    for (const first of hidden ? [all] : [all, told]) if (day < (first.get(variety) ?? "9999")) first.set(variety, day);
+  }
+  const found = { all, told };
+  made.set(events, found);
+  return found;
 }

@@ -1,6 +1,7 @@
 // Takes: numbers, days, amounts, crops and varieties, and the garden's English and units.
 // Gives: how they are said, and what beds, sources and harvests are called; sentences with the lines they rest on.
 // Never does: know of films or pages; work out a fact of a garden; touch the disk or the clock.
+export { inItsEnglish } from "./american-words.ts";
 export {
   chartUnit,
   groundUnit,

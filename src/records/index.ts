@@ -16,6 +16,7 @@ export {
   textEnding,
   transcriptEnding,
 } from "./file-names.ts";
+export { type FrontLine, type FrontWritten, withFrontLine } from "./front-line.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { type Word, wordsOf } from "./line-words.ts";
 export { chapterOf, ruleChapters } from "./manual.ts";

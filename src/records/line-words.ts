@@ -77,6 +77,16 @@ function losesE(lower: string, before: number): boolean {
   return "sxzoi".includes(letter) || (letter === "h" && "cs".includes(lower[before - 1] ?? ""));
 }
 
+/** Short words that are written with a point and go on behind it: "Mr. Whiskers", "St. Fiacre". */
+const shortened = /^(?:mrs?|ms|dr|st|mt|prof|rev|fr|sr)$/;
+
+/** Whether the mark at `at` is the point of such a word, so that the name goes on behind it. */
+export function isPointOfName(words: readonly Word[], at: number): boolean {
+  const [before, point, after] = [words[at - 1], words[at], words[at + 1]];
+  if (point?.text !== "." || before?.kind !== "word" || after?.kind !== "word") return false;
+  return before.end === point.start && shortened.test(before.lower) && isCapital(before) && isCapital(after);
+}
+
 /** Whether a word begins with a capital letter, as names do. */
 export function isCapital(word: Word): boolean {
   const first = word.text.charCodeAt(0);

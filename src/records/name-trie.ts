@@ -3,7 +3,7 @@
  * whatever the number of names.
  */
 import type { Day } from "../model.ts";
-import { type Word, wordsOf } from "./line-words.ts";
+import { isPointOfName, type Word, wordsOf } from "./line-words.ts";
 
 /** A name found in a line; `end` is the word after it. */
 export interface Found {
@@ -65,6 +65,7 @@ export class NameTrie {
         // "Café-au-Lait", but not "potatoes - Charlotte".
         const joins = word.start === words[end - 1]?.end && word.end === words[end + 1]?.start;
         if (joins && (word.text === "-" || word.text === "‐" || word.text === "‑")) continue;
+        if (isPointOfName(words, end)) continue;
         break;
       }
       node = node.next.get(word.key);

@@ -180,6 +180,13 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
   }[] = [];
   let head: string | undefined;
   let isHeaded = false;
+  /** Of a note that names no bed, a heading that is neither bed, day nor work. */
+  let unknown: { readonly title: string; readonly place: Place; readonly from: number } | undefined;
+  const askUnknown = () => {
+    if (unknown !== undefined && readings.slice(unknown.from).some(wantsBed))
+      problems.push(headingAsked(unknown.title, unknown.place));
+    unknown = undefined;
+  };
   for (const piece of tree.pieces) {
     const bed = parts.findLast((part) => part.bed !== undefined)?.bed;
     const day = parts.findLast((part) => part.day !== undefined)?.day;
@@ -189,6 +196,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       beds: bed === undefined ? context.beds : [bed],
       note: day === undefined ? note : { ...note, day },
     };
+    if (piece.kind === "item" || piece.paragraph !== undefined) problems.push(...marksWithoutDash(file, text, piece));
     if (piece.kind === "item") {
       if (piece.isMark) problems.push(nothingAbove(placeOf(piece)));
       else if (log(piece, here)) continue;
@@ -201,6 +209,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
       continue;
     }
     const { level, text: title } = piece.heading;
+    askUnknown();
     const named = names.find("bed", title) ?? newBedCalled(title, names, placeOf(piece));
     const part = {
       level,
@@ -212,7 +221,11 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     isHeaded ||= named !== undefined;
     const under = parts.findLast((one) => one.bed !== undefined)?.bed;
     bedsFrom.push({ line: piece.line, beds: under === undefined ? context.beds : [under] });
+    const says = under ?? part.day ?? part.verb;
+    if (says === undefined && context.beds.length === 0 && mayNameBed(title))
+      unknown = { title, place: placeOf(piece), from: readings.length };
   }
+  askUnknown();
   const asked = new Set(readings.flatMap(({ as, place }) => (as === "question" ? [place.line] : [])));
   return { story: storyOf(file, text, told, asked), events, problems, readings, ...(isHeaded && { bedsFrom }) };
 }
@@ -222,6 +235,48 @@ function ownWords({ reading, problems }: LineRead, text: string): LineRead {
   const own = (event: Event) => ({ ...event, text });
   const readings = reading.readings.map((one) => ({ ...one, events: one.events.map(own) }));
   return { reading: { ...reading, text, events: reading.events.map(own), readings }, problems };
+}
+
+/** "= story" on a line of its own, where a list item was meant: it is read as more words of the line above it. */
+function marksWithoutDash(file: string, text: string, { from, wordsTo, line }: Piece): readonly Problem[] {
+  return text
+    .slice(from, wordsTo)
+    .split(/\r\n?|\n/)
+    .flatMap((said, at) => {
+      const [, mark = "", words] = /^([ \t]*)=(?![=>])[ \t]*(\S.*)$/.exec(said) ?? [];
+      if (words === undefined) return [];
+      return [
+        problem(
+          "note/settled-no-dash",
+          { file, line: line + at, column: mark.length + 1 },
+          'A line that begins with "=" says how the line above it is read only where it is a list item, and this one is none.',
+          `Begin it with a hyphen: - = ${words.length > 60 ? `${words.slice(0, 60)}…` : words}`,
+        ),
+      ];
+    });
+}
+
+/** A line of plants that go into a bed, and no bed that it says. */
+function wantsBed({ as, events, readings }: LineReading): boolean {
+  const [likeliest] = readings;
+  const told = as === "facts" ? events : as === "question" ? (likeliest?.events ?? []) : [];
+  return told.some(({ kind, bed }) => bed === undefined && (kind === "planted" || kind === "sowed"));
+}
+
+/** A name is short and begins with a capital letter, as "Gravy" and "Kitchen Side" do. */
+function mayNameBed(title: string): boolean {
+  const words = wordsOf(title).filter(({ kind }) => kind === "word");
+  return words.length > 0 && words.length <= 4 && /^\p{Lu}/u.test(title) && !/[?!]$/u.test(title);
+}
+
+function headingAsked(title: string, place: Place): Problem {
+  const name = title.replace(/:$/u, "").trimEnd();
+  return problem(
+    "note/heading-not-bed",
+    place,
+    `Is "${name}" a bed? No file describes one of that name, so the lines below this heading have no bed.`,
+    `If it is: plotreel new bed "${name}". If not, name the bed in the lines.`,
+  );
 }
 
 function nothingAbove(place: Place): Problem {

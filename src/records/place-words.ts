@@ -5,7 +5,7 @@ import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
 import { afterArticle, articles, bedNouns, bedPrepositions, type Role, roleOf } from "./bed-words.ts";
 import type { Line } from "./line.ts";
-import { isCapital } from "./line-words.ts";
+import { isCapital, isPointOfName } from "./line-words.ts";
 import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
 import { type FoundSpot, spotAt } from "./spots.ts";
@@ -118,7 +118,11 @@ function endsPlace(line: Line, at: number): boolean {
     at >= line.end ||
     word === undefined ||
     stops.has(word.lower) ||
-    (word.kind === "mark" && word.text !== "-" && word.text !== "'" && word.text !== "’")
+    (word.kind === "mark" &&
+      word.text !== "-" &&
+      word.text !== "'" &&
+      word.text !== "’" &&
+      !isPointOfName(line.words, at))
   );
 }
 

@@ -9,6 +9,7 @@ import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { writeCount, writePickUnit } from "./quantities.ts";
 import { readSaid } from "./said-line.ts";
+import type { UnitSystem } from "./units.ts";
 import { verbTable } from "./verb-table.ts";
 
 const shapes = new Map(verbTable.map((verb) => [verb.kind, verb.shape]));
@@ -38,10 +39,10 @@ const withColon = new Set([
 const fromBed = new Set(["picked", "cleared", "moved", "sold"]);
 
 /** The line without its list mark; nested items follow on lines of their own. */
-export function printEvent(event: Event, names: Names): string {
+export function printEvent(event: Event, names: Names, system: UnitSystem = "metric"): string {
   const form = printedForm(event);
   const said = [
-    ...saidOf(event, names),
+    ...saidOf(event, names, system),
     clause(event.price === undefined ? undefined : `for ${event.price}`),
     // Whatever stands behind it would be read as part of the reason.
     clause(event.reason),
@@ -65,7 +66,7 @@ function printedForm({ kind, variety, crop }: Event): string {
   return mainForms.get(kind) ?? kind;
 }
 
-function saidOf(event: Event, names: Names): (string | undefined)[] {
+function saidOf(event: Event, names: Names, system: UnitSystem): (string | undefined)[] {
   const bed = event.bed === undefined ? undefined : placeName(names, event.bed);
   const inBed = bed === undefined ? undefined : `${fromBed.has(event.kind) ? "from" : "in"} ${bed}`;
   const plant = plantName(event, names);
@@ -79,9 +80,17 @@ function saidOf(event: Event, names: Names): (string | undefined)[] {
     case "goods":
       return event.gear === undefined && plant === undefined
         ? [event.what, giver(event), inBed, detail]
-        : plantParts({ ...event, gear: undefined }, names, plant ?? gearName(event, names), inBed, spot, detail);
+        : plantParts(
+            { ...event, gear: undefined },
+            names,
+            system,
+            plant ?? gearName(event, names),
+            inBed,
+            spot,
+            detail,
+          );
     case "state":
-      return plantParts(event, names, plant, inBed, spot, clause(event.what));
+      return plantParts(event, names, system, plant, inBed, spot, clause(event.what));
     case "trouble":
       return [
         event.cause,
@@ -95,7 +104,7 @@ function saidOf(event: Event, names: Names): (string | undefined)[] {
     case "soil":
       return [bed, event.ph === undefined ? undefined : `pH ${event.ph}`, celsius(event), spot, detail];
     default:
-      return plantParts(event, names, plant, inBed, spot, detail);
+      return plantParts(event, names, system, plant, inBed, spot, detail);
   }
 }
 
@@ -130,6 +139,7 @@ function giver({ from }: Event): string | undefined {
 function plantParts(
   event: Event,
   names: Names,
+  system: UnitSystem,
   plant: string | undefined,
   inBed: string | undefined,
   spot: string | undefined,
@@ -140,7 +150,7 @@ function plantParts(
     count === undefined
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
-  const grams = event.grams === undefined ? undefined : mass(event.grams);
+  const grams = event.grams === undefined ? undefined : mass(event.grams, system);
   const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(9))} l`;
   // The first amount stands before the name, others behind the place.
   const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
@@ -149,7 +159,8 @@ function plantParts(
     event.plantsFrom,
     plant,
     kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
-    event.heightCm === undefined ? undefined : `${length(event.heightCm)} tall`,
+    event.heightCm === undefined ? undefined : `${length(event.heightCm, system)} tall`,
+    event.girthCm === undefined ? undefined : `${length(event.girthCm, system)} ${girthWord(event.text)}`,
     celsius(event),
     giver(event),
     event.nursery === true ? "indoors" : undefined,
@@ -158,31 +169,34 @@ function plantParts(
     event.gear === undefined ? undefined : `on ${nameOf(names, "gear", event.gear)}`,
     event.cause === undefined ? undefined : `to ${event.cause}`,
     ...more.map(clause),
-    event.spacingCm === undefined ? undefined : `, ${length(event.spacingCm)} apart`,
+    event.spacingCm === undefined ? undefined : `, ${length(event.spacingCm, system)} apart`,
     spot,
     detail,
   ];
 }
 
-/** In the unit in which it is a round number: what was noted in pounds is said in pounds. */
-function mass(grams: number): string {
-  return inUnits(grams, [
-    [1, "g"],
+/** Said as the person said it: a pumpkin is measured round, a cabbage across. */
+function girthWord(text: string): "across" | "round" {
+  return /\bacross\b|\bdiameter\b|\bwide\b/i.test(text) ? "across" : "round";
+}
+
+/** In the unit in which it is a round number, the garden's own first: what was noted in pounds is said in pounds. */
+function mass(grams: number, system: UnitSystem): string {
+  const american: readonly Unit[] = [
     [gramsPerPound, "lb"],
     [gramsPerOunce, "oz"],
-  ]);
+  ];
+  return inUnits(grams, [1, "g"], american, system);
 }
 
-function length(centimetres: number): string {
-  return inUnits(centimetres, [
-    [1, "cm"],
-    [centimetresPerInch, "inches"],
-  ]);
+function length(centimetres: number, system: UnitSystem): string {
+  return inUnits(centimetres, [1, "cm"], [[centimetresPerInch, "inches"]], system);
 }
 
-function inUnits(value: number, units: readonly [first: Unit, ...others: Unit[]]): string {
+function inUnits(value: number, metric: Unit, american: readonly Unit[], system: UnitSystem): string {
   const round = (worth: number) => Number((value / worth).toFixed(2));
-  const [worth, unit] = units.find(([worth]) => Math.abs(round(worth) * worth - value) < 1e-9 * value) ?? units[0];
+  const units = system === "us" ? [...american, metric] : [metric, ...american];
+  const [worth, unit] = units.find(([worth]) => Math.abs(round(worth) * worth - value) < 1e-9 * value) ?? metric;
   return worth === 1 ? `${Number(value.toFixed(9))} ${unit}` : `${round(worth)} ${unit}`;
 }
 

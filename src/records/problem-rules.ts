@@ -136,6 +136,14 @@ export const problemRules = {
     severity: "warning",
     meaning: "A line says that something was done with a plant and does not say which.",
   },
+  "note/settled-no-dash": {
+    severity: "hint",
+    meaning: 'A line that begins with "=" is no list item, so it settles nothing.',
+  },
+  "note/heading-not-bed": {
+    severity: "hint",
+    meaning: "Lines that plant or sow stand below a heading that may be a bed's name, and no file describes that bed.",
+  },
   "note/which-bed": { severity: "warning", meaning: "A line that sows or plants does not say in which one bed." },
   "note/sown-where": {
     severity: "hint",

@@ -61,7 +61,7 @@ function eventData(event: Event, names: Names, line: string): EventData {
     unit: event.unit,
     grams: event.grams,
     litres: event.litres,
-    centimetres: event.heightCm,
+    centimetres: event.heightCm ?? event.girthCm,
     celsius: event.celsius,
     ph: event.ph,
     bed: titleIn(names, "bed", event.bed, line),

@@ -2,8 +2,9 @@
  * Lines that keep what was said: work done, things to do, promises, questions. Names and beds are found in the words,
  * and the words stay whole.
  */
-import type { EventKind } from "../model.ts";
-import { dueDay } from "./due-day.ts";
+import { monthNumber, monthOf, yearOf } from "../calendar.ts";
+import type { Day, EventKind } from "../model.ts";
+import { type DueDay, dueDay } from "./due-day.ts";
 import type { Line } from "./line.ts";
 
 export interface SaidPlant {
@@ -41,17 +42,37 @@ export function readTask(line: Line, from: number, kind: EventKind): SaidLine {
   const colon = headColon(line, from);
   const takesDay = kind === "to do" || kind === "promised";
   const head = colon === undefined ? "" : line.slice(from, colon);
+  // "Promised in July: …" tells in August when it was promised, not by when.
+  const past = kind === "promised" && saysWhenPromised(head, line.context.note.day);
   const inHead =
-    (takesDay || kind === "plan") && head !== ""
+    !past && (takesDay || kind === "plan") && head !== ""
       ? dueDay(head, line.context.note.day, line.context.southern)
       : undefined;
-  const said = readSaid(line, inHead !== undefined && colon !== undefined ? colon + 1 : afterColon(line, from));
+  const hasHead = colon !== undefined && (past || inHead !== undefined);
+  const said = readSaid(line, hasHead ? colon + 1 : afterColon(line, from));
   if (inHead !== undefined) return { ...said, due: inHead.day };
   const inWords = takesDay ? dueDay(said.what, line.context.note.day, line.context.southern) : undefined;
   if (inWords === undefined) return said;
-  // "to do by Friday net the brassicas" lacks its colon.
-  const what = inWords.start === 0 ? said.what.slice(inWords.end).replace(/^[\s,:–-]+/, "") : said.what;
+  const what = withoutDue(said.what, inWords, kind);
   return { ...said, what: what === "" ? said.what : what, due: inWords.day };
+}
+
+/** "to do by Friday net the brassicas" lacks its colon; "show the garlic by Sunday" is a promise to show the garlic. */
+function withoutDue(what: string, { start, end }: DueDay, kind: EventKind): string {
+  if (start === 0) return what.slice(end).replace(/^[\s,:–-]+/, "");
+  const isLast = /^[\s.!]*$/.test(what.slice(end));
+  // "By the end of the season" says more than its last day.
+  const isDay = /^(?:by|before|until|till)\b.*(?:\d|day\b|tomorrow)/i.test(what.slice(start, end));
+  if (kind !== "promised" || !isLast || !isDay) return what;
+  return what.slice(0, start).replace(/(?<![\s,:–-])[\s,:–-]+$/, "");
+}
+
+/** "Promised in July: …", written in July or after it, says when it was promised, and not by when it is due. */
+function saysWhenPromised(head: string, noteDay: Day): boolean {
+  const [, month, year] = /^\s*(?:back )?in ([a-z]{3,9})(?: (\d{4}))?\s*$/i.exec(head) ?? [];
+  const number = monthNumber((month ?? "").toLowerCase());
+  if (number === undefined) return false;
+  return year === undefined ? number <= monthOf(noteDay) : Number(year) <= yearOf(noteDay);
 }
 
 /** The colon of "to do by 20 June: …", looked for in the first few words only. */

@@ -19,7 +19,8 @@ export const noFact = "story";
 export function readSettled(own: NoteLine, settled: readonly SettledLine[], context: LineContext): ReadLine {
   const events: Event[] = [];
   const problems: Problem[] = [];
-  for (const { text, more, line, column } of settled) {
+  for (const { text: written, more, line, column } of settled) {
+    const text = unquoted(written);
     if (text.toLowerCase().replace(/\.$/, "") === noFact) continue;
     const place: Place = { file: own.place.file, line, column };
     const read = readNoteLine({ text, more: [...own.more, ...more], place }, context);
@@ -32,6 +33,12 @@ export function readSettled(own: NoteLine, settled: readonly SettledLine[], cont
     }
   }
   return { events, problems };
+}
+
+/** `= "planted 12 leeks"`: quotation marks around the whole of it are no name's. */
+function unquoted(text: string): string {
+  const [, inner] = /^["“„](.*)["”“]\.?$/u.exec(text) ?? [];
+  return inner === undefined || /["“”„]/u.test(inner) ? text : inner.trim();
 }
 
 function unread(text: string, place: Place): Problem {

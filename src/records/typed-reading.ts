@@ -90,7 +90,7 @@ function typedLine(text: string, { garden, names, day, beds }: TypedContext): Ty
     },
     { prose: false, lastLine: nowhere.line },
   );
-  const { as, says } = shownReading(reading, names);
+  const { as, says } = shownReading(reading, names, units);
   return { text, as, says: [...says, ...problems.map(({ what, fix }) => `${what} ${fix}`)] };
 }
 
@@ -98,9 +98,10 @@ function typedLine(text: string, { garden, names, day, beds }: TypedContext): Ty
 export function shownReading(
   { as, events, readings }: Pick<LineReading, "as" | "events" | "readings">,
   names: Names,
+  units: UnitSystem = "metric",
 ): Pick<TypedLine, "as" | "says"> {
   if (as === "question") return { as, says: readings.map(({ line }) => line.replaceAll("\n", "; ")) };
-  return { as, says: events.map((event) => printEvent({ ...event, more: [] }, names)) };
+  return { as, says: events.map((event) => printEvent({ ...event, more: [] }, names, units)) };
 }
 
 /** The words that lines begin with, the usual one of each kind first. */

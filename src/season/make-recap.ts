@@ -317,7 +317,7 @@ function cautions({
   const news = book.events.filter(({ day }) => day >= from && day <= to);
   const jars = wanted.flatMap(({ cautions: own, sentence }) => own.map((text) => ({ ...sentence, text })));
   const { settings } = book.garden;
-  const table = cautionsFor({ growing: lots, news, animals: settings.animals });
+  const table = cautionsFor({ growing: lots, news, garden: book.garden });
   const kept = wanted.flatMap(({ goal, sentence }) =>
     preservingCautions(goal.text).map((text) => ({ ...sentence, text })),
   );

@@ -37,6 +37,7 @@ ${listed("Or open with", cover.openers)}
 <ol class="order">${cover.rows.map(rowHtml).join("")}</ol>
 ${cover.fallsOut.length === 0 ? "" : `<p><b>Falls out first:</b> ${cover.fallsOut.map(sentence).join(" · ")}.</p>`}
 ${owedHtml(cover)}
+${listed("Worth asking yourself before you film", cover.asks)}
 ${settleHtml(cover.settle, parts, on === "paper")}
 ${cover.kit.length === 0 ? "" : `<p><b>Pack:</b> ${cover.kit.map(text).join(" · ")}.</p>`}
 ${careHtml(cover, parts)}

@@ -6,11 +6,13 @@ import type { WorkbenchStates } from "./page-data/field-site.ts";
 import { namingAsk, type PhotoNaming } from "./photo-naming.ts";
 import { type PhotoTaking, photoAsk } from "./photo-taking.ts";
 import { answeringAsk, type QuestionAnswering } from "./question-answering.ts";
+import { type ThingAsking, thingAsk } from "./thing-asking.ts";
 
 export interface Workbench extends WorkbenchStates {
   readonly naming: PhotoNaming;
   readonly notes: NoteWriting;
   readonly questions: QuestionAnswering;
+  readonly things: ThingAsking;
   readonly photos: PhotoTaking;
   readonly outdoors: OutdoorTaking;
   /** Takes back what was written by that number. */
@@ -53,6 +55,10 @@ export function asked(workbench: Workbench, at: string, sent: unknown): Promise<
     case "@outdoors": {
       const ask = outdoorLine(said);
       return ask && workbench.outdoors.line(ask);
+    }
+    case "@ask": {
+      const ask = thingAsk(said);
+      return ask && workbench.things.answerThing(ask);
     }
     case "@undo":
       return Number.isSafeInteger(said.id) ? workbench.undo(said.id as number) : undefined;

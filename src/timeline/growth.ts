@@ -65,7 +65,16 @@ function thinned(planting: Planting, event: Event): Partial<Planting> {
   const out = isExact(planting.count) ? Math.max(0, planting.count.value - count.value) : 0;
   return isExact(planting.count) && isExact(count) && planting.count.value < count.value
     ? { count: exactly(planting.count.value), seeds: undefined }
-    : { count, seeds: undefined, thinnedOut: planting.thinnedOut + out };
+    : {
+        count: isInPart(planting) ? { ...count, approx: true } : count,
+        seeds: undefined,
+        thinnedOut: planting.thinnedOut + out,
+      };
+}
+
+/** Counted when it began and not any more: some were lifted. */
+function isInPart({ count, began }: Planting): boolean {
+  return count === undefined && began !== undefined;
 }
 
 export function flower(ledger: Ledger, event: Event): void {

@@ -38,7 +38,7 @@ function pickFrom(ledger: Ledger, event: Event, growing: Growing): void {
     ...stage,
     picked: pickedMore(before.picked, harvest, event.day),
     pickedWhole: before.pickedWhole + taken,
-    count: left,
+    count: isTakenInPart(ledger, event, before) ? undefined : left,
   };
   const effect: ChangeEffect = last
     ? endPlanting(ledger, growing, event.day, "finished", patch, event)
@@ -94,6 +94,14 @@ function wholePlants(ledger: Ledger, event: Event, { now: planting }: Growing): 
   // A count of seeds says nothing about how many plants are left.
   if (planting.seeds === true) return 0;
   return Math.min(count.value, planting.count.value);
+}
+
+/** "Lifted some of the onions": how many are left nobody knows any more. */
+function isTakenInPart(ledger: Ledger, { count, text, verb }: Event, planting: Planting): boolean {
+  const { takenWhole, atOnce } = habitOf(cropOf(ledger.records, planting));
+  if (takenWhole !== "lifted" || count !== undefined || planting.perennial) return false;
+  if (partOfPlant.test(text) || verb.includes("cut")) return false;
+  return atOnce === true || /\b(?:some|part|half|most|several|a few)\b/i.test(text);
 }
 
 const plantUnits: ReadonlySet<string> = new Set(["head", "root", "bulb", "piece"]);

@@ -5,6 +5,7 @@
 export type { Ahead, Deadline, Expected } from "./ahead/ahead.ts";
 export { aheadMarkdown } from "./ahead/ahead-markdown.ts";
 export { lookAhead } from "./ahead/look-ahead.ts";
+export { type AnswerKept, answerKept } from "./answer-kept.ts";
 export type { Brief, BriefRequest, FollowUpLine, ShowKind, ShowPoint, Stop, VarietyRow } from "./brief.ts";
 export type { Shot } from "./camera.ts";
 export type { Card, CardShot, TourCards, TourCover } from "./cards/card.ts";
@@ -22,3 +23,4 @@ export { type PlanToKeep, planToKeep } from "./plan-to-keep.ts";
 export { leftOutWords, lightWords, planWords, seenBefore } from "./plan-words.ts";
 export { levelWords, quietChanges } from "./show-values.ts";
 export { tourProblems } from "./tour-problems.ts";
+export { type AskedKind, askedNow, type NextShown, type WorthAsking, worthAsking } from "./worth-asking.ts";

@@ -108,7 +108,7 @@ export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBri
       ...checksBefore(index, here, findings.photos, voice),
     ],
     kit: garden.settings.kit,
-    closingCaution: here.some((bed) => namesPoison(cautionsFor({ ...bed, animals: garden.settings.animals })))
+    closingCaution: here.some((bed) => namesPoison(cautionsFor({ ...bed, garden })))
       ? closingCaution(garden.settings)
       : undefined,
     seconds: secondsByLevel(stops),

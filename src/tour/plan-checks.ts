@@ -31,7 +31,7 @@ export function planChecks(planned: Planned): readonly Check[] {
   ];
 }
 
-function stopChecks({ episode, order, choice, voice }: Planned): readonly Check[] {
+function stopChecks({ garden, episode, order, choice, voice }: Planned): readonly Check[] {
   const none =
     choice.stops.length > 0
       ? []
@@ -49,6 +49,17 @@ function stopChecks({ episode, order, choice, voice }: Planned): readonly Check[
   const unknown = order.unknown.map((name) =>
     check("stop", say(`The episode stops at “${name}”, which no record describes.`, [episode])),
   );
+  const ends = [
+    { id: episode?.firstStop, at: 0, says: "begins" },
+    { id: episode?.lastStop, at: -1, says: "ends" },
+  ].flatMap(({ id, at, says }) => {
+    const bed = garden.beds.get(id ?? "");
+    if (bed === undefined) return [];
+    const isIn = choice.stops.some(({ here }) => here.bed === bed);
+    if (isIn && (!order.listed || order.beds.at(at) === bed)) return [];
+    const why = isIn ? `its list of stops, which holds, ${says} elsewhere` : "it is no stop of this tour";
+    return [check("stop", say(`The episode ${says} at ${theBed(bed)}; ${why}.`, [episode, bed]))];
+  });
   const listed = new Set(episode?.stops.map(({ bed }) => bed) ?? []);
   const unused = order.passed
     .filter(({ bed, why }) => why === "not in use" && listed.has(bed.id))
@@ -62,7 +73,7 @@ function stopChecks({ episode, order, choice, voice }: Planned): readonly Check[
         say(`The episode stops at ${theBed(bed)}, which is ${since}; it was left out.`, [episode, bed]),
       );
     });
-  return [...none, ...unknown, ...unused];
+  return [...none, ...unknown, ...ends, ...unused];
 }
 
 /** The musts stay, whatever they cost; the person hears by how much they are over. */

@@ -1,6 +1,8 @@
 /** The shot list of a stop: what to film, each with the key that the field list and the wrap go by. */
 
+import { daysBetween } from "../calendar.ts";
 import { capital, sayList, theBed, theGear } from "../language/index.ts";
+import type { Picked } from "../model.ts";
 import type { BedOnTheDay } from "./bed-on-the-day.ts";
 import type { ShowKind, VarietyRow } from "./brief.ts";
 import type { Shot, Spot } from "./camera.ts";
@@ -16,6 +18,9 @@ export interface ShotList {
 /** More labels, gear or cutaways than this at one stop are not picked up by anybody. */
 const mostNamed = 3;
 const mostCutaways = 2;
+
+/** Days for which a picking is there to be put on the scale. */
+const FRESH = 14;
 
 /** What the close-up of each kind shows; "to camera" things are covered by the wide shot and have none. */
 const closeUps: Partial<Readonly<Record<ShowKind, (about: string) => string>>> = {
@@ -106,7 +111,9 @@ function inserts(
     .slice(0, mostNamed);
   const weighed = show.find(({ kind, lots }) => {
     const picked = kind === "picking" || kind === "first picking" || kind === "only picking";
-    return picked && lots.some(({ planting }) => planting.picked.grams > 0);
+    // What was weighed weeks ago is eaten.
+    const isThere = ({ last }: Picked) => last !== undefined && daysBetween(last, here.day) <= FRESH;
+    return picked && lots.some(({ planting }) => planting.picked.grams > 0 && isThere(planting.picked));
   });
   return [
     ...(labels.length === 0

@@ -72,7 +72,7 @@ function tellStop(
       pair,
       show.some(({ kind }) => kind === "side by side"),
     );
-  const cautions = atStop(cautionsFor({ ...here, animals: garden.settings.animals }));
+  const cautions = atStop(cautionsFor({ ...here, garden }));
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
   const { shots, things } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });

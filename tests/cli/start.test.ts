@@ -117,7 +117,7 @@ describe("start with flags", () => {
     [["--place", "Springfield"], 'Say which: --place "Springfield, MO, United States"'],
     [["--place", "Edinbrugh"], 'Did you mean "Edinburgh"?'],
     [["--place", "95, 10"], "is no place on Earth"],
-    [["--place", "Chicago"], "several time zones"],
+    [["--place", "Boise"], "several time zones"],
     [["--time-zone", "Somewhere"], "is not a time zone"],
     [["--photos", "no-such-folder"], "There is no folder at no-such-folder"],
   ])("refuses %s in words, and writes nothing", async (more, words) => {
@@ -177,9 +177,10 @@ describe("start with a person at the terminal", () => {
       "",
       "Springfeld",
       "Springfield",
-      "b",
+      "n",
+      "Boise",
       "Middle of it",
-      "new york",
+      "boise",
       "u",
       "'gone'",
       "none",
@@ -188,7 +189,7 @@ describe("start with a person at the terminal", () => {
     expect(left).toEqual([]);
     expect(asked[3]).toContain("b Springfield, MA, United States (154,000 people, at 42.1, -72.59)");
     expect(readFileSync(path.join(cwd, "garden.md"), "utf8")).toContain(
-      'name: "My garden"\nplace: { latitude: 42.1, longitude: -72.59 }   # never published; for sun, light and seasons\ntime zone: America/New_York\nunits: us\nlanguage: en-US\n',
+      'name: "My garden"\nplace: { latitude: 43.61, longitude: -116.2 }   # never published; for sun, light and seasons\ntime zone: America/Boise\nunits: us\nlanguage: en-US\n',
     );
     expect(shown).toEqual([]);
   });
@@ -281,5 +282,20 @@ describe("the file that opens the garden", () => {
     expect(inPath("/nowhere")).toBe("node my plot /a $b/plotreel.js watch --open");
     fake(path.join(cwd, "bin/plotreel"));
     expect(inPath(path.join(cwd, "bin"))).toBe("plotreel my plot watch --open");
+  });
+});
+
+describe("a town of the United States", () => {
+  const place = (written: string) => {
+    const read = readPlace(written, towns);
+    return "place" in read ? read.place : read;
+  };
+  it("is found by the name of its state, and has its time", () => {
+    expect(place("Northfield, Minnesota")).toEqual(place("Northfield, MN"));
+    expect(place("Northfield, Minnesota")).toMatchObject({ country: "US", timeZone: "America/Chicago" });
+    expect(place("El Paso, Texas")).toMatchObject({ timeZone: "America/Denver" });
+  });
+  it("is asked about where a line between two times runs nearby", () => {
+    expect(place("Boise, Idaho")).toMatchObject({ country: "US", timeZone: undefined });
   });
 });

@@ -26,7 +26,7 @@ async function linesOf(files: Files) {
     says:
       as === "question"
         ? readings.map(({ line }) => line)
-        : events.map((event) => sayEvent(event, names, "en-GB", exampleDay)),
+        : events.map((event) => sayEvent(event, names, { language: "en-GB", units: "metric" }, exampleDay)),
   }));
   return Map.groupBy(lines, ({ file }) => file);
 }

@@ -37,6 +37,12 @@ describe("new to the garden", () => {
     expect(await newIn(files)).toEqual({ field: ["red-baron"], public: ["red-baron"], brief: ["Red Baron, onion"] });
   });
 
+  it("is nothing where only a private table goes back further", async () => {
+    const old = files["notes/2025-05-01.md"] ?? "";
+    const kept = { ...files, "notes/2025-05-01.md": `---\nprivate: true\n---\n${old}` };
+    expect(await newIn(kept)).toEqual({ field: [], public: [], brief: [] });
+  });
+
   it("is nothing in the first season of the notes, whatever old plants they name", async () => {
     const { "notes/2025-05-01.md": _, ...first } = files;
     const none = { field: [], public: [], brief: [] };

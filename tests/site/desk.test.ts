@@ -125,3 +125,15 @@ async function fieldSiteRecaps(): Promise<readonly string[]> {
   const garden = await gardenOf(files, today);
   return fieldSite(garden, today, { photos: new Map() }).recaps.map(({ name }) => `Recap of ${name}`);
 }
+
+describe("what is worth asking", () => {
+  it("stands on the desk, and takes answers only while somebody is there to write them", async () => {
+    const { asks } = await deskOf();
+    expect(asks.map(({ text, isLive }) => [text, isLive])).toEqual([
+      ["Where did the Musselburgh leeks come from?", false],
+      ["Where did the Sungold tomatoes come from?", false],
+    ]);
+    const workbench = { stateBeside: () => "", stateOf: () => "" };
+    expect((await deskOf({ workbench })).asks.every(({ isLive }) => isLive)).toBe(true);
+  });
+});

@@ -153,3 +153,22 @@ describe("crops that are taken whole", () => {
     });
   });
 });
+
+describe("what is lifted in part", () => {
+  const left = (variety: string, picked: Line[2]) =>
+    state(
+      grow({ lines: [planted(variety, 40), ["2026-07-10", "picked", { variety, ...picked }]] }),
+      "long-bed",
+      "2026-07-20",
+    ).plantings[0]?.count?.value;
+
+  test("leaves a number of bulbs nobody knows", () => {
+    expect(left("solent", {})).toBeUndefined();
+    expect(left("solent", { grams: 900 })).toBeUndefined();
+  });
+
+  test("and a known one where it was counted, or where they are taken one by one", () => {
+    expect(left("solent", { count: 10 })).toBe(30);
+    expect(left("musselburgh", { grams: 900 })).toBe(40);
+  });
+});

@@ -210,3 +210,17 @@ describe("the calendar", () => {
     expect(new ICAL.Component(ICAL.parse(empty)).getAllSubcomponents("vevent")).toEqual([]);
   });
 });
+
+test("a film that is planned stands among the days worth filming, in place of its week's best", async () => {
+  const garden = await gardenOf(
+    {
+      "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+      "notes/2026-05-01.md": "- planted 3 lettuces in Long Bed\n",
+      "episodes/june/index.md": "---\ntitle: June tour\ndate: 2026-06-12\nstatus: planned\n---\n",
+    },
+    "2026-06-08",
+  );
+  const ahead = lookAhead(garden, { today: "2026-06-08", weeks: 2 });
+  expect(ahead.best.map(({ day, film }) => [day, film])[0]).toEqual(["2026-06-12", "June tour"]);
+  expect(aheadMarkdown(ahead, garden.settings)).toContain("- **Friday 12 June**: “June tour” is planned");
+});

@@ -102,8 +102,9 @@ test("where nothing poisons, nobody is told to call anybody, and no number is gu
 });
 
 test("only a row that rests on memory says so", () => {
+  const here = { beds: new Map(), settings: { animals: undefined, language: "en-GB" } };
   const of = (title: string) =>
-    allOf(cautionsFor({ growing: [{ variety: { title } as never, events: [] }], news: [], animals: undefined }));
+    allOf(cautionsFor({ growing: [{ variety: { title } as never, events: [] }], news: [], garden: here }));
   expect(of("Tansy")[0]?.text).toMatch(/Common practice; check a poisons reference\.$/);
   expect(of("Foxglove")[0]?.text).not.toContain("Common practice");
 });
@@ -116,4 +117,32 @@ test("a pond is dangerous without a line about it", async () => {
   expect(lines).toContain(
     "Small children drown in a few centimetres: cover or fence the pond, lid on the butt, eyes on them while you film. If the worst happens, call an ambulance.",
   );
+});
+
+describe("what a name or a wild animal says", () => {
+  const pickles = { "beds/pickles.md": "---\ntitle: Pickles\n---\n" };
+  const told = async (lines: string, more: Files = {}) =>
+    (await briefOf({ ...pickles, ...more, "notes/2026-05-01.md": lines })).lines;
+
+  test("a bed called Pickles makes no jars", async () => {
+    expect(await told("- planted 3 lettuces in Pickles\n- weeded Pickles\n")).toEqual([]);
+    expect(
+      await told("- planted 3 lettuces in Pickles\n- did: made pickles of the last onions, in Pickles\n"),
+    ).not.toEqual([]);
+  });
+
+  test("a rabbit that ate the lettuces is nobody's pet", async () => {
+    const onions = "- planted 30 onions in Pickles\n";
+    expect(await told(`${onions}- a wild rabbit sat among the onions in Pickles\n`)).toEqual(await told(onions));
+    expect(await told(`${onions}- trouble: rabbits on the onions in Pickles\n`)).toEqual(await told(onions));
+    expect(await told(`${onions}- weeded Pickles with the dog beside me\n`)).not.toEqual(await told(onions));
+  });
+
+  test("in a garden of the United States is said in its English", async () => {
+    const lines = await told("- planted 2 rhubarb in Pickles\n", {
+      "garden.md": garden("").replace("en-GB", "en-US").replace("Europe/London", "America/Chicago"),
+    });
+    expect(lines.join(" ")).toContain("poison center");
+    expect(lines.join(" ")).not.toContain("centre");
+  });
 });

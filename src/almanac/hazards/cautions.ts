@@ -3,7 +3,7 @@
  * short reminders and no advice of their own: each defers to a poison centre, a label, a tested recipe or local rules.
  */
 
-import { type Ground, type Sentence, say } from "../../language/index.ts";
+import { type Ground, inItsEnglish, type Sentence, say } from "../../language/index.ts";
 import type { Bed, Crop, Event, GardenSettings, Variety } from "../../model.ts";
 import { plantHazardsOf } from "./find-plant-hazards.ts";
 import type { PlantHazard } from "./plant-hazard.ts";
@@ -19,9 +19,12 @@ interface Shown {
   }[];
   readonly news: readonly Event[];
   readonly bed?: Bed | undefined;
-  /** What animals the garden keeps, from garden.md. */
-  readonly animals: GardenSettings["animals"];
+  /** Its beds' names are no work: one may be called Pickles. */
+  readonly garden: { readonly beds: ReadonlyMap<string, Bed>; readonly settings: Settings };
 }
+
+/** What animals the garden keeps, from garden.md, and its English. */
+type Settings = Pick<GardenSettings, "animals" | "language">;
 
 export interface Cautions {
   /** The person's own, beside the table's and never in their place. */
@@ -42,9 +45,11 @@ export function allOf({ own, plants, work }: Cautions): readonly Sentence[] {
 }
 
 /** Said once a brief, not once a plant; the poison centre is the person's own, and no number is guessed. */
-export function closingCaution({ poisonCentre }: Pick<GardenSettings, "poisonCentre">): string {
-  const number = poisonCentre === undefined ? "" : ` Your poison centre: ${poisonCentre.replace(/[.\s]+$/, "")}.`;
-  return `If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick.${number}`;
+export function closingCaution({ poisonCentre, language }: Pick<GardenSettings, "poisonCentre" | "language">): string {
+  const number = poisonCentre?.replace(/[.\s]+$/, "");
+  const yours = number === undefined ? "" : ` ${inItsEnglish("Your poison centre", language)}: ${number}.`;
+  const said = `If anyone has eaten or touched one of these and feels unwell, call your poison centre or a doctor, an ambulance if they are drowsy, short of breath or swelling; for an animal, a vet. Take a piece of the plant along; don't make anyone sick.`;
+  return `${inItsEnglish(said, language)}${yours}`;
 }
 
 /** Whether a plant can hurt who eats or touches it, so that the closing line belongs there. */
@@ -63,7 +68,8 @@ function ownLines({ growing }: Shown): readonly Sentence[] {
 }
 
 function plantLines(here: Shown): readonly Sentence[] {
-  const kept = (here.animals ?? []).length > 0 || here.news.some(({ text }) => animalWords.test(text));
+  const { animals, language } = here.garden.settings;
+  const kept = (animals ?? []).length > 0 || here.news.some(namesAnimals);
   const found: { readonly row: PlantHazard; readonly ground: Ground | undefined }[] = [];
   for (const lot of here.growing) {
     const { crop, variety, events } = lot;
@@ -76,17 +82,25 @@ function plantLines(here: Shown): readonly Sentence[] {
   return unique(
     found
       .toSorted((a, b) => rank(a.row) - rank(b.row))
-      .map(({ row, ground }) => say(row.proof === "memory" ? `${row.caution} ${fromMemory}` : row.caution, [ground])),
+      .map(({ row: { proof, caution }, ground }) =>
+        say(inItsEnglish(proof === "memory" ? `${caution} ${fromMemory}` : caution, language), [ground]),
+      ),
   );
 }
 
-function workLines({ news, bed }: Shown): readonly Sentence[] {
+function workLines({ news, bed, garden }: Shown): readonly Sentence[] {
+  const { beds, settings } = garden;
+  const told = news.map((event) => ({
+    event,
+    words: event.kind === "preserved" ? event.text : withoutBeds(event, beds),
+  }));
   const shown = workHazards.flatMap((row) => {
-    const event = news.find(({ text }) => row.words.test(text));
-    if (event !== undefined) return [{ row, line: say(workCaution(row), [event]) }];
-    return bed !== undefined && isWater(row) && row.words.test(bed.title)
-      ? [{ row, line: say(workCaution(row), [bed]) }]
-      : [];
+    const event = told.find(({ words }) => row.words.test(words))?.event;
+    const named = bed !== undefined && isWater(row) && row.words.test(bed.title) ? bed : undefined;
+    const ground = event ?? named;
+    return ground === undefined
+      ? []
+      : [{ row, line: say(inItsEnglish(workCaution(row), settings.language), [ground]) }];
   });
   // What was put up in jars calls for care whatever words told of it.
   const putUp = news.find(({ kind }) => kind === "preserved");
@@ -96,6 +110,26 @@ function workLines({ news, bed }: Shown): readonly Sentence[] {
     ...(putUp === undefined || isTold ? [] : [say("Preserving: point viewers to a tested recipe.", [putUp])]),
   ];
 }
+
+/** "Weeded Pickles" with its bed's name left out, as it is written in the garden's records. */
+function withoutBeds({ text }: Event, beds: Shown["garden"]["beds"]): string {
+  return [...beds.values()]
+    .flatMap(({ title, alsoCalled }) => [title, ...alsoCalled])
+    .filter((name) => /^\p{Lu}/u.test(name) && text.includes(name))
+    .toSorted((a, b) => b.length - a.length)
+    .reduce((words, name) => words.replaceAll(name, " "), text);
+}
+
+/** Animals that are kept; a wild rabbit, or one that ate the lettuces, is nobody's pet. */
+function namesAnimals({ text, kind }: Event): boolean {
+  const [named] = animalWords.exec(text) ?? [];
+  if (named === undefined) return false;
+  const isHarm = kind === "trouble" || kind === "lost" || kind === "cured" || /\bate\b|\beaten\b|\bnibbl/i.test(text);
+  return !(isHarm && mayBeWild.test(named)) && !isWild.test(text);
+}
+
+const mayBeWild = /^(?:rabbits?|ducks?|geese)$/i;
+const isWild = /\b(?:wild|feral|stray|cottontail|jack) ?(?:cats?|rabbits?|ducks?|geese|goats?|pon(?:y|ies)|horses?)\b/i;
 
 const animalWords =
   /\b(?:cats?|kittens?|dogs?|pupp(?:y|ies)|hens?|chickens?|horses?|pon(?:y|ies)|goats?|sheep|rabbits?|guinea pigs?|tortoises?|ducks?|geese|pets?)\b(?! (?:manure|muck|dung|pellets?|wire))/i;

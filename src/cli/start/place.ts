@@ -1,5 +1,6 @@
 /** Where a garden is, from what a person says: a town, latitude and longitude, or nothing. */
 import { nearestName } from "../../records/index.ts";
+import { zoneOfTown } from "./town-zones.ts";
 import { sayTown, type Town, townsCalled } from "./towns.ts";
 
 export interface StartPlace {
@@ -7,6 +8,8 @@ export interface StartPlace {
   readonly position?: { readonly latitude: number; readonly longitude: number } | undefined;
   /** Of a town. */
   readonly country?: string | undefined;
+  /** Of a town that lies well within one. */
+  readonly timeZone?: string | undefined;
 }
 
 export type PlaceRead =
@@ -39,8 +42,9 @@ export function readPlace(written: string, towns: readonly Town[]): PlaceRead {
   };
 }
 
-export function placeOf({ latitude, longitude, country }: Town): StartPlace {
-  return { position: { latitude, longitude }, country };
+export function placeOf(town: Town): StartPlace {
+  const { latitude, longitude, country } = town;
+  return { position: { latitude, longitude }, country, timeZone: zoneOfTown(town) };
 }
 
 /** How a town is told from others of its name: by its country and region, else by where it lies. */

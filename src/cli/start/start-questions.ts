@@ -91,8 +91,13 @@ async function whichTown(name: string, towns: readonly Town[], effects: Effects)
   return shown[keys.findIndex((one) => one.key === key)];
 }
 
-/** The town's country has one zone, or the machine stands in one of its zones; else the person says. */
-async function whichTimeZone(flag: string | undefined, { country }: StartPlace, effects: Effects): Promise<string> {
+/** The town's, or its country has one zone, or the machine stands in one of its zones; else the person says. */
+async function whichTimeZone(
+  flag: string | undefined,
+  { country, timeZone }: StartPlace,
+  effects: Effects,
+): Promise<string> {
+  if (flag === undefined && timeZone !== undefined) return timeZone;
   const here = effects.timeZone();
   const zones = country === undefined ? [] : timeZonesOf(country);
   if (flag === undefined && (zones.length === 0 || zones.includes(here))) return here;

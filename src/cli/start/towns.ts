@@ -1,5 +1,6 @@
 /** Towns by name: where they lie, and which time zones their country has. */
 import { normaliseName } from "../../records/index.ts";
+import { stateCalled } from "./town-zones.ts";
 
 export interface Town {
   readonly name: string;
@@ -43,6 +44,7 @@ export function townsCalled(written: string, towns: readonly Town[]): readonly T
 
 function liesIn({ country, region }: Town, part: string): boolean {
   const said = [country, region, countryName(country)].map((one) => one.toLowerCase());
+  if (country === "US" && stateCalled(part) === region) return true;
   return said.includes(part) || (COMMON[part] ?? "") === country || (COMMON_REGIONS[part] ?? "") === region;
 }
 

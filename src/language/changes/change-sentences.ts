@@ -131,12 +131,16 @@ export function sayFruited(names: Names, event: Event, plantings: readonly Plant
 }
 
 export function sayMeasured(names: Names, event: Event, plantings: readonly PlantsThen[]): string {
-  const { heightCm, grams, celsius, detail } = event;
+  const { heightCm, girthCm, grams, celsius, detail } = event;
   const { units } = names.settings;
   const named = event.variety !== undefined || event.crop !== undefined;
   const { name, were } = named ? plantsMeant(names, event, plantings) : ({ name: "the soil", were: "was" } as const);
   if (heightCm !== undefined)
     return sentence(`${name} ${sayExtent(names, event, were)}`, sayGrown(names, event, plantings), detail);
+  if (girthCm !== undefined) {
+    const way = /\bacross\b|\bdiameter\b|\bwide\b/i.test(event.text) ? "across" : "round";
+    return sentence(`${name} measured ${sayLength(girthCm, units)} ${way}`, detail);
+  }
   if (grams !== undefined) return sentence(`${name} weighed ${sayWeight(grams, units)}`, detail);
   if (celsius !== undefined) return sentence(`${name} ${were} at ${sayTemperature(celsius, units)}`, detail);
   return sentence(`${name} ${were} measured`, detail);

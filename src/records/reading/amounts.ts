@@ -33,6 +33,8 @@ const labels = new Set(
 );
 const timeNouns =
   /^(?:days?|weeks?|wks?|months?|mths?|years?|yrs?|hours?|hrs?|h|hr|mins?|min|minutes?|seconds?|secs?|oclock|am|pm|nights?|mornings?|evenings?|times?|seasons?|fortnights?|generations?|goes|miles?|km|mph|per)$/;
+/** How far round or across: no height of a plant. */
+const girths = /^(?:round|across|girth|wide|diameter)$/;
 const money = /^[£$€₹¥]$/;
 const moneyNouns =
   /^(?:p|pence|euros?|bucks?|dollars?|quid|pounds-each|cents?|rupees?|rs|rand|shillings?|ksh|bob|tenner|fiver)$/;
@@ -234,7 +236,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
       );
     const at2 = /^(?:at|every|by|in|into|to)$/.test(before);
     const spaced = apart || (at2 && !heights.test(next)) || before === "x";
-    return mention(spaced ? "spacing" : "length", at, heights.test(next) ? end + 1 : end, amount.cm);
+    const noun = girths.test(next) ? { noun: next } : {};
+    return mention(spaced ? "spacing" : "length", at, heights.test(next) ? end + 1 : end, amount.cm, noun);
   }
   const value = amount.count?.value ?? 0;
   const count = { upTo: amount.count?.upTo, approx: amount.count?.approx };
@@ -257,6 +260,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
     return mention("label", at, end, value);
   // "before it drops under 50", "by 1140"
   const bare = words[end] === undefined || words[end]?.kind === "mark";
+  // "Rain by four": an hour.
+  if (bare && /^(?:by|until|till|past)$/.test(before) && value <= 12) return mention("time", at, end, value);
   if (bare && [before, words[at]?.lower ?? ""].some((word) => /^(?:under|below|over|above)$/.test(word)))
     return mention("label", at, end, value);
   if (/^(?:by|at|until|till|before)$/.test(before) && /^\d{3,4}$/.test(words[at]?.text ?? "") && bare)

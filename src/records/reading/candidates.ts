@@ -137,6 +137,7 @@ export function signature(facts: readonly Fact[]): string {
         grams,
         litres,
         heightCm,
+        girthCm,
         celsius,
         ph,
         bed,
@@ -154,6 +155,7 @@ export function signature(facts: readonly Fact[]): string {
         grams,
         litres,
         heightCm,
+        girthCm,
         celsius,
         ph,
         bed,
@@ -188,7 +190,7 @@ function merged(facts: readonly Fact[]): readonly Fact[] {
 }
 
 function compatible(a: Fact, b: Fact): boolean {
-  return (["count", "grams", "litres", "heightCm", "celsius", "ph", "cause"] as const).every(
+  return (["count", "grams", "litres", "heightCm", "girthCm", "celsius", "ph", "cause"] as const).every(
     (key) => a[key] === undefined || b[key] === undefined,
   );
 }

@@ -101,6 +101,10 @@ function ofWeek(words: readonly Word[], at: number, noteDay: Day): FoundDay | un
     if (last === 0 && !bracket && !closes && !(isCapital(word) && at > 0)) return undefined;
   }
   if (/^(?:next|every|by|until|till|come|this coming)$/.test(lower(words, at - 1))) return undefined;
+  // "Filming on Saturday so I weeded" tells of the Saturday to come.
+  const lead = lower(words, at - 1) === "on" ? at - 2 : at - 1;
+  if (lower(words, lead) === "filming" && !/^(?:was|were|been|after|while|finished)$/.test(lower(words, lead - 1)))
+    return undefined;
   const number = weekdayNumber(word.lower.replace(/days$/, "day"));
   if (number === undefined) return undefined;
   const back = (weekday(noteDay) - number + 7) % 7;

@@ -15,6 +15,7 @@ export interface Fact {
   readonly grams?: number | undefined;
   readonly litres?: number | undefined;
   readonly heightCm?: number | undefined;
+  readonly girthCm?: number | undefined;
   readonly spacingCm?: number | undefined;
   readonly celsius?: number | undefined;
   readonly ph?: number | undefined;

@@ -125,7 +125,7 @@ function factFeatures(fact: Fact, add: Add, of: number): void {
   if (fact.unit !== undefined) add(`pieces, ${kind}`, share);
   if (fact.grams !== undefined) add(`mass, ${kind}`, share);
   if (fact.litres !== undefined) add(`volume, ${kind}`, share);
-  if (fact.heightCm !== undefined) add(`length, ${kind}`, share);
+  if ((fact.heightCm ?? fact.girthCm) !== undefined) add(`length, ${kind}`, share);
   if (fact.cause !== undefined) add(`cause, ${kind}`, share);
   if (fact.nursery === true) add(`nursery, ${kind}`, share);
   if (fact.toBed !== undefined) add(`to bed, ${kind}`, share);

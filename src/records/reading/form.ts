@@ -312,6 +312,7 @@ function factOf(event: Event, { names, note }: LineContext): Fact {
     grams: event.grams,
     litres: event.litres,
     heightCm: event.heightCm,
+    girthCm: event.girthCm,
     spacingCm: event.spacingCm,
     celsius: event.celsius,
     ph: event.ph,

@@ -400,6 +400,7 @@ function amountFacts(kind: EventKind, amounts: readonly AmountMention[]): Partia
     if (kind === "picked" && weighed && one.use === "count" && one.noun !== undefined) continue;
     if (one.use === "mass") facts.grams ??= one.value;
     else if (one.use === "volume") facts.litres ??= one.value;
+    else if (one.use === "length" && one.noun !== undefined) facts.girthCm ??= one.value;
     else if (one.use === "length" || (one.use === "spacing" && kind === "measured")) facts.heightCm ??= one.value;
     else if (one.use === "temperature") facts.celsius ??= one.value;
     else if (facts.count === undefined || (kind === "preserved" && one.use === "vessel")) {

@@ -52,7 +52,7 @@ export interface AmountMention extends Span {
   readonly upTo?: number | undefined;
   readonly approx?: boolean | undefined;
   readonly unit?: PickUnit | undefined;
-  /** The thing counted, of a vessel ("jars") or of whole plants ("bushes"). */
+  /** The thing counted, of a vessel ("jars") or of whole plants ("bushes"); of a length "round" or "across". */
   readonly noun?: string | undefined;
   /** "= 240", "thirty in total": what the numbers before it come to. */
   readonly sum?: boolean | undefined;

@@ -124,7 +124,7 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     const events = eventsOf(facts, line, context);
     // With its day where that is not the note's: a plain line has to say all that the event says.
     const plain = events.map((event) => {
-      const said = printEvent(event, names);
+      const said = printEvent(event, names, context.units);
       return event.day === note.day ? said : `${said} on ${event.day}`;
     });
     const said = plain.join("\n");

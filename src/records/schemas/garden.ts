@@ -144,6 +144,11 @@ export const gardenSchema = z.strictObject({
   ),
   "poison center": forYou("the same, as it is spelled in the US", "555 0100", text.optional()),
   animals: forViewers("animals you keep, so that what is poisonous to them is told", "[cats, hens]", names.optional()),
+  "do not ask": forYou(
+    "questions that Plotreel is not to ask you again, as it asked them",
+    "[Where did the Rondo peas come from?]",
+    texts.optional(),
+  ),
   weights: forYou(
     "how much a kind of thing matters in your tours, times the usual; docs/planning.md names the kinds",
     "{ follow-up: 1.5 }",
@@ -213,6 +218,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     ...(front["wrap without"] !== undefined && { wrapWithout: front["wrap without"] }),
     poisonCentre: front["poison centre"] ?? front["poison center"],
     animals: front.animals,
+    ...(front["do not ask"] !== undefined && { doNotAsk: front["do not ask"] }),
     weights: front.weights ?? usualSettings.weights,
     filmBetween: front["film between"],
     lowSun: front["low sun"],

@@ -172,7 +172,7 @@ function cautions(told: readonly Told[], { book, from, to }: Material): readonly
   const news = book.events.filter(
     (event) => event.day >= from && event.day <= to && !event.private && crops.has(cropOf(garden, event)?.id ?? ""),
   );
-  const table = cautionsFor({ growing: lots, news, animals: garden.settings.animals });
+  const table = cautionsFor({ growing: lots, news, garden });
   const closing = namesPoison(table) ? [say(closingCaution(garden.settings), [])] : [];
   const all = [...allOf(table), ...closing].filter((one) => !one.private);
   return all.filter((one, at) => all.findIndex(({ text }) => text === one.text) === at);

@@ -4,7 +4,7 @@ import { cropOf } from "../../crop-of.ts";
 import { sayList, varietyName } from "../../language/index.ts";
 import type { Day, Planting, Problem, Severity } from "../../model.ts";
 import { isBeingPicked, openFollowUps, openTasks } from "../../timeline/index.ts";
-import type { Ahead } from "../../tour/index.ts";
+import { type Ahead, askedNow } from "../../tour/index.ts";
 import { WRITE_SCRIPT } from "../workbench-files.ts";
 import { sayGrowing } from "./bed-pages.ts";
 import { bedLink, byDue, fieldFollowUp, fieldTask, tasksOf } from "./field-tasks.ts";
@@ -68,6 +68,14 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
     },
     questions: questions(view, jump, stateOf),
     ribbon: given.ribbon,
+    asks: askedNow(view.garden, today).map(({ id, text, why, taps, such }) => ({
+      id,
+      text,
+      why,
+      taps,
+      such,
+      isLive: stateOf !== undefined,
+    })),
     beds: bedsInOrder(view).map((bed) => ({
       bed: { href: links.bed(bed.id), text: bed.title },
       drop: stateOf === undefined ? undefined : `bed=${encodeURIComponent(bed.id)}`,

@@ -139,7 +139,7 @@ function linesOf(note: Note, readings: readonly LineReading[], names: Names, vie
       text,
       as,
       says: events.map((event) => ({
-        line: printEvent({ ...event, more: [] }, names),
+        line: printEvent({ ...event, more: [] }, names, view.garden.settings.units),
         day: event.day === note.day ? undefined : view.locale.onDay(event.day, note.day),
       })),
       offered: offers.map(({ line }) => line.split("\n").filter((plain) => plain !== "")),

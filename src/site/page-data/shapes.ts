@@ -468,6 +468,8 @@ export interface FieldHomePage {
   };
   /** The season so far, a row for each bed. */
   readonly ribbon?: SeasonRibbon | undefined;
+  /** What viewers will ask about and no record tells. */
+  readonly asks: readonly AskedThing[];
   readonly beds: readonly {
     readonly bed: Link;
     /** Whose photos are taken that are dropped on it, while somebody is there to keep them: "bed=long-bed". */
@@ -504,6 +506,18 @@ export interface Folded<Thing> {
   readonly later: readonly Thing[];
   /** "Nine more, not due this week." */
   readonly laterSaid: string;
+}
+
+/** A question worth asking, answered by a tap or a few words. */
+export interface AskedThing {
+  readonly id: string;
+  readonly text: string;
+  readonly why?: string | undefined;
+  readonly taps: readonly string[];
+  /** An answer in words, such as this one. */
+  readonly such: string;
+  /** Somebody is there to write the answer. */
+  readonly isLive: boolean;
 }
 
 /** A line that waits for an answer. */

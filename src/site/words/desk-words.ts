@@ -33,6 +33,11 @@ export const deskWords = {
     "“plotreel settle” asks, and writes the answer below the line. While “plotreel watch” runs, a tap here does.",
   answersTo: (line: string) => `What does “${line}” say?`,
   moreQuestions: (n: number) => `${capital(sayPlural(n, "more question waits", "more questions wait"))} in the notes.`,
+  asks: "Worth asking yourself",
+  inWords: (such: string) => `In a few words, such as: ${such}`,
+  keep: "Keep it",
+  neverAgain: "Don’t ask again",
+  asksWhere: "“plotreel settle --asks” asks, and keeps the answer. While “plotreel watch” runs, a tap here does.",
   others: "Everything else",
   problems: "To mend in the records",
 };

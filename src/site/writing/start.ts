@@ -4,6 +4,7 @@ import { readTyped, type TypedGarden, type TypedLine, typedNames, usualVerbs } f
 import type { NoteOfDay, WritingAnswer } from "../note-writing.ts";
 import type { WritingWords } from "../words/writing-words.ts";
 import { answerByTap } from "./answering.ts";
+import { askByTap } from "./asking.ts";
 import { combobox } from "./combobox.ts";
 import type { Completing } from "./complete.ts";
 import { cleanLine, freshId, keepDraft, keptDraft } from "./draft.ts";
@@ -38,6 +39,7 @@ async function start(form: HTMLFormElement): Promise<void> {
   ];
   const showWritten = undoBar(at("undo-bar"));
   answerByTap(showWritten, words.notReached);
+  askByTap(showWritten, words.notReached);
   takeDrops(showWritten, words.notReached);
   const today = day.value;
   const kept = keptDraft();

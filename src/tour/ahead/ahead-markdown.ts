@@ -40,18 +40,19 @@ function owed({ owed: all }: Ahead, { item }: Markdown): string {
 }
 
 function filmingDays({ best }: Ahead, voice: Voice, { md }: Markdown): string {
-  if (best.length === 0 || best.every(({ things }) => things === 0)) {
+  if (best.length === 0 || best.every(({ things, film }) => things === 0 && film === undefined)) {
     return "## Days worth filming\n\nNothing is on record yet that would make a film.";
   }
-  const line = ({ day, things, reasons }: FilmingDay) => {
-    const told = reasons.slice(0, mostReasons).map(md);
-    const more = reasons.length - told.length;
+  const line = ({ day, things, reasons, film }: FilmingDay) => {
+    const planned = film === undefined ? [] : [`“${film}” is planned`].map(md);
+    const told = [...planned, ...reasons.slice(0, mostReasons).map(md)];
+    const more = reasons.length - (told.length - planned.length);
     const rest = more > 0 ? [`${sayNumber(more)} more`] : [];
     const why = told.length === 0 ? "nothing new is expected that week" : [...told, ...rest].join("; ");
     const all = things === 0 ? "" : ` In all ${sayPlural(things, "thing", "things")} to show.`;
     return `- **${sayWeekday(day, voice.settings)} ${dayOnly(day, voice)}**: ${why}.${all}`;
   };
-  return `## Days worth filming\n\nThe day of each week that has the most reasons, as the notes stand today:\n\n${best.map(line).join("\n")}`;
+  return `## Days worth filming\n\nThe day of each week that has a film planned or the most reasons, as the notes stand today:\n\n${best.map(line).join("\n")}`;
 }
 
 function expected({ expected: all }: Ahead, voice: Voice, { item }: Markdown): string {

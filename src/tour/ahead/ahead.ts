@@ -39,6 +39,8 @@ export interface FilmingDay {
    * the week before.
    */
   readonly reasons: readonly string[];
+  /** The film the person planned for that day. */
+  readonly film?: string | undefined;
 }
 
 export interface Ahead {
@@ -52,6 +54,6 @@ export interface Ahead {
   readonly owed: readonly Sentence[];
   /** Every day from the first to the last. */
   readonly days: readonly FilmingDay[];
-  /** The day of each week with the most reasons, in order of day; without any, that with the most to show. */
+  /** The day of each week with a film planned, else with the most reasons, in order of day; without any, with the most to show. */
   readonly best: readonly FilmingDay[];
 }

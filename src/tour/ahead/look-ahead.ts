@@ -57,6 +57,9 @@ export function lookAhead(garden: Garden, { today, weeks, windows }: AheadReques
   const shown = shownBefore(garden, today, undefined);
   const photos = photosByBed(garden.photos);
   const gone = new Map<string, Deadline>();
+  const planned = new Map(
+    [...garden.episodes.values()].filter(({ status }) => status === "planned").map(({ day, title }) => [day, title]),
+  );
   const days = Array.from({ length: weeks * 7 + 1 }, (_, ahead): RankedDay => {
     const day = addDays(today, ahead);
     const stops = ahead === 0 ? now : beds.map((bed) => stand(bed, day));
@@ -74,7 +77,13 @@ export function lookAhead(garden: Garden, { today, weeks, windows }: AheadReques
     const all = offers.flatMap(({ candidates }) => candidates);
     const worth = all.reduce((sum, { value }) => sum + value, 0);
     const things = all.filter(({ level }) => level !== "could").length;
-    return { day, things, worth, reasons: reasonsFor(day, { expected, gone: [...gone.values()], dated, voice }) };
+    return {
+      day,
+      film: planned.get(day),
+      things,
+      worth,
+      reasons: reasonsFor(day, { expected, gone: [...gone.values()], dated, voice }),
+    };
   });
   return {
     from: today,
@@ -93,8 +102,8 @@ interface RankedDay extends FilmingDay {
   readonly worth: number;
 }
 
-function bare({ day, things, reasons }: RankedDay): FilmingDay {
-  return { day, things, reasons };
+function bare({ day, things, reasons, film }: RankedDay): FilmingDay {
+  return { day, things, reasons, ...(film !== undefined && { film }) };
 }
 
 interface Known {
@@ -270,7 +279,15 @@ function bestByWeek(days: readonly RankedDay[]): readonly RankedDay[] {
   const weeks = Map.groupBy(days.slice(1), (_, at) => Math.floor(at / 7));
   const better = (one: RankedDay, best: RankedDay) =>
     one.reasons.length - best.reasons.length || one.worth - best.worth;
-  return [...weeks.values()].map((week) => week.reduce((best, one) => (better(one, best) > 0 ? one : best)));
+  const isPlanned = ({ film }: RankedDay) => film !== undefined;
+  return [
+    ...days.slice(0, 1).filter(isPlanned),
+    ...[...weeks.values()].flatMap((week) =>
+      week.some(isPlanned)
+        ? week.filter(isPlanned)
+        : [week.reduce((best, one) => (better(one, best) > 0 ? one : best))],
+    ),
+  ];
 }
 
 function inOrderOfDay<T extends { readonly day: Day; readonly id: string }>(all: readonly T[]): readonly T[] {

@@ -49,6 +49,8 @@ export interface TourCover extends Cover<Caution> {
   /** What the film is about. */
   readonly film?: Sentence | undefined;
   readonly owed: readonly Owed[];
+  /** What viewers will ask about the film and no record tells, the most worth first. */
+  readonly asks: readonly Sentence[];
   /** Whom to call. */
   readonly poison?: string | undefined;
   readonly kit: readonly string[];

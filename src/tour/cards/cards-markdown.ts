@@ -41,6 +41,7 @@ function coverMarkdown(cover: TourCover, write: Markdown): string {
     cover.rows.map((row) => rowMarkdown(row, write)).join(" · "),
     line("Falls out first", cover.fallsOut, write),
     owed(cover, write),
+    listed("Worth asking yourself before you film:", cover.asks, write),
     listed("Settle before you go:", cover.settle, write),
     cautions(cover, write),
     cover.kit.length === 0 ? "" : `Pack: ${cover.kit.map(md).join(" · ")}.`,

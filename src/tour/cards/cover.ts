@@ -6,6 +6,7 @@ import type { OwedLine } from "../candidates/candidate.ts";
 import type { PlannedStop } from "../plan/plan-tour.ts";
 import { lightWords } from "../plan-words.ts";
 import { mayHaveBeenSeen } from "../since.ts";
+import { worthAsking } from "../worth-asking.ts";
 import type { Card, Caution, Owed, TourCover } from "./card.ts";
 import { bareCause, many, rememberedAt } from "./remembered.ts";
 
@@ -39,6 +40,7 @@ export function coverOf(
     fallsOut: gone.map(({ sentence }) => sentence),
     owed: brief.followUps.map((line) => owedLine(line, brief)),
     settle: toSettle(brief).map(bare),
+    asks: asksOf(brief, planned),
     cautions: cautions(brief.stops),
     poison: brief.closingCaution,
     kit: brief.kit,
@@ -53,23 +55,32 @@ export function coverLight(brief: Brief): string | undefined {
   return all === "" ? undefined : all;
 }
 
-/** What can be settled on the spot; the others are questions to the plan, and stand in the dossier. */
-const onTheSpot: ReadonlySet<Check["kind"]> = new Set([
-  "source",
-  "say it as",
-  "unnamed",
-  "unread",
-  "task",
-  "photo",
-  "trial",
-  "doubt",
-]);
+/**
+ * What can be settled on the spot; the others are questions to the plan, and stand in the dossier, as do all names and sources
+ * that are not known: the few worth asking for stand above.
+ */
+const onTheSpot: ReadonlySet<Check["kind"]> = new Set(["say it as", "unread", "task", "photo", "trial", "doubt"]);
 
 export function toSettle({ checks, tasks }: Brief): readonly Sentence[] {
   return [...checks.filter(({ kind }) => onTheSpot.has(kind)), ...tasks.filter(({ overdue }) => !overdue)].slice(
     0,
     mostToSettle,
   );
+}
+
+/** Of what the film shows; what happened in a quiet fortnight the desk asks. */
+function asksOf({ date }: Brief, planned: readonly PlannedStop[]): readonly Sentence[] {
+  const [first] = planned;
+  if (first === undefined) return [];
+  const plantings = new Set(
+    planned.flatMap(({ show }) => show.flatMap(({ lots }) => lots.map((lot) => lot.planting.id))),
+  );
+  const beds = new Set(planned.map(({ here }) => here.bed.id));
+  return worthAsking(first.here.index.garden, date, { plantings, only: beds }).map(({ text, place }) => ({
+    text,
+    sources: place === undefined ? [] : [place],
+    private: false,
+  }));
 }
 
 function bare({ text, sources, private: hidden }: Sentence): Sentence {

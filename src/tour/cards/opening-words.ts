@@ -70,10 +70,16 @@ export function openingOf(stop: ToOpen, wording: Wording): Sentence {
   return wording.choose(last, 99) ?? say(`${bed}.`, [stop.here.bed]);
 }
 
-/** "wine crate on the table by the door" is no sentence by itself. */
+/** "wine crate on the table by the door" and "The long one by the fence" are no sentences by themselves. */
 function asSentence(text: string, { bed }: BedOnTheDay): string {
-  return /^\p{Ll}/u.test(text) ? `This is ${theBed(bed)}: ${text}.` : `${text}.`;
+  if (/^\p{Lu}/u.test(text) && tells.test(text)) return `${text}.`;
+  const begins = /^(?:An?|The|My|Our|One|Two|Three)\b/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return `This is ${theBed(bed)}: ${begins}.`;
 }
+
+/** Verbs that people describe a bed with. */
+const tells =
+  /\b(?:I|we|you|it|they|is|are|was|were|has|have|had|gets?|got|grows?|grew|holds?|held|stands?|stood|made|built|came|comes?|went|goes|gives?|gave|needs?|lies|lay|keeps?|kept|takes?|took|runs?|ran|began|begins?|used|looks?|catch(?:es)?|dries|drains?|floods?|faces?|sits?|shades?)\b|n['’]t\b/i;
 
 function owedWays(line: OwedLine): readonly Way[] {
   const asked = askedIn(line.what);

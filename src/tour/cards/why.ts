@@ -4,7 +4,7 @@ import { daysBetween, yearBefore } from "../../calendar.ts";
 import { own, toCircumstance, toPause, type Way } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { capital, cultivar, inBed, theGear } from "../../language/index.ts";
-import type { Event } from "../../model.ts";
+import type { Bed, Event } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { Weighed } from "../candidates/candidate.ts";
 import { spanWords } from "./figure.ts";
@@ -174,21 +174,24 @@ function placeOrTime(lot: Lot, here: BedOnTheDay): readonly (readonly Way[])[] {
   return [timed, moved].filter((ways) => ways.length > 0);
 }
 
-/** What went into the bed this season, in the person's words: "leaf mould, no manure because of the carrots". */
+/** What went into the bed this season, or what it was built of, in the person's words: "leaf mould, no manure". */
 function groundWork({ bed, season, day }: BedOnTheDay): readonly (readonly Way[])[] {
-  return [...bed.filled, ...bed.built]
-    .filter((work) => work.day !== undefined && work.day >= season && work.day <= day)
-    .flatMap(({ what }) => {
-      const short = toPause(what, 8);
-      return short === undefined
-        ? []
-        : [
-            [
-              { frame: "why ground", text: `In the soil this year: ${short}`, grounds: [bed] },
-              { frame: "why ground this", text: `${capital(short)}, this season`, grounds: [bed] },
-            ],
-          ];
-    });
+  const ways = (what: string, frame: string, said: readonly [string, string]): readonly Way[] => {
+    const short = toPause(what, 8);
+    if (short === undefined) return [];
+    return said.map((words, at) => ({
+      frame: at === 0 ? frame : `${frame} this`,
+      text: capital(words.replace("…", short)),
+      grounds: [bed],
+    }));
+  };
+  const isNew = (work: Bed["filled"][number]) => work.day !== undefined && work.day >= season && work.day <= day;
+  return [
+    ...bed.filled
+      .filter(isNew)
+      .map(({ what }) => ways(what, "why ground", ["into this bed this year went …", "what is new in here is …"])),
+    ...bed.built.filter(isNew).map(({ what }) => ways(what, "why built", ["built this year: …", "it is a new bed: …"])),
+  ].filter((all) => all.length > 0);
 }
 
 function specials(lot: Lot): readonly (readonly Way[])[] {

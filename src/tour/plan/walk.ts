@@ -22,7 +22,16 @@ const worthSaying = 3;
 
 /** Stops in the order of the shortest walk within each site; sites stay in the order in which their first stop is given. */
 export function shortestWalk(garden: Garden, beds: readonly Bed[], episode: Episode | undefined): readonly Bed[] {
-  return [...bySite(beds)].flatMap(([site, ofSite]) => walkOf(siteOf(garden, site), ofSite, episode).beds);
+  return [...bySite(beds)].flatMap(([site, ofSite]) =>
+    withItsEnds(walkOf(siteOf(garden, site), ofSite, episode).beds, episode),
+  );
+}
+
+/** The person's first and last stop stand there whatever the way, beds without a place on the plan too. */
+function withItsEnds(beds: readonly Bed[], episode: Episode | undefined): readonly Bed[] {
+  const first = beds.filter(({ id }) => id === episode?.firstStop);
+  const last = beds.filter(({ id }) => id === episode?.lastStop && id !== episode?.firstStop);
+  return [...first, ...beds.filter((bed) => !first.includes(bed) && !last.includes(bed)), ...last];
 }
 
 /** Groups of stops by site, each at the place of its first. */
