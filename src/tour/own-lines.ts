@@ -2,7 +2,7 @@
  * What the notes tell of a bed in the person's own words and no fact holds: lines that are still questions, story, and what was
  * noted of plants that no line places. Nothing is concluded from them: they are quoted, so that who wrote them can say them.
  */
-import { seasonStart } from "../calendar.ts";
+import { addDays, seasonStart } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import { sentencesOf } from "../language/index.ts";
 import type { Crop, Day, Event, Garden, Gear, LineReading, Note, Place, Variety } from "../model.ts";
@@ -54,7 +54,7 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
   const { garden } = here.index;
   const all = linesOf(garden);
   const before = seasonStart(here.seasonEve, garden.settings.seasonStarts);
-  const between = (from: Day, to: Day) => all.filter(({ day }) => day >= from && day <= to);
+  const between = (from: Day, to: Day) => all.slice(firstFrom(all, from), firstFrom(all, addDays(to, 1)));
   const lots = [...here.growing, ...here.ended].map(({ planting }) => planting);
   const ofSeason = (from: Day, to: Day) => {
     const lines = between(from, to);
@@ -77,6 +77,17 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
       .toReversed();
   };
   return { now: ofSeason(here.season, here.day), before: ofSeason(before, here.seasonEve) };
+}
+
+/** The place of the first line of that day or a later one, in lines by day. */
+function firstFrom(lines: readonly OwnLine[], day: Day): number {
+  let [low, high] = [0, lines.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((lines[middle]?.day ?? "") < day) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** "No Black Krim" names what is not there. */
@@ -201,8 +212,17 @@ export function finderOf(garden: Garden): Finder {
   const made = finders.get(garden.beds);
   if (made !== undefined) return made;
   const by = <T extends { readonly id: string }>(records: Iterable<T>, names: (record: T) => readonly string[]) => {
-    const all = [...records].map((record) => ({ id: record.id, plain: names(record).map(plainWords) }));
-    return (plain: string) => all.filter((one) => mentionsAny(plain, one.plain)).map(({ id }) => id);
+    const all = [...records].map((record, at) => ({ at, id: record.id, plain: names(record).map(plainWords) }));
+    // A line can name only what begins with one of its words: there may be thousands of varieties, and of lines.
+    const byWord = Map.groupBy(
+      all.flatMap((one) => unique(one.plain.map(firstWord)).map((word) => ({ word, one }))),
+      ({ word }) => word,
+    );
+    return (plain: string) => {
+      const near = new Set(plain.split(" ").flatMap((word) => (byWord.get(word) ?? []).map(({ one }) => one)));
+      const named = [...near].filter((one) => mentionsAny(plain, one.plain));
+      return named.sort((a, b) => a.at - b.at).map(({ id }) => id);
+    };
   };
   const finder = {
     beds: by(garden.beds.values(), ({ title, alsoCalled }) => [title, ...alsoCalled]),
@@ -216,6 +236,10 @@ export function finderOf(garden: Garden): Finder {
   };
   finders.set(garden.beds, finder);
   return finder;
+}
+
+function firstWord(plain: string): string {
+  return plain.trim().split(" ", 1)[0] ?? "";
 }
 
 /** Crops that only questions name: no record tells what many of them are called. */

@@ -3,6 +3,7 @@ import type { LineReading, Note, Problem } from "../../model.ts";
 import { type Names, namesOfGarden, printEvent } from "../../records/index.ts";
 import { TAP_SCRIPT } from "../workbench-files.ts";
 import type { FieldNotePage, FieldNotesPage, NoteLine } from "./note-shapes.ts";
+import { pagesOnDemand } from "./on-demand.ts";
 import type { Link, RecordLine } from "./shapes.ts";
 import type { View } from "./view.ts";
 
@@ -18,7 +19,7 @@ export function notePages(view: View, stateOf?: (file: string) => string): reado
     view.garden.problems.filter(({ rule }) => rule !== ASKED),
     ({ file }) => file,
   );
-  return view.garden.notes.toReversed().map((note) => {
+  const pageOf = (note: Note): FieldNotePage => {
     const { file } = note.place;
     const bare = linesOf(note, readings.get(file) ?? [], names, view);
     const state = bare.some(({ as }) => as === "question") ? stateOf?.(file) : undefined;
@@ -40,7 +41,8 @@ export function notePages(view: View, stateOf?: (file: string) => string): reado
       answering: stateOf === undefined ? undefined : view.links.home + TAP_SCRIPT,
       wrong: rest.map(sayWrong),
     };
-  });
+  };
+  return pagesOnDemand(view.garden.notes.toReversed(), ({ id }) => ({ id: addressOfNote(id) }), pageOf);
 }
 
 /** The rule by which a question is a problem too. */
