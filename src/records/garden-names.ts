@@ -5,16 +5,7 @@ import { type Names, namesOnceHeard } from "./names.ts";
 
 export type NamedRecords = Pick<Records, "settings" | "sites" | "beds" | "varieties" | "gear" | "crops" | "words">;
 
-/** Made once for each garden: a page of photos asks for every one of them. */
-const made = new WeakMap<NamedRecords, Names>();
-
 export function namesOfGarden(records: NamedRecords): Names {
-  const names = made.get(records) ?? namesIn(records);
-  made.set(records, names);
-  return names;
-}
-
-function namesIn(records: NamedRecords): Names {
   const { settings, sites, beds, varieties, gear, crops } = records;
   const described = {
     sites: sites.values(),

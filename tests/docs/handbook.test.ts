@@ -7,6 +7,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { handbookFiles, withWays } from "../../scripts/docs/handbook.ts";
 import { emptyFolder, run } from "../cli/run.ts";
+import { recordsOf } from "../records/records-of.ts";
 
 const read = (file: string) => readFileSync(path.resolve("docs", file), "utf8");
 
@@ -118,6 +119,29 @@ describe("the handbook", () => {
       const anchors = [...text.matchAll(/^#+ (.*)$/gmu)].map(([, heading = ""]) => anchorOf(heading));
       expect(anchors, `${file} leads to ${to}${anchor}`).toContain(anchor);
     }
+  });
+
+  it("shows in its other pages only what a record may say, and data that can be read", async () => {
+    const kinds = ["garden.md", "beds/long-bed.md", "varieties/crown-prince.md", "photos/long-bed/shot.md"];
+    let blocks = 0;
+    for (const file of ["photos.md", "publishing.md", "records.md", "filming-day.md", "workbench.md", "planning.md"])
+      for (const shown of shownOn(read(file))) {
+        if (shown.is !== "block") continue;
+        const { kind, text } = shown;
+        if (kind === "json") expect(() => JSON.parse(text), file).not.toThrow();
+        else if (kind === "yaml" || kind === "markdown") {
+          const front = text.startsWith("---") ? text : `---\n${text}---\n`;
+          const told = await Promise.all(
+            kinds.map(async (at) => {
+              const { problems } = await recordsOf({ [at]: front, "photos/long-bed/shot.jpg": "" }, "2026-07-18");
+              return problems.filter((problem) => problem.file === at && problem.severity !== "hint");
+            }),
+          );
+          expect(Math.min(...told.map(({ length }) => length)), `${file}: ${text}${JSON.stringify(told)}`).toBe(0);
+        } else if (kind !== "sh" && kind !== "") expect.fail(`${file} has a block of ${kind}, which nobody reads.`);
+        blocks += 1;
+      }
+    expect(blocks).toBeGreaterThan(10);
   });
 
   it("names no command and no flag that there is not", () => {
