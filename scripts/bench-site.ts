@@ -45,7 +45,17 @@ try {
       "picked {n}.3 kg Amber Anchor from Anchor Bed Amber 1",
     );
   }
-  if (wants("--watch")) watching();
+  if (wants("--watch")) {
+    const onion = "picked {n} kg Musselburgh leek from Onion Bed";
+    const demo = [path.join(import.meta.dirname, "..", "demo-content"), "2026-07-18"] as const;
+    watching("demo garden, a bed viewers see", ...demo, "public", "beds/onion-bed/", onion, "{n}");
+    watching("demo garden, the same bed of one’s own", ...demo, "field", "beds/onion-bed/", onion, "{n} kg");
+    watching("demo garden, today’s desk", ...demo, "field", "", onion, "-");
+    const anchor = "picked {n} kg Amber Anchor from Anchor Bed Amber 1";
+    const whole = [written(name, size), "2026-11-20"] as const;
+    watching(`${name} garden, a bed viewers see`, ...whole, "public", "beds/bed-0/", anchor, "-");
+    watching(`${name} garden, today’s desk`, ...whole, "field", "", anchor, "-");
+  }
   if (wants("--typing")) typing();
 } finally {
   rmSync(work, { recursive: true, force: true });
@@ -160,15 +170,19 @@ interface Saved {
   readonly processor: number;
 }
 
-function watching(): void {
+function watching(what: string, ...garden: readonly string[]): void {
   const script = path.join(import.meta.dirname, "bench", "watch-save.ts");
-  const printed = execFileSync(process.execPath, [script, path.join(work, "watch-cache"), String(SAVES)], {
-    encoding: "utf8",
-  });
+  const [records = ""] = garden;
+  const cache = path.join(work, `watch-cache-${path.basename(records)}`);
+  const printed = execFileSync(process.execPath, [script, cache, String(SAVES), ...garden], { encoding: "utf8" });
   const { first, saves } = JSON.parse(printed) as { readonly first: Saved; readonly saves: readonly Saved[] };
   const usual = median(saves, ({ all }) => all);
   const parts = `noticed ${ms(usual.noticed)}, waited for more ${ms(usual.waited)}, read and grown ${ms(usual.read)}, page ${ms(usual.page)}`;
-  row("a saved note on the open page, demo garden", `${ms(usual.all)} (${parts})`, "≤ 1000 ms");
+  row(
+    `a saved line on the open page, ${what}`,
+    `${ms(usual.all)}, of processor ${ms(usual.processor)} (${parts})`,
+    "≤ 500 ms",
+  );
   row("the first one; the slowest of the others", `${ms(first.all)}; ${ms(Math.max(...saves.map(({ all }) => all)))}`);
 }
 

@@ -1,9 +1,9 @@
 /**
- * `plotreel watch` on a copy of the demo garden: from saving a note to having the new page, as an open page does it: it
- * hears of the newer garden and asks for itself again. Prints { saves: [{ noticed, read, told, page, all, … }] } as JSON,
- * in milliseconds.
+ * `plotreel watch` on a copy of a garden: from saving a note to having the new page, as an open page does it: it
+ * hears of the newer garden and asks for itself again. Prints { first, saves: [{ noticed, read, page, all, … }] } as JSON,
+ * in milliseconds. LINE is what is written, with {n} for a number that the page must show then; "-" where it does not.
  *
- *   node watch-save.ts CACHE SAVES
+ *   node watch-save.ts CACHE SAVES RECORDS TODAY public|field PAGE LINE SHOWN
  */
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -11,10 +11,11 @@ import path from "node:path";
 import { type Effects, realEffects } from "../../src/cli/effects.ts";
 import { main } from "../../src/cli/main.ts";
 
-const [cache = "", saves = "5"] = process.argv.slice(2);
+const [cache = "", saves = "5", records = "", today = "", site = "public", asked = "", written = "", shown = "-"] =
+  process.argv.slice(2);
 process.env.PLOTREEL_CACHE = cache;
 const work = mkdtempSync(path.join(tmpdir(), "plotreel-bench-watch-"));
-cpSync(path.join(import.meta.dirname, "..", "..", "demo-content"), path.join(work, "content"), { recursive: true });
+cpSync(records, path.join(work, "content"), { recursive: true });
 
 /** When the parts of the work begin, as the command's own effects see it. */
 const marks = { noticed: 0, reading: 0, told: 0 };
@@ -39,18 +40,18 @@ const effects: Effects = {
       changed(file);
     }),
   // The same folder for every run, so that photos need not be measured again.
-  cacheFor: () => path.join(cache, "demo"),
+  cacheFor: () => cache,
   untilStopped: () => ended.promise,
 };
 
-const watching = main(["watch", "--today", "2026-07-18"], effects);
+const watching = main(["watch", "--today", today], effects);
 while (said.length < 3) await pause(50);
 const home =
   said
-    .find((line) => line.startsWith("Public site"))
+    .find((line) => line.startsWith(site === "public" ? "Public site" : "Your field"))
     ?.split(" ")
     .at(-1) ?? "";
-const page = new URL("beds/onion-bed/", home).href;
+const page = new URL(asked, home).href;
 const follow = new URL("@newest", home).href;
 
 const figures = [];
@@ -58,25 +59,26 @@ for (let save = 0; save <= Number(saves); save += 1) {
   const listening = new AbortController();
   const stream = await fetch(follow, { signal: listening.signal });
   const heard = stream.body?.pipeThrough(new TextDecoderStream()).getReader();
-  const number = (await heard?.read())?.value;
+  const seen = (await heard?.read())?.value;
   await pause(300);
   const used = process.cpuUsage();
   const saved = performance.now();
-  const words = `picked ${save + 1}.${save + 1} kg Musselburgh leek from Onion Bed`;
-  writeFileSync(path.join(work, "content/notes/2026-07-18-bench.md"), `- ${words}\n`);
-  while ((await heard?.read())?.value === number);
+  const number = `${save + 1}.${save + 1}`;
+  writeFileSync(path.join(work, `content/notes/${today}-bench.md`), `- ${written.replace("{n}", number)}\n`);
+  while ((await heard?.read())?.value === seen);
   const told = performance.now();
   const text = await (await fetch(page)).text();
-  const shown = performance.now();
-  if (!text.includes(`${save + 1}.${save + 1}`)) throw new Error("The page does not show what was saved.");
+  const here = performance.now();
+  if (shown !== "-" && !text.includes(shown.replace("{n}", number)))
+    throw new Error("The page does not show what was saved.");
   listening.abort();
   const { user, system } = process.cpuUsage(used);
   figures.push({
     noticed: marks.noticed - saved,
     waited: marks.reading - marks.noticed,
     read: told - marks.reading,
-    page: shown - told,
-    all: shown - saved,
+    page: here - told,
+    all: here - saved,
     processor: (user + system) / 1000,
   });
 }

@@ -59,7 +59,7 @@ const PARTS: readonly (readonly [title: string, why: string])[] = [
   ],
   [
     "Ribbon",
-    "A season from its first month to its last: a bar for everything that grew, light while it was raised elsewhere, zinc in its place, pencil where it was picked; photos are beads on their days. Moving along it, by hand, key or button, shows that day’s photo, what changed and what stood there, and what did not steps back. Without scripts the newest day stands there and every photo is a link. Weather is told in whole degrees and a word: exact figures would say which station they are from.",
+    "A season from its first month to its last: a bar for everything that grew, light while it was raised elsewhere, zinc in its place, pencil where it was picked; photos are beads on their days. Moving along it, by hand, key or button, shows that day’s photo, what changed and what stood there, and what did not steps back. It begins with its newest photo. Private pages tell a day by the lines of its notes, each the way to itself. Without scripts the day it begins with stands there and every photo is a link. Weather is told in whole degrees and a word: exact figures would say which station they are from.",
   ],
   [
     "Walk",

@@ -2,6 +2,7 @@
 import { cautionsPage } from "./cautions-page.ts";
 import { commandsPage } from "./commands-page.ts";
 import { cropsPage } from "./crops-page.ts";
+import { handbookPage, withWays } from "./handbook.ts";
 import { lookPage } from "./look-page.ts";
 import { messagesPage } from "./messages-page.ts";
 import { notesPage } from "./notes-page.ts";
@@ -11,7 +12,7 @@ import { recordsPage } from "./records-page.ts";
 import { seasonsPage } from "./seasons-page.ts";
 import { wrapPage } from "./wrap-page.ts";
 
-export const generatedPages: Readonly<Record<string, () => string | Promise<string>>> = {
+const printed: Readonly<Record<string, () => string | Promise<string>>> = {
   "cautions.md": cautionsPage,
   "commands.md": commandsPage,
   "crops.md": cropsPage,
@@ -19,8 +20,13 @@ export const generatedPages: Readonly<Record<string, () => string | Promise<stri
   "messages.md": messagesPage,
   "notes.md": notesPage,
   "planning.md": planningPage,
+  "README.md": handbookPage,
   "records.md": recordsPage,
   "seasons.md": seasonsPage,
   "wrap.md": wrapPage,
   ...Object.fromEntries(Object.entries(recordSchemas).map(([name, schema]) => [`schemas/${name}`, schema])),
 };
+
+export const generatedPages: Readonly<Record<string, () => Promise<string>>> = Object.fromEntries(
+  Object.entries(printed).map(([file, page]) => [file, async () => withWays(file, await page())]),
+);

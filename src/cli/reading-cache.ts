@@ -1,7 +1,8 @@
 /**
  * What was read of a records folder, kept from one run to the next: parses of files, and what note bodies say. A key stands
  * for everything an entry depends on, and the stores are left aside when the reading code itself is another; so they are
- * never wrong, and deleting them costs time and nothing else.
+ * never wrong, and deleting them costs time and nothing else. A command that reads again and again, as `watch` does, has them
+ * at hand: it reads and writes the files once, and what changed after that is read once more by the next command.
  */
 import path from "node:path";
 import type { NoteBody, NoteCache, NoteReadings, ParsedNote } from "../records/index.ts";
@@ -38,6 +39,9 @@ export async function openReadingCache(effects: CacheEffects, cacheDir: string):
   };
 }
 
+/** What the command that has these effects read before, by file. */
+const atHand = new WeakMap<CacheEffects, Map<string, ReadonlyMap<string, unknown>>>();
+
 interface Store<Entry> {
   get(key: string): Entry | undefined;
   set(key: string, entry: Entry): void;
@@ -49,7 +53,10 @@ interface Store<Entry> {
 /** One JSON file of entries by key. Entries that a run did not ask for are forgotten with its save. */
 async function openStore<Entry>(effects: CacheEffects, file: string): Promise<Store<Entry>> {
   const reader = effects.readerVersion();
-  const before = await readStore<Entry>(effects, file, reader);
+  const last = atHand.get(effects) ?? new Map<string, ReadonlyMap<string, unknown>>();
+  atHand.set(effects, last);
+  const known = last.get(file) as ReadonlyMap<string, Entry> | undefined;
+  const before = known ?? (await readStore<Entry>(effects, file, reader));
   const now = new Map<string, Entry>();
   let added = 0;
   return {
@@ -69,7 +76,8 @@ async function openStore<Entry>(effects: CacheEffects, file: string): Promise<St
       return now.size - added;
     },
     async save() {
-      if (added === 0 && now.size === before.size) return;
+      last.set(file, now);
+      if (known !== undefined || (added === 0 && now.size === before.size)) return;
       await effects.writeText(file, JSON.stringify({ reader, entries: [...now] })).catch(() => undefined);
     },
   };

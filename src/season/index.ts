@@ -7,7 +7,7 @@ export { type RecapCards, type RecapCover, recapTitles, type ThreadCard } from "
 export { recapCardsMarkdown } from "./cards/recap-cards-markdown.ts";
 export type { CalendarRow, HeatLine, RecapCharts, WeekPicked } from "./chart-data.ts";
 export { type Forecast, forecaster } from "./forecast.ts";
-export { lastRecap, makeRecap, type RecapRequest } from "./make-recap.ts";
+export { lastRecap, makeRecap, type RecapRequest, recapName } from "./make-recap.ts";
 export { allTimed, stillWaiting, waits } from "./maturity.ts";
 export { openPickings } from "./open-pickings.ts";
 export { plantYields } from "./plant-yields.ts";

@@ -113,8 +113,13 @@ interface Span {
   readonly to: Day;
 }
 
+/** Of a whole season: what its page and files are called. */
+export function recapName({ label }: Season): string {
+  return label.replace("/", "-");
+}
+
 function spanOf(garden: Garden, { season, month, sinceLast, today }: RecapRequest): Span {
-  const name = season.label.replace("/", "-");
+  const name = recapName(season);
   const to = earlier(season.to, today < season.from ? season.from : today);
   if (month !== undefined) {
     const last = `${month.slice(0, 8)}${daysInMonth(yearOf(month), Number(month.slice(5, 7)))}`;

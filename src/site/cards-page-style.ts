@@ -48,6 +48,12 @@ export function cardsPageStyle(paper: "A4" | "Letter"): string {
 .live { margin-bottom: 1rem; }
 .live a { display: inline-block; padding: .5rem 0; color: inherit; }
 .dossier-head { margin-top: 3rem; }
+@media screen and (max-width: 40rem) {
+  .card .shots li { flex-wrap: wrap; padding-bottom: .4rem; }
+  .card .shots label { flex-basis: 100%; }
+  .card .takes { margin-left: 2.6rem; }
+  .card > img { float: none; width: 100%; margin: .4rem 0; }
+}
 @media (min-width: 68rem) { .sheet { grid-template-columns: 1fr 1fr; } }
 @media print {
   .changed, .live { display: none; }

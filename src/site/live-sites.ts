@@ -18,6 +18,7 @@ import { outdoorsPage } from "./outdoors/outdoors-data.ts";
 import { outdoorsHtml } from "./outdoors/outdoors-page.ts";
 import { OUTDOORS, OUTDOORS_FILE, outdoorsAlone } from "./outdoors/place-outdoors.ts";
 import { fieldSite } from "./page-data/field-site.ts";
+import { once } from "./page-data/on-demand.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
@@ -62,25 +63,18 @@ export async function serveLiveSites(
 ): Promise<void> {
   const { base } = garden.settings;
   const looks = lastLooks();
-  let shown = shownSites(garden, materials, looks);
   const open = await liveSite({ name: "public", pages: PUBLIC_PAGES, base });
   const take = (at: string, sent: unknown) => materials.workbench && asked(materials.workbench, at, sent);
   const takeFile = (at: string, said: URLSearchParams, bytes: Uint8Array) =>
     materials.workbench && sentFile(materials.workbench, at, said, bytes);
   const own = await liveSite({ name: "field", pages: FIELD_PAGES, base: "/" }, { take, takeFile });
+  const show = (newest: Garden, given: LiveMaterials) => {
+    open.show(() => forViewers(newest, given));
+    own.show(() => forOneself(newest, given, looks));
+  };
   try {
-    open.show(shown.pages, shown.publicFiles);
-    own.show(shown.field, shown.privateFiles);
-    await whileServing({
-      publicUrl: open.url,
-      privateUrl: own.url,
-      alsoAt: own.alsoAt,
-      show(newest, given) {
-        shown = shownSites(newest, given, looks);
-        open.show(shown.pages, shown.publicFiles);
-        own.show(shown.field, shown.privateFiles);
-      },
-    });
+    show(garden, materials);
+    await whileServing({ publicUrl: open.url, privateUrl: own.url, alsoAt: own.alsoAt, show });
   } finally {
     await open.close();
     await own.close();
@@ -93,7 +87,8 @@ const NO_SUCH_PAGE =
 
 interface LiveSite<Site> {
   readonly url: string;
-  show(data: Site, beside: Beside): void;
+  /** Made when the first page of it is asked for: of two sites one is looked at. */
+  show(make: () => Shown<Site>): void;
   alsoAt(at: ServeAt): Promise<LiveServer>;
   close(): Promise<void>;
 }
@@ -103,9 +98,9 @@ async function liveSite<Site extends FieldSite | PublicSite>(
   taking: Pick<LiveServerOptions, "take" | "takeFile"> = {},
 ): Promise<LiveSite<Site>> {
   const site = await openTemplates(templates);
-  let data: Site | undefined;
-  let beside: Beside = () => undefined;
+  let shown: (() => Shown<Site>) | undefined;
   const made = async (file: string) => {
+    const data = shown?.().data;
     const template = data && templateOf(templates.pages, data, file);
     return template === undefined ? undefined : site.make(template, file);
   };
@@ -114,7 +109,7 @@ async function liveSite<Site extends FieldSite | PublicSite>(
     ...taking,
     async answer(file) {
       const bytes = site.assets.get(file) ?? (await made(file));
-      return bytes === undefined ? await beside(file) : { bytes };
+      return bytes === undefined ? await shown?.().beside(file) : { bytes };
     },
     missing: async () => (await made("404.html")) ?? NO_SUCH_PAGE,
   };
@@ -127,10 +122,12 @@ async function liveSite<Site extends FieldSite | PublicSite>(
       servers.push(other);
       return other;
     },
-    show(newest, files) {
-      data = newest;
-      beside = files;
-      site.show(newest);
+    show(make) {
+      shown = once(() => {
+        const newest = make();
+        site.show(newest.data);
+        return newest;
+      });
       for (const each of servers) each.tell();
     },
     async close() {
@@ -142,27 +139,28 @@ async function liveSite<Site extends FieldSite | PublicSite>(
 /** What lies beside the pages, by path below the site. */
 type Beside = (file: string) => Answer | undefined | Promise<Answer>;
 
-interface Shown {
-  readonly pages: PublicSite;
-  readonly field: FieldSite;
-  readonly publicFiles: Beside;
-  readonly privateFiles: Beside;
+interface Shown<Site> {
+  readonly data: Site;
+  readonly beside: Beside;
 }
 
-function shownSites(garden: Garden, materials: LiveMaterials, looks: LastLooks): Shown {
-  const { today, photos, briefs, comparisons = new Map(), weather, films, lapses = [], ahead, workbench } = materials;
-  const tours = briefs.map(({ name }) => name);
+function forViewers(garden: Garden, materials: LiveMaterials): Shown<PublicSite> {
+  const { today, photos, comparisons = new Map(), weather, films, lapses = [] } = materials;
   const open = publicGarden(garden);
-  const pages = publicSite(
-    open,
-    today,
-    photos,
-    comparisons,
-    weather,
-    films && publicCaptions(garden, open, films),
-    lapses,
-  );
-  const field = fieldSite(garden, today, {
+  const captions = films && publicCaptions(garden, open, films);
+  const data = publicSite(open, today, photos, comparisons, weather, captions, lapses);
+  return {
+    data,
+    beside: firstOf(photoFiles(open, [photos, comparisons]), lapseFiles(lapsesOf(open, lapses)), (file) =>
+      text(data.files.find(({ path: at }) => at === file)?.text),
+    ),
+  };
+}
+
+function forOneself(garden: Garden, materials: LiveMaterials, looks: LastLooks): Shown<FieldSite> {
+  const { today, photos, briefs, comparisons = new Map(), weather, lapses = [], ahead, workbench } = materials;
+  const tours = briefs.map(({ name }) => name);
+  const data = fieldSite(garden, today, {
     photos,
     comparisons,
     weather,
@@ -172,14 +170,10 @@ function shownSites(garden: Garden, materials: LiveMaterials, looks: LastLooks):
     ahead,
     workbench,
   });
-  const outdoors = () => outdoorsPage(garden, field.viewpoints, today);
+  const outdoors = () => outdoorsPage(garden, data.viewpoints, today);
   return {
-    pages,
-    field,
-    publicFiles: firstOf(photoFiles(open, [photos, comparisons]), lapseFiles(lapsesOf(open, lapses)), (file) =>
-      text(pages.files.find(({ path: at }) => at === file)?.text),
-    ),
-    privateFiles: firstOf(
+    data,
+    beside: firstOf(
       workbench === undefined ? () => undefined : writingFiles(garden),
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
@@ -199,7 +193,7 @@ function shownSites(garden: Garden, materials: LiveMaterials, looks: LastLooks):
       },
       (file) => {
         const spot = file.startsWith("viewpoints/")
-          ? field.viewpoints.find(({ last }) => last !== undefined && below(last.src) === file)
+          ? data.viewpoints.find(({ last }) => last !== undefined && below(last.src) === file)
           : undefined;
         const copy = spot?.last && copyToMatch(photos.get(spot.last.path));
         return copy && { file: copy.cachePath };

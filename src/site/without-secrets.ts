@@ -193,16 +193,18 @@ export function saidInPublic({ records, photos }: Public, names: KeptBackNames):
   return [...new Map(found.map((one) => [JSON.stringify(one), one])).values()];
 }
 
-function* stringsIn(value: unknown): Generator<string> {
-  if (typeof value === "string") yield value;
-  else if (Array.isArray(value)) for (const one of value) yield* stringsIn(one);
+/** Gathered in one list, and no generator: a garden has tens of thousands of events, and every save asks each of them. */
+function stringsIn(value: unknown, found: string[] = []): readonly string[] {
+  if (typeof value === "string") found.push(value);
+  else if (Array.isArray(value)) for (const one of value) stringsIn(one, found);
   else if (typeof value === "object" && value !== null) {
-    for (const [key, one] of Object.entries(value)) if (!NOT_WORDS.has(key)) yield* stringsIn(one);
+    for (const [key, one] of Object.entries(value)) if (!NOT_WORDS.has(key)) stringsIn(one, found);
   }
+  return found;
 }
 
 function textsIn(thing: object): readonly string[] {
-  return [...new Set([...stringsIn(thing)].flatMap(paragraphsOf))];
+  return [...new Set(stringsIn(thing).flatMap(paragraphsOf))];
 }
 
 function named(name: string, place: Place): Problem {

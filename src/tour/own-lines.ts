@@ -1,5 +1,5 @@
 /** What the notes tell of a bed in the person's own words and no fact holds, to be quoted where the film stands. */
-import { seasonStart } from "../calendar.ts";
+import { addDays, seasonStart } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import { finderOf, type OwnLine, ownLinesOf } from "../garden/index.ts";
 import { plainWords } from "../language/index.ts";
@@ -31,7 +31,7 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
   const { garden } = here.index;
   const all = ownLinesOf(garden);
   const before = seasonStart(here.seasonEve, garden.settings.seasonStarts);
-  const between = (from: Day, to: Day) => all.filter(({ day }) => day >= from && day <= to);
+  const between = (from: Day, to: Day) => all.slice(firstFrom(all, from), firstFrom(all, addDays(to, 1)));
   const lots = [...here.growing, ...here.ended].map(({ planting }) => planting);
   const ofSeason = (from: Day, to: Day) => {
     const lines = between(from, to);
@@ -54,6 +54,17 @@ function findLines(here: BedOnTheDay): OwnLinesHere {
       .toReversed();
   };
   return { now: ofSeason(here.season, here.day), before: ofSeason(before, here.seasonEve) };
+}
+
+/** The place of the first line of that day or a later one, in lines by day. */
+function firstFrom(lines: readonly OwnLine[], day: Day): number {
+  let [low, high] = [0, lines.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((lines[middle]?.day ?? "") < day) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** "No Black Krim" names what is not there. */

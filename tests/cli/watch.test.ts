@@ -1,13 +1,13 @@
 /** Watching a garden in a browser: a saved note shows on the open page, in both sites, and photos come through. */
 import { existsSync, readFileSync } from "node:fs";
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { type IncomingHttpHeaders, request } from "node:http";
 import path from "node:path";
 import type { Browser } from "playwright-core";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openBrowser } from "../browser.ts";
-import { folderWith } from "./run.ts";
+import { folderWith, run } from "./run.ts";
 import { type Watched, watched } from "./watched.ts";
 
 let browser: Browser;
@@ -62,6 +62,34 @@ describe("watching", () => {
     await page.goto(new URL("beds/left-bed/", address("Public site")).href);
     await expect.poll(() => page.locator("main").textContent()).toContain("Left bed");
     expect(await page.locator("main").textContent()).not.toContain("about the fence");
+    await page.close();
+  });
+
+  it("shows the brief as it would be made now: it follows a save, marks the card that is new, and writes nothing", async () => {
+    const film = path.join(cwd, "content/episodes/july-walk");
+    await mkdir(film, { recursive: true });
+    await writeFile(
+      path.join(film, "index.md"),
+      "---\ntitle: July walk\ndate: 2026-07-19\nstatus: planned\nstops: [left-bed, right-bed]\n---\n",
+    );
+    const page = await browser.newPage();
+    await page.goto(address("Your field"));
+    await page.getByRole("link", { name: "The brief as it stands now" }).click();
+    await page.waitForURL(/briefs\/july-walk\.html$/u);
+    expect(await page.locator(".card.front").count()).toBe(2);
+    expect(await page.locator(".changed").count()).toBe(0);
+    await writeFile(path.join(cwd, "content/notes/2026-07-18-loss.md"), "- lost 2 Musselburgh in Right Bed to slugs\n");
+    await expect
+      .poll(() => page.locator(".live .changed").textContent({ timeout: 15_000 }), { timeout: 15_000 })
+      .toMatch(/^New since you last looked: \d Right bed\.$/u);
+    expect(await page.locator(".card > .changed").count()).toBe(1);
+    // The brief that the command makes says the same, and only it keeps the plan.
+    expect(existsSync(path.join(film, "plan.json"))).toBe(false);
+    const cards = await page.locator(".card.front dl").allTextContents();
+    await run(["brief", "july-walk", "--records", "content"], { cwd, today: "2026-07-18" });
+    const made = await readFile(path.join(cwd, "out/briefs/july-walk.html"), "utf8");
+    await page.setContent(made);
+    expect(await page.locator(".card.front dl").allTextContents()).toEqual(cards);
     await page.close();
   });
 

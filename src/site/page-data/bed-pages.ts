@@ -18,6 +18,7 @@ import { storyHtml } from "../story-html.ts";
 import { bedGrowth } from "./bed-growth.ts";
 import type { DayLines } from "./day-lines.ts";
 import { letterJumps } from "./letter-jumps.ts";
+import { pagesOnDemand } from "./on-demand.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { planOf } from "./plan.ts";
 import { plantAges } from "./plant-ages.ts";
@@ -85,7 +86,11 @@ export function bedPages(
   shown: Shown,
   weather: Weather,
 ): readonly BedPage[] {
-  return sites.flatMap((site) => site.beds.map(({ bed }) => bedPage(view, site, bed, shown, weather)));
+  return pagesOnDemand(
+    sites.flatMap((site) => site.beds.map(({ bed }) => ({ site, bed }))),
+    ({ bed: { id } }) => ({ id }),
+    ({ site, bed }): BedPage => bedPage(view, site, bed, shown, weather),
+  );
 }
 
 /** The season that runs, and those before it, the newest first. */

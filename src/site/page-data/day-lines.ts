@@ -19,20 +19,26 @@ export function dayLines({ garden, links }: View, jump: Jump): DayLines {
   const dayOf = new Map(garden.events.map(({ id, day }) => [id, day]));
   const whole = new Map<Day, LineReading[]>();
   const byBed = new Map<string, Map<Day, LineReading[]>>();
-  const add = (reading: LineReading, day: Day, beds: readonly string[]) => {
-    const places = new Set(beds);
-    for (const place of [whole, ...[...places].map((bed) => entry(byBed, bed, () => new Map<Day, LineReading[]>()))])
-      entry(place, day, () => []).push(reading);
+  const add = (reading: LineReading, day: Day, beds: Iterable<string>) => {
+    entry(whole, day, () => []).push(reading);
+    for (const bed of beds)
+      entry(
+        entry(byBed, bed, () => new Map<Day, LineReading[]>()),
+        day,
+        () => [],
+      ).push(reading);
   };
   for (const reading of garden.readings) {
     const note = notes.get(reading.place.file);
     if (note === undefined) continue;
     // A fact counts for the day it happened on, whichever day it was written down.
-    const days = Map.groupBy(reading.events, ({ day }) => day);
-    for (const [day, events] of days) {
-      const own = events.flatMap(({ id, bed, toBed }) => [bed, toBed, ...(bedsOf.get(id) ?? [])]);
-      const named = own.filter((bed) => bed !== undefined);
-      add(reading, day, named.length === 0 ? bedsAt(note, reading.place.line) : named);
+    const days = new Set(reading.events.map(({ day }) => day));
+    for (const day of days) {
+      const named = new Set<string>();
+      for (const { id, day: on, bed, toBed } of reading.events)
+        if (on === day)
+          for (const one of [bed, toBed, ...(bedsOf.get(id) ?? [])]) if (one !== undefined) named.add(one);
+      add(reading, day, named.size === 0 ? bedsAt(note, reading.place.line) : named);
     }
     if (days.size === 0) add(reading, note.day, bedsAt(note, reading.place.line));
   }
@@ -50,14 +56,17 @@ export function dayLines({ garden, links }: View, jump: Jump): DayLines {
 /** Also of those that name no bed, by the plantings they were about. */
 function bedsOfEvents(changes: Iterable<readonly Change[]>): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
-  for (const { event, bed } of [...changes].flat()) if (event !== undefined) entry(found, event, () => []).push(bed);
+  for (const ofBed of changes)
+    for (const { event, bed } of ofBed) if (event !== undefined) entry(found, event, () => []).push(bed);
   return found;
 }
 
 function entry<Key, Value>(map: Map<Key, Value>, key: Key, make: () => Value): Value {
-  const known = map.get(key) ?? make();
-  map.set(key, known);
-  return known;
+  const known = map.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  map.set(key, made);
+  return made;
 }
 
 /** The beds that a line speaks of when it names none. */

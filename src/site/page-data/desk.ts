@@ -10,7 +10,6 @@ import { sayGrowing } from "./bed-pages.ts";
 import { bedLink, byDue, fieldFollowUp, fieldTask, tasksOf } from "./field-tasks.ts";
 import { notYetShown } from "./not-yet-shown.ts";
 import { ASKED, type Jump } from "./note-pages.ts";
-import type { RecapPage } from "./recap-shapes.ts";
 import type {
   AskedLine,
   DeskFilm,
@@ -33,7 +32,7 @@ export interface DeskGiven {
   readonly briefs: readonly string[];
   readonly fieldLists: ReadonlySet<string>;
   readonly ahead: Ahead | undefined;
-  readonly recaps: readonly RecapPage[];
+  readonly recaps: readonly Link[];
   readonly naming: NamingPage;
   readonly jump: Jump;
   readonly ribbon: SeasonRibbon | undefined;
@@ -87,7 +86,7 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
       ...given.briefs.filter((name) => name !== film).map((name) => briefLink(view, name)),
       { href: links.notes, text: words.field.readNotes },
       { href: links.viewpoints, text: words.field.sameSpots },
-      ...recaps.map(({ href, name }) => ({ href, text: words.field.recapOf(name) })),
+      ...recaps.map(({ href, text }) => ({ href, text: words.field.recapOf(text) })),
     ],
     notYetShown: notYetShown(view),
     problems: problems(view, jump),

@@ -15,8 +15,8 @@ import { type DayLines, dayLines } from "./day-lines.ts";
 import { desk } from "./desk.ts";
 import { fieldFollowUp, fieldTask, tasksOf } from "./field-tasks.ts";
 import { type Jump, jumpsOf, notePages, notesOfBed, notesPage } from "./note-pages.ts";
-import { once, onDemand } from "./on-demand.ts";
-import { recapPages } from "./recap-pages.ts";
+import { once, onDemand, pagesOnDemand } from "./on-demand.ts";
+import { recapLinks, recapPages } from "./recap-pages.ts";
 import { seasonRibbon } from "./ribbon/season-ribbon.ts";
 import type { FieldBedPage, FieldSite } from "./shapes.ts";
 import { saySource } from "./sources.ts";
@@ -50,7 +50,6 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
   const { photos, comparisons = new Map(), weather = noWeather, lapses = [], workbench } = given;
   // Field pages are opened on a phone or from a stick, never below somebody else's path.
   const view = viewGarden(garden, today, "/", photos, comparisons, { lapses, isPrivate: true });
-  const recaps = once(() => recapPages(view, weather, true));
   const notes = once(() => notePages(view, workbench?.stateOf));
   const naming = once(() => namingPage(view, workbench?.stateBeside));
   const jump = once(() => jumpsOf(view));
@@ -68,21 +67,25 @@ export function fieldSite(garden: Garden, today: Day, given: FieldGiven): FieldS
         briefs: given.briefs ?? [],
         fieldLists: new Set(given.fieldLists),
         ahead: given.ahead?.(),
-        recaps: recaps(),
+        recaps: recapLinks(view),
         naming: naming(),
         jump: jump(),
         ribbon: seasonRibbon(view, seasonOf(today, garden.settings.seasonStarts), weather, written()),
         stateOf: workbench?.stateOf,
       }),
     bedPages: () =>
-      bedsInOrder(view).map((bed) => ({
-        ...fieldBed(view, bed, { weather, jump: jump(), written: written() }),
-        live: workbench === undefined ? undefined : liveBed(view, bed),
-      })),
+      pagesOnDemand(
+        bedsInOrder(view),
+        ({ id }) => ({ id }),
+        (bed): FieldBedPage => ({
+          ...fieldBed(view, bed, { weather, jump: jump(), written: written() }),
+          live: workbench === undefined ? undefined : liveBed(view, bed),
+        }),
+      ),
     thenAndNow: () => thenAndNowPages(view),
     viewpoints: () => viewpointPages(view, (bed) => isPrivateBed(view, bed)),
     naming,
-    recaps,
+    recaps: () => recapPages(view, weather, true),
     notes: () => notesPage(view, notes()),
     notePages: notes,
   });

@@ -1,8 +1,9 @@
 /** A page for each note: every line with what it is taken to say beside it; and the list of them. */
 import type { LineReading, Note, Problem } from "../../model.ts";
-import { type Names, namesOfGarden, printEvent } from "../../records/index.ts";
+import { type Names, printEvent } from "../../records/index.ts";
 import { TAP_SCRIPT } from "../workbench-files.ts";
 import type { FieldNotePage, FieldNotesPage, NoteLine } from "./note-shapes.ts";
+import { pagesOnDemand } from "./on-demand.ts";
 import type { Link, RecordLine } from "./shapes.ts";
 import type { View } from "./view.ts";
 
@@ -11,14 +12,14 @@ const LATEST = 12;
 
 /** Newest first. `stateOf` says what stands in a file while somebody can write there; without it questions only show. */
 export function notePages(view: View, stateOf?: (file: string) => string): readonly FieldNotePage[] {
-  const names = namesOfGarden(view.garden);
+  const names = view.names();
   const readings = Map.groupBy(view.garden.readings, ({ place }) => place.file);
   const problems = Map.groupBy(
     // A question stands at its line anyway.
     view.garden.problems.filter(({ rule }) => rule !== ASKED),
     ({ file }) => file,
   );
-  return view.garden.notes.toReversed().map((note) => {
+  const pageOf = (note: Note): FieldNotePage => {
     const { file } = note.place;
     const bare = linesOf(note, readings.get(file) ?? [], names, view);
     const state = bare.some(({ as }) => as === "question") ? stateOf?.(file) : undefined;
@@ -40,7 +41,8 @@ export function notePages(view: View, stateOf?: (file: string) => string): reado
       answering: stateOf === undefined ? undefined : view.links.home + TAP_SCRIPT,
       wrong: rest.map(sayWrong),
     };
-  });
+  };
+  return pagesOnDemand(view.garden.notes.toReversed(), ({ id }) => ({ id: addressOfNote(id) }), pageOf);
 }
 
 /** The rule by which a question is a problem too. */
@@ -65,7 +67,7 @@ function sayWrong({ what, fix }: Problem): string {
 export type Jump = (file: string, line: number) => RecordLine;
 
 export function jumpsOf(view: View): Jump {
-  const names = namesOfGarden(view.garden);
+  const names = view.names();
   const readings = Map.groupBy(view.garden.readings, ({ place }) => place.file);
   const notes = new Map(view.garden.notes.map((note) => [note.place.file, note]));
   const numbers = new Map<string, readonly number[]>();

@@ -4,7 +4,14 @@ import type { Weather } from "../../almanac/index.ts";
 import { type Season, seasonOf } from "../../garden/index.ts";
 import { capital, digits, groundUnit, type Locale, localeOf, sayFromGround } from "../../language/index.ts";
 import type { Day, EventKind, GardenSettings } from "../../model.ts";
-import { makeRecapCards, type Recap, type RecapPoint, type ResultRow, type Segment } from "../../season/index.ts";
+import {
+  makeRecapCards,
+  type Recap,
+  type RecapPoint,
+  type ResultRow,
+  recapName,
+  type Segment,
+} from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { unbroken } from "../unbroken.ts";
 import { siteWords, type Words } from "../words/index.ts";
@@ -12,6 +19,7 @@ import { calendarCharts, heatChart, weekChart } from "./recap-charts.ts";
 import type { ChartFigure, DataTable, RecapNote, RecapPage, RecapPictures, RecapSection } from "./recap-shapes.ts";
 import { threadOf } from "./recap-threads.ts";
 import { seasonRibbon } from "./ribbon/season-ribbon.ts";
+import type { Link } from "./shapes.ts";
 import { trialCharts } from "./trial-charts.ts";
 import type { View } from "./view.ts";
 
@@ -26,6 +34,15 @@ export function recapPages(view: View, weather: Weather, isPrivate: boolean): re
       threads: cards.cards.map((card) => threadOf(card, view, season)),
     };
   });
+}
+
+/** Ways to the same pages, for where only their names are told. */
+export function recapLinks(view: View): readonly Link[] {
+  const { recap } = view.words;
+  return seasonsWithFigures(view).map((season) => ({
+    href: view.links.recap(recapName(season)),
+    text: season.to <= view.today ? season.label : recap.soFar(season.label),
+  }));
 }
 
 const NEWS: ReadonlySet<EventKind> = new Set(["picked", "planted", "sowed"]);

@@ -1,7 +1,7 @@
 /** Photos of which nobody knows yet what they are of: no variety, no spot of a bed, no caption. */
 import { bookOf } from "../../garden/index.ts";
 import type { Day } from "../../model.ts";
-import { namesOfGarden, sidecarFile } from "../../records/index.ts";
+import { sidecarFile } from "../../records/index.ts";
 import { living } from "../../timeline/index.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import type { NamingPage } from "./shapes.ts";
@@ -54,7 +54,7 @@ function notedOn({ garden }: View, day: Day): readonly (string | undefined)[] {
 }
 
 /** The title, where that leads to this variety alone; else the name of its file. */
-function nameOf({ garden }: View, id: string): string {
+function nameOf({ garden, names }: View, id: string): string {
   const title = garden.varieties.get(id)?.title ?? id;
-  return namesOfGarden(garden).find("variety", title) === id ? title : id;
+  return names().find("variety", title) === id ? title : id;
 }

@@ -9,6 +9,7 @@ import type { PerPlant } from "../../season/index.ts";
 import { storyHtml } from "../story-html.ts";
 import { heightsIn } from "./bed-growth.ts";
 import { notebooks } from "./notebook.ts";
+import { pagesOnDemand } from "./on-demand.ts";
 import { sayPlanting } from "./planting-words.ts";
 import { platePhotos } from "./plate-photos.ts";
 import type { GrownHere, VarietyPage } from "./shapes.ts";
@@ -26,15 +27,17 @@ export type Yields = ReadonlyMap<string, ReadonlyMap<number, PerPlant>>;
 
 export function varietyPages(view: View, shown: Shown, harvests: Harvests, yields: Yields): readonly VarietyPage[] {
   const notes = notebooks(view.garden);
-  return [...view.garden.varieties.values()]
-    .sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1))
-    .map((variety) => ({
+  return pagesOnDemand(
+    [...view.garden.varieties.values()].sort((a, b) => view.compare(a.title, b.title) || (a.id < b.id ? -1 : 1)),
+    ({ id }) => ({ id }),
+    (variety): VarietyPage => ({
       ...varietyPage(view, variety, shown, {
         picked: harvests.get(variety.id) ?? new Map(),
         yields: yields.get(variety.id) ?? new Map(),
       }),
       notes: notes.get(variety.id) ?? [],
-    }));
+    }),
+  );
 }
 
 function varietyPage(

@@ -6,11 +6,13 @@ import { type Locale, localeOf } from "../../language/index.ts";
 import type { Bed, BedState, Day, Episode, Garden, GrowthSeries, NurseryLot, Planting } from "../../model.ts";
 import { compare } from "../../order.ts";
 import { coverSeries, heightSeries, type PublishedPhoto, type TimeLapse } from "../../photos/index.ts";
+import { type Names, namesOfGarden } from "../../records/index.ts";
 import { living } from "../../timeline/index.ts";
 import { lapsesOf } from "../time-lapses.ts";
 import { siteWords, type Words } from "../words/index.ts";
 import { type ComparisonBook, comparisonBook } from "./comparison-book.ts";
 import { type Links, linksBelow } from "./links.ts";
+import { once } from "./on-demand.ts";
 import { type PictureBook, pictureBook } from "./pictures.ts";
 
 export interface View {
@@ -41,6 +43,8 @@ export interface View {
   readonly waitingLots: ReadonlyMap<string, NurseryLot>;
   /** Varieties never grown here before this season. */
   readonly newVarieties: ReadonlySet<string>;
+  /** What the garden's names lead to, only to be asked; made when it is first wanted. */
+  names(): Names;
   /** Names in the garden's own alphabetical order. */
   compare(a: string, b: string): number;
 }
@@ -91,6 +95,7 @@ export function viewGarden(
       ),
     ),
     newVarieties: new Set([...garden.varieties.keys()].filter((variety) => isNewToGarden(garden, variety, today))),
+    names: once(() => namesOfGarden(garden)),
     compare: (a, b) => collator.compare(a, b) || compare(a, b),
   };
 }

@@ -167,7 +167,7 @@ export function showWriting(
       change({ line: line.value });
     });
   }
-  if (more !== null) onTap("more", () => showMore(more.hidden));
+  if (more !== null) onTap("more", () => showMore(more.hidden === true));
   day.addEventListener("change", () => {
     change({ day: day.value === "" || day.value === dayOf(new Date()) ? undefined : day.value });
     show();
