@@ -17,6 +17,7 @@ export const feasts: readonly Feast[] = [
   { name: "valentine'?s(?: day)?", inYear: on(2, 14) },
   { name: "(?:st|saint) david'?s day", inYear: on(3, 1) },
   { name: "(?:(?:st|saint) patrick'?s|paddy'?s|patrick'?s) day", inYear: on(3, 17) },
+  { name: "republic day", inYear: on(1, 26) },
   { name: "anzac day", inYear: on(4, 25) },
   { name: "midsummer(?:'?s)?(?: day)?", inYear: on(6, 24) },
   { name: "(?:fourth|4th) of july", inYear: on(7, 4) },
@@ -32,9 +33,29 @@ export const feasts: readonly Feast[] = [
   { name: "whitsun|pentecost", inYear: (year) => addDays(easter(year), 49) },
 ];
 
+/** The last time that the feast with which words begin was on or before a day, and how many words it takes. */
+export function lastFeast(
+  words: readonly string[],
+  to: Day,
+): { readonly day: Day; readonly words: number } | undefined {
+  for (let length = Math.min(4, words.length); length > 0; length -= 1) {
+    const feast = feastNamed(words.slice(0, length).join(" "));
+    if (feast === undefined) continue;
+    const day = feast.inYear(yearOf(to));
+    return { day: day <= to ? day : feast.inYear(yearOf(to) - 1), words: length };
+  }
+  return undefined;
+}
+
+const patterns = feasts.map((feast) => ({ ...feast, whole: new RegExp(`^(?:${feast.name})$`, "i") }));
+
+function feastNamed(written: string): Feast | undefined {
+  return patterns.find(({ whole }) => whole.test(written));
+}
+
 /** The first time it is on or after a day; the feast as it was written. */
 export function nextFeast(written: string, from: Day): Day | undefined {
-  const feast = feasts.find(({ name }) => new RegExp(`^(?:${name})$`, "i").test(written));
+  const feast = feastNamed(written);
   if (feast === undefined) return undefined;
   const day = feast.inYear(yearOf(from));
   return day < from ? feast.inYear(yearOf(from) + 1) : day;

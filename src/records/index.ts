@@ -7,6 +7,7 @@ export { crops, pieceOf } from "./crops.ts";
 export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
+export { lastFeast } from "./feasts.ts";
 export { asideEnding, clipEnding, photoEnding, rawEnding, textEnding } from "./file-names.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
 export { type Word, wordsOf } from "./line-words.ts";

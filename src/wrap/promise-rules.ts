@@ -77,7 +77,8 @@ export function dueOf(text: string, { day, southern }: Spoken): Day | undefined 
   const after = dueDay(text.slice(begins), day, southern)?.day;
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
-  if (/ and $/.test(before)) return undefined;
+  // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
+  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, southern)?.day : undefined;
   const opening = dueDay(before, day, southern);
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".
