@@ -1,5 +1,5 @@
 /** Days that people reckon by without a date: feasts on fixed days, and those that go by Easter. */
-import { addDays, dayOf, yearOf } from "../calendar.ts";
+import { addDays, dayOf, weekday, yearOf } from "../calendar.ts";
 import type { Day } from "../model.ts";
 
 interface Feast {
@@ -10,6 +10,12 @@ interface Feast {
 
 const on = (month: number, date: number) => (year: number) => dayOf(year, month, date) as Day;
 
+/** The first, second … Monday of a month. */
+function mondayOf(year: number, month: number, which: number): Day {
+  const first = dayOf(year, month, 1) as Day;
+  return addDays(first, ((8 - weekday(first)) % 7) + 7 * (which - 1));
+}
+
 export const feasts: readonly Feast[] = [
   { name: "new year", inYear: on(1, 1) },
   { name: "burns night", inYear: on(1, 25) },
@@ -18,9 +24,12 @@ export const feasts: readonly Feast[] = [
   { name: "(?:st|saint) david'?s day", inYear: on(3, 1) },
   { name: "(?:(?:st|saint) patrick'?s|paddy'?s|patrick'?s) day", inYear: on(3, 17) },
   { name: "republic day", inYear: on(1, 26) },
+  { name: "may bank holiday", inYear: (year) => mondayOf(year, 5, 1) },
   { name: "anzac day", inYear: on(4, 25) },
   { name: "midsummer(?:'?s)?(?: day)?", inYear: on(6, 24) },
   { name: "(?:fourth|4th) of july", inYear: on(7, 4) },
+  // New Zealand's, from Saturday on; elsewhere nobody says it so.
+  { name: "labour weekend", inYear: (year) => addDays(mondayOf(year, 10, 4), -2) },
   { name: "hallowe'?en", inYear: on(10, 31) },
   { name: "bonfire night|guy fawkes(?: night)?", inYear: on(11, 5) },
   { name: "boxing day", inYear: on(12, 26) },

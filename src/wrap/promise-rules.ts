@@ -66,7 +66,7 @@ function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefi
 
 /** Where the words of commitment begin. */
 const commitment =
-  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|i am|we're|we are) going to\b|\b(?:yet|still (?:have|need|want)|have still(?: got)?|remind me) to\b/;
+  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|i am|we're|we are) going to\b|\b(?:yet|still (?:have|need|want)|have still(?: got)?|remind me) to\b|\b(?:those|these|they) go (?:in|out)\b/;
 
 /**
  * The first time said after the commitment; before it only what opens the statement counts: "come July I'll", not "I want

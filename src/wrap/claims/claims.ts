@@ -56,9 +56,9 @@ export function claimsOf(check: Check): readonly Claim[] {
   return found.sort((a, b) => a.from - b.from);
 }
 
-/** "a metre twenty" */
+/** "a metre twenty", "a kilo and fifty grams" */
 function oneMetre(plain: readonly string[], at: number): SpokenNumber | undefined {
-  return plain[at] === "a" && /^(?:met(?:re|er)|foot)$/.test(plain[at + 1] ?? "")
+  return plain[at] === "a" && /^(?:met(?:re|er)|foot|kilo|pound)$/.test(plain[at + 1] ?? "")
     ? { value: 1, end: at + 1 }
     : undefined;
 }
@@ -84,7 +84,10 @@ function isTakenBack(check: Check, to: number): boolean {
 
 /** Told of another year, thought of, or asked: held against nothing. */
 function isOfAnother(check: Check, { kind, from, to }: Claim): boolean {
-  const text = check.plain.slice(breathBefore(check, from, 12), breathAfter(check, to, 8)).join(" ");
+  const text = check.plain
+    .slice(breathBefore(check, from, 12), breathAfter(check, to, 8))
+    .join(" ")
+    .replace(/\b(?:was|were) (?:i|we) going to\b/, "");
   // When things began, and where they came from, is told of years gone by too.
   const said =
     kind === "source" || kind === "day"
@@ -112,6 +115,15 @@ const units: ReadonlyMap<string, readonly [AmountUnit, number]> = new Map(
   ).flatMap(([words, unit, worth]) => words.split(" ").map((word) => [word, [unit, worth]] as const)),
 );
 
+/** "a kilo and fifty grams" is one amount. */
+function andGrams(plain: readonly string[], end: number, unit: AmountUnit, worth: number): SpokenNumber | undefined {
+  if (unit !== "g" || worth !== 1000 || plain[end] !== "and") return undefined;
+  const more = spokenNumber(plain, end + 1);
+  return more !== undefined && /^(?:g|grams?)$/.test(plain[more.end] ?? "")
+    ? { value: more.value, end: more.end + 1 }
+    : undefined;
+}
+
 const lengths: ReadonlyMap<string, number> = new Map([
   ...["metre", "metres", "meter", "meters"].map((word) => [word, 100] as const),
   ...["centimetre", "centimetres", "centimeter", "centimeters", "cm", "centi", "cents"].map(
@@ -131,11 +143,14 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   const amount = units.get(next);
   if (amount !== undefined) {
     if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
-    const subject = subjectAt(check, at, number.end + 1);
+    const more = andGrams(plain, number.end + 1, ...amount);
+    // "A kilo", "a kilo and a bit": nobody weighed it.
+    if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
+    const to = more?.end ?? number.end + 1;
+    const subject = subjectAt(check, at, to);
     if (subject === undefined) return [];
-    return [
-      { kind: "amount", subject, from: at, to: number.end + 1, value: number.value * amount[1], unit: amount[0] },
-    ];
+    const value = number.value * amount[1] + (more?.value ?? 0);
+    return [{ kind: "amount", subject, from: at, to, value, unit: amount[0] }];
   }
   const long = lengths.get(next);
   if (long !== undefined) return heightClaim(check, at, number, long);
@@ -198,16 +213,24 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const next = plain[end] ?? "";
   // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (
-    /^(?:row|rows|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(before)
+    /^(?:row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
+      before,
+    )
   )
     return [];
   const isRun = words[at - 1]?.mark === "" && spokenNumber(plain, at - 1)?.end === at;
+  if (isShare(check, at)) return [];
   if (isRun || spokenNumber(plain, end) !== undefined) return [];
   const subject = (() => {
     const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
     const between = behind === undefined ? [] : plain.slice(end, behind.from);
+    const isOfTheOneBefore =
+      !film.speech.punctuated &&
+      between[0] === "and" &&
+      (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
     if (
       behind !== undefined &&
+      !isOfTheOneBefore &&
       between.length <= 4 &&
       isOneBreath(check, at, behind.from) &&
       between.every((word) => beside.test(word)) &&
@@ -246,6 +269,11 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
       ];
 }
 
+/** "I'm giving three of them the tonic and three of them nothing": some, and not how many there are. */
+function isShare(check: Check, at: number): boolean {
+  return /\b(?:giving|trying|leaving|treating)\b/.test(check.plain.slice(breathBefore(check, at, 12), at).join(" "));
+}
+
 const plantNouns =
   /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seeds|seedlings|cloves|sets)$/;
 const beside =
@@ -257,7 +285,7 @@ const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
     "bought",
   ],
   [
-    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
+    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b(?! (?:first|\d|two|three|four|five|six|seven|eight|nine|ten|a lot|about|nearly))|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
     "given",
   ],
   [
@@ -286,7 +314,7 @@ function standing(check: Check): readonly Claim[] {
   const { plain, subjects } = check;
   return subjects.flatMap((subject): readonly Claim[] => {
     if (subject.variety === undefined || subject.confidence < SURE) return [];
-    const before = plain.slice(Math.max(0, subject.from - 4), subject.from).join(" ");
+    const before = plain.slice(Math.max(0, subject.from - 7), subject.from).join(" ");
     if (
       !/\b(?:thats|that is|this is|this ones|(?:these|those) ones(?: here)?(?: \w+){0,2} (?:is|are)|here is|heres|these are|in here|here are|these ones are|and here the)(?: the| a| my| our)?$/.test(
         before,

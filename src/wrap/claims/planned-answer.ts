@@ -226,7 +226,7 @@ export function firstAbout(
 
 // ----------------------------------------------------------------------------------------------------------- kept back
 
-const keeping =
+export const keeping =
   /\b(?:not (?:going|showing|filming|for the)|wont (?:be )?(?:show|go|film)\w*|you cant come in|not that side|keep that one|leave that one out)\b/;
 /** Words around a bed's name in which it is said that it is not shown. */
 const KEPT_NEAR = 14;

@@ -1,5 +1,6 @@
 /** Which plants a number, a time or a word is about: those named right behind it in the same breath, else those last named at the stop. */
 import { type Check, SURE } from "../fact-check.ts";
+import { spokenNumber } from "../spoken-numbers.ts";
 import { isCompared, type Subject } from "../spoken-subjects.ts";
 import { firstFrom } from "../word-ranges.ts";
 
@@ -17,6 +18,7 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
     ahead !== undefined &&
     ahead.from - to <= AHEAD &&
     isOneBreath(check, from, ahead.from) &&
+    !check.plain.slice(to, ahead.from).some((_, at, all) => spokenNumber(all, at) !== undefined) &&
     /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? "")
   )
     return sure(ahead);
