@@ -90,13 +90,18 @@ function noticeTold(wanted: Wanted, { noticesSpoken }: Wrap): string | undefined
   return best === undefined ? undefined : best.one.spoken === undefined ? "missed" : "said";
 }
 
+/** Words that say of what kind a thing is, and not what it is of. */
+const ordinary = new Set(
+  "new this year first the and was were planted sown put picking harvested cut with since trouble lost".split(" "),
+);
+
 function alike(one: string, other: string): number {
   const words = (text: string) =>
     new Set(
       text
         .split(/[^\p{L}\p{N}'’]+/u)
         .map(plainWord)
-        .filter((word) => word.length > 2)
+        .filter((word) => word.length > 2 && !ordinary.has(word))
         .map((word) => word.replace(/s$/, "")),
     );
   const there = words(other);

@@ -2,6 +2,7 @@
 import type { PlannedTour } from "../../src/model.ts";
 import type { Wrap } from "../../src/wrap/index.ts";
 import { nothing, type Score, sum } from "../mis-hearing/hearing-scores.ts";
+import { chapterTitles } from "./chapter-scores.ts";
 import { plannedAgainst, type Wanted } from "./planned-scores.ts";
 
 interface Span {
@@ -24,11 +25,17 @@ export interface FilmLabels {
   readonly episode: string;
   readonly day: string;
   readonly stops: readonly { readonly bed: string | null; readonly at: number }[];
-  readonly chapters: readonly { readonly at: number; readonly title: string; readonly also: readonly string[] }[];
+  readonly chapters: readonly {
+    readonly bed?: string | null;
+    readonly at: number;
+    readonly title: string;
+    readonly also: readonly string[];
+  }[];
   readonly names: readonly {
     readonly at: number;
     readonly kind: string;
     readonly id: string | null;
+    readonly right: string;
     readonly said: string;
     readonly heard: string;
     readonly mangled: boolean;
@@ -122,6 +129,10 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, brief: PlannedTour, a
     if (!found.has(span)) misses.push(`contradicted: ${span.said} | ${JSON.stringify(span.records)}`);
   }
 
+  for (const { fit, title } of chapterTitles(labels, wrap)) {
+    add("chapter titles fit to publish", fit ? { right: 1 } : { wrong: 1 });
+    if (!fit) misses.push(`chapter: ${title}`);
+  }
   for (const { wanted, isSaid, told, isToldSaid, isPutOff } of plannedAgainst(labels.wanted, wrap, brief)) {
     const right = isSaid === isToldSaid;
     add("planned: said or not said", right ? { right: 1 } : { wrong: 1 });

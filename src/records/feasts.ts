@@ -1,5 +1,5 @@
 /** Days that people reckon by without a date: feasts on fixed days, and those that go by Easter. */
-import { addDays, dayOf, yearOf } from "../calendar.ts";
+import { addDays, dayOf, weekday, yearOf } from "../calendar.ts";
 import type { Day } from "../model.ts";
 
 interface Feast {
@@ -10,6 +10,12 @@ interface Feast {
 
 const on = (month: number, date: number) => (year: number) => dayOf(year, month, date) as Day;
 
+/** The first, second … Monday of a month. */
+function mondayOf(year: number, month: number, which: number): Day {
+  const first = dayOf(year, month, 1) as Day;
+  return addDays(first, ((8 - weekday(first)) % 7) + 7 * (which - 1));
+}
+
 export const feasts: readonly Feast[] = [
   { name: "new year", inYear: on(1, 1) },
   { name: "burns night", inYear: on(1, 25) },
@@ -17,9 +23,13 @@ export const feasts: readonly Feast[] = [
   { name: "valentine'?s(?: day)?", inYear: on(2, 14) },
   { name: "(?:st|saint) david'?s day", inYear: on(3, 1) },
   { name: "(?:(?:st|saint) patrick'?s|paddy'?s|patrick'?s) day", inYear: on(3, 17) },
+  { name: "republic day", inYear: on(1, 26) },
+  { name: "may bank holiday", inYear: (year) => mondayOf(year, 5, 1) },
   { name: "anzac day", inYear: on(4, 25) },
   { name: "midsummer(?:'?s)?(?: day)?", inYear: on(6, 24) },
   { name: "(?:fourth|4th) of july", inYear: on(7, 4) },
+  // New Zealand's, from Saturday on; elsewhere nobody says it so.
+  { name: "labour weekend", inYear: (year) => addDays(mondayOf(year, 10, 4), -2) },
   { name: "hallowe'?en", inYear: on(10, 31) },
   { name: "bonfire night|guy fawkes(?: night)?", inYear: on(11, 5) },
   { name: "boxing day", inYear: on(12, 26) },
@@ -32,9 +42,47 @@ export const feasts: readonly Feast[] = [
   { name: "whitsun|pentecost", inYear: (year) => addDays(easter(year), 49) },
 ];
 
+const feastWords = new Set(
+  feasts.flatMap(({ name }) =>
+    name
+      .replaceAll("'?", "")
+      .split(/[^a-z0-9]+/)
+      .map(withoutS),
+  ),
+);
+
+/** Whether a feast may be called by words of which this is one; true of a few that no feast begins with. */
+export function isOfFeast(word: string): boolean {
+  return feastWords.has(withoutS(word.replace("'", "")));
+}
+
+function withoutS(word: string): string {
+  return word.replace(/s$/, "");
+}
+
+/** The last time that the feast with which words begin was on or before a day, and how many words it takes. */
+export function lastFeast(
+  words: readonly string[],
+  to: Day,
+): { readonly day: Day; readonly words: number } | undefined {
+  for (let length = Math.min(4, words.length); length > 0; length -= 1) {
+    const feast = feastNamed(words.slice(0, length).join(" "));
+    if (feast === undefined) continue;
+    const day = feast.inYear(yearOf(to));
+    return { day: day <= to ? day : feast.inYear(yearOf(to) - 1), words: length };
+  }
+  return undefined;
+}
+
+const patterns = feasts.map((feast) => ({ ...feast, whole: new RegExp(`^(?:${feast.name})$`, "i") }));
+
+function feastNamed(written: string): Feast | undefined {
+  return patterns.find(({ whole }) => whole.test(written));
+}
+
 /** The first time it is on or after a day; the feast as it was written. */
 export function nextFeast(written: string, from: Day): Day | undefined {
-  const feast = feasts.find(({ name }) => new RegExp(`^(?:${name})$`, "i").test(written));
+  const feast = feastNamed(written);
   if (feast === undefined) return undefined;
   const day = feast.inYear(yearOf(from));
   return day < from ? feast.inYear(yearOf(from) + 1) : day;

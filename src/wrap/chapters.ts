@@ -6,6 +6,7 @@ import { cropOf } from "../crop-of.ts";
 import { capital, cropName, sayList } from "../language/index.ts";
 import type { Garden } from "../model.ts";
 import { chapterWords } from "./chapter-words.ts";
+import { keeping } from "./claims/planned-answer.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import type { Word } from "./spoken-words.ts";
@@ -28,7 +29,13 @@ export interface ChapterList {
 
 export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): ChapterList {
   const end = film.speech.end;
-  const parts = longEnough(joinSame(stretches, end), end);
+  const parts = longEnough(
+    joinSame(
+      stretches.map((one) => asShown(one, film)),
+      end,
+    ),
+    end,
+  );
   if (parts.length < FEWEST) {
     const found =
       parts.length === 0 ? "nothing was heard in it" : `this film has ${parts.length === 1 ? "one part" : "two parts"}`;
@@ -56,6 +63,17 @@ interface Part {
   readonly from: number;
   readonly to: number;
 }
+
+/** A bed of which it is said that nobody goes there has no chapter. */
+function asShown(stretch: Stretch, { speech: { words } }: FilmHeard): Stretch {
+  const { bed, from, to } = stretch;
+  if (bed === undefined || to - from > KEPT_BACK) return stretch;
+  const said = words.slice(from, to).map(({ plain }) => plain);
+  return keeping.test(said.join(" ")) ? { ...stretch, bed: undefined } : stretch;
+}
+
+/** Words in which a bed is passed by. */
+const KEPT_BACK = 60;
 
 /** Neighbours at one bed become one; what lies between beds belongs to the bed before it. */
 function joinSame(stretches: readonly Stretch[], end: number): Part[] {
@@ -103,49 +121,70 @@ function nameOf(part: Part, index: number, count: number, film: FilmHeard): stri
   const bed = film.day.garden.beds.get(part.bed);
   if (bed?.private === true) return capital(sayList(subjects(part, film, "").slice(0, 2))) || words.anotherBed;
   const title = bed?.title ?? part.bed;
+  const all = subjects(part, film, title);
   for (const most of [2, 1]) {
-    const about = subjects(part, film, title).slice(0, most);
+    const about = all.slice(0, most);
     const name = about.length === 0 ? title : `${title}: ${sayList(about)}`;
     if (name.length <= LONGEST_NAME) return name;
   }
   return title;
 }
 
-/** What is talked about most in a part: crops, single varieties of them, gear; not what the bed's name says already. */
-function subjects({ bed, from, to }: Part, { day, names, speech }: FilmHeard, title: string): readonly string[] {
-  const { garden } = day;
-  const { gear: sayGear } = chapterWords;
+/**
+ * What is talked about most in a part: crops, by the name of a sort where the crop's own is never said or is the bed's; gear only
+ * where no plant is spoken of.
+ */
+function subjects(part: Part, film: FilmHeard, title: string): readonly string[] {
+  const { garden } = film.day;
+  const heardHere = inWords(film.names, (heard) => heard.from, part.from, part.to);
+  const { counts, said } = plantsTold(part, film);
   const inTitle = title.toLowerCase();
-  const counts = new Map<string, number>();
-  const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
-  const heardHere = inWords(names, (heard) => heard.from, from, to);
-  for (const heard of heardHere) {
-    const { kind, record } = heard.name;
-    if (kind === "gear" && garden.gear.get(record)?.private !== true) {
-      const gear = garden.gear.get(record)?.title;
-      if (gear !== undefined) add(sayGear(gear), 1.5);
-    }
-    const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
+  const sorts = new Map<string | undefined, string[]>();
+  for (const { name } of heardHere) {
+    const variety = name.kind === "variety" ? garden.varieties.get(name.record) : undefined;
     if (variety === undefined || variety.private) continue;
     const crop = cropOf(garden, variety);
-    add(crop === undefined ? variety.title : cropName(crop), heard.name.beds.has(bed ?? "") ? 2 : 0.5);
+    const key = crop === undefined ? variety.title : cropName(crop);
+    const known = sorts.get(key) ?? [];
+    if (!known.includes(variety.title)) sorts.set(key, [...known, variety.title]);
+  }
+  const told = [...counts]
+    .sort((a, b) => b[1] - a[1])
+    .flatMap(([crop]) => {
+      const isOwn = inTitle.includes(singular(crop));
+      return isOwn || !said.has(crop) ? (sorts.get(crop) ?? (isOwn ? [] : [crop])) : [crop];
+    });
+  if (told.length > 0 || counts.size > 0) return told;
+  const gear = heardHere.flatMap(({ name: { kind, record } }) => {
+    const own = kind === "gear" ? garden.gear.get(record) : undefined;
+    return own === undefined || own.private ? [] : [chapterWords.gear(own.title)];
+  });
+  return [...new Set(gear)];
+}
+
+/** How much each crop is spoken of, and which by a name of its own. */
+function plantsTold(
+  { bed, from, to }: Part,
+  { day: { garden }, names, speech }: FilmHeard,
+): { readonly counts: ReadonlyMap<string, number>; readonly said: ReadonlySet<string> } {
+  const counts = new Map<string, number>();
+  const said = new Set<string>();
+  const add = (subject: string, weight: number) => counts.set(subject, (counts.get(subject) ?? 0) + weight);
+  for (const { name } of inWords(names, (heard) => heard.from, from, to)) {
+    const variety = name.kind === "variety" ? garden.varieties.get(name.record) : undefined;
+    if (variety === undefined || variety.private) continue;
+    const crop = cropOf(garden, variety);
+    add(crop === undefined ? variety.title : cropName(crop), name.beds.has(bed ?? "") ? 2 : 0.5);
   }
   const crops = cropNames(garden);
   for (let at = from; at < to; at += 1) {
     const [word, next] = [(speech.words[at] as Word).plain, speech.words[at + 1]?.plain ?? ""];
     const crop = crops.get(`${word} ${next}`) ?? crops.get(word);
-    if (crop !== undefined) add(crop, 1);
+    if (crop === undefined) continue;
+    add(crop, 1);
+    said.add(crop);
   }
-  const told = [...counts]
-    .filter(([subject]) => !inTitle.includes(singular(subject)))
-    .sort((a, b) => b[1] - a[1])
-    .map(([subject]) => subject);
-  // "Tomato Pots" says tomatoes already; which ones it does not.
-  const titles = heardHere.flatMap(({ name: { kind, record } }) => {
-    const variety = kind === "variety" ? garden.varieties.get(record) : undefined;
-    return variety === undefined || variety.private ? [] : [variety.title];
-  });
-  return told.length > 0 ? told : [...new Set(titles)];
+  return { counts, said };
 }
 
 const cropNamesOf = new WeakMap<Garden["crops"], ReadonlyMap<string, string>>();

@@ -12,8 +12,9 @@ import { moment } from "./moments.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { subjectsOf } from "./spoken-subjects.ts";
 import type { Word } from "./spoken-words.ts";
-import type { Stretch } from "./stops-heard.ts";
-import type { Coverage, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
+import { isGuess, type Stretch } from "./stops-heard.ts";
+import { inWords } from "./word-ranges.ts";
+import type { Coverage, Covered, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
 
 type PlannedStop = PlannedTour["stops"][number];
 
@@ -40,19 +41,33 @@ export function coverageOf(request: CoverageRequest): Coverage {
   const things = planned.flatMap((stop) => stop.show.map((point) => thing(point, stop, asked, filming)));
   const shots = filming === undefined ? [] : shotsFilmed(planned, filming);
   const shown = new Set(stretches.flatMap(({ bed }) => (bed === undefined ? [] : [bed])));
-  const bedsMissed = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
+  const unheard = isSilent ? [] : plan.filter((bed) => !shown.has(bed));
+  const perhapsShown = unheard.filter((bed) => isPerhapsShown(bed, film));
+  const bedsMissed = unheard.filter((bed) => !perhapsShown.includes(bed));
   // Of a bed that was not shown at all one line says so.
   const reshoot = reshoots(shots, things).filter(({ what, bed }) => what !== "not filmed" || !bedsMissed.includes(bed));
   return {
     things,
     shots,
     bedsMissed,
+    perhapsShown,
     unplanned: unplanned(request),
     named: varietiesNamed(film, stretches),
     neverNamed: isSilent ? [] : neverNamed(film, shown),
     reshoot,
     toPickUp: toPickUp(things, reshoot, film, bedsMissed),
   };
+}
+
+/** Whether anything in a stretch that is only guessed at speaks for the bed. */
+function isPerhapsShown(bed: string, { turns, places }: FilmHeard): boolean {
+  return turns
+    .filter(isGuess)
+    .some(
+      (turn) =>
+        turn.bed === bed ||
+        inWords(places, ({ word }) => word, turn.from, turn.to).some(({ beds }) => (beds.get(bed) ?? 0) > 0),
+    );
 }
 
 // ------------------------------------------------------------------------------------------------------------ planned
@@ -148,9 +163,14 @@ function toPickUp(
   const title = (bed: string) => day.garden.beds.get(bed)?.title ?? bed;
   const missedBeds = bedsMissed.length === 0 ? [] : [`Not shown at all: ${sayList(bedsMissed.map(title))}.`];
   const again = new Set(reshoot.map(({ key }) => key));
-  const missed = things.filter(
-    ({ covered: how, level, bed, key }) =>
-      how === "missed" && level !== "could" && !bedsMissed.includes(bed) && !again.has(key),
+  const open = things.filter(
+    ({ level, bed, key }) => level !== "could" && !bedsMissed.includes(bed) && !again.has(key),
   );
-  return [...missedBeds, ...missed.map(({ text, bed, id }) => fullStop(`${title(bed)}, ${id}: ${text}`))];
+  const still = (how: Covered, words: string) =>
+    open
+      .filter(({ covered }) => covered === how)
+      .map(({ text, bed, id, time }) =>
+        fullStop(`${title(bed)}, ${id}${time === undefined || words === "" ? "" : `, at ${time}`}${words}: ${text}`),
+      );
+  return [...missedBeds, ...still("missed", ""), ...still("shown, not said", " shown and not said")];
 }

@@ -4,21 +4,39 @@
  */
 import { heldAgainstRecords } from "./claims/against-records.ts";
 import { claimsOf } from "./claims/claims.ts";
+import { withoutFillers } from "./claims/fillers.ts";
 import type { Check } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { firstTimes, sizes } from "./sizes-and-firsts.ts";
 import { subjectsOf } from "./spoken-subjects.ts";
 import type { Stretch } from "./stops-heard.ts";
-import type { Disagreement } from "./wrap.ts";
+import type { ClaimsHeard, Disagreement } from "./wrap.ts";
 
-export function factsChecked(film: FilmHeard, stretches: readonly Stretch[]): readonly Disagreement[] {
+export interface FactsChecked {
+  readonly disagreements: readonly Disagreement[];
+  readonly claims: ClaimsHeard;
+}
+
+export function factsChecked(heard: FilmHeard, whole: readonly Stretch[]): FactsChecked {
+  const { film, stretches } = withoutFillers(heard, whole);
   const check: Check = {
     film,
     plain: film.speech.words.map(({ plain }) => plain),
     subjects: subjectsOf(film, stretches),
     stretches,
   };
-  return [...heldAgainstRecords(check, claimsOf(check)), ...firstTimes(check), ...sizes(check, stretches)].sort(
-    (a, b) => a.at - b.at,
-  );
+  const { differing, agreed, notCompared } = heldAgainstRecords(check, claimsOf(check));
+  const others = [...firstTimes(check), ...sizes(check, stretches)];
+  const disagreements = [...differing, ...others].sort((a, b) => a.at - b.at);
+  const compared = agreed + disagreements.length;
+  return {
+    disagreements,
+    claims: {
+      heard: compared + notCompared.length,
+      compared,
+      agreed,
+      differed: disagreements.length,
+      notCompared,
+    },
+  };
 }

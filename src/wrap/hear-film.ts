@@ -9,7 +9,7 @@ import { type Phrase, phrasesOf } from "./phrases.ts";
 import { type PlaceHeard, PlaceWords } from "./places-heard.ts";
 import type { Speech } from "./spoken-words.ts";
 import { type Statement, statementsOf } from "./statements.ts";
-import { type Stretch, stopsHeard, type TimedStop } from "./stops-heard.ts";
+import { type Stretch, stopsHeard, type TimedStop, withoutGuesses } from "./stops-heard.ts";
 
 export interface FilmHeard {
   readonly day: FilmingDay;
@@ -20,6 +20,8 @@ export interface FilmHeard {
   readonly names: readonly NameHeard[];
   readonly places: readonly PlaceHeard[];
   readonly stretches: readonly Stretch[];
+  /** The same with the turns that are no more than guesses. */
+  readonly turns: readonly Stretch[];
 }
 
 export interface FilmRequest {
@@ -44,7 +46,8 @@ export function hearFilm({ speech, day, plan, glossary, times = [] }: FilmReques
   const first = cut(namesHeard(maybe));
   const bedOf = bedByWord(first.stretches, speech.words.length);
   const statements = statementsOf(speech);
-  return { day, speech, phrases, statements, known, ...cut(namesHeard(maybe, (word) => bedOf[word])) };
+  const { names, places, stretches: turns } = cut(namesHeard(maybe, (word) => bedOf[word]));
+  return { day, speech, phrases, statements, known, names, places, stretches: withoutGuesses(turns), turns };
 }
 
 function bedByWord(stretches: readonly Stretch[], words: number): readonly (string | undefined)[] {

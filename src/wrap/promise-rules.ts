@@ -66,7 +66,7 @@ function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefi
 
 /** Where the words of commitment begin. */
 const commitment =
-  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|i am|we're|we are) going to\b|\b(?:yet|still (?:have|need|want)|have still(?: got)?|remind me) to\b/;
+  /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|i am|we're|we are) going to\b|\b(?:yet|still (?:have|need|want)|have still(?: got)?|remind me) to\b|\b(?:those|these|they) go (?:in|out)\b/;
 
 /**
  * The first time said after the commitment; before it only what opens the statement counts: "come July I'll", not "I want
@@ -77,7 +77,8 @@ export function dueOf(text: string, { day, southern }: Spoken): Day | undefined 
   const after = dueDay(text.slice(begins), day, southern)?.day;
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
-  if (/ and $/.test(before)) return undefined;
+  // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
+  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, southern)?.day : undefined;
   const opening = dueDay(before, day, southern);
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".

@@ -60,6 +60,10 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
     for (let word = from; word < to; word += 1) taken.add(word);
     add(from, to, garden.varieties.get(name.record)?.title ?? name.name, { variety: name.record }, confidence);
   }
+  for (const { from, to, variety } of writtenSmall(film, taken, (word) => at(word)?.bed)) {
+    for (let word = from; word < to; word += 1) taken.add(word);
+    add(from, to, garden.varieties.get(variety)?.title ?? variety, { variety }, 1);
+  }
   const crops = new Map(
     [...garden.crops.values()].flatMap((crop) =>
       [crop.name, crop.plural].map(
@@ -85,6 +89,30 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
     add(word, word + (pair === undefined ? 1 : 2), crop.plural, { crop: crop.id }, 1);
   });
   return found.sort((a, b) => a.from - b.from);
+}
+
+/** Names of two words and more that are written like ordinary ones, where the plants stand that they are of: "red creole". */
+function writtenSmall(
+  { day, speech: { words } }: FilmHeard,
+  taken: ReadonlySet<number>,
+  bedAt: (word: number) => string | undefined,
+): readonly { readonly from: number; readonly to: number; readonly variety: string }[] {
+  const byFirst = new Map<string, { readonly words: readonly string[]; readonly variety: string }[]>();
+  for (const { id, title } of day.garden.varieties.values()) {
+    const parts = title.split(/[\s-]+/).map(plainWord);
+    const [first] = parts;
+    if (first !== undefined && parts.length > 1)
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { words: parts, variety: id }]);
+  }
+  return words.flatMap(({ plain }, from) => {
+    const found = byFirst.get(plain)?.find((one) => one.words.every((word, at) => words[from + at]?.plain === word));
+    if (found === undefined) return [];
+    const to = from + found.words.length;
+    for (let word = from; word < to; word += 1) if (taken.has(word)) return [];
+    const there = day.beds.get(bedAt(from) ?? "");
+    const lots = [...(there?.living ?? []), ...(there?.ended ?? [])];
+    return lots.some(({ variety }) => variety === found.variety) ? [{ from, to, variety: found.variety }] : [];
+  });
 }
 
 /** "Same as Mollie", "taller than the leeks": named beside what is spoken of, which goes on. */

@@ -25,6 +25,18 @@ export interface Stretch {
   readonly restsOn: readonly string[];
 }
 
+/** Less sure than this that the film turns to a bed, the turn is a guess: it is told as one, and nothing is made of it. */
+export const SURE_OF_A_TURN = 0.35;
+
+/** The stretches with guesses left open: what is said there is said at no bed that is known. */
+export function withoutGuesses(stretches: readonly Stretch[]): readonly Stretch[] {
+  return stretches.map((one) => (isGuess(one) ? { ...one, bed: undefined, restsOn: [] } : one));
+}
+
+export function isGuess({ bed, confidence }: Stretch): boolean {
+  return bed !== undefined && confidence < SURE_OF_A_TURN;
+}
+
 export interface StopsRequest {
   readonly words: readonly Word[];
   readonly phrases: readonly Phrase[];

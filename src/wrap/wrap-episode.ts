@@ -30,7 +30,7 @@ import { promisesHeard } from "./promises-heard.ts";
 import { questionsHeard } from "./questions-heard.ts";
 import { readCaptions } from "./read-captions.ts";
 import { shortsOf } from "./shorts.ts";
-import type { Stretch } from "./stops-heard.ts";
+import { isGuess, type Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
 import { viewersEye } from "./viewers-eye.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
@@ -78,12 +78,12 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
     corrections: names.map(({ correction }) => correction),
     followUps: followUps(film, right, episode),
     questions: questionsHeard(right, stretches),
-    disagreements: factsChecked(film, stretches).map((one) => one),
+    ...factsChecked(film, stretches),
     description,
     disclosures,
     shorts: shortsOf(right, stretches, facts, aloud),
     ...postsOf({ film: right, facts, disclosures }),
-    stops: stopsOf(stretches, plan, speech.end),
+    stops: stopsOf(film.turns, plan, speech.end),
     answers: answersOf(day, questionsFor(day, request.comments)),
     thumbnails: thumbnailsOf(garden, episode.day, stops),
     transcript,
@@ -221,14 +221,18 @@ function followUps(film: FilmHeard, right: FilmHeard, episode: Episode): readonl
 }
 
 function stopsOf(stretches: readonly Stretch[], plan: readonly string[], end: number): readonly StopHeard[] {
-  return stretches.map(({ bed, at, confidence, restsOn }, index) => ({
-    ...moment(at),
-    bed,
-    until: moment(stretches[index + 1]?.at ?? end).at,
-    confidence: Math.round(confidence * 100) / 100,
-    restsOn,
-    planned: bed !== undefined && plan.includes(bed),
-  }));
+  return stretches.map((stretch, index) => {
+    const { bed, at, confidence, restsOn } = stretch;
+    return {
+      ...moment(at),
+      bed,
+      until: moment(stretches[index + 1]?.at ?? end).at,
+      confidence: Math.round(confidence * 100) / 100,
+      restsOn,
+      planned: bed !== undefined && plan.includes(bed),
+      ...(isGuess(stretch) && { guess: true }),
+    };
+  });
 }
 
 /** Paragraphs at most this long, in words, so that a time stands near every word. */

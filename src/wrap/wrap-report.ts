@@ -25,10 +25,13 @@ export function wrapReport(wrap: Wrap, garden: Garden, plates: readonly PlateFra
       "Said otherwise than recorded",
       wrap.disagreements.map(({ time, said, records }) => `${time} ${quote(said)} ${records}`),
     ],
+    ["Held against the records", claimsHeld(wrap)],
     ["Names to check", names(wrap, false)],
     ["Names set right", names(wrap, true)],
     ["Shots to go back for", reshootLines(wrap, title)],
     ["Missed, and could be picked up", wrap.coverage.toPickUp],
+    ["Put off again, or kept back", answered(wrap, title)],
+    ["Perhaps shown: too unsure to say", wrap.coverage.perhapsShown.map((bed) => `${title(bed)}`)],
     ["Not planned, and shown", wrap.coverage.unplanned.map(({ time, what }) => `${time} ${what}`)],
     ["Growing there, never named", neverNamed(wrap, title)],
     ["To say about where things came from", provenance(wrap)],
@@ -117,6 +120,19 @@ function neverNamed({ coverage }: Wrap, title: (bed: string | undefined) => stri
   return [...byBed].map(([bed, all]) => `${title(bed)}: ${all.join(", ")}`);
 }
 
+function answered({ coverage }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
+  return coverage.things
+    .filter(({ covered }) => covered === "put off again" || covered === "not shown, as told")
+    .map(({ time, id, bed, covered, text }) => `${time ?? ""} ${title(bed)}, ${id}, ${covered}: ${text}`.trim());
+}
+
+/** How much of what was claimed was compared at all: what the records do not tell is not agreed with. */
+function claimsHeld({ claims: { heard, compared, agreed, differed, notCompared } }: Wrap): readonly string[] {
+  if (heard === 0) return [];
+  const sum = `${sayPlural(heard, "claim", "claims")} heard about plants: ${compared} compared, of which ${agreed} agreed and ${differed} differed. ${notCompared.length === 0 ? "None was left uncompared." : `Of ${notCompared.length} the records tell nothing:`}`;
+  return [sum, ...notCompared.map(({ time, said, about }) => `${time} ${quote(said)}, of ${about}`)];
+}
+
 function provenance({ disclosures }: Wrap): readonly string[] {
   const lines = [
     ...disclosures.filter(({ beside }) => beside !== undefined).map(({ thing, beside }) => `${thing}: ${beside}.`),
@@ -136,9 +152,11 @@ function answers(wrap: Wrap): readonly string[] {
 }
 
 function stops({ stops: all }: Wrap, title: (bed: string | undefined) => string | undefined): readonly string[] {
-  return all.map(({ time, bed, confidence, restsOn, planned }) => {
+  return all.map(({ time, bed, confidence, restsOn, planned, guess }) => {
     const on = restsOn.length === 0 ? "" : `: ${restsOn.join(", ")}`;
     const extra = bed !== undefined && !planned ? "; not planned" : "";
+    if (guess === true)
+      return `${time} perhaps ${title(bed)}: a guess (${sayShare(confidence)}), and nothing else rests on it`;
     return `${time} ${title(bed) ?? "at no bed"} (${sayShare(confidence)}${extra})${on}`;
   });
 }

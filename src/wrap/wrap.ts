@@ -19,6 +19,8 @@ export interface StopHeard extends Moment {
   /** Words it rests on. */
   readonly restsOn: readonly string[];
   readonly planned: boolean;
+  /** Too unsure for anything to be made of it. */
+  readonly guess?: true | undefined;
 }
 
 export interface Chapter extends Moment {
@@ -106,6 +108,8 @@ export interface Coverage {
   readonly neverNamed: readonly { readonly variety: string; readonly title: string; readonly bed: string }[];
   /** Bed by bed, what matters most first; empty where nothing was ticked. */
   readonly reshoot: readonly Reshoot[];
+  /** Planned beds that may have been shown, where the film is not heard plainly enough. */
+  readonly perhapsShown: readonly string[];
   /** What was missed and can still be said or shown, as sentences. */
   readonly toPickUp: readonly string[];
 }
@@ -138,6 +142,15 @@ export interface Disagreement extends Moment {
   readonly records: string;
   readonly bed?: string | undefined;
   readonly sources: readonly Place[];
+}
+
+/** What was claimed of plants, and how much of it the records can speak to. What they do not tell is not agreed with. */
+export interface ClaimsHeard {
+  readonly heard: number;
+  readonly compared: number;
+  readonly agreed: number;
+  readonly differed: number;
+  readonly notCompared: readonly (Moment & { readonly said: string; readonly about: string })[];
 }
 
 export interface Description {
@@ -257,6 +270,7 @@ export interface Wrap {
   readonly followUps: readonly FollowUpProposed[];
   readonly questions: readonly QuestionHeard[];
   readonly disagreements: readonly Disagreement[];
+  readonly claims: ClaimsHeard;
   readonly description: Description;
   readonly disclosures: readonly Disclosure[];
   readonly shorts: readonly Short[];

@@ -5,28 +5,36 @@ import { sayAge, sayDay, sayLength, sayList, sayNumber, sayWeight } from "../../
 import type { Count, Day, Event, EventKind, Garden, Place, Planting } from "../../model.ts";
 import { type Check, disagreement } from "../fact-check.ts";
 import { moment } from "../moments.ts";
+import { textOf } from "../phrases.ts";
 import type { Subject } from "../spoken-subjects.ts";
 import type { Word } from "../spoken-words.ts";
-import type { Disagreement } from "../wrap.ts";
+import type { ClaimsHeard, Disagreement } from "../wrap.ts";
 import type { AmountUnit, Claim, Milestone } from "./claims.ts";
 
-export function heldAgainstRecords(check: Check, claims: readonly Claim[]): readonly Disagreement[] {
-  return claims.flatMap((claim) => {
-    const told = contradicted(check, claim);
-    if (told === undefined) return [];
+export interface Held {
+  readonly differing: readonly Disagreement[];
+  readonly agreed: number;
+  readonly notCompared: ClaimsHeard["notCompared"];
+}
+
+export function heldAgainstRecords(check: Check, claims: readonly Claim[]): Held {
+  const { words } = check.film.speech;
+  const differing: Disagreement[] = [];
+  const notCompared: ClaimsHeard["notCompared"][number][] = [];
+  let agreed = 0;
+  for (const claim of claims) {
     const { subject, from, to } = claim;
-    const found = disagreement(
-      check,
-      told.kind,
-      Math.min(from, subject.from),
-      Math.max(to, from + 1),
-      told.text,
-      subject.bed,
-      subject.here,
-    );
-    const said = moment((check.film.speech.words[from] as Word).at);
-    return [{ ...found, ...said, ...(told.sources.length > 0 && { sources: told.sources }) }];
-  });
+    const told = verdict(check, claim);
+    const [begins, ends] = [Math.min(from, subject.from), Math.max(to, from + 1)];
+    const at = moment((words[from] as Word).at);
+    if (told === "agrees") agreed += 1;
+    else if (told === "not told") notCompared.push({ ...at, said: textOf(words, from, ends), about: subject.title });
+    else {
+      const found = disagreement(check, told.kind, begins, ends, told.text, subject.bed, subject.here);
+      differing.push({ ...found, ...at, ...(told.sources.length > 0 && { sources: told.sources }) });
+    }
+  }
+  return { differing, agreed, notCompared };
 }
 
 interface Told {
@@ -35,10 +43,17 @@ interface Told {
   readonly sources: readonly Place[];
 }
 
-function contradicted(check: Check, claim: Claim): Told | undefined {
+/** "not told": the records hold nothing of the kind, which is no agreement. */
+type Verdict = Told | "agrees" | "not told";
+
+function verdict(check: Check, claim: Claim): Verdict {
   switch (claim.kind) {
     case "count":
-      return count(check, claim.subject, claim.value);
+      return count(check, claim.subject, claim.value, claim.isNow);
+    case "lost":
+      return lost(check, claim.subject, claim.value);
+    case "none picked":
+      return nonePicked(check, claim.subject);
     case "amount":
       return amount(check, claim.subject, claim.value, claim.unit);
     case "height":
@@ -47,10 +62,12 @@ function contradicted(check: Check, claim: Claim): Told | undefined {
       return day(check, claim.subject, claim.of, claim.period);
     case "age":
       return age(check, claim.subject, claim.days, claim.slack);
+    case "days to up":
+      return daysToUp(check, claim.subject, claim.days, claim.slack);
     case "source":
       return source(check, claim.subject, claim.how);
     case "stands here":
-      return standsElsewhere(check, claim.subject);
+      return claim.subject.here.length > 0 ? "agrees" : standsElsewhere(check, claim.subject);
   }
 }
 
@@ -81,9 +98,16 @@ function eventsByCrop(garden: Garden): ReadonlyMap<string | undefined, readonly 
 /** Days of a season that is told of as this one. */
 const THIS_SEASON = 330;
 
-function count(check: Check, subject: Subject, said: number): Told | undefined {
+function count(check: Check, subject: Subject, said: number, isNow: boolean): Verdict {
   const lots = subject.here;
-  if (lots.length === 0) return standsElsewhere(check, subject);
+  if (lots.length === 0) return waiting(check, subject, said) ?? standsElsewhere(check, subject);
+  const standing = standingNow(lots);
+  if (isNow && standing !== undefined && said !== standing && lots.some((one) => one.began?.value === said))
+    return {
+      kind: "count",
+      text: `The records have ${sayNumber(standing)} ${subject.title} left there that day.`,
+      sources: [],
+    };
   const { day } = check.film.day;
   const begun =
     lots
@@ -118,12 +142,82 @@ function count(check: Check, subject: Subject, said: number): Told | undefined {
   sum((lot) => lot.began?.value);
   sum((lot) => (lot.ended === undefined ? lot.count?.value : 0));
   const counted = lots.filter((lot) => lot.count !== undefined || lot.began !== undefined);
-  if (counted.length === 0 || known.has(said) || rough.some(({ from, to }) => said >= from && said <= to))
-    return undefined;
+  if (counted.length === 0) return "not told";
+  if (known.has(said) || rough.some(({ from, to }) => said >= from && said <= to)) return "agrees";
   const alive = counted.filter(({ ended }) => ended === undefined);
   const shown = alive.length > 0 ? alive : counted;
   const total = shown.reduce((all, lot) => all + ((lot.count ?? lot.began)?.value ?? 0), 0);
   return { kind: "count", text: `The records have ${sayNumber(total)} ${subject.title} there that day.`, sources: [] };
+}
+
+/** How many are left of plants that were counted and some of them lost; undefined where none were, or it is not sure. */
+function standingNow(lots: readonly Planting[]): number | undefined {
+  const living = lots.filter(({ ended }) => ended === undefined);
+  if (!living.some(({ lost }) => lost > 0)) return undefined;
+  if (living.some(({ count: now }) => now === undefined || now.approx || now.upTo !== undefined)) return undefined;
+  return living.reduce((all, { count: now }) => all + (now?.value ?? 0), 0);
+}
+
+/** Plants in trays are counted too before they go out. */
+function waiting({ film: { day } }: Check, { variety, title }: Subject, said: number): Verdict | undefined {
+  if (variety === undefined) return undefined;
+  const lots = day.garden.nurseryLots.filter(
+    (lot) => lot.variety === variety && lot.sown <= day.day && (lot.closed === undefined || lot.closed > day.day),
+  );
+  const counts = lots.flatMap(({ count: sown, left }) => [
+    ...meant(sown),
+    ...(left === undefined ? [] : [{ from: left, to: left }]),
+  ]);
+  const [first] = lots;
+  if (counts.length === 0 || first?.count === undefined) return undefined;
+  if (counts.some(({ from, to }) => said >= from && said <= to)) return "agrees";
+  return {
+    kind: "count",
+    text: `The records have ${sayNumber(first.count.value)} ${title} sown.`,
+    sources: [first.place],
+  };
+}
+
+function lost(check: Check, subject: Subject, said: number): Verdict {
+  const known = eventsOf(check, subject, ["lost"]).filter(
+    ({ day: on }) => daysBetween(on, check.film.day.day) <= THIS_SEASON,
+  );
+  const counts = known.flatMap(({ count: one }) => (one === undefined ? [] : [one]));
+  const total = counts.reduce((all, { value }) => all + value, 0);
+  if (counts.length === 0) return "not told";
+  const fits = said === total || counts.flatMap((one) => meant(one)).some(({ from, to }) => said >= from && said <= to);
+  if (fits) return "agrees";
+  return {
+    kind: "count",
+    text: `The records have ${sayNumber(total)} ${subject.title} lost.`,
+    sources: known.map(({ place }) => place),
+  };
+}
+
+function nonePicked(check: Check, subject: Subject): Verdict {
+  const since = subject.here.map((lot) => lot.since).sort()[0];
+  if (since === undefined) return "not told";
+  const [first] = eventsOf(check, subject, ["picked"]).filter(({ day: on }) => on >= since);
+  // That nothing is on record is what was said.
+  if (first === undefined) return "agrees";
+  return {
+    kind: "day",
+    text: `The records have ${subject.title} picked on ${saidDay(check, first.day)}.`,
+    sources: [first.place],
+  };
+}
+
+function daysToUp(check: Check, subject: Subject, days: number, slack: number): Verdict {
+  const up = eventsOf(check, subject, ["up"]).at(-1);
+  const sown = eventsOf(check, subject, ["sowed"]).findLast(({ day: on }) => up !== undefined && on <= up.day);
+  if (up === undefined || sown === undefined) return "not told";
+  const took = daysBetween(sown.day, up.day);
+  if (Math.abs(took - days) <= slack) return "agrees";
+  return {
+    kind: "age",
+    text: `By the records ${subject.title} came up after ${sayAge(took)}.`,
+    sources: [sown.place, up.place],
+  };
 }
 
 /** The numbers a count may stand for; "about ten" a fifth either way. */
@@ -133,7 +227,7 @@ function meant(count: Count | undefined): readonly { readonly from: number; read
   return [count.approx ? { from: count.value * 0.8, to: to * 1.2 } : { from: count.value, to }];
 }
 
-function amount(check: Check, subject: Subject, said: number, unit: AmountUnit): Told | undefined {
+function amount(check: Check, subject: Subject, said: number, unit: AmountUnit): Verdict {
   const { garden, day } = check.film.day;
   const picked = eventsOf(check, subject, ["picked"]);
   const amountOf = (event: Event) =>
@@ -146,7 +240,7 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
     const value = amountOf(event);
     return value === undefined ? [] : [{ value, day: event.day, place: event.place }];
   });
-  if (known.length === 0) return undefined;
+  if (known.length === 0) return "not told";
   const last = known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON);
   const sums = [
     ...Map.groupBy(known, (one) => one.day).values(),
@@ -155,7 +249,7 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
     known,
   ];
   const totals = sums.map((all) => all.reduce((sum, { value }) => sum + value, 0));
-  if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return undefined;
+  if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return "agrees";
   const shown = last.length > 0 ? last : known;
   const total = shown.reduce((sum, { value }) => sum + value, 0);
   const words =
@@ -172,12 +266,13 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
 /** Days for which a height that was measured tells how tall plants are. */
 const MEASURED_LATELY = 14;
 
-function height(check: Check, subject: Subject, cm: number): Told | undefined {
+function height(check: Check, subject: Subject, cm: number): Verdict {
   const { day, garden } = check.film.day;
   const measured = eventsOf(check, subject, ["measured"]).filter((event) => event.heightCm !== undefined);
   const lately = measured.filter((event) => daysBetween(event.day, day) <= MEASURED_LATELY);
   const last = lately.at(-1);
-  if (last?.heightCm === undefined || measured.some((event) => near(cm, event.heightCm ?? 0, 0.08))) return undefined;
+  if (measured.some((event) => near(cm, event.heightCm ?? 0, 0.08))) return "agrees";
+  if (last?.heightCm === undefined) return "not told";
   return {
     kind: "size",
     text: `The records have ${subject.title} as ${sayLength(last.heightCm, garden.settings.units)} on ${saidDay(check, last.day)}.`,
@@ -193,12 +288,7 @@ const kindsOf: Readonly<Record<Milestone, readonly EventKind[]>> = {
   "first flower": ["flowered"],
 };
 
-function day(
-  check: Check,
-  subject: Subject,
-  of: Milestone,
-  period: { readonly from: Day; readonly to: Day },
-): Told | undefined {
+function day(check: Check, subject: Subject, of: Milestone, period: { readonly from: Day; readonly to: Day }): Verdict {
   const events = eventsOf(check, subject, kindsOf[of]);
   const perennial = subject.anywhere.some((lot) => lot.perennial);
   const firsts = of === "first picked" || of === "first flower";
@@ -221,10 +311,10 @@ function day(
   const also = of === "planted" && days.length === 0 ? lots.map((lot) => lot.sown ?? lot.since) : [];
   const known = [...new Set([...days, ...also])].sort();
   const told = known.filter((one) => perennial || since === undefined || one >= since || firsts);
-  if (told.length === 0 || known.some((one) => one >= addDays(period.from, -1) && one <= addDays(period.to, 1)))
-    return undefined;
+  if (told.length === 0) return "not told";
+  if (known.some((one) => one >= addDays(period.from, -1) && one <= addDays(period.to, 1))) return "agrees";
   const recent = told.filter((one) => perennial || daysBetween(one, filmed) <= THIS_SEASON);
-  if (recent.length === 0) return undefined;
+  if (recent.length === 0) return "not told";
   const verb = {
     sown: "sown",
     planted: "planted",
@@ -242,7 +332,7 @@ function day(
   };
 }
 
-function age(check: Check, { here, title }: Subject, days: number, slack: number): Told | undefined {
+function age(check: Check, { here, title }: Subject, days: number, slack: number): Verdict {
   const known = here
     .flatMap(({ sown, planted, since, stage, stageSince }) => [
       sown,
@@ -252,7 +342,8 @@ function age(check: Check, { here, title }: Subject, days: number, slack: number
     ])
     .filter((one) => one !== undefined);
   const old = known.map((one) => daysBetween(one, check.film.day.day)).filter((one) => one >= 0);
-  if (old.length === 0 || old.some((one) => Math.abs(one - days) <= slack)) return undefined;
+  if (old.length === 0) return "not told";
+  if (old.some((one) => Math.abs(one - days) <= slack)) return "agrees";
   return { kind: "age", text: `By the records ${title} had been there for ${sayAge(Math.min(...old))}.`, sources: [] };
 }
 
@@ -262,10 +353,11 @@ const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = 
   saved: ["saved", "own product"],
 };
 
-function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Told | undefined {
+function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Verdict {
   const variety = check.film.day.garden.varieties.get(subject.variety ?? "");
   const obtained = variety?.source?.obtained;
-  if (variety === undefined || obtained === undefined || fits[how].includes(obtained)) return undefined;
+  if (variety === undefined || obtained === undefined) return "not told";
+  if (fits[how].includes(obtained)) return "agrees";
   const from = variety.source?.name;
   return {
     kind: "source",
@@ -274,10 +366,10 @@ function source(check: Check, subject: Subject, how: "bought" | "given" | "saved
   };
 }
 
-function standsElsewhere(check: Check, { variety, anywhere, here, bed, title }: Subject): Told | undefined {
+function standsElsewhere(check: Check, { variety, anywhere, here, bed, title }: Subject): Verdict {
   const { garden, nursery } = check.film.day;
   const living = anywhere.filter(({ ended }) => ended === undefined);
-  if (bed === undefined || here.length > 0 || living.length === 0 || nursery.has(variety ?? "")) return undefined;
+  if (bed === undefined || here.length > 0 || living.length === 0 || nursery.has(variety ?? "")) return "not told";
   const beds = [...new Set(living.map((lot) => garden.beds.get(lot.bed)?.title ?? lot.bed))];
   return {
     kind: "bed",

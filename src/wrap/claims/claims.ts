@@ -25,11 +25,13 @@ interface Said {
 
 export type Claim = Said &
   (
-    | { readonly kind: "count"; readonly value: number }
+    | { readonly kind: "count"; readonly value: number; readonly isNow: boolean }
+    | { readonly kind: "lost"; readonly value: number }
+    | { readonly kind: "none picked" }
     | { readonly kind: "amount"; readonly value: number; readonly unit: AmountUnit }
     | { readonly kind: "height"; readonly cm: number }
     | { readonly kind: "day"; readonly of: Milestone; readonly period: Period }
-    | { readonly kind: "age"; readonly days: number; readonly slack: number }
+    | { readonly kind: "age" | "days to up"; readonly days: number; readonly slack: number }
     | { readonly kind: "source"; readonly how: "bought" | "given" | "saved" }
     | { readonly kind: "stands here" }
   );
@@ -44,8 +46,9 @@ export function claimsOf(check: Check): readonly Claim[] {
       ...dayClaim(check, at, film.day.day),
       ...ageClaim(check, at),
       ...sourceClaim(check, at),
+      ...nonePicked(check, at),
     ];
-    found.push(...claims.filter(({ from, to }) => !isTakenBack(check, to) && !isOfAnother(check, from, to)));
+    found.push(...claims.filter((claim) => !isTakenBack(check, claim.to) && !isOfAnother(check, claim)));
     const to = Math.max(...claims.map((claim) => claim.to));
     if (claims.length > 0 && to > at + 1) at = to - 1;
   }
@@ -53,9 +56,9 @@ export function claimsOf(check: Check): readonly Claim[] {
   return found.sort((a, b) => a.from - b.from);
 }
 
-/** "a metre twenty" */
+/** "a metre twenty", "a kilo and fifty grams" */
 function oneMetre(plain: readonly string[], at: number): SpokenNumber | undefined {
-  return plain[at] === "a" && /^(?:met(?:re|er)|foot)$/.test(plain[at + 1] ?? "")
+  return plain[at] === "a" && /^(?:met(?:re|er)|foot|kilo|pound)$/.test(plain[at + 1] ?? "")
     ? { value: 1, end: at + 1 }
     : undefined;
 }
@@ -80,10 +83,18 @@ function isTakenBack(check: Check, to: number): boolean {
 }
 
 /** Told of another year, thought of, or asked: held against nothing. */
-function isOfAnother(check: Check, from: number, to: number): boolean {
-  const text = check.plain.slice(breathBefore(check, from, 12), breathAfter(check, to, 8)).join(" ");
+function isOfAnother(check: Check, { kind, from, to }: Claim): boolean {
+  const text = check.plain
+    .slice(breathBefore(check, from, 12), breathAfter(check, to, 8))
+    .join(" ")
+    .replace(/\b(?:was|were) (?:i|we) going to\b/, "");
+  // When things began, and where they came from, is told of years gone by too.
+  const said =
+    kind === "source" || kind === "day"
+      ? text.replace(/\blast (?:year|season|summer|spring|autumn|fall|winter)\b/, "")
+      : text;
   return /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|used to|next year|would|might|could|should|if|ill|well need|going to|want|wanted|hope|hoping|packet|catalogue|says on|supposed|than|neighbours?|every (?:year|week|day))\b/.test(
-    text,
+    said,
   );
 }
 
@@ -104,6 +115,15 @@ const units: ReadonlyMap<string, readonly [AmountUnit, number]> = new Map(
   ).flatMap(([words, unit, worth]) => words.split(" ").map((word) => [word, [unit, worth]] as const)),
 );
 
+/** "a kilo and fifty grams" is one amount. */
+function andGrams(plain: readonly string[], end: number, unit: AmountUnit, worth: number): SpokenNumber | undefined {
+  if (unit !== "g" || worth !== 1000 || plain[end] !== "and") return undefined;
+  const more = spokenNumber(plain, end + 1);
+  return more !== undefined && /^(?:g|grams?)$/.test(plain[more.end] ?? "")
+    ? { value: more.value, end: more.end + 1 }
+    : undefined;
+}
+
 const lengths: ReadonlyMap<string, number> = new Map([
   ...["metre", "metres", "meter", "meters"].map((word) => [word, 100] as const),
   ...["centimetre", "centimetres", "centimeter", "centimeters", "cm", "centi", "cents"].map(
@@ -123,15 +143,43 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   const amount = units.get(next);
   if (amount !== undefined) {
     if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
-    const subject = subjectAt(check, at, number.end + 1);
+    const more = andGrams(plain, number.end + 1, ...amount);
+    // "A kilo", "a kilo and a bit": nobody weighed it.
+    if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
+    const to = more?.end ?? number.end + 1;
+    const subject = subjectAt(check, at, to);
     if (subject === undefined) return [];
-    return [
-      { kind: "amount", subject, from: at, to: number.end + 1, value: number.value * amount[1], unit: amount[0] },
-    ];
+    const value = number.value * amount[1] + (more?.value ?? 0);
+    return [{ kind: "amount", subject, from: at, to, value, unit: amount[0] }];
   }
   const long = lengths.get(next);
   if (long !== undefined) return heightClaim(check, at, number, long);
-  return countClaim(check, at, number);
+  const lost = lostClaim(check, at, number);
+  return lost.length > 0 ? lost : countClaim(check, at, number);
+}
+
+/** "They ate five", "we lost nine of them". */
+function lostClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
+  const { plain, film } = check;
+  if (!Number.isInteger(value) || !/^(?:ate|eaten|lost|killed)$/.test(plain[at - 1] ?? "")) return [];
+  const next = plain[end] ?? "";
+  const isOfThem = film.speech.words[end - 1]?.mark !== "" || next === "of" || plantNouns.test(next);
+  const subject = isOfThem ? subjectAt(check, at, end) : undefined;
+  return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: end, value }];
+}
+
+/** "I have not pulled even one" */
+function nonePicked(check: Check, at: number): readonly Claim[] {
+  const { plain } = check;
+  if (!/^(?:not|havent|never|hasnt)$/.test(plain[at] ?? "")) return [];
+  const text = plain.slice(at, at + 7).join(" ");
+  const said =
+    /^\w+ (?:yet )?(?:picked|pulled|cut|dug|lifted|plucked|eaten) (?:even |yet )?(?:one|any|a single (?:one|\w+))\b/.exec(
+      text,
+    );
+  const subject = said === null ? undefined : subjectAt(check, at, at);
+  if (said === null || subject === undefined) return [];
+  return [{ kind: "none picked", subject, from: at, to: at + said[0].split(" ").length }];
 }
 
 function heightClaim(check: Check, at: number, number: SpokenNumber, unit: number): readonly Claim[] {
@@ -165,15 +213,24 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const next = plain[end] ?? "";
   // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (
-    /^(?:row|rows|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(before)
+    /^(?:row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
+      before,
+    )
   )
     return [];
-  if (spokenNumber(plain, at - 1)?.end === at || spokenNumber(plain, end) !== undefined) return [];
+  const isRun = words[at - 1]?.mark === "" && spokenNumber(plain, at - 1)?.end === at;
+  if (isShare(check, at)) return [];
+  if (isRun || spokenNumber(plain, end) !== undefined) return [];
   const subject = (() => {
     const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
     const between = behind === undefined ? [] : plain.slice(end, behind.from);
+    const isOfTheOneBefore =
+      !film.speech.punctuated &&
+      between[0] === "and" &&
+      (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
     if (
       behind !== undefined &&
+      !isOfTheOneBefore &&
       between.length <= 4 &&
       isOneBreath(check, at, behind.from) &&
       between.every((word) => beside.test(word)) &&
@@ -183,13 +240,13 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
     const stops =
       words[end - 1]?.mark !== "" || plantWords.test(next) || /^(?:em|them|those|these)$/.test(plain[end + 1] ?? "");
     if (!stops || (next === "of" && !/^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? ""))) return undefined;
-    const own = subjectAt(check, at, end, plantNouns.test(next) ? 30 : 14);
+    const isPlanted = /^(?:in|planted|sown|sowed|put|had|got|have)$/.test(before);
+    const own = subjectAt(check, at, end, plantNouns.test(next) ? 30 : isPlanted ? 50 : 14);
     if (own === undefined) return undefined;
     const last = own.to;
     const gap = plain.slice(last, at);
     // Right behind the name, or behind a word of planting: "Coral Charm, twenty"; "I put in two hundred and fifty".
     const isList = gap.length <= 3 && words[last - 1]?.mark !== ".";
-    const isPlanted = /^(?:in|planted|sown|sowed|put|had|got|have)$/.test(before);
     const isOfThem = next === "of" || plantNouns.test(next);
     return isList || isPlanted || isOfThem ? own : undefined;
   })();
@@ -205,14 +262,22 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
           from: at,
           to: Math.max(end, subject.from > at ? subject.to : end),
           value: number.value,
+          isNow: /\b(?:theres|there are|there is|ive got|weve got|are left|still)$/.test(
+            plain.slice(Math.max(0, at - 2), at).join(" "),
+          ),
         },
       ];
+}
+
+/** "I'm giving three of them the tonic and three of them nothing": some, and not how many there are. */
+function isShare(check: Check, at: number): boolean {
+  return /\b(?:giving|trying|leaving|treating)\b/.test(check.plain.slice(breathBefore(check, at, 12), at).join(" "));
 }
 
 const plantNouns =
   /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seeds|seedlings|cloves|sets)$/;
 const beside =
-  /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds)$/;
+  /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds|cloves|sets|slips|plugs|seedlings)$/;
 
 const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
   [
@@ -220,7 +285,7 @@ const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
     "bought",
   ],
   [
-    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
+    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b(?! (?:first|\d|two|three|four|five|six|seven|eight|nine|ten|a lot|about|nearly))|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
     "given",
   ],
   [
@@ -238,7 +303,7 @@ function sourceClaim(check: Check, at: number): readonly Claim[] {
   const text = plain.slice(at, at + 8).join(" ");
   const row = ways.find(([pattern]) => pattern.test(text));
   if (row === undefined) return [];
-  const subject = subjectAt(check, at, at + 3, 22);
+  const subject = subjectAt(check, at, at + 3, 60);
   if (subject?.variety === undefined) return [];
   const gear = check.film.names.some(({ name, from }) => name.kind === "gear" && from > subject.to && from < at + 8);
   return gear ? [] : [{ kind: "source", how: row[1], subject, from: at, to: Math.min(plain.length, at + 5) }];
@@ -249,9 +314,9 @@ function standing(check: Check): readonly Claim[] {
   const { plain, subjects } = check;
   return subjects.flatMap((subject): readonly Claim[] => {
     if (subject.variety === undefined || subject.confidence < SURE) return [];
-    const before = plain.slice(Math.max(0, subject.from - 4), subject.from).join(" ");
+    const before = plain.slice(Math.max(0, subject.from - 7), subject.from).join(" ");
     if (
-      !/\b(?:thats|that is|this is|this ones|here is|heres|these are|in here|here are|these ones are|and here the)(?: the| a| my| our)?$/.test(
+      !/\b(?:thats|that is|this is|this ones|(?:these|those) ones(?: here)?(?: \w+){0,2} (?:is|are)|here is|heres|these are|in here|here are|these ones are|and here the)(?: the| a| my| our)?$/.test(
         before,
       )
     )

@@ -10,6 +10,7 @@ import {
   yearOf,
 } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
+import { isOfFeast, lastFeast } from "../../records/index.ts";
 import { beginsNumber, beginsOrdinal, spokenDay, spokenNumber, spokenOrdinal } from "../spoken-numbers.ts";
 
 /** The first and the last day that may be meant; `end` is the index after its last word. */
@@ -25,6 +26,8 @@ export function spokenPeriod(words: readonly string[], at: number, filmed: Day):
   return (
     near(words, at, filmed) ??
     ago(words, at, filmed) ??
+    feast(words, at, filmed) ??
+    monthOfLastYear(words, at, filmed) ??
     exact(words, at, filmed) ??
     partOfMonth(words, at, filmed) ??
     month(words, at, filmed) ??
@@ -38,11 +41,43 @@ const known = new Map<string, boolean>();
 function beginsPeriod(word: string): boolean {
   let begins = known.get(word);
   if (begins === undefined) {
-    begins = opens.has(word) || beginsNumber(word) || beginsOrdinal(word) || monthNumber(word) !== undefined;
+    begins =
+      opens.has(word) ||
+      beginsNumber(word) ||
+      beginsOrdinal(word) ||
+      monthNumber(word) !== undefined ||
+      isOfFeast(word);
     if (known.size > 100_000) known.clear();
     known.set(word, begins);
   }
   return begins;
+}
+
+/** "Halloween", "Valentine's Day", "Easter weekend", "the week before Christmas". */
+function feast(words: readonly string[], at: number, filmed: Day): Period | undefined {
+  const before = words[at] === "the" && words[at + 1] === "week" && /^(?:before|after)$/.test(words[at + 2] ?? "");
+  const from = before ? at + 3 : at;
+  const named = lastFeast(words.slice(from, from + 4), filmed);
+  if (named === undefined) return undefined;
+  const end = from + named.words;
+  const { day } = named;
+  if (before)
+    return words[at + 2] === "before"
+      ? { from: addDays(day, -10), to: addDays(day, -1), end }
+      : { from: addDays(day, 1), to: addDays(day, 10), end };
+  if (/^(?:weekend|week|time)$/.test(words[end] ?? ""))
+    return { from: addDays(day, -7), to: addDays(day, 7), end: end + 1 };
+  return { from: addDays(day, -1), to: addDays(day, 1), end };
+}
+
+/** "last year in August" */
+function monthOfLastYear(words: readonly string[], at: number, filmed: Day): Period | undefined {
+  if (words[at] !== "last" || words[at + 1] !== "year" || words[at + 2] !== "in") return undefined;
+  const number = monthNumber(words[at + 3] ?? "");
+  if (number === undefined) return undefined;
+  const year = yearOf(filmed) - 1;
+  const [first, last] = [dayOf(year, number, 1) as Day, dayOf(year, number, daysInMonth(year, number)) as Day];
+  return { from: addDays(first, -1), to: addDays(last, 1), end: at + 4 };
 }
 
 function near(words: readonly string[], at: number, filmed: Day): Period | undefined {
@@ -52,6 +87,10 @@ function near(words: readonly string[], at: number, filmed: Day): Period | undef
   if (word === "today" && lengths.has(words[at - 1] ?? "")) return undefined;
   if (/^(?:today|tonight)$/.test(word) || (word === "this" && /^(?:morning|afternoon)$/.test(next)))
     return only(filmed, at + (word === "this" ? 2 : 1));
+  if (word === "last" && next === "weekend") {
+    const saturday = addDays(filmed, -((weekday(filmed) - (weekdayNumber("saturday") ?? 0) + 7) % 7 || 7));
+    return { from: addDays(saturday, -1), to: addDays(saturday, 2), end: at + 2 };
+  }
   if (word === "last" && next === "week") return { from: addDays(filmed, -13), to: addDays(filmed, -1), end: at + 2 };
   const named = word === "last" || word === "on" ? weekdayNumber(next) : undefined;
   if (named === undefined) return undefined;

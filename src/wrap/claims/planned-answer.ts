@@ -70,16 +70,19 @@ function mentionsOf({ plantings }: PlannedThing, bed: string, { film, subjects }
 const number =
   "(?:\\d[\\d.]*|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty\\w*|thirty\\w*|forty\\w*|fifty\\w*|sixty\\w*|seventy\\w*|eighty\\w*|ninety\\w*|hundred|dozen|half)";
 const picked =
-  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
+  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
 
+/** Neither what is still to be picked nor what was not: "I will pull", "I have not pulled even one". */
+const undone =
+  /\b(?:will|ill|well|going to|not|never|havent|hasnt|didnt)(?: \w+)? (?:pull|pulled|pick|picked|cut|dig|dug|harvest|harvested|lift|lifted)\b/g;
 const time =
-  "(?:yesterday|today|ago|back|last|week|easter|christmas|january|february|march|april|may|june|july|august|september|october|november|december|\\w+day)";
+  "(?:yesterday|today|ago|back|last (?:week|weekend|night|\\w+day)|week|easter|christmas|january|february|march|april|may|june|july|august|september|october|november|december|\\w+day)";
 
 /** What besides its plants' name must be said of a thing, by its kind; where nothing stands here the name is enough. */
 const claims: ReadonlyMap<string, RegExp> = new Map(
   Object.entries({
     "first picking": new RegExp(
-      `\\b(?:first|began|beginning|start(?:ed|ing)?|${time})\\b.*\\b${picked}\\b|\\b${picked}\\b.*\\b(?:first|began|start(?:ed|ing)?|${time})\\b`,
+      `\\b(?:first|began|start(?:ed|ing)?|${time})\\b(?: \\w+){0,8}? ${picked}\\b|\\b${picked}\\b(?: \\w+){0,10}? (?:first|began|start(?:ed|ing)?|${time})\\b`,
     ),
     "only picking": new RegExp(`\\b${picked}\\b`),
     picking: new RegExp(`\\b${picked}\\b`),
@@ -127,7 +130,7 @@ function told(
   for (const mention of mentions) {
     if (isSort && (!varied || mention.variety === undefined)) continue;
     const { from, to } = around(mention, mentions, here, asked);
-    const said = plainText(film, from, to);
+    const said = plainText(film, from, to).replaceAll(undone, "");
     const cause = kind === "lost" ? / to ([\p{L} ]+?)(?: on | in |;|\.|,|$)/u.exec(text)?.[1] : undefined;
     if (claim.test(said) || (cause !== undefined && isAbout(tellingWords(cause, film), said.split(" "), 8)))
       return mention.from;
@@ -223,7 +226,7 @@ export function firstAbout(
 
 // ----------------------------------------------------------------------------------------------------------- kept back
 
-const keeping =
+export const keeping =
   /\b(?:not (?:going|showing|filming|for the)|wont (?:be )?(?:show|go|film)\w*|you cant come in|not that side|keep that one|leave that one out)\b/;
 /** Words around a bed's name in which it is said that it is not shown. */
 const KEPT_NEAR = 14;

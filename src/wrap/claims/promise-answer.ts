@@ -17,6 +17,11 @@ import { stem } from "./telling-words.ts";
 /** Words by which an old promise is named. */
 const recalled =
   /^(?:(?:i|we) (?:did |do )(?:say|promise)\b|(?:i|we) (?:did |have |had |also )?(?:said|promised|told|swore)\b|(?:ive|weve) (?:said|promised|told)\b|(?:i|we) (?:was|were) (?:also )?going to\b|(?:you|ye|yall) were (?:told|promised)\b|(?:i|we) owe\b)/;
+/** Put off in words that no promise is heard in. */
+const later =
+  /\b(?:ill|well|will)\b(?: \w+){0,6} (?:next (?:time|video|film|one|week|month|year)|another (?:day|time))\b|\bnot today\b/;
+/** Owned up to, however far on. */
+const owned = /\b(?:i|we) (?:cant|couldnt|havent|have not|didnt|did not)\b/;
 const denied = /\b(?:not|never|no|didnt|havent|hasnt|cant|couldnt|wasnt|isnt|wont|dont)\b/;
 
 /** Words around the recalling ones in which the promise's own stand, and after them in which it is kept or put off. */
@@ -100,12 +105,12 @@ function outcomeOf(
   const anew = promisesHeard(film, { day: film.day.day, southern: film.day.garden.settings.southern }).find(
     (promise) => promise.from > recall && promise.from < end && isOfIt(promise, own, film),
   );
-  const until = anew?.from ?? end;
-  const plain = words.slice(recall, until).map((word) => word.plain);
-  if (denied.test(plain.slice(0, DENIED_WITHIN).join(" "))) return anew === undefined ? "not kept" : "put off again";
+  const plain = words.slice(recall, Math.min(end, anew?.from ?? end)).map((word) => word.plain);
+  const isPutOff = anew !== undefined || later.test(plain.join(" "));
+  if (denied.test(plain.slice(0, DENIED_WITHIN).join(" ")) || owned.test(plain.join(" ")))
+    return isPutOff ? "put off again" : "not kept";
   const isTold = plain.some((_, at) => (spokenNumber(plain, at)?.value ?? 0) > 1);
-  if (isTold || anew === undefined) return "said";
-  return "put off again";
+  return isTold || !isPutOff ? "said" : "put off again";
 }
 
 /** Told with the old one's words, or of "it": no promise of something else. */

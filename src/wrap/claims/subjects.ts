@@ -1,10 +1,11 @@
 /** Which plants a number, a time or a word is about: those named right behind it in the same breath, else those last named at the stop. */
 import { type Check, SURE } from "../fact-check.ts";
-import type { Subject } from "../spoken-subjects.ts";
+import { spokenNumber } from "../spoken-numbers.ts";
+import { isCompared, type Subject } from "../spoken-subjects.ts";
 import { firstFrom } from "../word-ranges.ts";
 
 /** Words a claim may stand behind the name of what it is about, at the same stop. */
-const REACH = 40;
+const REACH = 60;
 /** Words a name may stand behind the number or the verb in one breath: "I put in ten of the Cherokee Purple". */
 const AHEAD = 7;
 
@@ -17,14 +18,33 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
     ahead !== undefined &&
     ahead.from - to <= AHEAD &&
     isOneBreath(check, from, ahead.from) &&
+    !check.plain.slice(to, ahead.from).some((_, at, all) => spokenNumber(all, at) !== undefined) &&
     /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? "")
   )
     return sure(ahead);
-  const before = subjects[firstFrom(subjects, (subject) => subject.from, from) - 1];
+  const before = lastMeant(check, firstFrom(subjects, (subject) => subject.from, from) - 1);
   if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed) return undefined;
   // "Rakshak, three kilos. Total, five and a half. First one I plucked in December": of both.
   if (check.plain.slice(before.to, from).some((word) => word === "total" || word === "altogether")) return undefined;
   return sure(before);
+}
+
+/** "Same as Mollie" leaves the talk where it was; "she's a little apple" is said of the variety just named. */
+function lastMeant({ subjects, film, plain }: Check, last: number): Subject | undefined {
+  for (let at = last; at >= Math.max(0, last - 3); at -= 1) {
+    const subject = subjects[at] as Subject;
+    if (isCompared(film, subject)) continue;
+    const [one, before] = [plain[subject.from - 1] ?? "", subjects[at - 1]];
+    const isSaidOf =
+      subject.variety === undefined &&
+      /^(?:a|an|little|old|big|small)$/.test(one) &&
+      before?.variety !== undefined &&
+      before.bed === subject.bed &&
+      subject.from - before.to <= REACH &&
+      film.day.garden.varieties.get(before.variety)?.crop === subject.crop;
+    return isSaidOf ? before : subject;
+  }
+  return subjects[last];
 }
 
 /** Of plants that stand at the bed the film is taken to be at, less is enough: each guess bears the other out. */

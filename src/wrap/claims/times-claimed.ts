@@ -12,7 +12,7 @@ const milestones: readonly (readonly [RegExp, Milestone])[] = [
     "first flower",
   ],
   [
-    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|plucked|cut|bunch|harvest|eaten|ripe)|\bstarted (?:cutting|picking)/,
+    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|plucked|cut|bunch|harvest|eaten|ripe)|\b(?:ate|picked|plucked|cut|took) the first\b|\bstarted (?:cutting|picking)/,
     "first picked",
   ],
   [/\b(?:sowed|sown|seeded|sowing)\b/, "sown"],
@@ -20,6 +20,8 @@ const milestones: readonly (readonly [RegExp, Milestone])[] = [
   [/\b(?:went in|put (?:\w+ ){0,3}?in|put them|have put|stuck|been in|in the ground|in since)\b/, "begun"],
 ];
 
+/** Words back to the verb of a time that is given anew. */
+const SAID_ANEW = 26;
 /** Words before and behind a time within which it is said of what. */
 const VERB_NEAR = 9;
 
@@ -28,7 +30,9 @@ export function dayClaim(check: Check, at: number, filmed: Day): readonly Claim[
   const period = spokenPeriod(plain, at, filmed);
   if (period === undefined) return [];
   const start = breathBefore(check, at, VERB_NEAR);
-  const before = plain.slice(start, at).join(" ");
+  // "I sowed it after the okra, no, it was Easter weekend"
+  const isSaidAnew = /^(?:it was|that was|it were)$/.test(plain.slice(at - 2, at).join(" "));
+  const before = plain.slice(isSaidAnew ? Math.max(0, at - SAID_ANEW) : start, at).join(" ");
   const after = plain.slice(period.end, breathAfter(check, period.end, 5)).join(" ");
   const of = lastOf(before) ?? (/^(?:i|we) /.test(after) ? lastOf(after) : undefined);
   if (of === undefined) return [];
@@ -57,8 +61,15 @@ export function ageClaim(check: Check, at: number): readonly Claim[] {
   if (length === undefined || length.days > OLDEST || /^(?:hundred|and)$/.test(plain[at - 1] ?? "")) return [];
   const after = plain.slice(length.end, length.end + 3).join(" ");
   const before = plain.slice(Math.max(0, at - 4), at).join(" ");
+  if (/\b(?:came|come|was|were) up (?:\w+ )?in$/.test(before)) {
+    const subject = subjectAt(check, at, length.end);
+    return subject === undefined
+      ? []
+      : [{ kind: "days to up", subject, from: at, to: length.end, days: length.days, slack: length.slack }];
+  }
   const isAge =
     /^(?:old|in the ground|today|to the day)\b/.test(after) ||
+    /\b(?:they are|theyre|its|it is|were|only) (?:only )?in$/.test(before) ||
     /\b(?:going on|been in|been there|been growing|been here|in the ground|had (?:her|him|it|them)(?: going on| for)?)$/.test(
       before,
     );
