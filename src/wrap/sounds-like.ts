@@ -6,7 +6,7 @@
  */
 import { commonWords } from "./common-words.ts";
 import type { KnownName } from "./known-names.ts";
-import { type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
+import { joined, type Sound, soundLikeness, soundOfWord, soundWeight } from "./sound.ts";
 import { isNumberWord, type Word } from "./spoken-words.ts";
 
 export interface SoundsLike {
@@ -69,12 +69,17 @@ interface Near {
 interface RunOfWords {
   readonly from: number;
   to: number;
-  consonants: string;
+  /** Consonants so far. */
+  length: number;
   letters: number;
-  full: string;
+  /** While there are few of them, those consonants, and all sounds but the vowels. */
+  consonants: string;
   bones: string;
-  /** Beats of `full`, counted when they are first asked for. */
-  beats: number | undefined;
+  /** The last sound so far. */
+  last: string | undefined;
+  /** All sounds and their beats, made when they are first asked for: few runs are like a name. */
+  full: string | undefined;
+  beats: number;
 }
 
 /** The last six bits of each consonant of the run at hand: one list for all, because it is read some million times. */
@@ -94,24 +99,36 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
   for (let from = 0; from < words.length; from += 1) {
     if (silent[from] === true) continue;
     let onlyCommon = true;
-    const run: RunOfWords = { from, to: from, consonants: "", letters: 0, full: "", bones: "", beats: undefined };
+    const run: RunOfWords = {
+      from,
+      to: from,
+      length: 0,
+      letters: 0,
+      consonants: "",
+      bones: "",
+      last: undefined,
+      full: undefined,
+      beats: 0,
+    };
     for (let to = from + 1; to <= Math.min(words.length, from + LONGEST_RUN); to += 1) {
       if (to > from + 1 && isBroken(words[to - 2] as Word, words[to - 1] as Word)) break;
       const sound = sounds[to - 1] as Sound;
-      if (run.consonants.length + sound.consonants.length > MOST_CONSONANTS) break;
+      if (run.length + sound.consonants.length > MOST_CONSONANTS) break;
       run.to = to;
-      run.beats = undefined;
+      run.full = undefined;
       for (let at = 0; at < sound.consonants.length; at += 1)
-        letterCodes[run.consonants.length + at] = sound.consonants.charCodeAt(at) & 63;
-      run.consonants += sound.consonants;
+        letterCodes[run.length + at] = sound.consonants.charCodeAt(at) & 63;
+      run.length += sound.consonants.length;
       run.letters = unary(sound.consonants, run.letters);
-      const [whole, joinedOn] = bones.get(sound) as readonly [string, string];
-      const isOne = run.full !== "" && run.full.at(-1) === sound.full[0];
-      run.full += isOne ? sound.full.slice(1) : sound.full;
-      run.bones += isOne ? joinedOn : whole;
+      if (run.length < FEW) {
+        const [whole, joinedOn] = bones.get(sound) as readonly [string, string];
+        run.consonants += sound.consonants;
+        run.bones += run.last !== undefined && run.last === sound.full[0] ? joinedOn : whole;
+        run.last = sound.full.at(-1) ?? run.last;
+      }
       onlyCommon &&= common[to - 1] === true;
-      if (onlyCommon || run.consonants.length < 2 || silent[to - 1] === true) continue;
-      compare(words, run, candidates, found);
+      if (onlyCommon || run.length < 2 || silent[to - 1] === true) continue;
+      compare(words, sounds, run, candidates, found);
     }
   }
   return found;
@@ -121,20 +138,26 @@ function isBroken(before: Word, word: Word): boolean {
   return before.mark === "." || before.mark === "?" || before.mark === "!" || word.at - before.at > SILENCE;
 }
 
-function compare(words: readonly Word[], run: RunOfWords, candidates: Candidates, found: SoundsLike[]): void {
-  const { consonants, letters } = run;
+function compare(
+  words: readonly Word[],
+  sounds: readonly Sound[],
+  run: RunOfWords,
+  candidates: Candidates,
+  found: SoundsLike[],
+): void {
+  const { length, letters } = run;
   const { slips, whole, near } = candidates;
-  if (consonants.length < FEW) {
-    const [same, alike] = [whole.get(consonants), whole.get(boneKey(run.bones, consonants.length))];
+  if (length < FEW) {
+    const [same, alike] = [whole.get(run.consonants), whole.get(boneKey(run.bones, length))];
     const these = same === undefined ? alike : alike === undefined ? same : [...new Set([...same, ...alike])];
-    for (const at of these?.toSorted((a, b) => a - b) ?? []) weigh(words, run, at, candidates, found);
+    for (const at of these?.toSorted((a, b) => a - b) ?? []) weigh(words, sounds, run, at, candidates, found);
   }
-  const { at, letters: theirs, bits: most } = near[consonants.length] as Near;
+  const { at, letters: theirs, bits: most } = near[length] as Near;
   for (let index = 0; index < at.length; index += 1) {
     if (bits(letters ^ (theirs[index] as number)) > (most[index] as number)) continue;
     const one = at[index] as number;
-    if (!isWithin(slips[one] as number, one, consonants.length, candidates)) continue;
-    weigh(words, run, one, candidates, found);
+    if (!isWithin(slips[one] as number, one, length, candidates)) continue;
+    weigh(words, sounds, run, one, candidates, found);
   }
 }
 
@@ -165,15 +188,20 @@ function isWithin(most: number, one: number, length: number, { masks, lengths }:
 
 function weigh(
   words: readonly Word[],
+  said: readonly Sound[],
   run: RunOfWords,
   at: number,
   { names, sounds, weights, beats }: Candidates,
   found: SoundsLike[],
 ): void {
-  const { from, to, full } = run;
+  const { from, to } = run;
+  if (run.full === undefined) {
+    run.full = joined(said.slice(from, to).map((one) => one.full));
+    run.beats = syllables(run.full);
+  }
+  const { full } = run;
   const sound = sounds[at] as Sound;
   const one = likeness(words, to, full, sound.full, weights[at] as number);
-  run.beats ??= syllables(full);
   one.likeness -= SYLLABLE * Math.abs(run.beats - (beats[at] as number));
   const name = names[at] as KnownName;
   const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
