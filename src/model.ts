@@ -240,7 +240,7 @@ export type Obtained =
 export type Giver = "a seller" | "a person";
 
 /** What a wrap makes for platforms, each its own file. */
-export type WrapText = "pinned comment" | "shorts" | "post" | "newsletter";
+export type WrapText = "pinned comment" | "shorts" | "post" | "newsletter" | "titles" | "end cards";
 
 /** Whose rules for notices a garden follows; "all" is the strictest of them. */
 export type Notices = "us" | "uk" | "au" | "eu" | "all";

@@ -37,6 +37,8 @@ bean row", "0:38 - 1:02 the bean row", a line "Ann 0:38") in a file with "captio
 | \`pinned-comment.txt\` | the varieties that were named where they grow, with their times and where they came from |
 | \`shorts.csv\` | in and out points of 15 to 60 seconds for each first picking, kept promise and trial that was spoken of, with a title |
 | \`post.txt\`, \`newsletter.txt\` | a post of at most 280 letters, and a letter of some 150 words |
+| \`titles.txt\` | at most three titles to choose from, the strongest first, each with the moment of the film whose picture goes with it, and a photo of that bed where there is one |
+| \`end-cards.txt\` | the earlier films that are spoken of, to lead to at the end |
 | \`edit-log.csv\` | stops, things shown, promises and doubts with their times, for a spreadsheet |
 | \`edit-log.otio\`, \`.edl\`, \`.fcpxml\`, \`markers.edl\` | the same as marks of the film's timeline, for editing programs |
 | \`clips.csv\`, \`rough-cut.otio\`, \`.edl\`, \`.fcpxml\` | with \`--clips\`: which file holds what, and the best takes one after the other |
@@ -58,9 +60,13 @@ seconds. The notices that viewers are owed stand first in the comment, the post 
 post none is written. A commission is told beside its link, so where there is no link to buy by it is not told, and
 the newsletter leaves the variety out.
 
+A title is a phrase you could say, of one thing that happened: a question answered before a trial, a loss, a promise kept, a first
+picking, one of each kind. Where nothing of that was heard it is the stop you stayed at longest. Its picture is the film's own at
+the moment it is told. End cards name the published films you speak of ("as I showed you in April", "last time"), at most four.
+
 What you do without is said in garden.md, one or several of these:
 
-    wrap without: [pinned comment, shorts, post, newsletter]
+    wrap without: [pinned comment, shorts, post, newsletter, titles, end cards]
 
 ## What was planned, filmed and missed
 

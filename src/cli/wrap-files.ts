@@ -22,6 +22,7 @@ import {
   shortRows,
   type Timeline,
   takeRows,
+  titleLines,
   type WrapMade,
   wrapReport,
 } from "../wrap/index.ts";
@@ -53,13 +54,15 @@ function reports({ made: { wrap }, garden, plates }: WrapFilesRequest): [string,
 
 /** Each as long as garden.md wants it and there is something to say. */
 function forPlatforms({ made: { wrap }, garden }: WrapFilesRequest): [string, string][] {
-  const { pinnedComment, post, newsletter, shorts } = wrap;
+  const { pinnedComment, post, newsletter, shorts, titles } = wrap;
   const without = new Set(garden.settings.wrapWithout);
   const texts = [
     ["pinned comment", "pinned-comment.txt", pinnedComment],
     ["shorts", "shorts.csv", shorts.length === 0 ? undefined : csv(shortRows(shorts))],
     ["post", "post.txt", post],
     ["newsletter", "newsletter.txt", newsletter],
+    ["titles", "titles.txt", titles.length === 0 ? undefined : titleLines(titles)],
+    ["end cards", "end-cards.txt", wrap.endCards],
   ] as const;
   return texts.flatMap(([word, file, text]): [string, string][] =>
     text === undefined || without.has(word) ? [] : [[file, text]],

@@ -170,7 +170,7 @@ function grouped(units: readonly Unit[]): readonly (readonly Unit[])[] {
     const first = units[from] as Unit;
     while (to < units.length) {
       const [before, unit] = [units[to - 1] as Unit, units[to] as Unit];
-      const isFull = !fits(units.slice(from, to + 1)) || unit.until - first.at > captionLimits.longest;
+      const isFull = !fits(units, from, to + 1) || unit.until - first.at > captionLimits.longest;
       if (isFull || unit.at - before.until > captionLimits.after || endsWell(units, from, to)) break;
       to += 1;
     }
@@ -204,26 +204,26 @@ function written(units: readonly Unit[]): string {
   return units.map(({ text }) => text).join(" ");
 }
 
-/** Letters of `written`, without writing it: a film has as many words as tries. */
-function lengthOf(units: readonly Unit[]): number {
-  let length = units.length - 1;
-  for (const { text } of units) length += text.length;
+/** Letters of `written` of units `from` to `to`, without writing it: a film has as many words as tries. */
+function lengthOf(units: readonly Unit[], from: number, to: number): number {
+  let length = to - from - 1;
+  for (let at = from; at < to; at += 1) length += (units[at] as Unit).text.length;
   return length;
 }
 
-function fits(units: readonly Unit[]): boolean {
-  const length = lengthOf(units);
-  return length <= captionLimits.line || (length <= room && lineBreak(units) !== undefined);
+function fits(units: readonly Unit[], from: number, to: number): boolean {
+  const length = lengthOf(units, from, to);
+  return length <= captionLimits.line || (length <= room && lineBreak(units, from, to) !== undefined);
 }
 
-/** The unit before which the second line begins: 0 when one line is enough, undefined when two are not. */
-function lineBreak(units: readonly Unit[]): number | undefined {
-  const whole = lengthOf(units);
-  if (whole <= captionLimits.line) return 0;
+/** The unit before which the second line begins: `from` when one line is enough, undefined when two are not. */
+function lineBreak(units: readonly Unit[], from: number, to: number): number | undefined {
+  const whole = lengthOf(units, from, to);
+  if (whole <= captionLimits.line) return from;
   let best: number | undefined;
   let value = Number.NEGATIVE_INFINITY;
   let above = -1;
-  for (let at = 1; at < units.length; at += 1) {
+  for (let at = from + 1; at < to; at += 1) {
     above += (units[at - 1] as Unit).text.length + 1;
     const below = whole - above - 1;
     if (above > captionLimits.line || below > captionLimits.line) continue;
@@ -234,7 +234,7 @@ function lineBreak(units: readonly Unit[]): number | undefined {
 }
 
 function inLines(units: readonly Unit[]): string {
-  const at = lineBreak(units) ?? 0;
+  const at = lineBreak(units, 0, units.length) ?? 0;
   return at === 0 ? written(units) : `${written(units.slice(0, at))}\n${written(units.slice(at))}`;
 }
 

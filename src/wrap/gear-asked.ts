@@ -8,6 +8,7 @@ import { gearDisclosure } from "./disclosures.ts";
 import type { FilmingDay } from "./filming-day.ts";
 import type { About, AnswerFound } from "./plants-asked.ts";
 import { plainWord } from "./spoken-words.ts";
+import { openSource } from "./variety-lines.ts";
 
 const asksFrom =
   /\bwhere\b|\bfrom\b|\b(?:get|got|buy|bought|source|links?|pay|paid|sent|free|sell|sponsor(?:ed)?|build|built|made|kit)\b/i;
@@ -62,12 +63,16 @@ export function whichIsMeant(names: readonly string[]): string {
   return `Which is meant: ${names.slice(0, -1).join(", ")} or ${names.at(-1)}?`;
 }
 
-function howItCame(gear: Gear, { garden: { settings } }: FilmingDay): string | undefined {
+function howItCame(gear: Gear, { garden }: FilmingDay): string | undefined {
+  const { settings } = garden;
   const { obtained, giver, from, link, title } = gear;
   const { beside } = gearDisclosure(gear);
   const notice = noticeLine([theGear(title)], { obtained, giver, from }, noticesOf(settings));
   const plain =
-    beside ?? (obtained === undefined ? from : [from, obtained].filter((part) => part !== undefined).join(", "));
+    beside ??
+    (obtained === undefined
+      ? from && openSource({ name: from }, garden)
+      : [from, obtained].filter((part) => part !== undefined).join(", "));
   const text = notice ?? (plain === undefined ? undefined : `${title}: ${plain}.`);
   return text === undefined ? undefined : `${text}${link === undefined ? "" : ` ${link}`}`;
 }

@@ -29,6 +29,7 @@ export { shortRows } from "./shorts.ts";
 export { soundLikeness, soundOf } from "./sound.ts";
 export { type SpokenRule, spokenRules } from "./spoken-rules.ts";
 export { type TakeRow, takeRows } from "./takes.ts";
+export { titleLines } from "./titles.ts";
 export { isoDuration, type VideoData, videoObject } from "./video-data.ts";
 export type {
   Answer,
@@ -49,6 +50,7 @@ export type {
   Short,
   StopHeard,
   Thumbnail,
+  TitleOffered,
   VarietyNamed,
   Wrap,
 } from "./wrap.ts";

@@ -1,12 +1,13 @@
 /** Plants that a viewer's question speaks of, and what the records tell of them: which, from where, since when, how much, how said. */
 import { cropOf } from "../crop-of.ts";
-import { fromWords, sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
+import { sayDay, sayList, sayNumber, sayWeight } from "../language/index.ts";
 import type { Garden, Place, Planting } from "../model.ts";
 import { commonWords } from "./common-words.ts";
 import { varietyDisclosure } from "./disclosures.ts";
 import type { FilmingDay } from "./filming-day.ts";
 import { whichIsMeant } from "./gear-asked.ts";
 import { plainWord } from "./spoken-words.ts";
+import { openSource } from "./variety-lines.ts";
 
 export interface AnswerFound {
   /** Undefined where the records do not tell, or would have to tell of too many. */
@@ -225,9 +226,11 @@ function howToSay({ lots, day }: About): AnswerFound | undefined {
 function whereFrom({ lots, day }: About): AnswerFound | undefined {
   const told = [...new Set(lots.map(({ variety }) => variety ?? ""))].flatMap((id) => {
     const variety = day.garden.varieties.get(id);
-    return variety?.source === undefined
-      ? []
-      : [`${variety.title}: ${varietyDisclosure(variety).beside ?? fromWords(variety.source)}`];
+    const from =
+      variety?.source === undefined
+        ? undefined
+        : (varietyDisclosure(variety).beside ?? openSource(variety.source, day.garden));
+    return from === undefined ? [] : [`${variety?.title}: ${from}`];
   });
   return told.length === 0 ? undefined : { text: `${told.join("; ")}.`, sources: sources(lots, day.garden) };
 }

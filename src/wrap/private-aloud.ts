@@ -33,7 +33,8 @@ export function privateAloud({
   words.forEach(({ plain, text }, index) => {
     if (inNames.has(index)) return;
     const person = persons.get(plain.replace(/s$/, "")) ?? persons.get(plain);
-    if (person !== undefined && text !== "") add(index, person, "a private person");
+    if (person?.isName === true && text !== "")
+      add(index, person.word, person.isSure ? "a private person" : "perhaps a private person");
   });
   // One place is named once, whichever way it was found.
   const last = new Map<string, number>();
@@ -48,11 +49,24 @@ export function privateAloud({
 
 /** Private persons who gave or lent something, by the names that stand in the records. */
 export function privatePersons(garden: FilmHeard["day"]["garden"]): readonly string[] {
-  return [...personsOf(garden).values()];
+  return [...personsOf(garden).values()].map(({ word }) => word);
 }
 
+interface Person {
+  readonly word: string;
+  /** No place she lives at, and not what everybody calls an aunt. */
+  readonly isName: boolean;
+  /** Nobody has said yet of an undecided gift whether a person or a seller gave it. */
+  readonly isSure: boolean;
+}
+
+/** "Auntie Pearl in St Elizabeth": Pearl is a name, what stands behind "in" is where. */
+const where = /\b(?:in|at|from|of|near|by|down|up|over|across)\b.*$/;
+const called =
+  /^(?:aunt|auntie|aunty|uncle|nan|nana|gran|granny|grandma|grandad|grandpa|mum|mom|mam|dad|sister|brother|cousin|neighbour|neighbor|mr|mrs|ms|miss|dr|st|old)$/;
+
 /** The names in "Wilma two plots up": words with a capital that everyday speech does not have. */
-function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, string> {
+function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, Person> {
   const givers = [
     ...[...garden.varieties.values()].map(({ source, thankByName }) => ({
       ...source,
@@ -64,11 +78,19 @@ function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, stri
     ({ obtained, giver, thankByName }) =>
       (obtained === "gifted" || obtained === "lent") && giver !== "a seller" && thankByName !== true,
   );
-  const persons = new Map<string, string>();
-  for (const { from = "" } of givers) {
+  const persons = new Map<string, Person>();
+  for (const { from = "", giver } of givers) {
+    const names = new Set(from.replace(where, "").match(/\p{Lu}[\p{L}]+/gu));
     for (const word of from.match(/\p{Lu}[\p{L}]+/gu) ?? []) {
       const plain = plainWord(word);
-      if (plain.length > 2 && !commonWords.has(plain)) persons.set(plain, word);
+      if (plain.length <= 2 || commonWords.has(plain)) continue;
+      const known = persons.get(plain);
+      const isName = names.has(word) && !called.test(plain);
+      persons.set(plain, {
+        word,
+        isName: isName || known?.isName === true,
+        isSure: giver === "a person" || known?.isSure === true,
+      });
     }
   }
   return persons;

@@ -5,7 +5,7 @@ import { textOf } from "./phrases.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
 import { type HeardWord, wordsBetween } from "./promise-words.ts";
-import { afterwards } from "./spoken-rules.ts";
+import { afterwards, conditionWords, laterWords } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
 import { inWords } from "./word-ranges.ts";
@@ -31,6 +31,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
   const { words } = film.speech;
   return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence }) => {
     const { text, at } = statement(words, from, to);
+    const sentence = committingSentence(words, from, to);
     return {
       from,
       to,
@@ -38,7 +39,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       text: textOf(words, from, to),
       what: whatIsPromised(
         words
-          .slice(from, to)
+          .slice(sentence.from, sentence.to)
           .map((word) => asSaid(word))
           .join(" "),
       ),
@@ -49,6 +50,39 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
     };
   });
 }
+
+/** Words of a promise that a record has room for. */
+const ROOM = 24;
+
+/** Of what was said in several sentences the last that commits; of a very long one the clauses from the one that does. */
+function committingSentence(words: readonly Word[], from: number, to: number): Run {
+  if (to - from <= ROOM) return { from, to };
+  const sentence = lastCommitting(words, partsOf(words, { from, to }, /[.?!]/));
+  if (sentence.to - sentence.from <= ROOM) return sentence;
+  const clauses = partsOf(words, sentence, /./);
+  const clause = lastCommitting(words, clauses);
+  const last = clauses.findLast((one) => one.from >= clause.from && one.to - clause.from <= ROOM) ?? clause;
+  return { from: clause.from, to: last.to };
+}
+
+function partsOf(words: readonly Word[], { from, to }: Run, mark: RegExp): readonly Run[] {
+  const parts: Run[] = [];
+  let begins = from;
+  for (let at = from; at < to; at += 1) {
+    if (at + 1 < to && !mark.test(words[at]?.mark ?? "")) continue;
+    parts.push({ from: begins, to: at + 1 });
+    begins = at + 1;
+  }
+  return parts;
+}
+
+function lastCommitting(words: readonly Word[], parts: readonly Run[]): Run {
+  const said = (one: Run) => words.slice(one.from, one.to).map(lower).join(" ");
+  const committing = parts.filter((one) => commits.test(said(one)) && !leads.test(said(one)));
+  return committing.findLast((one) => isDue.test(said(one))) ?? committing.at(-1) ?? (parts[0] as Run);
+}
+
+const isDue = new RegExp(`${laterWords.source}|${conditionWords.source}`, "i");
 
 /** A promise in the speech before it is put into words. */
 interface Found {

@@ -156,6 +156,7 @@ function timeOf(
 }
 
 function markIn(between: string): Word["mark"] {
+  if (between === " " || between === "") return "";
   const mark = /[.?!…,;:–—]/.exec(between)?.[0];
   if (mark === undefined) return "";
   if (mark === "?" || mark === "!") return mark;

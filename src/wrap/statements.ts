@@ -165,9 +165,18 @@ export function statement(words: readonly Word[], from: number, to: number): Sta
 
 /** A word as rules look at it: "gonna" is "going to", "y'all" is "you". */
 export function lower({ text }: Word): string {
-  const word = text.toLowerCase().replaceAll("’", "'");
-  return plainly.get(word) ?? word;
+  let word = known.get(text);
+  if (word === undefined) {
+    const small = text.toLowerCase().replaceAll("’", "'");
+    word = plainly.get(small) ?? small;
+    if (known.size > 100_000) known.clear();
+    known.set(text, word);
+  }
+  return word;
 }
+
+/** A film has few words, and each is asked for again and again. */
+const known = new Map<string, string>();
 
 /** Spoken forms that captions write as they sound. */
 const plainly: ReadonlyMap<string, string> = new Map(

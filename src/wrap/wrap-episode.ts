@@ -13,6 +13,7 @@ import { coverageOf } from "./coverage.ts";
 import { descriptionOf, USUAL_LIMIT } from "./description.ts";
 import { disclosuresOf } from "./disclosures.ts";
 import { earlierMentioned } from "./earlier-mentioned.ts";
+import { endCards } from "./end-cards.ts";
 import { factSentences } from "./fact-words.ts";
 import { factsChecked } from "./facts-checked.ts";
 import { filmFacts } from "./film-facts.ts";
@@ -32,6 +33,7 @@ import { readCaptions } from "./read-captions.ts";
 import { shortsOf } from "./shorts.ts";
 import { isGuess, type Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
+import { titlesOf } from "./titles.ts";
 import { viewersEye } from "./viewers-eye.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
 
@@ -66,6 +68,7 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
   const { speech, stretches, day } = film;
   const { length, chapters, noChapters, coverage, description, disclosures, transcript, earlier } = told;
   const aloud = privateAloud(right);
+  const thumbnails = thumbnailsOf(garden, episode.day, stretches);
   const wrap: Omit<Wrap, "beforeUpload"> = {
     episode: episode.id,
     title: episode.title,
@@ -83,9 +86,11 @@ export function wrapEpisode(request: WrapRequest): WrapMade {
     disclosures,
     shorts: shortsOf(right, stretches, facts, aloud),
     ...postsOf({ film: right, facts, disclosures }),
+    titles: titlesOf(right, stretches, facts, thumbnails),
+    endCards: endCards(earlier, garden),
     stops: stopsOf(film.turns, plan, speech.end),
     answers: answersOf(day, questionsFor(day, request.comments)),
-    thumbnails: thumbnailsOf(garden, episode.day, stops),
+    thumbnails: stretches.length > 0 ? thumbnails : thumbnailsOf(garden, episode.day, stops),
     transcript,
     earlier,
     noticesSpoken: noticesSpoken(right, disclosures, noticesOf(garden.settings)),

@@ -195,7 +195,7 @@ export interface NoticeSpoken {
 
 export interface PrivateAloud extends Moment {
   readonly name: string;
-  readonly why: "a private record" | "a private bed" | "a private person";
+  readonly why: "a private record" | "a private bed" | "a private person" | "perhaps a private person";
 }
 
 /** One thing to look at before the film goes up. */
@@ -236,6 +236,14 @@ export interface Short {
   readonly at: number;
   readonly until: number;
   readonly title: string;
+}
+
+/** A title to choose, and the moment whose picture goes with it. */
+export interface TitleOffered extends Moment {
+  readonly title: string;
+  readonly bed: string;
+  /** A photo of that bed near the filming day. */
+  readonly photo?: string | undefined;
 }
 
 /** A frame of the film at a variety's moment, for its plate. */
@@ -279,6 +287,10 @@ export interface Wrap {
   /** At most 280 letters. */
   readonly post?: string | undefined;
   readonly newsletter?: string | undefined;
+  /** At most three, the strongest first. */
+  readonly titles: readonly TitleOffered[];
+  /** Films to lead to at the end; undefined when none is spoken of. */
+  readonly endCards?: string | undefined;
   readonly stops: readonly StopHeard[];
   readonly answers: readonly Answer[];
   readonly thumbnails: readonly Thumbnail[];

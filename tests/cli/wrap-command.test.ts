@@ -88,7 +88,7 @@ describe("plotreel wrap", () => {
     expect(left).not.toContain("pinned-comment.txt");
     writeFileSync(path.join(other, "content/garden.md"), settings.replace("newsletter", "news"));
     const refused = await run(["check"], { cwd: other });
-    expect(refused.out).toContain("Write pinned comment, shorts, post or newsletter.");
+    expect(refused.out).toContain("Write pinned comment, shorts, post, newsletter, titles or end cards.");
   });
 
   it("gives data of the promised shape", async () => {

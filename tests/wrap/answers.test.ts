@@ -72,6 +72,74 @@ describe("plants", () => {
   });
 });
 
+describe("a question as viewers type it", () => {
+  it.each([
+    ["wheres the cages from", "Ad. Ember & Tray sent me the tomato cages free. https://ember.example/cages"],
+    [
+      "love the cages, did you build those yourself",
+      "Ad. Ember & Tray sent me the tomato cages free. https://ember.example/cages",
+    ],
+    ["those cages - link please", "Ad. Ember & Tray sent me the tomato cages free. https://ember.example/cages"],
+    ["you got that fine net where", "Fine net: Drift Lane Seeds, bought."],
+    ["pls what variety r the leeks", "Musselburgh."],
+    ["Name of the leeks please!", "Musselburgh."],
+    ["how do you say that leek", "Musselburgh: MUSSEL-bruh."],
+    ["which tomato is that", "Harbinger."],
+  ])("is answered: %s", async (question, told) => {
+    const found = await answer(question);
+    expect(found.answer).toBe(told);
+    expect(found.guess).toBeUndefined();
+  });
+
+  it("finds plants and things by what their files say of them, and says that it is a guess", async () => {
+    const told = {
+      "varieties/musselburgh.md":
+        "---\ntitle: Musselburgh\ncrop: leek\nsource: {name: Drift Lane Seeds, obtained: bought}\n---\n\nBroad violet leaves.\n",
+      "gear/bell-cloches.md": "---\ntitle: Bell cloches\nobtained: bought\nfrom: the market\n---\n\nOld glass.\n",
+    };
+    const plant = await answer("what is the violet one with broad leaves called?", told);
+    expect(plant.answer).toBe("Musselburgh.");
+    expect(plant.guess).toMatch(/^The question names no plant/);
+    expect((await answer("what are those glass bell things", told)).answer).toBe("Bell cloches: the market, bought.");
+  });
+
+  it("of which only the thing is known is a guess, with its notice", async () => {
+    const found = await answer("The tomato cages, worth the money?");
+    expect(found.answer).toMatch(/^Ad\. Ember & Tray/);
+    expect(found.guess).toMatch(/^This is how it came to you/);
+  });
+
+  it("takes no verb for a thing", async () => {
+    const canes = { "gear/canes.md": "---\ntitle: Bean canes\nobtained: bought\nfrom: the market\n---\n" };
+    expect((await answer("what can you do about slugs?", canes)).answer ?? "").not.toContain("canes");
+  });
+
+  it("means the net over the plants it names", async () => {
+    const two = { "notes/2026/2026-06-14.md": "- put up Fine net in Squash Bed\n" };
+    expect((await answer("where is the net over the squash from?", two)).answer).toBe(
+      "Fine net: Drift Lane Seeds, bought.",
+    );
+  });
+
+  it.each([
+    ["what do you feed the leeks with"],
+    ["what is the best month to plant leeks"],
+    ["how much water do the tomatoes need"],
+  ])("that no record answers is left open: %s", async (question) => {
+    expect((await answer(question)).answer).toBeUndefined();
+  });
+
+  it("names nobody of whom it is not known whether they sell", async () => {
+    const from = {
+      "varieties/musselburgh.md": "---\ntitle: Musselburgh\ncrop: leek\nsource: Dorrit by the gate\n---\n",
+    };
+    const found = await answer("where are the leeks from?", from);
+    expect(found.answer).toBeUndefined();
+    expect(found.wrap.description.text).not.toContain("Dorrit");
+    expect(found.wrap.pinnedComment).not.toContain("Dorrit");
+  });
+});
+
 describe("an answer that is a guess", () => {
   it("says so where a sentence of the notes only has the question's words", async () => {
     const files = {
@@ -101,6 +169,9 @@ describe("comments", () => {
     "is that mint in the pot",
     "Any idea what ate my beans",
     "Really?",
+    "love the arch, did you build that yourself",
+    "Can I ask what that purple bean is",
+    "Any chance of seeds",
   ])("that ask: %s", (comment) => {
     expect(asksSomething(comment)).toBe(true);
   });

@@ -133,7 +133,7 @@ export const gardenSchema = z.strictObject({
     z
       .preprocess(
         (written) => (typeof written === "string" ? written.split(",").map((one) => one.trim()) : written),
-        z.array(oneOf(["pinned comment", "shorts", "post", "newsletter"])),
+        z.array(oneOf(["pinned comment", "shorts", "post", "newsletter", "titles", "end cards"])),
       )
       .optional(),
   ),
