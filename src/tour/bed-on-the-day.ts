@@ -170,3 +170,9 @@ function beginnings(
   const grounds: Ground[] = [...(nursery === undefined ? [] : [nursery]), ...begun];
   return grounds.length > 0 ? grounds : [...events.slice(0, 1), ...(variety === undefined ? [] : [variety])];
 }
+
+/** Lots begun since viewers last saw the bed. In a bed they never saw everything is new to them. */
+export function isNews(lot: Lot, here: BedOnTheDay): boolean {
+  if (here.since.episode === undefined) return lot.planting.since > here.newsAfter;
+  return lot.before === undefined;
+}

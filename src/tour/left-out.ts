@@ -5,10 +5,9 @@ import type { Book } from "../garden/index.ts";
 import { dayOnly, type Ground, inBed, say, theBed, type Voice } from "../language/index.ts";
 import type { Episode } from "../model.ts";
 import { changes } from "../timeline/index.ts";
-import { bedOnTheDay } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, bedOnTheDay } from "./bed-on-the-day.ts";
 import type { LeftOut } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
-import { candidatesAt, type Findings } from "./candidates/find-candidates.ts";
 import type { Choice, Offer, Passed } from "./plan/choose.ts";
 import { quietChanges } from "./show-values.ts";
 import { newsAfter, sinceFor } from "./since.ts";
@@ -22,11 +21,11 @@ export function passedBeds(
   passed: readonly PassedBed[],
   tours: readonly Episode[],
   voice: Voice,
-  findings: Findings,
+  candidatesAt: (here: BedOnTheDay) => readonly Weighed[],
 ): readonly LeftOut[] {
   return passed.map((one) => {
     const { bed } = one;
-    const { why, miss } = whyPassed(index, one, tours, voice, findings);
+    const { why, miss } = whyPassed(index, one, tours, voice, candidatesAt);
     return bedLine({ bed, why, miss });
   });
 }
@@ -132,7 +131,7 @@ function whyPassed(
   { bed, why }: PassedBed,
   tours: readonly Episode[],
   voice: Voice,
-  findings: Findings,
+  candidatesAt: (here: BedOnTheDay) => readonly Weighed[],
 ): { readonly why: string; readonly miss?: Weighed | undefined } {
   const { garden } = index;
   if (why === "private") return { why: "private" };
@@ -148,7 +147,7 @@ function whyPassed(
   const seen = since.episode === undefined ? "this season" : `since ${dayOnly(since.day, voice)}`;
   const skipped = why === "skip" ? "you said skip" : undefined;
   if (!news) return { why: skipped ?? `nothing new ${seen}` };
-  const [strongest] = candidatesAt(bedOnTheDay(index, bed, voice.day, since), findings);
+  const [strongest] = candidatesAt(bedOnTheDay(index, bed, voice.day, since));
   const never = since.episode === undefined ? "never shown yet" : `last shown on ${dayOnly(since.day, voice)}`;
   return { why: skipped ?? never, miss: strongest };
 }

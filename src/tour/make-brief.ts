@@ -69,7 +69,8 @@ export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBri
     shown: shownBefore(garden, day, episode?.id),
     wishes,
   };
-  const offers = beds.map((here): Offer => ({ here, candidates: candidatesAt(here, findings), fixed: kept(here) }));
+  const worthShowing = (here: BedOnTheDay) => candidatesAt(here, findings);
+  const offers = beds.map((here): Offer => ({ here, candidates: worthShowing(here), fixed: kept(here) }));
   const target = episode?.target;
   const choice = chooseWhatFits(offers, target);
   const { stops: planned, plan } = planTour({
@@ -101,7 +102,7 @@ export function prepareBrief(garden: Garden, request: BriefRequest): PreparedBri
     opening: openingLines(here, followUps),
     followUps,
     stops,
-    leftOut: [...fallenToLength(choice), ...passedBeds(index, [...order.passed, ...bare], tours, voice, findings)],
+    leftOut: [...fallenToLength(choice), ...passedBeds(index, [...order.passed, ...bare], tours, voice, worthShowing)],
     tasks: openTaskLines(openTasks(garden, day), voice),
     checks: [
       ...planChecks({ garden, episode, order, offers, choice, plan, wishes, voice }),

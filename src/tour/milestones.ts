@@ -17,9 +17,8 @@ import type { Day, Event } from "../model.ts";
 import { pickedInAll } from "../picked.ts";
 import { habitOf } from "../timeline/index.ts";
 import { agree, batchOf, theBatch } from "./batches.ts";
-import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, isNews, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { ShowKind } from "./brief.ts";
-import { isNews } from "./news-sentences.ts";
 import { oncePerStop } from "./once.ts";
 import { pickVerb } from "./picked-sentences.ts";
 

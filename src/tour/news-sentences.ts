@@ -23,12 +23,6 @@ import { whereIn } from "./place-in-bed.ts";
 import { beginning } from "./planting-sentences.ts";
 import { mayHaveBeenSeen } from "./since.ts";
 
-/** Lots begun since viewers last saw the bed. In a bed they never saw everything is new to them. */
-export function isNews(lot: Lot, here: BedOnTheDay): boolean {
-  if (here.since.episode === undefined) return lot.planting.since > here.newsAfter;
-  return lot.before === undefined;
-}
-
 /** "The squash is all new: 6 Crown Prince and 5 Uchiki Kuri (say oo-CHEE-kee KOO-ree), sown indoors on 21 April, planted out on 24 May, so 26 days in the ground." */
 export function newSentence(batch: Batch, here: BedOnTheDay): Sentence {
   const begun = beginning(batch, here);

@@ -18,11 +18,11 @@ import {
 } from "../language/index.ts";
 import { pickedSize } from "../picked.ts";
 import { batchesOf, batchOf, byVariety } from "./batches.ts";
-import type { BedOnTheDay, Lot } from "./bed-on-the-day.ts";
+import { type BedOnTheDay, isNews, type Lot } from "./bed-on-the-day.ts";
 import type { FollowUpLine, OpeningLine } from "./brief.ts";
 import { wasBare } from "./last-seen.ts";
 import { type Milestone, milestonesSince } from "./milestones.ts";
-import { isNews, newSentence } from "./news-sentences.ts";
+import { newSentence } from "./news-sentences.ts";
 import { pickedSince } from "./picked-sentences.ts";
 
 /** At most three, each of another kind and about another thing; a garden with no news has fewer. */

@@ -1,5 +1,5 @@
-import { expect, test } from "vitest";
-import { maturityOf } from "../../src/facts/index.ts";
+import { describe, expect, test } from "vitest";
+import { maturityOf, usualMaturityOf } from "../../src/facts/index.ts";
 import type { Variety } from "../../src/model.ts";
 import { state } from "../../src/timeline/index.ts";
 import { grow, type Line } from "../timeline/small-garden.ts";
@@ -46,4 +46,54 @@ test("is as private as its planting", () => {
   const secret: Line = ["2026-05-24", "planted", { ...planted[2], private: true }];
   expect(maturity({ days: 95, from: "planting" }, sown, planted)?.private).toBe(false);
   expect(maturity({ days: 95, from: "planting" }, sown, secret)?.private).toBe(true);
+});
+
+test("no days at all are no days to count", () => {
+  expect(maturity({ days: 0, from: "sowing" }, sown, planted)).toBeUndefined();
+  expect(maturity({ days: 1, from: "sowing" }, sown, planted)?.value.ready).toBe("2026-04-22");
+});
+
+describe("by what is known of the crop, where the variety gives no days", () => {
+  const usual = (lines: readonly Line[], varieties: Readonly<Record<string, Partial<Variety>>> = {}) => {
+    const garden = grow({ lines, varieties });
+    const planting = state(garden, "long-bed", "2026-07-18").plantings.at(-1);
+    if (planting === undefined) throw new Error("Nothing grows in Long Bed.");
+    return usualMaturityOf(garden, planting);
+  };
+
+  test("it counts from the sowing or the planting, as the crop's table says, and keeps both ends of its span", () => {
+    // Squash takes 85 to 110 days from sowing, tomatoes 60 to 85 from planting.
+    expect(usual([sown, planted])).toMatchObject({
+      value: {
+        goal: "picking",
+        counted: "sowing",
+        begun: "2026-04-21",
+        days: 98,
+        ready: "2026-07-28",
+        takes: { from: 85, to: 110 },
+        latest: "2026-08-09",
+      },
+      sources: [{ file: "notes/2026-05-24.md" }],
+      private: false,
+    });
+    const tomato: Line = ["2026-06-01", "planted", { variety: "ailsa-craig", bed: "long-bed", plantsFrom: "bought" }];
+    expect(usual([tomato])?.value).toMatchObject({ counted: "planting", begun: "2026-06-01", latest: "2026-08-25" });
+    const peas: Line = ["2026-05-01", "planted", { variety: "matucana", bed: "long-bed", plantsFrom: "bought" }];
+    expect(usual([peas])?.value.goal).toBe("flower");
+  });
+
+  test("it is not known of plants set out whose sowing nobody saw, of what stands for years, of a crop no table has", () => {
+    expect(usual([["2026-05-24", "planted", { ...planted[2], plantsFrom: "bought" }]])).toBeUndefined();
+    const rhubarb: Line = ["2026-03-01", "planted", { variety: "victoria", bed: "long-bed", plantsFrom: "bought" }];
+    expect(usual([rhubarb])).toBeUndefined();
+    expect(usual([["2026-05-01", "sowed", { variety: "mystery", bed: "long-bed" }]])).toBeUndefined();
+    expect(usual([["2026-07-01", "picked", { variety: "ailsa-craig", bed: "long-bed", grams: 90 }]])).toBeUndefined();
+  });
+
+  test("the variety's own days go before it, and its privacy goes with it", () => {
+    expect(usual([sown, planted], { "crown-prince": { maturity: { days: 95, from: "planting" } } })).toBeUndefined();
+    expect(usual([sown, planted], { "crown-prince": { private: true } })?.private).toBe(true);
+    const secret: Line = ["2026-05-24", "planted", { ...planted[2], private: true }];
+    expect(usual([sown, secret])?.private).toBe(true);
+  });
 });

@@ -57,6 +57,21 @@ describe("new to the garden", () => {
     expect(await newIn(oldOne)).toEqual(none);
   });
 
+  it("is told where a fifth of all kinds was begun before the season, and not where it was less", async () => {
+    const isNew = async (kinds: number) => {
+      const titles = ["Detroit", "Sturon", "Rijnsburger", "Carlton", "Ailsa"].slice(0, kinds);
+      const all: Files = {
+        "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+        "varieties/musselburgh.md": variety("Musselburgh", "leek"),
+        ...Object.fromEntries(titles.map((title) => [`varieties/${title.toLowerCase()}.md`, variety(title, "onion")])),
+        "notes/2025-05-01.md": "- planted 6 Musselburgh leek in Long Bed\n",
+        "notes/2026-05-02.md": `${titles.map((title) => `- planted 6 ${title} onion in Long Bed`).join("\n")}\n`,
+      };
+      return isNewToGarden(await gardenOf(all, day), "detroit", day);
+    };
+    expect([await isNew(4), await isNew(5)]).toEqual([true, false]);
+  });
+
   it("is so from its first day, for that season alone", async () => {
     const garden = await gardenOf(files, "2027-06-01");
     const on = (when: string) => isNewToGarden(garden, "red-baron", when);

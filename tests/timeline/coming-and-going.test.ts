@@ -55,6 +55,30 @@ describe("acquired", () => {
     expect(sourceOf([packet, planted(4)])).toEqual([[undefined, undefined]]);
   });
 
+  test("for nine months, and then nobody remembers where they came from", () => {
+    const [, kind, said] = came;
+    const setOut = (on: string) => {
+      const garden = grow({
+        lines: [
+          ["2026-01-05", kind, { ...said }],
+          [on, "planted", { variety: "ailsa-craig", bed: "long-bed", count: 4 }],
+        ],
+      });
+      const [planting] = state(garden, "long-bed", on).plantings;
+      return [planting?.from, garden.problems.map(({ rule }) => rule)];
+    };
+    expect(setOut("2026-10-02")).toEqual(["a neighbour", []]);
+    expect(setOut("2026-10-03")).toEqual([undefined, ["timeline/no-sowing"]]);
+  });
+
+  test("of a kind whose crop nobody knows as well", () => {
+    const mystery: Line = ["2026-05-01", "acquired", { variety: "mystery", count: 6, from: "a neighbour" }];
+    const garden = grow({
+      lines: [mystery, ["2026-05-20", "planted", { variety: "mystery", bed: "long-bed", count: 4 }]],
+    });
+    expect(state(garden, "long-bed", "2026-05-20").plantings).toMatchObject([{ from: "a neighbour" }]);
+  });
+
   test("what was paid stands in no sentence", () => {
     const [day, kind, said] = came;
     const lines: Line[] = [

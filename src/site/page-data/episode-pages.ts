@@ -80,7 +80,7 @@ export function episodePages(view: View, { shown, wraps, sites, plates }: FilmsO
         episode,
         stops.some((stop) => stop.picture) ? stops.map((stop) => stop.picture) : [picture],
       ),
-      data: filmData(view, episode, picture, wrapped),
+      data: filmData(view, episode, episodeCard(view, episode).text, picture, wrapped),
     };
   });
 }

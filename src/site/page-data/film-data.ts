@@ -1,7 +1,6 @@
 /** A film as structured data (schema.org/VideoObject), so that search programs show it with its picture and its chapters. */
 import type { Episode } from "../../model.ts";
 import { videoObject } from "../../wrap/index.ts";
-import { episodeCard } from "./episode-pages.ts";
 import type { EpisodeWrap } from "./episode-wrap.ts";
 import { filmAt } from "./film-time.ts";
 import type { Picture } from "./shapes.ts";
@@ -9,12 +8,13 @@ import { webAddress } from "./sources.ts";
 import type { View } from "./view.ts";
 
 /**
- * JSON-LD, safe inside a script element. Undefined without the site's address, the film's own or a picture: what is left
+ * JSON-LD, safe inside a script element; `text` says what the film shows where its wrap does not. Undefined without the site's address, the film's own or a picture: what is left
  * out then is what every reader of such data requires.
  */
 export function filmData(
   view: View,
   episode: Episode,
+  text: string,
   picture: Picture | undefined,
   wrapped: EpisodeWrap | undefined,
 ): string | undefined {
@@ -26,7 +26,7 @@ export function filmData(
   const data = {
     ...videoObject({
       name: episode.title,
-      description: wrapped?.wrap.description.text ?? episodeCard(view, episode).text,
+      description: wrapped?.wrap.description.text ?? text,
       thumbnails: [address + picture.src],
       published: episode.published ?? episode.day,
       length: wrapped?.wrap.length,

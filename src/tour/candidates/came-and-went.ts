@@ -13,8 +13,8 @@ import {
   theBed,
 } from "../../language/index.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
-import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
-import { endedSentences, foundThere, isNews, lostSentences, newSentence } from "../news-sentences.ts";
+import { type BedOnTheDay, isNews, type Lot, voiceOf } from "../bed-on-the-day.ts";
+import { endedSentences, foundThere, lostSentences, newSentence } from "../news-sentences.ts";
 import { isToldOf } from "../own-lines.ts";
 import { isTakenLongAgo } from "../picked-sentences.ts";
 import { firstDayOf, standsNow } from "../planting-sentences.ts";

@@ -3,10 +3,9 @@
 import { daysBetween } from "../../calendar.ts";
 import { capital, cultivar, dayOnly, onDay, say, sinceDay, thePlants } from "../../language/index.ts";
 import { agree, batchesOf, bySowing, byVariety, groundsOf, theBatch } from "../batches.ts";
-import { type BedOnTheDay, voiceOf } from "../bed-on-the-day.ts";
+import { type BedOnTheDay, isNews, voiceOf } from "../bed-on-the-day.ts";
 import { aboutWhen, expectedDay, expectedFact } from "../expected-picking.ts";
 import { milestonesSince } from "../milestones.ts";
-import { isNews } from "../news-sentences.ts";
 import { pickedSinceSentence } from "../picked-sentences.ts";
 import type { Candidate } from "./candidate.ts";
 

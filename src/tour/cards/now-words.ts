@@ -31,7 +31,6 @@ import { isTakenLongAgo } from "../picked-sentences.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
-import { causeOf } from "./opening-words.ts";
 import { specialOf } from "./own-words.ts";
 import { bareCause } from "./remembered.ts";
 
@@ -216,14 +215,14 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
         ...ownWays,
       ];
     case "trouble":
-      return handsForTrouble(causeOf(point)).flatMap((hand) => [
-        way(hand, `: ${bareCause(causeOf(point))} on ${name}`),
-        way(hand, `: ${bareCause(causeOf(point))}`),
+      return handsForTrouble(point.keepBy).flatMap((hand) => [
+        way(hand, `: ${bareCause(point.keepBy)} on ${name}`),
+        way(hand, `: ${bareCause(point.keepBy)}`),
       ]);
     case "trouble over":
       return [
-        way("run a hand through", `: no ${bareCause(causeOf(point))}`),
-        way("lift a leaf", `: ${bareCause(causeOf(point))} gone`),
+        way("run a hand through", `: no ${bareCause(point.keepBy)}`),
+        way("lift a leaf", `: ${bareCause(point.keepBy)} gone`),
       ];
     case "lost":
       return [way("show the gap", ` among the ${name}`), way("put a hand", ` where ${name} are missing`)];

@@ -206,7 +206,7 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
       : [];
   switch (point.kind) {
     case "trouble": {
-      const cause = bareCause(causeOf(point));
+      const cause = bareCause(point.keepBy);
       return [
         way("trouble wrong", `Something is wrong with the ${crops}: ${cause}.`),
         way("trouble bad news", `Bad news for the ${crops}: ${cause}.`),
@@ -217,8 +217,8 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
     }
     case "trouble over":
       return [
-        way("over gone", `One worry less: no more ${bareCause(causeOf(point))}.`),
-        way("over clear", `The ${crops} are clear of ${bareCause(causeOf(point))}.`),
+        way("over gone", `One worry less: no more ${bareCause(point.keepBy)}.`),
+        way("over clear", `The ${crops} are clear of ${bareCause(point.keepBy)}.`),
       ];
     case "first picking":
       return [
@@ -292,10 +292,6 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
     default:
       return point.kind === "standing" ? [way("standing", `Nothing new here, but look at ${name}.`)] : [];
   }
-}
-
-export function causeOf({ keepBy }: Pick<Weighed, "keepBy">): string {
-  return keepBy;
 }
 
 /** Days after which a first picking is no sight any more: picking goes on. */

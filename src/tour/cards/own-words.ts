@@ -1,4 +1,5 @@
 /** What the person says of their things in their own words: in a variety's, a bed's and a gear's file, and in the notes. */
+import { isQuotable } from "../../garden/index.ts";
 import { type Ground, mentions, type Sentence, say, sentencesOf } from "../../language/index.ts";
 import type { Gear, Variety } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -59,9 +60,6 @@ export function gearWords(here: BedOnTheDay): readonly Sentence[] {
   );
 }
 
-/** Longer sentences of a note are a page of a diary and no remark. */
-const longest = 160;
-
 /** What the notes of this bed alone told since viewers last saw it, and what any note told of the plants shown. */
 export function storyWords(here: BedOnTheDay, lots: readonly Lot[]): readonly Sentence[] {
   const names = [
@@ -78,8 +76,7 @@ export function storyWords(here: BedOnTheDay, lots: readonly Lot[]): readonly Se
       .filter((part) => part.asks !== true && part.private !== true && !/^[-*#>|\d]/.test(part.text))
       .flatMap((part) =>
         sentencesOf(part.text)
-          .filter((text) => text.length <= longest && !/[[\]<>`|]|https?:/.test(text))
-          .filter((text) => ofBed || mentions(text, names))
+          .filter((text) => isQuotable(text) && (ofBed || mentions(text, names)))
           .map((text) => say(`“${text.trim().replace(/\.$/, "")}”`, [{ place: part.place }])),
       );
   });

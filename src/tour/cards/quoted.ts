@@ -2,7 +2,7 @@
 
 import { yearBefore } from "../../calendar.ts";
 import { countWords, fits, own, toPause, type Way } from "../../films/index.ts";
-import type { OwnLine } from "../../garden/index.ts";
+import { isQuotable, type OwnLine } from "../../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sentencesOf } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
@@ -51,7 +51,7 @@ export function toldWithMore(here: BedOnTheDay, remembered: readonly Remembered[
   );
   return [...new Set([...telling, ...seeds, ...trouble])]
     .filter(({ private: hidden, day }) => !hidden && day <= here.day)
-    .filter(({ text }) => fits(text, 24) && !/[[\]<>`|£$€]|https?:/.test(text))
+    .filter(({ text }) => fits(text, 24) && isQuotable(text))
     .toSorted((a, b) => (a.day < b.day ? 1 : -1))
     .slice(0, mostTold)
     .map((event) => say(`${capital(sayDay(event.day, { language, near: here.day }))}: “${event.text}”`, [event]));
