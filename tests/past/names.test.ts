@@ -20,7 +20,9 @@ describe("names that no file describes", () => {
     const { out, exitCode } = await names(gardenWith(garden));
     expect(exitCode).toBe(0);
     const said = out.replace(/\n {2,3}(?=\S)/g, " ").replace(/\s+/g, " ");
-    expect(said).toContain("Sunny Corner: 4 lines, 16 May 2025 to 1 June 2025, notes/2025-05-16.md and 2 more");
+    expect(said).toContain(
+      "Sunny Corner: 5 lines (1 still asked about), 16 May 2025 to 1 June 2025, notes/2025-05-16.md and 2 more",
+    );
     expect(said).toContain("Sungold: 2 lines");
     expect(said).toContain(
       'Secret Nurserry: 1 line, 16 May 2025, notes/2025-05-16.md spelled nearly like "Secret Nursery", which a file describes',
