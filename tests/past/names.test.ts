@@ -65,14 +65,14 @@ describe("joining two names", () => {
 
   it("changes these lines alone, in their own encoding, ends, rights and links", async () => {
     const dir = gardenWith(garden);
-    const target = path.join(dir, "kept.md");
+    const target = path.join(dir, ".kept.md");
     const note = path.join(dir, "notes/2025-07-01.md");
     const text = "\ufeff- caf\u00e9 corner weeded\r\n- planted 2 Sungold tomatoes in Sunny Corner\r\nSunny Corner!";
     writeFileSync(note, text);
     chmodSync(note, 0o640);
     const old = Buffer.from("- watered Sunny Corner, 20 \xb0C\n", "latin1");
     writeFileSync(target, old);
-    symlinkSync("../kept.md", path.join(dir, "notes/2025-07-02.md"));
+    symlinkSync("../.kept.md", path.join(dir, "notes/2025-07-02.md"));
     const { out, exitCode } = await names(dir, "--join", "Sunny Corner", "Long Bed", "--write");
     expect(out).toContain("Changed: 5 files.");
     expect(exitCode).toBe(0);
