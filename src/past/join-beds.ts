@@ -75,8 +75,17 @@ function linesOfMove(bed: Bed, other: Bed, day: Day, records: Records): readonly
   const lines = standing.map(({ variety, crop }) => {
     const plant = variety !== undefined ? { variety } : crop !== undefined ? { crop } : {};
     const event: Event = {
-      ...{ id: "", kind: "moved", day, verb: "", text: "", place: { file: "", line: 1, column: 1 }, private: true },
-      ...{ ...plant, bed: bed.id, toBed: other.id, more: [] },
+      id: "",
+      kind: "moved",
+      day,
+      ...plant,
+      bed: bed.id,
+      toBed: other.id,
+      verb: "",
+      text: "",
+      place: { file: "", line: 1, column: 1 },
+      private: true,
+      more: [],
     };
     return printEvent(event, names);
   });

@@ -62,7 +62,8 @@ export async function joinNames({ from, to, folder, records, today }: JoinReques
   if (typeof kind !== "string") return kind;
   const id = kind === "source" ? undefined : (names.find(kind, from) ?? idOfName(from));
   const own = new Set(
-    [...records.events, ...askedEvents(records)]
+    // "The sunny corner was dry" may speak of a corner that is sunny, as long as nobody says which.
+    [...records.events, ...(/^\p{Lu}/u.test(from) ? [] : askedEvents(records))]
       .filter((event) =>
         kind === "bed"
           ? event.bed === id || event.toBed === id

@@ -72,7 +72,7 @@ export function isSound(head: Uint8Array): boolean {
     isFilm(head) ||
     ["ID3", "OggS", "#!AMR"].some((mark) => startsWith(head, 0, mark)) ||
     (startsWith(head, 0, "RIFF") && startsWith(head, 8, "WAVE")) ||
-    // Eleven bits set, then version and layer: every frame of both kinds begins so.
-    (first === 0xff && (second & 0xe0) === 0xe0)
+    // Frames of layer III, and those of ADTS: a text in UTF-16 begins with FF FE, which is neither.
+    (first === 0xff && ((second & 0xe6) === 0xe2 || (second & 0xf6) === 0xf0))
   );
 }

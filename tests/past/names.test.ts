@@ -20,7 +20,9 @@ describe("names that no file describes", () => {
     const { out, exitCode } = await names(gardenWith(garden));
     expect(exitCode).toBe(0);
     const said = out.replace(/\n {2,3}(?=\S)/g, " ").replace(/\s+/g, " ");
-    expect(said).toContain("Sunny Corner: 4 lines, 16 May 2025 to 1 June 2025, notes/2025-05-16.md and 2 more");
+    expect(said).toContain(
+      "Sunny Corner: 5 lines (1 still asked about), 16 May 2025 to 1 June 2025, notes/2025-05-16.md and 2 more",
+    );
     expect(said).toContain("Sungold: 2 lines");
     expect(said).toContain(
       'Secret Nurserry: 1 line, 16 May 2025, notes/2025-05-16.md spelled nearly like "Secret Nursery", which a file describes',
@@ -63,14 +65,14 @@ describe("joining two names", () => {
 
   it("changes these lines alone, in their own encoding, ends, rights and links", async () => {
     const dir = gardenWith(garden);
-    const target = path.join(dir, "kept.md");
+    const target = path.join(dir, ".kept.md");
     const note = path.join(dir, "notes/2025-07-01.md");
     const text = "\ufeff- caf\u00e9 corner weeded\r\n- planted 2 Sungold tomatoes in Sunny Corner\r\nSunny Corner!";
     writeFileSync(note, text);
     chmodSync(note, 0o640);
     const old = Buffer.from("- watered Sunny Corner, 20 \xb0C\n", "latin1");
     writeFileSync(target, old);
-    symlinkSync("../kept.md", path.join(dir, "notes/2025-07-02.md"));
+    symlinkSync("../.kept.md", path.join(dir, "notes/2025-07-02.md"));
     const { out, exitCode } = await names(dir, "--join", "Sunny Corner", "Long Bed", "--write");
     expect(out).toContain("Changed: 5 files.");
     expect(exitCode).toBe(0);

@@ -213,9 +213,9 @@ describe("headings", () => {
 
 describe("what is no table, text or captions", () => {
   it("is refused with what to do", async () => {
-    const dir = gardenWith({ "list.xlsx": "PK", "photo.jpg": "x" });
-    const sheet = await ingest(dir, "list.xlsx");
-    expect([sheet.exitCode, sheet.err]).toEqual([2, expect.stringContaining("save each sheet as CSV")]);
+    const dir = gardenWith({ "list.ods": "PK", "photo.jpg": "x" });
+    const sheet = await ingest(dir, "list.ods");
+    expect([sheet.exitCode, sheet.err]).toEqual([2, expect.stringContaining("or each sheet as CSV")]);
     expect((await ingest(dir, "photo.jpg")).err).toContain("Photos are brought in by their folder.");
     expect((await ingest(dir, "list.csv")).err).toContain("There is no folder at");
   });

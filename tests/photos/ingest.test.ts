@@ -443,7 +443,7 @@ describe("the answer", () => {
       leftAlone: [
         { from: "Thumbs.db", why: "camera's own" },
         { from: "album/metadata.json", why: "aside of no photo" },
-        { from: "voice.wav", why: "no photo" },
+        { from: "voice.wav", why: "no sound in it" },
       ],
       safeToClear: false,
     });
