@@ -54,9 +54,14 @@ export async function bringDiary(request: DiaryRequest): Promise<BroughtDiary> {
       knownDays += 1;
       continue;
     }
-    const file = freeName(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`, taken);
+    const content = recordOf([`date: ${day}`, ...(isPublic ? [] : ["private: true"])], `${body}\n`);
+    const plain = `notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`;
+    // A run that was broken off has written it, and not yet remembered that it did.
+    const isThere = taken.has(plain) && Buffer.from(await folder.read(plain)).equals(Buffer.from(content));
+    const file = isThere ? plain : freeName(plain, taken);
     taken.add(file);
-    notes.push({ file, content: recordOf([`date: ${day}`, ...(isPublic ? [] : ["private: true"])], `${body}\n`) });
+    if (isThere) knownDays += 1;
+    else notes.push({ file, content });
     for (const line of body.split("\n")) if (line !== "") parts.push(lineOf(day, line, file));
   }
   const records = await readRecords(withFiles(folder, notes), { today });
