@@ -480,6 +480,8 @@ export interface Note {
   readonly story: readonly StoryPart[];
   /** Photos the note links, relative to the records folder. */
   readonly photos: readonly string[];
+  /** Those of them that only its private lines show. */
+  readonly privatePhotos?: readonly string[] | undefined;
   /** How the note describes photos it shows, where it does: private as the photo is. */
   readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
   readonly place: Place;
