@@ -21,5 +21,13 @@ export { PublishRunning } from "./publish-lock.ts";
 export type { AnsweringAsk, QuestionAnswering } from "./question-answering.ts";
 export { recapDocument } from "./recap-page.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";
-export { type KeptBack, keptBackAsBefore, lastSeen, type Seen, whatViewersSee } from "./what-viewers-see.ts";
+export {
+  type Gone,
+  goneFromView,
+  type KeptBack,
+  keptBackAsBefore,
+  lastSeen,
+  type Seen,
+  whatViewersSee,
+} from "./what-viewers-see.ts";
 export type { TapAnswer, Workbench } from "./workbench.ts";
