@@ -257,7 +257,7 @@ export interface Variety extends RecordFile {
   readonly maturity?: Maturity | undefined;
   /** Whether it stands from year to year; undefined when neither its file nor the crop table says so. */
   readonly perennial: boolean | undefined;
-  /** The private person it came from may be named in thanks. */
+  /** The private person it came from may be named to viewers. */
   readonly thankByName?: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
@@ -284,7 +284,7 @@ export interface Gear extends RecordFile {
   /** Undefined where nobody said, and of all that is no gift or loan. */
   readonly giver?: Giver | undefined;
   readonly from?: string | undefined;
-  /** The private person it came from may be named in thanks. */
+  /** The private person it came from may be named to viewers. */
   readonly thankByName?: boolean | undefined;
   readonly link?: string | undefined;
   readonly since?: string | undefined;
