@@ -64,8 +64,9 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
     throw new CommandError("--dry-run only shows and --write writes: give one of them.");
   const listPath = path.join(recordsDir, listFile);
   let added = "";
+  const listed = (await effects.readText(listPath)) ?? "";
   const list = new BroughtInList(
-    (await effects.readText(listPath)) ?? "",
+    listed,
     async (text) => {
       added += text;
     },
@@ -79,6 +80,8 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
     // What a run that was broken off wrote is remembered all the same.
     for (const part of options.write === true ? brought.parts : []) await list.remember(part);
     await append(listPath, added, effects);
+    // Refused, as the list is there; what a killed run left beside it is cleared on the way.
+    if (options.write === true && listed !== "") await effects.createText(listPath, listed);
     if (options.json !== true) effects.out("Nothing is to be written.");
     return code;
   }
