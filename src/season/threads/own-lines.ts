@@ -23,10 +23,23 @@ export interface OwnLine {
 const longest = 200;
 const unquotable = /[[\]<>`|]|https?:/;
 
+/** By garden, for viewers and for the person: each year of it is told from the same lines. */
+const made = { viewers: new WeakMap<Garden, readonly OwnLine[]>(), person: new WeakMap<Garden, readonly OwnLine[]>() };
+
 /** In order of day, without what is private; viewers get none that is still a question. */
 export function ownLines(garden: Garden, until: Day, forViewers: boolean): readonly OwnLine[] {
+  const kept = forViewers ? made.viewers : made.person;
+  let lines = kept.get(garden);
+  if (lines === undefined) {
+    lines = allLines(garden, forViewers);
+    kept.set(garden, lines);
+  }
+  return lines.filter(({ day }) => day <= until);
+}
+
+function allLines(garden: Garden, forViewers: boolean): readonly OwnLine[] {
   const cropsIn = cropFinder(garden);
-  const told = garden.events.filter(({ private: hidden, day }) => !hidden && day <= until);
+  const told = garden.events.filter(({ private: hidden }) => !hidden);
   const facts = told.map((event): OwnLine => {
     const crop = cropOf(garden, event)?.id;
     return {
@@ -42,7 +55,7 @@ export function ownLines(garden: Garden, until: Day, forViewers: boolean): reado
   });
   const lines = [...facts, ...(forViewers ? stories(garden, cropsIn) : readLines(garden, cropsIn))];
   return lines
-    .filter(({ day, text }) => day <= until && text.length <= longest && !unquotable.test(text))
+    .filter(({ text }) => text.length <= longest && !unquotable.test(text))
     .sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line);
 }
 
