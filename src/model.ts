@@ -270,7 +270,7 @@ export interface Variety extends RecordFile {
   readonly maturity?: Maturity | undefined;
   /** Whether it stands from year to year; undefined when neither its file nor the crop table says so. */
   readonly perennial: boolean | undefined;
-  /** The private person it came from may be named in thanks. */
+  /** The private person it came from may be named to viewers. */
   readonly thankByName?: boolean | undefined;
   /** A short caution shown wherever the variety is: "all parts are poisonous". */
   readonly caution?: string | undefined;
@@ -297,7 +297,7 @@ export interface Gear extends RecordFile {
   /** Undefined where nobody said, and of all that is no gift or loan. */
   readonly giver?: Giver | undefined;
   readonly from?: string | undefined;
-  /** The private person it came from may be named in thanks. */
+  /** The private person it came from may be named to viewers. */
   readonly thankByName?: boolean | undefined;
   readonly link?: string | undefined;
   readonly since?: string | undefined;
@@ -493,6 +493,8 @@ export interface Note {
   readonly story: readonly StoryPart[];
   /** Photos the note links, relative to the records folder. */
   readonly photos: readonly string[];
+  /** Those of them that only its private lines show. */
+  readonly privatePhotos?: readonly string[] | undefined;
   /** How the note describes photos it shows, where it does: private as the photo is. */
   readonly photoWords?: readonly { readonly photo: string; readonly words: string }[] | undefined;
   /** The sound file whose words it holds, relative to the records folder; nobody else is told of it. */

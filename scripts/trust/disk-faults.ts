@@ -76,7 +76,7 @@ const steps: [string, string][] = [];
 
 function put(target: unknown): void {
   const name = path.relative(process.cwd(), String(target));
-  if (log !== undefined && name.startsWith(`content${path.sep}`)) steps.push([name, stateOf(String(target))]);
+  if (log !== undefined && /^(?:content|begun)[\\/]/u.test(name)) steps.push([name, stateOf(String(target))]);
 }
 
 const CHANGING = [

@@ -125,7 +125,7 @@ async function atOnce(trials: Trials, times: number, random: Chance): Promise<Tr
         new Promise((resolve) => setTimeout(resolve, wait)).then(() => trials.run(cwd, command.argv)),
       ]);
       cases += 1;
-      const wrong = runs.flatMap((run) => saidWell(run, [0, 3]));
+      const wrong = runs.flatMap((run) => saidWell(run, [0, 3, ...command.again, ...(command.alsoAtOnce ?? [])]));
       if (command.name === "new" && runs.filter(({ exitCode }) => exitCode === 0).length !== 1)
         wrong.push("not just one of two says it wrote");
       wrong.push(...(await wrongAfter(trials, cwd, command, after, after)));

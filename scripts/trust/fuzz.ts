@@ -1,6 +1,7 @@
 /** Cases by chance, each target its share, with what failed made as small as it can be. */
 import fc from "fast-check";
-import { type Target, targets } from "./fuzz/targets.ts";
+import type { Target } from "./fuzz/ground.ts";
+import { targets } from "./fuzz/targets.ts";
 import { done, type TrustRow } from "./table.ts";
 
 /** MiB of memory in use; a case that takes more would take a machine with it. */

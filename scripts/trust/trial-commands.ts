@@ -4,6 +4,7 @@ import { once } from "node:events";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { keepStates, pageSaves } from "./page-saves.ts";
 import { type Snapshot, snapshotOf } from "./snapshot.ts";
 import { writeTrialRecords } from "./trial-records.ts";
 
@@ -12,6 +13,10 @@ export interface TrialCommand {
   readonly argv: readonly string[];
   /** Codes a run may end with that finds its work done already. */
   readonly again: readonly number[];
+  /** Codes of the slower of two at the same time: it says what it left as it is. */
+  readonly alsoAtOnce?: readonly number[];
+  /** What a person is told to give when a next run ends with 3, as it would not do the work a second time. */
+  readonly thenGiven?: readonly string[];
 }
 
 const today = ["--records", "content", "--today", "2026-07-18"];
@@ -22,6 +27,37 @@ export const trialCommands: readonly TrialCommand[] = [
   { name: "wrap --accept", argv: ["wrap", "june", "--accept", "1", ...today], again: [0] },
   { name: "settle", argv: ["settle", ...today], again: [0] },
   { name: "new", argv: ["new", "note", "Long Bed", ...today], again: [0, 3] },
+  // A garden that is there already is not begun again; photos that are still on the card are brought in by `ingest`.
+  {
+    name: "start",
+    argv: [
+      ...[
+        "start",
+        "--records",
+        "begun",
+        "--today",
+        "2026-07-18",
+        "--name",
+        "Begun",
+        "--place",
+        "skip",
+        "--units",
+        "metric",
+      ],
+      ...["--time-zone", "Europe/London", "--photos", "card", "--no-open"],
+    ],
+    again: [0, 3],
+    thenGiven: ["ingest", "card", "--records", "begun", "--today", "2026-07-18"],
+  },
+  { name: "ingest FILE --write", argv: ["ingest", "orders.csv", "--write", ...today], again: [0], alsoAtOnce: [1] },
+  {
+    name: "ingest DIARY --write",
+    argv: ["ingest", "diary.txt", "--date", "2019", "--write", ...today],
+    again: [0],
+    alsoAtOnce: [1],
+  },
+  { name: "names --join", argv: ["names", "--join", "Harbinger", "Red Harbinger", "--write", ...today], again: [0, 2] },
+  ...Object.keys(pageSaves).map((word) => ({ name: `a page's ${word}`, argv: [word], again: [0] })),
 ];
 
 export interface Ran {
@@ -58,6 +94,8 @@ export class Trials {
     const first = await this.run(this.base, trialCommands[1]?.argv ?? []);
     if (first.exitCode !== 0) throw new Error(`The records of the trials cannot be published: ${first.said}`);
     writeFileSync(path.join(this.base, "content/notes/2026-06-20.md"), "- planted 3 Harbinger tomato in Squash Bed\n");
+    writeFileSync(path.join(this.base, "content/notes/2026-06-28.md"), "- lost 1 Harbinger tomato to slugs\n");
+    await keepStates(this.base);
   }
 
   /** A copy of the base, its links and rights kept. */
@@ -116,10 +154,10 @@ export class Trials {
   }
 }
 
-/** What is a person's own: records, the other name of one of them, the card. */
+/** What is a person's own: records, the other name of one of them, the card, a garden that is begun. */
 export function ownFiles(cwd: string): Snapshot {
   return new Map(
-    ["content", "backup", "card"].flatMap((folder) =>
+    ["content", "backup", "card", "begun"].flatMap((folder) =>
       [...snapshotOf(path.join(cwd, folder))].map(([name, state]) => [`${folder}/${name}`, state] as const),
     ),
   );

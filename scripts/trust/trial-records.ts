@@ -21,6 +21,14 @@ const files: Readonly<Record<string, string>> = {
   "episodes/june/captions.vtt": `WEBVTT\n\n${film.map((text, at) => `00:00:0${2 * at}.000 --> 00:00:0${2 * at + 2}.000\n${text}\n`).join("\n")}`,
 };
 
+/** Kept before Plotreel, and brought in by `ingest FILE`. */
+const past: Readonly<Record<string, string>> = {
+  "orders.csv":
+    "Variety,Crop,Supplier,Sown,Bed\nHarbinger,tomato,Drift Lane,2026-03-01,Squash Bed\nLollo Rossa,lettuce,Drift Lane,2026-04-02,Long Bed\nAilsa Craig,onion,a swap,2026-03-10,Long Bed\n",
+  "diary.txt":
+    "12 March 2019\nSowed 20 leeks in Long Bed.\nWindy all day.\n\n20 May 2019\nPlanted 5 Crown Prince squash in Squash Bed.\n\n1 June 2019\nPicked 400 g radish from Long Bed.\n",
+};
+
 /** Longer than a page of memory, and than what a small limit of the system lets be written at once. */
 const story = `${"A dry wind from the east all day, and the cans were empty by noon.\n".repeat(90)}`;
 
@@ -42,6 +50,9 @@ export async function writeTrialRecords(cwd: string): Promise<void> {
   put("content/notes/kept/june-seventh.md", "---\ndate: 2026-06-07\nbed: Long Bed\n---\n\n- lifted the shallots\n");
   chmodSync(path.join(cwd, "content/notes/kept/june-seventh.md"), 0o640);
   symlinkSync("notes/kept/june-seventh.md", path.join(cwd, "content/2026-06-07-linked.md"));
+  const shown = { width: 64, height: 48, channels: 3 as const, background: "#885522" };
+  put("content/photos/long-bed/2026-06-30.jpg", await sharp({ create: shown }).jpeg().toBuffer());
+  for (const [file, text] of Object.entries(past)) put(file, text);
   for (let photo = 0; photo < 5; photo += 1) {
     const picture = { width: 64, height: 48, channels: 3 as const, background: { r: 40 * photo, g: 120, b: 30 } };
     put(`card/IMG_2026060${photo + 1}_120000.jpg`, await sharp({ create: picture }).jpeg().toBuffer());

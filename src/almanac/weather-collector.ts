@@ -74,7 +74,7 @@ export class WeatherCollector {
     this.counted[element] += 1;
     const [least, most] = possible[element];
     if (value < least || value > most) {
-      const slip = this.impossible.get(element) ?? { line, shown: String(Math.round(value * 10) / 10), count: 0 };
+      const slip = this.impossible.get(element) ?? { line, shown: String(Number(value.toFixed(1))), count: 0 };
       slip.count += 1;
       this.impossible.set(element, slip);
       return;

@@ -16,16 +16,19 @@ export interface BroughtInFile {
 
 export async function broughtInFile(recordsDir: string, effects: Effects): Promise<BroughtInFile> {
   const file = path.join(recordsDir, listFile);
+  const listed = (await effects.readText(file)) ?? "";
   let added = "";
   const remember = async (text: string) => {
     added += text;
   };
   return {
-    list: new BroughtInList((await effects.readText(file)) ?? "", remember, listOpening),
+    list: new BroughtInList(listed, remember, listOpening),
     async save() {
       const text = added;
       added = "";
-      if (text === "" || (await effects.createText(file, text))) return;
+      if (text === "" && listed === "") return;
+      // Refused where the list is there; what a killed run left beside it is cleared on the way.
+      if ((await effects.createText(file, text === "" ? listed : text)) || text === "") return;
       const { refused } = await effects.editText(file, (now) => ({ text: now + text }));
       if (refused !== undefined) effects.err(`${listFile} was left as it is: ${refused}`);
     },

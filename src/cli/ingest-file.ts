@@ -68,6 +68,9 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
   else for (const line of brought.lines) effects.out(line);
   const code = brought.isShort ? EXIT.problemsFound : EXIT.done;
   if (brought.files.length === 0) {
+    // What a run that was broken off wrote is remembered all the same.
+    for (const part of options.write === true ? brought.parts : []) await list.remember(part);
+    if (options.write === true) await save();
     if (options.json !== true) effects.out("Nothing is to be written.");
     return code;
   }

@@ -132,6 +132,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
     .description("make the public site and the private field pages")
     .option("--base <path>", "serve the public site below this path of its address, such as /garden/", basePath)
     .option("--dry-run", "say what viewers would see that they did not see before, and what is kept back; make nothing")
+    .option("--whole", "with --dry-run: every single thing, not only how many of each kind")
     .option("--hold-back", "publish what is sure, and keep back what is in doubt instead of stopping")
     .option("--serve", "then show both on this machine until stopped")
     .option("--address <address>", "with --serve: let a phone in at this address of your own network, by a code")

@@ -6,6 +6,7 @@ import {
   buildSites,
   type FieldList,
   ForeignFiles,
+  goneFromView,
   keptBackAsBefore,
   lastSeen,
   PrivacyBreach,
@@ -34,6 +35,8 @@ export interface PublishOptions {
   readonly holdBack?: boolean | undefined;
   /** Only say what viewers would see that they did not see before, and what is kept back. */
   readonly dryRun?: boolean | undefined;
+  /** With `dryRun`: every single thing, not only how many. */
+  readonly whole?: boolean | undefined;
 }
 
 export async function publish(read: Loaded, options: PublishOptions, effects: Effects): Promise<number> {
@@ -46,7 +49,10 @@ export async function publish(read: Loaded, options: PublishOptions, effects: Ef
   const outDir = await placeToPublish(path.resolve(effects.cwd, options.out), read.recordsDir);
   const before = await lastSeen(path.join(outDir, "private"));
   const loaded = { ...read, garden: keptBackAsBefore(read.garden, before) };
-  if (options.dryRun === true) return sayWhatViewersWouldSee(loaded, before, effects);
+  if (options.whole === true && options.dryRun !== true)
+    throw new CommandError("--whole says how much is told, so it goes with --dry-run.");
+  if (options.dryRun === true)
+    return sayWhatViewersWouldSee(loaded, { before, isWhole: options.whole === true }, effects);
   try {
     await refusePlace(outDir);
     if (options.holdBack !== true) stopInDoubt(loaded.garden, effects);
@@ -70,6 +76,9 @@ export async function publish(read: Loaded, options: PublishOptions, effects: Ef
     for (const problem of photoWork.problems) effects.err(problemText(problem));
     effects.out(`Public site: ${sites.publicDir} (${sites.publicPages} pages)`);
     effects.out(`Private field pages: ${sites.privateDir} (${sites.privatePages} pages)`);
+    const seen = await lastSeen(sites.privateDir);
+    for (const { what, why, fix } of seen === undefined ? [] : goneFromView(garden, seen, before))
+      if (!what.includes(" of note ")) effects.err(`No longer shown: ${what}, because ${why}. ${fix ?? ""}`.trimEnd());
     if (options.serve === true) await serveSites(sites, { base: garden.settings.base, address }, effects);
     return EXIT.done;
   } catch (error) {

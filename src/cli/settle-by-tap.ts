@@ -20,10 +20,11 @@ export function tapSettler(
   let { garden, today } = first;
 
   async function answer({ file, line, text, state, reading }: AnsweringAsk): Promise<TapAnswer> {
-    const bytes = files.bytes(file);
     const question = garden.readings.find(
       (one) => one.as === "question" && one.place.file === file && one.place.line === line && one.text === text,
     );
+    // Only files of the records are read, whatever a page sends.
+    const bytes = question === undefined ? undefined : files.bytes(file);
     const block = bytes === undefined ? undefined : blockAt(bytes, line);
     if (
       bytes === undefined ||

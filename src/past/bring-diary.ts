@@ -36,7 +36,8 @@ export interface BroughtDiary {
 export async function bringDiary(request: DiaryRequest): Promise<BroughtDiary> {
   const { text, name, folder, today, known, isPublic } = request;
   const { days, told } = readDiary(text, request);
-  const free = new FreeNames(await folder.list());
+  const there = new Set(await folder.list());
+  const free = new FreeNames(there);
   const notes: NewFile[] = [];
   const parts: Part[] = [];
   let knownDays = 0;
@@ -54,8 +55,13 @@ export async function bringDiary(request: DiaryRequest): Promise<BroughtDiary> {
       knownDays += 1;
       continue;
     }
-    const file = free.take(`notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`);
-    notes.push({ file, content: recordOf([`date: ${day}`, ...(isPublic ? [] : ["private: true"])], `${body}\n`) });
+    const content = recordOf([`date: ${day}`, ...(isPublic ? [] : ["private: true"])], `${body}\n`);
+    const plain = `notes/${day.slice(0, 4)}/${day}-${slugOf(name)}.md`;
+    // A run that was broken off has written it, and not yet remembered that it did.
+    const isThere = there.has(plain) && Buffer.from(await folder.read(plain)).equals(Buffer.from(content));
+    const file = isThere ? plain : free.take(plain);
+    if (isThere) knownDays += 1;
+    else notes.push({ file, content });
     for (const line of body.split("\n")) if (line !== "") parts.push(lineOf(day, line, file));
   }
   const records = await readRecords(withFiles(folder, notes), { today });

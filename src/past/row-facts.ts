@@ -107,6 +107,9 @@ export function factsOfRow(
   };
 }
 
+/** Words of a crop's name. */
+const MOST_WORDS = 6;
+
 /** The plant of a row. Where one cell holds crop and name ("Tomato ‘Sungold’", "Beetroot - Boltardy"), they are taken apart. */
 function plantOf(
   written: string | undefined,
@@ -120,7 +123,7 @@ function plantOf(
   if (before !== undefined && name !== undefined && names.find("crop", before) !== undefined)
     return { variety: plain(name), crop: before };
   const words = plain(written).split(" ");
-  for (let from = 1; from < words.length; from += 1) {
+  for (let from = Math.max(1, words.length - MOST_WORDS); from < words.length; from += 1) {
     const last = words.slice(from).join(" ");
     if (names.find("crop", last) !== undefined) return { variety: plain(written), crop: last };
   }

@@ -18,6 +18,7 @@ export function recordsOfMoments<Some extends Records>(records: Some, photos: re
       ? {
           ...note,
           photos: [...new Set(note.photos.map(best))],
+          ...(note.privatePhotos && { privatePhotos: [...new Set(note.privatePhotos.map(best))] }),
           ...(note.photoWords && {
             photoWords: note.photoWords.map(({ photo, words }) => ({ photo: best(photo), words })),
           }),

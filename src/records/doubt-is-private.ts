@@ -220,13 +220,18 @@ function namedInPublic(notes: readonly Note[], events: readonly Event[], records
 
 // -------------------------------------------------------------------------------------------------------------- photos
 
+/** Without what only private lines show. */
+function openPhotos({ photos, privatePhotos = [] }: Note): readonly string[] {
+  return photos.filter((photo) => !privatePhotos.includes(photo));
+}
+
 function guardedSidecars(
   records: Records,
   notes: readonly Note[],
   guard: (sidecar: PhotoSidecar) => PhotoSidecar,
   linkedInDoubt: readonly string[],
 ): ReadonlyMap<string, PhotoSidecar> {
-  const linkedInPublic = new Set(notes.flatMap((note) => (note.private ? [] : note.photos)));
+  const linkedInPublic = new Set(notes.flatMap((note) => (note.private ? [] : openPhotos(note))));
   const sidecars = new Map([...records.photoSidecars].map(([photo, sidecar]) => [photo, guard(sidecar)]));
   const keep = (photo: string) =>
     sidecars.set(photo, { ...(sidecars.get(photo) ?? { photo, varieties: [] }), private: true });

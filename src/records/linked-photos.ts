@@ -10,6 +10,8 @@ export interface LinkedPhoto {
   readonly photo: string;
   /** Its description in the note. */
   readonly words?: string | undefined;
+  /** Where in the note's text. */
+  readonly from: number;
 }
 
 /** Paths relative to the records folder. An address may start from the note's own folder or from the records folder. */
@@ -25,7 +27,7 @@ export function linkedPhotos(
     const candidates = [posix.join(posix.dirname(parsed.file), address), posix.normalize(address.replace(/^\/+/, ""))];
     const photo = candidates.find((candidate) => photos.has(candidate));
     if (photo !== undefined) {
-      found.push({ photo, words: link.words });
+      found.push({ photo, words: link.words, from: link.from });
       continue;
     }
     problems.push(

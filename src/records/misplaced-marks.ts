@@ -12,20 +12,31 @@ const fence =
   /^(?:[-\u2010-\u2015\u2212\ufe58\ufe63\uff0d]{2,}|\+{3,}|;{3,}|```+\s?(?:ya?ml|toml)|~~~+\s?(?:ya?ml|toml))$/i;
 const keyLine = /^["']?\p{L}[\p{L}\p{N}_-]*(?: [\p{L}\p{N}_-]+){0,3}["']?\s?[:=](?:\s|$)/u;
 
+export type FileKind = "note" | "record";
+
 /** Undefined when nothing stands out. `bodyAt` is the offset below the front matter that was read. */
-export function misplacedMark(text: string, bodyAt: number): FileProblem | undefined {
+export function misplacedMark(text: string, bodyAt: number, kind: FileKind): FileProblem | undefined {
   if (bodyAt === 0) {
     const line = slippedFrontMatter(text);
     if (line !== undefined) return notFirst(line);
   }
   const before = text.slice(0, bodyAt).split(/\r\n?|\n/).length - 1;
+  let isFirst = true;
   for (const [index, line] of text
     .slice(bodyAt)
     .split(/\r\n?|\n/)
     .entries()) {
+    const isHead = kind === "note" && beginsPart(line, isFirst);
+    if (bare(line) !== "") isFirst = false;
+    if (isHead) continue;
     if (line.length < LONGEST_MARK && looksLikeMark(line)) return unclear(line.trim(), before + index + 1);
   }
   return undefined;
+}
+
+/** A heading in a note keeps back what stands below it. One of the highest level that comes first may mean the whole note. */
+function beginsPart(line: string, isFirst: boolean): boolean {
+  return isFirst ? /^ {0,3}#{2,6}[ \t]/.test(line) : /^ {0,3}#{1,6}[ \t]/.test(line);
 }
 
 /** Number of the line on which front matter begins that is not at the head of the file. */

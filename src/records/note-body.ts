@@ -5,7 +5,7 @@ import type { Names } from "./names.ts";
 import { newBedCalled } from "./new-beds.ts";
 import type { LineContext, NoteLine } from "./note-line.ts";
 import type { ItemPiece, NoteTree, SettledLine, StoryPiece } from "./note-tree.ts";
-import { saysPrivate } from "./private-lines.ts";
+import { headingSaysPrivate, leadsPrivate, saysPrivate } from "./private-lines.ts";
 import { problem } from "./problem-rules.ts";
 import { questionProblem } from "./question-problem.ts";
 import { dayOfHeading, linesOf, verbOfHeading } from "./reading/note-lines.ts";
@@ -29,6 +29,8 @@ export interface NoteBody {
   readonly readings: readonly LineReading[];
   /** The beds that lines speak of from a line on; undefined where no heading of the note is a bed's name. */
   readonly bedsFrom?: Note["bedsFrom"];
+  /** Parts of the text that nobody else is to see, by offset; undefined where there are none. */
+  readonly privateSpans?: readonly { readonly from: number; readonly to: number }[];
 }
 
 type Piece = ItemPiece | StoryPiece;
@@ -177,7 +179,11 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     readonly bed?: string | undefined;
     readonly day?: Day | undefined;
     readonly verb?: string | undefined;
+    readonly private: boolean;
   }[] = [];
+  // Below a heading that says so, and below a line that says nothing else, all is private up to the next part.
+  let isLed = false;
+  const secret = new Set<Piece>();
   let head: string | undefined;
   let isHeaded = false;
   /** Of a note that names no bed, a heading that is neither bed, day nor work. */
@@ -191,13 +197,16 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     const bed = parts.findLast((part) => part.bed !== undefined)?.bed;
     const day = parts.findLast((part) => part.day !== undefined)?.day;
     head = parts.findLast((part) => part.verb !== undefined)?.verb;
+    const isSecret = isLed || parts.some((part) => part.private);
     const here: ReadingContext = {
       ...whole,
       beds: bed === undefined ? context.beds : [bed],
-      note: day === undefined ? note : { ...note, day },
+      note: { ...note, ...(day !== undefined && { day }), private: note.private || isSecret },
     };
     if (piece.kind === "item" || piece.paragraph !== undefined) problems.push(...marksWithoutDash(file, text, piece));
+    if (isSecret && !("heading" in piece && piece.heading)) secret.add(piece);
     if (piece.kind === "item") {
+      isLed ||= piece.items.length === 0 && leadsPrivate(piece.text);
       if (piece.isMark) problems.push(nothingAbove(placeOf(piece)));
       else if (log(piece, here)) continue;
       told.push(piece);
@@ -205,29 +214,42 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     }
     told.push(piece);
     if (piece.heading === undefined) {
+      isLed ||= leadsPrivate(piece.paragraph ?? "");
       tell(piece, here);
       continue;
     }
     const { level, text: title } = piece.heading;
     askUnknown();
-    const named = names.find("bed", title) ?? newBedCalled(title, names, placeOf(piece));
+    const known = names.find("bed", title);
+    const isPart = headingSaysPrivate(title, known !== undefined);
+    const named = known ?? (isPart ? undefined : newBedCalled(title, names, placeOf(piece)));
+    isLed = false;
     const part = {
       level,
       bed: named,
       day: dayOfHeading(title, note.day, whole.monthFirst),
       verb: named === undefined ? verbOfHeading(title) : undefined,
+      private: isPart,
     };
     parts = [...parts.filter((one) => one.level < level), part];
+    if (parts.some((one) => one.private)) secret.add(piece);
     isHeaded ||= named !== undefined;
     const under = parts.findLast((one) => one.bed !== undefined)?.bed;
     bedsFrom.push({ line: piece.line, beds: under === undefined ? context.beds : [under] });
     const says = under ?? part.day ?? part.verb;
-    if (says === undefined && context.beds.length === 0 && mayNameBed(title))
+    if (says === undefined && context.beds.length === 0 && !isPart && mayNameBed(title))
       unknown = { title, place: placeOf(piece), from: readings.length };
   }
   askUnknown();
   const asked = new Set(readings.flatMap(({ as, place }) => (as === "question" ? [place.line] : [])));
-  return { story: storyOf(file, text, told, asked), events, problems, readings, ...(isHeaded && { bedsFrom }) };
+  const privateSpans = tree.pieces.flatMap((piece) => spansIn(piece, secret));
+  const isHidden = ({ from }: Piece) => privateSpans.some((span) => from >= span.from && from < span.to);
+  return {
+    story: storyOf(file, text, told, { asked, isHidden }),
+    ...{ events, problems, readings },
+    ...(isHeaded && { bedsFrom }),
+    ...(privateSpans.length > 0 && { privateSpans }),
+  };
 }
 
 /** A line read with the words above it, told by its own. */
@@ -307,11 +329,16 @@ function opensList({ text, items }: ItemPiece): boolean {
  * Story in the order of the note; list items that stand together stay together, unless viewers see one of them and not the
  * other, because it is a question or says that it is private.
  */
-function storyOf(file: string, text: string, told: readonly Piece[], asked: ReadonlySet<number>): Note["story"] {
+function storyOf(
+  file: string,
+  text: string,
+  told: readonly Piece[],
+  { asked, isHidden }: { readonly asked: ReadonlySet<number>; readonly isHidden: (piece: Piece) => boolean },
+): Note["story"] {
   const asks = (piece: Piece): boolean => piece.kind === "item" && (asked.has(piece.line) || piece.items.some(asks));
   const parts: (Piece & { readonly asks: boolean; readonly private: boolean })[] = [];
   for (const piece of told.toSorted((a, b) => a.from - b.from)) {
-    const seen = { asks: asks(piece), private: isPrivate(piece) };
+    const seen = { asks: asks(piece), private: isPrivate(piece) || isHidden(piece) };
     const before = parts.at(-1);
     const joins =
       before?.kind === "item" &&
@@ -334,6 +361,12 @@ function storyOf(file: string, text: string, told: readonly Piece[], asked: Read
 /** Whether an item, what stands below it, or a paragraph says that it is private. */
 function isPrivate(piece: Piece): boolean {
   return saysPrivate(piece.kind === "item" ? [piece.text, ...piece.more].join("\n") : (piece.paragraph ?? ""));
+}
+
+/** What of a piece nobody else is to see: all of it, or items of it. */
+function spansIn(piece: Piece, secret: ReadonlySet<Piece>): readonly { readonly from: number; readonly to: number }[] {
+  if (secret.has(piece) || isPrivate(piece)) return [{ from: piece.from, to: piece.to }];
+  return piece.kind === "item" ? piece.items.flatMap((item) => spansIn(item, secret)) : [];
 }
 
 function settledIn(piece: Piece): readonly SettledLine[] {

@@ -60,6 +60,8 @@ export interface ParagraphLine extends LineColumn {
 }
 
 export interface LinkedFile extends LineColumn {
+  /** Offset into the whole text of the file. */
+  readonly from: number;
   /** As written: "../photos/long-bed/gate/2026-05-16.jpg". */
   readonly address: string;
   /** What stands there in its place: the description of an image, the words of a link. */
@@ -273,7 +275,8 @@ function collectLinks(node: Node, root: Root, reader: Reader): void {
   const address = addressOf(node, root);
   if (address !== undefined && !/^([a-z][a-z0-9+.-]*:|\/\/|#|$)/i.test(address)) {
     const words = "alt" in node ? (node as Image).alt : plainText((node as Paragraph).children ?? []);
-    reader.linked.push({ address, ...(words && { words }), ...reader.placeAt(reader.base + offsetOf(node)) });
+    const from = reader.base + offsetOf(node);
+    reader.linked.push({ address, from, ...(words && { words }), ...reader.placeAt(from) });
   }
   for (const child of (node as Partial<Root>).children ?? []) collectLinks(child, root, reader);
 }

@@ -7,7 +7,7 @@ import type { Problem } from "../model.ts";
 import { decodeText } from "./decode-text.ts";
 import { type FileProblem, inFile } from "./file-problem.ts";
 import { type FrontMatterPlaces, frontMatterPlaces, readFrontMatter } from "./front-matter.ts";
-import { misplacedMark } from "./misplaced-marks.ts";
+import { type FileKind, misplacedMark } from "./misplaced-marks.ts";
 import { type NoteTree, readNoteTree } from "./note-tree.ts";
 import { type RecordsFolder, unreadable } from "./records-folder.ts";
 import type { YamlValue } from "./yaml-values.ts";
@@ -36,10 +36,8 @@ export interface ParsedFile extends ParsedNote {
   places(): FrontMatterPlaces;
 }
 
-export type FileKind = "note" | "record";
-
 /** Part of every key; raised whenever the parse or its shape changes. */
-const parseVersion = 5;
+const parseVersion = 6;
 
 /** Length in characters from which a note is called very long. */
 const veryLong = 1_000_000;
@@ -85,7 +83,7 @@ export async function readParsedFile(
 
 export function parseText(text: string, kind: FileKind): ParsedNote {
   const { data, bodyAt, problems: found } = readFrontMatter(text);
-  const misplaced = found.length > 0 ? undefined : misplacedMark(text, bodyAt);
+  const misplaced = found.length > 0 ? undefined : misplacedMark(text, bodyAt, kind);
   const problems = misplaced === undefined ? found : [...found, misplaced];
   if (kind === "record") return { data, bodyAt, problems: text.trim() === "" ? [...problems, empty] : problems };
   const tree = readNoteTree(text, bodyAt);

@@ -8,7 +8,24 @@ const marks = [
   /\bkeep(?:ing)? (?:this|that|it) (?:private|quiet|secret|off|to (?:myself|ourselves))\b/iu,
   /\bbetween (?:you and me|ourselves)\b/iu,
   /^[^\p{L}]*(?:private|confidential|secret)\b[^\p{L}]*(?:[:)\]–—-]|$)/iu,
+  /[([](?:private|confidential|secret)[)\]]/iu,
 ];
+
+/** What only a heading means by it: "Private notes", "Just for me". */
+const headings = [/^[^\p{L}]*(?:private|confidential|secret|personal)\b/iu, /\b(?:only|just) for (?:me|us|my)/iu];
+
+/** `isBed`: it is called so, and a bed may be called Secret Corner. */
+export function headingSaysPrivate(title: string, isBed: boolean): boolean {
+  return saysPrivate(title) || (!isBed && headings.some((mark) => mark.test(title)));
+}
+
+/** A line with nothing of its own to say: "Not for the film:", "(off camera)". What stands below it is meant. */
+export function leadsPrivate(text: string): boolean {
+  const isBare = /^[^\p{L}]*(?:not for (?:the |my |our )?\p{L}+|off[- ]camera|private|confidential|secret)[^\p{L}]*$/iu;
+  const colon = text.lastIndexOf(":");
+  const ends = colon >= 0 && !/[\p{L}\p{N}]/u.test(text.slice(colon));
+  return saysPrivate(text) && (ends || isBare.test(text));
+}
 
 export function saysPrivate(text: string): boolean {
   return marks.some((mark) => mark.test(text));

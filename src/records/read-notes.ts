@@ -69,6 +69,11 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
   problems.push(...body.problems);
   const isRemark = linesWithinRemarks(parsed.text, parsed.bodyAt);
   const photos = [...new Set(linked.map(({ photo }) => photo))];
+  const { privateSpans = [] } = body;
+  const isHidden = ({ from }: { readonly from: number }) =>
+    privateSpans.some((span) => from >= span.from && from < span.to);
+  const inOpen = new Set(linked.filter((one) => !isHidden(one)).map(({ photo }) => photo));
+  const privatePhotos = photos.filter((photo) => !inOpen.has(photo));
   const described = linked.flatMap(({ photo, words }) => (words === undefined ? [] : [{ photo, words }]));
   const note: Note = {
     ...said,
@@ -77,6 +82,7 @@ export function readNote(place: RecordPlace, parsed: ParsedFile, context: NotesC
     ...(body.bedsFrom !== undefined && { bedsFrom: body.bedsFrom }),
     story: body.story.filter(({ place: { line } }) => !isRemark(line)),
     photos,
+    ...(privatePhotos.length > 0 && { privatePhotos }),
     ...(described.length > 0 && { photoWords: described }),
     ...(checked.front?.["voice note"] !== undefined && { voice: checked.front["voice note"] }),
     place: { file: parsed.file, line: 1, column: 1 },

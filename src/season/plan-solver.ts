@@ -71,9 +71,11 @@ function first(wishes: readonly Wish[], cost: Costs, places: readonly Place[], f
     .sort((a, b) => (wishes[b]?.area ?? 0) - (wishes[a]?.area ?? 0) || a - b);
   for (const wish of order) {
     let best: { place: number; cost: number } | undefined;
+    const costs = cost[wish] ?? [];
     for (let place = 0; place < places.length; place += 1) {
-      const own = cost[wish]?.[place] ?? Number.POSITIVE_INFINITY;
-      if (!Number.isFinite(own)) continue;
+      const own = costs[place] ?? Number.POSITIVE_INFINITY;
+      // What a bed is filled by makes it only dearer.
+      if (!Number.isFinite(own) || (best !== undefined && own >= best.cost)) continue;
       const [before, area] = [taken[place] ?? 0, wishes[wish]?.area ?? 0];
       const added = own + full(place, before + area) - full(place, before);
       if (best === undefined || added < best.cost) best = { place, cost: added };
@@ -117,33 +119,44 @@ function improve(
     if (place !== undefined) taken[place] = (taken[place] ?? 0) + area(wish);
   const at = (place: number) => taken[place] ?? 0;
   const own = (wish: number, place: number) => cost[wish]?.[place] ?? Number.POSITIVE_INFINITY;
+  const over = taken.map((there, place) => full(place, there));
+  const fill = (place: number, there: number) => {
+    taken[place] = there;
+    over[place] = full(place, there);
+  };
   const whisker = 1e-9;
   for (let round = 0, better = true; better && round < mostRounds; round += 1) {
     better = false;
     for (let wish = 0; wish < wishes.length; wish += 1) {
       const here = placeOf[wish];
       if (here === undefined) continue;
+      const costs = cost[wish] ?? [];
+      const most = own(wish, here) + full(here, at(here)) - full(here, at(here) - area(wish));
       for (let there = 0; there < places.length; there += 1) {
-        if (there === here || !Number.isFinite(own(wish, there))) continue;
+        if (there === here || !((costs[there] ?? Number.POSITIVE_INFINITY) < most)) continue;
         const gain =
           own(wish, here) +
           full(here, at(here)) +
           full(there, at(there)) -
           (own(wish, there) + full(here, at(here) - area(wish)) + full(there, at(there) + area(wish)));
         if (gain <= whisker) continue;
-        taken[here] = at(here) - area(wish);
-        taken[there] = at(there) + area(wish);
+        fill(here, at(here) - area(wish));
+        fill(there, at(there) + area(wish));
         placeOf[wish] = there;
         better = true;
         break;
       }
     }
     for (let a = 0; a < wishes.length; a += 1) {
+      const costs = cost[a] ?? [];
       for (let b = a + 1; b < wishes.length; b += 1) {
-        const [here, there] = [placeOf[a], placeOf[b]];
+        const here = placeOf[a];
+        const there = placeOf[b];
         if (here === undefined || there === undefined || here === there) continue;
-        const after = own(a, there) + own(b, here);
-        if (!Number.isFinite(after)) continue;
+        const after = (costs[there] ?? Number.POSITIVE_INFINITY) + own(b, here);
+        const now = (costs[here] ?? Number.POSITIVE_INFINITY) + own(b, there);
+        // At most the two beds are no longer too full.
+        if (!(after < now + (over[here] ?? 0) + (over[there] ?? 0))) continue;
         const change = area(b) - area(a);
         const gain =
           own(a, here) +
@@ -152,9 +165,10 @@ function improve(
           full(there, at(there)) -
           (after + full(here, at(here) + change) + full(there, at(there) - change));
         if (gain <= whisker) continue;
-        taken[here] = at(here) + change;
-        taken[there] = at(there) - change;
-        [placeOf[a], placeOf[b]] = [there, here];
+        fill(here, at(here) + change);
+        fill(there, at(there) - change);
+        placeOf[a] = there;
+        placeOf[b] = here;
         better = true;
       }
     }

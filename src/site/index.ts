@@ -23,5 +23,13 @@ export type { AnsweringAsk, QuestionAnswering } from "./question-answering.ts";
 export { recapDocument } from "./recap-page.ts";
 export { type StaticServer, serveFolder } from "./static-server.ts";
 export type { ThingAsk, ThingAsking } from "./thing-asking.ts";
-export { type KeptBack, keptBackAsBefore, lastSeen, type Seen, whatViewersSee } from "./what-viewers-see.ts";
+export {
+  type Gone,
+  goneFromView,
+  type KeptBack,
+  keptBackAsBefore,
+  lastSeen,
+  type Seen,
+  whatViewersSee,
+} from "./what-viewers-see.ts";
 export type { TapAnswer, Workbench } from "./workbench.ts";

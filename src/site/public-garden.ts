@@ -29,6 +29,7 @@ import { openPickings } from "../season/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { namesOf } from "./privacy/private-phrases.ts";
+import { eventWithoutPeople, gearWithoutGiver, withoutGiver } from "./without-people.ts";
 import { eventWithout, saidInPublic, withoutSecrets } from "./without-secrets.ts";
 
 /** What a person notes down for themselves: it belongs to the field pages. */
@@ -93,8 +94,17 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       !isPrivateName(bed),
     withoutFilmingNotes,
   );
-  const varieties = kept(garden.varieties, (variety) => !variety.private && !isPrivateName(variety));
-  const gear = kept(garden.gear, (thing) => !thing.private && !isPrivateName(thing));
+  const varieties = kept(garden.varieties, (variety) => !variety.private && !isPrivateName(variety), withoutGiver);
+  const gear = kept(garden.gear, (thing) => !thing.private && !isPrivateName(thing), gearWithoutGiver);
+  const sellers = new Set(
+    [...[...varieties.values()].map(({ source }) => source?.name), ...[...gear.values()].map(({ from }) => from)].map(
+      (name) => name?.toLowerCase() ?? "",
+    ),
+  );
+  const unnamed = (event: Event) => {
+    const of = garden.varieties.get(event.variety ?? "") ?? garden.gear.get(event.gear ?? "");
+    return eventWithoutPeople(event, of, sellers);
+  };
 
   /** A thing nothing describes keeps nothing back. */
   const unlessKeptBack = <T>(open: ReadonlyMap<string, T>, all: ReadonlyMap<string, T>): IsPublic => {
@@ -117,11 +127,15 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       !isUnderPrivateBed(event, bedsFrom.get(event.place.file), bedIsPublic) &&
       varietyIsPublic(event.variety) &&
       gearIsPublic(event.gear);
-    return isOpen ? publicMove(withoutPrices(event), bedIsPublic) : [];
+    return isOpen ? publicMove(unnamed(withoutPrices(event)), bedIsPublic) : [];
   });
   const openNotes = new Set(notes);
-  const linked = new Set(notes.flatMap((note) => note.photos));
-  const linkedInPrivate = new Set(garden.notes.flatMap((note) => (openNotes.has(note) ? [] : note.photos)));
+  const linked = new Set(
+    notes.flatMap(({ photos, privatePhotos = [] }) => photos.filter((photo) => !privatePhotos.includes(photo))),
+  );
+  const linkedInPrivate = new Set(
+    garden.notes.flatMap((note) => (openNotes.has(note) ? (note.privatePhotos ?? []) : note.photos)),
+  );
   const photoIsPublic = (photo: Photo) =>
     !photo.private &&
     bedIsPublic(photo.bed) &&
@@ -335,6 +349,7 @@ function asRead(note: Note, bedIsPublic: IsPublic, photoPaths: ReadonlySet<strin
     photos: note.photos.filter((photo) => photoPaths.has(photo)),
     photoWords: undefined,
     voice: undefined,
+    privatePhotos: undefined,
     story: note.story
       .filter((part) => part.asks !== true && part.private !== true)
       .map((part) => (hidden.length === 0 ? part : { ...part, text: cutImages(part.text, hidden) })),

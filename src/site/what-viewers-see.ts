@@ -6,7 +6,7 @@
 
 import { readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
-import type { Garden, Photo, Problem, RecordFile } from "../model.ts";
+import type { Event, Garden, Photo, Problem, RecordFile } from "../model.ts";
 import { compare } from "../order.ts";
 import { idOfName, isDoubt, problem } from "../records/index.ts";
 import { DIRECTION_CONTROLS } from "./without-direction-controls.ts";
@@ -60,7 +60,9 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
     }
   }
   const shown = new Set(open.photos.map(({ path: photo }) => photo));
-  const inPrivateNotes = new Set(garden.notes.flatMap((note) => (note.private ? note.photos : [])));
+  const inPrivateNotes = new Set(
+    garden.notes.flatMap((note) => (note.private ? note.photos : (note.privatePhotos ?? []))),
+  );
   for (const photo of garden.photos) {
     const what = `photo ${photo.path}`;
     const sidecar = garden.photoSidecars.get(photo.path);
@@ -83,7 +85,11 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
     }
     for (const part of note.story) {
       const why =
-        part.private === true ? "it says of itself that it is private" : part.asks === true ? QUESTION : undefined;
+        part.private === true
+          ? "it, or what it stands below, says that it is private"
+          : part.asks === true
+            ? QUESTION
+            : undefined;
       if (why !== undefined) keptBack.push({ what: `words of note ${note.id}: ${part.text}`, why });
     }
     for (const { text } of said.story) seen.push(`words of note ${note.id}: ${text}`);
@@ -95,6 +101,52 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
     keptBack: keptBack.sort((a, b) => compare(a.what, b.what)),
     marked: [...new Set(marked)].sort(compare),
   };
+}
+
+export interface Gone {
+  readonly what: string;
+  /** Goes on after "because". */
+  readonly why: string;
+  /** What to do about it, a sentence. */
+  readonly fix?: string | undefined;
+}
+
+/** What viewers saw when it was last published, and would not see any more. */
+export function goneFromView(garden: Garden, now: Seen, before: Seen | undefined): readonly Gone[] {
+  const shown = new Set(now.open);
+  const kept = new Map(now.keptBack.map(({ what, why }) => [what, why]));
+  const lines = new Map(
+    garden.events.map((event) => [`${event.place.file}: ${event.text || event.kind}`, event] as const),
+  );
+  const files = new Map(garden.notes.map((note) => [note.id, note.place.file]));
+  return (before?.open ?? [])
+    .filter((what) => !shown.has(what))
+    .map((what) => {
+      const why = kept.get(what);
+      const file = /^it is marked private in (.*)$/u.exec(why ?? "")?.[1];
+      if (file !== undefined)
+        return { what, why: why ?? "", fix: `Take "private: true" out of ${file} if viewers may see it.` };
+      if (why !== undefined) return { what, why };
+      const [, id = "", text = ""] = /^line of note ([^:]+): (.*)$/su.exec(what) ?? [];
+      const event = lines.get(`${files.get(id)}: ${text}`);
+      return { what, why: event === undefined ? whyNoteGone(what, kept) : whyLine(event, garden, kept) };
+    });
+}
+
+function whyNoteGone(what: string, kept: ReadonlyMap<string, string>): string {
+  const id = what.split(": ", 1)[0]?.split(" of note ")[1];
+  return kept.get(`note ${id}`) ?? "it is not in the records any more";
+}
+
+function whyLine(event: Event, garden: Garden, kept: ReadonlyMap<string, string>): string {
+  const named = [
+    ["variety", garden.varieties.get(event.variety ?? "")],
+    ["bed", garden.beds.get(event.bed ?? "")],
+  ] as const;
+  for (const [word, record] of named)
+    if (record !== undefined && kept.has(`${word} ${record.title}`))
+      return `the ${word} ${record.title} is kept back now`;
+  return event.private ? "it, or what it stands below, says that it is private" : "it names or shows something private";
 }
 
 const NOT_DESCRIBED = "no file describes it";

@@ -55,9 +55,10 @@ describe("publishing in doubt", () => {
     expect((await run(["publish"], { cwd })).exitCode).toBe(0);
     write("content/beds/new-bed.md", "---\ntitle: New Bed\n---\n");
     write("content/beds/far-bed.md", "---\ntitle: Far Bed\nsecret: true\n---\n");
-    const { exitCode, out, err } = await run(["publish", "--dry-run"], { cwd });
+    const { exitCode, out, err } = await run(["publish", "--dry-run", "--whole"], { cwd });
     expect(exitCode).toBe(1);
-    expect(out).toContain("Viewers would see 1 thing they did not see before:\n  bed New Bed\n");
+    expect(out.split("\n")[0]).toBe("New to viewers: 1 bed.");
+    expect(out).toContain("New to viewers:\n  bed New Bed\n");
     expect(out).toContain("bed Shed: it is marked private in beds/shed.md\n");
     expect(out).toContain('bed Far Bed: it is in doubt (beds/far-bed.md): "secret" is not a key of a bed');
     expect(out).toContain(
@@ -85,10 +86,37 @@ describe("publishing in doubt", () => {
     expect(publicText()).toContain("Shed");
   }, 240_000);
 
+  it("tells first in plain lines what is new and what goes, by kind, and why something is no longer shown", async () => {
+    write(
+      "content/notes/2026-05-18.md",
+      "- planted 12 Musselburgh leek in Long Bed\n- planted 3 Sungold tomato in Long Bed\n",
+    );
+    expect((await run(["publish"], { cwd })).exitCode).toBe(0);
+    // As a table that is brought in describes it.
+    write("content/varieties/sungold.md", "---\ntitle: Sungold\ncrop: tomato\nprivate: true\n---\n");
+    write("content/notes/2026-05-19.md", "- lost 2 Musselburgh leek in Long Bed to slugs\nA wren.\n");
+    write("content/notes/2026-05-20.md", "- weeded Long Bed (not for the film)\n");
+    const { out, exitCode } = await run(["publish", "--dry-run"], { cwd });
+    expect(exitCode).toBe(0);
+    expect(out.split("\n").slice(0, 3)).toEqual([
+      "New to viewers: 1 line of your notes.",
+      "No longer shown: 1 variety and 1 line of your notes.",
+      "Kept back, as ever or from now on: 1 variety.",
+    ]);
+    expect(out).toContain(
+      '  variety Sungold: because it is marked private in varieties/sungold.md. Take "private: true" out of varieties/sungold.md if viewers may see it.\n',
+    );
+    expect(out).toContain("planted 3 Sungold tomato in Long Bed: because the variety Sungold is kept back now\n");
+    expect(out).toContain("  1 because it is marked private: variety Sungold\n");
+    const { err } = await run(["publish"], { cwd });
+    expect(err).toContain("No longer shown: variety Sungold, because it is marked private in varieties/sungold.md.");
+    expect((await run(["publish", "--whole"], { cwd })).exitCode).toBe(2);
+  }, 240_000);
+
   it("lets no name out for the first time that no file describes, while anything else is in doubt", async () => {
     write("content/notes/2026-05-18.md", "- planted 2 leeks in Shed\n");
     write("content/notes/2026-05-19.md", "\n---\nprivate: true\n---\nThe spare key is under the pot.\n");
-    const { out } = await run(["publish", "--dry-run"], { cwd });
+    const { out } = await run(["publish", "--dry-run", "--whole"], { cwd });
     expect(out).toContain("bed Shed: no file describes it, and other records cannot be read for sure\n");
     expect((await run(["publish", "--hold-back"], { cwd })).exitCode).toBe(0);
     expect(publicText()).not.toContain("Shed");

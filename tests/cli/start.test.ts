@@ -162,6 +162,39 @@ describe("a folder that is taken", () => {
   });
 });
 
+describe("a start that was broken off", () => {
+  it("is begun again over what it left, and over nothing else", async () => {
+    const whole = emptyFolder();
+    expect((await run(flags, { cwd: whole, today })).exitCode).toBe(0);
+    const left = filesIn(whole).filter((file) => file !== "garden.md");
+    for (const count of left.keys()) {
+      const cwd = emptyFolder();
+      for (const file of left.slice(0, count + 1)) {
+        mkdirSync(path.dirname(path.join(cwd, file)), { recursive: true });
+        writeFileSync(path.join(cwd, file), readFileSync(path.join(whole, file)));
+      }
+      expect((await run(flags, { cwd, today })).exitCode).toBe(0);
+      expect(filesIn(cwd)).toEqual(filesIn(whole));
+      for (const file of filesIn(whole))
+        expect(statSync(path.join(cwd, file)).mode).toBe(statSync(path.join(whole, file)).mode);
+    }
+  });
+
+  it.each([
+    ["README.txt", "Dear neighbour"],
+    ["notes/2026-06-01.md", "- planted 3 leeks\n"],
+  ])("is none where %s is a person's own", async (file, text) => {
+    const cwd = emptyFolder();
+    mkdirSync(path.dirname(path.join(cwd, file)), { recursive: true });
+    writeFileSync(path.join(cwd, file), text);
+    expect(await run(flags, { cwd, today })).toMatchObject({
+      exitCode: 3,
+      err: expect.stringContaining("other files"),
+    });
+    expect(filesIn(cwd)).toEqual([file]);
+  });
+});
+
 describe("start with a person at the terminal", () => {
   it("asks four questions and opens the garden", async () => {
     const { effects, asked, shown } = person(["Quarry Lane", "54.3, -5.6", "m", ""]);

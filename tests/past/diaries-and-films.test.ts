@@ -1,4 +1,4 @@
-import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { run } from "../cli/run.ts";
@@ -73,6 +73,18 @@ describe("a diary of two months", () => {
         "---\ndate: 2023-04-22\nprivate: true\n---\n\n- sowed radish in Middle Bed\n",
       ],
     ]);
+  });
+
+  it("is not brought twice after a run that was broken off before it remembered", async () => {
+    const dir = gardenWith();
+    await ingest(dir, brought("allotment-book.txt"), "--write");
+    const whole = filesIn(dir);
+    const [, first = ""] = Object.keys(whole).filter((file) => file.startsWith("notes/"));
+    rmSync(path.join(dir, "brought-in.txt"));
+    rmSync(path.join(dir, first));
+    await ingest(dir, brought("allotment-book.txt"), "--write");
+    expect(Object.keys(filesIn(dir))).toEqual(Object.keys(whole));
+    expect(filesIn(dir)[first]).toBe(whole[first]);
   });
 
   it("says which facts a note of that day tells already", async () => {

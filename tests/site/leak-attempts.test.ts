@@ -681,6 +681,86 @@ describe("public: only described", () => {
   });
 });
 
+describe("parts of a note that say so themselves", () => {
+  const below = "- lost 2 Musselburgh leek in Long Bed to BURIEDBOX\n\nThe BURIEDBOX again.\n";
+  const heads = [
+    ...[
+      "## Not for the film",
+      "## Private",
+      "## private",
+      "### Off camera",
+      "## Just for me",
+      "## For my eyes (private)",
+    ],
+    ...[
+      "## Private: the neighbours",
+      "## CONFIDENTIAL",
+      "## Long Bed (not for the film)",
+      "## Long Bed, off the record",
+    ],
+    ...[
+      "Not for viewers\n---------------",
+      "Not for the film:",
+      "**Off camera:**",
+      "_not for the site:_",
+      "(not for the film)",
+    ],
+    ...["## Don't mention this", "## Between you and me", "## Keep this to myself", "## Never on camera"],
+    ...["- not for the film:", "- [ ] off camera:", "* private:"],
+  ];
+  neverTold(
+    heads.map((head): Row => [head, note(`---\nbed: Long Bed\n---\n- weeded\n\n${head}\n\n${below}`)]),
+    /BURIEDBOX/,
+  );
+  neverTold(
+    heads.map(
+      (head): Row => [
+        `${head}, and a photo`,
+        {
+          ...note(`---\nbed: Long Bed\n---\n- weeded\n\n${head}\n\n![x](../photos/long-bed/2026-06-13.jpg)\n`),
+          "photos/long-bed/2026-06-13.jpg": "",
+        },
+      ],
+    ),
+    /2026-06-13/,
+  );
+});
+
+describe("people who gave and were given", () => {
+  const variety = (obtained: string, more = "") => ({
+    "varieties/musselburgh.md": `---\ntitle: Musselburgh\ncrop: leek\nsource: {name: Buriedname, obtained: ${obtained}}\n${more}---\n`,
+  });
+  neverTold(
+    [
+      ["a variety given by a person", variety("given by a person")],
+      ["lent by a person", variety("lent by a person")],
+      ["a gift of which nobody said whose", variety("gifted", "thank by name: true\n")],
+      ["gear", { "gear/net.md": "---\ntitle: Net\nobtained: lent by a person\nfrom: Buriedname\n---\n" }],
+      ...[
+        "gave away 3 Musselburgh leek to Buriedname",
+        "gave away 3 Musselburgh leek to buriedname",
+        "sold 3 Musselburgh leek to Mrs Buriedname",
+      ].map((line): Row => [line, note(`---\nbed: Long Bed\n---\n- planted 9 Musselburgh leek\n- ${line}\n`)]),
+      ...[
+        "acquired 3 Musselburgh leek from Buriedname",
+        "planted 3 Musselburgh leek, from Buriedname",
+        "planted 3 Musselburgh leek, a gift from Buriedname",
+        "given 3 Musselburgh leek by Buriedname",
+      ].map((line): Row => [line, note(`---\nbed: Long Bed\n---\n- ${line}\n`)]),
+    ],
+    /buriedname/i,
+  );
+  test("are named where the records allow it, and sellers always", async () => {
+    expect((await attempt(variety("given by a person", "thank by name: true\n"))).told).toContain("Buriedname");
+    expect((await attempt(variety("given by a seller"))).told).toContain("Buriedname");
+    expect((await attempt(variety("bought"))).told).toContain("Buriedname");
+    const school = note(
+      "---\nbed: Long Bed\n---\n- planted 9 Musselburgh leek\n- gave away 3 Musselburgh leek to the school\n",
+    );
+    expect((await attempt(school)).told).toContain("to the school");
+  });
+});
+
 test("two hundred attempts at least, none through", () => {
   console.info(`${attempts()} attempts to let something private out`);
   expect(attempts()).toBeGreaterThanOrEqual(200);

@@ -8,9 +8,11 @@ import path from "node:path";
 import { gunzipSync, gzipSync } from "node:zlib";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { wrapFiles } from "../../src/cli/wrap-files.ts";
 import type { Garden } from "../../src/model.ts";
 import type { PublishedPhoto } from "../../src/photos/index.ts";
 import { type BuiltSites, buildSites, gatePublicFolder, privacyHints } from "../../src/site/index.ts";
+import { readGlossary, wrapEpisode } from "../../src/wrap/index.ts";
 import { filesOf, filmTexts, photoCopies, readGarden, today } from "./built-site.ts";
 
 const FILES: Readonly<Record<string, string>> = {
@@ -29,6 +31,20 @@ const FILES: Readonly<Record<string, string>> = {
     "---\ntitle: Moonlit Grandmother\ncrop: runner bean\nprivate: true\nalso spelled: [Moonlit Granny]\n---\n",
   "notes/2026-05-16.md":
     "---\nbed: long-bed\ntitle: A trip to Fort Knox\n---\n\nThe Aquadulce went in while the soil was warm.\n\nCarried the compost over to the thief-proof bed.\n\nOur tools live in the Shed. A shed is a fine thing.\n\nThe compost of the Moonlit Vault went under the beans.\n\n- planted 12 Aquadulce broad bean\n  - with compost of Fort Knox\n  - under a net\n- planted 4 Moonlit Grandmother\n- did: swept the steps of Granny’s walled yard\n- trouble: blackfly on Aquadulce\n- planted 2 Uchiki Kuri in the bed of Granny’s walled yard\n- bought 3 Crown Prince squash from the market for £914.37 each\n- sold: 2 bunches of radish in Long Bed, $817.26 a bunch\n- planted 3 Crown Prince in Long Bed, 914.37 € each\n",
+  // People who gave and were given, one of whom may be thanked by name; a table brought in, with a row that is private.
+  "varieties/whitsun.md":
+    "---\ntitle: Whitsun\ncrop: broad bean\nsource: { name: Wilfrid next door, obtained: given by a person, year: 2024 }\n---\n",
+  "varieties/maytide.md":
+    "---\ntitle: Maytide\ncrop: broad bean\nsource: { name: Maureen Ash, obtained: given by a person }\nthank by name: true\n---\n",
+  "varieties.csv":
+    "Variety,Crop,Supplier,Private\nLantern,broad bean,Drift Lane Seeds,no\nHushed Emperor,leek,Vandeleur and Daughters,yes\n",
+  "varieties/once-shown.md":
+    "---\ntitle: Brambling Blue\ncrop: leek\nprivate: true\nsource: { name: Ordered in haste, obtained: bought }\n---\n\n<!-- From orders.csv: paid too much -->\n",
+  "gear/net.md": "---\ntitle: Fine net\nobtained: lent by a person\nfrom: Cousin Ottoline\n---\n",
+  "notes/2026-05-20.md":
+    "---\nbed: long-bed\n---\n\n- planted 3 Whitsun broad bean\n- planted 3 Maytide broad bean\n- planted 2 Lantern\n- planted 5 Hushed Emperor\n- planted 5 Brambling Blue leek\n- gave away 3 Aquadulce broad bean to Dorothea\n- sold 2 Aquadulce broad bean to Lambert at number nine\n- put up Fine net\n- watered Long bed, and off camera: the landlord's quarrel\n  - his quarrel over the well\n\nAfterwards it rained on the Whitsun beans.\n\nNot for the film:\n\n- weeded Long bed while the solicitor waited\n\n## Private notes\n\nThe solicitor comes again.\n\n![the deed](../photos/long-bed/2026-05-21.jpg)\n\n### Long bed\n\n- lost 1 Aquadulce broad bean to the solicitor's boots\n\n## Afterwards\n\nRain at last on the broad beans.\n",
+  "photos/long-bed/2026-06-01.md":
+    "---\ncaption: The beans\ncredit: taken by Aunt Petronella\nvarieties: [Hushed Emperor]\n---\n",
   "notes/2026-05-17.md":
     "---\nbed: long-bed\nprivate: true\n---\n\nThe surgeon called about the biopsy and wants me back on Thursday.\n\n![the letter](../photos/long-bed/gate/2026-05-17.jpg)\n",
   "notes/2026-05-18.md":
@@ -66,6 +82,15 @@ const SECRETS = [
   /secret-film/iu,
   /films\.example\/family/iu,
   /crimson-flowered/iu,
+  /wilfrid/iu,
+  /dorothea/iu,
+  /lambert/iu,
+  /ottoline/iu,
+  /hushed|emperor|vandeleur/iu,
+  /brambling|in haste|paid too much/iu,
+  /landlord|quarrel/iu,
+  /solicitor|the deed/iu,
+  /petronella/iu,
   /54\.3/u,
   /5\.60/u,
 ];
@@ -83,6 +108,7 @@ beforeAll(async () => {
     await writeFile(path.join(recordsDir, file), text);
   }
   const photos = ["gate/2026-05-17", "gate/2026-05-18", "2026-05-19-number-nine-harbour-lane", "2026-06-01"];
+  photos.push("2026-05-21", "2026-06-02");
   for (const [index, name] of photos.entries()) {
     await sharp({ create: { width: 600, height: 400, channels: 3, background: { r: 40 * index, g: 120, b: 60 } } })
       .jpeg()
@@ -134,6 +160,36 @@ describe("what an owner lets slip", () => {
     expect(await bytesOf("index.html")).toContain("Slip garden");
     expect(await bytesOf("episodes/may/index.html")).toContain("This is the long bed");
     expect(await bytesOf("feed.xml")).toContain("<title>May</title>");
+    const list = await bytesOf("varieties.csv");
+    for (const text of ["Whitsun", "a gift", "Maureen Ash", "Lantern"]) expect(list).toContain(text);
+    expect(bed).toContain("given away");
+  });
+
+  it("leaves no door of the workbench on a published page", async () => {
+    for (const file of await filesOf(sites.publicDir))
+      if (file.endsWith(".html"))
+        expect(await bytesOf(file), file).not.toMatch(/write-form|data-settle|data-drop|@write/u);
+  });
+
+  it("is in nothing that is handed over to be shown: description, comment, posts, chapters, short clips", async () => {
+    const episode = garden.episodes.get("may");
+    const bytes = new TextEncoder().encode(FILES["episodes/may/may.vtt"]);
+    if (episode === undefined) throw new Error("the film is not read");
+    const made = wrapEpisode({ garden, episode, captions: { file: "may.vtt", bytes }, glossary: readGlossary("") });
+    const files = wrapFiles({ made, garden, plates: [], url: (file) => file });
+    const handedOver = [
+      "description.txt",
+      "pinned-comment.txt",
+      "post.txt",
+      "newsletter.txt",
+      "chapters.txt",
+      "chapters.vtt",
+    ];
+    expect([...files.keys()]).toEqual(expect.arrayContaining(["description.txt", "post.txt", "newsletter.txt"]));
+    for (const file of [...handedOver, "shorts.csv"]) {
+      const found = SECRETS.filter((secret) => secret.test(files.get(file) ?? ""));
+      expect(found, `${file}: ${files.get(file)}`).toEqual([]);
+    }
   });
 
   it("leaves a photo that only a private note shows off every page", async () => {
@@ -142,7 +198,10 @@ describe("what an owner lets slip", () => {
     expect(isPublished("photos/long-bed/gate/2026-05-17.jpg")).toBe(false);
     expect(isPublished("photos/long-bed/2026-05-19-number-nine-harbour-lane.jpg")).toBe(false);
     expect(isPublished("photos/long-bed/gate/2026-05-18.jpg")).toBe(true);
-    expect(isPublished("photos/long-bed/2026-06-01.jpg")).toBe(true);
+    // It shows a variety of which a row of the table says that it is private.
+    expect(isPublished("photos/long-bed/2026-06-01.jpg")).toBe(false);
+    expect(isPublished("photos/long-bed/2026-05-21.jpg")).toBe(false);
+    expect(isPublished("photos/long-bed/2026-06-02.jpg")).toBe(true);
   });
 
   it("is told to the owner, with its place", () => {

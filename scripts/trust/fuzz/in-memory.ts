@@ -1,7 +1,7 @@
 /** A whole command over records that lie on no disk; gives all it says and writes. */
 import { realEffects } from "../../../src/cli/effects.ts";
 import { main } from "../../../src/cli/main.ts";
-import { folderOf } from "./targets.ts";
+import { folderOf } from "./ground.ts";
 
 export async function runInMemory(
   argv: readonly string[],

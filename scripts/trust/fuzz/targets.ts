@@ -5,48 +5,15 @@ import { bringDiary, bringTable, bringVoice } from "../../../src/past/index.ts";
 import { photoHead } from "../../../src/photos/exif-tags.ts";
 import { imageKind, imageMetadataBlocks } from "../../../src/photos/index.ts";
 import { photoMoment } from "../../../src/photos/photo-date.ts";
-import { problemText, type RecordsFolder, readRecords, readTextTable } from "../../../src/records/index.ts";
-import { growGarden } from "../../../src/timeline/index.ts";
+import { problemText, readTextTable } from "../../../src/records/index.ts";
 import { openCaptions, readGlossary, wrapEpisode, wrapReport } from "../../../src/wrap/index.ts";
+import { clipBoxes, otherCaptions } from "./film-files.ts";
+import { type Files, folderOf, ground, grown, type Target, TODAY } from "./ground.ts";
 import { day, line, number, value } from "./hostile-text.ts";
 import { runInMemory } from "./in-memory.ts";
 import { holds } from "./oracle.ts";
-
-export interface Target<Case> {
-  readonly name: string;
-  readonly cases: fc.Arbitrary<Case>;
-  /** Throws when the case does not hold. */
-  readonly hold: (given: Case) => Promise<void>;
-  /** How many of a thousand cases are these: what takes long is tried less often. */
-  readonly share: number;
-}
-
-const TODAY = "2026-07-18";
-
-type Files = Readonly<Record<string, string>>;
-
-const ground: Files = {
-  "garden.md":
-    "---\nname: Lower Croft\ntime zone: Europe/London\nunits: metric\nlanguage: en-GB\nlast frost: 8 May\nfirst frost: 20 October\n---\n",
-  "beds/long-bed.md": "---\ntitle: Long Bed\nsize: 8 x 1.2 m\n---\n",
-  "beds/round-bed.md": "---\ntitle: Round Bed\n---\n",
-  "varieties/musselburgh.md": "---\ntitle: Musselburgh\ncrop: leek\n---\n",
-  "varieties/crown-prince.md": "---\ntitle: Crown Prince\ncrop: squash\ndays to maturity: 100 from planting\n---\n",
-  "notes/2026-04-10.md": "- sowed 24 Musselburgh leek in Long Bed\n- sowed 6 Crown Prince indoors\n",
-};
-
-export function folderOf(files: Files): RecordsFolder {
-  return {
-    list: async () => Object.keys(files).sort(),
-    read: async (file) => Buffer.from(files[file] ?? "", "utf8"),
-  };
-}
-
-async function grown(files: Files) {
-  const records = await readRecords(folderOf(files), { today: TODAY });
-  const garden = growGarden(records, []);
-  return { garden, told: [garden, records.problems.map(problemText), garden.problems.map(problemText)] };
-}
+import { pageAsks } from "./page-asks.ts";
+import { privateLines, settledLines } from "./written-lines.ts";
 
 const lines = fc
   .array(fc.tuple(fc.constantFrom("- ", "- ", "- ", "", "1. ", "- [ ] ", "  - ", "## ", "> ", "| "), line), {
@@ -511,4 +478,9 @@ export const targets = [
   diaries,
   voiceNotes,
   commands,
+  privateLines,
+  settledLines,
+  pageAsks,
+  otherCaptions,
+  clipBoxes,
 ] as readonly Target<unknown>[];

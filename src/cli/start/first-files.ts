@@ -23,14 +23,28 @@ export function firstNote(today: string): string {
   return recordFile("note", "first note", today);
 }
 
+/** In the order in which they are written: garden.md last, so that what it stands in is whole. */
 export function firstFiles(garden: NewGarden, today: string, opener: Opener): readonly FirstFile[] {
   return [
-    { file: "garden.md", text: gardenText(garden) },
+    ...filesOfAnyGarden(opener),
     { file: firstNote(today), text: noteText(today) },
+    { file: "garden.md", text: gardenText(garden) },
+  ];
+}
+
+function filesOfAnyGarden(opener: Opener): readonly FirstFile[] {
+  return [
     { file: "README.txt", text: readmeText(openerFile(opener).file) },
     { file: ".gitignore", text: "# What Plotreel makes from your records and makes again when it is asked.\nout/\n" },
     openerFile(opener),
   ];
+}
+
+/** Whether a file is as a start that was broken off leaves it: it may be begun again over it. */
+export function isLeftByStart(file: string, text: string, opener: Opener): boolean {
+  if (filesOfAnyGarden(opener).some((one) => one.file === file && one.text === text)) return true;
+  const day = /^notes\/(\d{4}-\d\d-\d\d)/u.exec(file)?.[1];
+  return day !== undefined && file === firstNote(day) && text === noteText(day);
 }
 
 function gardenText({ name, place: { position }, timeZone, units, language }: NewGarden): string {

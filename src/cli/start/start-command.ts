@@ -6,7 +6,7 @@ import type { Effects } from "../effects.ts";
 import { ingest } from "../ingest-command.ts";
 import { loadGarden } from "../load-garden.ts";
 import { watch } from "../watch-command.ts";
-import { firstFiles, firstNote } from "./first-files.ts";
+import { firstFiles, firstNote, isLeftByStart } from "./first-files.ts";
 import { type StartFlags, startAnswers } from "./start-questions.ts";
 import { readTowns } from "./towns.ts";
 
@@ -23,13 +23,14 @@ const NOBODYS = /^(?:\..*|desktop\.ini|thumbs\.db|lost\+found)$/iu;
 
 export async function start(options: StartOptions, effects: Effects): Promise<number> {
   const dir = path.resolve(effects.cwd, options.records ?? ".");
-  await refuseTaken(dir, effects);
+  await refuseTaken(dir, options, effects);
   const { garden, photos } = await startAnswers(options, () => readTowns(preparedText("towns.tsv")), effects);
   const today = options.today ?? effects.today(garden.timeZone);
   for (const { file, text, runs } of firstFiles(garden, today, effects.opener())) {
-    if (!(await effects.createText(path.join(dir, file), text)))
+    const target = path.join(dir, file);
+    if (!(await effects.createText(target, text)) && (await effects.readText(target)) !== text)
       throw new CommandError(`${file} appeared in ${dir} in this moment and was left as it is.`, EXIT.couldNot);
-    if (runs === true) await effects.makeRunnable(path.join(dir, file));
+    if (runs === true) await effects.makeRunnable(target);
   }
   effects.out(
     `${garden.name} begins in ${dir}. README.txt in it says which files are yours and how to keep them safe.`,
@@ -47,18 +48,31 @@ export async function start(options: StartOptions, effects: Effects): Promise<nu
   return watch({ records: dir, today: options.today, open: true }, effects);
 }
 
-async function refuseTaken(dir: string, effects: Effects): Promise<void> {
+async function refuseTaken(dir: string, { photos }: StartOptions, effects: Effects): Promise<void> {
   const names = (await effects.namesIn(dir)) ?? [];
   if (names.some((name) => name.toLowerCase() === "garden.md"))
     throw new CommandError(
-      `${dir} is a garden already. "plotreel watch --open" in it opens it; nothing was changed.`,
+      `${dir} is a garden already. "plotreel watch --open" in it opens it${photos === undefined ? "" : ', and "plotreel ingest FOLDER" brings photos in'}; nothing was changed.`,
       EXIT.couldNot,
     );
-  const others = names.filter((name) => !NOBODYS.test(name));
+  const others: string[] = [];
+  for (const name of names) if (!NOBODYS.test(name) && !(await isOfStart(dir, name, effects))) others.push(name);
   if (others.length === 0) return;
   const some = others.slice(0, 3).join(", ");
   throw new CommandError(
     `${dir} holds other files (${some}${others.length > 3 ? " and more" : ""}), and a garden wants a folder of its own. Make an empty one, or name it: plotreel start --records my-garden`,
     EXIT.couldNot,
   );
+}
+
+/** A file, or the folder of notes, of a start that was broken off. */
+async function isOfStart(dir: string, name: string, effects: Effects): Promise<boolean> {
+  const inside = name === "notes" ? await effects.namesIn(path.join(dir, name)) : undefined;
+  const files = inside?.filter((file) => !NOBODYS.test(file)).map((file) => `${name}/${file}`) ?? [name];
+  for (const file of files) {
+    const target = path.join(dir, file);
+    if ((await effects.kindOf(target)) !== "file") return false;
+    if (!isLeftByStart(file, (await effects.readText(target)) ?? "", effects.opener())) return false;
+  }
+  return true;
 }

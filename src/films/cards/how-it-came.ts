@@ -1,5 +1,5 @@
 /** How a thing came that did not cost its price, in the first person: what must be said aloud. */
-import type { Obtained } from "../../model.ts";
+import type { Giver, Obtained } from "../../model.ts";
 
 type Telling = (thing: string, from: string | undefined) => readonly [string, ...string[]];
 
@@ -32,6 +32,11 @@ const words: Partial<Record<Obtained, Telling>> = {
   discounted: (thing) => [`I paid less than the price for ${lower(thing)}.`],
   "family business": (thing) => [`${thing}: from a business of my family or friends.`],
 };
+
+/** A person who gave something is named aloud only where the records allow it. */
+export function mayBeNamed(giver: Giver | undefined, mayThank: boolean | undefined): boolean {
+  return giver !== "a person" || mayThank === true;
+}
 
 /** "A seed firm sent a packet to try, they asked to be told how it did": a person's own words, more than a giver's name. */
 function isSentence(from: string): boolean {

@@ -348,6 +348,8 @@ function soilFacts(clause: Clause, shared: Partial<Fact>, used: Set<Mention>): F
   return [{ kind: "soil test", ...shared, ph: values[0]?.value }];
 }
 
+const APART: ReadonlySet<string> = new Set([",", "and", "&", "+", ";", "/"]);
+
 /** Which amount is of which plant: numbers stand all before their names or all behind them. */
 function shareOut(
   plants: readonly PlantMention[],
@@ -378,8 +380,9 @@ function shareOut(
   const first = amounts[0];
   const leads = first !== undefined && first.from < only.from;
   // A comma or an "and" between a number and a name says that they are not one another's.
-  const gap = (from: number, end: number) =>
-    words.slice(from, end).reduce((sum, { text }) => sum + (/^(?:,|and|&|\+|;|\/)$/.test(text) ? 4 : 1), 0);
+  const reached = [0];
+  for (const { text } of words) reached.push((reached.at(-1) ?? 0) + (APART.has(text) ? 4 : 1));
+  const gap = (from: number, end: number) => (reached[end] ?? 0) - (reached[from] ?? 0);
   for (const amount of amounts) {
     const after = plants.find((one) => one.from >= amount.end);
     const before = plants.findLast((one) => one.end <= amount.from);

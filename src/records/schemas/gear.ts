@@ -15,7 +15,7 @@ export const gearSchema = z.strictObject({
   ),
   from: forViewers("whom it came from", "Skerry Netting", text.optional()),
   source: forViewers('the same as "from"', "Skerry Netting", text.optional()),
-  "thank by name": forViewers("true when the person it came from may be named in thanks", "true", truth.optional()),
+  "thank by name": forViewers("true when the person it came from may be named to viewers", "true", truth.optional()),
   link: forViewers("where viewers find it", "https://netting.example/fine", link.optional()),
   since: forViewers("the day, month or year you have had it", "2025-04", roughDay.optional()),
 });

@@ -81,7 +81,7 @@ export const varietySchema = z.strictObject({
     maturity.optional(),
   ),
   perennial: forViewers("true when it stands from year to year", "false", truth.optional()),
-  "thank by name": forViewers("true when the person it came from may be named in thanks", "true", truth.optional()),
+  "thank by name": forViewers("true when the person it came from may be named to viewers", "true", truth.optional()),
   caution: forViewers("a short warning that goes wherever it is shown", "all parts are poisonous", text.optional()),
   "grow again": forViewers(
     "yes or no, whether you would grow it again, and more words if you like",

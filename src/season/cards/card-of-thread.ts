@@ -5,6 +5,7 @@ import {
   cardLimits,
   countWords,
   howItCame,
+  mayBeNamed,
   type NameToSay,
   type Spoken,
   secondsToSay,
@@ -179,7 +180,7 @@ function hasName(text: string, name: string): boolean {
 }
 
 function disclosure(thing: Thing, { disclosed, wording }: TellingCards): readonly Sentence[] {
-  const [id, name, obtained, from, record] =
+  const [id, name, obtained, from, record, giver] =
     "variety" in thing
       ? ([
           thing.variety.id,
@@ -187,9 +188,18 @@ function disclosure(thing: Thing, { disclosed, wording }: TellingCards): readonl
           thing.variety.source?.obtained,
           thing.variety.source?.name,
           thing.variety,
+          thing.variety.source?.giver,
         ] as const)
-      : ([thing.gear.id, theGear(thing.gear.title), thing.gear.obtained, thing.gear.from, thing.gear] as const);
-  const ways = howItCame(obtained, name, from).map((text, at) => ({
+      : ([
+          thing.gear.id,
+          theGear(thing.gear.title),
+          thing.gear.obtained,
+          thing.gear.from,
+          thing.gear,
+          thing.gear.giver,
+        ] as const);
+  const named = mayBeNamed(giver, record.thankByName) ? from : undefined;
+  const ways = howItCame(obtained, name, named).map((text, at) => ({
     frame: `${obtained} ${at}`,
     text,
     grounds: [record],

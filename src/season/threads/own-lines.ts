@@ -21,8 +21,21 @@ export interface OwnLine {
   readonly words: ReadonlySet<string>;
 }
 
+/** By garden, for viewers and for the person: each year of it is told from the same lines. */
+const made = { viewers: new WeakMap<Garden, readonly OwnLine[]>(), person: new WeakMap<Garden, readonly OwnLine[]>() };
+
 /** In order of day, without what is private; viewers get none that is still a question. */
 export function ownLines(garden: Garden, until: Day, forViewers: boolean): readonly OwnLine[] {
+  const kept = forViewers ? made.viewers : made.person;
+  let lines = kept.get(garden);
+  if (lines === undefined) {
+    lines = allLines(garden, forViewers);
+    kept.set(garden, lines);
+  }
+  return lines.filter(({ day }) => day <= until);
+}
+
+function allLines(garden: Garden, forViewers: boolean): readonly OwnLine[] {
   const cropsIn = cropFinder(garden);
   const facts = garden.events
     .filter((event) => !event.private)
@@ -42,7 +55,7 @@ export function ownLines(garden: Garden, until: Day, forViewers: boolean): reado
     });
   const lines = [...facts, ...(forViewers ? stories(garden, cropsIn) : unread(garden))];
   return lines
-    .filter(({ day, text }) => day <= until && isQuotable(text))
+    .filter(({ text }) => isQuotable(text))
     .sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line);
 }
 

@@ -13,11 +13,20 @@ const SHOWN = 30;
 /** Names to tap: what fits under a photo on a phone without a search. */
 const CHOICES = 8;
 
+/** The title, where that leads to this variety alone; else the name of its file. */
+type NameOf = (id: string) => string;
+
 /** `stateOf` says what stands beside a photo while somebody can write there; without it the page only shows. */
 export function namingPage(view: View, stateOf: ((photo: string) => string) | undefined): NamingPage {
   const { garden, book, words } = view;
   const unnamed = book.all.filter(isUnnamed);
-  const names = new Set([...garden.varieties.keys()].map((id) => nameOf(view, id)));
+  // Once, and not for each variety: the names of a whole garden are many.
+  const known = view.names();
+  const nameOf: NameOf = (id) => {
+    const title = garden.varieties.get(id)?.title ?? id;
+    return known.find("variety", title) === id ? title : id;
+  };
+  const names = new Set([...garden.varieties.keys()].map(nameOf));
   return {
     byTap: stateOf !== undefined,
     summary: words.naming.summary(unnamed.length),
@@ -27,7 +36,7 @@ export function namingPage(view: View, stateOf: ((photo: string) => string) | un
       title: words.naming.photoOf(view.locale.day(photo.day), garden.beds.get(photo.bed ?? "")?.title),
       file: garden.photoSidecars.get(photo.path)?.place?.file ?? sidecarFile(photo.path),
       state: stateOf?.(photo.path) ?? "",
-      choices: choicesOf(view, photo).slice(0, CHOICES),
+      choices: choicesOf(view, photo, nameOf).slice(0, CHOICES),
     })),
     more: unnamed.length > SHOWN ? words.naming.more(unnamed.length - SHOWN) : "",
     names: [...names, ...[...garden.beds.values()].map(({ title }) => title)].sort(view.compare),
@@ -40,9 +49,9 @@ function isUnnamed({ varieties, viewpoint, caption }: ShownPhoto): boolean {
 }
 
 /** What grew in the bed on that day; of a photo at no bed, what the notes of that day speak of. */
-function choicesOf(view: View, { bed, day }: ShownPhoto): readonly string[] {
+function choicesOf(view: View, { bed, day }: ShownPhoto, nameOf: NameOf): readonly string[] {
   const ids = bed === undefined ? notedOn(view, day) : growingIn(view, bed, day);
-  return [...new Set(ids.flatMap((id) => (id === undefined ? [] : [nameOf(view, id)])))].sort(view.compare);
+  return [...new Set(ids.flatMap((id) => (id === undefined ? [] : [nameOf(id)])))].sort(view.compare);
 }
 
 function growingIn({ garden }: View, bed: string, day: Day): readonly (string | undefined)[] {
@@ -51,10 +60,4 @@ function growingIn({ garden }: View, bed: string, day: Day): readonly (string | 
 
 function notedOn({ garden }: View, day: Day): readonly (string | undefined)[] {
   return garden.events.filter((event) => event.day === day).map(({ variety }) => variety);
-}
-
-/** The title, where that leads to this variety alone; else the name of its file. */
-function nameOf({ garden, names }: View, id: string): string {
-  const title = garden.varieties.get(id)?.title ?? id;
-  return names().find("variety", title) === id ? title : id;
 }

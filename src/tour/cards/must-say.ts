@@ -1,5 +1,5 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
-import { cardLimits, howItCame, type NameToSay, type Wording } from "../../films/index.ts";
+import { cardLimits, howItCame, mayBeNamed, type NameToSay, type Wording } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { cultivar, isUnnamed, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -23,14 +23,14 @@ export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wo
       id: one.id,
       thing: theGear(one.title),
       obtained: one.obtained,
-      from: one.from,
+      from: mayBeNamed(one.giver, one.thankByName) ? one.from : undefined,
       record: one,
     })),
     ...varieties.map((one) => ({
       id: one.id,
       thing: `the ${one.title}`,
       obtained: one.source?.obtained,
-      from: one.source?.name,
+      from: mayBeNamed(one.source?.giver, one.thankByName) ? one.source?.name : undefined,
       record: one,
     })),
   ];
