@@ -162,7 +162,7 @@ describe("a photo", () => {
 
 describe("what a page sends", () => {
   it("is a line, one, of a day, under an id", () => {
-    expect(outdoorLine(line())).toEqual({ ...line(), again: undefined });
+    expect(outdoorLine({ ...line() })).toEqual({ ...line(), again: undefined });
     const wrong: Record<string, unknown>[] = [
       { id: "../../x" },
       { id: 7 },

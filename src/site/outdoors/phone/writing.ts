@@ -149,7 +149,6 @@ export function showWriting(
     event.preventDefault();
     void keep();
   });
-  at("write").addEventListener("submit", (event) => event.preventDefault());
   onTap("keep", () => void keep());
   for (const tap of taps) {
     tap.addEventListener("click", () => {
@@ -167,7 +166,7 @@ export function showWriting(
       change({ line: line.value });
     });
   }
-  if (more !== null) onTap("more", () => showMore(more.hidden));
+  if (more !== null) onTap("more", () => showMore(more.hasAttribute("hidden")));
   day.addEventListener("change", () => {
     change({ day: day.value === "" || day.value === dayOf(new Date()) ? undefined : day.value });
     show();
