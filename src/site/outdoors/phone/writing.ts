@@ -98,7 +98,8 @@ export function showWriting(
   }
 
   async function keepLine(): Promise<void> {
-    const text = cleanLine(line.value);
+    const raw = line.value;
+    const text = cleanLine(raw);
     if (text === "") {
       tell("Nothing is typed yet.");
       return line.focus();
@@ -120,8 +121,9 @@ export function showWriting(
     } catch {
       return tell("The phone could not keep it: its room may be full. The line stays here.");
     }
-    line.value = "";
-    change({ line: "", id: undefined });
+    // What was typed on while the phone wrote belongs to the next line.
+    line.value = line.value.startsWith(raw) ? line.value.slice(raw.length) : line.value;
+    change({ line: line.value, id: undefined });
     tell(`Kept on this phone: ${text}`);
     box.close();
     line.focus();
