@@ -94,7 +94,7 @@ describe("a line", () => {
     await context.route("**/@outdoors", async (route) => {
       await route.fetch();
       lost += 1;
-      await route.abort("connectionreset");
+      await route.abort("connectionreset").catch(() => undefined);
     });
     page = await opened(context);
     expect(await page.locator("#line").inputValue()).toBe("half a li");
@@ -122,7 +122,7 @@ describe("a line", () => {
     await page.getByRole("button", { name: "Home" }).tap();
     await expect.poll(() => page.locator("#waiting").textContent(), { timeout: 15_000 }).toContain("says this already");
     await page.getByRole("button", { name: "Leave out: wet" }).tap();
-    expect(await page.locator("#waiting li").count()).toBe(0);
+    expect(await page.locator("#waiting > li").count()).toBe(0);
     await page.getByRole("button", { name: "Put it back" }).tap();
     await page.getByRole("button", { name: "It happened again: wet" }).tap();
     await expect.poll(noted, { timeout: 15_000 }).toBe("- wet\n- wet\n");
@@ -218,10 +218,10 @@ describe("without a signal", () => {
     expect(download.suggestedFilename()).toBe("2026-07-18-outdoors.jsonl");
     const file = readHomeFile(readFileSync(await download.path()));
     expect(file?.entries).toMatchObject([{ kind: "line", day: "2026-07-18", text: "picked 2 kg Crown Prince" }]);
-    expect(await page.locator("#waiting li").count()).toBe(1);
+    expect(await page.locator("#waiting > li").count()).toBe(1);
     await page.getByRole("button", { name: "Clear what is in a file" }).tap();
     await page.getByRole("button", { name: "Clear it" }).tap();
-    await expect.poll(() => page.locator("#waiting li").count()).toBe(0);
+    await expect.poll(() => page.locator("#waiting > li").count()).toBe(0);
     await context.close();
     // As one file it asks for nothing at all.
     const alone = await browser.newContext(phone);
