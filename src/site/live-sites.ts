@@ -16,7 +16,7 @@ import { type Answer, type LiveServer, type LiveServerOptions, type ServeAt, ser
 import { openTemplates, type SiteTemplates } from "./make-pages.ts";
 import { outdoorsPage } from "./outdoors/outdoors-data.ts";
 import { outdoorsHtml } from "./outdoors/outdoors-page.ts";
-import { OUTDOORS, OUTDOORS_FILE, outdoorsAlone } from "./outdoors/place-outdoors.ts";
+import { OUTDOORS, OUTDOORS_ALONE, outdoorsAlone, outdoorsPlace } from "./outdoors/place-outdoors.ts";
 import { fieldSite } from "./page-data/field-site.ts";
 import { once } from "./page-data/on-demand.ts";
 import { publicSite } from "./page-data/public-site.ts";
@@ -178,18 +178,16 @@ function forOneself(garden: Garden, materials: LiveMaterials, looks: LastLooks):
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
       (file) => onDisk(lapseFilms(lapses).get(file)),
-      (file) => text(file === `${OUTDOORS}/index.html` ? outdoorsHtml(outdoors(), { file: OUTDOORS_FILE }) : undefined),
+      (file) => text(file === OUTDOORS ? outdoorsHtml(outdoors(), outdoorsPlace) : undefined),
       (file) =>
-        file === `${OUTDOORS}/${OUTDOORS_FILE}`
-          ? outdoorsAlone(outdoors(), photos).then((html) => ({ bytes: html }))
-          : undefined,
+        file === OUTDOORS_ALONE ? outdoorsAlone(outdoors(), photos).then((html) => ({ bytes: html })) : undefined,
       (file) => {
         const brief = briefs.find(({ name }) => file === `briefs/${name}.html`);
         return brief?.page(looks(brief.name, brief.cards())).then((bytes) => ({ bytes }));
       },
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
-        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list, { outdoors: `../${OUTDOORS}/` }) }));
+        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list, { outdoors: `../${OUTDOORS}` }) }));
       },
       (file) => {
         const spot = file.startsWith("viewpoints/")

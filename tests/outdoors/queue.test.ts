@@ -113,14 +113,14 @@ describe("what was kept", () => {
     expect(asked).toEqual(["line-0001"]);
   });
 
-  test("is at home once, wherever page, network and computer break off, ten thousand times", async () => {
+  test("is at home once, wherever page, network and computer break off, two thousand times", async () => {
     let state = 19;
     // Park and Miller's minimal standard: the same cases in every run.
     const chance = () => {
       state = (state * 48_271) % 2_147_483_647;
       return state / 2_147_483_647;
     };
-    for (let round = 0; round < 10_000; round += 1) {
+    for (let round = 0; round < 2000; round += 1) {
       const kept = Array.from({ length: 3 }, (_, at) => line(`line-000${at}`, `picked ${at}`, at));
       const store = await filled(...kept);
       const { written, take } = home();

@@ -25,7 +25,13 @@ export function inABrowser(demo: () => DemoSite): void {
       const kinds = demo().kinds.map(({ kind, isPublic }) => `${isPublic ? "" : "private "}${kind.kind}`);
       for (const kind of ["", "404.html", "varieties/[id]/", "beds/[id]/then-and-now/", "episodes/[id]/", "search/"])
         expect(kinds).toContain(kind);
-      for (const kind of ["", "viewpoints/[bed]/[name]/", "briefs/2026-07-tour.html", "field-lists/2026-07-tour.html"])
+      for (const kind of [
+        "",
+        "viewpoints/[bed]/[name]/",
+        "briefs/2026-07-tour.html",
+        "field-lists/2026-07-tour.html",
+        "outdoors/write.html",
+      ])
         expect(kinds).toContain(`private ${kind}`);
     });
 

@@ -22,7 +22,7 @@ export async function placeFieldLists(siteDir: string, lists: readonly FieldList
     const page = fieldListPage(list, {
       worker: `../${WORKER}`,
       file: encodeURIComponent(file),
-      outdoors: "../outdoors/",
+      outdoors: "../outdoors/write.html",
     });
     await writeFile(path.join(folder, `${list.tour}.html`), page);
   }

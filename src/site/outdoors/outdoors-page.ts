@@ -56,20 +56,20 @@ export function outdoorsHtml(page: OutdoorsPage, place?: OutdoorsPlace): string 
 </header>
 <main>
 <p class="care unscripted">Nothing can be written here, because this is only a preview of the page. Open the file in a browser.</p>
-<form id="write" autocomplete="off">
+<div id="write">
 <div class="chips" role="group" aria-label="Bed">${bedTaps(page.beds.slice(0, FIRST_BEDS))}${page.beds.length > FIRST_BEDS ? '<button type="button" id="more" aria-expanded="false" aria-controls="more-beds">More beds</button>' : ""}</div>
 ${page.beds.length > FIRST_BEDS ? `<div id="more-beds" class="chips" role="group" aria-label="More beds" hidden>${bedTaps(page.beds.slice(FIRST_BEDS))}</div>` : ""}
 <div class="chips verbs" role="group" aria-label="Verbs">${page.verbs.map((verb) => `<button type="button" data-verb="${escapeHtml(verb)}">${escapeHtml(verb)}</button>`).join("")}</div>
 <p id="other-day" class="care" hidden>Not today: what you keep goes to <span id="that-day"></span>.</p>
 <label for="line">What happened</label>
-<input id="line" type="text" role="combobox" aria-expanded="false" aria-controls="options" aria-autocomplete="list" autocapitalize="none" spellcheck="false" enterkeyhint="done" maxlength="1000">
+<input id="line" type="text" role="combobox" aria-expanded="false" aria-controls="options" aria-autocomplete="list" autocomplete="off" autocapitalize="none" spellcheck="false" enterkeyhint="done" maxlength="1000">
 <ul id="options" role="listbox" aria-label="Names that may be meant" hidden></ul>
 <ul id="reading" class="reading" aria-label="What is understood"></ul>
 <p id="heard" class="unseen" role="status"></p>
 <p id="told" class="state" role="status"></p>
 <p id="speech" class="quiet" hidden>Speak begins only when you tap it. Your browser may send what you say to its maker.</p>
 <div class="when"><label for="day">Day</label> <input id="day" type="date" required>${place === undefined ? "" : ' <a class="download" href="../">Today’s desk</a>'}</div>
-</form>
+</div>
 </main>
 <nav class="bar" aria-label="Write outdoors">
 <button type="button" id="photo">Photo</button>

@@ -6,20 +6,25 @@ import { fieldPictures } from "../field-list/field-pictures.ts";
 import type { OutdoorsPage, SpotOfPage } from "./outdoors-data.ts";
 import { outdoorsHtml } from "./outdoors-page.ts";
 
-export const OUTDOORS = "outdoors";
-export const OUTDOORS_FILE = "write-outdoors-file.html";
+const FOLDER = "outdoors";
+const FILE = "write-file.html";
+
+/** Paths in the private site: the page, and the same as a file of its own. */
+export const OUTDOORS = `${FOLDER}/write.html`;
+export const OUTDOORS_ALONE = `${FOLDER}/${FILE}`;
+/** What the page says of its place. */
+export const outdoorsPlace = { file: FILE } as const;
 
 export async function placeOutdoors(
   siteDir: string,
   page: OutdoorsPage,
   photos: ReadonlyMap<string, PublishedPhoto>,
 ): Promise<void> {
-  const folder = path.join(siteDir, OUTDOORS);
-  await mkdir(folder, { recursive: true });
-  await writeFile(path.join(folder, OUTDOORS_FILE), await outdoorsAlone(page, photos));
+  await mkdir(path.join(siteDir, FOLDER), { recursive: true });
+  await writeFile(path.join(siteDir, OUTDOORS_ALONE), await outdoorsAlone(page, photos));
   await writeFile(
-    path.join(folder, "index.html"),
-    outdoorsHtml(page, { worker: "../service-worker.js", file: OUTDOORS_FILE }),
+    path.join(siteDir, OUTDOORS),
+    outdoorsHtml(page, { worker: "../service-worker.js", ...outdoorsPlace }),
   );
 }
 

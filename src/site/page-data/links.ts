@@ -62,7 +62,7 @@ export function linksBelow(base: string): Links {
     writeAbout: (bed) => `${base}?bed=${encodeURIComponent(bed)}#write`,
     thenAndNow: (bed) => `${below("beds", bed, "then-and-now")}/`,
     viewpoints: `${base}viewpoints/`,
-    outdoors: `${base}outdoors/`,
+    outdoors: `${base}outdoors/write.html`,
     naming: `${base}naming/`,
     viewpointPhoto: (bed, name) => below("viewpoints", bed, name, "last.webp"),
     viewpoint: (bed, name) => `${below("viewpoints", bed, name)}/`,

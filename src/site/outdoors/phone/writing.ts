@@ -98,7 +98,8 @@ export function showWriting(
   }
 
   async function keepLine(): Promise<void> {
-    const text = cleanLine(line.value);
+    const raw = line.value;
+    const text = cleanLine(raw);
     if (text === "") {
       tell("Nothing is typed yet.");
       return line.focus();
@@ -120,8 +121,9 @@ export function showWriting(
     } catch {
       return tell("The phone could not keep it: its room may be full. The line stays here.");
     }
-    line.value = "";
-    change({ line: "", id: undefined });
+    // What was typed on while the phone wrote belongs to the next line.
+    line.value = line.value.startsWith(raw) ? line.value.slice(raw.length) : line.value;
+    change({ line: line.value, id: undefined });
     tell(`Kept on this phone: ${text}`);
     box.close();
     line.focus();
@@ -149,7 +151,6 @@ export function showWriting(
     event.preventDefault();
     void keep();
   });
-  at("write").addEventListener("submit", (event) => event.preventDefault());
   onTap("keep", () => void keep());
   for (const tap of taps) {
     tap.addEventListener("click", () => {
@@ -167,7 +168,7 @@ export function showWriting(
       change({ line: line.value });
     });
   }
-  if (more !== null) onTap("more", () => showMore(more.hidden === true));
+  if (more !== null) onTap("more", () => showMore(more.hasAttribute("hidden")));
   day.addEventListener("change", () => {
     change({ day: day.value === "" || day.value === dayOf(new Date()) ? undefined : day.value });
     show();
