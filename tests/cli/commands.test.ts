@@ -73,7 +73,9 @@ describe("a first garden", () => {
       "title: Musselburgh\ncrop: leek\n",
     );
     expect(existsSync(path.join(cwd, "content/beds/long-bed.md"))).toBe(true);
-    expect((await run(["check"], { cwd })).out).toBe("1 log line in 1 note. Nothing to mend.");
+    // The day after: weeks later what happened since would be asked.
+    expect((await run(["check"], { cwd, today: "2026-05-17" })).out).toBe("1 log line in 1 note. Nothing to mend.");
+    expect((await run(["check"], { cwd, today: "2026-06-17" })).out).toContain("What has happened in the garden since");
     const nameless = await run(["new", "bed", " – "], { cwd });
     expect(nameless).toMatchObject({ exitCode: 2, err: expect.stringContaining("Say what the bed is called") });
 
@@ -93,6 +95,15 @@ describe("a first garden", () => {
       expect(exitCode).toBe(0);
     },
   );
+
+  it("has an episode for tomorrow, or for the day that is said", async () => {
+    const cwd = emptyFolder();
+    await run(["new", "episode", "July tour"], { cwd, today: "2026-07-10" });
+    expect(readFileSync(path.join(cwd, "content/episodes/july-tour/index.md"), "utf8")).toContain("date: 2026-07-11\n");
+    await run(["new", "episode", "Late tour", "--date", "18 July"], { cwd, today: "2026-07-10" });
+    expect(readFileSync(path.join(cwd, "content/episodes/late-tour/index.md"), "utf8")).toContain("date: 2026-07-18\n");
+    expect((await run(["new", "episode", "No tour", "--date", "soon"], { cwd })).err).toContain("is not a day");
+  });
 
   it("says how to start when there is nothing yet", async () => {
     const missing = await run(["check"]);
