@@ -54,7 +54,6 @@ export function seasonRibbon(
     begins: beginningOf(days, newest),
     stage: newest && {
       iso: newest.day,
-      day: locale.day(newest.day, newest.day),
       aged: { picture: book.picture(newest), others: [], age: bedTitle(view, newest) },
     },
   };
