@@ -13,7 +13,7 @@ const files = {
   "beds/pea-row.md": "---\ntitle: Pea Row\n---\n",
   "notes/2026-04-18.md": "---\nbed: Long Bed\n---\n\n- planted 6 bought Sungold tomatoes\n",
   "notes/2026-07-11.md":
-    "# A round\n\n## Long Bed\n\n- picked 400 g Sungold\n- lifted the leeks\n- yesterday I watered the tomatoes\n\n## Pea Row\n\n- sowed 40 peas\n",
+    "# A round\n\n## Long Bed\n\n- picked 400 g Sungold\n- lifted the leeks\n- planted 3 bought lettuces yesterday\n\n## Pea Row\n\n- sowed 40 peas\n",
   "notes/2026-07-16.md": "- picked 300 g Sungold\n",
 };
 const photos = [
@@ -60,7 +60,7 @@ describe("a bed's ribbon on private pages", () => {
       ],
     });
     // What is told of another day stands on that day.
-    expect(dayOf("2026-07-10")?.notes?.map(({ text }) => text)).toEqual(["yesterday I watered the tomatoes"]);
+    expect(dayOf("2026-07-10")?.notes?.map(({ text }) => text)).toEqual(["planted 3 bought lettuces yesterday"]);
     // A line that names no bed stands where its plants stand.
     expect(dayOf("2026-07-16")?.notes?.map(({ text }) => text)).toEqual(["picked 300 g Sungold"]);
     for (const { notes = [] } of longBed?.ribbon?.days ?? [])
@@ -74,7 +74,7 @@ describe("a bed's ribbon on private pages", () => {
   it("leads to no page of a variety, of which private pages have none", () => {
     expect(longBed?.ribbon?.rows.map(({ name, href }) => [name, href])).toEqual([
       ["Sungold", undefined],
-      ["Leeks", undefined],
+      ["Lettuces", undefined],
     ]);
   });
 });

@@ -72,7 +72,6 @@ export function bedRibbon(
         ? undefined
         : {
             iso: newest.day,
-            day: locale.day(newest.day, newest.day),
             aged: { picture: book.picture(newest), others: book.others(newest), age: "" },
           },
     stands: sayStanding(rows, shown[begins]?.standing ?? []),

@@ -47,7 +47,7 @@ export interface SeasonRibbon {
   readonly days: readonly RibbonDay[];
   /** Where it begins, by its place in the days: with its newest photo, else on its newest day. */
   readonly begins: number;
-  readonly stage?: { readonly aged: AgedPicture; readonly iso: string; readonly day: string } | undefined;
+  readonly stage?: { readonly aged: AgedPicture; readonly iso: string } | undefined;
   /** What stood there on the day it begins with, by name; undefined where its rows are beds. */
   readonly stands?: string | undefined;
 }

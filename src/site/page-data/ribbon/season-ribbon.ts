@@ -54,7 +54,6 @@ export function seasonRibbon(
     begins: beginningOf(days, newest),
     stage: newest && {
       iso: newest.day,
-      day: locale.day(newest.day, newest.day),
       aged: { picture: book.picture(newest), others: [], age: bedTitle(view, newest) },
     },
   };
@@ -90,16 +89,18 @@ function daysOf(
     days.set(day, known);
     return known;
   };
-  for (const { day, title } of garden.episodes.values())
-    if (day >= from && day <= to && day <= view.today) on(day).lines.push(words.ribbon.filmed(title));
+  for (const { day, title, status } of garden.episodes.values())
+    if (status !== "planned" && day >= from && day <= to && day <= view.today)
+      on(day).lines.push(words.ribbon.filmed(title));
   for (const photo of photos) {
     const own = garden.changes.get(photo.bed ?? "") ?? [];
     const changes = [...own, ...[...garden.changes.values()].flat()].filter(
       ({ day, kind }) => day === photo.day && kind !== "taken to be over",
     );
     const lines = new Set(changes.map((change) => changeSentence(change, garden)));
-    if (written === undefined) on(photo.day).lines.push(...[...lines].slice(0, TOLD));
-    if (photo !== photos[0]) on(photo.day).photos.push(photo);
+    const told = on(photo.day);
+    if (written === undefined) told.lines.push(...[...lines].slice(0, TOLD));
+    if (photo !== photos[0]) told.photos.push(photo);
   }
   return [...days]
     .sort(([a], [b]) => compare(b, a))
