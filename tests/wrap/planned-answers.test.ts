@@ -100,7 +100,7 @@ describe("claims", () => {
     expect(notCompared.map(({ said }) => said)).toEqual([expect.stringContaining("forty centimetres")]);
     expect(heard).toBe(compared + notCompared.length);
     expect(wrapReport(wrap, garden)).toMatch(
-      /## Held against the records\n\n- 4 claims heard about plants: 3 compared, of which 2 agreed and 1 differed\. Of 1 the records tell nothing:\n/,
+      /## Held against the records\n\n- 4 claims about plants heard, 3 compared: 2 agreed, 1 differed\. Of the other 1 the records tell nothing/,
     );
   });
 
