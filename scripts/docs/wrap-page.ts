@@ -75,6 +75,10 @@ brief kept beside the episode ([filming-day.md](filming-day.md)). So notes you a
 made in the film is none that it missed. Without either the tour is planned anew. The report lists the takes, and what to go
 back for, bed by bed and musts first: takes of which none can be used, what was skipped and why, musts that were not filmed.
 
+A thing counts as said when its own claim was made, not when its plants were named: leeks are said to be lost, in flower or picked
+for the first time, a trouble is called by its name. Else it was shown, and not said. A promise is kept, put off again, or owned
+up to; a bed you pass by in so many words is not missed.
+
 ## Names
 
 Captioners write words they know for names they don't: "ooh cheeky carry" for Uchiki Kuri. Runs of up to eight words are
@@ -91,6 +95,7 @@ been heard: \`Ines: eness, in ess\`.
 Which bed you are at is found from what you say: its name, its varieties, crops and gear, what viewers are owed there, and
 words of turning ("and this is"). The plan's order helps and is no law. Every turn has a confidence. When one is wrong, write
 its time into the record (\`stops: [{bed: long-bed, at: "1:14"}]\`): your time counts, and the rest is found around it.
+A turn less than 0.35 sure is told as a guess, and nothing is made of it: what is said there is said at no bed that is known.
 
 Chapters follow common practice of video sites: the first at 0:00, at least three, none shorter than ten seconds.
 
@@ -113,8 +118,9 @@ ${rows("doubt").join("\n")}
 
 ## Facts
 
-Counts, days, ages, sizes, weights of the day, and "new to me" are compared with the records as they were on the filming day.
-What disagrees is listed with both sides, and nothing is changed.
+Counts, losses, days, ages, sizes, weights, sources, which variety stands here, and "new to me" are compared with the records as they were on the filming day.
+What disagrees is listed with both sides, and nothing is changed. The report counts what was compared, agreed
+and differed, and lists what the records tell nothing of: silence is no agreement.
 
 ## Film files
 

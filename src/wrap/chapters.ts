@@ -67,13 +67,13 @@ interface Part {
 /** A bed of which it is said that nobody goes there has no chapter. */
 function asShown(stretch: Stretch, { speech: { words } }: FilmHeard): Stretch {
   const { bed, from, to } = stretch;
-  if (bed === undefined || to - from > KEPT_BACK) return stretch;
-  const said = words.slice(from, to).map(({ plain }) => plain);
+  if (bed === undefined) return stretch;
+  const said = words.slice(from, Math.min(to, from + KEPT_BACK)).map(({ plain }) => plain);
   return keeping.test(said.join(" ")) ? { ...stretch, bed: undefined } : stretch;
 }
 
 /** Words in which a bed is passed by. */
-const KEPT_BACK = 60;
+const KEPT_BACK = 26;
 
 /** Neighbours at one bed become one; what lies between beds belongs to the bed before it. */
 function joinSame(stretches: readonly Stretch[], end: number): Part[] {

@@ -40,7 +40,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
       what: whatIsPromised(
         words
           .slice(sentence.from, sentence.to)
-          .map((word) => asSaid(word))
+          .map((word) => `${asSaid(word)}${word.mark}`)
           .join(" "),
       ),
       bed: bedOf(film, from, to),
@@ -221,9 +221,10 @@ function clauseEnds(words: readonly Word[], to: number): number {
 
 /**
  * The promise as a thing to do: "I'll show you the leeks again in July, and then you can laugh" becomes "show the leeks
- * again in July", "We'll see which is first. I'll let you know" becomes "say which is first". Takes words without marks.
+ * again in July", "We'll see which is first. I'll let you know" becomes "say which is first". What is added behind a comma is left out.
  */
-export function whatIsPromised(text: string): string {
+export function whatIsPromised(said: string): string {
+  const text = said.replace(/[.?!]+$/, "").replace(/[.?!] (?=(?:and )?(?:i|we)(?:'ll| will) let you)/i, " ");
   const told = /\bwe(?:'ll| will) see (.+?) (?:and )?i(?:'ll| will) let you know/i.exec(text)?.[1];
   if (told !== undefined) return withMonths(`say ${told}`);
   const done =
@@ -231,17 +232,35 @@ export function whatIsPromised(text: string): string {
       text,
     ) ?? /\b(?:yet to|still have to|still need to|still want to|still to|remind me to) (.+)$/i.exec(text);
   const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/i.exec(text);
-  const rest = done?.[1] ?? (seen === null ? text : `show ${seen[1]}`);
+  const going = /\b(?:i|we)(?:'m|'re| am| are) ([a-z]+ing) (.+)$/i.exec(text);
+  const now = /\b(?:i|we) (measure|take|make|show|tell|film|lift|give|weigh|count) (.+)$/i.exec(text);
+  const rest =
+    done?.[1] ??
+    (going === null || seen !== null ? undefined : `${plainVerb(going[1] ?? "")} ${going[2]}`) ??
+    (now === null || seen !== null ? undefined : `${now[1]} ${now[2]}`) ??
+    (seen === null ? text : `show ${seen[1]}`);
   const what = rest
+    .replace(/[.?!] .*$/, "")
+    .replace(/^be ([a-z]+ing)\b/i, (_, verb: string) => plainVerb(verb))
+    .replace(/,? because .*$/i, "")
+    .replace(/, (?:i|it|they|he|she|that|this|you|we|one|don't|like|definitely|for like)(?:'\w+)?\b.*$/i, "")
     .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/i, (_, verb: string) =>
       verb === "tell" ? "say " : `${verb} `,
     )
     .replace(/^let you (?:all )?know\b/i, "say")
-    .replace(/ and (?:then )?(?:i|we)(?:'ll| will) (?=see|say|find|count|know|tell|weigh|show)/i, " and ")
-    .replace(/ (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/i, "")
+    .replace(/,? and (?:then )?(?:i|we)(?:'ll| will) (?=see|say|find|count|know|tell|weigh|show)/i, " and ")
+    .replace(/,? (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/i, "")
     .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/i, "")
+    .replace(/[,;\s]+$/, "")
     .trim();
   return withMonths(what);
+}
+
+/** "pulling" as it stands in a list of things to do: "pull". */
+function plainVerb(verb: string): string {
+  const stem = verb.replace(/ing$/, "");
+  if (/^(?:mov|mak|tak|giv|prun|com|sav|slic|bak|leav|divid|writ|shar|stak|tim)$/.test(stem)) return `${stem}e`;
+  return /([bdgmnprt])\1$/.test(stem) ? stem.slice(0, -1) : stem;
 }
 
 /** The word as written, unless rules read it as others: "gonna" is taken down as "going to". */

@@ -121,7 +121,34 @@ export function stopsHeard(asked: StopsRequest): readonly Stretch[] {
     });
     first = at;
   }
-  return stretches;
+  return arrivals(stretches, request);
+}
+
+/** Milliseconds after which a bed that is named at last was not there before, and by which it may be named late. */
+const NAMED_LATE = 8000;
+const NAMED_STILL = 45_000;
+/** How plainly words are a bed's own name. */
+const OWN_NAME = 4;
+
+/** Plants of a bed spoken of on the way to it do not make the arrival: that is where the bed is named. */
+function arrivals(stretches: readonly Stretch[], { words, phrases, places }: StopsRequest): readonly Stretch[] {
+  const begins = stretches.map(({ bed, from, to, at }, index) => {
+    if (bed === undefined || index === 0 || opensWithTurn(words, from)) return from;
+    const named = inWords(places, ({ word }) => word, from, to).find(({ beds }) => (beds.get(bed) ?? 0) >= OWN_NAME);
+    const phrase = named === undefined ? undefined : phrases[phraseOf(phrases, named.word)];
+    const late = phrase === undefined ? 0 : phrase.at - at;
+    return phrase !== undefined && phrase.from > from && late > NAMED_LATE && late < NAMED_STILL ? phrase.from : from;
+  });
+  return stretches.map((one, index) => {
+    const from = begins[index] as number;
+    const at = from === one.from ? one.at : (words[from] as Word).at;
+    return { ...one, from, to: begins[index + 1] ?? one.to, at };
+  });
+}
+
+function opensWithTurn(words: readonly Word[], from: number): boolean {
+  const first = words.slice(from, from + 8).map(({ plain }) => plain);
+  return turning.test(`${first.join(" ")} `);
 }
 
 /** Every planned stop has the person's own time: there is nothing to find out. */

@@ -129,7 +129,11 @@ function answered({ coverage }: Wrap, title: (bed: string | undefined) => string
 /** How much of what was claimed was compared at all: what the records do not tell is not agreed with. */
 function claimsHeld({ claims: { heard, compared, agreed, differed, notCompared } }: Wrap): readonly string[] {
   if (heard === 0) return [];
-  const sum = `${sayPlural(heard, "claim", "claims")} heard about plants: ${compared} compared, of which ${agreed} agreed and ${differed} differed. ${notCompared.length === 0 ? "None was left uncompared." : `Of ${notCompared.length} the records tell nothing:`}`;
+  const rest =
+    notCompared.length === 0
+      ? ""
+      : ` Of the other ${notCompared.length} the records tell nothing, which is no agreement:`;
+  const sum = `${heard} ${heard === 1 ? "claim" : "claims"} about plants heard, ${compared} compared: ${agreed} agreed, ${differed} differed.${rest}`;
   return [sum, ...notCompared.map(({ time, said, about }) => `${time} ${quote(said)}, of ${about}`)];
 }
 

@@ -78,12 +78,20 @@ const undone =
 const time =
   "(?:yesterday|today|ago|back|last (?:week|weekend|night|\\w+day)|week|easter|christmas|january|february|march|april|may|june|july|august|september|october|november|december|\\w+day)";
 
+const pickedWords = new RegExp(`\\b${picked}\\b`, "g");
+const firstWords = new RegExp(`\\b(?:first|began|start(?:ed|ing)?|${time})\\b`, "g");
+/** Letters between a picking and the word that makes it a first or dates it. */
+const FIRST_NEAR = 55;
+
+function isFirstPicked(said: string): boolean {
+  const firsts = [...said.matchAll(firstWords)].map(({ index }) => index);
+  return [...said.matchAll(pickedWords)].some(({ index }) => firsts.some((one) => Math.abs(one - index) <= FIRST_NEAR));
+}
+
 /** What besides its plants' name must be said of a thing, by its kind; where nothing stands here the name is enough. */
-const claims: ReadonlyMap<string, RegExp> = new Map(
+const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> = new Map(
   Object.entries({
-    "first picking": new RegExp(
-      `\\b(?:first|began|start(?:ed|ing)?|${time})\\b(?: \\w+){0,8}? ${picked}\\b|\\b${picked}\\b(?: \\w+){0,10}? (?:first|began|start(?:ed|ing)?|${time})\\b`,
-    ),
+    "first picking": { test: isFirstPicked },
     "only picking": new RegExp(`\\b${picked}\\b`),
     picking: new RegExp(`\\b${picked}\\b`),
     "first flower": /\b(?:flower\w*|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,

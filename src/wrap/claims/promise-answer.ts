@@ -42,16 +42,18 @@ export function promiseAnswer(
   const promise = film.day.garden.followUps.find((one) => keeps(point.key, one));
   const what = promise?.what ?? point.text;
   const own = ownWords(what);
+  const [first] = mentions;
+  const least = Math.max(Math.min(2, own.size), Math.ceil(own.size * SHARE));
+  const word = own.size === 0 ? undefined : firstAbout(own, here, film, least, 40);
   const recall = recalledAt(own, here, mentions, asked);
   if (recall !== undefined) {
     const outcome = outcomeOf(own, recall, here, film);
-    return outcome === "not kept" ? { is: "shown, not said", word: recall } : { is: outcome, word: recall };
+    return outcome === "not kept"
+      ? { is: "shown, not said", word: recall }
+      : { is: outcome, word: Math.min(recall, word ?? recall) };
   }
-  const [first] = mentions;
   if (/^(?:show|film)\b/.test(what) && first !== undefined && isOfPlants(promise, first))
     return { is: "said", word: first.from };
-  const least = Math.max(Math.min(2, own.size), Math.ceil(own.size * SHARE));
-  const word = own.size === 0 ? undefined : firstAbout(own, here, film, least, 40);
   if (word !== undefined) return { is: "said", word };
   return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
 }
