@@ -38,7 +38,7 @@ type Tell = (about: About) => (AnswerFound & { readonly lots?: readonly Planting
 const asks: readonly (readonly [RegExp, Tell])[] = [
   [/\bpronounce|\bhow (?:do|would|d'you) (?:you|i|we|one) (?:say|spell)\b/i, howToSay],
   [
-    /\bwhere\b|\bsource\b|\b(?:get|got|buy|bought|from|as)\b.*\b(?:seeds?|sets?|plugs?|starts?|slips?|cuttings?)\b|\bsaved\b/i,
+    /\bwhere\b|\bsource\b|\b(?:get|got|buy|bought|from|as)\b.{0,60}\b(?:seeds?|sets?|plugs?|starts?|slips?|cuttings?)\b|\bsaved\b/i,
     whereFrom,
   ],
   [/\bwhen\b.*\b(?:sow|sown|plant|planted|started?)\b/i, when],
@@ -64,7 +64,7 @@ export function plantsAsked(about: About): AnswerFound | undefined {
     const found = !isOther && pattern.test(text) ? tell(about) : undefined;
     if (found === undefined) continue;
     const { lots = about.lots, ...told } = found;
-    return { ...withCandidates(told, { ...about, lots }), guess: guessIn(lots) };
+    return { ...withCandidates(told, { ...about, lots }), guess: told.guess ?? guessIn(lots) };
   }
   return undefined;
 }
@@ -191,7 +191,21 @@ function which({ lots, words, day, named }: About): ReturnType<Tell> {
   const names = titles(day, meant);
   if (names.length === 0) return undefined;
   const text = names.length === 1 ? `${names[0]}.` : `That day there were ${sayList(names)}.`;
-  return { text, sources: sources(meant, day.garden), lots: meant };
+  const [own] = most > 0 || named ? [] : describing(words, lots, day.garden);
+  // "The knobbly one" may be one that did not stand there.
+  const guess = own === undefined ? undefined : `It stood there, but nothing in its file says "${own}".`;
+  return { text, sources: sources(meant, day.garden), lots: meant, guess };
+}
+
+/** Words of a question that tell one plant from another, and are not its crop. */
+function describing(words: ReadonlySet<string>, lots: readonly Planting[], garden: Garden): readonly string[] {
+  const crops = new Set(
+    lots.flatMap((lot) => {
+      const crop = cropOf(garden, lot);
+      return [crop?.name, crop?.plural].flatMap((name) => (name ?? "").split(/[\s-]+/).map(plainWord));
+    }),
+  );
+  return [...words].filter((word) => word.length > 2 && !asking.has(word) && !crops.has(word));
 }
 
 /** How many of a question's words stand in a variety's name, its file's text or its spot. */

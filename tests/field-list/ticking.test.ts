@@ -187,6 +187,14 @@ describe("a shot", () => {
     ]);
   });
 
+  test("is gone back for when it was skipped and matters", () => {
+    const kept = withTick(nothingKept, long, wide, skipped(untouched, "wind", at));
+    expect(toGoBackFor(list, kept)).toEqual([
+      { stop: 0, words: "S1.1 Wide from the gate", said: "Skipped: wind", level: "must" },
+    ]);
+    expect(toGoBackFor(list, withTick(nothingKept, long, flower, skipped(untouched, "wind", at)))).toEqual([]);
+  });
+
   test("ticked by a list of before 0.2.0 keeps what was ticked, under the words it had", () => {
     const before = {
       version: 1,

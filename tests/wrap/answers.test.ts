@@ -136,7 +136,7 @@ describe("a question as viewers type it", () => {
     const found = await answer("where are the leeks from?", from);
     expect(found.answer).toBeUndefined();
     expect(found.wrap.description.text).not.toContain("Dorrit");
-    expect(found.wrap.pinnedComment).not.toContain("Dorrit");
+    expect(found.wrap.newsletter).not.toContain("Dorrit");
   });
 });
 

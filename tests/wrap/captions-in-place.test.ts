@@ -1,8 +1,10 @@
 /** The corrected copy is the file itself: whatever names are set right, every other byte of it stays. */
 import { parseText } from "media-captions";
 import { describe, expect, it } from "vitest";
-import { wrapEpisode } from "../../src/wrap/index.ts";
+import { correctedFile } from "../../src/wrap/corrections.ts";
+import { type Correction, wrapEpisode } from "../../src/wrap/index.ts";
 import { readCaptions } from "../../src/wrap/read-captions.ts";
+import { spokenWords } from "../../src/wrap/spoken-words.ts";
 import { smallGarden } from "./small-film.ts";
 
 async function corrected(file: string, text: string): Promise<string | undefined> {
@@ -43,6 +45,18 @@ describe("a WebVTT file", () => {
     expect(await corrected("june.vtt", everything)).toBe(
       everything.replace("<c>muscle</c><00:00:04.500><c> bra</c>", "<c>Musselburgh</c><00:00:04.500><c></c>"),
     );
+  });
+
+  it("of one caption with more names to set than a call takes arguments is set right to its end", () => {
+    const count = 150_000;
+    const file = `WEBVTT\n\n00:00.000 --> 00:03.000\n${"muscle ".repeat(count)}leeks\n`;
+    const { cues } = readCaptions("june.vtt", file);
+    const { words } = spokenWords(cues);
+    const correction = { applied: true, name: "Mussel" } as Correction;
+    const names = Array.from({ length: count }, (_, from) => ({ correction, from, to: from + 1 }));
+    const result = correctedFile(file, cues, words, names);
+    expect(result.endsWith("Mussel Mussel leeks\n")).toBe(true);
+    expect(result.includes("muscle")).toBe(false);
   });
 
   it("loses a line that says nothing any more, and no text below it", async () => {
