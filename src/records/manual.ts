@@ -21,6 +21,7 @@ export const ruleChapters = {
   "field-list": { title: "Field lists brought back", page: "docs/filming-day.md#taking-it-home" },
   plan: { title: "Plans kept", page: "docs/filming-day.md#the-evening-before" },
   photo: { title: "Photos", page: "docs/photos.md" },
+  voice: { title: "Voice notes", page: "docs/photos.md#voice-notes" },
   timeline: { title: "What the lines add up to", page: "docs/notes.md#what-becomes-facts" },
   trial: { title: "Trials", page: "docs/seasons.md#trials" },
   goal: { title: "What you want of next year", page: "docs/seasons.md#next-year-in-gardenmd" },

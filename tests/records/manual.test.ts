@@ -54,7 +54,7 @@ test("where a rule wants one kind of value, the problem names it apart from its 
     ["date/not-a-date", "a date"],
     [
       "record/unknown-key",
-      "title, private, site, also called, size, plan, facing, shade, soil, built, filled, in use since, in use until or viewpoints",
+      "title, private, site, also called, was, size, plan, facing, shade, soil, built, filled, in use since, in use until or viewpoints",
     ],
     ["record/wrong-value", "metric or us"],
   ]);
