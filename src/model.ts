@@ -89,6 +89,8 @@ export interface GardenSettings {
   readonly notices?: Notices | undefined;
   /** Whom to call, printed as written; undefined when the person names none. */
   readonly poisonCentre?: string | undefined;
+  /** People and places that viewers may read of. */
+  readonly mayBeNamed?: readonly string[] | undefined;
   /** Questions worth asking that the person does not want to hear again. */
   readonly doNotAsk?: readonly string[] | undefined;
   /** Animals kept in the garden: "cats", "hens". */

@@ -29,7 +29,13 @@ import { openPickings } from "../season/index.ts";
 import { growGarden } from "../timeline/index.ts";
 import { lettersOf, namesKeptBack } from "./privacy/kept-back-names.ts";
 import { namesOf } from "./privacy/private-phrases.ts";
-import { eventWithoutPeople, gearWithoutGiver, withoutGiver } from "./without-people.ts";
+import {
+  eventNamingNobody,
+  eventWithoutPeople,
+  gearWithoutGiver,
+  namesSomebody,
+  withoutGiver,
+} from "./without-people.ts";
 import { eventWithout, saidInPublic, withoutSecrets } from "./without-secrets.ts";
 
 /** What a person notes down for themselves: it belongs to the field pages. */
@@ -106,6 +112,8 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
     return eventWithoutPeople(event, of, sellers);
   };
 
+  const isNaming = namesSomebody({ ...garden, sites, beds, varieties, gear });
+
   /** A thing nothing describes keeps nothing back. */
   const unlessKeptBack = <T>(open: ReadonlyMap<string, T>, all: ReadonlyMap<string, T>): IsPublic => {
     return (id) => id === undefined || open.has(id) || !all.has(id);
@@ -127,7 +135,8 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       !isUnderPrivateBed(event, bedsFrom.get(event.place.file), bedIsPublic) &&
       varietyIsPublic(event.variety) &&
       gearIsPublic(event.gear);
-    return isOpen ? publicMove(unnamed(withoutPrices(event)), bedIsPublic) : [];
+    if (!isOpen) return [];
+    return eventNamingNobody(unnamed(withoutPrices(event)), isNaming).flatMap((open) => publicMove(open, bedIsPublic));
   });
   const openNotes = new Set(notes);
   const linked = new Set(
@@ -150,7 +159,10 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
     .filter(photoIsPublic)
     // The time of a file is that of its last copying: no day to tell viewers, and another one on another machine.
     .filter(({ dateBasis }) => dateBasis !== "file time")
-    .map(withoutInstant);
+    .map(withoutInstant)
+    .map((photo) =>
+      photo.caption !== undefined && isNaming(photo.caption) ? { ...photo, caption: undefined } : photo,
+    );
   const photoPaths = new Set(photos.map(({ path }) => path));
   const hidden = wordsOfHiddenPhotos(notes, photoPaths);
   const events = openEvents.flatMap((event) => {
@@ -181,9 +193,14 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
       episodes: kept(
         garden.episodes,
         (episode) => !episode.private && episode.status === "published",
-        (episode) => asPublished(episode, bedIsPublic, garden.episodes),
+        (episode) => {
+          const shown = asPublished(episode, bedIsPublic, garden.episodes);
+          return { ...shown, promised: shown.promised.filter(({ what }) => !isNaming(what)) };
+        },
       ),
-      notes: notes.map((note) => asRead(note, bedIsPublic, photoPaths, hidden.get(note.place.file) ?? [])),
+      notes: notes
+        .map((note) => asRead(note, bedIsPublic, photoPaths, hidden.get(note.place.file) ?? []))
+        .map((note) => ({ ...note, story: note.story.filter(({ text }) => !isNaming(text)) })),
       events,
       // How lines were read is told to the person alone.
       readings: [],

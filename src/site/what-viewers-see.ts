@@ -40,6 +40,8 @@ type Kind = keyof typeof KINDS;
 
 const QUESTION = 'it can be read in more than one way: "plotreel settle" asks what it says';
 
+const NAMES = 'it seems to name somebody: "may be named" in garden.md lists whom viewers may read of';
+
 /** `before` is the list of the last time. */
 export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): Seen {
   const seen: string[] = [];
@@ -89,7 +91,9 @@ export function whatViewersSee(garden: Garden, open: Garden, before?: Seen): See
           ? "it, or what it stands below, says that it is private"
           : part.asks === true
             ? QUESTION
-            : undefined;
+            : said.story.some(({ place }) => place.line === part.place.line)
+              ? undefined
+              : NAMES;
       if (why !== undefined) keptBack.push({ what: `words of note ${note.id}: ${part.text}`, why });
     }
     for (const { text } of said.story) seen.push(`words of note ${note.id}: ${text}`);

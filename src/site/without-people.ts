@@ -3,14 +3,19 @@
  * who they are only where the records say so ("thank by name"), and of sellers.
  */
 import { namedGiver } from "../language/index.ts";
-import type { Event, Gear, Source, Variety } from "../model.ts";
+import type { Event, Gear, Records, Source, Variety } from "../model.ts";
+import { peopleNamed } from "../records/index.ts";
 
 type Thanked = Pick<Variety, "thankByName">;
 
 /** A gift keeps its year, and what has to be said of it where nobody told whether a seller gave it. */
 export function withoutGiver<Some extends Variety>(variety: Some): Some {
   const { source, thankByName } = variety;
-  if (source?.obtained === undefined || isSaid(source.name)) return variety;
+  if (source === undefined || isSaid(source.name)) return variety;
+  if (source.obtained === undefined) {
+    const isSomebody = thankByName !== true && peopleNamed(source.name, () => false).length > 0;
+    return isSomebody ? { ...variety, source: undefined } : variety;
+  }
   if (namedGiver({ ...source, from: source.name }, thankByName) !== undefined) return variety;
   const unnamed: Source = { ...source, name: source.obtained === "lent" ? "a loan" : "a gift", link: undefined };
   return { ...variety, source: source.giver === "a person" ? { ...unnamed, obtained: undefined } : unnamed };
@@ -59,4 +64,42 @@ const PLACES =
 /** A place or people of whom nobody learns who they are; anything else may be a name, whatever letter it begins with. */
 function isPlace(detail: string): boolean {
   return PLACES.test(detail.trim());
+}
+
+/**
+ * Says whether a text names somebody of whom no record says that viewers may know. Who is named once for sure is meant wherever
+ * the name stands. `open` is what viewers may see.
+ */
+export function namesSomebody(open: Records): (text: string) => boolean {
+  const { settings, sites, beds, varieties, gear, trials, crops } = open;
+  const said = [
+    settings.name,
+    ...(settings.mayBeNamed ?? []),
+    ...[sites, beds, gear, trials].flatMap((kind) => [...kind.values()].map(({ title }) => title)),
+    ...[...varieties.values()].flatMap(({ title, alsoSpelled, source }) => [title, ...alsoSpelled, source?.name ?? ""]),
+    ...[...gear.values()].map(({ from }) => from ?? ""),
+    ...[...crops.values()].flatMap(({ name, plural, alsoCalled }) => [name, plural, ...alsoCalled]),
+  ];
+  const known = new Set(said.flatMap((name) => name.toLowerCase().match(/\p{L}[\p{L}\p{M}-]*/gu) ?? []));
+  const inText = (text: string) => peopleNamed(text, (word) => known.has(word));
+  const texts = [...open.notes.flatMap(({ story }) => story), ...open.events].map(({ text }) => text);
+  const people = new Set(texts.flatMap(inText));
+  return (text) =>
+    (text.match(/\p{Lu}[\p{L}\p{M}-]*/gu) ?? []).some((word) => people.has(word)) || inText(text).length > 0;
+}
+
+/** A line without the words that name somebody; nothing is left of one whose fact does. */
+export function eventNamingNobody(event: Event, names: (text: string) => boolean): readonly Event[] {
+  const bare = (text: string | undefined) => (text !== undefined && names(text) ? undefined : text);
+  if ([event.what, event.cause].some((text) => text !== undefined && names(text))) return [];
+  const { text, detail, spot, reason, more } = event;
+  if (![text, detail, spot, reason, ...more].some((said) => said !== undefined && names(said))) return [event];
+  return [
+    {
+      ...event,
+      text: bare(text) ?? "",
+      ...{ detail: bare(detail), spot: bare(spot), reason: bare(reason) },
+      more: more.filter((said) => !names(said)),
+    },
+  ];
 }

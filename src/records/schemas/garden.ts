@@ -144,6 +144,11 @@ export const gardenSchema = z.strictObject({
   ),
   "poison center": forYou("the same, as it is spelled in the US", "555 0100", text.optional()),
   animals: forViewers("animals you keep, so that what is poisonous to them is told", "[cats, hens]", names.optional()),
+  "may be named": forYou(
+    "people and places that viewers may read of; a line or a paragraph that names anybody else is kept back",
+    "[Wilma, the Gullstone show]",
+    names.optional(),
+  ),
   "do not ask": forYou(
     "questions that Plotreel is not to ask you again, as it asked them",
     "[Where did the Rondo peas come from?]",
@@ -218,6 +223,7 @@ export function makeSettings(front: z.output<typeof gardenSchema>, body: string)
     ...(front["wrap without"] !== undefined && { wrapWithout: front["wrap without"] }),
     poisonCentre: front["poison centre"] ?? front["poison center"],
     animals: front.animals,
+    ...(front["may be named"] !== undefined && { mayBeNamed: front["may be named"] }),
     ...(front["do not ask"] !== undefined && { doNotAsk: front["do not ask"] }),
     weights: front.weights ?? usualSettings.weights,
     filmBetween: front["film between"],
