@@ -33,6 +33,7 @@ export const handbook: readonly HandbookPart[] = [
       { file: "losses.md", name: "Losses and troubles", when: "something is eaten, ill or dead" },
       { file: "planning.md", name: "Before a tour", when: "you choose what to show, and what falls out" },
       { file: "filming-day.md", name: "While filming", when: "the evening before, the day itself, and the way home" },
+      { file: "outdoors.md", name: "Writing outdoors", when: "a line or a photo among the beds, without a network" },
       { file: "wrap.md", name: "After filming", when: "the captions are there" },
       { file: "publishing.md", name: "The site for viewers", when: "you want it on the web" },
       { file: "seasons.md", name: "End of the year", when: "you look back: figures, weather, trials" },

@@ -122,7 +122,7 @@ describe("a line", () => {
     await page.getByRole("button", { name: "Home" }).tap();
     await expect.poll(() => page.locator("#waiting").textContent(), { timeout: 15_000 }).toContain("says this already");
     await page.getByRole("button", { name: "Leave out: wet" }).tap();
-    expect(await page.locator("#waiting > li").count()).toBe(0);
+    await expect.poll(() => page.locator("#waiting > li").count()).toBe(0);
     await page.getByRole("button", { name: "Put it back" }).tap();
     await page.getByRole("button", { name: "It happened again: wet" }).tap();
     await expect.poll(noted, { timeout: 15_000 }).toBe("- wet\n- wet\n");

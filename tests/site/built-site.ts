@@ -54,8 +54,8 @@ export async function brokenLinks(folder: string, base: string): Promise<readonl
   for (const [file, page] of pages) {
     const here = new URL(file.replace(/index\.html$/u, ""), `http://site.test${base}`);
     for (const address of addressesIn(page)) {
-      // What a phone takes along carries its pictures in itself.
-      if (/^(?:field-lists|outdoors)\//u.test(file) && address.startsWith("data:image/")) continue;
+      // What a phone takes along, or is printed, carries its pictures in itself.
+      if (/^(?:briefs|field-lists|outdoors)\//u.test(file) && address.startsWith("data:image/")) continue;
       if (!URL.canParse(address, here.href)) {
         broken.push(`${file}: ${address}`);
         continue;

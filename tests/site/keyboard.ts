@@ -34,19 +34,24 @@ export async function enter(page: Page): Promise<void> {
   await page.waitForLoadState();
 }
 
+/** Day, month, year and the calendar of one field. */
+const DATE_PARTS = 4;
+
 /** Whether Tab leads out of the page again, and Shift and Tab back, however many things there are. */
 export async function isTrap(page: Page): Promise<boolean> {
   const reached = await page.locator("a[href], button, input, select, summary, [tabindex='0']").count();
   let before = "";
-  for (let pressed = 0; pressed <= reached + 1; pressed += 1) {
+  let parts = 0;
+  for (let pressed = 0; pressed <= reached + DATE_PARTS; pressed += 1) {
     await page.keyboard.press("Tab");
-    const now = await page.evaluate(() => {
+    const { now, isDate } = await page.evaluate(() => {
       const element = document.activeElement;
-      if (element === null || element === document.body) return "";
-      return `${[...document.querySelectorAll("*")].indexOf(element)}`;
+      if (element === null || element === document.body) return { now: "", isDate: false };
+      return { now: `${[...document.querySelectorAll("*")].indexOf(element)}`, isDate: element.matches("[type=date]") };
     });
     if (now === "") return false;
-    if (now === before) return true;
+    parts = now === before ? parts + 1 : 0;
+    if (parts > (isDate ? DATE_PARTS : 0)) return true;
     before = now;
   }
   // The end of the page leads to its beginning where the browser has no window of its own.
