@@ -1,8 +1,8 @@
 /** docs/messages.md, printed from the table of rules. */
-import { chapterOf, problemRules } from "../../src/records/index.ts";
+import { chapterOf, problemRules, type RuleName, ruleMeanings } from "../../src/records/index.ts";
 
 export function messagesPage(): string {
-  const rules = Object.entries(problemRules).map(([name, rule]) => ({
+  const rules = (Object.entries(problemRules) as [RuleName, (typeof problemRules)[RuleName]][]).map(([name, rule]) => ({
     name,
     group: name.split("/")[0] ?? "",
     ...rule,
@@ -16,7 +16,7 @@ export function messagesPage(): string {
       "",
       "| rule | is | says |",
       "|---|---|---|",
-      ...rows.map(({ name, severity, meaning }) => `| \`${name}\` | ${severity} | ${meaning} |`),
+      ...rows.map(({ name, severity }) => `| \`${name}\` | ${severity} | ${ruleMeanings[name]} |`),
       "",
     ].join("\n");
   });

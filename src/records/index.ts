@@ -45,6 +45,7 @@ export { type EventData, type ReadingData, readingData } from "./reading-data.ts
 export { recordFolders, recordTexts } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
+export { ruleMeanings } from "./rule-meanings.ts";
 export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";
 export {
   type ColumnMeaning,
