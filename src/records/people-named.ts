@@ -74,7 +74,8 @@ function spokenIn(text: string): readonly Spoken[] {
     return {
       word,
       key: word.replace(/['’]s$/u, "").toLowerCase(),
-      isCapital: /^\p{Lu}/u.test(word),
+      // Not "EC 1.85".
+      isCapital: /^\p{Lu}['’]?\p{L}*\p{Ll}/u.test(word),
       isOwner: /['’]s$/u.test(word),
       isFirst,
     };

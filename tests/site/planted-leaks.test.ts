@@ -42,7 +42,7 @@ const FILES: Readonly<Record<string, string>> = {
     "---\ntitle: Brambling Blue\ncrop: leek\nprivate: true\nsource: { name: Ordered in haste, obtained: bought }\n---\n\n<!-- From orders.csv: paid too much -->\n",
   "gear/net.md": "---\ntitle: Fine net\nobtained: lent by a person\nfrom: Cousin Ottoline\n---\n",
   "notes/2026-05-20.md":
-    "---\nbed: long-bed\n---\n\n- planted 3 Whitsun broad bean\n- planted 3 Maytide broad bean\n- planted 2 Lantern\n- planted 5 Hushed Emperor\n- planted 5 Brambling Blue leek\n- gave away 3 Aquadulce broad bean to Dorothea\n- sold 2 Aquadulce broad bean to Lambert at number nine\n- put up Fine net\n- watered Long bed, and off camera: the landlord's quarrel\n  - his quarrel over the well\n\nAfterwards it rained on the Whitsun beans.\n\nNot for the film:\n\n- weeded Long bed while the solicitor waited\n\n## Private notes\n\nThe solicitor comes again.\n\n![the deed](../photos/long-bed/2026-05-21.jpg)\n\n### Long bed\n\n- lost 1 Aquadulce broad bean to the solicitor's boots\n\n## Afterwards\n\nRain at last on the broad beans.\n",
+    "---\nbed: long-bed\n---\n\n- planted 3 Whitsun broad bean\n- planted 3 Maytide broad bean\n- planted 2 Lantern\n- planted 5 Hushed Emperor\n- planted 5 Brambling Blue leek\n- gave away 3 Aquadulce broad bean to Dorothea\n- sold 2 Aquadulce broad bean to Lambert at number nine\n- put up Fine net\n- watered Long bed, and off camera: the landlord's quarrel\n  - his quarrel over the well\n\nAfterwards it rained on the Whitsun beans.\n\nNot for the film:\n\n- weeded Long bed while the solicitor waited\n\n## Private notes\n\nThe solicitor comes again.\n\n![the deed](../photos/long-bed/2026-05-21.jpg)\n\n### Long bed\n\n- lost 1 Aquadulce broad bean to the solicitor's boots\n\n## Afterwards\n\nRain at last on the broad beans.\n\nBartholomew and Euphemia dug over the leeks, and Mr Pettigrew lent the fork. Euphemia liked the Whitsun beans best.\n\n- picked 300 g Aquadulce broad bean, with Clementina\n",
   "photos/long-bed/2026-06-01.md":
     "---\ncaption: The beans\ncredit: taken by Aunt Petronella\nvarieties: [Hushed Emperor]\n---\n",
   "notes/2026-05-17.md":
@@ -90,6 +90,7 @@ const SECRETS = [
   /brambling|in haste|paid too much/iu,
   /landlord|quarrel/iu,
   /solicitor|the deed/iu,
+  /Bartholomew|Euphemia|Pettigrew|Clementina/iu,
   /petronella/iu,
   /54\.3/u,
   /5\.60/u,
