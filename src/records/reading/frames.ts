@@ -22,6 +22,8 @@ export interface FrameContext {
   readonly text: string;
   readonly noteDay: Day;
   readonly southern: boolean;
+  /** "7/20" is the 20th of July. */
+  readonly monthFirst: boolean;
   /** Beds of the note. */
   readonly beds: readonly string[];
   /** Of the whole line. */
@@ -283,7 +285,7 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
   }
   if (kind === "to do" || kind === "promised" || kind === "plan") {
     facts.due =
-      dueDay(context.text, context.noteDay, context.southern)?.day ??
+      dueDay(context.text, context.noteDay, context)?.day ??
       (told !== undefined && told.day > context.noteDay ? told.day : undefined);
     if (told !== undefined) used.add(told);
   }
