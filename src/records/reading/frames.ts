@@ -5,6 +5,7 @@ import type { Word } from "../line-words.ts";
 import type { Clause } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import { textOf } from "./find-mentions.ts";
+import { gearSaid } from "./gear-said.ts";
 import {
   type AmountMention,
   type AmountUse,
@@ -304,7 +305,9 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     facts.gear = gear.id;
     used.add(gear);
   }
-  if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end).replace(checkbox, "");
+  const put = kind === "put up" || kind === "took down" ? gearSaid(context.words, clause) : undefined;
+  if (put !== undefined) Object.assign(facts, put);
+  else if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end).replace(checkbox, "");
   const spacing = clause.mentions.find((one) => one.type === "amount" && one.use === "spacing");
   if (spacing?.type === "amount" && (kind === "planted" || kind === "sowed" || kind === "thinned")) {
     facts.spacingCm = spacing.value;
