@@ -116,6 +116,8 @@ export function frame(
   const verbs = clause.mentions.filter(isVerb);
   if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
     return undefined;
+  if (kind === "flowered" && flowersEnd.test(textOf(context.words, Math.max(0, clause.from - 2), clause.end)))
+    return undefined;
   if (kind === "cured" && !saysItEnds(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
@@ -186,6 +188,9 @@ function isBareArticle(
   const reach = words[one.end + 1]?.text === "-" ? 4 : 2;
   return !plants.some(({ from }) => from >= one.end && from <= one.end + reach);
 }
+
+/** "The plum has finished flowering": no first flower. */
+const flowersEnd = /\b(?:finished|done|stopped|no longer) (?:flowering|blooming|blossoming)\b/i;
 
 /** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */
 export const troubleEnds =
