@@ -76,7 +76,7 @@ export const factLines: readonly LineExample[] = [
   facts("two Crown Prince snapped off in the wind", "lost 2 Crown Prince in Long Bed to wind"),
   facts("pigeons have been at the kale", "trouble: pigeons on kale in Long Bed"),
   facts("aphids gone from the broad beans", "cured: aphids on broad beans in Long Bed"),
-  facts("butterfly netting on the kale", "put up butterfly netting on the kale in Long Bed"),
+  facts("butterfly netting on the kale", "put up butterfly netting in Long Bed, on the kale"),
   facts(
     "pinched out the Aquadulce to keep the blackfly off",
     "did: pinched out the Aquadulce, in Long Bed, to keep the blackfly off",

@@ -12,6 +12,7 @@ import { fruit } from "./crop-rows/fruit.ts";
 import { herbs } from "./crop-rows/herbs.ts";
 import { lastingFlowers } from "./crop-rows/lasting-flowers.ts";
 import { vegetables } from "./crop-rows/vegetables.ts";
+import { lowerForm } from "./line-words.ts";
 import { cultivarTable } from "./reading/tables/cultivars.ts";
 import { keyOf } from "./reading/tables/rows.ts";
 
@@ -52,10 +53,9 @@ const countedIn: Readonly<Partial<Record<PickUnit, string>>> = {
  * tomato. Only as the name is written: "yellow pears" are pears.
  */
 export function cropOfCultivar(title: string): string | undefined {
-  const lower = title.toLowerCase().replace(/\s+/g, " ");
   const named = cultivarTable()
     .get(keyOf(title))
-    ?.filter((cultivar) => !cultivar.weak && cultivar.title.toLowerCase() === lower);
+    ?.filter((cultivar) => !cultivar.weak && asWritten(cultivar.title) === asWritten(title));
   return named?.length === 1 ? named[0]?.crop : undefined;
 }
 
@@ -66,7 +66,7 @@ export function cropOfCultivar(title: string): string | undefined {
 export function onlyCropOf(title: string): Crop | undefined {
   const named = cultivarTable()
     .get(keyOf(title))
-    ?.filter((cultivar) => cultivar.title.toLowerCase() === title.trim().toLowerCase().replace(/\s+/g, " "));
+    ?.filter((cultivar) => asWritten(cultivar.title) === asWritten(title));
   const ids = new Set(named?.map(({ crop }) => crop));
   return ids.size === 1 ? crops.find(({ id }) => ids.has(id)) : undefined;
 }
@@ -79,4 +79,9 @@ const pieceByCrop = new Map(
 export function pieceOf(crop: Crop | undefined): PickUnit {
   if (crop === undefined) return "piece";
   return pieceByCrop.get(crop.id) ?? (crop.use === "flower" ? "stem" : "piece");
+}
+
+/** Plurals tell names apart here, and accents and apostrophes, curly or straight, do not: "Kerr's Pink" is Kerr’s Pink. */
+function asWritten(title: string): string {
+  return lowerForm(title.trim()).replace(/\s+/g, " ");
 }

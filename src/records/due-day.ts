@@ -20,6 +20,7 @@ import type { Day } from "../model.ts";
 import { feasts, nextFeast } from "./feasts.ts";
 import { wordsOf } from "./line-words.ts";
 import { numberAt } from "./numbers.ts";
+import { slashedDays } from "./slashed-days.ts";
 
 /** A due day and the offsets of the words that gave it. */
 export interface DueDay {
@@ -56,14 +57,22 @@ const phrase = new RegExp(
     "\\b(?<near>tomorrow|today|tonight)\\b",
     `\\b(?<feastLead>by|before|until|till|for|at|on|over|come|about|around)\\s+(?:the\\s+)?(?<feast>${feasts.map(({ name }) => name).join("|")})\\b`,
     "\\b(?<ofMonthLead>by|before|until|till|on)\\s+the\\s+(?<ofMonth>\\d{1,2})(?:st|nd|rd|th)\\b",
+    "\\b(?<slashLead>by|before|until|till|on)\\s+(?:the\\s+)?(?<slashed>\\d{1,2}/\\d{1,2}(?:/\\d{2,4})?)(?![\\d/])",
   ].join("|"),
   "gi",
 );
 
+/** How the garden's days are meant; `monthFirst`: "6/12" is the 12th of June. */
+export interface DaysMeant {
+  readonly southern?: boolean | undefined;
+  readonly monthFirst?: boolean | undefined;
+}
+
 /** The first words in a text that say when something is due, reckoned from the day of the note. */
-export function dueDay(text: string, noteDay: Day, southern = false): DueDay | undefined {
+export function dueDay(text: string, noteDay: Day, meant: DaysMeant = {}): DueDay | undefined {
   for (const match of text.matchAll(phrase)) {
-    const day = dayOfPhrase(match.groups ?? {}, noteDay, southern);
+    if (match.index > 0 && share.test(match.groups?.slashed ?? "")) continue;
+    const day = dayOfPhrase(match.groups ?? {}, noteDay, meant);
     if (day !== undefined) return { day, start: match.index, end: match.index + match[0].length };
   }
   return undefined;
@@ -71,12 +80,16 @@ export function dueDay(text: string, noteDay: Day, southern = false): DueDay | u
 
 type Groups = Readonly<Record<string, string | undefined>>;
 
-function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | undefined {
+function dayOfPhrase(found: Groups, noteDay: Day, { southern = false, monthFirst }: DaysMeant): Day | undefined {
   const written = found.iso ?? found.date;
   if (written !== undefined) {
     const reading = parseDay(written, { onOrAfter: noteDay });
     if ("refused" in reading) return undefined;
     return isBefore(found.lead ?? found.lead2) ? addDays(reading.day, -1) : reading.day;
+  }
+  if (found.slashed !== undefined) {
+    const coming = inFigures(found.slashed, noteDay, monthFirst);
+    return coming !== undefined && isBefore(found.slashLead) ? addDays(coming, -1) : coming;
   }
   if (found.near !== undefined) return found.near.toLowerCase() === "tomorrow" ? addDays(noteDay, 1) : noteDay;
   const fixed = ofMonth(found.ofMonth, noteDay);
@@ -89,6 +102,21 @@ function dayOfPhrase(found: Groups, noteDay: Day, southern: boolean): Day | unde
   if (found.month !== undefined) return inMonth(found, noteDay);
   return inSpan(found, noteDay, southern);
 }
+
+/** "6/12", where it can be one day only; without its year the next one from the note's day on. */
+function inFigures(written: string, noteDay: Day, monthFirst: boolean | undefined): Day | undefined {
+  const [only, another] = slashedDays(written, monthFirst) ?? [];
+  if (only === undefined || another !== undefined) return undefined;
+  if (only.year !== undefined) return dayOf(only.year, only.month, only.date);
+  for (let year = yearOf(noteDay); year <= yearOf(noteDay) + 8; year++) {
+    const day = dayOf(year, only.month, only.date);
+    if (day !== undefined && day >= noteDay) return day;
+  }
+  return undefined;
+}
+
+/** "Cut the hedge back by 1/3" is no 3rd of January, but "by 1/3: …" is. */
+const share = /^(?:1\/[234]|2\/3|3\/4)$/;
 
 /** "the 24th": of the note's month, or of the next one once it is past. */
 function ofMonth(date: string | undefined, noteDay: Day): DayOfYear | undefined {

@@ -6,8 +6,9 @@ import { problem } from "./problem-rules.ts";
 
 /** The day said at the end of the line, else at the end of a clause that names what it tells of; else the note's. */
 export function dayOfLine(line: Line, from: number): Day {
-  const { day: noteDay } = line.context.note;
-  const atEnd = lineDay(line.words, from, line.end, noteDay);
+  const { note, monthFirst } = line.context;
+  const noteDay = note.day;
+  const atEnd = lineDay(line.words, from, line.end, noteDay, monthFirst);
   if (atEnd?.day !== undefined) {
     line.end = atEnd.from;
     return atEnd.day;
@@ -22,7 +23,7 @@ export function dayOfLine(line: Line, from: number): Day {
   for (let at = from; at < line.end; at++) {
     if (line.words[at]?.text !== ",") continue;
     // "planted 6 Crown Prince today, 90 cm apart", but not "…, hardened off on 3 May, row 2".
-    const found = lineDay(line.words, clause, at, noteDay);
+    const found = lineDay(line.words, clause, at, noteDay, monthFirst);
     if (found?.day !== undefined && found.from > clause && namesSomething(line, clause, found.from)) {
       line.claim(found.from, at);
       return found.day;
@@ -34,10 +35,11 @@ export function dayOfLine(line: Line, from: number): Day {
 
 /** "planted yesterday: 12 Musselburgh", "planted on 3 May: …", "picked 1 kg Sungold this morning from Tunnel North". */
 function dayInFirstClause(line: Line, from: number): Day | undefined {
-  const { day: noteDay } = line.context.note;
+  const { note, monthFirst } = line.context;
+  const noteDay = note.day;
   let stop = from;
   while (stop < line.end && !/^[,;:(.]$/.test(line.words[stop]?.text ?? "")) stop += 1;
-  const atHead = line.words[stop]?.text === ":" ? lineDay(line.words, from, stop, noteDay) : undefined;
+  const atHead = line.words[stop]?.text === ":" ? lineDay(line.words, from, stop, noteDay, monthFirst) : undefined;
   if (atHead?.day !== undefined && atHead.from === from) {
     line.claim(from, stop + 1);
     return atHead.day;

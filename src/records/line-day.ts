@@ -16,6 +16,7 @@ import {
 import type { Day } from "../model.ts";
 import type { Word } from "./line-words.ts";
 import { numberAt } from "./numbers.ts";
+import { type SlashedDay, slashedDays } from "./slashed-days.ts";
 
 export interface LineDay {
   /** Undefined when the words cannot be a day of the past; `what` and `fix` then say why. */
@@ -38,8 +39,14 @@ const partsOfDay = new Set(["morning", "afternoon", "evening", "lunchtime", "noo
 /** Further than this before the note, a day without a year was more likely meant for the coming season. */
 const halfYear = 183;
 
-/** Reads the day in the last words before `stop`. Nothing before word `first` is looked at. */
-export function lineDay(words: readonly Word[], first: number, stop: number, noteDay: Day): LineDay | undefined {
+/** Reads the day in the last words before `stop`. Nothing before word `first` is looked at. `monthFirst`: "7/20" is in July. */
+export function lineDay(
+  words: readonly Word[],
+  first: number,
+  stop: number,
+  noteDay: Day,
+  monthFirst = false,
+): LineDay | undefined {
   let end = stop;
   while (end > first && /^[.!)]$/.test(words[end - 1]?.text ?? "")) end -= 1;
   const last = words[end - 1];
@@ -47,7 +54,7 @@ export function lineDay(words: readonly Word[], first: number, stop: number, not
   return (
     nearDay(words, first, end, noteDay) ??
     weekdayOf(words, first, end, noteDay) ??
-    writtenDay(words, first, end, noteDay)
+    writtenDay(words, first, end, noteDay, monthFirst)
   );
 }
 
@@ -119,8 +126,14 @@ function weekdayOf(words: readonly Word[], first: number, end: number, noteDay: 
   return { day: addDays(noteDay, -(last && back === 0 ? 7 : back)), from };
 }
 
-/** "on 3 May", "3 May 2026", "May 3rd", "on the 3rd", "2026-05-03"; a date in slashes is asked about. */
-function writtenDay(words: readonly Word[], first: number, end: number, noteDay: Day): LineDay | undefined {
+/** "on 3 May", "3 May 2026", "May 3rd", "on the 3rd", "2026-05-03"; a date in slashes that can be two days is asked about. */
+function writtenDay(
+  words: readonly Word[],
+  first: number,
+  end: number,
+  noteDay: Day,
+  monthFirst: boolean,
+): LineDay | undefined {
   const last = words[end - 1];
   if (last === undefined) return undefined;
   const ordinal = last.lower === "st" || last.lower === "nd" || last.lower === "rd" || last.lower === "th";
@@ -131,7 +144,7 @@ function writtenDay(words: readonly Word[], first: number, end: number, noteDay:
     const on = begins > first && words[begins - 1]?.lower === "on";
     if (on) begins -= 1;
     if (begins > first && otherDay.has(words[begins - 1]?.lower ?? "")) continue;
-    const found = dayWrittenIn(words, from, end, noteDay, on);
+    const found = dayWrittenIn(words, from, end, noteDay, on, monthFirst);
     if (found !== undefined) return { ...found, from: begins };
   }
   return undefined;
@@ -143,6 +156,7 @@ function dayWrittenIn(
   end: number,
   noteDay: Day,
   afterOn: boolean,
+  monthFirst: boolean,
 ): Omit<LineDay, "from"> | undefined {
   const text = words
     .slice(from, end)
@@ -152,11 +166,15 @@ function dayWrittenIn(
     .replace(/(\d) (st|nd|rd|th)\b/, "$1$2");
   if (/^the \d{1,2}(st|nd|rd|th)$/.test(text))
     return afterOn ? dayOfMonth(Number(text.match(/\d+/)?.[0]), noteDay) : undefined;
-  const slashed = /^\d{1,2}\/\d{1,2}(?:\/\d{2,4})?$/.test(text);
-  if (slashed && afterOn) {
+  const slashed = afterOn ? slashedDays(text, monthFirst) : undefined;
+  if (slashed !== undefined) {
+    const [only, another] = slashed;
+    if (only !== undefined && another === undefined) {
+      return pastDay(text, dayBefore(only, noteDay), only.year !== undefined, noteDay);
+    }
     return {
       rule: "note/unclear-day",
-      what: `"${text}" can be read in two ways, so the line is taken to tell of the note's own day.`,
+      what: `"${text}" ${only === undefined ? "is no day" : "can be read in two ways"}, so the line is taken to tell of the note's own day.`,
       fix: `Write the month as a word, or year, month and day, for example ${noteDay}.`,
     };
   }
@@ -173,9 +191,23 @@ function dayWrittenIn(
     const fix = `${reading.fix} Until then the line counts for the note's own day.`;
     return { rule: "note/unclear-day", what: reading.what, fix };
   }
-  const yearWritten = /\d{4}/.test(text);
-  const far = !yearWritten && daysBetween(reading.day, noteDay) > halfYear;
-  if (reading.day <= noteDay && !far) return { day: reading.day };
+  return pastDay(text, reading.day, /\d{4}/.test(text), noteDay);
+}
+
+/** A day without its year, the latest one up to the note's day. */
+function dayBefore({ month, date, year }: SlashedDay, noteDay: Day): Day | undefined {
+  if (year !== undefined) return dayOf(year, month, date);
+  for (let back = 0; back <= 8; back++) {
+    const day = dayOf(yearOf(noteDay) - back, month, date);
+    if (day !== undefined && day <= noteDay) return day;
+  }
+  return undefined;
+}
+
+/** A day that has been; one to come, or so long before that the coming one was more likely meant, is asked about. */
+function pastDay(text: string, day: Day | undefined, yearWritten: boolean, noteDay: Day): Omit<LineDay, "from"> {
+  const far = day !== undefined && !yearWritten && daysBetween(day, noteDay) > halfYear;
+  if (day !== undefined && day <= noteDay && !far) return { day };
   return {
     rule: "note/day-after-note",
     what: `"${text}" is after the day of this note, ${noteDay}, so the line is taken to tell of the note's own day.`,

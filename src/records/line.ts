@@ -17,6 +17,8 @@ export interface LineContext {
   readonly units?: UnitSystem | undefined;
   /** Whether the garden lies south of the equator, where "this autumn" is March to May. */
   readonly southern?: boolean | undefined;
+  /** "7/20" is the 20th of July; else a day in figures that can be two days is asked about. */
+  readonly monthFirst?: boolean | undefined;
 }
 
 /** Words that mean nothing by themselves when all around them is understood. */

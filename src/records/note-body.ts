@@ -11,6 +11,7 @@ import { questionProblem } from "./question-problem.ts";
 import { dayOfHeading, linesOf, verbOfHeading } from "./reading/note-lines.ts";
 import { type LineRead, type ReadingContext, readLine } from "./reading/read-line.ts";
 import { readSettled } from "./settled-lines.ts";
+import { writesMonthFirst } from "./slashed-days.ts";
 import { verbsAt } from "./verb-forms.ts";
 
 export interface NoteBodyContext {
@@ -172,7 +173,7 @@ export function readNoteBody(file: string, text: string, tree: NoteTree, context
     names,
     units: settings.units,
     southern,
-    monthFirst: settings.language === "en-US",
+    monthFirst: writesMonthFirst(settings),
   };
   let parts: readonly {
     readonly level: number;

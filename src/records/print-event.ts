@@ -1,15 +1,15 @@
 /**
  * An event as a note line: what reading that line gives again. Amounts come out in grams, litres, centimetres and °C,
- * or in pounds, ounces and inches where they are round in these; the day not at all, for the note has it.
+ * or in pounds, ounces, inches, gallons and °F where they are round in these; the day not at all, for the note has it.
  */
-import { centimetresPerInch, gramsPerOunce, gramsPerPound } from "../measures.ts";
+import { celsiusOf, centimetresPerInch, fahrenheitOf, gramsPerOunce, gramsPerPound } from "../measures.ts";
 import type { Event } from "../model.ts";
 import { Line } from "./line.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
 import { writeCount, writePickUnit } from "./quantities.ts";
 import { readSaid } from "./said-line.ts";
-import type { UnitSystem } from "./units.ts";
+import { inBaseUnit, type Unit as UnitRow, type UnitSystem, unitCalled } from "./units.ts";
 import { verbTable } from "./verb-table.ts";
 
 const shapes = new Map(verbTable.map((verb) => [verb.kind, verb.shape]));
@@ -102,7 +102,7 @@ function saidOf(event: Event, names: Names, system: UnitSystem): (string | undef
     case "gear":
       return [gearName(event, names) ?? event.what, inBed, spot, detail];
     case "soil":
-      return [bed, event.ph === undefined ? undefined : `pH ${event.ph}`, celsius(event), spot, detail];
+      return [bed, event.ph === undefined ? undefined : `pH ${event.ph}`, temperature(event, system), spot, detail];
     default:
       return plantParts(event, names, system, plant, inBed, spot, detail);
   }
@@ -151,7 +151,7 @@ function plantParts(
       ? undefined
       : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
   const grams = event.grams === undefined ? undefined : mass(event.grams, system);
-  const litres = event.litres === undefined ? undefined : `${Number(event.litres.toFixed(9))} l`;
+  const litres = event.litres === undefined ? undefined : volume(event.litres, event.text, system);
   // The first amount stands before the name, others behind the place.
   const [first, ...more] = [counted, grams, litres].filter((amount) => amount !== undefined);
   return [
@@ -161,7 +161,7 @@ function plantParts(
     kind === "thinned" && counted !== undefined ? `to ${counted}` : undefined,
     event.heightCm === undefined ? undefined : `${length(event.heightCm, system)} tall`,
     event.girthCm === undefined ? undefined : `${length(event.girthCm, system)} ${girthWord(event.text)}`,
-    celsius(event),
+    temperature(event, system),
     giver(event),
     event.nursery === true ? "indoors" : undefined,
     inBed,
@@ -194,10 +194,13 @@ function length(centimetres: number, system: UnitSystem): string {
 }
 
 function inUnits(value: number, metric: Unit, american: readonly Unit[], system: UnitSystem): string {
-  const round = (worth: number) => Number((value / worth).toFixed(2));
   const units = system === "us" ? [...american, metric] : [metric, ...american];
-  const [worth, unit] = units.find(([worth]) => Math.abs(round(worth) * worth - value) < 1e-9 * value) ?? metric;
-  return worth === 1 ? `${Number(value.toFixed(9))} ${unit}` : `${round(worth)} ${unit}`;
+  const [worth, unit] = units.find((one) => isRoundIn(value, one)) ?? metric;
+  return `${Number((value / worth).toFixed(worth === 1 ? 9 : 2))} ${unit}`;
+}
+
+function isRoundIn(value: number, [worth]: Unit): boolean {
+  return Math.abs(Number((value / worth).toFixed(2)) * worth - value) < 1e-9 * value;
 }
 
 type Unit = readonly [worth: number, name: string];
@@ -206,8 +209,39 @@ function clause(text: string | undefined): string | undefined {
   return text === undefined ? undefined : `, ${text}`;
 }
 
-function celsius(event: Event): string | undefined {
-  return event.celsius === undefined ? undefined : `${event.celsius} °C`;
+/** On the scale on which it is a round number, the person's own first, then the garden's. */
+function temperature({ celsius, text }: Event, system: UnitSystem): string | undefined {
+  if (celsius === undefined) return undefined;
+  const fahrenheit = Number(fahrenheitOf(celsius).toFixed(2));
+  const isExact = Math.abs(celsiusOf(fahrenheit) - celsius) < 1e-9;
+  const isRound = Math.abs(Number(celsius.toFixed(2)) - celsius) < 1e-9;
+  const own = namesUnit(text, (unit) => unit.dimension === "temperature");
+  const american = own === undefined ? system === "us" : own.factor !== 1;
+  return isExact && (american || !isRound) ? `${fahrenheit} °F` : `${Number(celsius.toFixed(9))} °C`;
+}
+
+/** In the unit in which it is a round number: the person's own first, then those of the garden, the large ones before. */
+function volume(litres: number, text: string, system: UnitSystem): string {
+  const sizes = ["gallon", "quart", "pint", "bushel", "peck", "cup"];
+  const said = namesUnit(text, (unit) => sizes.some((name) => unit.names.includes(name)));
+  const one = (name: string) => inBaseUnit(1, unitCalled(name) as UnitRow, system);
+  const customary = sizes.map((name): Unit => [one(name), name]);
+  const own = customary.filter(([, name]) => said?.names.includes(name));
+  const litre: Unit = [1, "l"];
+  const inOrder = system === "us" ? [...own, ...customary, litre] : [...own, litre, ...customary];
+  const [worth, unit] =
+    inOrder.find((size) => isRoundIn(litres, size) && (litres >= size[0] || own.includes(size))) ?? litre;
+  const count = worth === 1 ? Number(litres.toFixed(9)) : Number((litres / worth).toFixed(2));
+  return `${count} ${unit}${worth === 1 || count === 1 ? "" : "s"}`;
+}
+
+/** The first unit of the kind in question that a line names. */
+function namesUnit(text: string, fits: (unit: UnitRow) => boolean): UnitRow | undefined {
+  for (const { lower } of wordsOf(text)) {
+    const unit = unitCalled(lower);
+    if (unit !== undefined && fits(unit)) return unit;
+  }
+  return undefined;
 }
 
 /** The variety's title, with its crop when no file describes it; else the crop. */

@@ -46,12 +46,12 @@ export function readTask(line: Line, from: number, kind: EventKind): SaidLine {
   const past = kind === "promised" && saysWhenPromised(head, line.context.note.day);
   const inHead =
     !past && (takesDay || kind === "plan") && head !== ""
-      ? dueDay(head, line.context.note.day, line.context.southern)
+      ? dueDay(head, line.context.note.day, line.context)
       : undefined;
   const hasHead = colon !== undefined && (past || inHead !== undefined);
   const said = readSaid(line, hasHead ? colon + 1 : afterColon(line, from));
   if (inHead !== undefined) return { ...said, due: inHead.day };
-  const inWords = takesDay ? dueDay(said.what, line.context.note.day, line.context.southern) : undefined;
+  const inWords = takesDay ? dueDay(said.what, line.context.note.day, line.context) : undefined;
   if (inWords === undefined) return said;
   const what = withoutDue(said.what, inWords, kind);
   return { ...said, what: what === "" ? said.what : what, due: inWords.day };

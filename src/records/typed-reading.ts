@@ -7,6 +7,7 @@ import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
 import { readLine } from "./reading/read-line.ts";
+import { writesMonthFirst } from "./slashed-days.ts";
 import type { UnitSystem } from "./units.ts";
 import { verbTable } from "./verb-table.ts";
 
@@ -77,7 +78,7 @@ export function readTyped(text: string, context: TypedContext): readonly TypedLi
 }
 
 function typedLine(text: string, { garden, names, day, beds }: TypedContext): TypedLine {
-  const { units, southern, language } = garden;
+  const { units, southern } = garden;
   const { reading, problems } = readLine(
     { text, more: [], place: nowhere },
     {
@@ -86,7 +87,7 @@ function typedLine(text: string, { garden, names, day, beds }: TypedContext): Ty
       names,
       units,
       southern,
-      monthFirst: language === "en-US",
+      monthFirst: writesMonthFirst(garden),
     },
     { prose: false, lastLine: nowhere.line },
   );

@@ -74,16 +74,16 @@ const commitment =
  */
 export function dueOf(text: string, { day, southern }: Spoken): Day | undefined {
   const begins = commitment.exec(text)?.index ?? 0;
-  const after = dueDay(text.slice(begins), day, southern)?.day;
+  const after = dueDay(text.slice(begins), day, { southern })?.day;
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
   // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
-  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, southern)?.day : undefined;
-  const opening = dueDay(before, day, southern);
+  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, { southern })?.day : undefined;
+  const opening = dueDay(before, day, { southern });
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".
   const last = before.trimEnd().split(" ").slice(-LAST_WORDS).join(" ");
-  const led = dueDay(last, day, southern);
+  const led = dueDay(last, day, { southern });
   return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
 }
 

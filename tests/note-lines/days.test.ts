@@ -152,13 +152,46 @@ test.each([
 });
 
 test("south of the equator autumn is March to May", () => {
-  expect(dueDay("this autumn", noteDay, true)?.day).toBe("2026-05-31");
-  expect(dueDay("next autumn", noteDay, true)?.day).toBe("2027-05-31");
-  expect(dueDay("this summer", noteDay, true)?.day).toBe("2027-02-28");
-  expect(dueDay("this winter", noteDay, true)?.day).toBe("2026-08-31");
+  expect(dueDay("this autumn", noteDay, { southern: true })?.day).toBe("2026-05-31");
+  expect(dueDay("next autumn", noteDay, { southern: true })?.day).toBe("2027-05-31");
+  expect(dueDay("this summer", noteDay, { southern: true })?.day).toBe("2027-02-28");
+  expect(dueDay("this winter", noteDay, { southern: true })?.day).toBe("2026-08-31");
 });
 
 test("a month from the 31st is the last day of a shorter month", () => {
   expect(dueDay("in a month", "2026-01-31")?.day).toBe("2026-02-28");
   expect(dueDay("in a month", "2028-01-31")?.day).toBe("2028-02-29");
+});
+
+/** In figures: the day a line tells of, and the day it is due. */
+function inFigures(day: string, monthFirst?: boolean) {
+  const words = wordsOf(`planted 12 Musselburgh on ${day}`);
+  const told = lineDay(words, 1, words.length, noteDay, monthFirst);
+  return [told?.day ?? told?.rule, dueDay(`by ${day}: thin the leeks`, noteDay, { monthFirst })?.day];
+}
+
+test.each([
+  ["4/23", "2026-04-23", "2027-04-23"],
+  ["4/5", "2026-04-05", "2027-04-05"],
+  ["4/5/25", "2025-04-05", "2025-04-05"],
+  // No month is the 23rd.
+  ["23/4", "2026-04-23", "2027-04-23"],
+  ["6/12", "note/day-after-note", "2026-06-12"],
+  ["2/29", "note/day-after-note", "2028-02-29"],
+  ["13/32", "note/unclear-day", undefined],
+])("where months are written first %s is one day", (day, told, due) => {
+  expect(inFigures(day, true)).toEqual([told, due]);
+});
+
+test.each([
+  ["4/23", "2026-04-23", "2027-04-23"],
+  ["23/4", "2026-04-23", "2027-04-23"],
+  ["5/5", "2026-05-05", "2027-05-05"],
+  ["4/5", "note/unclear-day", undefined],
+])("elsewhere %s is a day only where it can be no other", (day, told, due) => {
+  expect(inFigures(day)).toEqual([told, due]);
+});
+
+test("a share within a task is no day", () => {
+  expect(dueDay("cut the hedge back by 1/3", noteDay, { monthFirst: true })).toBeUndefined();
 });

@@ -4,9 +4,12 @@
  */
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Event } from "../../src/model.ts";
 import { wordsOf } from "../../src/records/line-words.ts";
+import { printEvent } from "../../src/records/print-event.ts";
 import { type Amount, amountAt, writeCount, writePickUnit } from "../../src/records/quantities.ts";
 import { type UnitSystem, units } from "../../src/records/units.ts";
+import { gardenNames, readLine } from "./a-garden.ts";
 
 function amount(text: string, system: UnitSystem = "metric"): Omit<Amount, "end"> | undefined {
   const words = wordsOf(text);
@@ -207,4 +210,28 @@ test("a measure in any unit is its number times the factor", () => {
       }
     }),
   );
+});
+
+test.each([
+  ["picked 10 gallons comfrey", "us", "picked 10 gallons comfrey"],
+  ["picked 2.5 gal apples", "us", "picked 2.5 gallons apples"],
+  ["picked half a bushel of apples", "us", "picked 0.5 bushels apples"],
+  ["picked 1 pint blackcurrants", "us", "picked 1 pint blackcurrants"],
+  ["picked 2 gal 2 qt blueberries", "us", "picked 2.5 gallons blueberries"],
+  ["picked 3 l blueberries", "us", "picked 3 l blueberries"],
+  ["picked 5 gallons plums", "metric", "picked 5 gallons plums"],
+  ["picked 2.5 litres plums", "metric", "picked 2.5 l plums"],
+  ["measured 72 °F in Long Bed", "us", "measured 72 °F in Long Bed"],
+  ["measured 72 °F in Long Bed", "metric", "measured 72 °F in Long Bed"],
+  ["measured 22.5 °C in Long Bed", "us", "measured 22.5 °C in Long Bed"],
+  ["soil test Long Bed 61 degrees", "us", "soil test Long Bed 61 °F"],
+] as const)("%s (%s) is said in units in which it is round, and read again", (text, system, said) => {
+  const measures = (line: string) => {
+    const { litres, celsius } = readLine(line, { units: system })?.events[0] ?? {};
+    return litres ?? celsius;
+  };
+  const [event] = readLine(text, { units: system })?.events ?? [];
+  const printed = printEvent(event as Event, gardenNames(), system);
+  expect(printed).toBe(said);
+  expect(measures(printed)).toBeCloseTo(measures(text) ?? Number.NaN, 9);
 });

@@ -143,3 +143,22 @@ describe("what settles nothing", () => {
     expect(found.map(({ rule, line }) => [rule, line])).toEqual([["note/question", 4]]);
   });
 });
+
+describe("a day in figures", () => {
+  const note = "- the leeks went in\n  - = planted 12 Musselburgh in Long Bed on 4/23\n";
+  const line = "- planted 12 Musselburgh in Long Bed on 4/5\n";
+
+  it("is month and day in a garden of US units, whatever its English", async () => {
+    const files = { ...garden, "garden.md": "---\nunits: us\n---\n", "notes/2026-05-20.md": note + line };
+    const { events, problems: found } = await recordsOf(files);
+    expect(events.map(({ day, count }) => [day, count?.value])).toEqual([
+      ["2026-04-05", 12],
+      ["2026-04-23", 12],
+    ]);
+    expect(found.filter(({ rule }) => rule === "note/unclear-day")).toEqual([]);
+  });
+
+  it("is asked about elsewhere, where it can be two", async () => {
+    expect((await problems(note + line)).filter((one) => one.includes("two ways"))).toHaveLength(1);
+  });
+});

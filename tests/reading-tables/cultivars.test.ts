@@ -1,6 +1,6 @@
 /** The table of cultivars: what it holds, and that it can be trusted. */
 import { expect, test } from "vitest";
-import { cropOfCultivar, crops } from "../../src/records/crops.ts";
+import { cropOfCultivar, crops, onlyCropOf } from "../../src/records/crops.ts";
 import { cultivarTable } from "../../src/records/reading/tables/cultivars.ts";
 import { keyOf } from "../../src/records/reading/tables/rows.ts";
 
@@ -121,4 +121,12 @@ test("no crop's longer name eats the end of a cultivar's", () => {
     });
   });
   expect(eaten.filter((name) => !kinds.split(",").includes(name))).toEqual([]);
+});
+
+test("a name is the same with a curly apostrophe, a straight one and none", () => {
+  expect(["Kerr’s Pink", "Kerr's Pink", "kerrs pink"].map((title) => onlyCropOf(title)?.id)).toEqual(
+    Array(3).fill("potato"),
+  );
+  expect(["Gardener’s Delight", "Gardener's Delight"].map(cropOfCultivar)).toEqual(["tomato", "tomato"]);
+  expect(onlyCropOf("Kerr's Pinks")).toBeUndefined();
 });

@@ -20,3 +20,9 @@ it.each([
 ])("%s", (text, day) => {
   expect(reading(text).events.map((event) => event.day)).toEqual([day]);
 });
+
+it("takes a day in figures behind what was picked for the day, and for no count", () => {
+  const offered = reading("picked the first Sungold 5/6, just a handful").readings.flatMap(({ events }) => events);
+  expect(offered[0]).toMatchObject({ kind: "picked", variety: "sungold", day: "2026-06-05" });
+  expect(offered.filter(({ count }) => count !== undefined)).toEqual([]);
+});

@@ -60,6 +60,15 @@ it.each<readonly [string, readonly (string | number)[][]]>([
   ["24 P. Javelin", [["count", 24]]],
   ["leeks at 24 p each", [["price", 24]]],
   ["both trays of leeks", []],
+  // A bed that no file describes, by its number.
+  ["Wicking Bed Three: pulled 20 carrots", [["count", 20]]],
+  ["Wicking Bed Two: 20 carrots", [["count", 20]]],
+  ["planted two: carrots", [["count", 2]]],
+  // A day; one that is still to come, or long gone, is none and counts nothing; of what came up it is a share.
+  ["picked the first Sungold 5/5", []],
+  ["picked the first Sungold 5/6", [["label", 0]]],
+  ["picked the first Sungold 9/12", [["label", 0]]],
+  ["Sungold 9/12 up", [["share", 9]]],
 ])("%s", (text, expected) => {
   expect(numbersOf(text)).toEqual(expected);
 });

@@ -242,11 +242,14 @@ export function sayTroubleForgotten(cause: string): string {
 }
 
 export function sayGearUp(names: Names, event: Event): string {
-  return sentence(
-    `${thing(names, event)} went up`,
-    event.spot === undefined ? undefined : sayWhere(event.spot),
-    event.detail,
-  );
+  const { spot, detail } = event;
+  const where = spot === undefined ? undefined : sayWhere(spot);
+  // "Bird netting went up over the figs": what it covers belongs to it.
+  const isOver =
+    where === undefined && /^(?:over|on|onto|round|around|across|above|against|between)\b/i.test(detail ?? "");
+  return isOver
+    ? sentence(`${thing(names, event)} went up ${detail}`)
+    : sentence(`${thing(names, event)} went up`, where, detail);
 }
 
 export function sayGearDown(names: Names, event: Event): string {

@@ -67,6 +67,7 @@ export function candidatesOf(text: string, context: CandidateContext, weights: O
     text,
     noteDay: context.noteDay,
     southern: context.southern,
+    monthFirst: context.monthFirst,
     beds: context.beds,
     all: mentions,
   };

@@ -30,4 +30,6 @@ export interface Fact {
   readonly price?: string | undefined;
   readonly gear?: string | undefined;
   readonly what?: string | undefined;
+  /** Of gear, what follows its name: "over the figs". */
+  readonly detail?: string | undefined;
 }

@@ -1,5 +1,7 @@
 /** All mentions of a line, in any order. Names are found first and nothing reaches into one: "6 January King" is no date. */
+import { daysBetween } from "../../calendar.ts";
 import type { Day } from "../../model.ts";
+import { bedNouns } from "../bed-words.ts";
 import { isCapital, type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import type { UnitSystem } from "../units.ts";
@@ -65,19 +67,25 @@ export function findMentions(words: readonly Word[], context: FindContext): read
   }
   const named = taken.slice();
   const days = new Uint8Array(words.length);
+  const picks = verbMentions(words, taken).some(({ kinds }) => kinds[0] === "picked" && kinds.length === 1);
   for (let at = 0; at < words.length; at++) {
     if (taken[at] === 1) continue;
-    // "Gardener's Delight 9/12" is a share of seeds, not a day.
-    const behindPlant =
+    // "Gardener's Delight 9/12" is a share of seeds, not a day; nothing is picked by shares, but on a day of late.
+    const isShare =
       at > 0 &&
       taken[at - 1] === 1 &&
       words[at]?.kind === "number" &&
       found.some((one) => one.type === "plant" && one.end === at);
-    const day = behindPlant ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
-    const noDay = day === undefined && !behindPlant ? noDayAt(words, at) : undefined;
+    const day = isShare && !picks ? undefined : dayAt(words, at, context.noteDay, context.monthFirst);
+    const noDay = day === undefined && !isShare ? noDayAt(words, at) : undefined;
     if (noDay !== undefined && free(at, noDay)) {
       keep({ type: "amount", use: "label", from: at, end: noDay, value: 0 });
       found.push({ type: "cue", from: at, end: noDay, is: "may" });
+    }
+    if (isShare && picks && !isOfLate(day?.day, context.noteDay)) {
+      if (words[at + 1]?.text === "/" && words[at + 2]?.kind === "number" && free(at, at + 3))
+        keep({ type: "amount", use: "label", from: at, end: at + 3, value: 0 });
+      continue;
     }
     if (day === undefined || !free(at, day.end)) continue;
     keep({ type: "day", from: at, end: day.end, day: day.day });
@@ -93,7 +101,7 @@ export function findMentions(words: readonly Word[], context: FindContext): read
       found.some((one) => one.type === "plant" && one.basis !== "crop" && one.end === at) &&
       found.some((one) => one.type === "plant" && one.basis === "crop" && one.from === at + 1);
     const behindBed = found.some((one) => one.type === "bed" && one.end === at);
-    const amount = inName ? undefined : amountMention(words, at, context.system, behindBed);
+    const amount = inName || isOfPlaceName(words, at) ? undefined : amountMention(words, at, context.system, behindBed);
     if (amount !== undefined && amount.end > at && free(at, amount.end)) keep(amount);
   }
   for (const verb of ownVerbMentions(words, taken, found, context.names)) keep(verb);
@@ -117,6 +125,19 @@ export function findMentions(words: readonly Word[], context: FindContext): read
     }
   }
   return joinPlants(words, found, context.names);
+}
+
+/** Within two months before the note. */
+function isOfLate(day: Day | undefined, noteDay: Day): boolean {
+  return day !== undefined && day <= noteDay && daysBetween(day, noteDay) <= 61;
+}
+
+/** "Wicking Bed Three: pulled 20 carrots": the number of a bed that no file describes, at the head of its line. */
+function isOfPlaceName(words: readonly Word[], at: number): boolean {
+  const [noun, number] = [words[at - 1], words[at]];
+  if (noun === undefined || number === undefined || !bedNouns.has(noun.lower)) return false;
+  if (words[at + 1]?.text !== ":" || words[at + 1]?.start !== number.end) return false;
+  return words.slice(0, at).every((word) => word.kind === "word" && (isCapital(word) || word.lower === "the"));
 }
 
 /** Most words are everyday ones that begin no name; nothing is looked up for them. */

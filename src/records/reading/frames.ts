@@ -5,6 +5,7 @@ import type { Word } from "../line-words.ts";
 import type { Clause } from "./clauses.ts";
 import type { Fact } from "./fact.ts";
 import { textOf } from "./find-mentions.ts";
+import { gearSaid } from "./gear-said.ts";
 import {
   type AmountMention,
   type AmountUse,
@@ -22,6 +23,8 @@ export interface FrameContext {
   readonly text: string;
   readonly noteDay: Day;
   readonly southern: boolean;
+  /** "7/20" is the 20th of July. */
+  readonly monthFirst: boolean;
   /** Beds of the note. */
   readonly beds: readonly string[];
   /** Of the whole line. */
@@ -113,6 +116,8 @@ export function frame(
   const verbs = clause.mentions.filter(isVerb);
   if (kind === "up" && verbs.length > 0 && !verbs.some((one) => one.type === "verb" && one.kinds.includes("up")))
     return undefined;
+  if (kind === "flowered" && flowersEnd.test(textOf(context.words, Math.max(0, clause.from - 2), clause.end)))
+    return undefined;
   if (kind === "cured" && !saysItEnds(textOf(context.words, clause.from, clause.end))) return undefined;
   const used = new Set<Mention>(plants);
   const shared = sharedFacts(kind, clause, context, used);
@@ -183,6 +188,9 @@ function isBareArticle(
   const reach = words[one.end + 1]?.text === "-" ? 4 : 2;
   return !plants.some(({ from }) => from >= one.end && from <= one.end + reach);
 }
+
+/** "The plum has finished flowering": no first flower. */
+const flowersEnd = /\b(?:finished|done|stopped|no longer) (?:flowering|blooming|blossoming)\b/i;
 
 /** A trouble is over only where something says so: "slugs again" and "slugs are back" do not. */
 export const troubleEnds =
@@ -283,7 +291,7 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
   }
   if (kind === "to do" || kind === "promised" || kind === "plan") {
     facts.due =
-      dueDay(context.text, context.noteDay, context.southern)?.day ??
+      dueDay(context.text, context.noteDay, context)?.day ??
       (told !== undefined && told.day > context.noteDay ? told.day : undefined);
     if (told !== undefined) used.add(told);
   }
@@ -302,7 +310,9 @@ function sharedFacts(kind: EventKind, clause: Clause, context: FrameContext, use
     facts.gear = gear.id;
     used.add(gear);
   }
-  if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end).replace(checkbox, "");
+  const put = kind === "put up" || kind === "took down" ? gearSaid(context.words, clause) : undefined;
+  if (put !== undefined) Object.assign(facts, put);
+  else if (saidKinds.has(kind)) facts.what = textOf(context.words, clause.from, clause.end).replace(checkbox, "");
   const spacing = clause.mentions.find((one) => one.type === "amount" && one.use === "spacing");
   if (spacing?.type === "amount" && (kind === "planted" || kind === "sowed" || kind === "thinned")) {
     facts.spacingCm = spacing.value;
