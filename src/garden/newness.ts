@@ -38,7 +38,13 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
   const { all, told } = firstDays(garden);
   const begun = [...all.values()].filter((first) => first <= day);
   const earlier = [...told.values()].filter((first) => first < season).length;
-  return earlier > 0 && earlier >= leastKnown * begun.length;
+  return earlier >= leastKnown * begun.length && tellSeasonBefore(garden, season);
+}
+
+/** Whether the open notes tell of the season before a season's first day. A single old day is no season of notes. */
+function tellSeasonBefore({ events }: Garden, season: Day): boolean {
+  const before = events.filter((event) => !event.private && event.day < season).map((event) => event.day);
+  return new Set(before).size > 1 && (before.at(-1) ?? "") >= yearBefore(season);
 }
 
 /**
@@ -53,7 +59,7 @@ export function isFirstOfItsCrop(garden: Garden, planting: Planting, day: Day): 
     return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
   const of = cropsSince(garden).get(crop.id);
-  return of !== undefined && of >= season && first.day < yearBefore(season);
+  return of !== undefined && of >= season && first.day < yearBefore(season) && tellSeasonBefore(garden, season);
 }
 
 const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();
