@@ -301,6 +301,21 @@ describe("what a card is made from", () => {
     ]);
   });
 
+  test("what a private person gave is nothing that must be said, whoever may be thanked", async () => {
+    const card = (source: string) =>
+      cardOf({
+        "varieties/musselburgh.md": `---\ntitle: Musselburgh\ncrop: leek\n${source}---\n`,
+        "notes/2026-06-28.md": "- planted 24 Musselburgh in Leek Row\n",
+      });
+    const aloud = async (source: string) => (await card(source))?.aloud.map(({ text }) => text);
+    expect(await aloud("source: {name: Wilma, obtained: given by a person}\n")).toEqual([]);
+    expect(await aloud("source: {obtained: lent by a person}\n")).toEqual([]);
+    expect(await aloud("source: {name: Wilma, obtained: given by a person}\nthank by name: true\n")).toEqual([]);
+    expect(await aloud("source: {name: Saltmarsh Seeds, obtained: given by a seller}\n")).toEqual([
+      expect.stringMatching(/Saltmarsh Seeds/),
+    ]);
+  });
+
   test("a bed no film has shown is not spoken of as if viewers had been there", async () => {
     const card = await cardOf({ "notes/2026-06-28.md": "- planted 9 lettuces in Leek Row\n" });
     expect(read(card).join(" ")).not.toMatch(/last here|were here|in vain/);
