@@ -301,6 +301,38 @@ describe("what a card is made from", () => {
     ]);
   });
 
+  test("of fruit picked weeks ago there is none to show; of what was picked lately there is", async () => {
+    const handsOf = async (picked: string) => {
+      const card = await cardOf({
+        "varieties/ben-sarek.md": "---\ntitle: Ben Sarek\ncrop: blackcurrant\n---\n",
+        "notes/2024-03-20.md": "- planted 3 Ben Sarek in Leek Row\n",
+        [`notes/${picked}.md`]: "- picked 2.4 kg Ben Sarek from Leek Row\n",
+      });
+      const shots = card?.shots.map(({ text }) => text).join("; ") ?? "";
+      return `${card?.now.map(({ text }) => text).join("; ")}; ${shots}`;
+    };
+    expect(await handsOf("2026-05-20")).not.toMatch(/pick|handful|in the hand/);
+    expect(await handsOf("2026-06-25")).toMatch(/pick|handful/);
+    expect(await handsOf("2026-06-25")).toMatch(/in the hand/);
+  });
+
+  test("a trouble of six weeks ago is no news of plants that were picked or did well since", async () => {
+    const opening = async (later: string, noted = "2026-05-01") => {
+      const card = await cardOf({
+        "notes/2026-04-20.md": "- planted 24 Musselburgh in Leek Row\n",
+        [`notes/${noted}.md`]: "- trouble: rust on Musselburgh in Leek Row\n",
+        "notes/2026-06-20.md": later,
+      });
+      return JSON.stringify(card);
+    };
+    const rust = /rust/;
+    expect(await opening("- picked 2 Musselburgh from Leek Row\n")).not.toMatch(rust);
+    expect(await opening("- doing: Musselburgh in Leek Row, doing well\n")).not.toMatch(rust);
+    expect(await opening("- doing: Musselburgh in Leek Row, not well\n")).toMatch(rust);
+    expect(await opening("- watered Leek Row\n")).toMatch(rust);
+    expect(await opening("- picked 2 Musselburgh from Leek Row\n", "2026-06-10")).toMatch(rust);
+  });
+
   test("what a private person gave is nothing that must be said, whoever may be thanked", async () => {
     const card = (source: string) =>
       cardOf({
