@@ -279,6 +279,7 @@ describe("what a card is made from", () => {
     const card = await cardOf({
       "notes/2026-03-01.md": "- planted 12 broad beans in Leek Row\n",
       "notes/2026-06-04.md": "- picked 900 g broad beans from Leek Row\n",
+      "notes/2026-07-02.md": "- picked 600 g broad beans from Leek Row\n",
     });
     expect(card?.opening.text).toBe("We have had broad beans from here since June.");
   });
@@ -309,9 +310,10 @@ describe("what a card is made from", () => {
         [`notes/${picked}.md`]: "- picked 2.4 kg Ben Sarek from Leek Row\n",
       });
       const shots = card?.shots.map(({ text }) => text).join("; ") ?? "";
-      return `${card?.now.map(({ text }) => text).join("; ")}; ${shots}`;
+      return `${card?.opening.text}; ${card?.now.map(({ text }) => text).join("; ")}; ${shots}`;
     };
-    expect(await handsOf("2026-05-20")).not.toMatch(/pick|handful|in the hand/);
+    expect(await handsOf("2026-05-20")).toMatch(/^There were Ben Sarek blackcurrants from here in May\./);
+    expect(await handsOf("2026-05-20")).not.toMatch(/; pick|handful|in the hand/);
     expect(await handsOf("2026-06-25")).toMatch(/pick|handful/);
     expect(await handsOf("2026-06-25")).toMatch(/in the hand/);
   });
