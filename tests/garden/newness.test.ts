@@ -94,11 +94,16 @@ describe("a crop that was never grown here", () => {
     const { plantings } = bookOf(garden).stateOf("long-bed", on);
     return plantings.filter((planting) => isFirstOfItsCrop(garden, planting, on)).map(({ id }) => id.split("/")[1]);
   };
-  const older = { ...files, "notes/2024-12-31.md": "- planted 2 Nantes carrot in Long Bed\n" };
+  const older = {
+    ...files,
+    "notes/2024-11-01.md": "- planted 2 Nantes carrot in Long Bed\n",
+    "notes/2024-12-31.md": "- planted 2 Nantes carrot in Long Bed\n",
+  };
 
   it("is told only where the notes know the whole season before; of own saved seed it was grown", async () => {
     expect(await firsts(older)).toEqual(["red-baron"]);
-    const late = { ...files, "notes/2025-01-01.md": "- planted 2 Nantes carrot in Long Bed\n" };
+    const { "notes/2024-12-31.md": _, ...once } = older;
+    const late = { ...once, "notes/2025-01-01.md": "- planted 2 Nantes carrot in Long Bed\n" };
     expect(await firsts(late)).toEqual([]);
     expect(await firsts(older, "2027-06-01")).toEqual([]);
   });
@@ -106,6 +111,10 @@ describe("a crop that was never grown here", () => {
   it("is not told where one old line is all that the notes have from before", async () => {
     const { "notes/2025-05-01.md": _, "notes/2025-07-01.md": _later, ...rest } = files;
     expect(await firsts({ ...rest, "notes/2019-05-01.md": "- planted 2 Nantes carrot in Long Bed\n" })).toEqual([]);
+    // Nor where that line stands before the notes of last year, which began in May.
+    expect(
+      await firsts({ ...files, "notes/2026-05-02.md": "- planted 2 Nantes in Long Bed, on 1 May 2019\n" }),
+    ).toEqual([]);
   });
 
   it("is not what a line only finds there, and not another kind of a crop that was", async () => {

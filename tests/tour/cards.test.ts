@@ -261,7 +261,10 @@ describe("what a card is made from", () => {
     expect(card?.opening.text).toBe("Leek moth again, the same as last year.");
   });
 
-  const longKnown = { "notes/2024-06-01.md": "- planted 20 Musselburgh in Leek Row\n" };
+  const longKnown = {
+    "notes/2024-06-01.md": "- planted 20 Musselburgh in Leek Row\n",
+    "notes/2024-09-01.md": "- watered Leek Row\n",
+  };
 
   test("a crop the garden never had before is a first", async () => {
     const card = await cardOf({ ...longKnown, "notes/2026-03-01.md": "- planted 30 garlic in Leek Row\n" });
