@@ -170,7 +170,8 @@ are left out of the page. Everybody who watches the film still hears them: what 
 are told of: \`paid promotion\`, \`given by a seller\`, \`lent by a seller\`, \`discounted\`, \`commission link\`, \`own product\`,
 \`family business\`. A private person's gift (\`given by a person\`, \`lent by a person\`) owes no notice: it is thanks further
 down, and the name stands there only with \`thank by name: yes\` in the record. Of a bare \`gifted\` or \`lent\` nobody knows
-which it is: it is told without a name, and you are asked. What has no \`obtained:\` is a warning and never taken for bought.
+which it is: it is told without a name, and you are asked. What has no \`obtained:\` is a warning and never taken for bought,
+unless the variety's file has no source and a note line says that its plants were bought; of plants "given" you are asked.
 
 The words are those asked for where you are: \`notices: us\`, \`uk\`, \`au\`, \`eu\` or \`all\` (the strictest) in garden.md, else
 by your \`language:\`. Everywhere the guidance wants it in the film itself too, so the page before upload tells of each thing

@@ -15,7 +15,7 @@ export {
 export { cardMarkdown, rowMarkdown } from "./cards/card-markdown.ts";
 export { clockOf } from "./cards/clock.ts";
 export { countWords, fits, toCircumstance, toPause } from "./cards/count-words.ts";
-export { howItCame, mayBeNamed } from "./cards/how-it-came.ts";
+export { howItCame } from "./cards/how-it-came.ts";
 export { askedIn, promised } from "./cards/promised.ts";
 export { ratioWords, twoDigits } from "./cards/ratio-words.ts";
 export { type Spoken, spokenParts, toSixty } from "./cards/sixty.ts";

@@ -38,7 +38,17 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
   const { all, told } = firstDays(garden);
   const begun = [...all.values()].filter((first) => first <= day);
   const earlier = [...told.values()].filter((first) => first < season).length;
-  return earlier > 0 && earlier >= leastKnown * begun.length;
+  return earlier >= leastKnown * begun.length && tellSeasonBefore(garden, season);
+}
+
+/**
+ * Whether the open notes tell of the season before a season's first day, begun by some day. A single old day is no season of notes:
+ * one line may be put in for a year long ago, and a private table tells what somebody remembered.
+ */
+function tellSeasonBefore({ events }: Garden, season: Day, begunBy: Day = season): boolean {
+  const days = [...new Set(events.filter((event) => !event.private && event.day < season).map(({ day }) => day))];
+  const begun = days.filter((day) => day < begunBy);
+  return begun.length > 1 && (days.at(-1) ?? "") >= yearBefore(season);
 }
 
 /**
@@ -47,13 +57,10 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
  */
 export function isFirstOfItsCrop(garden: Garden, planting: Planting, day: Day): boolean {
   const crop = cropOf(garden, planting);
-  // What a private table tells of years ago is no record of all that grew then.
-  const first = garden.events.find((event) => !event.private);
-  if (crop === undefined || first === undefined || planting.implied || isOwnSeed(garden, planting.variety))
-    return false;
+  if (crop === undefined || planting.implied || isOwnSeed(garden, planting.variety)) return false;
   const season = seasonStart(day, garden.settings.seasonStarts);
   const of = cropsSince(garden).get(crop.id);
-  return of !== undefined && of >= season && first.day < yearBefore(season);
+  return of !== undefined && of >= season && tellSeasonBefore(garden, season, yearBefore(season));
 }
 
 const crops = new WeakMap<Garden["events"], ReadonlyMap<string, Day>>();

@@ -16,10 +16,11 @@ import {
 } from "../language/index.ts";
 import type { Day, Event, Picked } from "../model.ts";
 import { comparable, pickedInAll } from "../picked.ts";
-import { changes, takingVerb } from "../timeline/index.ts";
+import { changes, habitOf, isBeingPicked, takingVerb } from "../timeline/index.ts";
 import type { Batch } from "./batches.ts";
 import { type BedOnTheDay, type Lot, voiceOf } from "./bed-on-the-day.ts";
 import type { Fact as ToldFact } from "./brief.ts";
+import type { Candidate } from "./candidates/candidate.ts";
 import { oncePerPlants } from "./once.ts";
 import { factOf } from "./subjects.ts";
 
@@ -142,4 +143,16 @@ export function isTakenLongAgo(lot: Lot, { day }: BedOnTheDay): boolean {
   const last = lot.events.at(-1);
   const whole = ["lifted", "dug", "pulled"].includes(pickVerb(last, lot));
   return lot.planting.implied && whole && last?.kind === "picked" && daysBetween(last.day, day) > longAgo;
+}
+
+/**
+ * Picked some time ago, and nothing says that it still bears: of July's currants there are none to hold up in September. Roots, heads
+ * and what stands the winter wait for whoever takes them.
+ */
+export function isOverAlready({ kind, lots }: Pick<Candidate, "kind" | "lots">, { day }: BedOnTheDay): boolean {
+  if (kind !== "picking" && kind !== "first picking") return false;
+  return lots.every(({ planting, crop }) => {
+    const { takenWhole, winter } = habitOf(crop);
+    return takenWhole === undefined && winter !== "stands" && !isBeingPicked(planting, day);
+  });
 }

@@ -8,6 +8,7 @@ import type { ShowKind, VarietyRow } from "./brief.ts";
 import type { Shot, Spot } from "./camera.ts";
 import type { Weighed } from "./candidates/candidate.ts";
 import { keyOf, thingKey, toldApart } from "./keys.ts";
+import { isOverAlready } from "./picked-sentences.ts";
 
 export interface ShotList {
   readonly shots: readonly Shot[];
@@ -75,7 +76,8 @@ export function shotsOf(
   const things = show.map((thing) => {
     const { kind, about, level } = thing;
     const key = apart(thingKey(bed, thing));
-    const words = closeUps[kind];
+    // Of fruit that was picked long ago there is none to hold up; its plants are still there to be seen.
+    const words = closeUps[isOverAlready(thing, here) ? "standing" : kind];
     if (words === undefined) return { key, shot: wide };
     return { key, shot: put({ kind: level === "could" ? "insert" : "close-up", key, text: words(about), level }) };
   });

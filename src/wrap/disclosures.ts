@@ -13,6 +13,7 @@ import {
   theGear,
 } from "../language/index.ts";
 import type { Gear, Notices, Obtained, Variety } from "../model.ts";
+import { cameInLines } from "./came-in-lines.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import type { Disclosure } from "./wrap.ts";
 
@@ -41,7 +42,8 @@ export function disclosuresOf(
   const seeds = varieties.flatMap((id): Disclosure[] => {
     const variety = garden.varieties.get(id);
     if (variety === undefined || variety.private) return [];
-    return [varietyDisclosure(variety)];
+    const inLines = variety.source === undefined ? cameInLines(garden, id, film.day.day) : undefined;
+    return [varietyDisclosure(variety, inLines)];
   });
   const things = gear.flatMap((id): Disclosure[] => {
     const thing = garden.gear.get(id);
@@ -51,9 +53,12 @@ export function disclosuresOf(
   return [...things, ...seeds];
 }
 
-export function varietyDisclosure({ title, id, source, thankByName }: Variety): Disclosure {
-  const came = { obtained: source?.obtained, giver: source?.giver, from: source?.name };
-  return disclosure(title, "variety", id, came, thankByName);
+/** `inLines`: how its plants came by the note lines, where its record says nothing. */
+export function varietyDisclosure({ title, id, source, thankByName }: Variety, inLines: HowItCame = {}): Disclosure {
+  const came = source === undefined ? inLines : { obtained: source.obtained, giver: source.giver, from: source.name };
+  const told = disclosure(title, "variety", id, came, thankByName);
+  // Most that a line calls given is a neighbour's: whose it was is asked, and viewers are told when the record says it.
+  return source === undefined ? { ...told, beside: undefined, atTop: false } : told;
 }
 
 export function gearDisclosure(gear: Gear): Disclosure {
@@ -90,10 +95,9 @@ function disclosure(
 
 /** What the records must still say before the film goes out; things of which nothing is known are told together. */
 export function missingSources(disclosures: readonly Disclosure[]): readonly string[] {
-  const unknown = disclosures.filter(({ warning, from }) => warning !== undefined && from === undefined);
-  const others = disclosures.flatMap(({ warning, from }) =>
-    warning === undefined || from === undefined ? [] : [warning],
-  );
+  const isUnknown = ({ obtained, from }: Disclosure) => obtained === undefined && from === undefined;
+  const unknown = disclosures.filter((one) => one.warning !== undefined && isUnknown(one));
+  const others = disclosures.flatMap((one) => (one.warning === undefined || isUnknown(one) ? [] : [one.warning]));
   if (unknown.length < 2) return [...others, ...unknown.flatMap(({ warning }) => warning ?? [])];
   return [
     ...others,
@@ -117,7 +121,7 @@ export function topLines(disclosures: readonly Disclosure[], notices: Notices): 
     );
   });
   const open = (obtained: Obtained, how: string) => {
-    const these = disclosures.filter((one) => one.obtained === obtained && isUndecided(one));
+    const these = disclosures.filter((one) => one.obtained === obtained && one.atTop && isUndecided(one));
     return these.length === 0 ? [] : [`${how}: ${sayList(these.map(({ thing }) => thing))}.`];
   };
   return [...due, ...open("gifted", "Came to me free"), ...open("lent", "On loan")];

@@ -26,6 +26,8 @@ export interface KnownName {
   readonly short: boolean;
   /** Every word of it is one that people say all day long. */
   readonly ordinary: boolean;
+  /** Nobody says it but of these plants, so that it needs no capitals: no crop's word, and none that is said of many things. */
+  readonly unmistakable: boolean;
   /** Letters without spaces: how it is looked up as written. */
   readonly key: string;
   /** By its spelling, and by its "say it as". */
@@ -99,16 +101,17 @@ export function knownNames(
   return names.filter(({ key }) => key !== "");
 }
 
-type NameParts = Omit<KnownName, "short" | "ordinary" | "key" | "sounds" | "spelledOut"> & {
+type NameParts = Omit<KnownName, "short" | "ordinary" | "unmistakable" | "key" | "sounds" | "spelledOut"> & {
   readonly short?: boolean | undefined;
 };
 
-type Spelling = Pick<KnownName, "ordinary" | "key" | "sounds" | "spelledOut">;
+type Spelling = Pick<KnownName, "ordinary" | "unmistakable" | "key" | "sounds" | "spelledOut">;
 
-function spellingOf(name: string, sayAs: readonly string[]): Spelling {
+function spellingOf(name: string, sayAs: readonly string[], cropWords: ReadonlySet<string>): Spelling {
   const words = nameWords(name);
   return {
     ordinary: words.every((word) => commonWords.has(word)),
+    unmistakable: words.some((word) => !isEveryday(word) && !cropWords.has(word)),
     key: words.join(""),
     sounds: [words, ...sayAs.map(nameWords)].map(soundOf).filter(({ full }) => full !== ""),
     spelledOut: sayAs.map(keyOf),
@@ -130,12 +133,13 @@ function everyFilmOf(garden: Garden): EveryFilm {
   const known = heard.get(garden);
   if (known !== undefined) return known;
   const spellings = new Map<string, Spelling>();
+  const cropWords = allCropWords(garden);
   const made: EveryFilm = {
-    shorts: shortForms([...garden.varieties.values()], people(garden), allCropWords(garden)),
+    shorts: shortForms([...garden.varieties.values()], people(garden), cropWords),
     noted: wordsNoted(garden),
     nameOf(parts, sayAs = []) {
       const key = [parts.name, ...sayAs].join("\n");
-      const spelling = spellings.get(key) ?? spellingOf(parts.name, sayAs);
+      const spelling = spellings.get(key) ?? spellingOf(parts.name, sayAs, cropWords);
       spellings.set(key, spelling);
       return { ...parts, short: parts.short === true, ...spelling };
     },

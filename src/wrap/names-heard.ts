@@ -163,10 +163,17 @@ function weighWritten(
   return { from, to, name, confidence: right ? 1 : Math.min(0.99, confidence), right, ending, worth };
 }
 
-/** Whether a name of everyday words is meant as one: by its capitals, or in captions without any by where it grows. */
+/** Whether a name of everyday words is meant as one: by its capitals, or in captions without any by where it grows. Who types
+ * capitals still writes "the jalapeños" and "the pinkeye purple hulls". */
 function isMeant(name: KnownName, window: readonly Word[], cased: boolean): boolean {
   if (name.kind !== "variety") return true;
-  if (cased) return /^\p{Lu}/u.test(window[0]?.text ?? "");
+  if (cased && /^\p{Lu}/u.test(window[0]?.text ?? "")) return true;
+  if (cased)
+    return (
+      name.unmistakable &&
+      !name.short &&
+      (name.standing === "in the film" || (window.length > 1 && name.standing === "in the garden"))
+    );
   return (
     name.standing === "in the film" || (!name.ordinary && (window.length > 1 || name.standing === "in the garden"))
   );

@@ -17,6 +17,7 @@ const files: Files = {
   "varieties/red-baron.md": variety("Red Baron", "onion"),
   "notes/2025-05-01.md":
     "- planted 6 Musselburgh leek in Long Bed\n- sowed Boltardy beetroot in Long Bed\n- sowed Nantes carrot in Long Bed\n",
+  "notes/2025-07-01.md": "- picked 400 g Boltardy beetroot from Long Bed\n",
   "notes/2026-05-01.md":
     "- sowed 20 Own Pea in Long Bed\n- sowed Boltardy beetroot in Long Bed\n- planted 6 Red Baron onion in Long Bed\n",
 };
@@ -44,7 +45,7 @@ describe("new to the garden", () => {
   });
 
   it("is nothing in the first season of the notes, whatever old plants they name", async () => {
-    const { "notes/2025-05-01.md": _, ...first } = files;
+    const { "notes/2025-05-01.md": _, "notes/2025-07-01.md": _later, ...first } = files;
     const none = { field: [], public: [], brief: [] };
     expect(await newIn(first)).toEqual(none);
     const many = ["Detroit", "Amsterdam", "Bedfordshire Champion", "Sturon", "Rijnsburger", "Ailsa Craig"];
@@ -57,6 +58,13 @@ describe("new to the garden", () => {
     expect(await newIn(oldOne)).toEqual(none);
   });
 
+  it("is nothing where the season before has no notes but a single day, or the notes left off years ago", async () => {
+    const { "notes/2025-05-01.md": sown = "", "notes/2025-07-01.md": picked = "", ...rest } = files;
+    const none = { field: [], public: [], brief: [] };
+    expect(await newIn({ ...rest, "notes/2025-05-01.md": sown })).toEqual(none);
+    expect(await newIn({ ...rest, "notes/2021-05-01.md": sown, "notes/2021-07-01.md": picked })).toEqual(none);
+  });
+
   it("is told where a fifth of all kinds was begun before the season, and not where it was less", async () => {
     const isNew = async (kinds: number) => {
       const titles = ["Detroit", "Sturon", "Rijnsburger", "Carlton", "Ailsa"].slice(0, kinds);
@@ -65,6 +73,7 @@ describe("new to the garden", () => {
         "varieties/musselburgh.md": variety("Musselburgh", "leek"),
         ...Object.fromEntries(titles.map((title) => [`varieties/${title.toLowerCase()}.md`, variety(title, "onion")])),
         "notes/2025-05-01.md": "- planted 6 Musselburgh leek in Long Bed\n",
+        "notes/2025-09-01.md": "- picked 2 Musselburgh leek from Long Bed\n",
         "notes/2026-05-02.md": `${titles.map((title) => `- planted 6 ${title} onion in Long Bed`).join("\n")}\n`,
       };
       return isNewToGarden(await gardenOf(all, day), "detroit", day);
@@ -85,13 +94,27 @@ describe("a crop that was never grown here", () => {
     const { plantings } = bookOf(garden).stateOf("long-bed", on);
     return plantings.filter((planting) => isFirstOfItsCrop(garden, planting, on)).map(({ id }) => id.split("/")[1]);
   };
-  const older = { ...files, "notes/2024-12-31.md": "- planted 2 Nantes carrot in Long Bed\n" };
+  const older = {
+    ...files,
+    "notes/2024-11-01.md": "- planted 2 Nantes carrot in Long Bed\n",
+    "notes/2024-12-31.md": "- planted 2 Nantes carrot in Long Bed\n",
+  };
 
   it("is told only where the notes know the whole season before; of own saved seed it was grown", async () => {
     expect(await firsts(older)).toEqual(["red-baron"]);
-    const late = { ...files, "notes/2025-01-01.md": "- planted 2 Nantes carrot in Long Bed\n" };
+    const { "notes/2024-12-31.md": _, ...once } = older;
+    const late = { ...once, "notes/2025-01-01.md": "- planted 2 Nantes carrot in Long Bed\n" };
     expect(await firsts(late)).toEqual([]);
     expect(await firsts(older, "2027-06-01")).toEqual([]);
+  });
+
+  it("is not told where one old line is all that the notes have from before", async () => {
+    const { "notes/2025-05-01.md": _, "notes/2025-07-01.md": _later, ...rest } = files;
+    expect(await firsts({ ...rest, "notes/2019-05-01.md": "- planted 2 Nantes carrot in Long Bed\n" })).toEqual([]);
+    // Nor where that line stands before the notes of last year, which began in May.
+    expect(
+      await firsts({ ...files, "notes/2026-05-02.md": "- planted 2 Nantes in Long Bed, on 1 May 2019\n" }),
+    ).toEqual([]);
   });
 
   it("is not what a line only finds there, and not another kind of a crop that was", async () => {

@@ -261,7 +261,10 @@ describe("what a card is made from", () => {
     expect(card?.opening.text).toBe("Leek moth again, the same as last year.");
   });
 
-  const longKnown = { "notes/2024-06-01.md": "- planted 20 Musselburgh in Leek Row\n" };
+  const longKnown = {
+    "notes/2024-06-01.md": "- planted 20 Musselburgh in Leek Row\n",
+    "notes/2024-09-01.md": "- watered Leek Row\n",
+  };
 
   test("a crop the garden never had before is a first", async () => {
     const card = await cardOf({ ...longKnown, "notes/2026-03-01.md": "- planted 30 garlic in Leek Row\n" });
@@ -279,6 +282,7 @@ describe("what a card is made from", () => {
     const card = await cardOf({
       "notes/2026-03-01.md": "- planted 12 broad beans in Leek Row\n",
       "notes/2026-06-04.md": "- picked 900 g broad beans from Leek Row\n",
+      "notes/2026-07-02.md": "- picked 600 g broad beans from Leek Row\n",
     });
     expect(card?.opening.text).toBe("We have had broad beans from here since June.");
   });
@@ -298,6 +302,54 @@ describe("what a card is made from", () => {
     });
     expect(card?.aloud.map(({ text }) => text)).toEqual([
       "The Musselburgh came to me free: a firm sent a packet to try, they asked how it did.",
+    ]);
+  });
+
+  test("of fruit picked weeks ago there is none to show; of what was picked lately there is", async () => {
+    const handsOf = async (picked: string) => {
+      const card = await cardOf({
+        "varieties/ben-sarek.md": "---\ntitle: Ben Sarek\ncrop: blackcurrant\n---\n",
+        "notes/2024-03-20.md": "- planted 3 Ben Sarek in Leek Row\n",
+        [`notes/${picked}.md`]: "- picked 2.4 kg Ben Sarek from Leek Row\n",
+      });
+      const shots = card?.shots.map(({ text }) => text).join("; ") ?? "";
+      return `${card?.opening.text}; ${card?.now.map(({ text }) => text).join("; ")}; ${shots}`;
+    };
+    expect(await handsOf("2026-05-20")).toMatch(/^There were Ben Sarek blackcurrants from here in May\./);
+    expect(await handsOf("2026-05-20")).not.toMatch(/; pick|handful|in the hand/);
+    expect(await handsOf("2026-06-25")).toMatch(/pick|handful/);
+    expect(await handsOf("2026-06-25")).toMatch(/in the hand/);
+  });
+
+  test("a trouble of six weeks ago is no news of plants that were picked or did well since", async () => {
+    const opening = async (later: string, noted = "2026-05-01") => {
+      const card = await cardOf({
+        "notes/2026-04-20.md": "- planted 24 Musselburgh in Leek Row\n",
+        [`notes/${noted}.md`]: "- trouble: rust on Musselburgh in Leek Row\n",
+        "notes/2026-06-20.md": later,
+      });
+      return JSON.stringify(card);
+    };
+    const rust = /rust/;
+    expect(await opening("- picked 2 Musselburgh from Leek Row\n")).not.toMatch(rust);
+    expect(await opening("- doing: Musselburgh in Leek Row, doing well\n")).not.toMatch(rust);
+    expect(await opening("- doing: Musselburgh in Leek Row, not well\n")).toMatch(rust);
+    expect(await opening("- watered Leek Row\n")).toMatch(rust);
+    expect(await opening("- picked 2 Musselburgh from Leek Row\n", "2026-06-10")).toMatch(rust);
+  });
+
+  test("what a private person gave is nothing that must be said, whoever may be thanked", async () => {
+    const card = (source: string) =>
+      cardOf({
+        "varieties/musselburgh.md": `---\ntitle: Musselburgh\ncrop: leek\n${source}---\n`,
+        "notes/2026-06-28.md": "- planted 24 Musselburgh in Leek Row\n",
+      });
+    const aloud = async (source: string) => (await card(source))?.aloud.map(({ text }) => text);
+    expect(await aloud("source: {name: Wilma, obtained: given by a person}\n")).toEqual([]);
+    expect(await aloud("source: {obtained: lent by a person}\n")).toEqual([]);
+    expect(await aloud("source: {name: Wilma, obtained: given by a person}\nthank by name: true\n")).toEqual([]);
+    expect(await aloud("source: {name: Saltmarsh Seeds, obtained: given by a seller}\n")).toEqual([
+      expect.stringMatching(/Saltmarsh Seeds/),
     ]);
   });
 

@@ -146,7 +146,7 @@ describe("description and disclosures", () => {
   });
 
   it("asks once for all sources that nobody wrote down", async () => {
-    const more = { "notes/2026/2026-05-25.md": "- planted 3 bought Little Gem lettuce in Long Bed\n" };
+    const more = { "notes/2026/2026-05-25.md": "- planted 3 Little Gem lettuce in Long Bed\n" };
     const { wrap } = await wrapOf([...walk, "And the Little Gem lettuces in the Long Bed."], {}, more);
     const asked = missingSources(wrap.disclosures).filter((line) => line.includes("nothing says where"));
     expect(asked).toHaveLength(1);

@@ -69,4 +69,46 @@ describe("claims", () => {
   ])("%s is let be", async (said) => {
     expect(await told(said)).toEqual([]);
   });
+
+  const [lost, picked, found] = [
+    "- lost 1 Harbinger in Tomato Pots to blight\n",
+    "- picked 12 Harbinger from Tomato Pots\n",
+    "",
+  ];
+  it.each([
+    // Two that went, where three are left of four and one was lost.
+    [lost, "I lost two Harbingers to blight.", ["count: The records have one Harbinger lost."]],
+    [lost, "I lost three Harbinger tomatoes to blight.", ["count: The records have one Harbinger lost."]],
+    [lost, "I lost one Harbinger to blight.", []],
+    // Of what nobody recorded lost the records tell nothing, however many stand there.
+    [found, "I lost nine Harbingers to blight.", []],
+    [picked, "I picked fifty Harbinger tomatoes.", ["count: The records have twelve Harbinger picked on 10 June."]],
+    [picked, "I picked twelve Harbinger tomatoes.", []],
+    // Four stand there, which is no picking.
+    [picked, "I picked four Harbinger tomatoes.", ["count: The records have twelve Harbinger picked on 10 June."]],
+  ])("what went and what was picked is held against its own lines: %s%s", async (line, said, told) => {
+    const { garden, episode } = await smallGarden({ "notes/2026/2026-06-10.md": line });
+    const captions = {
+      file: "a.vtt",
+      bytes: vtt(["Last, the tomato pots. Tomatoes in pots.", said, "There they are."]),
+    };
+    const found = wrapEpisode({ garden, episode, captions }).wrap.disagreements;
+    expect(found.map(({ kind, records: text }) => `${kind}: ${text}`)).toEqual(told);
+  });
+
+  it("an age is held against no line that only finds the plant there", async () => {
+    const fig = { "varieties/celeste.md": "---\ntitle: Celeste\ncrop: fig\n---\n" };
+    const told = async (line: string) => {
+      const { garden, episode } = await smallGarden({ ...fig, "notes/2026/2026-04-12.md": line });
+      const captions = {
+        file: "a.vtt",
+        bytes: vtt(["Here is the long bed.", "Celeste, it's about twelve years old.", "There it is."]),
+      };
+      return wrapEpisode({ garden, episode, captions }).wrap.disagreements.map(({ records: text }) => text);
+    };
+    expect(await told("- came back: Celeste in Long Bed\n")).toEqual([]);
+    expect(await told("- planted 1 Celeste fig in Long Bed\n")).toEqual([
+      expect.stringMatching(/^By the records Celeste had been there for nine weeks/),
+    ]);
+  });
 });

@@ -98,6 +98,33 @@ describe("a name heard as other words", () => {
   });
 });
 
+describe("a name in small letters, in captions that have capitals", () => {
+  const files = {
+    "varieties/jalapeno.md": "---\ntitle: Jalapeño\ncrop: chilli pepper\n---\n",
+    "varieties/pinkeye.md":
+      "---\ntitle: Pinkeye Purple Hull\ncrop: cowpea\nalso spelled: [pinkeye purple hulls]\n---\n",
+    "varieties/early.md": "---\ntitle: Early\ncrop: chilli pepper\n---\n",
+    "varieties/leek.md": "---\ntitle: Leek\ncrop: leek\n---\n",
+    "notes/2026/2026-05-25.md":
+      "- planted 2 Jalapeño in Long Bed\n- sowed Pinkeye Purple Hull in Squash Bed\n- planted 2 Early chilli peppers in Long Bed\n- planted 3 Leek leeks in Long Bed\n",
+  };
+  const named = async (line: string) => {
+    const { wrap } = await wrapOf(["Now the Long Bed.", line, "Well, There It Is."], {}, files);
+    expect(wrap.corrections).toEqual([]);
+    return wrap.coverage.named.map(({ variety }) => variety);
+  };
+
+  it.each([
+    ["Look at the jalapeños.", ["jalapeno"]],
+    ["Next come the pinkeye purple hulls.", ["pinkeye"]],
+    // A crop's word, and one that is said of everything.
+    ["Look at the leek.", []],
+    ["It is early in the year.", []],
+  ])("%s", async (line, varieties) => {
+    expect(await named(line)).toEqual(varieties);
+  });
+});
+
 describe("the corrected copy", () => {
   const texts = (corrected: string | undefined) => readCaptions("a.vtt", corrected ?? "").cues.map(({ text }) => text);
   const corrected = async (...lines: string[]) => texts((await wrapOf(lines)).corrected);

@@ -5,6 +5,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { noticeLine, noticesOf } from "../../src/language/index.ts";
+import { missingSources } from "../../src/wrap/disclosures.ts";
 import { beforeUploadPage } from "../../src/wrap/index.ts";
 import { smallGarden, vtt, wrapOf } from "./small-film.ts";
 
@@ -103,6 +104,30 @@ describe("notices", () => {
     expect(silent).toContain("Thanks for the butterfly net.");
     expect(silent.split("\n\n")[0]).not.toContain("net");
     expect(await text("thank by name: yes\n")).toContain("Thanks to Wilma next door for the butterfly net.");
+  });
+
+  it("is known where only a note line says how plants came; of a gift it is asked whose", async () => {
+    const told = async (line: string) => {
+      const more = { "notes/2026/2026-05-25.md": `${line}\n` };
+      const { wrap } = await wrapOf([...walk, "The Crown Prince in the Squash Bed."], {}, more);
+      const missing = missingSources(wrap.disclosures).filter((text) => text.includes("Crown Prince"));
+      return {
+        crown: wrap.disclosures.find(({ record }) => record === "crown-prince"),
+        missing,
+        text: wrap.description.text,
+      };
+    };
+    const bought = await told("- planted 2 bought Crown Prince in Squash Bed, from Pelham Seeds");
+    expect(bought).toMatchObject({ crown: { obtained: "bought", atTop: false }, missing: [] });
+    const given = await told("- planted 2 given Crown Prince in Squash Bed, from Dottie down the lane");
+    expect(given.crown).toMatchObject({ obtained: "gifted", atTop: false, named: undefined });
+    expect(given.text).not.toMatch(/Dottie|free: Crown Prince/);
+    // Asked on its own, and no more among those of which nothing is known.
+    expect(given.missing).toEqual([expect.stringMatching(/^Crown Prince: given free, and nothing says whether/)]);
+    const unknown = [expect.stringMatching(/Crown Prince: nothing says where (?:it|they) came from, or how\./)];
+    expect((await told("- watered Squash Bed")).missing).toEqual(unknown);
+    const hidden = "- private: planted 2 given Crown Prince in Squash Bed, from Dottie down the lane";
+    expect((await told(hidden)).missing).toEqual(unknown);
   });
 
   it("of a gift that nobody decided is asked", async () => {

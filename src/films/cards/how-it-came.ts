@@ -1,5 +1,6 @@
 /** How a thing came that did not cost its price, in the first person: what must be said aloud. */
-import type { Giver, Obtained } from "../../model.ts";
+import type { HowItCame } from "../../language/index.ts";
+import type { Obtained } from "../../model.ts";
 
 type Telling = (thing: string, from: string | undefined) => readonly [string, ...string[]];
 
@@ -33,19 +34,14 @@ const words: Partial<Record<Obtained, Telling>> = {
   "family business": (thing) => [`${thing}: from a business of my family or friends.`],
 };
 
-/** A person who gave something is named aloud only where the records allow it. */
-export function mayBeNamed(giver: Giver | undefined, mayThank: boolean | undefined): boolean {
-  return giver !== "a person" || mayThank === true;
-}
-
 /** "A seed firm sent a packet to try, they asked to be told how it did": a person's own words, more than a giver's name. */
 function isSentence(from: string): boolean {
   return from.includes(",") || from.split(/\s+/).length > 6;
 }
 
-/** Ways to say it, each with the thing in it ("the netting"); none of what was bought. */
-export function howItCame(obtained: Obtained | undefined, thing: string, from: string | undefined): readonly string[] {
-  const tell = obtained === undefined ? undefined : words[obtained];
+/** Ways to say it, each with the thing in it ("the netting"); none of what was bought, or what a private person gave or lent. */
+export function howItCame({ obtained, giver, from }: HowItCame, thing: string): readonly string[] {
+  const tell = obtained === undefined || giver === "a person" ? undefined : words[obtained];
   return (tell?.(thing, from) ?? []).map((text) => text.charAt(0).toUpperCase() + text.slice(1));
 }
 

@@ -5,7 +5,6 @@ import {
   cardLimits,
   countWords,
   howItCame,
-  mayBeNamed,
   type NameToSay,
   type Spoken,
   secondsToSay,
@@ -198,8 +197,7 @@ function disclosure(thing: Thing, { disclosed, wording }: TellingCards): readonl
           thing.gear,
           thing.gear.giver,
         ] as const);
-  const named = mayBeNamed(giver, record.thankByName) ? from : undefined;
-  const ways = howItCame(obtained, name, named).map((text, at) => ({
+  const ways = howItCame({ obtained, giver, from }, name).map((text, at) => ({
     frame: `${obtained} ${at}`,
     text,
     grounds: [record],

@@ -1,5 +1,6 @@
 /** What is new, what was lost, what ended, what troubles, and what will soon be gone. */
 
+import { daysBetween } from "../../calendar.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import {
   bedVerb,
@@ -12,8 +13,10 @@ import {
   sinceDay,
   theBed,
 } from "../../language/index.ts";
+import type { Event } from "../../model.ts";
 import { batchesOf, batchOf, named, theBatch } from "../batches.ts";
 import { type BedOnTheDay, isNews, type Lot, voiceOf } from "../bed-on-the-day.ts";
+import type { TroubleLine } from "../brief.ts";
 import { endedSentences, foundThere, lostSentences, newSentence } from "../news-sentences.ts";
 import { isToldOf } from "../own-lines.ts";
 import { isTakenLongAgo } from "../picked-sentences.ts";
@@ -110,16 +113,18 @@ export function goneCandidates(here: BedOnTheDay): Candidate[] {
 
 export function troubleCandidates(here: BedOnTheDay): Candidate[] {
   const voice = voiceOf(here);
-  const open = openTroubles(here).map((line) => ({
-    kind: "trouble" as const,
-    sentence: line,
-    why: line.opened > here.newsAfter ? "it is new" : "it is not over",
-    about: `the ${line.what}`,
-    gist: sinceDay(line.opened, voice),
-    keepBy: line.cause,
-    lots: lotsOf(here, line.plantings),
-    of: line.cause,
-  }));
+  const open = openTroubles(here)
+    .filter((line) => !isOldNews(line, here))
+    .map((line) => ({
+      kind: "trouble" as const,
+      sentence: line,
+      why: line.opened > here.newsAfter ? "it is new" : "it is not over",
+      about: `the ${line.what}`,
+      gist: sinceDay(line.opened, voice),
+      keepBy: line.cause,
+      lots: lotsOf(here, line.plantings),
+      of: line.cause,
+    }));
   const over = endedTroubles(here).map((line) => ({
     kind: "trouble over" as const,
     sentence: line,
@@ -131,6 +136,24 @@ export function troubleCandidates(here: BedOnTheDay): Candidate[] {
     of: line.cause,
   }));
   return [...open, ...over];
+}
+
+/** Days after which a trouble that was not noted again is no news of plants that do well. */
+const oldNews = 42;
+const well = /\b(?:well|fine|healthy|recovered|recovering|thriving|better|great)\b/i;
+const unwell = /\b(?:not|no|never|n't|less|poorly|badly)\b/i;
+
+/** Nobody noted it as over, but weeks ago, and all its plants were picked or said to do well since. */
+function isOldNews({ cause, opened, plantings }: TroubleLine, here: BedOnTheDay): boolean {
+  const lots = lotsOf(here, plantings);
+  const noted = lots.flatMap(({ events }) =>
+    events.filter((event) => event.kind === "trouble" && event.cause === cause).map(({ day }) => day),
+  );
+  const last = [opened, ...noted].toSorted().at(-1) ?? opened;
+  if (lots.length === 0 || daysBetween(last, here.day) < oldNews) return false;
+  const isGood = ({ kind, what = "" }: Event) =>
+    kind === "picked" || (kind === "doing" && well.test(what) && !unwell.test(what));
+  return lots.every(({ events }) => events.some((event) => event.day > last && isGood(event)));
 }
 
 function lotsOf(here: BedOnTheDay, plantings: readonly string[]): readonly Lot[] {

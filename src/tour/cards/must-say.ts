@@ -1,5 +1,5 @@
 /** What must be said aloud at a stop, in the first person: gifts, loans, links, what is one's own, debts that are late. */
-import { cardLimits, howItCame, mayBeNamed, type NameToSay, type Wording } from "../../films/index.ts";
+import { cardLimits, howItCame, type NameToSay, type Wording } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { cultivar, isUnnamed, type Sentence, say, sayList, sayMonth, theGear } from "../../language/index.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
@@ -22,23 +22,21 @@ export function mustSay(here: BedOnTheDay, owed: readonly OwedLine[], { told, wo
     ...gear.map((one) => ({
       id: one.id,
       thing: theGear(one.title),
-      obtained: one.obtained,
-      from: mayBeNamed(one.giver, one.thankByName) ? one.from : undefined,
+      came: { obtained: one.obtained, giver: one.giver, from: one.from },
       record: one,
     })),
     ...varieties.map((one) => ({
       id: one.id,
       thing: `the ${one.title}`,
-      obtained: one.source?.obtained,
-      from: mayBeNamed(one.source?.giver, one.thankByName) ? one.source?.name : undefined,
+      came: { obtained: one.source?.obtained, giver: one.source?.giver, from: one.source?.name },
       record: one,
     })),
   ];
-  const disclosed = things.flatMap(({ id, thing, obtained, from, record }) => {
-    const said = howItCame(obtained, thing, from);
+  const disclosed = things.flatMap(({ id, thing, came, record }) => {
+    const said = howItCame(came, thing);
     if (said.length === 0 || told.has(id)) return [];
     told.add(id);
-    const ways = said.map((text, at) => ({ frame: `${obtained} ${at}`, text, grounds: [record] }));
+    const ways = said.map((text, at) => ({ frame: `${came.obtained} ${at}`, text, grounds: [record] }));
     // What must be said is said, however often its words were heard.
     return [wording.choose(ways, Number.POSITIVE_INFINITY) ?? say(said[0] ?? thing, [record])];
   });

@@ -27,7 +27,7 @@ import { type Batch, batchOf } from "../batches.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { ownLinesAt } from "../own-lines.ts";
-import { isTakenLongAgo } from "../picked-sentences.ts";
+import { isOverAlready, isTakenLongAgo } from "../picked-sentences.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { handsForTrouble, takingHand } from "./hands.ts";
 import { leftToRight } from "./left-to-right.ts";
@@ -241,6 +241,8 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly HandWay[] {
     case "picking":
     case "only picking": {
       if (isTakenLongAgo(lot, here)) return [];
+      if (isOverAlready(point, here))
+        return [...ownWays, way("walk past", ` the ${name}`), way("touch", ` the ${name}`)];
       const verb = takingHand(lot);
       return point.kind === "only picking"
         ? [way("hold up", ` the ${plants}`), way("weigh", ` the ${plants} in the hand`)]

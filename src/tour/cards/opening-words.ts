@@ -22,6 +22,7 @@ import { type BedOnTheDay, type Lot, voiceOf } from "../bed-on-the-day.ts";
 import type { OwedLine, Weighed } from "../candidates/candidate.ts";
 import { promiseVerbs } from "../follow-up-lines.ts";
 import { lastYears } from "../milestones.ts";
+import { isOverAlready } from "../picked-sentences.ts";
 import { mayHaveBeenSeen } from "../since.ts";
 import { trialsIn } from "../trial-lines.ts";
 import { wordsOf } from "./own-words.ts";
@@ -225,7 +226,9 @@ function pointWays(point: Weighed, here: BedOnTheDay): readonly Way[] {
         ...firsts,
         ...comparedWays(point, lot, here, way),
         ...firstPickedWays(lot, names, here, way),
-        way("picked since", `Since you were last here I have started on the ${plantName(lot)}.`),
+        ...(isOverAlready(point, here)
+          ? []
+          : [way("picked since", `Since you were last here I have started on the ${plantName(lot)}.`)]),
       ];
     case "only picking":
       return [
@@ -307,7 +310,8 @@ function firstPickedWays(
   if (first !== undefined && daysBetween(first, here.day) > FRESH) {
     const { language } = here.index.garden.settings;
     const month = sayMonth(first, { language, near: here.day });
-    if (lot.planting.implied && lot.events.filter(({ kind }) => kind === "picked").length === 1) {
+    const isOnce = lot.events.filter(({ kind, day }) => kind === "picked" && day >= here.season).length === 1;
+    if (isOnce && (lot.planting.implied || isOverAlready({ kind: "first picking", lots: [lot] }, here))) {
       return [way("picked once", `There were ${names} from here in ${month}.`)];
     }
     return [

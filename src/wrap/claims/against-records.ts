@@ -250,15 +250,19 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
   ];
   const totals = sums.map((all) => all.reduce((sum, { value }) => sum + value, 0));
   if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return "agrees";
+  // Beside what was weighed, a number of fruits that does not fit tells of no mistake.
+  if (unit === "fruit" && known.length < picked.length) return "not told";
   const shown = last.length > 0 ? last : known;
   const total = shown.reduce((sum, { value }) => sum + value, 0);
   const words =
     unit === "g"
       ? sayWeight(total, garden.settings.units)
-      : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
+      : unit === "fruit"
+        ? sayNumber(total)
+        : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
   return {
-    kind: "weight",
-    text: `The records have ${words} of ${subject.title} picked${shown.length > 1 ? `, in ${sayNumber(shown.length)} pickings` : ` on ${saidDay(check, shown[0]?.day ?? day)}`}.`,
+    kind: unit === "fruit" ? "count" : "weight",
+    text: `The records have ${words} ${unit === "fruit" ? "" : "of "}${subject.title} picked${shown.length > 1 ? `, in ${sayNumber(shown.length)} pickings` : ` on ${saidDay(check, shown[0]?.day ?? day)}`}.`,
     sources: shown.map(({ place }) => place),
   };
 }
@@ -333,11 +337,13 @@ function day(check: Check, subject: Subject, of: Milestone, period: { readonly f
 }
 
 function age(check: Check, { here, title }: Subject, days: number, slack: number): Verdict {
+  // What the notes only found there ("came back") is as old as nobody noted.
   const known = here
-    .flatMap(({ sown, planted, since, stage, stageSince }) => [
+    .filter(({ sown, planted, implied }) => !implied || sown !== undefined || planted !== undefined)
+    .flatMap(({ sown, planted, since, implied, stage, stageSince }) => [
       sown,
       planted,
-      since,
+      implied ? undefined : since,
       stage === "up" || stage === "growing" ? stageSince : undefined,
     ])
     .filter((one) => one !== undefined);

@@ -154,18 +154,32 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   }
   const long = lengths.get(next);
   if (long !== undefined) return heightClaim(check, at, number, long);
-  const lost = lostClaim(check, at, number);
-  return lost.length > 0 ? lost : countClaim(check, at, number);
+  const verb = plain[at - 1] ?? "";
+  if (/^(?:ate|eaten|lost|killed)$/.test(verb)) return lostClaim(check, at, number);
+  if (/^(?:picked|harvested|gathered)$/.test(verb)) return pickedClaim(check, at, number);
+  return countClaim(check, at, number);
 }
 
-/** "They ate five", "we lost nine of them". */
+/** "They ate five", "we lost nine of them", "I lost two Shishitos": what went, and never what stands there. */
 function lostClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
-  const { plain, film } = check;
-  if (!Number.isInteger(value) || !/^(?:ate|eaten|lost|killed)$/.test(plain[at - 1] ?? "")) return [];
-  const next = plain[end] ?? "";
-  const isOfThem = film.speech.words[end - 1]?.mark !== "" || next === "of" || plantNouns.test(next);
-  const subject = isOfThem ? subjectAt(check, at, end) : undefined;
-  return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: end, value }];
+  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end) : undefined;
+  return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: Math.max(end, subject.to), value }];
+}
+
+/** "I picked fifty Jalapeño peppers" */
+function pickedClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
+  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end) : undefined;
+  if (subject === undefined) return [];
+  return [{ kind: "amount", subject, from: at - 1, to: Math.max(end, subject.to), value, unit: "fruit" }];
+}
+
+/** What so many of were lost or picked: named right behind the number, or last named. */
+function subjectOfVerb(check: Check, at: number, end: number): Subject | undefined {
+  const next = check.plain[end] ?? "";
+  const behind = namedBehind(check, at, end);
+  if (behind !== undefined) return behind;
+  const isOfThem = check.film.speech.words[end - 1]?.mark !== "" || next === "of" || plantNouns.test(next);
+  return isOfThem ? subjectAt(check, at, end) : undefined;
 }
 
 /** "I have not pulled even one" */
@@ -205,7 +219,7 @@ function heightClaim(check: Check, at: number, number: SpokenNumber, unit: numbe
 }
 
 function countClaim(check: Check, at: number, number: SpokenNumber): readonly Claim[] {
-  const { plain, film, subjects } = check;
+  const { plain, film } = check;
   if (!Number.isInteger(number.value) || plain[at] === "one" || number.value < 2) return [];
   const { end } = number;
   const { words } = film.speech;
@@ -222,21 +236,8 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   if (isShare(check, at)) return [];
   if (isRun || spokenNumber(plain, end) !== undefined) return [];
   const subject = (() => {
-    const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
-    const between = behind === undefined ? [] : plain.slice(end, behind.from);
-    const isOfTheOneBefore =
-      !film.speech.punctuated &&
-      between[0] === "and" &&
-      (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
-    if (
-      behind !== undefined &&
-      !isOfTheOneBefore &&
-      between.length <= 4 &&
-      isOneBreath(check, at, behind.from) &&
-      between.every((word) => beside.test(word)) &&
-      !words.slice(at, behind.from).some(({ mark }) => mark === ",")
-    )
-      return sure(behind);
+    const behind = namedBehind(check, at, end);
+    if (behind !== undefined) return behind;
     const stops =
       words[end - 1]?.mark !== "" || plantWords.test(next) || /^(?:em|them|those|these)$/.test(plain[end + 1] ?? "");
     if (!stops || (next === "of" && !/^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? ""))) return undefined;
@@ -267,6 +268,26 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
           ),
         },
       ];
+}
+
+/** The plants named right behind a number in the same breath: "two of the nice Shishitos". */
+function namedBehind(check: Check, at: number, end: number): Subject | undefined {
+  const { plain, film, subjects } = check;
+  const { words } = film.speech;
+  const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
+  const between = behind === undefined ? [] : plain.slice(end, behind.from);
+  const isOfTheOneBefore =
+    !film.speech.punctuated &&
+    between[0] === "and" &&
+    (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
+  return behind !== undefined &&
+    !isOfTheOneBefore &&
+    between.length <= 4 &&
+    isOneBreath(check, at, behind.from) &&
+    between.every((word) => beside.test(word)) &&
+    !words.slice(at, behind.from).some(({ mark }) => mark === ",")
+    ? sure(behind)
+    : undefined;
 }
 
 /** "I'm giving three of them the tonic and three of them nothing": some, and not how many there are. */
