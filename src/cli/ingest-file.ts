@@ -32,7 +32,7 @@ import { ingestOutdoors } from "./ingest-outdoors.ts";
 import { type SheetOptions, sheetOf } from "./ingest-sheet.ts";
 import { voiceBrought, voiceOf } from "./ingest-voice.ts";
 import type { Loaded } from "./load-garden.ts";
-import { sayDiary, sayFilm, sayTable, type TableOf } from "./past-words.ts";
+import { sayDiary, sayFilm, sayHidden, sayTable, type TableOf } from "./past-words.ts";
 
 export interface IngestFileOptions extends SheetOptions {
   /** Relative to the current folder, or absolute. */
@@ -74,6 +74,7 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
     if (options.json !== true) effects.out("Nothing is to be written.");
     return code;
   }
+  if (options.json !== true) for (const line of sayHidden(hiddenBy(brought.files, loaded))) effects.out(line);
   if (!(await isWanted(options, effects))) {
     if (options.json !== true) effects.out("Nothing was written yet. The same command with --write writes it.");
     return code;
@@ -88,6 +89,16 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
       `Written: ${brought.files.length - left.length} ${brought.files.length - left.length === 1 ? "file" : "files"}.`,
     );
   return left.length > 0 ? EXIT.problemsFound : code;
+}
+
+/** Varieties that notes alone name, so that viewers see them, and that a new file of these marks as private. */
+function hiddenBy(files: readonly NewFile[], { garden }: Loaded): readonly string[] {
+  return files.flatMap(({ file, content }) => {
+    const id = /^varieties\/(.+)\.md$/.exec(file)?.[1];
+    const variety = garden.varieties.get(id ?? "");
+    const isHidden = variety !== undefined && !variety.described && /^private: true$/m.test(String(content));
+    return isHidden && !variety.private ? [variety.title] : [];
+  });
 }
 
 /** What only a file can be told. */

@@ -1,4 +1,6 @@
 /** What a brought table, diary or film would become, for the terminal. */
+
+import { sayList } from "../language/index.ts";
 import type {
   BroughtDiary,
   BroughtFilm,
@@ -199,4 +201,12 @@ function privacy({ isPublic }: Of, files: number): readonly string[] {
 
 function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
+}
+
+/** Viewers lose what they could see: said before anything is written. */
+export function sayHidden(titles: readonly string[]): readonly string[] {
+  if (titles.length === 0) return [];
+  return [
+    `Viewers see ${sayList(titles)} now, and would not any more, nor your lines about ${titles.length === 1 ? "it" : "them"}: bring the file in with --public, or take "private: true" out of ${titles.length === 1 ? "its file" : "their files"}.`,
+  ];
 }

@@ -50,6 +50,13 @@ describe("a list of 46 varieties", () => {
     expect([...varieties.values()].every(({ body }) => body === "" || body.startsWith("<!--"))).toBe(true);
   });
 
+  it("says before anything is written what viewers would lose", async () => {
+    const dir = gardenWith({ "notes/2026/2026-05-16.md": "- planted 2 Sungold tomatoes in Long Bed\n" });
+    const { out } = await ingest(dir, brought("seed-tin.csv"));
+    expect(out).toContain("Viewers see Sungold now, and would not any more, nor your lines about it:");
+    expect((await ingest(dir, brought("seed-tin.csv"), "--public")).out).not.toContain("Viewers see");
+  });
+
   it("leaves the files that are there, and says so", async () => {
     const own = "---\ntitle: Sungold\ncrop: tomato\nsource: Nan\n---\n";
     const dir = gardenWith({ "varieties/sungold.md": own });
