@@ -124,7 +124,7 @@ export async function readRecords(folder: RecordsFolder, options: ReadOptions): 
     trials,
     episodes,
     notes: notes.sort((a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file)),
-    events: events.sort(
+    events: withVarieties(events, varieties).sort(
       (a, b) => compare(a.day, b.day) || compare(a.place.file, b.place.file) || a.place.line - b.place.line,
     ),
     readings: readings.sort((a, b) => compare(a.place.file, b.place.file) || a.place.line - b.place.line),
@@ -238,6 +238,13 @@ function readNotes(places: RecordPlaces, files: ReadonlyMap<string, ParsedFile>,
     for (const reading of read.readings) readings.push(reading);
   }
   return { notes, events, problems, readings, linkedWithoutDay, bodies };
+}
+
+/** What is told of a variety that its file keeps back is as private as the file: on a card too, which is said aloud. */
+function withVarieties(events: readonly Event[], varieties: ReadonlyMap<string, Variety>): Event[] {
+  return events.map((event) =>
+    varieties.get(event.variety ?? "")?.private === true ? { ...event, private: true } : event,
+  );
 }
 
 function settingsOf(places: Pick<RecordPlaces, "settings">, { files, problems }: Reading): GardenSettings {

@@ -4,6 +4,7 @@ import { isDoubt } from "../../src/records/index.ts";
 import { saysPrivate } from "../../src/records/private-lines.ts";
 import { publicGarden } from "../../src/site/index.ts";
 import { gardenOf } from "../tour/garden-of.ts";
+import { recordsOf } from "./records-of.ts";
 
 test.each([
   "(not for the film) Wilf's wife back in hospital, leeks for her tea",
@@ -141,4 +142,16 @@ describe("a heading, and a line that says nothing else", () => {
     expect(await photosOf(`- off camera: ${shown}\n`)).toEqual([[photo], [photo]]);
     expect(await photosOf(`${shown}\n\n## Private\n\n${shown}\n`)).toEqual([[photo], undefined]);
   });
+});
+
+test("what is told of a variety whose file keeps it back is private, in a note that is not", async () => {
+  const { events } = await recordsOf({
+    "beds/long-bed.md": "---\ntitle: Long Bed\n---\n",
+    "varieties/sungold.md": "---\ntitle: Sungold\ncrop: tomato\nprivate: true\n---\n",
+    "notes/2026-05-16.md": "---\nbed: long-bed\n---\n\n- planted 2 Sungold\n- planted 3 Musselburgh leeks\n",
+  });
+  expect(events.map((event) => [event.variety, event.private])).toEqual([
+    ["sungold", true],
+    ["musselburgh", false],
+  ]);
 });
