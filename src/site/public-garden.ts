@@ -86,7 +86,21 @@ function publicGrowth(growth: GardenGrowth | undefined, photos: readonly Photo[]
 
 type IsPublic = (id: string | undefined) => boolean;
 
-function publicRecords(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
+interface PublicRecords {
+  readonly records: Records;
+  readonly photos: readonly Photo[];
+}
+
+const made = new WeakMap<Garden, PublicRecords>();
+
+/** Once for a garden: its hints and its pages both begin with it. */
+function publicRecords(garden: Garden): PublicRecords {
+  const known = made.get(garden) ?? readPublicRecords(garden);
+  made.set(garden, known);
+  return known;
+}
+
+function readPublicRecords(garden: Garden): PublicRecords {
   if (garden.settings.private === true) return nothing(garden);
   const isLikePrivate = privateNamesOf(garden);
   const { onlyDescribed } = garden.settings;
@@ -217,7 +231,7 @@ function publicRecords(garden: Garden): { readonly records: Records; readonly ph
 }
 
 /** Of a garden that is private as a whole viewers see an empty site, without even its name. */
-function nothing(garden: Garden): { readonly records: Records; readonly photos: readonly Photo[] } {
+function nothing(garden: Garden): PublicRecords {
   const { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address } =
     garden.settings;
   const kept = { southern, timeZone, units, language, seasonStarts, narrationRate, photoGapDays, base, address };

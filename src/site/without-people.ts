@@ -68,10 +68,10 @@ function isPlace(detail: string): boolean {
 
 /**
  * Says whether a text names somebody of whom no record says that viewers may know. Who is named once for sure is meant wherever
- * the name stands. `open` is what viewers may see.
+ * the name stands. What records are called, sellers, and what "may be named" lists are nobody's names here.
  */
-export function namesSomebody(open: Records): (text: string) => boolean {
-  const { settings, sites, beds, varieties, gear, trials, crops } = open;
+export function namesSomebody(records: Records): (text: string) => boolean {
+  const { settings, sites, beds, varieties, gear, trials, crops, notes, events } = records;
   const said = [
     settings.name,
     ...(settings.mayBeNamed ?? []),
@@ -82,7 +82,7 @@ export function namesSomebody(open: Records): (text: string) => boolean {
   ];
   const known = new Set(said.flatMap((name) => name.toLowerCase().match(/\p{L}[\p{L}\p{M}-]*/gu) ?? []));
   const inText = (text: string) => peopleNamed(text, (word) => known.has(word));
-  const texts = [...open.notes.flatMap(({ story }) => story), ...open.events].map(({ text }) => text);
+  const texts = [...notes.flatMap(({ story }) => story), ...events].map(({ text }) => text);
   const people = new Set(texts.flatMap(inText));
   return (text) =>
     (text.match(/\p{Lu}[\p{L}\p{M}-]*/gu) ?? []).some((word) => people.has(word)) || inText(text).length > 0;
