@@ -1,7 +1,9 @@
 /** Promises in the speech: what the speaker commits to show or do later, with the bed it is about and the day it is due. */
 import type { Day } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
+import { APPLY_FROM } from "./names-heard.ts";
 import { textOf } from "./phrases.ts";
+import { whatIsPromised } from "./promise-as-record.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
 import { type HeardWord, wordsBetween } from "./promise-words.ts";
@@ -42,6 +44,7 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
           .slice(sentence.from, sentence.to)
           .map((word) => `${asSaid(word)}${word.mark}`)
           .join(" "),
+        namedBefore(film, sentence.from),
       ),
       bed: bedOf(film, from, to),
       due: dueOf(text, spoken),
@@ -219,50 +222,6 @@ function clauseEnds(words: readonly Word[], to: number): number {
   return to;
 }
 
-/**
- * The promise as a thing to do: "I'll show you the leeks again in July, and then you can laugh" becomes "show the leeks
- * again in July", "We'll see which is first. I'll let you know" becomes "say which is first". What is added behind a comma is left out.
- */
-export function whatIsPromised(said: string): string {
-  const text = said.replace(/[.?!]+$/, "").replace(/[.?!] (?=(?:and )?(?:i|we)(?:'ll| will) let you)/i, " ");
-  const told = /\bwe(?:'ll| will) see (.+?) (?:and )?i(?:'ll| will) let you know/i.exec(text)?.[1];
-  if (told !== undefined) return withMonths(`say ${told}`);
-  const done =
-    /\b(?:i|we)(?:'ll| will| shall|'m going to| am going to|'re going to| are going to) (?:also |definitely |then |all )?(.+)$/i.exec(
-      text,
-    ) ?? /\b(?:yet to|still have to|still need to|still want to|still to|remind me to) (.+)$/i.exec(text);
-  const seen = /\byou(?:'ll| will) (?:all )?(?:see|have|get|hear) (.+)$/i.exec(text);
-  const going = /\b(?:i|we)(?:'m|'re| am| are) ([a-z]+ing) (.+)$/i.exec(text);
-  const now = /\b(?:i|we) (measure|take|make|show|tell|film|lift|give|weigh|count) (.+)$/i.exec(text);
-  const rest =
-    done?.[1] ??
-    (going === null || seen !== null ? undefined : `${plainVerb(going[1] ?? "")} ${going[2]}`) ??
-    (now === null || seen !== null ? undefined : `${now[1]} ${now[2]}`) ??
-    (seen === null ? text : `show ${seen[1]}`);
-  const what = rest
-    .replace(/[.?!] .*$/, "")
-    .replace(/^be ([a-z]+ing)\b/i, (_, verb: string) => plainVerb(verb))
-    .replace(/,? because .*$/i, "")
-    .replace(/, (?:i|it|they|he|she|that|this|you|we|one|don't|like|definitely|for like)(?:'\w+)?\b.*$/i, "")
-    .replace(/^(show|tell|give|bring|make) (?:you|them) (?:all )?/i, (_, verb: string) =>
-      verb === "tell" ? "say " : `${verb} `,
-    )
-    .replace(/^let you (?:all )?know\b/i, "say")
-    .replace(/,? and (?:then )?(?:i|we)(?:'ll| will) (?=see|say|find|count|know|tell|weigh|show)/i, " and ")
-    .replace(/,? (?:and|but|so) (?:then |there |you |i'll |we'll |we |i |that ).*$/i, "")
-    .replace(/ (?:for you|with you|you know|of course|i promise|that's a promise|i will)\b.*$/i, "")
-    .replace(/[,;\s]+$/, "")
-    .trim();
-  return withMonths(what);
-}
-
-/** "pulling" as it stands in a list of things to do: "pull". */
-function plainVerb(verb: string): string {
-  const stem = verb.replace(/ing$/, "");
-  if (/^(?:mov|mak|tak|giv|prun|com|sav|slic|bak|leav|divid|writ|shar|stak|tim)$/.test(stem)) return `${stem}e`;
-  return /([bdgmnprt])\1$/.test(stem) ? stem.slice(0, -1) : stem;
-}
-
 /** The word as written, unless rules read it as others: "gonna" is taken down as "going to". */
 function asSaid(word: Word): string {
   const written = word.text.replaceAll("’", "'");
@@ -270,11 +229,21 @@ function asSaid(word: Word): string {
   return read === written.toLowerCase() ? written : read;
 }
 
-/** Captions without capitals write "in july"; a record does not. */
-function withMonths(text: string): string {
-  const named =
-    /\b(in|by|until|till|before|come|next|last|of|early|late) (january|february|march|april|may|june|july|august|september|october|november|december)\b/g;
-  return text.replace(named, (_, lead: string, month: string) => `${lead} ${month[0]?.toUpperCase()}${month.slice(1)}`);
+/** Words before a promise in which what it points at was named. */
+const POINTED_AT = 24;
+
+/** The plants and things named last before a promise, at its stop: one, or two named together. */
+function namedBefore({ names, stretches }: FilmHeard, at: number): readonly string[] {
+  const here = stretches.find((stretch) => at >= stretch.from && at < stretch.to);
+  const near = names.filter(
+    ({ name, to, confidence }) =>
+      (name.kind === "variety" || name.kind === "gear") &&
+      confidence >= APPLY_FROM &&
+      to <= at &&
+      to > Math.max(at - POINTED_AT, here?.from ?? at),
+  );
+  const titles = new Map(near.map(({ name }) => [name.record, name.name]));
+  return titles.size > 2 ? [] : [...titles.values()];
 }
 
 /** Words before a promise that may say what it is about. */

@@ -190,6 +190,12 @@ const plainly: ReadonlyMap<string, string> = new Map(
     "y'all": "you",
     yall: "you",
     ya: "you",
+    ye: "you",
+    yous: "you",
+    youse: "you",
+    yiz: "you",
+    "ye'll": "you'll",
+    "yous'll": "you'll",
     "y'all'll": "you'll",
   }),
 );

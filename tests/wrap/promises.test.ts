@@ -5,7 +5,7 @@ import { parseDocument } from "yaml";
 import { nothing, precision, recall, scorePromises, sum } from "../../scripts/mis-hearing/hearing-scores.ts";
 import { demoGarden, heldBack, labelledFilm, tuned } from "../../scripts/mis-hearing/labelled-films.ts";
 import { type Accepted, acceptPromises, spokenRules } from "../../src/wrap/index.ts";
-import { whatIsPromised } from "../../src/wrap/promises-heard.ts";
+import { whatIsPromised } from "../../src/wrap/promise-as-record.ts";
 import { wrapOf } from "./small-film.ts";
 
 const heard = async (...lines: string[]) => (await wrapOf(lines)).wrap;
@@ -96,6 +96,30 @@ describe("a promise", () => {
       "say in June which of them flowers first",
     );
     expect(whatIsPromised("I'll show you this again in July and then you can laugh")).toBe("show this again in July");
+    expect(whatIsPromised("I'll get some scales and tell you what they weigh")).toBe(
+      "get some scales and say what they weigh",
+    );
+  });
+});
+
+describe("a promise in the record", () => {
+  it.each([
+    ["When they flower I'm going to pinch them out.", "pinch them out, when they flower"],
+    ["Once it rains I'll dig the lot, and you can watch.", "dig the lot and let viewers watch, once it rains"],
+    ["We'll lift these after Easter, and I'll take you along.", "lift these after Easter and take viewers along"],
+    ["I'll graft this in March, and I'll film it.", "graft this in March and film it"],
+    ["In July I'll count the pods.", "count the pods"],
+  ])("keeps condition and viewers: %s", (said, what) => {
+    expect(whatIsPromised(said)).toBe(what);
+  });
+
+  it.each([
+    ["I'll weigh those in October.", "weigh those (Red Baron) in October"],
+    ["I'll pull one next week and see.", "pull one (Red Baron) next week and see"],
+    ["I'll show that bed again.", "show that bed again"],
+    ["I'll show the leeks again.", "show the leeks again"],
+  ])("names what was pointed at: %s", (said, what) => {
+    expect(whatIsPromised(said, ["Red Baron"])).toBe(what);
   });
 });
 
