@@ -67,6 +67,7 @@ export async function ingestFile(loaded: Loaded, options: IngestFileOptions, eff
   if (options.json === true) effects.out(JSON.stringify(brought.data, null, 2));
   else for (const line of brought.lines) effects.out(line);
   const code = brought.isShort ? EXIT.problemsFound : EXIT.done;
+  if (options.write === true) await finishBrokenOff(brought, recordsDir, effects);
   if (brought.files.length === 0) {
     // What a run that was broken off wrote is remembered all the same.
     for (const part of options.write === true ? brought.parts : []) await list.remember(part);
@@ -273,6 +274,16 @@ export function columnsSaid(text: string): SaidColumns {
       return [heading, meaning];
     }),
   );
+}
+
+/** A run that was killed between a note's two names left the second beside it; asking for the note anew is refused and clears that. */
+async function finishBrokenOff({ files, parts }: Brought, recordsDir: string, effects: Effects): Promise<void> {
+  const fresh = new Set(files.map(({ file }) => file));
+  for (const file of new Set(parts.map(({ to }) => to).filter((to) => !fresh.has(to)))) {
+    const target = path.join(recordsDir, ...file.split("/"));
+    const text = await effects.readText(target);
+    if (text !== undefined) await effects.createText(target, text);
+  }
 }
 
 /** Names that came into being since they were looked for. */

@@ -1,4 +1,5 @@
-import { copyFileSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { copyFileSync, linkSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { run } from "../cli/run.ts";
@@ -85,6 +86,18 @@ describe("a diary of two months", () => {
     await ingest(dir, brought("allotment-book.txt"), "--write");
     expect(Object.keys(filesIn(dir))).toEqual(Object.keys(whole));
     expect(filesIn(dir)[first]).toBe(whole[first]);
+  });
+
+  it("leaves nothing beside a note whose run was killed between its two names", async () => {
+    const dir = gardenWith();
+    await ingest(dir, brought("allotment-book.txt"), "--write");
+    const whole = filesIn(dir);
+    const note = Object.keys(whole).find((file) => file.startsWith("notes/")) ?? "";
+    const gone = spawnSync(process.execPath, ["-e", ""]).pid;
+    linkSync(path.join(dir, note), path.join(dir, path.dirname(note), `.plotreel-${gone}-0a1b2c3d.part`));
+    rmSync(path.join(dir, "brought-in.txt"));
+    await ingest(dir, brought("allotment-book.txt"), "--write");
+    expect(filesIn(dir)).toEqual(whole);
   });
 
   it("says which facts a note of that day tells already", async () => {

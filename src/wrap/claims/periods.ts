@@ -128,6 +128,9 @@ function ago(words: readonly string[], at: number, filmed: Day): Period | undefi
   };
 }
 
+/** Days of the longest time that anybody tells of in a garden; captions hold mangled numbers too. */
+const LONGEST_TOLD = 1000 * 366;
+
 /** "three weeks", "a fortnight", "ten years": days, and by how many they may differ as people round. */
 export function spokenLength(
   words: readonly string[],
@@ -140,6 +143,7 @@ export function spokenLength(
   const unit = number === undefined ? undefined : lengths.get(words[number.end] ?? "");
   if (number === undefined || unit === undefined) return undefined;
   const days = number.value * unit[0];
+  if (days > LONGEST_TOLD) return undefined;
   return { days, slack: Math.max(unit[1], days * 0.1), end: number.end + 1 };
 }
 
