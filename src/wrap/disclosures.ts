@@ -77,7 +77,9 @@ function disclosure(
     from !== undefined
       ? `${thing}: from ${from}, and nothing says how it was obtained. Add "obtained" to its record; nothing is assumed.`
       : `${thing}: nothing says where it came from, or how. Add it to its record before you publish.`;
-  const undecided = `${thing}: ${obtained === "lent" ? "lent" : "given"} free${from === undefined ? "" : ` by ${from}`}, and nothing says whether they sell or make such things. Write "${obtained === "lent" ? "lent" : "given"} by a seller" or "${obtained === "lent" ? "lent" : "given"} by a person" in its record.`;
+  const how = obtained === "lent" ? "lent" : "given";
+  const whose = from === undefined ? "" : ` ("${from}")`;
+  const undecided = `${thing}: ${how} free${whose}, and nothing says whether by somebody who sells or makes such things. Write "${how} by a seller" or "${how} by a person" in its record.`;
   const named = namedGiver(came, mayThank);
   return {
     thing,

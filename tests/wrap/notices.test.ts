@@ -133,7 +133,7 @@ describe("notices", () => {
   it("of a gift that nobody decided is asked", async () => {
     const { wrap } = await wrapOf(walk);
     expect(wrap.disclosures.find(({ record }) => record === "butterfly-net")?.warning).toBe(
-      'Butterfly net: given free by Skerry Netting, and nothing says whether they sell or make such things. Write "given by a seller" or "given by a person" in its record.',
+      'Butterfly net: given free ("Skerry Netting"), and nothing says whether by somebody who sells or makes such things. Write "given by a seller" or "given by a person" in its record.',
     );
   });
 });

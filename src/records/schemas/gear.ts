@@ -1,6 +1,7 @@
 /** gear/*.md: things viewers ask about, and how they were obtained. */
 import * as z from "zod";
 import type { Gear, RecordFile } from "../../model.ts";
+import { giverInWords } from "../giver-in-words.ts";
 import { howObtained, link, names, obtained, roughDay, text, truth } from "./fields.ts";
 import { forViewers } from "./meaning.ts";
 import { recordKeys } from "./record.ts";
@@ -21,12 +22,16 @@ export const gearSchema = z.strictObject({
 });
 
 export function makeGear(file: RecordFile, front: z.output<typeof gearSchema>): Gear {
+  const { obtained: how, giver: said } = howObtained(front.obtained);
+  // A variety's key for the same thing.
+  const from = front.from ?? front.source;
+  const giver = said ?? giverInWords(how, from);
   return {
     ...file,
     alsoCalled: front["also called"] ?? [],
-    ...howObtained(front.obtained),
-    // A variety's key for the same thing.
-    from: front.from ?? front.source,
+    ...(how !== undefined && { obtained: how }),
+    ...(giver !== undefined && { giver }),
+    from,
     ...(front["thank by name"] === true && { thankByName: true }),
     link: front.link,
     since: front.since,

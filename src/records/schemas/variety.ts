@@ -1,6 +1,7 @@
 /** varieties/*.md: a named cultivar, where it came from and how long it takes. */
 import * as z from "zod";
 import type { Maturity, Obtained, RecordFile, Source, Variety } from "../../model.ts";
+import { giverInWords } from "../giver-in-words.ts";
 import { howObtained, link, names, number, obtained, readAs, text, truth, wrongValue } from "./fields.ts";
 import { forViewers } from "./meaning.ts";
 import { recordKeys } from "./record.ts";
@@ -151,10 +152,11 @@ export function makeVariety(
 }
 
 function makeSource(front: z.output<typeof varietySchema>): Source | undefined {
-  const { obtained: how, giver } = howObtained(front.source?.obtained ?? front.obtained);
+  const { obtained: how, giver: said } = howObtained(front.source?.obtained ?? front.obtained);
   const address = front.source?.link ?? front.link;
   const name = front.source?.name ?? (how === undefined ? undefined : unnamedSource[how]) ?? hostOf(address);
   if (name === undefined) return undefined;
+  const giver = said ?? giverInWords(how, name);
   return { name, link: address, obtained: how, ...(giver !== undefined && { giver }), year: front.source?.year };
 }
 
