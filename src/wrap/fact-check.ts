@@ -31,11 +31,25 @@ export function disagreement(
   return {
     kind,
     ...moment((words[from] as Word).at),
-    said: textOf(words, Math.max(0, from), to),
+    said: textOf(words, ...sentences(film, Math.max(0, from), to)),
     records,
     bed,
     sources: lots.map(({ lastNote }) => lastNote).filter(once),
   };
+}
+
+/** Words by which a quotation may grow at either end. */
+const GROWS = 14;
+
+/** A quotation begins and ends where the sentence does, if that is near: not "pear, that, and nobody knows it. Fifty-five". */
+function sentences({ speech: { words, punctuated } }: FilmHeard, from: number, to: number): readonly [number, number] {
+  if (!punctuated) return [from, to];
+  const isEnd = (at: number) => at < 0 || /[.?!]/.test(words[at]?.mark ?? "");
+  let first = from;
+  while (!isEnd(first - 1) && from - first < GROWS) first -= 1;
+  let last = to;
+  while (last < words.length && !isEnd(last - 1) && last - to < GROWS) last += 1;
+  return [isEnd(first - 1) ? first : from, isEnd(last - 1) ? last : to];
 }
 
 function once(place: Place, index: number, all: readonly Place[]): boolean {
