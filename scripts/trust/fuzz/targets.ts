@@ -237,9 +237,10 @@ const photos: Target<{ readonly bytes: readonly number[]; readonly name: string 
     holds(name, async () => {
       const content = Uint8Array.from(bytes);
       const head = await photoHead(content);
-      const { tags } = head;
+      // Tags are as the camera wrote them, floats that are no number too; what is made of them is looked at.
+      const { tags, ...read } = head;
       return [
-        head,
+        read,
         imageKind(content),
         blocksOf(content),
         photoMoment({ tags, path: name, modified: 0, timeZone: "Europe/London" }),
