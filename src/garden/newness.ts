@@ -50,21 +50,20 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
  * one line may be put in for a year long ago, and a private table tells what somebody remembered.
  */
 function tellSeasonBefore({ events }: Garden, season: Day, begunBy: Day = season): boolean {
-  const days = daysTold(events).filter((day) => day < season);
+  const known = told.get(events) ?? new Map<string, boolean>();
+  told.set(events, known);
+  const key = `${season} ${begunBy}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const days = [...new Set(events.filter((event) => !event.private && event.day < season).map(({ day }) => day))];
   const begun = days.filter((day) => day < begunBy);
-  return begun.length > 1 && (days.at(-1) ?? "") >= yearBefore(season);
+  const tells = begun.length > 1 && (days.at(-1) ?? "") >= yearBefore(season);
+  known.set(key, tells);
+  return tells;
 }
 
-const toldOn = new WeakMap<Garden["events"], readonly Day[]>();
-
-/** Days of open notes, each once, in the order of the events. */
-function daysTold(events: Garden["events"]): readonly Day[] {
-  const known = toldOn.get(events);
-  if (known !== undefined) return known;
-  const days = [...new Set(events.flatMap((event) => (event.private ? [] : event.day)))];
-  toldOn.set(events, days);
-  return days;
-}
+/** By season: it is asked for every planting. */
+const told = new WeakMap<Garden["events"], Map<string, boolean>>();
 
 /**
  * Whether a planting's crop was never grown in the garden before the season of a day, though the notes know the whole season before
