@@ -22,6 +22,16 @@ export const LARGE: GardenSize = { seasons: 10, notes: 6000, logLines: 20_000, b
 /** The same garden at a quarter, seasons kept. */
 export const QUARTER: GardenSize = { seasons: 10, notes: 1500, logLines: 5000, beds: 75, varieties: 500 };
 
+/** And at a sixteenth. */
+export const SIXTEENTH: GardenSize = { seasons: 10, notes: 375, logLines: 1250, beds: 19, varieties: 125 };
+
+/** Twenty seasons, which is as far as anybody's records are thought of here, and the same at a quarter and a sixteenth. */
+export const TWENTY_SEASONS: readonly GardenSize[] = [
+  { seasons: 20, notes: 1125, logLines: 3750, beds: 19, varieties: 250, episodes: 38 },
+  { seasons: 20, notes: 4500, logLines: 15_000, beds: 75, varieties: 1000, episodes: 150 },
+  { seasons: 20, notes: 18_000, logLines: 60_000, beds: 300, varieties: 4000, episodes: 600 },
+];
+
 const CROPS = ["tomato", "leek", "carrot", "pumpkin", "dahlia", "lettuce", "onion", "kale", "beetroot", "pea"];
 const FIRST = ["Amber", "Blue", "Copper", "Dusky", "Early", "Frosted", "Giant", "Honey", "Ivory", "Jolly"];
 const SECOND = ["Anchor", "Beacon", "Candle", "Drummer", "Ember", "Feather", "Garland", "Harbour", "Island", "Jester"];

@@ -5,7 +5,7 @@
 
 import type { BedState, Change, Day, Event, Garden, NurseryLot, Planting } from "../model.ts";
 import { compare } from "../order.ts";
-import { state } from "../timeline/index.ts";
+import { changes, foldChanges, state } from "../timeline/index.ts";
 import { type Picking, pickingsIn } from "./pickings.ts";
 
 /** A planting of any bed and season as it last stood, with all it went through. Compare days before use: it may reach past the tour. */
@@ -109,13 +109,19 @@ function stoodOn(history: readonly Change[], id: string, on: Day): Planting | un
   return undefined;
 }
 
-/** The state of each bed as it was last asked for: briefs, their follow-ups and the days of a look ahead ask again and again. */
+/**
+ * The state of each bed as it was last asked for: briefs, their follow-ups and the days of a look ahead ask again and again, and a
+ * later day goes on from there.
+ */
 function stateByDay(garden: Garden): Book["stateOf"] {
   const known = new Map<string, BedState>();
   return (bed, day) => {
     const last = known.get(bed);
     if (last?.on === day) return last;
-    const found = state(garden, bed, day);
+    const found =
+      last !== undefined && last.on < day
+        ? foldChanges(last, changes(garden, bed, last.on, day), day)
+        : state(garden, bed, day);
     known.set(bed, found);
     return found;
   };

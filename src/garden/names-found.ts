@@ -53,12 +53,21 @@ function plantsNamed(garden: Garden): (plain: string) => Plants {
     if ("crop" in means && !("kind" in means)) put(word, "crops", means.crop);
     if ("variety" in means) put(word, "varieties", means.variety);
   }
-  const most = Math.max(1, ...[...byName.keys()].map((name) => name.split(" ").length));
+  /** Words of the longest name that begins with a word: most words begin none. */
+  const longest = new Map<string, number>();
+  for (const words of [...byName.keys()].map((name) => name.split(" "))) {
+    const [first = ""] = words;
+    longest.set(first, Math.max(longest.get(first) ?? 0, words.length));
+  }
+  const rank = new Map([...garden.varieties.keys()].map((id, at) => [id, at]));
   return (plain) => {
     const words = plain.trim().split(" ");
     const varieties = new Set<string>();
     const crops = new Set<string>();
     for (let at = 0; at < words.length; at += 1) {
+      const word = words[at] as string;
+      // A name of one word is known by its plural too.
+      const most = Math.max(longest.get(word) ?? 0, longest.has(word.replace(/s$/, "")) ? 1 : 0);
       for (let length = Math.min(most, words.length - at); length > 0; length -= 1) {
         const name = words.slice(at, at + length).join(" ");
         const named = byName.get(name) ?? byName.get(name.replace(/s$/, ""));
@@ -70,7 +79,9 @@ function plantsNamed(garden: Garden): (plain: string) => Plants {
       }
     }
     return {
-      varieties: new Set([...garden.varieties.keys()].filter((id) => varieties.has(id))),
+      varieties: new Set(
+        [...varieties].filter((id) => rank.has(id)).sort((a, b) => (rank.get(a) ?? 0) - (rank.get(b) ?? 0)),
+      ),
       crops,
     };
   };

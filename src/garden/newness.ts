@@ -36,9 +36,13 @@ function isOwnSeed({ varieties }: Garden, variety: string | undefined): boolean 
 
 function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
   const { all, told } = firstDays(garden);
-  const begun = [...all.values()].filter((first) => first <= day);
-  const earlier = [...told.values()].filter((first) => first < season).length;
-  return earlier >= leastKnown * begun.length && tellSeasonBefore(garden, season);
+  if (!tellSeasonBefore(garden, season)) return false;
+  const countTo = (days: FirstDays["all"], isIn: (first: Day) => boolean) => {
+    let count = 0;
+    for (const first of days.values()) if (isIn(first)) count += 1;
+    return count;
+  };
+  return countTo(told, (first) => first < season) >= leastKnown * countTo(all, (first) => first <= day);
 }
 
 /**
@@ -46,10 +50,20 @@ function knowsBefore(garden: Garden, season: Day, day: Day): boolean {
  * one line may be put in for a year long ago, and a private table tells what somebody remembered.
  */
 function tellSeasonBefore({ events }: Garden, season: Day, begunBy: Day = season): boolean {
+  const known = told.get(events) ?? new Map<string, boolean>();
+  told.set(events, known);
+  const key = `${season} ${begunBy}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
   const days = [...new Set(events.filter((event) => !event.private && event.day < season).map(({ day }) => day))];
   const begun = days.filter((day) => day < begunBy);
-  return begun.length > 1 && (days.at(-1) ?? "") >= yearBefore(season);
+  const tells = begun.length > 1 && (days.at(-1) ?? "") >= yearBefore(season);
+  known.set(key, tells);
+  return tells;
 }
+
+/** By season: it is asked for every planting. */
+const told = new WeakMap<Garden["events"], Map<string, boolean>>();
 
 /**
  * Whether a planting's crop was never grown in the garden before the season of a day, though the notes know the whole season before

@@ -41,6 +41,7 @@ interface Spoken {
 
 /** `isKnown` says of a word in lower case whether records name something else by it. In the order of the text, each once. */
 export function peopleNamed(text: string, isKnown: (word: string) => boolean): readonly string[] {
+  if (!/\p{Lu}/u.test(text)) return [];
   const words = spokenIn(text);
   const people = words.filter((spoken, at) => {
     const { key, isCapital, isOwner, isFirst } = spoken;
@@ -71,12 +72,13 @@ function spokenIn(text: string): readonly Spoken[] {
     const between = text.slice(end, found.index);
     const isFirst = end === 0 || /[.!?:;\n“"(]/u.test(between);
     end = found.index + word.length;
+    const isOwner = word.endsWith("'s") || word.endsWith("’s");
     return {
       word,
-      key: word.replace(/['’]s$/u, "").toLowerCase(),
-      // Not "EC 1.85".
-      isCapital: /^\p{Lu}['’]?\p{L}*\p{Ll}/u.test(word),
-      isOwner: /['’]s$/u.test(word),
+      key: (isOwner ? word.slice(0, -2) : word).toLowerCase(),
+      // Not "EC 1.85". Most words begin with a small letter, and every line of a garden is looked through.
+      isCapital: !/^[a-z]/.test(word) && /^\p{Lu}['’]?\p{L}*\p{Ll}/u.test(word),
+      isOwner,
       isFirst,
     };
   });

@@ -101,7 +101,24 @@ export function seasonBook(garden: Garden, weather: Weather, until: Day): Season
   };
 }
 
+/** Lots of which all that is on record was over by the day they were last asked for: later seasons tell the same of them. */
+const closed = new WeakMap<Garden, WeakMap<Planting, Lot>>();
+
 function lotOf(book: Book, planting: Planting, until: Day): Lot {
+  const known = closed.get(book.garden) ?? new WeakMap<Planting, Lot>();
+  closed.set(book.garden, known);
+  const isOver =
+    planting.ended !== undefined &&
+    (book.historyOf(planting).at(-1)?.day ?? "") <= until &&
+    (book.pickingsOf(planting).at(-1)?.day ?? "") <= until;
+  const before = isOver ? known.get(planting) : undefined;
+  if (before !== undefined) return before;
+  const lot = readLot(book, planting, until);
+  if (isOver) known.set(planting, lot);
+  return lot;
+}
+
+function readLot(book: Book, planting: Planting, until: Day): Lot {
   const { garden } = book;
   const variety = planting.variety === undefined ? undefined : garden.varieties.get(planting.variety);
   const history = book.historyOf(planting).filter(({ day }) => day <= until);

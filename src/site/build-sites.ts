@@ -165,7 +165,8 @@ async function build(
 
 /** A camera whose clock runs ahead, or a site made as of an earlier day. */
 function withoutLaterPhotos(garden: Garden, today: Day): Garden {
-  return { ...garden, photos: garden.photos.filter(({ day }) => day === undefined || day <= today) };
+  const photos = garden.photos.filter(({ day }) => day === undefined || day <= today);
+  return photos.length === garden.photos.length ? garden : { ...garden, photos };
 }
 
 /** Photo copies are linked from the cache where the disk can, so that a thousand of them cost nothing. */

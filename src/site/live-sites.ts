@@ -22,6 +22,7 @@ import { once } from "./page-data/on-demand.ts";
 import { publicSite } from "./page-data/public-site.ts";
 import type { FieldSite, PublicSite } from "./page-data/shapes.ts";
 import { FIELD_PAGES, PUBLIC_PAGES, templateOf } from "./page-table.ts";
+import { READER, readerScript } from "./phone-page.ts";
 import { publicCaptions } from "./public-captions.ts";
 import { publicGarden } from "./public-garden.ts";
 import { lapseFilms, lapsePictures, lapsesOf } from "./time-lapses.ts";
@@ -178,6 +179,7 @@ function forOneself(garden: Garden, materials: LiveMaterials, looks: LastLooks):
       photoFiles(garden, [photos, comparisons]),
       lapseFiles(lapsesOf(garden, lapses)),
       (file) => onDisk(lapseFilms(lapses).get(file)),
+      (file) => text(file === READER ? readerScript() : undefined),
       (file) => text(file === OUTDOORS ? outdoorsHtml(outdoors(), outdoorsPlace) : undefined),
       (file) =>
         file === OUTDOORS_ALONE ? outdoorsAlone(outdoors(), photos).then((html) => ({ bytes: html })) : undefined,
@@ -187,7 +189,9 @@ function forOneself(garden: Garden, materials: LiveMaterials, looks: LastLooks):
       },
       (file) => {
         const brief = briefs.find(({ name }) => file === `field-lists/${name}.html`);
-        return brief?.fieldList().then((list) => ({ bytes: fieldListPage(list, { outdoors: `../${OUTDOORS}` }) }));
+        return brief
+          ?.fieldList()
+          .then((list) => ({ bytes: fieldListPage(list, { reader: `../${READER}`, outdoors: `../${OUTDOORS}` }) }));
       },
       (file) => {
         const spot = file.startsWith("viewpoints/")

@@ -44,6 +44,17 @@ const OWN_CHANGES: ReadonlySet<ChangeKind> = new Set(["to do", "asked", "overdue
 
 export function publicGarden(garden: Garden): Garden {
   const seen = publicRecords(garden);
+  const open = grown.get(seen) ?? growPublic(garden, seen);
+  grown.set(seen, open);
+  return {
+    ...open,
+    growth: publicGrowth(garden.growth, open.photos),
+  };
+}
+
+const grown = new WeakMap<PublicRecords, Garden>();
+
+function growPublic(garden: Garden, seen: PublicRecords): Garden {
   const { records, photos } = withoutSecrets(seen, namesKeptBack(garden, seen.records));
   const grown = growGarden({ ...records, beds: new Map([...records.beds, [UNSHOWN.id, UNSHOWN]]) }, photos);
   return {
@@ -55,7 +66,6 @@ export function publicGarden(garden: Garden): Garden {
     tasks: [],
     plans: [],
     openPickings: openPickings(garden),
-    growth: publicGrowth(garden.growth, photos),
     changes: new Map(
       [...grown.changes]
         .filter(([bed]) => bed !== UNSHOWN.id)
@@ -91,13 +101,29 @@ interface PublicRecords {
   readonly photos: readonly Photo[];
 }
 
-const made = new WeakMap<Garden, PublicRecords>();
+const made = new WeakMap<Garden["events"], { readonly of: Garden; readonly open: PublicRecords }>();
 
-/** Once for a garden: its hints and its pages both begin with it. */
+/** Once for the records of a garden: its hints, its photo copies and its pages all begin with it. */
 function publicRecords(garden: Garden): PublicRecords {
-  const known = made.get(garden) ?? readPublicRecords(garden);
-  made.set(garden, known);
-  return known;
+  const known = made.get(garden.events);
+  if (known !== undefined && isSame(known.of, garden)) return known.open;
+  const open = readPublicRecords(garden);
+  made.set(garden.events, { of: garden, open });
+  return open;
+}
+
+/** What a garden gets after it was grown, and nothing here is read from. */
+const LATER: ReadonlySet<string> = new Set([
+  "problems",
+  "growth",
+  "photosTakenAt",
+  "spoken",
+] satisfies (keyof Garden)[]);
+
+/** Whether two gardens are the very same in all else. */
+function isSame(a: Garden, b: Garden): boolean {
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]) as ReadonlySet<keyof Garden>;
+  return [...keys].every((key) => LATER.has(key) || a[key] === b[key]);
 }
 
 function readPublicRecords(garden: Garden): PublicRecords {

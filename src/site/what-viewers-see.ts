@@ -213,6 +213,11 @@ export function keptBackAsBefore(garden: Garden, before: Seen | undefined): Gard
   const shown = new Set(before?.open.map(plain));
   const isDoubtful = garden.problems.some(isDoubt);
   const problems: Problem[] = [];
+  let isChanged = false;
+  const keptBack = <T extends { readonly private: boolean }>(record: T): T => {
+    isChanged = true;
+    return { ...record, private: true };
+  };
   const asBefore = <T extends RecordFile>(
     kind: "beds" | "varieties",
     all: ReadonlyMap<string, T>,
@@ -221,9 +226,9 @@ export function keptBackAsBefore(garden: Garden, before: Seen | undefined): Gard
       [...all].map(([id, record]) => {
         const thing = plain(`${KINDS[kind]} ${record.title}`);
         if (record.described || record.private) return [id, record];
-        if (!secret.has(thing)) return [id, isDoubtful && !shown.has(thing) ? { ...record, private: true } : record];
+        if (!secret.has(thing)) return [id, isDoubtful && !shown.has(thing) ? keptBack(record) : record];
         problems.push(goneRecord(KINDS[kind], kind, record));
-        return [id, { ...record, private: true }];
+        return [id, keptBack(record)];
       }),
     );
   const beds = asBefore("beds", garden.beds);
@@ -232,8 +237,10 @@ export function keptBackAsBefore(garden: Garden, before: Seen | undefined): Gard
     if (photo.private || garden.photoSidecars.has(photo.path) || !secret.has(plain(`photo ${photo.path}`)))
       return photo;
     problems.push(gonePhoto(photo));
-    return { ...photo, private: true };
+    return keptBack(photo);
   });
+  // The garden itself, of which much may be worked out already.
+  if (!isChanged) return garden;
   return { ...garden, beds, varieties, photos, problems: [...garden.problems, ...problems] };
 }
 

@@ -34,7 +34,7 @@ export interface Candidates {
 export interface Near {
   readonly at: Uint16Array;
   readonly letters: Int32Array;
-  /** Most bits by which the two may differ in their letters. */
+  /** Most bits by which the two may differ in their letters, wherever the name stands. */
   readonly bits: Int8Array;
   /** Those that are left, by a run's letters: the longer a film, the more of its runs have the letters of an earlier one. */
   readonly left: Map<number, Uint16Array>;
@@ -46,19 +46,51 @@ const REMEMBERED = 20_000;
 /** The last six bits of each consonant of the run at hand: one list for all, because it is read some million times. */
 export const letterCodes = new Uint8Array(MOST_CONSONANTS);
 
+/** What is the same for all films of a garden, whose names sound alike whatever stood where that day. */
+interface EveryFilm extends Omit<Candidates, "names" | "slips"> {
+  /** Which of the names each is, and the slips it allows where it stands. */
+  readonly of: readonly number[];
+  readonly most: Uint8Array;
+}
+
+let last: { readonly names: readonly KnownName[]; readonly every: EveryFilm } | undefined;
+
 export function candidatesOf(names: readonly KnownName[]): Candidates {
-  const rows = names
-    .filter(({ name, sounds }) => sounds.some(({ full }) => full.length >= SHORTEST_WHOLE) && !/\d/.test(name))
-    .flatMap((name) => name.sounds.map((sound) => ({ name, sound, length: sound.consonants.length })))
+  const isSame =
+    last?.names.length === names.length && names.every(({ sounds }, at) => sounds === last?.names[at]?.sounds);
+  const every = isSame && last !== undefined ? last.every : everyFilm(names);
+  last = { names, every };
+  const these = every.of.map((at) => names[at] as KnownName);
+  return {
+    ...every,
+    names: these,
+    slips: Uint8Array.from(these, ({ standing }, at) =>
+      standing === "in the records"
+        ? slipsOf(every.lengths[at] as number, SLIPS_ELSEWHERE)
+        : (every.most[at] as number),
+    ),
+  };
+}
+
+function slipsOf(length: number, share: number): number {
+  return length < FEW ? 0 : Math.round(length * share);
+}
+
+function everyFilm(known: readonly KnownName[]): EveryFilm {
+  const rows = [...known.entries()]
+    .filter(([, { name, sounds }]) => sounds.some(({ full }) => full.length >= SHORTEST_WHOLE) && !/\d/.test(name))
+    .flatMap(([of, { sounds }]) => sounds.map((sound) => ({ of, sound, length: sound.consonants.length })))
     .filter(({ length }) => length <= MOST_CONSONANTS)
     .sort((a, b) => a.length - b.length);
-  const slips = rows.map(({ length, name }) =>
-    length < FEW ? 0 : Math.round(length * (name.standing === "in the records" ? SLIPS_ELSEWHERE : SLIPS)),
-  );
+  const most = rows.map(({ length }) => slipsOf(length, SLIPS));
   const whole = new Map<string, number[]>();
-  const add = (key: string, at: number) => whole.set(key, [...(whole.get(key) ?? []), at]);
+  const add = (key: string, at: number) => {
+    const same = whole.get(key);
+    if (same === undefined) whole.set(key, [at]);
+    else same.push(at);
+  };
   rows.forEach(({ sound, length }, at) => {
-    if (slips[at] !== 0) return;
+    if (most[at] !== 0) return;
     add(sound.consonants, at);
     add(boneKey(withoutVowels(sound.full), length), at);
   });
@@ -72,19 +104,19 @@ export function candidatesOf(names: readonly KnownName[]): Candidates {
   const letters = rows.map(({ sound }) => unary(sound.consonants));
   const near = Array.from({ length: MOST_CONSONANTS + 1 }, (_, run): Near => {
     const apart = (at: number) => Math.abs((rows[at]?.length ?? 0) - run);
-    const at = Uint16Array.from([...rows.keys()].filter((one) => slips[one] !== 0 && apart(one) <= (slips[one] ?? 0)));
+    const at = Uint16Array.from([...rows.keys()].filter((one) => most[one] !== 0 && apart(one) <= (most[one] ?? 0)));
     return {
       at,
       letters: Int32Array.from(at, (one) => letters[one] as number),
-      bits: Int8Array.from(at, (one) => 2 * (slips[one] as number) - apart(one)),
+      bits: Int8Array.from(at, (one) => 2 * (most[one] as number) - apart(one)),
       left: new Map(),
     };
   });
   return {
-    names: rows.map(({ name }) => name),
+    of: rows.map(({ of }) => of),
+    most: Uint8Array.from(most),
     sounds: rows.map(({ sound }) => sound),
     weights: Float64Array.from(rows, ({ sound }) => soundWeight(sound.full)),
-    slips: Uint8Array.from(slips),
     masks,
     lengths: Uint8Array.from(rows, ({ length }) => length),
     beats: Uint8Array.from(rows, ({ sound }) => syllables(sound.full)),

@@ -1,7 +1,8 @@
 /** The garden as it was on the day of the film: what stood in which bed, what had lately ended there, what waited to go out. */
 import { addDays } from "../calendar.ts";
+import { bookOf } from "../garden/index.ts";
 import type { Bed, BedState, Day, Episode, Garden, Planting } from "../model.ts";
-import { living, state } from "../timeline/index.ts";
+import { changes, foldChanges, living } from "../timeline/index.ts";
 
 export interface BedThatDay {
   readonly bed: Bed;
@@ -35,10 +36,11 @@ export function filmingDay(garden: Garden, episode: Episode): FilmingDay {
   const beds = new Map<string, BedThatDay>();
   const growing = new Map<string, string[]>();
   for (const bed of garden.beds.values()) {
-    const then = state(garden, bed.id, day);
+    const then = bookOf(garden).stateOf(bed.id, day);
     const alive = living(then);
     const ended = then.plantings.filter((lot) => lot.ended !== undefined && lot.ended >= since);
-    const later = state(garden, bed.id, addDays(day, SPOKEN_OF_BEFORE));
+    const soon = addDays(day, SPOKEN_OF_BEFORE);
+    const later = foldChanges(then, changes(garden, bed.id, day, soon), soon);
     const coming = later.plantings.filter((lot) => lot.since > day);
     beds.set(bed.id, { bed, state: then, living: alive, ended, coming });
     for (const variety of new Set(alive.map((lot) => lot.variety))) {

@@ -252,9 +252,16 @@ function bedsByVariety({ beds }: FilmingDay): ReadonlyMap<string, ReadonlySet<st
   return found;
 }
 
+const none: ReadonlySet<string> = new Set();
+/** Thousands of varieties are of a few crops. */
+const wordsOfCrops = new WeakMap<Crop, ReadonlySet<string>>();
+
 function cropWords({ garden }: FilmingDay, variety: Variety): ReadonlySet<string> {
   const crop = cropOf(garden, variety);
-  return new Set(crop === undefined ? [] : lastWords(crop));
+  if (crop === undefined) return none;
+  const words = wordsOfCrops.get(crop) ?? new Set(lastWords(crop));
+  wordsOfCrops.set(crop, words);
+  return words;
 }
 
 function lastWords({ name, plural, alsoCalled }: Crop): readonly string[] {

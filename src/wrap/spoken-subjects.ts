@@ -1,6 +1,6 @@
 /** What a number in the speech is about: the plants named beside it, as they stood that day at the bed the film is at. */
 import { cropOf } from "../crop-of.ts";
-import type { Planting } from "../model.ts";
+import type { Garden, Planting } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { plainWord } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
@@ -91,19 +91,37 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   return found.sort((a, b) => a.from - b.from);
 }
 
+interface LongTitle {
+  readonly words: readonly string[];
+  readonly variety: string;
+}
+
+const titles = new WeakMap<Garden["varieties"], ReadonlyMap<string, readonly LongTitle[]>>();
+
+/** Titles of two words and more by their first, made once for all films of a garden. */
+function longTitles(varieties: Garden["varieties"]): ReadonlyMap<string, readonly LongTitle[]> {
+  const known = titles.get(varieties);
+  if (known !== undefined) return known;
+  const byFirst = new Map<string, LongTitle[]>();
+  for (const { id, title } of varieties.values()) {
+    const words = title.split(/[\s-]+/).map(plainWord);
+    const [first] = words;
+    if (first === undefined || words.length < 2) continue;
+    const same = byFirst.get(first);
+    if (same === undefined) byFirst.set(first, [{ words, variety: id }]);
+    else same.push({ words, variety: id });
+  }
+  titles.set(varieties, byFirst);
+  return byFirst;
+}
+
 /** Names of two words and more that are written like ordinary ones, where the plants stand that they are of: "red creole". */
 function writtenSmall(
   { day, speech: { words } }: FilmHeard,
   taken: ReadonlySet<number>,
   bedAt: (word: number) => string | undefined,
 ): readonly { readonly from: number; readonly to: number; readonly variety: string }[] {
-  const byFirst = new Map<string, { readonly words: readonly string[]; readonly variety: string }[]>();
-  for (const { id, title } of day.garden.varieties.values()) {
-    const parts = title.split(/[\s-]+/).map(plainWord);
-    const [first] = parts;
-    if (first !== undefined && parts.length > 1)
-      byFirst.set(first, [...(byFirst.get(first) ?? []), { words: parts, variety: id }]);
-  }
+  const byFirst = longTitles(day.garden.varieties);
   return words.flatMap(({ plain }, from) => {
     const found = byFirst.get(plain)?.find((one) => one.words.every((word, at) => words[from + at]?.plain === word));
     if (found === undefined) return [];

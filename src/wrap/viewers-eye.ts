@@ -13,7 +13,16 @@ export interface ViewersEye {
   readonly text: (text: string) => boolean;
 }
 
+const made = new WeakMap<Garden, ViewersEye>();
+
+/** Opened once for a garden: each of its films looks through it. */
 export function viewersEye(garden: Garden): ViewersEye {
+  const eye = made.get(garden) ?? openEye(garden);
+  made.set(garden, eye);
+  return eye;
+}
+
+function openEye(garden: Garden): ViewersEye {
   const { settings, sites, beds, varieties, gear } = garden;
   const isOpen = (record: RecordFile | undefined) =>
     settings.private !== true &&

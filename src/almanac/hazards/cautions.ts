@@ -113,11 +113,23 @@ function workLines({ news, bed, garden }: Shown): readonly Sentence[] {
 
 /** "Weeded Pickles" with its bed's name left out, as it is written in the garden's records. */
 function withoutBeds({ text }: Event, beds: Shown["garden"]["beds"]): string {
-  return [...beds.values()]
-    .flatMap(({ title, alsoCalled }) => [title, ...alsoCalled])
-    .filter((name) => /^\p{Lu}/u.test(name) && text.includes(name))
-    .toSorted((a, b) => b.length - a.length)
+  return namesOf(beds)
+    .filter((name) => text.includes(name))
     .reduce((words, name) => words.replaceAll(name, " "), text);
+}
+
+const names = new WeakMap<Shown["garden"]["beds"], readonly string[]>();
+
+/** Names of beds with a capital letter, the longest first. */
+function namesOf(beds: Shown["garden"]["beds"]): readonly string[] {
+  const known = names.get(beds);
+  if (known !== undefined) return known;
+  const found = [...beds.values()]
+    .flatMap(({ title, alsoCalled }) => [title, ...alsoCalled])
+    .filter((name) => /^\p{Lu}/u.test(name))
+    .toSorted((a, b) => b.length - a.length);
+  names.set(beds, found);
+  return found;
 }
 
 /** Animals that are kept; a wild rabbit, or one that ate the lettuces, is nobody's pet. */

@@ -5,7 +5,7 @@ import { isNewToGarden } from "../../garden/index.ts";
 import { sentencesOf } from "../../language/index.ts";
 import type { PlantIds, Variety } from "../../model.ts";
 import { pickedSize } from "../../picked.ts";
-import { withoutBeds } from "./own-lines.ts";
+import { type OwnLine, withoutBeds } from "./own-lines.ts";
 import { isRemark } from "./remarks.ts";
 import { harvests, ofCrop, type Telling } from "./telling.ts";
 import { type Part, part, type Thread, type Told } from "./thread.ts";
@@ -101,14 +101,15 @@ export function newThreads(telling: Telling): readonly Thread[] {
       !hidden && variety !== undefined && day >= from ? [variety] : [],
     ),
   );
+  const isFirst = firstsOf(telling);
   return [...ids]
-    .filter((id) => book.garden.varieties.get(id)?.private !== true && isFirst(id, telling))
+    .filter((id) => book.garden.varieties.get(id)?.private !== true && isFirst(id))
     .flatMap((id): Thread[] => {
       const variety = book.garden.varieties.get(id);
       const of = { variety: id };
       const gave = amount(of, telling);
       const said = words(of, telling);
-      const [first] = book.events.filter((event) => event.variety === id);
+      const first = book.events.find((event) => event.variety === id);
       if (variety === undefined || first === undefined || gave.length + said.length === 0) return [];
       const size = pickedSize(telling.picked(from, to, (one) => one.variety === id).sum);
       return [
@@ -130,39 +131,48 @@ export function newThreads(telling: Telling): readonly Thread[] {
 }
 
 /** By the book, or in the person's own words where the book knows of no beginning. */
-function isFirst(id: string, telling: Telling): boolean {
-  const { now, material } = telling;
-  const { book, from, to } = material;
-  const variety = book.garden.varieties.get(id);
-  if (variety === undefined || mayHaveGrown(variety, telling)) return false;
-  if (isNewToGarden(book.garden, id, to)) return true;
-  if (book.garden.events.some((event) => event.variety === id && event.day < from)) return false;
-  return now.some(({ text, event }) => (event?.variety === id || names(text, variety)) && never.test(text));
-}
-
-/** Something of its kind grew where it stands now, and no line says which it was. */
-function mayHaveGrown(variety: Variety, { lines, material: { book, from } }: Telling): boolean {
-  const { crops } = book.garden;
-  const beds = new Set(book.lotsOf(variety.id).map(({ planting }) => planting.bed));
-  const family = crops.get(variety.crop ?? "")?.family;
-  return lines.some(
-    ({ day, event, crops: named, bed }) =>
-      day < from &&
-      event?.variety === undefined &&
-      event?.kind !== "plan" &&
-      bed !== undefined &&
-      beds.has(bed) &&
-      [...named].some((crop) => crops.get(crop)?.family === family),
+function firstsOf({ lines, now, material: { book, from, to } }: Telling): (id: string) => boolean {
+  const { garden } = book;
+  const before = new Set(garden.events.flatMap(({ variety, day }) => (day < from ? (variety ?? []) : [])));
+  const saidFirst = now.filter(({ text }) => never.test(text));
+  const nameless = Map.groupBy(
+    lines.filter(({ day, event }) => day < from && event?.variety === undefined && event?.kind !== "plan"),
+    ({ bed }) => bed,
   );
+  /** Something of its kind grew where it stands now, and no line says which it was. */
+  const mayHaveGrown = ({ id, crop }: Variety) => {
+    const { crops } = garden;
+    const family = crops.get(crop ?? "")?.family;
+    const beds = new Set(book.lotsOf(id).map(({ planting }) => planting.bed));
+    return [...beds].some((bed) =>
+      nameless.get(bed)?.some(({ crops: named }) => [...named].some((one) => crops.get(one)?.family === family)),
+    );
+  };
+  return (id) => {
+    const variety = garden.varieties.get(id);
+    if (variety === undefined) return false;
+    const isNew =
+      isNewToGarden(garden, id, to) ||
+      (!before.has(id) && saidFirst.some((line) => line.event?.variety === id || names(line, variety)));
+    return isNew && !mayHaveGrown(variety);
+  };
 }
 
 /** A line of its own, short enough to be said whole. */
-function isAbout(text: string, variety: Variety): boolean {
-  return names(text, variety) && !never.test(text) && fits(text, cardLimits.why);
+function isAbout(line: OwnLine, variety: Variety): boolean {
+  return names(line, variety) && !never.test(line.text) && fits(line.text, cardLimits.why);
 }
 
-function names(text: string, { title }: Variety): boolean {
-  return ` ${text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ")} `.includes(` ${title.toLowerCase()} `);
+/** Each line is held against every variety of its year. */
+const plain = new WeakMap<OwnLine, string>();
+
+function names(line: OwnLine, { title }: Variety): boolean {
+  let words = plain.get(line);
+  if (words === undefined) {
+    words = ` ${line.text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ")} `;
+    plain.set(line, words);
+  }
+  return words.includes(` ${title.toLowerCase()} `);
 }
 
 function firstOfCrop(id: string, { material: { book, from } }: Telling): boolean {
@@ -182,7 +192,7 @@ function words(of: PlantIds, { now, material: { book, to } }: Telling): readonly
   const variety = garden.varieties.get(of.variety ?? "");
   return now.flatMap((line) => {
     const { event, text: written } = line;
-    if (event === undefined && variety !== undefined && line.crops.size < 2 && isAbout(written, variety))
+    if (event === undefined && variety !== undefined && line.crops.size < 2 && isAbout(line, variety))
       return [part<Told>({ is: "own words", text: withoutBeds(written, garden) }, [line], to, line.asks)];
     const same =
       event !== undefined &&

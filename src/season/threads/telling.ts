@@ -42,6 +42,14 @@ export function telling(material: Material, forViewers: boolean): Telling {
       return { event, of: { ...of, crop: cropOf(garden, of)?.id }, harvest: credited?.harvest ?? event };
     });
   const open = garden.openPickings ?? openPickings(garden);
+  /** By stretch of days: each crop and variety is asked for in the same two. */
+  const within = new Map<string, typeof all>();
+  const allWithin = (first: Day, end: Day) => {
+    const key = `${first} ${end}`;
+    const known = within.get(key) ?? all.filter(({ event: { day } }) => day >= first && day <= end);
+    within.set(key, known);
+    return known;
+  };
   return {
     material,
     before:
@@ -51,7 +59,7 @@ export function telling(material: Material, forViewers: boolean): Telling {
     lines,
     now: lines.filter(({ day }) => day >= from && day <= to),
     picked(first, end, which = () => true) {
-      const found = all.filter(({ event: { day }, of }) => day >= first && day <= end && which(of));
+      const found = allWithin(first, end).filter(({ of }) => which(of));
       const sum = pickedInAll(found.map(({ event: { day }, harvest }) => ({ day, harvest })));
       return {
         sum,

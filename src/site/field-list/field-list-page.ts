@@ -1,20 +1,21 @@
 /**
- * The field list as one page for a phone in a garden: everything inside it, one script and one style allowed by their
- * hashes, no request to anywhere. Private, like the brief it is made from.
+ * The field list as one page for a phone in a garden: everything inside it but, in the site, what reads a line; no request to
+ * anywhere else. Private, like the brief it is made from.
  */
-import { createHash } from "node:crypto";
 import type { Sentence } from "../../language/index.ts";
 import { coverHtml } from "../cards-page.ts";
 import { carriedFonts } from "../carried-fonts.ts";
 import { escapeHtml } from "../escape-html.ts";
+import { phonePage } from "../phone-page.ts";
 import type { CardLine, FieldList, FieldShot, FieldStop } from "./field-list-data.ts";
 import { fieldListStyle } from "./field-list-style.ts";
 import type { ListData } from "./phone/shapes.ts";
-import { phoneScript } from "./phone-script.ts";
 
 export interface FieldListPageOptions {
   /** Address of the worker that keeps the private pages offline; a list that is a file of its own has none. */
   readonly worker?: string | undefined;
+  /** Address of what reads a line; a list that is a file of its own carries it. */
+  readonly reader?: string | undefined;
   /** Address of the same list as a file of its own. */
   readonly file?: string | undefined;
   /** Address of the page to write outdoors. */
@@ -23,33 +24,19 @@ export interface FieldListPageOptions {
 
 /** A whole HTML document. */
 export function fieldListPage(list: FieldList, options: FieldListPageOptions = {}): string {
-  const style = `${carriedFonts("Field list")}${fieldListStyle}`;
-  const script = phoneScript();
-  const policy = [
-    "default-src 'none'",
-    `script-src ${hashOf(script)}`,
-    `style-src ${hashOf(style)}`,
-    "font-src data:",
-    "img-src data:",
-    ...(options.worker === undefined ? [] : ["worker-src 'self'"]),
-    "base-uri 'none'",
-    "form-action 'none'",
-  ].join("; ");
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover">
-<title>Private · Field list · ${escapeHtml(list.title)}</title>
-<meta name="robots" content="noindex, nofollow">
-<meta name="referrer" content="no-referrer">
-<meta name="color-scheme" content="light dark">
-<meta name="format-detection" content="telephone=no">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<style>${style}</style>
-</head>
-<body>
-<header>
+  return phonePage({
+    title: `Field list · ${list.title}`,
+    style: `${carriedFonts("Field list")}${fieldListStyle}`,
+    script: "list",
+    reader: options.reader,
+    data: { id: "list", value: dataOf(list, options.worker) },
+    mayAsk: ["img-src data:", ...(options.worker === undefined ? [] : ["worker-src 'self'"])],
+    body: bodyOf(list, options),
+  });
+}
+
+function bodyOf(list: FieldList, options: FieldListPageOptions): string {
+  return `<header>
 <div class="mark"><strong>Private</strong> <h1>${escapeHtml(list.title)}</h1> <span id="offline" role="status"></span></div>
 <div class="clock">
 <button type="button" id="start">Start the clock</button>
@@ -85,12 +72,7 @@ ${stopsSheet(list, options)}
 </dialog>
 <svg class="unseen" aria-hidden="true"><defs>
 <symbol id="box" viewBox="0 0 32 32"><rect class="frame" x="2" y="2" width="28" height="28" rx="2"/><path class="filmed" d="M8 17l6 6 11-14"/><path class="retake" d="M24 12a9 9 0 1 0 1 7M25 5v8h-8"/><path class="skipped" d="M8 16h16"/></symbol>
-</defs></svg>
-<script type="application/json" id="list">${json(dataOf(list, options.worker))}</script>
-<script type="module">${script}</script>
-</body>
-</html>
-`;
+</defs></svg>`;
 }
 
 function stopHtml(stop: FieldStop): string {
@@ -255,13 +237,4 @@ function dataOf(list: FieldList, worker: string | undefined): ListData {
     ...(worker === undefined ? {} : { worker }),
     ...(list.reads === undefined ? {} : { reads: list.reads }),
   };
-}
-
-/** JSON that can stand in a script element: nothing in it ends the element. */
-function json(data: ListData): string {
-  return JSON.stringify(data).replaceAll("<", "\\u003c");
-}
-
-function hashOf(content: string): string {
-  return `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
 }

@@ -1,13 +1,5 @@
-/** The scripts that run on the phone, made from phone/ when the tool is built (scripts/build/phone-scripts.ts). */
+/** The worker that runs on the phone, made from phone/ when the tool is built (scripts/build/phone-scripts.ts). */
 import { preparedText } from "../../store/index.ts";
-
-let script: string | undefined;
-
-/** One module script. */
-export function phoneScript(): string {
-  script ??= preparedText("phone/list.js");
-  return script;
-}
 
 /** The worker that keeps `pages`: path in the site to SHA-256 in base64. */
 export function offlineWorker(pages: Readonly<Record<string, string>>, version: string): string {

@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { READER, readerScript } from "../phone-page.ts";
 import type { FieldList } from "./field-list-data.ts";
 import { fieldListPage } from "./field-list-page.ts";
 import { offlineWorker } from "./phone-script.ts";
@@ -21,11 +22,13 @@ export async function placeFieldLists(siteDir: string, lists: readonly FieldList
     await writeFile(path.join(folder, file), fieldListPage(list));
     const page = fieldListPage(list, {
       worker: `../${WORKER}`,
+      reader: `../${READER}`,
       file: encodeURIComponent(file),
       outdoors: "../outdoors/write.html",
     });
     await writeFile(path.join(folder, `${list.tour}.html`), page);
   }
+  await writeFile(path.join(siteDir, READER), readerScript());
   const pages = await pagesToKeep(siteDir);
   const version = createHash("sha256").update(JSON.stringify(pages)).digest("hex").slice(0, 16);
   await writeFile(path.join(siteDir, WORKER), offlineWorker(pages, version));
@@ -50,5 +53,7 @@ async function pagesToKeep(siteDir: string): Promise<Readonly<Record<string, str
 }
 
 function isForFilming(file: string): boolean {
-  return [`${FOLDER}/`, "outdoors/", "briefs/", "viewpoints/", "_astro/"].some((folder) => file.startsWith(folder));
+  return [READER, `${FOLDER}/`, "outdoors/", "briefs/", "viewpoints/", "_astro/"].some((folder) =>
+    file.startsWith(folder),
+  );
 }

@@ -1,12 +1,11 @@
 /**
  * The page to write outdoors: one line at a time and photos, kept on the phone until they are at home. Everything inside it but
- * the photos to match, one script and one style allowed by their hashes. Private, as the garden's names are.
+ * the photos to match and, in the site, what reads a line. Private, as the garden's names are.
  */
-import { createHash } from "node:crypto";
-import { preparedText } from "../../store/index.ts";
 import { carriedFonts } from "../carried-fonts.ts";
 import { escapeHtml } from "../escape-html.ts";
 import { fieldListStyle } from "../field-list/field-list-style.ts";
+import { phonePage } from "../phone-page.ts";
 import type { OutdoorsPage } from "./outdoors-data.ts";
 import { outdoorsStyle } from "./outdoors-style.ts";
 import type { BedToTap, OutdoorsData } from "./phone/shapes.ts";
@@ -14,6 +13,8 @@ import type { BedToTap, OutdoorsData } from "./phone/shapes.ts";
 export interface OutdoorsPlace {
   /** Address of the worker that keeps the private pages. */
   readonly worker?: string | undefined;
+  /** Address of what reads a line. */
+  readonly reader: string;
   /** Address of the same page as a file of its own. */
   readonly file?: string | undefined;
 }
@@ -23,35 +24,26 @@ const FIRST_BEDS = 6;
 
 /** A whole HTML document. Without a place it is a file of its own, which asks for nothing. */
 export function outdoorsHtml(page: OutdoorsPage, place?: OutdoorsPlace): string {
-  const style = `${carriedFonts("Field list")}${fieldListStyle}${outdoorsStyle}`;
-  const script = preparedText("phone/outdoors.js");
   const own = place === undefined ? "" : " 'self'";
-  const policy = [
-    "default-src 'none'",
-    `script-src ${hashOf(script)}`,
-    `style-src ${hashOf(style)}`,
-    "font-src data:",
-    `img-src data:${own}`,
-    ...(place === undefined ? [] : ["connect-src 'self'"]),
-    ...(place?.worker === undefined ? [] : ["worker-src 'self'"]),
-    "base-uri 'none'",
-    "form-action 'none'",
-  ].join("; ");
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover, interactive-widget=resizes-content">
-<title>Private · Write outdoors · ${escapeHtml(page.garden)}</title>
-<meta name="robots" content="noindex, nofollow">
-<meta name="referrer" content="no-referrer">
-<meta name="color-scheme" content="light dark">
-<meta name="format-detection" content="telephone=no">
-<meta http-equiv="Content-Security-Policy" content="${policy}">
-<style>${style}</style>
-</head>
-<body class="outdoors">
-<header>
+  return phonePage({
+    title: `Write outdoors · ${page.garden}`,
+    style: `${carriedFonts("Field list")}${fieldListStyle}${outdoorsStyle}`,
+    script: "outdoors",
+    reader: place?.reader,
+    data: { id: "outdoors", value: dataOf(page, place) },
+    mayAsk: [
+      `img-src data:${own}`,
+      ...(place === undefined ? [] : ["connect-src 'self'"]),
+      ...(place?.worker === undefined ? [] : ["worker-src 'self'"]),
+    ],
+    window: "interactive-widget=resizes-content",
+    name: "outdoors",
+    body: bodyOf(page, place),
+  });
+}
+
+function bodyOf(page: OutdoorsPage, place: OutdoorsPlace | undefined): string {
+  return `<header>
 <div class="mark"><strong>Private</strong> <h1>Write outdoors</h1> <span id="offline" role="status"></span></div>
 </header>
 <main>
@@ -79,12 +71,7 @@ ${page.beds.length > FIRST_BEDS ? `<div id="more-beds" class="chips" role="group
 </nav>
 <p id="said" class="unseen" role="status"></p>
 ${photoSheet()}
-${homeSheet(place)}
-<script type="application/json" id="outdoors">${json(dataOf(page, place))}</script>
-<script type="module">${script}</script>
-</body>
-</html>
-`;
+${homeSheet(place)}`;
 }
 
 function bedTaps(beds: readonly BedToTap[]): string {
@@ -149,13 +136,4 @@ function dataOf(
     }),
     ...(place?.worker !== undefined && { worker: place.worker }),
   };
-}
-
-/** JSON that can stand in a script element: nothing in it ends the element. */
-function json(data: OutdoorsData): string {
-  return JSON.stringify(data).replaceAll("<", "\\u003c");
-}
-
-function hashOf(content: string): string {
-  return `'sha256-${createHash("sha256").update(content).digest("base64")}'`;
 }

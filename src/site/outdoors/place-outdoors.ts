@@ -3,6 +3,7 @@ import { mkdir, writeFile } from "node:fs/promises";
 import path from "node:path";
 import type { PublishedPhoto } from "../../photos/index.ts";
 import { fieldPictures } from "../field-list/field-pictures.ts";
+import { READER } from "../phone-page.ts";
 import type { OutdoorsPage, SpotOfPage } from "./outdoors-data.ts";
 import { outdoorsHtml } from "./outdoors-page.ts";
 
@@ -13,7 +14,7 @@ const FILE = "write-file.html";
 export const OUTDOORS = `${FOLDER}/write.html`;
 export const OUTDOORS_ALONE = `${FOLDER}/${FILE}`;
 /** What the page says of its place. */
-export const outdoorsPlace = { file: FILE } as const;
+export const outdoorsPlace = { file: FILE, reader: `../${READER}` } as const;
 
 export async function placeOutdoors(
   siteDir: string,

@@ -2,6 +2,7 @@
 import { cropOf } from "../../crop-of.ts";
 import { cropName } from "../../language/index.ts";
 import type { Episode } from "../../model.ts";
+import { compare } from "../../order.ts";
 import { type FilmTold, filmTold } from "../../wrap/index.ts";
 import type { FilmTexts } from "../public-captions.ts";
 import type { EpisodeWrapShown, FilmMoment, TranscriptPart } from "./film-shapes.ts";
@@ -21,14 +22,22 @@ export interface EpisodeWrap {
 
 /** Give it the view of the public garden, and only the captions that viewers may read. */
 export function episodeWraps(view: View, { captions, glossary }: FilmTexts): EpisodeWraps {
-  const wraps = new Map<string, EpisodeWrap>();
-  for (const [id, file] of captions) {
+  const films = [...captions].flatMap(([id, file]) => {
     const episode = view.garden.episodes.get(id);
-    if (episode === undefined) continue;
-    const wrap = filmTold({ garden: view.garden, episode, captions: file, glossary });
-    if (wrap.transcript.length > 0) wraps.set(id, shownOf(view, episode, wrap));
-  }
-  return wraps;
+    return episode === undefined ? [] : [{ episode, file }];
+  });
+  // In order of day, so that the beds of one filming day go on from those of the one before.
+  const told = new Map(
+    films
+      .toSorted((a, b) => compare(a.episode.day, b.episode.day))
+      .map(({ episode, file }) => [episode.id, filmTold({ garden: view.garden, episode, captions: file, glossary })]),
+  );
+  return new Map(
+    films.flatMap(({ episode }) => {
+      const wrap = told.get(episode.id);
+      return wrap === undefined || wrap.transcript.length === 0 ? [] : [[episode.id, shownOf(view, episode, wrap)]];
+    }),
+  );
 }
 
 function shownOf(view: View, episode: Episode, wrap: FilmTold): EpisodeWrap {
