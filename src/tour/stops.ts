@@ -1,7 +1,7 @@
 /** The planned stops in full: where to stand, what to show and say, the names, what changed, what to film. */
 
 import { cautionsFor } from "../almanac/index.ts";
-import { changeSentence, disclosureLines, theBed } from "../language/index.ts";
+import { changeSentence, disclosureLines, theBed, withWordsOnce } from "../language/index.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
@@ -91,15 +91,13 @@ function tellStop(
     gear: gear.map(gearRow),
     facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
     // That a shrub went into another year is the calendar's doing and no news.
-    changes: here.changes
-      .filter(({ told }) => told?.is !== "next year")
-      .map((change) => ({
-        text: changeSentence(change, here.index.garden),
-        sources: [change.note],
-        private: change.private,
-        kind: change.kind,
-        day: change.day,
-      })),
+    changes: withWordsOnce(here.changes.filter(({ told }) => told?.is !== "next year")).map((change) => ({
+      text: changeSentence(change, here.index.garden),
+      sources: [change.note],
+      private: change.private,
+      kind: change.kind,
+      day: change.day,
+    })),
     finishedSince: [
       ...endedSentences(here).map(({ sentence }) => sentence),
       ...lostSentences(here).map(({ sentence }) => sentence),
