@@ -6,7 +6,7 @@
 import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
 import { takeBedWithin } from "../new-beds.ts";
-import type { LineContext, NoteLine } from "../note-line.ts";
+import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
@@ -19,6 +19,7 @@ import { saysMoreThanItTells } from "./open-lines.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import packed from "./opinion.weights.json" with { type: "json" };
 import { unpackedOpinion } from "./packed-opinion.ts";
+import { promisedTo } from "./promised-to.ts";
 
 export interface ReadingContext extends LineContext {
   /** "7/20" is the 20th of July. */
@@ -92,6 +93,17 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     beds: context.beds,
     southern: context.southern === true,
   };
+  const promised = standing.prose ? undefined : promisedTo(line.text);
+  if (promised !== undefined) {
+    const ways = [`promised: ${promised.what}`, `to do: ${promised.what}`].slice(0, promised.isToViewers ? 1 : 2);
+    const offers = ways.flatMap((text) => {
+      const events = readNoteLine({ ...line, text }, context)?.events ?? [];
+      return events.length === 0 ? [] : (offerOf(events, line, context) ?? []);
+    });
+    const [only] = offers;
+    if (promised.isToViewers && only !== undefined) return made("facts", only.events, []);
+    if (offers.length > 0) return made("question", [], offers);
+  }
   const mark = names.mark();
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
