@@ -149,7 +149,8 @@ export function frame(
     const loose =
       kind === "did" || kind === "put up" || kind === "took down" ? {} : amountFacts(kind, amounts.slice(0, 1));
     // "mum froze 2 kg of them": what was put up is told in the words themselves.
-    if (kind === "preserved") Object.assign(loose, { what: textOf(context.words, clause.from, clause.end) });
+    if (kind === "preserved" && !namesGear(clause, context.words))
+      Object.assign(loose, { what: textOf(context.words, clause.from, clause.end) });
     return { facts: [{ kind, ...shared, ...loose }], borrowed: false, used };
   }
   const given = borrowed ? new Map<PlantMention, AmountMention[]>() : shareOut(plants, amounts, context.words);

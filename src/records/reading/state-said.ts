@@ -39,6 +39,6 @@ function behindName(words: readonly Word[], plant: PlantMention, from: number, e
   const first = /^(?:the|my|our|all)$/.test(words[from]?.lower ?? "") ? from + 1 : from;
   if (plant.from !== first) return from;
   const next = /^(?:is|are|[:–—-])$/.test(words[plant.end]?.lower ?? "") ? plant.end + 1 : plant.end;
-  const isWord = words[next]?.kind === "word" && next < end;
-  return isWord ? next : from;
+  const isSaid = words[next]?.kind === "word" && next < end && words[next]?.lower !== "not";
+  return isSaid ? next : from;
 }
