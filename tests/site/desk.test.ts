@@ -83,8 +83,9 @@ describe("the desk", () => {
   });
 
   it("leaves open what is needed first, and folds away hints and older questions", async () => {
-    const lines = [1, 2, 3, 4].map((n) => `- lifted the leeks, row ${n}, some`).join("\n");
-    const { questions, problems } = await deskOf({}, today, { "notes/2026-07-14.md": `${lines}\n` });
+    const lines = "- lifted the leeks\n".repeat(4);
+    const note = { "notes/2026-07-14.md": `---\nbed: Long Bed\n---\n\n${lines}` };
+    const { questions, problems } = await deskOf({}, today, note);
     expect([questions.asked.length, questions.open, questions.laterSaid]).toEqual([6, 2, "Four more"]);
     expect(problems.open).toBeLessThan(problems.lines.length);
     expect(problems.lines.slice(problems.open).every(({ severity }) => /hint/i.test(severity))).toBe(true);

@@ -293,7 +293,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
     const word = words[noun];
     if (word === undefined || word.kind !== "word") break;
     if (/^(?:cells?|modules|plugs)$/.test(word.lower)) return mention("count", at, noun + 1, value, count);
-    if (vessels.has(word.lower)) return mention("vessel", at, noun + 1, value, { ...count, noun: word.lower });
+    if (vessels.has(word.lower) && (word.lower !== "mess" || words[noun + 1]?.lower === "of"))
+      return mention("vessel", at, noun + 1, value, { ...count, noun: word.lower });
     const unit = pickUnitCalled(word.lower);
     if (unit !== undefined && noun > end) return piecesOrVessel(words, at, unit, value, noun + 1, count);
     if (!sizes.test(word.lower)) break;
