@@ -84,7 +84,7 @@ describe("the desk", () => {
 
   it("leaves open what is needed first, and folds away hints and older questions", async () => {
     const lines = "- lifted the leeks\n".repeat(4);
-    const note = { "notes/2026-07-14.md": `---\nbed: Long Bed\n---\n\n${lines}` };
+    const note = { "notes/2026-07-02.md": `---\nbed: Long Bed\n---\n\n${lines}` };
     const { questions, problems } = await deskOf({}, today, note);
     expect([questions.asked.length, questions.open, questions.laterSaid]).toEqual([6, 2, "Four more"]);
     expect(problems.open).toBeLessThan(problems.lines.length);
