@@ -17,6 +17,8 @@ export interface IngestCommandOptions {
 export async function ingest(loaded: Loaded, options: IngestCommandOptions, effects: Effects): Promise<number> {
   const { garden, recordsDir, report } = loaded;
   const from = path.resolve(effects.cwd, options.folder);
+  if (from === path.resolve(recordsDir))
+    throw new CommandError("That folder is the garden itself. Give the folder or the card your new photos are on.");
   const summary = await ingestFolder(from, recordsDir, {
     beds: garden.beds,
     timeZone: garden.settings.timeZone,

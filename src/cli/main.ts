@@ -169,6 +169,7 @@ export function commands(effects: Effects, finish: (exitCode: number) => void): 
         from: string,
         options: LoadOptions & Omit<IngestFileOptions & IngestCommandOptions, "file" | "folder">,
       ) => {
+        if (from.trim() === "") throw new CommandError("Say which folder of photos or which file to bring in.");
         const loaded = await loadGarden(options, effects);
         const isFile = (await effects.kindOf(path.resolve(effects.cwd, from))) === "file";
         if (!isFile) refuseForFolder(options);

@@ -189,7 +189,7 @@ function toldLines(told: readonly Told[]): readonly string[] {
     ),
     ...lines(
       told.filter(({ isLoss }) => isLoss !== false),
-      "Not understood, and in no record:",
+      "In no record yet:",
     ),
   ];
 }

@@ -7,3 +7,4 @@ export { type Ending, type Life, lifeOf, type Span } from "./life.ts";
 export { type Maturity, maturityOf, type UsualMaturity, usualMaturityOf } from "./maturity.ts";
 export { pickedOf } from "./picked.ts";
 export { type Plants, plantsOf } from "./plants.ts";
+export { type WhoseName, whoseName } from "./whose-name.ts";

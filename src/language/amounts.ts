@@ -7,6 +7,7 @@ import {
   fahrenheitOf,
   gramsPerOunce,
   gramsPerPound,
+  litresPerUsBushel,
   litresPerUsPint,
   litresPerUsQuart,
   metresPerFoot,
@@ -18,6 +19,8 @@ import {
 } from "../measures.ts";
 import type { GardenSettings } from "../model.ts";
 import { digits, sayPlural } from "./numbers.ts";
+
+const litresPerUsPeck = litresPerUsBushel / 4;
 
 export type Units = GardenSettings["units"];
 
@@ -35,8 +38,10 @@ export function sayWeight(grams: number, units: Units): string {
   return `${digits(rounded(grams / 1000, grams < 10_000 ? 2 : 1))} kg`;
 }
 
-/** "500 ml", "1 litre", "2.5 litres"; in US units "3 pints", "2 quarts". */
+/** "500 ml", "1 litre", "2.5 litres"; in US units "3 pints", "2 quarts". What was picked by the peck is told by the peck: nobody pours beans. */
 export function sayVolume(litres: number, { units, language }: Measures): string {
+  const pecks = Math.round(litres / litresPerUsPeck);
+  if (pecks >= 1 && Math.abs(litres / litresPerUsPeck - pecks) < 1e-6) return sayPecks(pecks);
   if (units === "us") {
     const pints = rounded(litres / litresPerUsPint, 1);
     return pints < 4 ? unit(pints, "pint", "pints") : unit(rounded(litres / litresPerUsQuart, 1), "quart", "quarts");
@@ -46,6 +51,11 @@ export function sayVolume(litres: number, { units, language }: Measures): string
   return isAmerican(language)
     ? unit(rounded(litres, 1), "liter", "liters")
     : unit(rounded(litres, 1), "litre", "litres");
+}
+
+function sayPecks(pecks: number): string {
+  if (pecks === 2) return "half a bushel";
+  return pecks % 2 === 0 ? unit(pecks / 4, "bushel", "bushels") : unit(pecks, "peck", "pecks");
 }
 
 /** "42 cm", "1.2 m"; in US units "16.5 inches", "5 feet 6 inches". `cm` is a height, length or distance in centimetres. */

@@ -19,6 +19,7 @@ export {
 } from "./amounts.ts";
 export { changeSentence } from "./changes/change-sentence.ts";
 export { sayTried } from "./changes/tried.ts";
+export { withWordsOnce } from "./changes/words-once.ts";
 export { sayDay, sayMonth, sayWeekday } from "./days.ts";
 export { againstLastYear, dayOnly, onDay, roughly, sinceDay, type Voice, whenDone } from "./days-said.ts";
 export { sayDoubt } from "./doubts.ts";

@@ -34,6 +34,8 @@ function bedName(written: string): string {
   if (common) return /^bed \d+$/i.test(title) ? title.toLowerCase() : `the ${title.toLowerCase()}`;
   const first = words[0] ?? title;
   if (/['’]s$/.test(first)) return title;
+  // "Block Two", "Wicking Bed Three": a number makes it a proper name, whatever word it is written with.
+  if (numberWord.test(words.at(-1) ?? "") && words.length > 1) return title;
   return /^[A-Z]/.test(first) && groundWords.has((words.at(-1) ?? "").toLowerCase()) ? `the ${title}` : title;
 }
 
@@ -55,6 +57,8 @@ export function isGround(bed: Pick<Bed, "title" | "built">): boolean {
     words,
   );
 }
+
+const numberWord = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|[ivx]{1,4}|[a-h])$/i;
 
 const numberedSpot = /^(?:rows?|pots?|tubs?|blocks?|trays?|boxe?s?|bags?|rings?)\b|^\d/i;
 

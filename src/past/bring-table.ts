@@ -19,7 +19,8 @@ import {
 import { type DayOrder, provenOrder } from "./cell-days.ts";
 import { FreeNames, type NewFile, type Part, partOf, recordOf, slugOf, type Told, withFiles } from "./new-file.ts";
 import { factsOfRow, type RowFacts } from "./row-facts.ts";
-import { isMeant, linesOfRow, type MeantLine, sameFact, varietyCalled } from "./row-lines.ts";
+import { isMeant, isTold, linesOfRow, type MeantLine, varietyCalled } from "./row-lines.ts";
+import { notInFile, spelledOtherwise } from "./there-already.ts";
 import { varietyFile } from "./variety-file.ts";
 
 /** The rows of a text, or of a sheet. */
@@ -117,16 +118,12 @@ export async function bringTable(request: TableRequest): Promise<BroughtTable> {
     names,
     told,
   );
+  // Of what may be another name of a variety that is described, no line is written before the person has said so.
+  const clear = fresh.map(({ facts }) => facts).filter(({ line }) => !described.asked.has(line));
   // The folder is read twice, and each file taken apart once.
   const cache = new Map<string, ParsedNote>();
   const withVarieties = await readRecords(withFiles(request.folder, described.files), { today, cache });
-  const noted = await notesOf(
-    fresh.map(({ facts }) => facts),
-    { ...request, cache },
-    withVarieties,
-    described.files,
-    told,
-  );
+  const noted = await notesOf(clear, { ...request, cache }, withVarieties, described.files, told);
   // A row of which something was left out may come again, better told: what it said is not written twice all the same.
   const short = new Set(told.filter(({ isLoss }) => isLoss !== false).map(({ line }) => line));
   const parts = fresh.flatMap(({ row, facts }) => {
@@ -175,6 +172,7 @@ function varietiesOf(all: readonly RowFacts[], { records, name, isPublic }: Tabl
   const facts = new Map<string, RowFacts>();
   const fileOf = new Map<number, string>();
   const known = new Set<string>();
+  const asked = new Set<number>();
   const ids = new Map([...records.varieties.values()].filter(({ described }) => described).map(({ id }) => [id, ""]));
   for (const row of all) {
     if (row.variety === undefined) continue;
@@ -184,6 +182,14 @@ function varietiesOf(all: readonly RowFacts[], { records, name, isPublic }: Tabl
     if (record?.described === true) {
       known.add(record.title);
       fileOf.set(row.line, record.place?.file ?? record.id);
+      const left = notInFile(row, record);
+      if (left !== undefined) told.push({ line: row.line, what: left });
+      continue;
+    }
+    const otherwise = spelledOtherwise(row, records, names);
+    if (otherwise !== undefined) {
+      told.push({ line: row.line, what: otherwise });
+      asked.add(row.line);
       continue;
     }
     const plain = idOfName(row.variety);
@@ -204,7 +210,7 @@ function varietiesOf(all: readonly RowFacts[], { records, name, isPublic }: Tabl
     file: `varieties/${id}.md`,
     content: varietyFile(row, { from: name, isPublic }),
   }));
-  return { files, fileOf, known: [...known] };
+  return { files, fileOf, known: [...known], asked };
 }
 
 /** Keys of a variety's file that several rows may fill. */
@@ -257,7 +263,7 @@ async function notesOf(
     const { lines, told: left } = linesOfRow(facts, names, { ...place, line: facts.line });
     told.push(...left);
     for (const line of lines) {
-      const there = onDay.get(line.meant.day)?.find((event) => sameFact(event, line.meant));
+      const there = onDay.get(line.meant.day)?.find((event) => isTold(event, line.meant));
       if (there === undefined) meant.push(line);
       else {
         known += 1;

@@ -132,6 +132,12 @@ export function isMeant(event: Event, meant: MeantEvent): boolean {
   );
 }
 
+/** Whether a note tells it: a table that knows only "planted" means a sowing too. */
+export function isTold(there: MeantEvent, meant: MeantEvent): boolean {
+  const inBed = ({ kind, nursery }: MeantEvent) => kind === "planted" || (kind === "sowed" && nursery !== true);
+  return sameFact(there, meant) || (inBed(meant) && inBed(there) && sameFact({ ...there, kind: meant.kind }, meant));
+}
+
 /** Whether two say the same of one day: the number may have been put right since. */
 export function sameFact(a: MeantEvent, b: MeantEvent): boolean {
   return (

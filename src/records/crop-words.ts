@@ -42,7 +42,7 @@ export function cropsAsWritten(
 }
 
 function pluralOf(word: string): string {
-  if (oneForm.has(word) || /[aiou]$/.test(word)) return word;
+  if (oneForm.has(word) || /[aiou]$|greens$/.test(word)) return word;
   if (/[^aeiou]y$/.test(word)) return `${word.slice(0, -1)}ies`;
   return /(?:s|x|ch|sh)$/.test(word) ? `${word}es` : `${word}s`;
 }

@@ -1,7 +1,7 @@
 /** The names of a garden that has been read: what its events are printed with, and what one line more is read with. */
 import type { RecordFile, Records } from "../model.ts";
-import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
+import { cropsIn } from "./region-crops.ts";
 
 export type NamedRecords = Pick<Records, "settings" | "sites" | "beds" | "varieties" | "gear" | "crops" | "words">;
 

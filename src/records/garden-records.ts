@@ -2,7 +2,6 @@
 
 import type * as z from "zod";
 import type { Bed, Crop, Gear, Problem, RecordFile, Site, Variety } from "../model.ts";
-import { cropsIn } from "./american-crops.ts";
 import { onlyCropOf } from "./crops.ts";
 import type { RecordPlace } from "./file-names.ts";
 import type { Names } from "./names.ts";
@@ -11,6 +10,7 @@ import { didYouMean } from "./nearest-spelling.ts";
 import type { ParsedFile } from "./parsed-files.ts";
 import { problem } from "./problem-rules.ts";
 import { checkRecord } from "./record-fronts.ts";
+import { cropsIn } from "./region-crops.ts";
 import { bedSchema, makeBed } from "./schemas/bed.ts";
 import { gearSchema, makeGear } from "./schemas/gear.ts";
 import { makeSite, siteSchema } from "./schemas/site.ts";

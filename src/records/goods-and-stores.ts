@@ -6,6 +6,7 @@ import { causeEnd } from "./loss-causes.ts";
 import { bareBedAt, placeAt } from "./place-words.ts";
 import { readPlants } from "./plant-line.ts";
 import { knownPlant } from "./plant-names.ts";
+import type { PlantItem } from "./plant-scan.ts";
 import { amountAt } from "./quantities.ts";
 import { readSaid } from "./said-line.ts";
 import type { FoundVerb } from "./verb-forms.ts";
@@ -90,6 +91,10 @@ function endsThing(line: Line, at: number): boolean {
 /** "leeks, thriving": how each plant is, or the bed as a whole. */
 export function stateFacts(line: Line, from: number): Facts[] | undefined {
   const read = readPlants(line, from, "doing");
+  const [first, ...others] = read.items;
+  const again = first === undefined ? undefined : namedAgain(line, first, others);
+  if (first !== undefined && again !== undefined)
+    return inPlace(line, "doing", read, first).map((facts) => ({ ...facts, what: again }));
   if (read.items.length > 0) {
     const detail = detailsOf(line, from, read.items);
     return read.items.flatMap((item) =>
@@ -104,6 +109,15 @@ export function stateFacts(line: Line, from: number): Facts[] | undefined {
     spot: place?.spot,
     what,
   }));
+}
+
+/** "5 peppers, the other five peppers are fine": words behind the name that name it again are its own, whole. */
+function namedAgain(line: Line, first: PlantItem, others: readonly PlantItem[]): string | undefined {
+  const comma = line.words.findIndex(({ text }, at) => at > (first.at ?? line.end) && text === ",");
+  const isSame = ({ at, variety, crop }: PlantItem) =>
+    at !== undefined && at > comma && variety === first.variety && crop === first.crop;
+  if (comma < 0 || others.length === 0 || !others.every(isSame)) return undefined;
+  return line.slice(comma + 1, line.end);
 }
 
 /** "9 jars of blackcurrant jam": the words as said, and in them the first amount and plant. */

@@ -31,7 +31,7 @@ export type { NoteReadings } from "./note-readings.ts";
 export { type OneNoteContext, readOneNote } from "./one-note.ts";
 export { ownWords, withOwnWord, wordsFile, writtenWords } from "./own-words.ts";
 export type { NoteCache, ParsedNote } from "./parsed-files.ts";
-export { peopleNamed } from "./people-named.ts";
+export { isCalling, peopleNamed } from "./people-named.ts";
 export { besideName, isCopyName, isEditedName, momentName } from "./picture-names.ts";
 export { type PlainText, readTexts } from "./plain-texts.ts";
 export { withoutPrice } from "./prices.ts";

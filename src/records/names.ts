@@ -101,6 +101,9 @@ const alsoWritten = new Set(
   )
     .split(" ")
     .concat([
+      "warrigal green",
+      "baby marrow",
+      "spanspek",
       "snow pea",
       "snap pea",
       "sugar snap",
@@ -325,7 +328,8 @@ export class Names {
   cropCalled(id: string, words: readonly Word[]): string | undefined {
     const crop = this.#crops.get(id);
     const key = words.map((word) => word.key).join(" ");
-    if (crop === undefined || !alsoWritten.has(key)) return undefined;
+    // Where crops go by a region's names, the table's own name is another one too.
+    if (crop === undefined || !(alsoWritten.has(key) || normaliseName(id) === key)) return undefined;
     return crop.alsoCalled.find((name) => normaliseName(name) === key);
   }
 

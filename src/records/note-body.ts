@@ -279,17 +279,33 @@ function marksWithoutDash(file: string, text: string, { from, wordsTo, line }: P
     });
 }
 
-/** A line of plants that go into a bed, and no bed that it says. */
+/** Kinds that are of plants in a bed, or of a bed. */
+const ofBeds: ReadonlySet<Event["kind"]> = new Set([
+  ...(["planted", "sowed", "up", "thinned", "flowered", "fruited", "picked", "came back", "doing"] as const),
+  ...(["trouble", "cured", "lost", "cleared", "moved"] as const),
+]);
+
+/** A line of plants that stand in a bed, and no bed that it says. */
 function wantsBed({ as, events, readings }: LineReading): boolean {
   const [likeliest] = readings;
   const told = as === "facts" ? events : as === "question" ? (likeliest?.events ?? []) : [];
-  return told.some(({ kind, bed }) => bed === undefined && (kind === "planted" || kind === "sowed"));
+  return told.some(
+    ({ kind, bed, variety, crop }) =>
+      bed === undefined &&
+      ofBeds.has(kind) &&
+      (kind === "planted" || kind === "sowed" || (variety ?? crop) !== undefined),
+  );
 }
+
+/** What notes are divided by that is no bed. */
+const notBeds =
+  /^(?:notes?|jobs?|weather|pests?|harvests?|picked|picking|tasks?|todo|done|loss(?:es)?|problems?|troubles?|diary|log|summary|today|yesterday|morning|afternoon|evening|film|filming|video|other|others|misc|general|garden|seeds?|news|update|updates|week|month|everything|rest)$/;
 
 /** A name is short and begins with a capital letter, as "Gravy" and "Kitchen Side" do. */
 function mayNameBed(title: string): boolean {
   const words = wordsOf(title).filter(({ kind }) => kind === "word");
-  return words.length > 0 && words.length <= 4 && /^\p{Lu}/u.test(title) && !/[?!]$/u.test(title);
+  if (words.length === 0 || notBeds.test(words[0]?.lower ?? "")) return false;
+  return words.length <= 4 && /^\p{Lu}/u.test(title) && !/[?!]$/u.test(title);
 }
 
 function headingAsked(title: string, place: Place): Problem {

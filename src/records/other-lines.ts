@@ -71,7 +71,8 @@ function whereCauseEnds(line: Line, from: number): number {
     // A day that was said is understood already: "frost last night, Crown Prince".
     if (comma === line.end && (/^[,;(]$/.test(word.text) || line.isClaimed(at))) comma = at;
     if (/^(?:on|in|among|amongst|at|all|under)$/.test(word.lower) && at > from && namedAfter(line, at + 1))
-      return Math.min(at, comma);
+      // "beans in Long Bed" names what has the trouble, and none.
+      return plantFirst?.end === at && counted === from ? from : Math.min(at, comma);
   }
   if (plantFirst !== undefined || bedFirst !== undefined) return from;
   return comma;
@@ -81,7 +82,7 @@ function whereCauseEnds(line: Line, from: number): number {
 function namedAfter(line: Line, from: number): boolean {
   for (let at = from; at < Math.min(line.end, from + 6); at++) {
     const word = line.words[at];
-    if (word === undefined || (word.kind === "mark" && word.text !== "'" && word.text !== "-")) return false;
+    if (word === undefined || (word.kind === "mark" && !/^['‘’"“”-]$/.test(word.text))) return false;
     if (word.kind === "word" && isCapital(word)) return true;
     if (line.names.plantAt(line.words, at) ?? line.names.at("bed", line.words, at)) return true;
   }

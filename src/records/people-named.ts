@@ -24,6 +24,14 @@ const DEEDS = new Set(
   ),
 );
 
+/** What stands before somebody's name and before many another: "old Col", "St Brigid's". */
+const BEFORE_NAMES = new Set(["old", "st"]);
+
+/** What everybody calls somebody, in small letters: no name by itself, whoever is meant. */
+export function isCalling(word: string): boolean {
+  return TITLES.has(word) || BEFORE_NAMES.has(word) || personWords().has(word);
+}
+
 /** Given names that begin a sentence as other words. */
 const ALSO_WORDS = new Set(
   "will mark grant rich dawn june may frank joy grace art bill pat rob sue ray don max robin jay skip jack".split(" "),

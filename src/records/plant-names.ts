@@ -10,6 +10,8 @@ import { twoVarieties } from "./names.ts";
 import { numberAt } from "./numbers.ts";
 import { problem } from "./problem-rules.ts";
 import { pickUnitCalled } from "./quantities.ts";
+import { isDoer } from "./reading/doers.ts";
+import { lemmasFrom } from "./reading/lemmas.ts";
 
 export interface NamedPlant {
   readonly variety?: string | undefined;
@@ -55,7 +57,7 @@ const neverNames = new Set(
     "ones one it them they everything everyone anything something nothing rest lot lots all both none half most many few some others " +
     "brassicas brassica alliums salads herbs flowers veg vegetables annuals perennials crops crop bed beds grass weeds water compost " +
     "too very well again badly slowly late early soon here there out off away back much bit outside inside seeds plants seedlings today " +
-    "raining house car time day week month nothing more less enough about something what how me us him her you holes hole stuff things"
+    "hill hills mound mounds station stations gift gifts present swap swaps raining house car time day week month nothing more less enough about something what how me us him her you holes hole stuff things"
   ).split(" "),
 );
 /** Nouns that follow a plant's name and say nothing new. */
@@ -275,15 +277,23 @@ function looksLikeName(line: Line, from: number, end: number, kind: EventKind, c
   const first = line.words[from];
   if (first === undefined) return false;
   if (isCapital(first) && end - from > 1) return first.text !== "I";
+  // "Picked 2 kg": a word for what was done opens a sentence, and "Marnie ate four" tells who did.
+  if (isCapital(first) && (isDeed(first.lower) || isDoer(line.words, from))) return false;
   if (isCapital(first))
     return monthNumber(first.lower) === undefined && weekdayNumber(first.lower) === undefined && first.text !== "I";
   if (!(kind === "sowed" || kind === "planted" || kind === "potted on") && !counted) return false;
   // "the remaining 9 Musselburgh": words before another amount are no name.
   const hyphens = line.words.slice(from, end).filter((word) => word.text === "-").length;
   if (end - from - 2 * hyphens > 3 || line.words[end]?.kind === "number") return false;
+  if (line.slice(from, end).length < 3) return false;
   for (let at = from; at < end; at++)
     if (neverNames.has(line.lower(at)) || plantNouns.has(line.lower(at))) return false;
   return kind === "sowed" || kind === "planted" || kind === "potted on";
+}
+
+/** "picked", "received": what was done to plants, in one word. */
+function isDeed(lower: string): boolean {
+  return lower.endsWith("ed") && lemmasFrom(lower).some(({ words }) => words.length === 1);
 }
 
 function warnNearVariety(line: Line, title: string, variety: string): void {

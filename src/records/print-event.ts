@@ -75,8 +75,9 @@ function saidOf(event: Event, names: Names, system: UnitSystem): (string | undef
   switch (shapes.get(event.kind)) {
     case "work":
     case "words":
-    case "stores":
       return wordsSaid(event, names, plant, inBed);
+    case "stores":
+      return wordsSaid(event, names, stored(event, names, system) ?? plant, inBed);
     case "goods":
       return event.gear === undefined && plant === undefined
         ? [event.what, giver(event), inBed, detail]
@@ -92,9 +93,10 @@ function saidOf(event: Event, names: Names, system: UnitSystem): (string | undef
     case "state":
       return plantParts(event, names, system, plant, inBed, spot, clause(event.what));
     case "trouble":
+      // Of a trouble that has no name only the plants are said.
       return [
-        event.cause,
-        plant === undefined || event.cause === undefined ? plant : `on ${plant}`,
+        plant !== undefined && event.cause === "trouble" ? undefined : event.cause,
+        plant === undefined || event.cause === undefined || event.cause === "trouble" ? plant : `on ${plant}`,
         inBed,
         spot,
         detail,
@@ -126,6 +128,22 @@ function wordsSaid(
     plant === undefined || tellsPlant ? undefined : `, only ${plant}`,
     inBed === undefined || tellsBed ? undefined : `, ${inBed}`,
   ];
+}
+
+/** "4 pints of spinach", where nothing was said of it but how much. */
+function stored(event: Event, names: Names, system: UnitSystem): string | undefined {
+  if (event.what !== undefined) return undefined;
+  const { grams, litres, text, count, unit } = event;
+  const much =
+    grams !== undefined
+      ? mass(grams, system)
+      : litres !== undefined
+        ? volume(litres, text, system)
+        : count !== undefined && unit !== undefined
+          ? `${writeCount(count)} ${writePickUnit(unit, count)}`
+          : undefined;
+  const plant = plantName({ ...event, count: undefined }, names);
+  return much === undefined || plant === undefined ? undefined : `${much} of ${plant}`;
 }
 
 function gearName({ gear }: Event, names: Names): string | undefined {

@@ -6,6 +6,7 @@ import { monthNumber, monthOf, yearOf } from "../calendar.ts";
 import type { Day, EventKind } from "../model.ts";
 import { type DueDay, dueDay } from "./due-day.ts";
 import type { Line } from "./line.ts";
+import { plantIn, takePlant } from "./plant-names.ts";
 
 export interface SaidPlant {
   readonly variety?: string | undefined;
@@ -24,11 +25,10 @@ export interface SaidLine {
 /** Reads the words from `from` on; of "did" lines that begin with the work itself, `from` is that word. */
 export function readSaid(line: Line, from: number): SaidLine {
   const end = lastClauses(line, from);
-  const only = plantsIn(line, end.only ?? line.end, line.end);
   const found = bedsIn(line, from, line.end);
   return {
     what: line.slice(from, end.what),
-    plants: end.only === undefined ? plantsIn(line, from, end.what) : only,
+    plants: end.only ?? plantsIn(line, from, end.what),
     beds: end.bed === undefined ? found : [end.bed],
     gear: gearIn(line, from, end.what),
   };
@@ -89,7 +89,10 @@ function afterColon(line: Line, from: number): number {
 }
 
 /** ", in Long Bed" and ", only Black Beauty" at the end say where and which, and are no part of what was said. */
-function lastClauses(line: Line, from: number): { what: number; bed?: string | undefined; only?: number | undefined } {
+function lastClauses(
+  line: Line,
+  from: number,
+): { what: number; bed?: string | undefined; only?: readonly SaidPlant[] | undefined } {
   let what = line.end;
   let bed: string | undefined;
   const comma = lastComma(line, from, what);
@@ -100,8 +103,17 @@ function lastClauses(line: Line, from: number): { what: number; bed?: string | u
   }
   const before = lastComma(line, from, what);
   if (before === undefined || line.lower(before + 1) !== "only") return { what, bed };
-  const plant = line.names.plantAt(line.words, before + 2);
-  return plant?.end === what ? { what: before, bed, only: before + 2 } : { what, bed };
+  const plant = namedOnly(line, before + 2, what);
+  return plant === undefined ? { what, bed } : { what: before, bed, only: [plant] };
+}
+
+/** A plant that is the whole of these words, in quotation marks where no file describes it. */
+function namedOnly(line: Line, from: number, end: number): SaidPlant | undefined {
+  const plant = line.names.plantAt(line.words, from);
+  if (plant?.end === end) return { variety: plant.variety, crop: plant.crop };
+  if (!/^["“]$/.test(line.lower(from))) return undefined;
+  const named = plantIn(line, from, end, "did", true);
+  return named?.title !== undefined && named.end === end ? takePlant(line, named) : undefined;
 }
 
 function lastComma(line: Line, from: number, end: number): number | undefined {

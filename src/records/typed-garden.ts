@@ -1,6 +1,7 @@
 /** A garden's names as the phone's page carries them: those that notes use, whether files describe them or not. */
-import { cropsIn } from "./american-crops.ts";
+
 import { describedOf, type NamedRecords, onlyNamed } from "./garden-names.ts";
+import { cropsIn } from "./region-crops.ts";
 import type { TypedGarden } from "./typed-reading.ts";
 
 export function typedGarden({ settings, sites, beds, varieties, gear, crops, words }: NamedRecords): TypedGarden {

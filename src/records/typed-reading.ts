@@ -3,10 +3,10 @@
  * Everything it needs comes as plain data; nothing here, or in what it imports, touches a disk or Node.
  */
 import type { Bed, Crop, Day, Gear, LineReading, OwnWord, Place, Site, Variety } from "../model.ts";
-import { cropsIn } from "./american-crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
 import { readLine } from "./reading/read-line.ts";
+import { cropsIn } from "./region-crops.ts";
 import { writesMonthFirst } from "./slashed-days.ts";
 import type { UnitSystem } from "./units.ts";
 import { verbTable } from "./verb-table.ts";

@@ -140,8 +140,16 @@ function readPublicRecords(garden: Garden): PublicRecords {
       !isPrivateName(bed),
     withoutFilmingNotes,
   );
-  const varieties = kept(garden.varieties, (variety) => !variety.private && !isPrivateName(variety), withoutGiver);
-  const gear = kept(garden.gear, (thing) => !thing.private && !isPrivateName(thing), gearWithoutGiver);
+  const varieties = kept(
+    garden.varieties,
+    (variety) => !variety.private && !isPrivateName(variety),
+    (variety) => withoutGiver(variety, garden),
+  );
+  const gear = kept(
+    garden.gear,
+    (thing) => !thing.private && !isPrivateName(thing),
+    (thing) => gearWithoutGiver(thing, garden),
+  );
   const sellers = new Set(
     [...[...varieties.values()].map(({ source }) => source?.name), ...[...gear.values()].map(({ from }) => from)].map(
       (name) => name?.toLowerCase() ?? "",

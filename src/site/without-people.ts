@@ -2,27 +2,30 @@
  * People whom a person gave to or was given by: nobody asked them whether viewers may know their names. What they gave is told,
  * who they are only where the records say so ("thank by name"), and of sellers.
  */
+import { whoseName } from "../facts/index.ts";
 import { namedGiver } from "../language/index.ts";
 import type { Event, Gear, Records, Source, Variety } from "../model.ts";
 import { peopleNamed } from "../records/index.ts";
 
+type Sources = Parameters<typeof whoseName>[1];
 type Thanked = Pick<Variety, "thankByName">;
 
 /** A gift keeps its year, and what has to be said of it where nobody told whether a seller gave it. */
-export function withoutGiver<Some extends Variety>(variety: Some): Some {
+export function withoutGiver<Some extends Variety>(variety: Some, garden: Sources): Some {
   const { source, thankByName } = variety;
   if (source === undefined || isSaid(source.name)) return variety;
-  if (source.obtained === undefined) {
-    const isSomebody = thankByName !== true && peopleNamed(source.name, () => false).length > 0;
-    return isSomebody ? { ...variety, source: undefined } : variety;
-  }
+  const whose = whoseName(source.name, garden);
+  if (whose === "may be named") return variety;
+  if (source.obtained === undefined)
+    return whose === "somebody" && thankByName !== true ? { ...variety, source: undefined } : variety;
   if (namedGiver({ ...source, from: source.name }, thankByName) !== undefined) return variety;
   const unnamed: Source = { ...source, name: source.obtained === "lent" ? "a loan" : "a gift", link: undefined };
   return { ...variety, source: source.giver === "a person" ? { ...unnamed, obtained: undefined } : unnamed };
 }
 
-export function gearWithoutGiver(gear: Gear): Gear {
-  if (gear.from === undefined || isSaid(gear.from) || namedGiver(gear, gear.thankByName) !== undefined) return gear;
+export function gearWithoutGiver(gear: Gear, garden: Sources): Gear {
+  if (gear.from === undefined || isSaid(gear.from) || whoseName(gear.from, garden) === "may be named") return gear;
+  if (namedGiver(gear, gear.thankByName) !== undefined) return gear;
   return { ...gear, from: undefined, link: undefined };
 }
 

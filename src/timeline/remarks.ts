@@ -3,14 +3,17 @@ import type { Event, Plan } from "../model.ts";
 import { bedsMeant, isPrivate, type Ledger, plantIds } from "./ledger.ts";
 import { become, byBed, livingNamed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
+import { standingPlanting } from "./standing.ts";
 import { bedsConcerned } from "./tasks-and-promises.ts";
 import { addChange } from "./write-down.ts";
 
 /** How plants or a bed are, in the person's words. */
 export function remark(ledger: Ledger, event: Event): void {
   const meant = plantingsMeant(ledger, event);
-  if (meant.is === "plantings") {
-    for (const [bed, growing] of byBed(meant.plantings)) {
+  const standing = meant.is === "nothing" ? standingPlanting(ledger, event) : undefined;
+  const plantings = meant.is === "plantings" ? meant.plantings : standing === undefined ? [] : [standing];
+  if (plantings.length > 0) {
+    for (const [bed, growing] of byBed(plantings)) {
       const after = growing.map((one) => become(one, {}, event));
       addChange(ledger, event, {
         kind: "doing",

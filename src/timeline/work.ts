@@ -3,6 +3,7 @@ import type { Event } from "../model.ts";
 import { bedLedger, bedsMeant, type Growing, type Ledger } from "./ledger.ts";
 import { become, byBed } from "./living-plantings.ts";
 import { plantingsMeant } from "./plantings-meant.ts";
+import { isTending, standingPlanting } from "./standing.ts";
 import { tryAgainst } from "./troubles.ts";
 import { addChange } from "./write-down.ts";
 
@@ -42,5 +43,8 @@ export function ask(ledger: Ledger, event: Event): void {
 function plantsOrBeds(ledger: Ledger, event: Event): ReadonlyMap<string, readonly Growing[]> {
   const meant = plantingsMeant(ledger, event);
   if (meant.is === "plantings") return byBed(meant.plantings);
+  const standing =
+    meant.is === "nothing" && event.kind === "did" && isTending(event) ? standingPlanting(ledger, event) : undefined;
+  if (standing !== undefined) return byBed([standing]);
   return meant.is === "lots" ? new Map() : new Map(bedsMeant(ledger, event).map((bed) => [bed, []]));
 }

@@ -29,7 +29,7 @@ export function ownLinesAt(here: BedOnTheDay): OwnLinesHere {
 
 function findLines(here: BedOnTheDay): OwnLinesHere {
   const { garden } = here.index;
-  const all = ownLinesOf(garden);
+  const all = ownLinesOf(garden).filter(({ text }) => !isPlanning(text));
   const before = seasonStart(here.seasonEve, garden.settings.seasonStarts);
   const between = (from: Day, to: Day) => all.slice(firstFrom(all, from), firstFrom(all, addDays(to, 1)));
   const lots = [...here.growing, ...here.ended].map(({ planting }) => planting);
@@ -65,6 +65,14 @@ function firstFrom(lines: readonly OwnLine[], day: Day): number {
     else high = middle;
   }
   return low;
+}
+
+/** What a person means to do: notes to oneself, which nobody reads out. */
+const planning =
+  /^(?:to ?do|need(?:s|ed)? to|have to|got to|must remember|remember to|remind|don['’]?t forget|next (?:year|time|week|film)|plans?|planning|before filming)\b|^(?:film(?:ing)?|shoot(?:ing)?|recording)\b.{0,20}\b(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|\d{1,2}\b)/i;
+
+export function isPlanning(text: string): boolean {
+  return planning.test(text.trim());
 }
 
 /** "No Black Krim" names what is not there. */

@@ -150,10 +150,21 @@ export function standsNow(batch: Batch, here: BedOnTheDay): Sentence {
   const state = [heightNow(batch, voice), stageNow(batch, voice)].filter((part) => part !== undefined);
   const text =
     planting.stage === "sown"
-      ? `${who} ${one ? "is" : "are"} sown and not up yet.`
+      ? batch.lots.some(isTroubledAbove)
+        ? `${who} ${one ? "was" : "were"} sown here.`
+        : `${who} ${one ? "is" : "are"} sown and not up yet.`
       : `${who} ${one ? "stands" : "stand"} here${state.length === 0 ? "" : `, ${state.join(" and ")}`}.`;
   return say(text, [...batch.lots.flatMap((lot) => lot.events.slice(-1)), ...groundsOf(batch)]);
 }
+
+/** What only plants above the ground have: nobody wrote that they came up, and they have. */
+function isTroubledAbove({ events }: Lot): boolean {
+  return events.some(({ kind, cause = "" }) => kind === "trouble" && !robsSeed.test(cause));
+}
+
+/** What takes or spoils seed before it is up. */
+const robsSeed =
+  /\b(?:mouse|mice|voles?|rats?|birds?|pigeons?|crows?|rooks?|pheasants?|squirrels?|ants?|cats?|hens?|chickens?|dogs?|fox|badgers?|rain|flood\w*|cold|heat|drought|dry|crust\w*|rot\w*|damping|wireworms?|maggots?|germination)\b/i;
 
 /** Said of one lot only: what was measured on one of several says nothing of the others. */
 function heightNow({ lots }: Batch, voice: Voice): string | undefined {

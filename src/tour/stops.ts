@@ -1,7 +1,7 @@
 /** The planned stops in full: where to stand, what to show and say, the names, what changed, what to film. */
 
-import { cautionsFor } from "../almanac/index.ts";
-import { changeSentence, disclosureLines, theBed } from "../language/index.ts";
+import { cautionsFor, saidOnce } from "../almanac/index.ts";
+import { changeSentence, disclosureLines, type Sentence, theBed, withWordsOnce } from "../language/index.ts";
 import { type BedOnTheDay, voiceOf } from "./bed-on-the-day.ts";
 import type { ShowPoint, Stop } from "./brief.ts";
 import type { Weighed } from "./candidates/candidate.ts";
@@ -31,6 +31,7 @@ export function tellStops(
   tour: string,
 ): readonly Stop[] {
   const cutaways = cutawaysBy(planned, choice);
+  const cautioned = new Set<string>();
   return planned.map((stop, turn) =>
     tellStop(stop, {
       before: planned[turn - 1]?.here,
@@ -39,6 +40,7 @@ export function tellStops(
       findings,
       tour,
       leftOut: cutaways.get(stop.here) ?? [],
+      cautioned,
     }),
   );
 }
@@ -51,11 +53,13 @@ interface Telling {
   readonly tour: string;
   /** What to pick up in passing though the film leaves it out. */
   readonly leftOut: readonly Cutaway[];
+  /** What an earlier stop has said for all. */
+  readonly cautioned: Set<string>;
 }
 
 function tellStop(
   { here, show, seconds, leg, begins, from, light }: PlannedStop,
-  { before, turn, last, findings, tour, leftOut }: Telling,
+  { before, turn, last, findings, tour, leftOut, cautioned }: Telling,
 ): Stop {
   const id = `S${turn + 1}`;
   const { garden } = here.index;
@@ -73,6 +77,9 @@ function tellStop(
       show.some(({ kind }) => kind === "side by side"),
     );
   const cautions = atStop(cautionsFor({ ...here, garden }));
+  const isNewHere = (line: Sentence) => !(saidOnce(line, garden.settings) && cautioned.has(line.text));
+  const cautionsHere = cautions.here.filter(isNewHere);
+  for (const { text } of cautionsHere) cautioned.add(text);
   const link = linkLine(way);
   const close = closingLine(here, show, tour, turn);
   const { shots, things } = shotsOf(id, here, spot, show, { varieties: rows, leftOut });
@@ -91,15 +98,13 @@ function tellStop(
     gear: gear.map(gearRow),
     facts: [...factsOf(here), ...(besides === undefined ? [] : [besides])],
     // That a shrub went into another year is the calendar's doing and no news.
-    changes: here.changes
-      .filter(({ told }) => told?.is !== "next year")
-      .map((change) => ({
-        text: changeSentence(change, here.index.garden),
-        sources: [change.note],
-        private: change.private,
-        kind: change.kind,
-        day: change.day,
-      })),
+    changes: withWordsOnce(here.changes.filter(({ told }) => told?.is !== "next year")).map((change) => ({
+      text: changeSentence(change, here.index.garden),
+      sources: [change.note],
+      private: change.private,
+      kind: change.kind,
+      day: change.day,
+    })),
     finishedSince: [
       ...endedSentences(here).map(({ sentence }) => sentence),
       ...lostSentences(here).map(({ sentence }) => sentence),
@@ -107,7 +112,7 @@ function tellStop(
     lastSeen: lastSeen(here),
     troubles: openTroubles(here),
     tasks: openTaskLines(here.now.tasks, voiceOf(here)),
-    cautions: cautions.here,
+    cautions: cautionsHere,
     furtherCautions: cautions.further,
     disclosures: disclosureLines([...new Set(varieties)], gear),
     seconds,

@@ -1,4 +1,5 @@
 /** Names said aloud that the records keep back: private beds, plants and things, and private persons who gave something. */
+import { isCalling } from "../records/index.ts";
 import { commonWords } from "./common-words.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
@@ -62,8 +63,6 @@ interface Person {
 
 /** "Auntie Pearl in St Elizabeth": Pearl is a name, what stands behind "in" is where. */
 const where = /\b(?:in|at|from|of|near|by|down|up|over|across)\b.*$/;
-const called =
-  /^(?:aunt|auntie|aunty|uncle|nan|nana|gran|granny|grandma|grandad|grandpa|mum|mom|mam|dad|sister|brother|cousin|neighbour|neighbor|mr|mrs|ms|miss|dr|st|old)$/;
 
 /** The names in "Wilma two plots up": words with a capital that everyday speech does not have. */
 function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, Person> {
@@ -85,7 +84,7 @@ function personsOf(garden: FilmHeard["day"]["garden"]): ReadonlyMap<string, Pers
       const plain = plainWord(word);
       if (plain.length <= 2 || commonWords.has(plain)) continue;
       const known = persons.get(plain);
-      const isName = names.has(word) && !called.test(plain);
+      const isName = names.has(word) && !isCalling(plain);
       persons.set(plain, {
         word,
         isName: isName || known?.isName === true,

@@ -1,7 +1,8 @@
 /** A variety as texts under a film name it: its name, when it is shown, where it came from. */
 import { cropOf } from "../crop-of.ts";
+import { whoseName } from "../facts/index.ts";
 import { fromWords, varietyName } from "../language/index.ts";
-import type { Garden, Obtained, Source, Variety } from "../model.ts";
+import type { Garden, Source, Variety } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import { APPLY_FROM } from "./names-heard.ts";
@@ -29,14 +30,10 @@ export function varietySaid(garden: Garden, variety: Variety, disclosures: reado
  * Where it came from, as viewers may be told. Of a name beside which no record says how it was obtained nobody knows whether it is a
  * shop or a person: it is told only where other records know it for one that sells.
  */
-export function openSource(source: Source, { varieties, gear }: Garden): string | undefined {
+export function openSource(source: Source, garden: Garden): string | undefined {
   if (source.obtained !== undefined) return fromWords(source);
-  const sells = (name: string | undefined, obtained: Obtained | undefined) =>
-    name === source.name && (obtained === "bought" || obtained === "discounted" || obtained === "commission link");
-  const isSeller =
-    [...varieties.values()].some((one) => sells(one.source?.name, one.source?.obtained)) ||
-    [...gear.values()].some((one) => sells(one.from, one.obtained));
-  return isSeller ? fromWords(source) : undefined;
+  const whose = whoseName(source.name, garden);
+  return whose === "seller" || whose === "may be named" ? fromWords(source) : undefined;
 }
 
 /** A time at the beginning of a line would be taken for a chapter. */

@@ -7,6 +7,7 @@ import { describe, expect, it } from "vitest";
 import type { Key } from "../../src/cli/ask.ts";
 import type { Effects } from "../../src/cli/effects.ts";
 import { firstFiles } from "../../src/cli/start/first-files.ts";
+import { islandTowns } from "../../src/cli/start/island-towns.ts";
 import { openerFile } from "../../src/cli/start/opener.ts";
 import { readPlace } from "../../src/cli/start/place.ts";
 import { readTowns, timeZonesOf, townsCalled } from "../../src/cli/start/towns.ts";
@@ -14,7 +15,7 @@ import { emptyFolder, run } from "./run.ts";
 
 const today = "2026-06-20";
 const flags = ["start", "--name", "Quarry Lane", "--place", "Bangor, UK", "--units", "metric"];
-const towns = readTowns(readFileSync("src/cli/start/towns.tsv", "utf8"));
+const towns = [...readTowns(readFileSync("src/cli/start/towns.tsv", "utf8")), ...islandTowns()];
 
 /** Answers in order, and a browser that notes what it is shown. */
 function person(answers: readonly (string | undefined)[]) {
@@ -108,7 +109,7 @@ describe("start with flags", () => {
     const garden = readFileSync(path.join(cwd, "my plot/garden.md"), "utf8");
     expect(garden).toContain('name: "The \\"Dell\\": a plot"\n');
     expect(garden).toContain("{ latitude: -41.2, longitude: 174.7 }");
-    expect(garden).toContain("time zone: Pacific/Auckland\nunits: us\nlanguage: en-US\n");
+    expect(garden).toContain("time zone: Pacific/Auckland\nunits: us\nlanguage: en-NZ\n");
     const { out, exitCode } = await run(["check", "--records", "my plot"], { cwd, today });
     expect({ out, exitCode }).toEqual({ out: expect.not.stringContaining("garden.md"), exitCode: 0 });
   });
@@ -275,7 +276,7 @@ describe("towns", () => {
     ["", undefined],
     ["Skip", undefined],
   ])("%j is a place without them", (written, position) => {
-    expect(readPlace(written, [])).toEqual({ place: position === undefined ? {} : { position } });
+    expect(readPlace(written, [])).toEqual({ place: position === undefined ? {} : { position, zones: [] } });
   });
 
   it("have the time zones of their country", () => {
@@ -315,6 +316,44 @@ describe("the file that opens the garden", () => {
     expect(inPath("/nowhere")).toBe("node my plot /a $b/plotreel.js watch --open");
     fake(path.join(cwd, "bin/plotreel"));
     expect(inPath(path.join(cwd, "bin"))).toBe("plotreel my plot watch --open");
+  });
+});
+
+describe("a place far from large towns", () => {
+  const place = (written: string) => {
+    const read = readPlace(written, towns);
+    return "place" in read ? read.place : read;
+  };
+
+  it.each([
+    ["Kirkwall, Scotland", "GB", undefined],
+    ["58.98, -2.96", "GB", "Europe/London"],
+    ["Dubbo", "AU", "Australia/Sydney"],
+    ["-32.24, 148.6", "AU", "Australia/Sydney"],
+    ["-31.95, 115.86", "AU", "Australia/Perth"],
+    ["-16.92, 145.77", "AU", "Australia/Brisbane"],
+    ["30.69, -88.04", "US", "America/Chicago"],
+    ["48.6, 7.75", undefined, undefined],
+  ])("%s", (written, country, timeZone) => {
+    expect(place(written)).toMatchObject({ country, timeZone });
+  });
+
+  it("never takes the time of the machine for that of coordinates", async () => {
+    const start = (at: string) =>
+      run(["start", "--name", "Croft", "--place", at, "--units", "metric"], {
+        today,
+        effects: { timeZone: () => "UTC" },
+      });
+    const croft = await start("58.98, -2.96");
+    expect(readFileSync(path.join(croft.cwd, "garden.md"), "utf8")).toContain("time zone: Europe/London");
+    const ocean = await start("-40, -30");
+    expect(ocean.exitCode).toBe(2);
+    expect(ocean.err).toContain("No town is near that place to tell its time zone.");
+    const border = await start("48.6, 7.75");
+    expect(border.exitCode).toBe(2);
+    expect(border.err).toMatch(
+      /Towns near that place keep several time zones\. Say which: --time-zone .*Europe\/Paris/,
+    );
   });
 });
 

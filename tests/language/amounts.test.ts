@@ -47,6 +47,17 @@ describe("volumes", () => {
   });
 });
 
+describe("volumes of a picking", () => {
+  it("are told by the peck and the bushel where they were picked so, and by the quart where they were not", () => {
+    const bushel = 35.23907016688;
+    for (const units of ["us", "metric"] as const)
+      expect([0.25, 0.5, 0.75, 1, 1.5, 3].map((n) => sayVolume(n * bushel, { units, language: "en-US" }))).toEqual([
+        ...["1 peck", "half a bushel", "3 pecks", "1 bushel", "1.5 bushels", "3 bushels"],
+      ]);
+    expect(sayVolume(2.5 * 0.946352946, { units: "us", language: "en-US" })).toBe("2.5 quarts");
+  });
+});
+
 describe("lengths", () => {
   it("are one inch and several inches", () => {
     expect([2.54, 2.6, 5.08].map((cm) => sayLength(cm, "us"))).toEqual(["1 inch", "1 inch", "2 inches"]);

@@ -323,6 +323,7 @@ describe("troubles, gear and questions", () => {
       "Leek moth showed up on the Musselburgh leeks, mines in the young leaves.",
     ],
     ["trouble", { cause: "slugs" }, "Slugs showed up in Long Bed."],
+    ["trouble", { cause: "deer", variety: "musselburgh" }, "Deer got at the Musselburgh leeks."],
     ["put up", { gear: "mesh", detail: "over the leeks" }, "The fine mesh went up over the leeks."],
     ["put up", { what: "bird netting", detail: "over the figs" }, "Bird netting went up over the figs."],
     ["asked", { what: "which variety is the red lettuce?" }, "A viewer asked: which variety is the red lettuce?"],

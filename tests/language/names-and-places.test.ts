@@ -36,6 +36,8 @@ test("beds are said as people say them", () => {
       "Gullstone bed",
       "Bed 3",
       "The Arch",
+      "Block Two",
+      "Wicking Bed Three",
     ].map((title) => theBed({ title })),
   ).toEqual([
     "the long bed",
@@ -46,6 +48,8 @@ test("beds are said as people say them", () => {
     "the Gullstone bed",
     "bed 3",
     "the arch",
+    "Block Two",
+    "Wicking Bed Three",
   ]);
   expect(inBed({ title: "Tunnel North" })).toBe("on the tunnel's north side");
   expect(inBed({ title: "Long Bed" })).toBe("in the long bed");

@@ -278,8 +278,8 @@ export const sowing: readonly Case[] = [
   {
     line: "sowed Lollo Rossa lettuce, Little Gem and a few Salad Bowl indoors",
     says: [
-      { kind: "sowed", variety: "lollo-rossa", nursery: true, detail: "a few" },
-      { kind: "sowed", variety: "little-gem", nursery: true, detail: "a few" },
+      { kind: "sowed", variety: "lollo-rossa", nursery: true },
+      { kind: "sowed", variety: "little-gem", nursery: true },
       { kind: "sowed", variety: "salad-bowl", nursery: true, detail: "a few" },
     ],
   },
@@ -733,6 +733,36 @@ export const planting: readonly Case[] = [
     says: [
       { kind: "sowed", variety: "musselburgh", bed: "long-bed", detail: "2 rows" },
       { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "1 row" },
+    ],
+  },
+  {
+    line: "sowed 3 rows of Boltardy, 2 rows of Musselburgh in Long Bed",
+    says: [
+      { kind: "sowed", variety: "boltardy", bed: "long-bed", detail: "3 rows" },
+      { kind: "sowed", variety: "musselburgh", bed: "long-bed", detail: "2 rows" },
+    ],
+  },
+  {
+    line: "planted 6 Boltardy and 4 Musselburgh under the mesh by the shed in Long Bed, rather late",
+    says: [
+      {
+        kind: "planted",
+        variety: "boltardy",
+        count: 6,
+        bed: "long-bed",
+        gear: "mesh-tunnel",
+        spot: "by the shed",
+        detail: "rather late",
+      },
+      {
+        kind: "planted",
+        variety: "musselburgh",
+        count: 4,
+        bed: "long-bed",
+        gear: "mesh-tunnel",
+        spot: "by the shed",
+        detail: "rather late",
+      },
     ],
   },
   {
@@ -1646,7 +1676,7 @@ export const picking: readonly Case[] = [
   {
     line: "picked 300 g Sungold and the first 2 Black Beauty",
     says: [
-      { kind: "picked", variety: "sungold", grams: 300, detail: "the first" },
+      { kind: "picked", variety: "sungold", grams: 300 },
       { kind: "picked", variety: "black-beauty", count: 2, unit: "fruit", detail: "the first" },
     ],
   },
@@ -1887,8 +1917,8 @@ export const losing: readonly Case[] = [
   {
     line: "gave 6 Sungold to the school and 4 Black Beauty to next door",
     says: [
-      { kind: "gave away", variety: "sungold", count: 6, detail: "to the school, to next door" },
-      { kind: "gave away", variety: "black-beauty", count: 4, detail: "to the school, to next door" },
+      { kind: "gave away", variety: "sungold", count: 6, detail: "to the school" },
+      { kind: "gave away", variety: "black-beauty", count: 4, detail: "to next door" },
     ],
   },
   {

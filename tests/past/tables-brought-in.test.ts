@@ -66,6 +66,62 @@ describe("a list of 46 varieties", () => {
     expect((await recordsIn(dir)).varieties.size).toBe(46);
   });
 
+  it("asks about a name spelled otherwise, and makes no second file of it", async () => {
+    const dir = gardenWith({
+      "varieties/sun-gold.md": "---\ntitle: Sun Gold\ncrop: tomato\n---\n",
+      "varieties/datil.md": "---\ntitle: Datil\ncrop: pepper\n---\n",
+      "varieties/black-beauty.md": "---\ntitle: Black Beauty\ncrop: courgette\n---\n",
+      "tin.csv":
+        "Name,Type,Bed,Planted\nSungold,tomato,Long Bed,2026-05-16\nDatil,hot pepper,Long Bed,2026-05-16\nBlack Beauty,aubergine,,\n",
+    });
+    const { out, exitCode } = await ingest(dir, "tin.csv", "--write");
+    const told = out.replace(/\s+/g, " ");
+    expect(told).toContain(
+      'line 2: "Sungold" is "Sun Gold" of varieties/sun-gold.md but for its spelling, so no second file is made. If they are one, write "also spelled: [Sungold]" there and bring this in again; if they are two, write varieties/sungold.md first',
+    );
+    expect(told).toContain(
+      'line 3: "Datil" is a pepper in varieties/datil.md and a chilli here, so no second file is made.',
+    );
+    expect(exitCode).toBe(1);
+    expect(Object.keys(filesIn(dir)).filter((file) => /^(?:varieties|notes)/.test(file))).toEqual([
+      "varieties/black-beauty-aubergine.md",
+      "varieties/black-beauty.md",
+      "varieties/datil.md",
+      "varieties/sun-gold.md",
+    ]);
+    // Answered, the row is brought in with the garden's own spelling.
+    const answered = "---\ntitle: Sun Gold\ncrop: tomato\nalso spelled: [Sungold]\n---\n";
+    writeFileSync(path.join(dir, "varieties/sun-gold.md"), answered);
+    await ingest(dir, "tin.csv", "--write");
+    expect(plain((await recordsIn(dir)).events)).toEqual([["2026-05-16", "planted", "sun-gold", "long-bed"]]);
+  });
+
+  it("says what a file that is there does not say, and no more once it does", async () => {
+    const own = "---\ntitle: Sungold\ncrop: tomato\nsource: Nan\n---\n";
+    const table = "Name,Type,Source,Year,Days,Notes\nSungold,tomato,Penrow Seeds,2024,57,best off the vine\n";
+    const dir = gardenWith({ "varieties/sungold.md": own, "tin.csv": table });
+    const { out, exitCode } = await ingest(dir, "tin.csv", "--write");
+    expect(out.replace(/\s+/g, " ")).toContain(
+      "line 2: varieties/sungold.md is there and stays as it is; it does not say source: Penrow Seeds · year: 2024 · days to maturity: 57 · notes: best off the vine",
+    );
+    expect(exitCode).toBe(1);
+    const told =
+      "---\ntitle: Sungold\ncrop: tomato\nsource: { name: Penrow Seeds, year: 2024 }\ndays to maturity: 57\n---\n\nBest off the vine.\n";
+    writeFileSync(path.join(dir, "varieties/sungold.md"), told.replace("Best", "Said to be best off the vine; best"));
+    const again = await ingest(dir, "tin.csv", "--write");
+    expect(again.out).not.toContain("does not say");
+    expect(again.exitCode).toBe(0);
+  });
+
+  it("takes a planting for told where a note says that it was sown there on that day", async () => {
+    const dir = gardenWith({
+      "varieties/burgundy.md": "---\ntitle: Burgundy\ncrop: okra\n---\n",
+      "notes/2026-04-25.md": "- sowed Burgundy in Back Bed, 1 row\n",
+      "tin.csv": "Name,Type,Date planted,Bed\nBurgundy,okra,2026-04-25,Back Bed\n",
+    });
+    expect((await ingest(dir, "tin.csv", "--write")).out).toContain("Nothing is to be written.");
+  });
+
   it("brings nothing twice, nor what was thrown away or rewritten since", async () => {
     const dir = gardenWith();
     await ingest(dir, brought("seed-tin.csv"), "--write");

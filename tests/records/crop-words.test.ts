@@ -2,6 +2,7 @@
 import { expect, it } from "vitest";
 import { cropsAsWritten } from "../../src/records/crop-words.ts";
 import { crops } from "../../src/records/index.ts";
+import { cropsIn } from "../../src/records/region-crops.ts";
 import { gardenNames } from "../note-lines/a-garden.ts";
 
 const names = gardenNames();
@@ -22,6 +23,7 @@ it.each([
   ["french-bean", ["pole beans up", "12 pole beans planted"], ["pole bean", "pole beans"]],
   ["sweetcorn", ["corn is up"], ["corn", "corn"]],
   ["beetroot", ["sowed beets"], ["beet", "beets"]],
+  ["new-zealand-spinach", ["planted 6 warrigal greens"], ["warrigal greens", "warrigal greens"]],
 ])("%s in %j", (crop, texts, expected) => {
   expect(shown(crop, ...texts)).toEqual(expected);
 });
@@ -39,4 +41,40 @@ it("still finds the crop by the table's name", () => {
   const made = cropsAsWritten(table, [{ crop: "courgette", text: "zucchini in" }], names).get("courgette");
   expect(made?.alsoCalled).toContain("courgette");
   expect(made?.alsoCalled).not.toContain("zucchini");
+});
+
+const named = (language: string) => {
+  const own = new Map(cropsIn(language).map(({ id, name }) => [id, name]));
+  return ["courgette", "aubergine", "pepper", "chard", "melon", "sweetcorn", "spring-onion"].map((id) => own.get(id));
+};
+
+it.each([
+  ["en-GB", ["courgette", "aubergine", "pepper", "chard", "melon", "sweetcorn", "spring onion"]],
+  ["en-IE", ["courgette", "aubergine", "pepper", "chard", "melon", "sweetcorn", "scallion"]],
+  ["en-US", ["zucchini", "eggplant", "pepper", "chard", "melon", "sweet corn", "scallion"]],
+  ["en-CA", ["zucchini", "eggplant", "pepper", "chard", "melon", "sweet corn", "green onion"]],
+  ["en-AU", ["zucchini", "eggplant", "capsicum", "silverbeet", "rockmelon", "sweet corn", "spring onion"]],
+  ["en-NZ", ["courgette", "eggplant", "capsicum", "silverbeet", "rockmelon", "sweetcorn", "spring onion"]],
+  ["en-ZA", ["baby marrow", "brinjal", "pepper", "Swiss chard", "spanspek", "sweetcorn", "spring onion"]],
+])("in %s crops have the names of its seed lists", (language, expected) => {
+  expect(named(language)).toEqual(expected);
+});
+
+it("no region's word is that of another crop", () => {
+  for (const language of ["en-US", "en-CA", "en-AU", "en-NZ", "en-ZA", "en-IE", "en-IN"]) {
+    const all = cropsIn(language).map(({ name }) => name.toLowerCase());
+    expect(new Set(all).size).toBe(all.length);
+    for (const crop of cropsIn(language)) {
+      const other = crops.find(
+        ({ id, name, plural }) => id !== crop.id && (name === crop.name || plural === crop.plural),
+      );
+      expect(other?.id).toBeUndefined();
+    }
+  }
+});
+
+it("a garden's own word comes before its region's", () => {
+  const own = new Map(cropsIn("en-AU").map((crop) => [crop.id, crop]));
+  const made = cropsAsWritten(own, [{ crop: "chard", text: "picked Swiss chard" }], names).get("chard");
+  expect(made?.name).toBe("Swiss chard");
 });

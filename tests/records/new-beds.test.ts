@@ -12,6 +12,11 @@ describe("a heading or a lead that is nothing but a bed's name", () => {
     ["## Greenhouse border", "greenhouse-border"],
     ["## The old tub:", "old-tub"],
     ["### Back raised bed", "back-raised-bed"],
+    ["## Wicking Bed One", "wicking-bed-one"],
+    ["## Raised Bed 2", "raised-bed-2"],
+    ["## Bed A", "bed-a"],
+    ["## Tattie Rows", "tattie-rows"],
+    ["## Kale Yard", "kale-yard"],
   ])("%s is taken as one", async (heading, bed) => {
     const { events, beds } = await read(`${heading}\n\n- 4 Moneymaker tomatoes planted 24 May\n`);
     expect([...beds.keys()]).toEqual([bed]);
@@ -23,13 +28,29 @@ describe("a heading or a lead that is nothing but a bed's name", () => {
     expect(events.map((event) => [event.kind, event.bed])).toEqual([["planted", "onion-bed"]]);
   });
 
-  test.each(["## Weeding the border", "## Beds", "## Bed", "## Watered the squash patch", "## What I saw in June"])(
-    "%s is none",
-    async (heading) => {
-      const { beds } = await read(`${heading}\n\nIt rained.\n`);
-      expect([...beds.keys()]).toEqual([]);
-    },
-  );
+  test.each([
+    "## Weeding the border",
+    "## Beds",
+    "## Bed",
+    "## Watered the squash patch",
+    "## What I saw in June",
+    "## Sowed two rows",
+    "## Day One",
+  ])("%s is none", async (heading) => {
+    const { beds } = await read(`${heading}\n\nIt rained.\n`);
+    expect([...beds.keys()]).toEqual([]);
+  });
+});
+
+test.each<[string, string, number]>([
+  ["## Kitchen Side", "- the first leeks are up", 1],
+  ["## Kitchen Side", "- trouble: slugs on the leeks", 1],
+  ["## Kitchen Side", "- it rained all day", 0],
+  ["## Weather", "- trouble: hail on the leeks", 0],
+  ["## Jobs", "- picked 2 kg leeks", 0],
+])("%s over %j is asked about %i times", async (heading, line, times) => {
+  const { problems } = await read(`${heading}\n\n${line}\n`);
+  expect(problems.filter(({ rule }) => rule === "note/heading-not-bed").length).toBe(times);
 });
 
 describe("a place within a line", () => {

@@ -82,6 +82,15 @@ describe("the desk", () => {
     ]);
   });
 
+  it("leaves open what is needed first, and folds away hints and older questions", async () => {
+    const lines = "- lifted the leeks\n".repeat(4);
+    const note = { "notes/2026-07-02.md": `---\nbed: Long Bed\n---\n\n${lines}` };
+    const { questions, problems } = await deskOf({}, today, note);
+    expect([questions.asked.length, questions.open, questions.laterSaid]).toEqual([6, 2, "Four more"]);
+    expect(problems.open).toBeLessThan(problems.lines.length);
+    expect(problems.lines.slice(problems.open).every(({ severity }) => /hint/i.test(severity))).toBe(true);
+  });
+
   it("asks what waits for an answer, and takes taps only while somebody is there to write", async () => {
     const { questions, problems, writing } = await deskOf();
     expect(questions.asked.map(({ text, from, tap }) => [text, from.href, tap])).toEqual([

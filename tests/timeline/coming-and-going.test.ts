@@ -278,3 +278,42 @@ describe("why something was done", () => {
 test("nothing of this is a problem", () => {
   expect(rulesOf(grow({ lines: [["2026-10-02", "plan", { what: "more flowers" }]] }).problems)).toEqual([]);
 });
+
+describe("what stands for years and was never planted on record", () => {
+  const fig = { fig: { title: "Celeste", crop: "fig" } };
+  const stages = (...lines: readonly Line[]) =>
+    state(grow({ lines, varieties: fig }), "long-bed", "2026-07-01").plantings.map(({ variety, crop, implied }) => [
+      variety ?? crop,
+      implied,
+    ]);
+
+  test.each<[string, Line]>([
+    ["is how it does", ["2026-06-01", "doing", { variety: "fig", bed: "long-bed", what: "sulking" }]],
+    ["was pruned", ["2026-06-01", "did", { variety: "fig", bed: "long-bed", what: "pruned the Celeste fig" }]],
+    ["was watered", ["2026-06-01", "did", { variety: "fig", bed: "long-bed", what: "watered Celeste" }]],
+    ["was picked", ["2026-06-01", "picked", { variety: "fig", bed: "long-bed", count: 3, unit: "fruit" }]],
+  ])("stands where it %s", (_, line) => expect(stages(line)).toEqual([["fig", true]]));
+
+  test.each<[string, Line]>([
+    [
+      "a hole dug for it",
+      ["2026-06-01", "did", { variety: "fig", bed: "long-bed", what: "watered the hole for the fig" }],
+    ],
+    [
+      "work on what lasts one season",
+      ["2026-06-01", "did", { crop: "tomato", bed: "long-bed", what: "fed the tomatoes" }],
+    ],
+    ["work in no bed", ["2026-06-01", "did", { variety: "fig", what: "pruned the fig" }]],
+  ])("does not by %s", (_, line) => expect(stages(line)).toEqual([]));
+
+  test("and ends no planting that is on record", () => {
+    const planted: Line = [
+      "2024-11-02",
+      "planted",
+      { variety: "fig", bed: "long-bed", count: 1, plantsFrom: "bought" },
+    ];
+    expect(stages(planted, ["2026-06-01", "did", { variety: "fig", bed: "long-bed", what: "pruned the fig" }])).toEqual(
+      [["fig", false]],
+    );
+  });
+});

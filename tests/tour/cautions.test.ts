@@ -146,3 +146,35 @@ describe("what a name or a wild animal says", () => {
     expect(lines.join(" ")).not.toContain("centre");
   });
 });
+
+describe("ladders and dusts", () => {
+  const beds = {
+    "beds/apple-wall.md": "---\ntitle: Apple Wall\n---\n",
+    "notes/2026-05-01.md": "- planted 12 leeks in Long Bed\n- planted 1 Discovery apple in Apple Wall\n",
+  };
+  const ladder = /^Ladder on firm level ground/;
+  const dust = /^Don't breathe or rub in dusts/;
+
+  test("are told at the first stop that has them, and not at each", async () => {
+    const { brief } = await briefOf({
+      ...beds,
+      "notes/2026-06-10.md":
+        "- did: thinned the apples from the ladder, in Apple Wall\n- did: hung tape from the ladder, in Long Bed\n",
+    });
+    const told = brief.stops.map(({ cautions }) => cautions.filter(({ text }) => ladder.test(text)).length);
+    expect(told.length).toBe(2);
+    expect(told.reduce((sum, one) => sum + one)).toBe(1);
+  });
+
+  test("are told of the bed whose work it was, not of all that a paragraph names", async () => {
+    const { brief } = await briefOf({
+      ...beds,
+      "notes/2026-06-10.md":
+        "Weeded the leeks in Long Bed. Garden lime went round the apple in Apple Wall.\n\n" +
+        "- = did: weeded the leeks, in Long Bed\n- = did: limed the ground, in Apple Wall\n",
+    });
+    const at = (bed: string) => brief.stops.find((stop) => stop.bed === bed)?.cautions.map(({ text }) => text) ?? [];
+    expect(at("apple-wall")).toContainEqual(expect.stringMatching(dust));
+    expect(at("long-bed")).not.toContainEqual(expect.stringMatching(dust));
+  });
+});

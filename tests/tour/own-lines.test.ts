@@ -24,6 +24,30 @@ const cardAt = async (bed: string, files: Files) => {
   return set.cards.find((card) => card.bed === bed);
 };
 
+describe("words of a settled line", () => {
+  test("are quoted under the day they were written on, not under that of a fact made of them", async () => {
+    const { garden, set } = await setOf({
+      "notes/2026-07-20.md":
+        "- Garlic Bed: planted 12 Rattlesnake where the garlic was, two years after I meant to do it\n" +
+        "  - = planted 12 Rattlesnake in Garlic Bed on 2026-07-02\n",
+    });
+    const dossier = cardsMarkdown(set, garden.settings).split("# Dossier")[1] ?? "";
+    expect(dossier).toContain("20 July: “Garlic Bed: planted 12 Rattlesnake");
+    expect(dossier).not.toContain("2 July: “");
+  });
+});
+
+describe("what a person only means to do", () => {
+  test("is read out nowhere", async () => {
+    const { set } = await setOf({
+      "notes/2026-08-10.md":
+        "---\nbed: Garlic Bed\n---\n\n- need to side dress the garlic before Saturday\n- film Saturday: garlic first, then beans\n\n" +
+        "Filming Saturday 15 August, Ray holds the camera. Next year: more garlic.\n",
+    });
+    expect(JSON.stringify(set.cards)).not.toMatch(/side dress|holds the camera|garlic first|more garlic/);
+  });
+});
+
 describe("lines that are still questions", () => {
   test("are quoted in the dossier of the bed they name, the latest first, and counted once on the cover", async () => {
     const { garden, set } = await setOf({

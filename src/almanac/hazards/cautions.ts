@@ -3,7 +3,7 @@
  * short reminders and no advice of their own: each defers to a poison centre, a label, a tested recipe or local rules.
  */
 
-import { type Ground, inItsEnglish, type Sentence, say } from "../../language/index.ts";
+import { type Ground, inItsEnglish, type Sentence, say, sentencesOf } from "../../language/index.ts";
 import type { Bed, Crop, Event, GardenSettings, Variety } from "../../model.ts";
 import { plantHazardsOf } from "./find-plant-hazards.ts";
 import type { PlantHazard } from "./plant-hazard.ts";
@@ -38,6 +38,11 @@ const fromMemory = "Common practice; check a poisons reference.";
 
 export function cautionsFor(here: Shown): Cautions {
   return { own: ownLines(here), plants: plantLines(here), work: workLines(here) };
+}
+
+/** Lines that one stop of a film says for all. */
+export function saidOnce(line: Sentence, { language }: Settings): boolean {
+  return workHazards.some((row) => row.once === true && inItsEnglish(workCaution(row), language) === line.text);
 }
 
 export function allOf({ own, plants, work }: Cautions): readonly Sentence[] {
@@ -92,7 +97,7 @@ function workLines({ news, bed, garden }: Shown): readonly Sentence[] {
   const { beds, settings } = garden;
   const told = news.map((event) => ({
     event,
-    words: event.kind === "preserved" ? event.text : withoutBeds(event, beds),
+    words: event.kind === "preserved" ? event.text : withoutBeds(ofTheBed(event, bed, beds), beds),
   }));
   const shown = workHazards.flatMap((row) => {
     const event = told.find(({ words }) => row.words.test(words))?.event;
@@ -109,6 +114,26 @@ function workLines({ news, bed, garden }: Shown): readonly Sentence[] {
     ...shown.map(({ line }) => line),
     ...(putUp === undefined || isTold ? [] : [say("Preserving: point viewers to a tested recipe.", [putUp])]),
   ];
+}
+
+/**
+ * Of a paragraph that is told of several beds, the sentences that are of the bed shown, by its name or because they name no
+ * other; the lime of one bed is not dug into all.
+ */
+function ofTheBed(event: Event, own: Bed | undefined, beds: Shown["garden"]["beds"]): Event {
+  const sentences = sentencesOf(event.text);
+  if (sentences.length < 2 || own === undefined) return event;
+  const names = (bed: Bed) => [bed.title, ...bed.alsoCalled].map((name) => name.toLowerCase());
+  const others = [...beds.values()].filter((bed) => bed !== own).flatMap(names);
+  let here = true;
+  const kept = sentences.filter((sentence) => {
+    const words = sentence.toLowerCase();
+    // A sentence that names no bed goes on about the one before.
+    if (names(own).some((name) => words.includes(name))) here = true;
+    else if (others.some((name) => words.includes(name))) here = false;
+    return here;
+  });
+  return { ...event, text: kept.join(" ") };
 }
 
 /** "Weeded Pickles" with its bed's name left out, as it is written in the garden's records. */

@@ -7,6 +7,7 @@ export {
   closingCaution,
   namesPoison,
   preservingCautions,
+  saidOnce,
 } from "./cautions.ts";
 export type { SharedName } from "./false-friends.ts";
 export { type NamedPlant, plantHazardsOf, sharedNameOf } from "./find-plant-hazards.ts";

@@ -80,6 +80,7 @@ export const spraysAndSoil: readonly WorkHazard[] = [
   },
   {
     what: "Diatomaceous earth, dusts, lime, sulphur",
+    once: true,
     words: /\bdiatom\w*|\bdusted\b.{0,25}\bwith\b|\b(?:garden lime|limed|liming|quicklime|sulphur|sulfur|rock dust)\b/i,
     caution: "Don't breathe or rub in dusts: mask and goggles on, still air, and only the kind labelled for pests.",
     facts: "pool grade holds crystalline silica, which harms lungs; dust irritates eyes and nose",

@@ -26,6 +26,7 @@ export const toolsAndFire: readonly WorkHazard[] = [
   },
   {
     what: "Ladders, steps",
+    once: true,
     words: /\b(?:step)?ladders?\b|\bstep ?stool\b|\bclimbed (?:up )?(?:the |some )?steps\b|\bup (?:on )?a chair\b/i,
     caution:
       "Ladder on firm level ground, at 1 out for 4 up, three points of contact, no reaching, and nobody films from it.",

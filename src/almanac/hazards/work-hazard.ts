@@ -7,6 +7,8 @@ export interface WorkHazard {
   readonly caution: string;
   /** Whom or what to follow, where the caution does not say so itself. */
   readonly defer?: string;
+  /** Said once a film: work that many stops may have, which nobody has to be told of at each. */
+  readonly once?: true;
   /** Figures behind the line, for the manual. */
   readonly facts?: string;
   readonly sources: readonly HazardSource[];

@@ -1,5 +1,6 @@
 /** Where a garden is, from what a person says: a town, latitude and longitude, or nothing. */
 import { nearestName } from "../../records/index.ts";
+import { nearbyOf } from "./place-nearby.ts";
 import { zoneOfTown } from "./town-zones.ts";
 import { sayTown, type Town, townsCalled } from "./towns.ts";
 
@@ -10,6 +11,8 @@ export interface StartPlace {
   readonly country?: string | undefined;
   /** Of a town that lies well within one. */
   readonly timeZone?: string | undefined;
+  /** Of a position near which several are kept. */
+  readonly zones?: readonly string[] | undefined;
 }
 
 export type PlaceRead =
@@ -27,7 +30,8 @@ export function readPlace(written: string, towns: readonly Town[]): PlaceRead {
   const position = readPosition(text);
   if (position !== undefined) {
     const { latitude, longitude } = position;
-    if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180) return { place: { position } };
+    if (Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)
+      return { place: { position, ...nearbyOf(position, towns) } };
     return { refused: `"${text}" is no place on Earth. Write latitude, then longitude: 54.3, -5.6.` };
   }
   const found = townsCalled(text, towns);
@@ -38,7 +42,7 @@ export function readPlace(written: string, towns: readonly Town[]): PlaceRead {
   const near = nearestName(name, new Set(towns.map((town) => town.name)));
   const meant = near === undefined ? "" : ` Did you mean "${near}"?`;
   return {
-    refused: `No town of 20,000 people or more is called "${text}".${meant} Name a larger town nearby, write latitude and longitude such as 54.3, -5.6, or "${SKIP}".`,
+    refused: `No town of 20,000 people or more is called "${text}".${meant} Name a larger town nearby, which does as well for light and time; or write latitude and longitude such as 54.3, -5.6, or "${SKIP}".`,
   };
 }
 

@@ -7,6 +7,7 @@ import { ingest } from "../ingest-command.ts";
 import { loadGarden } from "../load-garden.ts";
 import { watch } from "../watch-command.ts";
 import { firstFiles, firstNote, isLeftByStart } from "./first-files.ts";
+import { islandTowns } from "./island-towns.ts";
 import { type StartFlags, startAnswers } from "./start-questions.ts";
 import { readTowns } from "./towns.ts";
 
@@ -24,7 +25,11 @@ const NOBODYS = /^(?:\..*|desktop\.ini|thumbs\.db|lost\+found)$/iu;
 export async function start(options: StartOptions, effects: Effects): Promise<number> {
   const dir = path.resolve(effects.cwd, options.records ?? ".");
   await refuseTaken(dir, options, effects);
-  const { garden, photos } = await startAnswers(options, () => readTowns(preparedText("towns.tsv")), effects);
+  const { garden, photos } = await startAnswers(
+    options,
+    () => [...readTowns(preparedText("towns.tsv")), ...islandTowns()],
+    effects,
+  );
   const today = options.today ?? effects.today(garden.timeZone);
   for (const { file, text, runs } of firstFiles(garden, today, effects.opener())) {
     const target = path.join(dir, file);

@@ -60,8 +60,8 @@ async function whichPlace(
     "Which town is it near? Or latitude and longitude, such as 54.3, -5.6; or nothing, to leave it open. Viewers never learn it.";
   for (let written = flag; ; written = undefined) {
     const text = written ?? (await line(question, effects));
-    // Coordinates and nothing at all need no table.
-    const read = readPlace(text, /\p{L}{2}/u.test(text) && text !== SKIP ? towns() : []);
+    // Nothing at all needs no table.
+    const read = readPlace(text, text.trim() !== "" && text !== SKIP ? towns() : []);
     if ("place" in read) return read.place;
     if ("towns" in read) {
       const chosen = await whichTown(text, read.towns, effects);
@@ -94,24 +94,30 @@ async function whichTown(name: string, towns: readonly Town[], effects: Effects)
 /** The town's, or its country has one zone, or the machine stands in one of its zones; else the person says. */
 async function whichTimeZone(
   flag: string | undefined,
-  { country, timeZone }: StartPlace,
+  { country, timeZone, position, zones: near = [] }: StartPlace,
   effects: Effects,
 ): Promise<string> {
   if (flag === undefined && timeZone !== undefined) return timeZone;
   const here = effects.timeZone();
-  const zones = country === undefined ? [] : timeZonesOf(country);
-  if (flag === undefined && (zones.length === 0 || zones.includes(here))) return here;
+  const zones = country === undefined ? near : timeZonesOf(country);
+  // Far from any town nobody knows what the clocks say, least of all this machine.
+  const isOpen = position === undefined || zones.includes(here) || country !== undefined;
+  if (flag === undefined && isOpen && (zones.length === 0 || zones.includes(here))) return here;
   const [only] = zones;
   if (flag === undefined && zones.length === 1 && only !== undefined) return only;
   for (let written = flag; ; written = undefined) {
     if (written === undefined && !effects.canAsk)
       throw new CommandError(
-        `That country has several time zones. Say which: --time-zone ${zones.slice(0, 4).join(" or ")} …`,
+        zones.length === 0
+          ? "No town is near that place to tell its time zone. Say it: --time-zone Europe/London (or another region and city)."
+          : `${country === undefined ? "Towns near that place keep" : "That country has"} several time zones. Say which: --time-zone ${zones.slice(0, 4).join(" or ")} …`,
       );
     const cities = zones.map(cityOf).join(", ");
-    const text = (
-      written ?? (await line(`Which of these has the same time as the garden? ${cities}.`, effects))
-    ).trim();
+    const question =
+      zones.length === 0
+        ? "Which city has the same time as the garden? Write it as Europe/London."
+        : `Which of these has the same time as the garden? ${cities}.`;
+    const text = (written ?? (await line(question, effects))).trim();
     const zone = zones.find((one) => cityOf(one).toLowerCase() === text.toLowerCase()) ?? text;
     if (isTimeZone(zone)) return zone;
     const refused = `"${text}" is not a time zone. Write its city, or region and city, for example Europe/London.`;

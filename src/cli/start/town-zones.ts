@@ -162,7 +162,23 @@ export function stateCalled(name: string): string | undefined {
   return letters.get(name.toLowerCase());
 }
 
-export function zoneOfTown({ country, region, longitude }: Pick<Town, "country" | "region" | "longitude">) {
+/** By the borders of the states, a degree off them where they bend; the Barrier Range keeps Adelaide's time, and is asked. */
+function zoneInAustralia(latitude: number, longitude: number): string | undefined {
+  if (longitude < 128) return "Australia/Perth";
+  if (longitude < 130) return undefined;
+  if (longitude < 137 || (longitude < 141 && latitude < -27)) {
+    if (latitude > -25) return "Australia/Darwin";
+    return latitude < -27 ? "Australia/Adelaide" : undefined;
+  }
+  if (longitude < 139) return undefined;
+  if (latitude > -28.05) return "Australia/Brisbane";
+  if (latitude > -29.3 || (longitude < 142.5 && latitude > -33.5) || longitude < 141.2) return undefined;
+  if (latitude < -39.2) return "Australia/Hobart";
+  return latitude < -36.3 && longitude < 149 ? "Australia/Melbourne" : "Australia/Sydney";
+}
+
+export function zoneOfTown({ country, region, latitude, longitude }: Omit<Town, "name" | "people">) {
+  if (country === "AU") return zoneInAustralia(latitude, longitude);
   const zones = country === "US" ? states[region]?.[1] : countries[country];
   if (zones === undefined || typeof zones === "string") return zones;
   return zones.find(([, until]) => longitude < until)?.[0];

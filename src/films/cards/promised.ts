@@ -10,13 +10,20 @@ const conditions = new Set("when once if".split(" "));
 
 /** Without "on camera", the month and the bed it would be kept in, and the condition it hung on. */
 export function promised(what: string): string {
-  let words = what.split(/\s+/).filter((word) => word !== "");
+  let words = what
+    .replace(nextFilm, "")
+    .split(/\s+/)
+    .filter((word) => word !== "");
   if (words[0]?.toLowerCase() === "to") words = words.slice(1);
   words = words.filter((_, at) => !isAside(words, at) && !(at > 0 && isAside(words, at - 1)));
   words = words.filter((_, at) => !isMonthOf(words, at));
   words = withoutBed(words);
   return bareEnd(withoutCondition(words).join(" "));
 }
+
+/** The film it is said in is the next one. */
+const nextFilm =
+  /,? (?:(?:in|on) (?:the |my |our )?)?next (?:film|video|tour|episode|time)\b|,? on the (?:film|video|camera)\b/i;
 
 /** "whether the netted cabbages stayed clean", where the promise was to find something out. */
 export function askedIn(what: string): string | undefined {

@@ -202,6 +202,9 @@ export function sayNextYear(names: Names, planting: PlantsThen, year: number | u
 
 // --------------------------------------------------------------------------------------------------- troubles, gear, soil
 
+const animals =
+  /^(?:the )?(?:deer|rabbits?|hares?|pigeons?|wood ?pigeons?|birds?|blackbirds?|galahs?|cockatoos?|possums?|wallab(?:y|ies)|kangaroos?|squirrels?|groundhogs?|raccoons?|gophers?|badgers?|foxes|fox|hens?|chickens?|goats?|sheep|cows?|cats?|dogs?|rats?|mice|mouse|voles?)$/i;
+
 export function sayTrouble(
   names: Names,
   event: Event,
@@ -214,6 +217,12 @@ export function sayTrouble(
 ): string {
   const named = event.variety !== undefined || event.crop !== undefined;
   const where = named ? `on ${plantsMeant(names, event, plantings).name}` : `in ${names.bed(bed)}`;
+  // Nobody says that deer "showed up on" the beans.
+  if (animals.test(cause)) {
+    const what = named ? plantsMeant(names, event, plantings).name : names.bed(bed);
+    const got = known ? `${endsPlural(cause) || /^deer$/i.test(cause) ? "were" : "was"} still at` : "got at";
+    return sentence(`${cause} ${got} ${what}`, event.spot, event.detail === cause ? undefined : event.detail);
+  }
   const showed = known ? `${endsPlural(cause) ? "were" : "was"} still there` : "showed up";
   return sentence(`${cause} ${showed} ${where}`, event.spot, event.detail === cause ? undefined : event.detail);
 }

@@ -13,7 +13,7 @@ import type { AmountMention, AmountUse } from "./mention.ts";
 const vessels = new Set(
   (
     "tray trays row rows pot pots packet packets module modules drill drills block blocks patch patches cell cells strip strips line lines bag bags " +
-    "pinch trug trugs bowl bowls basket baskets bucket buckets bckt bckts bkt colander seedtray seedtrays flat flats load loads pile piles sack sacks basketful bowlful bowlfuls " +
+    "mess messes pinch trug trugs bowl bowls basket baskets bucket buckets bckt bckts bkt colander seedtray seedtrays flat flats load loads pile piles sack sacks basketful bowlful bowlfuls " +
     "armful jar jars jam-jars bottle bottles carton cartons tub tubs tin tins pack packs pkt pkts packets box boxes crate crates barrow barrows barrowload barrowloads hill hills mound mounds ridge ridges " +
     "bed beds plug-trays sheet sheets carrier carriers bin bins pail pails batch batches braid braids plait plaits string strings tonne tonnes ton tons bale bales scoop scoops container containers freezer-bags zip-lock " +
     "cup-jar tupperware dish dishes plate plates punnet punnets gallon-bags planter planters station stations root-trainers kilner kilners half-pints half-pint flats"
@@ -293,7 +293,8 @@ function classified(words: readonly Word[], at: number, amount: Amount, behindBe
     const word = words[noun];
     if (word === undefined || word.kind !== "word") break;
     if (/^(?:cells?|modules|plugs)$/.test(word.lower)) return mention("count", at, noun + 1, value, count);
-    if (vessels.has(word.lower)) return mention("vessel", at, noun + 1, value, { ...count, noun: word.lower });
+    if (vessels.has(word.lower) && (word.lower !== "mess" || words[noun + 1]?.lower === "of"))
+      return mention("vessel", at, noun + 1, value, { ...count, noun: word.lower });
     const unit = pickUnitCalled(word.lower);
     if (unit !== undefined && noun > end) return piecesOrVessel(words, at, unit, value, noun + 1, count);
     if (!sizes.test(word.lower)) break;

@@ -16,6 +16,7 @@ import {
   type Mention,
   type PlantMention,
 } from "./mention.ts";
+import { statesOf } from "./state-said.ts";
 import { symptomAt } from "./vocabulary.ts";
 
 export interface FrameContext {
@@ -147,6 +148,9 @@ export function frame(
     for (const one of amounts) used.add(one);
     const loose =
       kind === "did" || kind === "put up" || kind === "took down" ? {} : amountFacts(kind, amounts.slice(0, 1));
+    // "mum froze 2 kg of them": what was put up is told in the words themselves.
+    if (kind === "preserved" && !namesGear(clause, context.words))
+      Object.assign(loose, { what: textOf(context.words, clause.from, clause.end) });
     return { facts: [{ kind, ...shared, ...loose }], borrowed: false, used };
   }
   const given = borrowed ? new Map<PlantMention, AmountMention[]>() : shareOut(plants, amounts, context.words);
@@ -170,7 +174,14 @@ export function frame(
         used,
       };
   }
-  const facts = plants.map((one) => ({ kind, ...shared, ...nameOf(one), ...amountFacts(kind, given.get(one) ?? []) }));
+  const states = kind === "doing" && !borrowed ? statesOf(context.words, clause, plants) : undefined;
+  const facts = plants.map((one) => ({
+    kind,
+    ...shared,
+    ...(states === undefined ? {} : { what: states.get(one) }),
+    ...nameOf(one),
+    ...amountFacts(kind, given.get(one) ?? []),
+  }));
   return { facts: withoutHead(facts), borrowed, used };
 }
 

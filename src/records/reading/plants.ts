@@ -6,6 +6,7 @@ import { monthNumber, weekdayNumber } from "../../calendar.ts";
 import { isCapital, type Word, wordsOf } from "../line-words.ts";
 import type { Names } from "../names.ts";
 import { isVessel } from "./amounts.ts";
+import { isDoer } from "./doers.ts";
 import { lemmasFrom } from "./lemmas.ts";
 import type { Mention, PlantMention } from "./mention.ts";
 import { causeAt, cultivarAt, gearAt, isOrdinary, isPerson, materialAt, slangAt, standAt } from "./vocabulary.ts";
@@ -330,7 +331,10 @@ function withGuesses(
         !/(?:ed|ing|ly|ish|y|s)$/.test(word.lower);
       if (lowerName) from -= 1;
     }
-    const title = from < one.from ? text(words, from, one.from) : undefined;
+    // "Beau's beans" are beans.
+    const before = from < one.from ? text(words, from, one.from) : undefined;
+    const isOwner = before !== undefined && /^\p{Lu}\p{Ll}+['’]s$/u.test(before);
+    const title = isOwner && !titles.test(words[from - 1]?.lower ?? "") ? undefined : before;
     const behind =
       title === undefined ? nameBehind(words, one.end, (at) => free(at) && !taken.has(at), plants) : undefined;
     if (behind !== undefined) {
@@ -419,6 +423,7 @@ function hasEvidence(words: readonly Word[], from: number, end: number, plants: 
     before?.kind === "number" || (times?.kind === "number" && !/^(?:st|nd|rd|th)$/.test(words[end + 1]?.lower ?? ""));
   if (counted && !isPlace(before)) return true;
   if (from === 0 && /^[:–—-]$/.test(after?.text ?? "") && words[end + 1]?.kind === "number") return true;
+  if (end === from + 1 && isDoer(words, from)) return false;
   if (/^(?:and|&|,|\/|\+)$/.test(before?.lower ?? ""))
     return plants.some((one) => one.end === from - 1 && one.basis !== "crop");
   return /^(?:and|&|,)$/.test(after?.lower ?? "") && plants.some((one) => one.from === end + 1 && one.basis !== "crop");

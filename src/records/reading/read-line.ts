@@ -3,11 +3,10 @@
  * and a learned opinion. A fact when the written form leaves nothing over, or when the likeliest way is likely enough; else a
  * question with the likeliest ways; story where nothing of a garden is told.
  */
-import type { Event, EventKind, LineReading, OfferedReading, Problem } from "../../model.ts";
+import type { Event, LineReading, OfferedReading, Problem } from "../../model.ts";
 import { wordsOf } from "../line-words.ts";
 import { takeBedWithin } from "../new-beds.ts";
 import { type LineContext, type NoteLine, readNoteLine } from "../note-line.ts";
-import { printEvent } from "../print-event.ts";
 import { candidatesOf, signature } from "./candidates.ts";
 import choice from "./choice.weights.json" with { type: "json" };
 import { type ChoiceWeights, decide, type Thresholds } from "./decide.ts";
@@ -15,10 +14,12 @@ import type { Fact } from "./fact.ts";
 import { type FindContext, seenIn, verbMentions } from "./find-mentions.ts";
 import { type FormLine, readForm } from "./form.ts";
 import { isGardenThing, isOfGarden } from "./mention.ts";
+import { offerOf } from "./offered.ts";
 import { saysMoreThanItTells } from "./open-lines.ts";
 import type { OpinionWeights } from "./opinion.ts";
 import packed from "./opinion.weights.json" with { type: "json" };
 import { unpackedOpinion } from "./packed-opinion.ts";
+import { promisedTo } from "./promised-to.ts";
 
 export interface ReadingContext extends LineContext {
   /** "7/20" is the 20th of July. */
@@ -92,6 +93,17 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
     beds: context.beds,
     southern: context.southern === true,
   };
+  const promised = standing.prose ? undefined : promisedTo(line.text);
+  if (promised !== undefined) {
+    const ways = [`promised: ${promised.what}`, `to do: ${promised.what}`].slice(0, promised.isToViewers ? 1 : 2);
+    const offers = ways.flatMap((text) => {
+      const events = readNoteLine({ ...line, text }, context)?.events ?? [];
+      return events.length === 0 ? [] : (offerOf(events, line, context) ?? []);
+    });
+    const [only] = offers;
+    if (promised.isToViewers && only !== undefined) return made("facts", only.events, []);
+    if (offers.length > 0) return made("question", [], offers);
+  }
   const mark = names.mark();
   const form = standing.prose ? undefined : readForm(line, context, find);
   if (form?.clean === true) return made("facts", form.read.events, [], form.read.problems);
@@ -121,18 +133,9 @@ export function readLine(own: NoteLine, context: ReadingContext, standing: Stand
   const readings: OfferedReading[] = [];
   for (const facts of decision.offered) {
     const before = names.mark();
-    const events = eventsOf(facts, line, context);
-    // With its day where that is not the note's: a plain line has to say all that the event says.
-    const plain = events.map((event) => {
-      const said = printEvent(event, names, context.units);
-      return event.day === note.day ? said : `${said} on ${event.day}`;
-    });
-    const said = plain.join("\n");
-    // Two ways that are told by the same words are one choice, and words that are not read again would settle nothing.
-    const isChoice =
-      !readings.some((one) => one.line === said) &&
-      events.every(({ kind }, at) => isRead(plain[at], kind, line, context));
-    if (isChoice) readings.push({ line: said, events });
+    const offer = offerOf(eventsOf(facts, line, context), line, context);
+    // Two ways that are told by the same words are one choice.
+    if (offer !== undefined && !readings.some((one) => one.line === offer.line)) readings.push(offer);
     names.backTo(before);
   }
   return made("question", [], readings, ofDates(form));
@@ -150,11 +153,6 @@ function behindDay(line: NoteLine, context: ReadingContext, find: FindContext): 
   if (form?.clean !== true) return undefined;
   const events = form.read.events.map((event) => ({ ...event, text: line.text }));
   return { ...form, read: { ...form.read, events } };
-}
-
-function isRead(plain: string | undefined, kind: EventKind, line: NoteLine, context: LineContext): boolean {
-  const read = readNoteLine({ ...line, text: plain ?? "", more: [] }, context);
-  return read?.events[0]?.kind === kind;
 }
 
 /** A day that does not exist, or is not clear, is told of whatever becomes of its line. */

@@ -393,7 +393,7 @@ export function inShort(thread: Thread, voice: ThreadVoice): readonly (readonly 
       return [
         ...(plan === undefined ? [] : ([[`own ${plan}`, plan]] as const)),
         ...(gear === undefined ? [] : ([["gear", `${theGear(gear.title)} for ${theCrop(about, voice)}`]] as const)),
-        ["done", `${many(about, voice)} done another way`],
+        ["done", `what changed for ${theCrop(about, voice)}`],
       ];
     }
     case "failed": {

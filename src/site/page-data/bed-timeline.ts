@@ -1,5 +1,5 @@
 /** A bed's changes and photos day by day, newest first; under each photo how old the plants were. */
-import { changeSentence } from "../../language/index.ts";
+import { changeSentence, withWordsOnce } from "../../language/index.ts";
 import type { Change, Day } from "../../model.ts";
 import type { ShownPhoto } from "./pictures.ts";
 import { plantAges } from "./plant-ages.ts";
@@ -19,7 +19,7 @@ export function bedTimeline(
     return known;
   };
   // What only the calendar ended is no news of that day; the planting itself says that it is taken to be over.
-  for (const change of all)
+  for (const change of withWordsOnce(all))
     if (change.kind !== "taken to be over") on(change.day).lines.add(changeSentence(change, view.garden));
   for (const photo of photos) on(photo.day).photos.push(photo);
   return [...days]

@@ -28,6 +28,9 @@ const WEEK = 7;
 /** What is listed of each kind before the rest is folded away or only counted. */
 const LISTED = { owed: 6, best: 8, names: 12, photos: 3, questions: 6, problems: 20 } as const;
 
+/** What of these stands open on a screen that a hand holds. */
+const OPEN = { questions: 2, problems: 5 } as const;
+
 export interface DeskGiven {
   readonly briefs: readonly string[];
   readonly fieldLists: ReadonlySet<string>;
@@ -88,7 +91,7 @@ export function desk(view: View, given: DeskGiven): FieldHomePage {
       { href: links.viewpoints, text: words.field.sameSpots },
       ...recaps.map(({ href, text }) => ({ href, text: words.field.recapOf(text) })),
     ],
-    notYetShown: notYetShown(view),
+    ...unseen(view),
     problems: problems(view, jump),
   };
 }
@@ -188,22 +191,37 @@ function questions(view: View, jump: Jump, stateOf: DeskGiven["stateOf"]): Field
       tap: stateOf === undefined ? undefined : { file, line, state: stateOf(file) },
     };
   });
-  return { asked, more: all.length > asked.length ? words.desk.moreQuestions(all.length - asked.length) : "" };
+  const open = Math.min(OPEN.questions, asked.length);
+  return {
+    asked,
+    open,
+    laterSaid: words.desk.more(asked.length - open),
+    more: all.length > asked.length ? words.desk.moreQuestions(all.length - asked.length) : "",
+  };
+}
+
+function unseen(view: View): Pick<FieldHomePage, "notYetShown" | "notYetShownSaid"> {
+  const hints = notYetShown(view);
+  return { notYetShown: hints, notYetShownSaid: view.words.desk.lines(hints.length) };
 }
 
 const SEVERITIES: readonly Severity[] = ["error", "warning", "hint"];
 
 /** Without the questions, which stand above. */
-function problems({ garden, words: { field } }: View, jump: Jump): FieldHomePage["problems"] {
+function problems({ garden, words: { field, desk } }: View, jump: Jump): FieldHomePage["problems"] {
   const all = garden.problems.filter(({ rule }: Problem) => rule !== ASKED);
   const counted = SEVERITIES.map(
     (severity) => [severity, all.filter((problem) => problem.severity === severity).length] as const,
   ).filter(([, n]) => n > 0);
   const inOrder = SEVERITIES.flatMap((severity) => all.filter((problem) => problem.severity === severity));
   const left = inOrder.length - LISTED.problems;
+  const listed = inOrder.slice(0, LISTED.problems);
+  const open = Math.min(OPEN.problems, listed.filter(({ severity }) => severity !== "hint").length);
   return {
     summary: counted.length === 0 ? field.nothingToMend : field.inAll(counted),
-    lines: inOrder.slice(0, LISTED.problems).map(({ severity, file, line, what, fix }) => ({
+    open,
+    laterSaid: desk.more(listed.length - open),
+    lines: listed.map(({ severity, file, line, what, fix }) => ({
       severity: field.severity(severity),
       from: jump(file, line),
       what,

@@ -464,6 +464,9 @@ export interface FieldHomePage {
   readonly naming: Link & { readonly summary: string; readonly photos: readonly Picture[] };
   readonly questions: {
     readonly asked: readonly AskedLine[];
+    /** How many of them stand open; the others are folded away, and how many these are said. */
+    readonly open: number;
+    readonly laterSaid: string;
     readonly more: string;
   };
   /** The season so far, a row for each bed. */
@@ -482,7 +485,15 @@ export interface FieldHomePage {
   readonly others: readonly Link[];
   /** What viewers could be shown and are not yet. */
   readonly notYetShown: readonly string[];
-  readonly problems: { readonly summary: string; readonly lines: readonly FieldProblem[]; readonly more: string };
+  readonly notYetShownSaid: string;
+  readonly problems: {
+    readonly summary: string;
+    readonly lines: readonly FieldProblem[];
+    /** As of questions: errors and warnings stand open, hints do not. */
+    readonly open: number;
+    readonly laterSaid: string;
+    readonly more: string;
+  };
 }
 
 export interface WritingBox {

@@ -26,6 +26,7 @@ export const deskWords = {
   tasks: "To do this week",
   noTasks: "Nothing is due this week.",
   more: (n: number) => `${capital(sayNumber(n))} more`,
+  lines: (n: number) => capital(sayPlural(n, "line", "lines")),
   notThisWeek: (n: number) => `${capital(sayNumber(n))} more, not due this week`,
   questions: "Questions to you",
   noQuestions: "No line waits for an answer.",

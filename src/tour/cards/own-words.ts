@@ -3,7 +3,7 @@ import { isQuotable } from "../../garden/index.ts";
 import { type Ground, mentions, type Sentence, say, sentencesOf } from "../../language/index.ts";
 import type { Gear, Variety } from "../../model.ts";
 import type { BedOnTheDay, Lot } from "../bed-on-the-day.ts";
-import { namedInLines } from "../own-lines.ts";
+import { isPlanning, namedInLines } from "../own-lines.ts";
 
 /** Sentences about the record itself, which nobody says on a walk: when it was grown, or that it is new. */
 const bookkeeping = /^(?:new in|grown in|grown once|bought once|sown once)\b/i;
@@ -76,7 +76,7 @@ export function storyWords(here: BedOnTheDay, lots: readonly Lot[]): readonly Se
       .filter((part) => part.asks !== true && part.private !== true && !/^[-*#>|\d]/.test(part.text))
       .flatMap((part) =>
         sentencesOf(part.text)
-          .filter((text) => isQuotable(text) && (ofBed || mentions(text, names)))
+          .filter((text) => isQuotable(text) && !isPlanning(text) && (ofBed || mentions(text, names)))
           .map((text) => say(`“${text.trim().replace(/\.$/, "")}”`, [{ place: part.place }])),
       );
   });

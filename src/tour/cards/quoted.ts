@@ -6,7 +6,7 @@ import { isQuotable, type OwnLine } from "../../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sentencesOf } from "../../language/index.ts";
 import type { Event } from "../../model.ts";
 import type { BedOnTheDay } from "../bed-on-the-day.ts";
-import { ownLinesAt } from "../own-lines.ts";
+import { isPlanning, ownLinesAt } from "../own-lines.ts";
 import type { Remembered } from "./remembered.ts";
 
 /** More are no help to somebody who stands in front of a camera. */
@@ -49,12 +49,15 @@ export function toldWithMore(here: BedOnTheDay, remembered: readonly Remembered[
         (story) => story.event === event || (story.event.bed === event.bed && story.event.day === event.day),
       ),
   );
+  // Words are of the day on which they were written, whatever day the fact has that was made of them.
+  const noteDays = new Map(here.index.garden.notes.map(({ place, day }) => [place.file, day]));
+  const written = ({ place, day }: Event) => noteDays.get(place.file) ?? day;
   return [...new Set([...telling, ...seeds, ...trouble])]
     .filter(({ private: hidden, day }) => !hidden && day <= here.day)
-    .filter(({ text }) => fits(text, 24) && isQuotable(text))
-    .toSorted((a, b) => (a.day < b.day ? 1 : -1))
+    .filter(({ text }) => fits(text, 24) && isQuotable(text) && !isPlanning(text))
+    .toSorted((a, b) => (written(a) < written(b) ? 1 : -1))
     .slice(0, mostTold)
-    .map((event) => say(`${capital(sayDay(event.day, { language, near: here.day }))}: “${event.text}”`, [event]));
+    .map((event) => say(`${capital(sayDay(written(event), { language, near: here.day }))}: “${event.text}”`, [event]));
 }
 
 const longSowing = 7;
