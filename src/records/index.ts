@@ -7,6 +7,7 @@ export { crops, pieceOf } from "./crops.ts";
 export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
+export { writesMonthFirst } from "./slashed-days.ts";
 export { isOfFeast, lastFeast } from "./feasts.ts";
 export {
   asideEnding,

@@ -5,10 +5,11 @@ import { afterwards, conditionWords, laterWords, noPromise, type SpokenRule, spo
 import type { Speech, Word } from "./spoken-words.ts";
 import { commitmentsIn, lower, type Statement } from "./statements.ts";
 
-/** The day of the film, and on which half of the earth its seasons are. */
+/** The day of the film, on which half of the earth its seasons are, and whether "7/20" is in July. */
 export interface Spoken {
   readonly day: Day;
   readonly southern: boolean;
+  readonly monthFirst?: boolean | undefined;
 }
 
 /** A stretch of the speech that a rule takes for a promise. */
@@ -72,18 +73,18 @@ const commitment =
  * The first time said after the commitment; before it only what opens the statement counts: "come July I'll", not "I want
  * a lot of them this year and I'll".
  */
-export function dueOf(text: string, { day, southern }: Spoken): Day | undefined {
+export function dueOf(text: string, { day, ...meant }: Spoken): Day | undefined {
   const begins = commitment.exec(text)?.index ?? 0;
-  const after = dueDay(text.slice(begins), day, { southern })?.day;
+  const after = dueDay(text.slice(begins), day, meant)?.day;
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
   // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
-  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, { southern })?.day : undefined;
-  const opening = dueDay(before, day, { southern });
+  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, meant)?.day : undefined;
+  const opening = dueDay(before, day, meant);
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".
   const last = before.trimEnd().split(" ").slice(-LAST_WORDS).join(" ");
-  const led = dueDay(last, day, { southern });
+  const led = dueDay(last, day, meant);
   return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
 }
 

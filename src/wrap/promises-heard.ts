@@ -1,5 +1,6 @@
 /** Promises in the speech: what the speaker commits to show or do later, with the bed it is about and the day it is due. */
 import type { Day } from "../model.ts";
+import { writesMonthFirst } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
@@ -27,7 +28,20 @@ export interface PromiseHeard {
   readonly confidence: number;
 }
 
-export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
+const heardIn = new WeakMap<FilmHeard, readonly PromiseHeard[]>();
+
+/** What was owed asks for them again and again; a film is of one day. */
+export function promisesHeard(film: FilmHeard): readonly PromiseHeard[] {
+  const known = heardIn.get(film) ?? hearPromises(film, spokenOn(film));
+  heardIn.set(film, known);
+  return known;
+}
+
+function spokenOn({ day: { day, garden } }: FilmHeard): Spoken {
+  return { day, southern: garden.settings.southern, monthFirst: writesMonthFirst(garden.settings) };
+}
+
+function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
   const { words } = film.speech;
   return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence }) => {
     const { text, at } = statement(words, from, to);
