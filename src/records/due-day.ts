@@ -193,7 +193,8 @@ function inSpan(found: Groups, noteDay: Day, southern: boolean): Day | undefined
   const period = isSeason
     ? seasonPeriod(span, noteDay, which === "next", southern)
     : calendarPeriod(span, noteDay, which === "next");
-  return due(period, found.spanPart, found.spanLead);
+  // "Before this month is out" is no day of the month before.
+  return due(period, found.spanPart, which === "this" && isBefore(found.spanLead) ? undefined : found.spanLead);
 }
 
 function calendarPeriod(span: string, noteDay: Day, next: boolean): Period {
@@ -240,7 +241,8 @@ function due(period: Period, part: string | undefined, lead: string | undefined)
     const ends = nth < 0 || days * (nth + 1) >= whole ? period.last : addDays(period.first, days * (nth + 1) - 1);
     return isBefore(lead) ? addDays(ends, -days) : ends;
   }
-  if (isBefore(lead)) return addDays(period.first, -1);
+  // "Before the end of October" is in October.
+  if (isBefore(lead) && !/end/i.test(part ?? "")) return addDays(period.first, -1);
   const share = part === undefined ? 1 : /early|start|beginning/i.test(part) ? 1 / 3 : /mid/i.test(part) ? 2 / 3 : 1;
   return addDays(period.first, Math.floor(whole * share) - 1);
 }

@@ -1,12 +1,12 @@
 /** Promises in the speech: what the speaker commits to show or do later, with the bed it is about and the day it is due. */
 import type { Day } from "../model.ts";
-import { writesMonthFirst } from "../records/index.ts";
+import { dueDay, writesMonthFirst } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { textOf } from "./phrases.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
 import { type HeardWord, wordsBetween } from "./promise-words.ts";
-import { afterwards, conditionWords, laterWords } from "./spoken-rules.ts";
+import { afterwards, conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
 import { inWords } from "./word-ranges.ts";
@@ -58,11 +58,22 @@ function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] 
           .join(" "),
       ),
       bed: bedOf(film, from, to),
-      due: dueOf(text, spoken),
+      due: dueOf(text, spoken) ?? dueBefore(words, from, spoken),
       rule,
       confidence,
     };
   });
+}
+
+/** Words before a promise at whose end a time may open it: "In March, | before the buds break, I'll show you". */
+const LED = 8;
+
+function dueBefore(words: readonly Word[], from: number, { day, ...meant }: Spoken): Day | undefined {
+  let begins = from;
+  while (begins > Math.max(0, from - LED) && !/[.?!]/.test(words[begins - 1]?.mark ?? "")) begins -= 1;
+  const text = words.slice(begins, from).map(lower).join(" ");
+  const found = dueDay(text, day, meant);
+  return found !== undefined && found.day > day && found.end === text.length ? found.day : undefined;
 }
 
 /** Words of a promise that a record has room for. */
@@ -111,7 +122,7 @@ const ALIKE = "promise/like-others";
 
 /** Likelihood from which a run of words is told as a promise, and one in which no rule finds any; the person decides about each. */
 const TOLD_FROM = 0.6;
-const ALIKE_FROM = 0.9;
+const ALIKE_FROM = 0.93;
 
 export function isTold({ from, to, likelihood }: LikelyRun, words: readonly HeardWord[]): boolean {
   const isRuled = words.slice(from, to).some(({ rule }) => rule !== undefined);
@@ -123,6 +134,9 @@ function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken)
   const likely = likelyPromises(words, isLaterIn(speech, spoken)).filter((run) => isTold(run, words));
   const found: Found[] = likely
     .flatMap((run) => onePromiseEach(run, words))
+    .filter(
+      (run) => !noPromise.test(wordsBetween(words, run.from, run.to)) || ruled.some((rule) => shared(run, rule) > 0),
+    )
     .map((one) => {
       // A rule knows where its clause begins and ends.
       const rules = ruled.filter((other) => shared(one, other) >= SHARED);

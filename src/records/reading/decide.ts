@@ -77,7 +77,7 @@ function tellsOwnVerbs({ facts }: Candidate, { mentions }: Weighed): boolean {
   return own.length > 0 && own.every(({ kinds }) => facts.some(({ kind }) => kinds.includes(kind)));
 }
 
-/** A height said to be one, stems and weights of what was cut: a measure tells more of what was done than the words around it. */
+/** A height said to be one, stems or bunches of what was cut: a measure tells more of what was done than the words around it. */
 const measureWeight = 3;
 const cutting = /^(?:cut|cuts|picked|harvested|pulled|dug|lifted|gathered|taken)$/;
 const height = /^(?:tall|high|height)$/;
@@ -86,14 +86,16 @@ function saysItsMeasure(
   { facts: [fact, ...more], choices }: Candidate,
   { words, mentions, clauses }: Weighed,
 ): boolean {
-  if (fact === undefined || more.length > 0 || clauses.length > 1) return false;
+  if (fact === undefined || more.length > 0) return false;
+  // "Gate Bed: Thermidrome 31 cm tall now": a bed that leads tells nothing by itself.
+  if (clauses.filter((one) => one.mentions.some(({ type }) => type !== "bed")).length > 1) return false;
   if (mentions.filter(({ type }) => type === "plant").length !== 1) return false;
   const said = (pattern: RegExp) => words.some(({ lower }) => pattern.test(lower));
   if (fact.kind === "measured") return fact.heightCm !== undefined && said(height);
   // "Cut back and weighed out", "dug, split and gave away": another thing was done too.
   if (!mentions.filter(isVerb).every(({ kinds }) => kinds.includes("picked"))) return false;
-  const isWeighed = fact.unit !== undefined || fact.grams !== undefined;
-  return fact.kind === "picked" && isWeighed && said(cutting) && choices.length === 1;
+  const isCut = fact.unit === "stem" || fact.unit === "bunch";
+  return fact.kind === "picked" && isCut && said(cutting) && choices.length === 1;
 }
 
 function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {

@@ -392,9 +392,12 @@ const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = 
 
 function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Verdict {
   const variety = check.film.day.garden.varieties.get(subject.variety ?? "");
-  const obtained = variety?.source?.obtained;
+  // "planted 1 given Smyrna" tells it of the plants, where no file does of the variety.
+  const lots = subject.here.length > 0 ? subject.here : subject.anywhere;
+  const came = lots.flatMap(({ plantsFrom }) => plantsFrom ?? []);
+  const obtained = variety?.source?.obtained ?? came[0];
   if (variety === undefined || obtained === undefined) return "not told";
-  if (fits[how].includes(obtained)) return "agrees";
+  if (fits[how].includes(obtained) || came.some((one) => one === how)) return "agrees";
   const from = variety.source?.name;
   return {
     kind: "source",
