@@ -86,9 +86,7 @@ function saysItsMeasure(
   { facts: [fact, ...more], choices }: Candidate,
   { words, mentions, clauses }: Weighed,
 ): boolean {
-  if (fact === undefined || more.length > 0) return false;
-  // "Gate Bed: Thermidrome 31 cm tall now": a bed that leads tells nothing by itself.
-  if (clauses.filter((one) => one.mentions.some(({ type }) => type !== "bed")).length > 1) return false;
+  if (fact === undefined || more.length > 0 || clauses.length > 1) return false;
   if (mentions.filter(({ type }) => type === "plant").length !== 1) return false;
   const said = (pattern: RegExp) => words.some(({ lower }) => pattern.test(lower));
   if (fact.kind === "measured") return fact.heightCm !== undefined && said(height);
