@@ -7,7 +7,6 @@ export { crops, pieceOf } from "./crops.ts";
 export { decodeText } from "./decode-text.ts";
 export { isDoubt } from "./doubts.ts";
 export { type DueDay, dueDay } from "./due-day.ts";
-export { writesMonthFirst } from "./slashed-days.ts";
 export { isOfFeast, lastFeast } from "./feasts.ts";
 export {
   asideEnding,
@@ -47,6 +46,7 @@ export { recordFolders, recordTexts } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
 export { ruleMeanings } from "./rule-meanings.ts";
+export { writesMonthFirst } from "./slashed-days.ts";
 export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";
 export {
   type ColumnMeaning,
