@@ -335,6 +335,8 @@ export interface EpisodePromise {
   readonly due?: Day | undefined;
   /** Day or episode in which it was kept. */
   readonly kept?: string | undefined;
+  /** The words of an earlier promise that this one puts off. */
+  readonly putsOff?: string | undefined;
   /** Seconds into the film. */
   readonly at?: number | undefined;
   readonly place: Place;
@@ -922,6 +924,8 @@ export interface FollowUp {
   readonly kept?: Day | undefined;
   /** Episode id in which it was kept, when one is known. */
   readonly keptIn?: string | undefined;
+  /** Day on which viewers were told that it comes later: another promise stands for it from then on. */
+  readonly putOff?: Day | undefined;
   readonly private: boolean;
   readonly place: Place;
 }

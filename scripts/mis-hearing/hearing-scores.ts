@@ -60,7 +60,7 @@ const NEAR = 1;
 export function scorePromises(garden: Garden, film: LabelledFilm, captions: CaptionFile): Score {
   const left = new Set<PromiseTruth>(film.promises);
   let [right, wrong] = [0, 0];
-  for (const { from, to } of promisesHeard(hear(garden, film, captions), { day: film.episode.day, southern: false })) {
+  for (const { from, to } of promisesHeard(hear(garden, film, captions))) {
     const [begin, end] = [from, to - 1].map((word) => (captions.speech.words[word]?.at ?? 0) / 1000) as [
       number,
       number,

@@ -178,7 +178,15 @@ async function accept(
     effects.err(`Promise ${number} is in the record already.`);
   if (fresh.length === 0) return;
   const file = path.join(recordsDir, ...(episode.place?.file ?? `episodes/${episode.id}/index.md`).split("/"));
-  const { refused } = await effects.editText(file, (record) => acceptPromises(record, fresh));
+  const promises = fresh.map(({ kept, putsOff, ...one }) => {
+    return { ...one, kept: kept === undefined ? undefined : episode.id, putsOff: putsOff?.what };
+  });
+  const { refused } = await effects.editText(file, (record) => acceptPromises(record, promises));
   if (refused !== undefined) throw new CommandError(`${file} was left as it is. ${refused}`, EXIT.couldNot);
-  effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(({ what }) => what).join("; ")}.`);
+  effects.err(`Taken into ${shown(file, recordsDir)}: ${fresh.map(takenIn).join("; ")}.`);
+}
+
+function takenIn({ what, kept, putsOff }: Wrap["followUps"][number]): string {
+  if (kept !== undefined) return `${what} (kept in this film)`;
+  return putsOff === undefined ? what : `${what} (“${putsOff.what}” is put off)`;
 }

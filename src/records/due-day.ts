@@ -38,7 +38,8 @@ const month =
   "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?";
 const named = "mon(?:day)?|tue(?:s(?:day)?)?|wed(?:s|nesday)?|thu(?:rs(?:day)?)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?";
 const lead = "by|before|until|till|on|in|for|at|during|over|come|within|around|about";
-const part = "early|mid|late|(?:the )?end of|(?:the )?middle of|(?:the )?start of|(?:the )?beginning of";
+const part =
+  "early|mid|late|(?:the )?end of|(?:the )?middle of|(?:the )?start of|(?:the )?beginning of|(?:the )?(?:first|second|third|last) (?:week|half) (?:of|in)";
 
 interface DayOfYear {
   readonly month: number;
@@ -192,7 +193,8 @@ function inSpan(found: Groups, noteDay: Day, southern: boolean): Day | undefined
   const period = isSeason
     ? seasonPeriod(span, noteDay, which === "next", southern)
     : calendarPeriod(span, noteDay, which === "next");
-  return due(period, found.spanPart, found.spanLead);
+  // "Before this month is out" is no day of the month before.
+  return due(period, found.spanPart, which === "this" && isBefore(found.spanLead) ? undefined : found.spanLead);
 }
 
 function calendarPeriod(span: string, noteDay: Day, next: boolean): Period {
@@ -231,8 +233,16 @@ function monthsPeriod(year: number, begins: number, months: number): Period {
 
 /** Early is the first ten days of a month and mid the first twenty; of longer periods the same shares. */
 function due(period: Period, part: string | undefined, lead: string | undefined): Day {
-  if (isBefore(lead)) return addDays(period.first, -1);
   const whole = Math.round((Date.parse(period.last) - Date.parse(period.first)) / 86_400_000) + 1;
+  const week = /(first|second|third|last) (week|half)/i.exec(part ?? "");
+  if (week !== null) {
+    const days = week[2]?.toLowerCase() === "half" ? Math.ceil(whole / 2) : 7;
+    const nth = ["first", "second", "third"].indexOf((week[1] ?? "").toLowerCase());
+    const ends = nth < 0 || days * (nth + 1) >= whole ? period.last : addDays(period.first, days * (nth + 1) - 1);
+    return isBefore(lead) ? addDays(ends, -days) : ends;
+  }
+  // "Before the end of October" is in October.
+  if (isBefore(lead) && !/end/i.test(part ?? "")) return addDays(period.first, -1);
   const share = part === undefined ? 1 : /early|start|beginning/i.test(part) ? 1 / 3 : /mid/i.test(part) ? 2 / 3 : 1;
   return addDays(period.first, Math.floor(whole * share) - 1);
 }

@@ -46,6 +46,7 @@ export { recordFolders, recordTexts } from "./record-places.ts";
 export { openRecordsFolder, type RecordsFolder } from "./records-folder.ts";
 export { withoutRemarks } from "./remarks.ts";
 export { ruleMeanings } from "./rule-meanings.ts";
+export { writesMonthFirst } from "./slashed-days.ts";
 export { obtainedCalled, saysNothing, yesOrNo } from "./tables/cell-words.ts";
 export {
   type ColumnMeaning,

@@ -18,8 +18,10 @@ export function promiseRows(book: SeasonBook, from: Day, to: Day): readonly Prom
   const since = addDays(from, -remembered);
   return book.garden.followUps
     .filter(
-      ({ promisedOn, due, kept }) =>
+      ({ promisedOn, due, kept, putOff }) =>
         promisedOn <= to &&
+        // The promise that stands for it is told.
+        !(putOff !== undefined && putOff <= to) &&
         (promisedOn >= from ||
           within(due, from, to) ||
           within(kept, from, to) ||

@@ -1,10 +1,10 @@
 /** What viewers are still owed, and what is still to do, on a day. */
 import type { Day, FollowUp, Garden, Task } from "../model.ts";
 
-/** Promises made by a day and not yet kept, the earliest due first; those without a due day after them, oldest first. */
+/** Promises made by a day and neither kept nor put off yet, the earliest due first; those without a due day after them, oldest first. */
 export function openFollowUps(garden: Garden, on: Day): readonly FollowUp[] {
   return garden.followUps
-    .filter((one) => one.promisedOn <= on && (one.kept === undefined || one.kept > on))
+    .filter(({ promisedOn, kept, putOff }) => promisedOn <= on && isAfter(kept, on) && isAfter(putOff, on))
     .sort((a, b) => inOrder(a.due, b.due) || inOrder(a.promisedOn, b.promisedOn) || inOrder(a.id, b.id));
 }
 
@@ -13,6 +13,10 @@ export function openTasks(garden: Garden, on: Day): readonly Task[] {
   return garden.tasks
     .filter((one) => one.opened <= on && (one.done === undefined || one.done > on))
     .sort((a, b) => inOrder(a.due, b.due) || inOrder(a.opened, b.opened) || inOrder(a.id, b.id));
+}
+
+function isAfter(day: Day | undefined, on: Day): boolean {
+  return day === undefined || day > on;
 }
 
 function inOrder(a: string | undefined, b: string | undefined): number {

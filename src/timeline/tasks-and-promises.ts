@@ -83,13 +83,18 @@ function close(ledger: Ledger, event: Event, thing: OpenThing): void {
   }
 }
 
-function bestMatches(ledger: Ledger, words: readonly string[], beds: readonly string[]): readonly OpenThing[] {
+function bestMatches(
+  ledger: Ledger,
+  words: readonly string[],
+  beds: readonly string[],
+  only?: OpenThing["is"],
+): readonly OpenThing[] {
   const sharing = new Set(words.flatMap((word) => [...(ledger.openByWord.get(word) ?? [])]));
   let best = sameThing;
   let found: OpenThing[] = [];
   for (const thing of sharing) {
     const alike = likeness(words, thing.words);
-    if (alike < sameThing) continue;
+    if (alike < sameThing || (only !== undefined && thing.is !== only)) continue;
     const score = alike + (thing.beds.some((bed) => beds.includes(bed)) ? sameBed : 0);
     if (score > best || found.length === 0) [best, found] = [score, [thing]];
     else if (score === best) found.push(thing);
@@ -151,7 +156,8 @@ export function spokenPromises(episodes: Iterable<Episode>): readonly SpokenProm
 }
 
 export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: SpokenPromise): void {
-  const { what, bed, due, at, place } = said;
+  const { what, bed, due, at, place, putsOff } = said;
+  if (putsOff !== undefined) putOff(ledger, putsOff, bed, day);
   const kept = said.kept === undefined ? undefined : keptOn(ledger, said.kept, day);
   const followUp: FollowUp = {
     id: `${place.file}:${place.line}`,
@@ -173,6 +179,15 @@ export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: Sp
   const spoken = { bed, note: place, private: followUp.private };
   pushChange(ledger, { ...spoken, kind: "promised", day, told: { is: "promised", what } });
   if (kept !== undefined) pushChange(ledger, { ...spoken, kind: "done", day: kept.kept, told: { is: "kept", what } });
+}
+
+/** The open promise of just these words, else the one that comes nearest to them, is stood for by another from that day on. */
+function putOff(ledger: Ledger, words: string, bed: string | undefined, day: Day): void {
+  const open = bestMatches(ledger, wordsOf(words), bed === undefined ? [] : [bed], "promise");
+  const found = open.find(({ now }) => now.what === words) ?? open[0];
+  if (found?.is !== "promise") return;
+  forget(ledger, found);
+  found.now = { ...found.now, putOff: day };
 }
 
 /** `kept` names a day or an episode; anything else says only that it was kept. */
@@ -202,8 +217,8 @@ export function fallDue(ledger: Ledger): void {
     }
   }
   for (const { now, beds } of ledger.promises) {
-    const { due, kept, what, place } = now;
-    if (due === undefined || (kept !== undefined && kept <= due)) continue;
+    const { due, kept, putOff: later, what, place } = now;
+    if (due === undefined || [kept, later].some((on) => on !== undefined && on <= due)) continue;
     const day = addDays(due, 1);
     for (const bed of beds) {
       pushChange(ledger, {

@@ -10,6 +10,10 @@ export interface PromiseToWrite {
   readonly what: string;
   readonly bed?: string | undefined;
   readonly due?: Day | undefined;
+  /** The episode in which it was kept: its own. */
+  readonly kept?: string | undefined;
+  /** The words of the earlier promise that it puts off. */
+  readonly putsOff?: string | undefined;
   /** Seconds. */
   readonly at: number;
 }
@@ -114,11 +118,13 @@ function endOfLine(yaml: string, at: number): number {
 
 function lines(promises: readonly PromiseToWrite[], indent: string, newline: string): string {
   return promises
-    .map(({ what, bed, due, at }) => {
+    .map(({ what, bed, due, kept, putsOff, at }) => {
       const rows = [
         `- what: ${scalar(what)}`,
         ...(bed === undefined ? [] : [`  bed: ${scalar(bed)}`]),
         ...(due === undefined ? [] : [`  due: ${due}`]),
+        ...(kept === undefined ? [] : [`  kept: ${scalar(kept)}`]),
+        ...(putsOff === undefined ? [] : [`  puts off: ${scalar(putsOff)}`]),
         `  at: "${sayTime(at * 1000)}"`,
       ];
       return rows.map((row) => `${indent}${row}${newline}`).join("");

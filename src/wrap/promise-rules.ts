@@ -1,14 +1,16 @@
 /** Promises by rule: statements whose words commit the speaker to something at a time or on a condition. */
 import type { Day } from "../model.ts";
 import { dueDay } from "../records/index.ts";
+import { spokenOrdinal } from "./spoken-numbers.ts";
 import { afterwards, conditionWords, laterWords, noPromise, type SpokenRule, spokenRules } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { commitmentsIn, lower, type Statement } from "./statements.ts";
 
-/** The day of the film, and on which half of the earth its seasons are. */
+/** The day of the film, on which half of the earth its seasons are, and whether "7/20" is in July. */
 export interface Spoken {
   readonly day: Day;
   readonly southern: boolean;
+  readonly monthFirst?: boolean | undefined;
 }
 
 /** A stretch of the speech that a rule takes for a promise. */
@@ -49,7 +51,7 @@ export function ruledPromises({ words }: Speech, statements: readonly Statement[
 
 /** Without one of these no rule holds; most statements have none. */
 const mayPromise =
-  /(?:'ll| will| shall| going to| yet to| still | remind me| hold me)\b| (?:show|tell|film|measure|give) |(?:'m|'re| am| are) [a-z]+ing\b/;
+  /(?:'ll| will| shall| going to| yet to| still| remind me| hold me| aim to| mean to| plan to| fixing to| intend to| with you| for you| to you| in front of you| with me| camera)\b| (?:comes|coming|show|tell|film|measure|give|weigh|count|compare|get|have) |(?:'m|'re| am| are) [a-z]+ing\b/;
 
 function ruleFor({ text, asks }: Statement, spoken: Spoken): SpokenRule | undefined {
   if (asks || !mayPromise.test(` ${text}`) || noPromise.test(text)) return undefined;
@@ -72,19 +74,38 @@ const commitment =
  * The first time said after the commitment; before it only what opens the statement counts: "come July I'll", not "I want
  * a lot of them this year and I'll".
  */
-export function dueOf(text: string, { day, southern }: Spoken): Day | undefined {
+export function dueOf(said: string, { day, ...meant }: Spoken): Day | undefined {
+  const text = inFigures(said);
   const begins = commitment.exec(text)?.index ?? 0;
-  const after = dueDay(text.slice(begins), day, { southern })?.day;
+  const after = dueDay(text.slice(begins), day, meant)?.day;
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
   // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
-  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, { southern })?.day : undefined;
-  const opening = dueDay(before, day, { southern });
+  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, meant)?.day : undefined;
+  const opening = dueDay(before, day, meant);
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".
   const last = before.trimEnd().split(" ").slice(-LAST_WORDS).join(" ");
-  const led = dueDay(last, day, { southern });
+  const led = dueDay(last, day, meant);
   return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
+}
+
+const months = "january|february|march|april|may|june|july|august|september|october|november|december";
+const ordinal =
+  "(?:(?:twenty|thirty)[ -])?(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)|(?:ten|eleven|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)th|twelfth|twentieth|thirtieth";
+const datesInWords = new RegExp(
+  `\\b(?:(${ordinal})( (?:of )?(?:${months}))|((?:${months}) (?:the )?)(${ordinal}))\\b`,
+  "g",
+);
+
+/** "October twelfth" and "the third of October" as they would be written. */
+function inFigures(said: string): string {
+  if (!/(?:st|nd|rd|th)\b/.test(said)) return said;
+  return said.replace(datesInWords, (whole, first?: string, month?: string, lead?: string, last?: string) => {
+    const value = spokenOrdinal((first ?? last ?? "").split(/[ -]/), 0)?.value;
+    if (value === undefined) return whole;
+    return first === undefined ? `${lead?.replace(" the ", " ")}${value}` : `${value}${month}`;
+  });
 }
 
 /** Words before the commitment in which a time may lead to it, and the most letters between the two. */

@@ -1,5 +1,6 @@
 /** Promises in the speech: what the speaker commits to show or do later, with the bed it is about and the day it is due. */
 import type { Day } from "../model.ts";
+import { dueDay, writesMonthFirst } from "../records/index.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { textOf } from "./phrases.ts";
@@ -7,7 +8,7 @@ import { whatIsPromised } from "./promise-as-record.ts";
 import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
 import { type HeardWord, wordsBetween } from "./promise-words.ts";
-import { afterwards, conditionWords, laterWords } from "./spoken-rules.ts";
+import { afterwards, conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
 import { inWords } from "./word-ranges.ts";
@@ -29,7 +30,20 @@ export interface PromiseHeard {
   readonly confidence: number;
 }
 
-export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
+const heardIn = new WeakMap<FilmHeard, readonly PromiseHeard[]>();
+
+/** What was owed asks for them again and again; a film is of one day. */
+export function promisesHeard(film: FilmHeard): readonly PromiseHeard[] {
+  const known = heardIn.get(film) ?? hearPromises(film, spokenOn(film));
+  heardIn.set(film, known);
+  return known;
+}
+
+function spokenOn({ day: { day, garden } }: FilmHeard): Spoken {
+  return { day, southern: garden.settings.southern, monthFirst: writesMonthFirst(garden.settings) };
+}
+
+function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
   const { words } = film.speech;
   return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence }) => {
     const { text, at } = statement(words, from, to);
@@ -47,11 +61,22 @@ export function promisesHeard(film: FilmHeard, spoken: Spoken): readonly Promise
         namedBefore(film, sentence.from),
       ),
       bed: bedOf(film, from, to),
-      due: dueOf(text, spoken),
+      due: dueOf(text, spoken) ?? dueBefore(words, from, spoken),
       rule,
       confidence,
     };
   });
+}
+
+/** Words before a promise at whose end a time may open it: "In March, | before the buds break, I'll show you". */
+const LED = 8;
+
+function dueBefore(words: readonly Word[], from: number, { day, ...meant }: Spoken): Day | undefined {
+  let begins = from;
+  while (begins > Math.max(0, from - LED) && !/[.?!]/.test(words[begins - 1]?.mark ?? "")) begins -= 1;
+  const text = words.slice(begins, from).map(lower).join(" ");
+  const found = dueDay(text, day, meant);
+  return found !== undefined && found.day > day && found.end === text.length ? found.day : undefined;
 }
 
 /** Words of a promise that a record has room for. */
@@ -100,7 +125,7 @@ const ALIKE = "promise/like-others";
 
 /** Likelihood from which a run of words is told as a promise, and one in which no rule finds any; the person decides about each. */
 const TOLD_FROM = 0.6;
-const ALIKE_FROM = 0.9;
+const ALIKE_FROM = 0.93;
 
 export function isTold({ from, to, likelihood }: LikelyRun, words: readonly HeardWord[]): boolean {
   const isRuled = words.slice(from, to).some(({ rule }) => rule !== undefined);
@@ -112,6 +137,9 @@ function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken)
   const likely = likelyPromises(words, isLaterIn(speech, spoken)).filter((run) => isTold(run, words));
   const found: Found[] = likely
     .flatMap((run) => onePromiseEach(run, words))
+    .filter(
+      (run) => !noPromise.test(wordsBetween(words, run.from, run.to)) || ruled.some((rule) => shared(run, rule) > 0),
+    )
     .map((one) => {
       // A rule knows where its clause begins and ends.
       const rules = ruled.filter((other) => shared(one, other) >= SHARED);

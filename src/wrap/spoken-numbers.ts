@@ -76,6 +76,7 @@ function wholeNumber(words: readonly string[], at: number): SpokenNumber | undef
   if (word === "a" && (words[at + 1] === "dozen" || words[at + 1] === "couple")) {
     return { value: values.get(words[at + 1] as string) as number, end: at + 2 };
   }
+  if (word === "hundred" && (values.has(words[at + 1] ?? "") || words[at + 1] === "and")) return { value: 1, end: at };
   if (word === "hundred" || (word === "a" && words[at + 1] === "hundred"))
     return { value: 1, end: word === "a" ? at + 1 : at };
   if (word === "half" && words[at + 1] === "a" && words[at + 2] === "dozen") return { value: 6, end: at + 3 };

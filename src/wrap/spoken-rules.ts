@@ -24,7 +24,8 @@ export interface SpokenRule {
   readonly not: string;
 }
 
-const will = "(?:'ll|\\u2019ll| will| shall|'m going to| am going to|'re going to| are going to)";
+const will =
+  "(?:'ll|\\u2019ll| will| shall|'m going to| am going to|'re going to| are going to| aim to| mean to| plan to|'m fixing to| intend to)";
 const also = "(?:(?:also|definitely|certainly|then|all|both|try and|try to|have to|be able to|come and|be) )?";
 
 /** Acts that are done before viewers or for them. */
@@ -38,7 +39,7 @@ const idle =
 
 /** Invitations, goodbyes, idle wishes and earlier promises told again: none of them is a promise. */
 export const noPromise =
-  /\bif you(?:'re| are) ever\b|\bcatch you\b|\bwe(?:'ll| will) meet in\b|\bsee you\b|\b(?:maybe|perhaps) one day\b|\b(?:i|we) (?:said|told you|promised)(?: you)?(?: that)? (?:i|we)(?:'ll| will)\b/;
+  /\bif you(?:'re| are) ever\b|\bone day (?:i|we)(?:'ll| will)\b|\buntil we meet\b|\bif god\b|\b(?:i|we) told you\b[^.]{0,24}\b(?:i|we|you)(?:'ll| will)\b|\bcatch you\b|\bwe(?:'ll| will) meet in\b|\bsee you\b|\b(?:maybe|perhaps) one day\b|\b(?:i|we) (?:said|told you|promised)(?: you)?(?: that)? (?:i|we)(?:'ll| will)\b/;
 
 export const spokenRules: readonly SpokenRule[] = [
   {
@@ -90,6 +91,29 @@ export const spokenRules: readonly SpokenRule[] = [
     confidence: 0.8,
     example: "Next spring I'm moving the foxgloves into the tunnel.",
     not: "I'm moving along the path now.",
+  },
+  {
+    id: "promise/beside-you",
+    hears: "promise",
+    meaning: "Something to come told as if it were, with viewers beside the speaker, or shown to them.",
+    words:
+      /\b(?:i|we) (?!am\b|was\b|were\b|had\b|did\b|have\b|said\b|told\b|got\b)[a-z]+ (?:[a-z']+ ){0,6}(?:with you|for you|to you|in front of you|with the camera|on camera)\b|\b(?:and )?you (?:sow|count|dig|cut|pick|come|plant|taste|weigh) (?:[a-z']+ ){0,3}with me\b|\byou (?:get|have) (?:it|them|both|that|the) (?:too|then|numbers?|answer|result|next)\b|\band (?:i|we) (?:film|show|tell|weigh|measure|count|compare)\b/,
+    unless: /\b(?:always|every|usually|sometimes|last (?:year|month|week|time)|yesterday)\b/,
+    needs: "a time or a condition",
+    confidence: 0.8,
+    example: "In October we dig one up and I cook it with you.",
+    not: "I walk the whole row with you now.",
+  },
+  {
+    id: "promise/comes-later",
+    hears: "promise",
+    meaning: "The thing itself will come, in a film or at a time.",
+    words:
+      /\b(?:it|that|this|they|those)(?:'ll| will) be (?:up|out|online|in the next)\b|\b(?:it|that|this)(?:'s| is|)? com(?:es|ing) (?:in )?(?:in the next|next|on|this)\b|\b(?:i'm|we're|i am|we are) (?:paying|moving|writing|bringing) (?:it|that|them|this)\b/,
+    needs: "a time",
+    confidence: 0.75,
+    example: "That'll be up on Thursday.",
+    not: "That'll be up the pole in no time.",
   },
   {
     id: "promise/you-will-see",
@@ -165,9 +189,9 @@ export const spokenRules: readonly SpokenRule[] = [
 
 /** Beside a due date: words that put something later, or make it depend. */
 export const laterWords =
-  /\bnext time\b|\bthe next (?:time|one|film|tour|episode)\b|\bone day\b|\bin (?:a|the) few (?:days|weeks|months)\b|\bsoon\b/;
+  /\bnext time\b|\b(?:the )?next (?:time|one|film|tour|episode|video|round|walk)\b|\banother (?:time|day)\b|\bone day\b|\bin (?:a|the) few (?:days|weeks|months)\b|\bsoon\b/;
 export const conditionWords =
-  /\b(?:when|once|if|as soon as|the day|the minute|until|till|after) (?!you(?:'d| would)? (?:like|rather|want|look))/;
+  /\b(?:when|whenever|once|if|as soon as|the day|the minute|the moment|the morning|the night|(?:the )?first (?:night|day|frost|morning|decent|good|real|hard|big)|until|till|after) (?!you(?:'d| would)? (?:like|rather|want|look))/;
 
 /** Said after a promise, these belong to it. */
 export const afterwards =

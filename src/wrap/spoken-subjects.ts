@@ -22,8 +22,18 @@ export interface Subject {
   readonly anywhere: readonly Planting[];
 }
 
-/** Every variety and crop named in the speech, in order. */
+const known = new WeakMap<readonly Stretch[], { readonly film: FilmHeard; readonly subjects: readonly Subject[] }>();
+
+/** Every variety and crop named in the speech, in order. Each part of a wrap asks for them. */
 export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): readonly Subject[] {
+  const found = known.get(stretches);
+  if (found?.film === film) return found.subjects;
+  const subjects = findSubjects(film, stretches);
+  known.set(stretches, { film, subjects });
+  return subjects;
+}
+
+function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly Subject[] {
   const { day, names, speech } = film;
   const { garden } = day;
   const taken = new Set<number>();

@@ -76,8 +76,8 @@ function byEase(
 }
 
 /**
- * For each phrase at which the path turns, how much of the weight of all ways turns so within a phrase of it. Sums are
- * scaled phrase by phrase so that long films neither vanish nor overflow.
+ * For each phrase at which the path turns, how much of the weight of all ways turns so within a phrase of it; and for each phrase
+ * how much of it is where the path is. Sums are scaled phrase by phrase so that long films neither vanish nor overflow.
  */
 export function sureness(
   length: number,
@@ -85,7 +85,7 @@ export function sureness(
   scores: Float64Array,
   moves: Moves,
   path: Int32Array,
-): Float64Array {
+): { readonly turns: Float64Array; readonly there: Float64Array } {
   const weight = new Float64Array(length * count);
   const forward = new Float64Array(length * count);
   const backward = new Float64Array(length * count);
@@ -147,6 +147,13 @@ export function sureness(
     }
     return total === 0 ? 0 : these / total;
   };
+  const there = Float64Array.from(path, (state, phrase) => {
+    let total = 0;
+    for (let s = 0; s < count; s += 1)
+      total += (forward[phrase * count + s] as number) * (backward[phrase * count + s] as number);
+    const own = (forward[phrase * count + state] as number) * (backward[phrase * count + state] as number);
+    return total === 0 ? 0 : own / total;
+  });
   const sure = new Float64Array(length);
   for (let phrase = 1; phrase < length; phrase += 1) {
     const [a, b] = [path[phrase - 1] as number, path[phrase] as number];
@@ -156,5 +163,5 @@ export function sureness(
       sum += turns(near, a, b);
     sure[phrase] = Math.min(1, sum);
   }
-  return sure;
+  return { turns: sure, there };
 }

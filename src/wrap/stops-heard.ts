@@ -116,12 +116,20 @@ export function stopsHeard(asked: StopsRequest): readonly Stretch[] {
       from,
       to,
       at: (phrases[first] as Phrase).at,
-      confidence: first === 0 ? 1 : (sure[first] as number),
+      confidence: first === 0 ? 1 : surenessOf(sure.turns[first] as number, sure.there.subarray(first, at)),
       restsOn: bed === undefined ? [] : namedThere(places, bed, from, to),
     });
     first = at;
   }
   return arrivals(stretches, request);
+}
+
+/** How sure some phrase of a stretch must be of its bed, so that it does not matter at which phrase just the film turned to it. */
+const NO_OTHER_BED = 0.9;
+
+function surenessOf(turned: number, there: Float64Array): number {
+  const mean = there.reduce((sum, one) => sum + one, 0) / there.length;
+  return there.some((one) => one >= NO_OTHER_BED) ? Math.max(turned, mean) : Math.min(turned, mean);
 }
 
 /** Milliseconds after which a bed that is named at last was not there before, and by which it may be named late. */

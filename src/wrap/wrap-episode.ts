@@ -7,6 +7,7 @@ import { answersOf, questionsFor } from "./answers.ts";
 import { beforeUpload } from "./before-upload.ts";
 import { grewTooFull } from "./captions-fit.ts";
 import { chaptersOf } from "./chapters.ts";
+import { promisesSettled } from "./claims/promises-settled.ts";
 import { type CleanCaptions, cleanCaptions } from "./clean-captions.ts";
 import { correctedFile, type NameToSet, namesToSet, wordsSetRight } from "./corrections.ts";
 import { coverageOf } from "./coverage.ts";
@@ -206,10 +207,10 @@ function gearIn({ day, names }: FilmHeard, shown: readonly string[]): readonly s
 const SAME_PROMISE = 12;
 
 function followUps(film: FilmHeard, right: FilmHeard, episode: Episode): readonly FollowUpProposed[] {
-  const { settings } = film.day.garden;
-  const spoken = { day: episode.day, southern: settings.southern };
-  return promisesHeard(film, spoken).map((promise, index) => {
+  const settled = promisesSettled(film);
+  return promisesHeard(film).map((promise, index) => {
     const { at, time } = moment(promise.at);
+    const { kept, putsOff } = settled.get(promise) ?? {};
     return {
       number: index + 1,
       at,
@@ -220,6 +221,8 @@ function followUps(film: FilmHeard, right: FilmHeard, episode: Episode): readonl
       due: promise.due,
       rule: promise.rule,
       confidence: promise.confidence,
+      ...(kept === undefined ? {} : { kept: moment(kept) }),
+      ...(putsOff === undefined ? {} : { putsOff }),
       recorded: episode.promised.some((one) => one.at !== undefined && Math.abs(one.at - at) <= SAME_PROMISE),
     };
   });

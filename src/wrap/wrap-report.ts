@@ -1,6 +1,6 @@
 /** The wrap as Markdown to read through after filming: what to decide first, what was made after. */
 import { sayDay, sayPlural, sayShare } from "../language/index.ts";
-import type { Garden } from "../model.ts";
+import type { Day, Garden } from "../model.ts";
 import { disclosureCaution, missingSources } from "./disclosures.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { reshootLines, takeLines } from "./takes.ts";
@@ -90,14 +90,14 @@ function promises(
   garden: Garden,
   title: (bed: string | undefined) => string | undefined,
 ): readonly string[] {
-  const open = wrap.followUps.map(({ number, time, said, what, bed, due, recorded }) => {
-    const when =
-      due === undefined
-        ? "no day given"
-        : `due by ${sayDay(due, { language: garden.settings.language, near: wrap.day })}`;
-    const where = title(bed);
-    const about = [where, when].filter((part) => part !== undefined).join(", ");
-    return `${number}. ${time} ${quote(said)} → ${what} (${about}${recorded ? "; already in the record" : ""})`;
+  const said = (day: Day) => sayDay(day, { language: garden.settings.language, near: wrap.day });
+  const open = wrap.followUps.map(({ number, time, said: words, what, bed, due, kept, putsOff, recorded }) => {
+    const day = due === undefined ? "no day given" : `due by ${said(due)}`;
+    const when = kept === undefined ? day : `kept in this film, at ${kept.time}`;
+    const instead =
+      putsOff === undefined ? undefined : `puts off ${quote(putsOff.what)}, promised on ${said(putsOff.promisedOn)}`;
+    const about = [title(bed), when, instead].filter((part) => part !== undefined).join(", ");
+    return `${number}. ${time} ${quote(words)} → ${what} (${about}${recorded ? "; already in the record" : ""})`;
   });
   const numbers = wrap.followUps.filter(({ recorded }) => !recorded).map(({ number }) => number);
   return numbers.length === 0

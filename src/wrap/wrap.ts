@@ -124,6 +124,10 @@ export interface FollowUpProposed extends Moment {
   readonly due?: Day | undefined;
   readonly rule: string;
   readonly confidence: number;
+  /** Where in this same film it was kept. */
+  readonly kept?: Moment | undefined;
+  /** The earlier promise that it puts off. */
+  readonly putsOff?: { readonly what: string; readonly promisedOn: Day; readonly place: Place } | undefined;
   /** Already in the episode record. */
   readonly recorded: boolean;
 }

@@ -158,6 +158,16 @@ test("south of the equator autumn is March to May", () => {
   expect(dueDay("this winter", noteDay, { southern: true })?.day).toBe("2026-08-31");
 });
 
+test.each([
+  ["in the first week of October", "2026-10-07"],
+  ["the third week in June", "2026-06-21"],
+  ["in the last week of October", "2026-10-31"],
+  ["before the last week of October", "2026-10-24"],
+  ["the first half of July", "2026-07-16"],
+])("%s is a part of a month", (words, day) => {
+  expect(dueDay(`show the leeks ${words} if they live`, noteDay)?.day).toBe(day);
+});
+
 test("a month from the 31st is the last day of a shorter month", () => {
   expect(dueDay("in a month", "2026-01-31")?.day).toBe("2026-02-28");
   expect(dueDay("in a month", "2028-01-31")?.day).toBe("2028-02-29");

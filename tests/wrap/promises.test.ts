@@ -50,6 +50,17 @@ describe("a promise", () => {
     expect(followUps[0]).toMatchObject({ number: 1, bed: "long-bed", recorded: false });
   });
 
+  it("is due in the week it names, and by the garden's own order of day and month", async () => {
+    const said = [
+      "The long bed. Leeks here.",
+      "I'll show you them in the last week of October.",
+      "I'll weigh them by 9/20.",
+    ];
+    const garden = "---\nname: Lower Croft\ntime zone: America/New_York\nunits: us\nlanguage: en-US\n---\n";
+    const { followUps } = (await wrapOf(said, {}, { "garden.md": garden })).wrap;
+    expect(followUps.map(({ due }) => due)).toEqual(["2026-10-31", "2026-09-20"]);
+  });
+
   it("is heard in a run of captions without marks, said with gonna and y'all", async () => {
     const { followUps, questions } = await heard(
       "now here at the long bed",

@@ -53,6 +53,7 @@ function waysOf(
   const slip = first === undefined ? [] : kindsOfSlip(first);
   for (const [index, candidate] of candidates.entries()) {
     if (tellsOwnVerbs(candidate, line)) scores[index] = (scores[index] as number) + ownVerbWeight;
+    if (saysItsMeasure(candidate, line)) scores[index] = (scores[index] as number) + measureWeight;
     // "plantd 3 leeks" is asked about, and what it most likely was is asked first.
     if (candidate.facts.some(({ kind }) => slip.includes(kind)))
       scores[index] = (scores[index] as number) + ownVerbWeight;
@@ -74,6 +75,25 @@ const ownVerbWeight = 3;
 function tellsOwnVerbs({ facts }: Candidate, { mentions }: Weighed): boolean {
   const own = ownVerbsOf(mentions);
   return own.length > 0 && own.every(({ kinds }) => facts.some(({ kind }) => kinds.includes(kind)));
+}
+
+/** A height said to be one, stems or bunches of what was cut: a measure tells more of what was done than the words around it. */
+const measureWeight = 3;
+const cutting = /^(?:cut|cuts|picked|harvested|pulled|dug|lifted|gathered|taken)$/;
+const height = /^(?:tall|high|height)$/;
+
+function saysItsMeasure(
+  { facts: [fact, ...more], choices }: Candidate,
+  { words, mentions, clauses }: Weighed,
+): boolean {
+  if (fact === undefined || more.length > 0 || clauses.length > 1) return false;
+  if (mentions.filter(({ type }) => type === "plant").length !== 1) return false;
+  const said = (pattern: RegExp) => words.some(({ lower }) => pattern.test(lower));
+  if (fact.kind === "measured") return fact.heightCm !== undefined && said(height);
+  // "Cut back and weighed out", "dug, split and gave away": another thing was done too.
+  if (!mentions.filter(isVerb).every(({ kinds }) => kinds.includes("picked"))) return false;
+  const isCut = fact.unit === "stem" || fact.unit === "bunch";
+  return fact.kind === "picked" && isCut && said(cutting) && choices.length === 1;
 }
 
 function sameAs(a: readonly Fact[], b: readonly Fact[]): boolean {

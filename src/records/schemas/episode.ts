@@ -20,6 +20,7 @@ const promise = z.preprocess(
     bed: forViewers("the bed it is about", "Long Bed", text.optional()),
     due: forViewers("the day by which", "2026-07-31", day.optional()),
     kept: forViewers("the day or the episode in which it was kept", "2026-07-tour", text.optional()),
+    "puts off": forViewers("the words of an earlier promise that it puts off", "show the leeks", text.optional()),
     at: forViewers("where in the film it was said", "4:10", filmTime.optional()),
   }),
 );
@@ -78,5 +79,6 @@ export function makeEpisode(file: RecordFile, front: z.output<typeof episodeSche
 }
 
 export function makePromise(written: z.output<typeof promise>, place: Place, bed: string | undefined): EpisodePromise {
-  return { what: written.what, bed, due: written.due, kept: written.kept, at: written.at, place };
+  const { what, due, kept, at } = written;
+  return { what, bed, due, kept, putsOff: written["puts off"], at, place };
 }

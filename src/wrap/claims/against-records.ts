@@ -51,9 +51,13 @@ function verdict(check: Check, claim: Claim): Verdict {
     case "count":
       return count(check, claim.subject, claim.value, claim.isNow);
     case "lost":
-      return lost(check, claim.subject, claim.value);
+      return gone(check, claim.subject, claim.value, "lost");
+    case "given away":
+      return gone(check, claim.subject, claim.value, "gave away");
     case "none picked":
       return nonePicked(check, claim.subject);
+    case "amount last year":
+      return amountLastYear(check, claim.subject, claim.value, claim.unit);
     case "amount":
       return amount(check, claim.subject, claim.value, claim.unit);
     case "height":
@@ -178,8 +182,8 @@ function waiting({ film: { day } }: Check, { variety, title }: Subject, said: nu
   };
 }
 
-function lost(check: Check, subject: Subject, said: number): Verdict {
-  const known = eventsOf(check, subject, ["lost"]).filter(
+function gone(check: Check, subject: Subject, said: number, how: "lost" | "gave away"): Verdict {
+  const known = eventsOf(check, subject, [how]).filter(
     ({ day: on }) => daysBetween(on, check.film.day.day) <= THIS_SEASON,
   );
   const counts = known.flatMap(({ count: one }) => (one === undefined ? [] : [one]));
@@ -189,7 +193,7 @@ function lost(check: Check, subject: Subject, said: number): Verdict {
   if (fits) return "agrees";
   return {
     kind: "count",
-    text: `The records have ${sayNumber(total)} ${subject.title} lost.`,
+    text: `The records have ${sayNumber(total)} ${subject.title} ${how === "lost" ? "lost" : "given away"}.`,
     sources: known.map(({ place }) => place),
   };
 }
@@ -267,6 +271,26 @@ function amount(check: Check, subject: Subject, said: number, unit: AmountUnit):
   };
 }
 
+function amountLastYear(check: Check, subject: Subject, said: number, unit: AmountUnit): Verdict {
+  const year = String(Number(check.film.day.day.slice(0, 4)) - 1);
+  const known = eventsOf(check, subject, ["picked"]).flatMap((event) => {
+    const value = unit === "g" ? event.grams : event.unit === unit ? event.count?.value : undefined;
+    return value !== undefined && event.day.startsWith(year) ? [{ value, place: event.place }] : [];
+  });
+  if (known.length === 0) return "not told";
+  const total = known.reduce((sum, { value }) => sum + value, 0);
+  if ([total, ...known.map(({ value }) => value)].some((one) => near(said, one))) return "agrees";
+  const words =
+    unit === "g"
+      ? sayWeight(total, check.film.day.garden.settings.units)
+      : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
+  return {
+    kind: "weight",
+    text: `The records have ${words} of ${subject.title} picked in ${year}.`,
+    sources: known.map(({ place }) => place),
+  };
+}
+
 /** Days for which a height that was measured tells how tall plants are. */
 const MEASURED_LATELY = 14;
 
@@ -290,6 +314,7 @@ const kindsOf: Readonly<Record<Milestone, readonly EventKind[]>> = {
   begun: ["sowed", "planted", "moved"],
   "first picked": ["picked"],
   "first flower": ["flowered"],
+  "taken up": ["picked", "cleared"],
 };
 
 function day(check: Check, subject: Subject, of: Milestone, period: { readonly from: Day; readonly to: Day }): Verdict {
@@ -325,6 +350,7 @@ function day(check: Check, subject: Subject, of: Milestone, period: { readonly f
     begun: "in",
     "first picked": "first picked",
     "first flower": "first in flower",
+    "taken up": "taken up",
   }[of];
   return {
     kind: "day",
@@ -348,6 +374,11 @@ function age(check: Check, { here, title }: Subject, days: number, slack: number
     ])
     .filter((one) => one !== undefined);
   const old = known.map((one) => daysBetween(one, check.film.day.day)).filter((one) => one >= 0);
+  // "It was in the ground eight months": of what has been taken up since.
+  const lived = here.flatMap(({ sown, planted, since, ended }) =>
+    ended === undefined ? [] : [daysBetween(planted ?? sown ?? since, ended)],
+  );
+  if (lived.some((one) => Math.abs(one - days) <= slack)) return "agrees";
   if (old.length === 0) return "not told";
   if (old.some((one) => Math.abs(one - days) <= slack)) return "agrees";
   return { kind: "age", text: `By the records ${title} had been there for ${sayAge(Math.min(...old))}.`, sources: [] };
@@ -361,9 +392,12 @@ const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = 
 
 function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Verdict {
   const variety = check.film.day.garden.varieties.get(subject.variety ?? "");
-  const obtained = variety?.source?.obtained;
+  // "planted 1 given Smyrna" tells it of the plants, where no file does of the variety.
+  const lots = subject.here.length > 0 ? subject.here : subject.anywhere;
+  const came = lots.flatMap(({ plantsFrom }) => plantsFrom ?? []);
+  const obtained = variety?.source?.obtained ?? came[0];
   if (variety === undefined || obtained === undefined) return "not told";
-  if (fits[how].includes(obtained)) return "agrees";
+  if (fits[how].includes(obtained) || came.some((one) => one === how)) return "agrees";
   const from = variety.source?.name;
   return {
     kind: "source",

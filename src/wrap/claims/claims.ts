@@ -6,15 +6,15 @@
 import { centimetresPerFoot, centimetresPerInch, gramsPerOunce, gramsPerPound } from "../../measures.ts";
 import type { Check } from "../fact-check.ts";
 import { SURE } from "../fact-check.ts";
-import { type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
+import { beginsNumber, type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
 import type { Subject } from "../spoken-subjects.ts";
 import { firstFrom } from "../word-ranges.ts";
 import type { Period } from "./periods.ts";
-import { breathAfter, breathBefore, isOneBreath, subjectAt, sure } from "./subjects.ts";
+import { breathAfter, breathBefore, isOneBreath, subjectAt, sure, withinSentence } from "./subjects.ts";
 import { ageClaim, dayClaim } from "./times-claimed.ts";
 
 /** What is said to have happened at a time. */
-export type Milestone = "sown" | "planted" | "begun" | "first picked" | "first flower";
+export type Milestone = "sown" | "planted" | "begun" | "first picked" | "first flower" | "taken up";
 
 interface Said {
   readonly subject: Subject;
@@ -26,9 +26,9 @@ interface Said {
 export type Claim = Said &
   (
     | { readonly kind: "count"; readonly value: number; readonly isNow: boolean }
-    | { readonly kind: "lost"; readonly value: number }
+    | { readonly kind: "lost" | "given away"; readonly value: number }
     | { readonly kind: "none picked" }
-    | { readonly kind: "amount"; readonly value: number; readonly unit: AmountUnit }
+    | { readonly kind: "amount" | "amount last year"; readonly value: number; readonly unit: AmountUnit }
     | { readonly kind: "height"; readonly cm: number }
     | { readonly kind: "day"; readonly of: Milestone; readonly period: Period }
     | { readonly kind: "age" | "days to up"; readonly days: number; readonly slack: number }
@@ -40,9 +40,15 @@ export function claimsOf(check: Check): readonly Claim[] {
   const found: Claim[] = [];
   const { plain, film } = check;
   for (let at = 0; at < plain.length; at += 1) {
-    const number = spokenNumber(plain, at) ?? oneMetre(plain, at);
+    const number = beginsNumber(plain[at] ?? "")
+      ? (withinSentence(check, at, spokenNumber) ?? oneMetre(plain, at))
+      : undefined;
+    const ofLastYear = number === undefined ? [] : lastYearClaim(check, at, number, found);
     const claims = [
-      ...(number === undefined ? [] : numberClaim(check, at, number).filter((claim) => !isSecondAmount(found, claim))),
+      ...ofLastYear,
+      ...(number === undefined || ofLastYear.length > 0
+        ? []
+        : numberClaim(check, at, number).filter((claim) => !isSecondAmount(found, claim))),
       ...dayClaim(check, at, film.day.day),
       ...ageClaim(check, at),
       ...sourceClaim(check, at),
@@ -84,18 +90,64 @@ function isTakenBack(check: Check, to: number): boolean {
 
 /** Told of another year, thought of, or asked: held against nothing. */
 function isOfAnother(check: Check, { kind, from, to }: Claim): boolean {
-  const text = check.plain
-    .slice(breathBefore(check, from, 12), breathAfter(check, to, 8))
+  const { plain } = check;
+  // "Eighty stems this June, and last year a hundred and forty": what is joined on is told of its own year.
+  const behind = plain.slice(to, clauseAfter(check, to, 8)).join(" ");
+  const text = plain
+    .slice(breathBefore(check, from, 12), to)
     .join(" ")
     .replace(/\b(?:was|were) (?:i|we) going to\b/, "");
   // When things began, and where they came from, is told of years gone by too.
-  const said =
-    kind === "source" || kind === "day"
-      ? text.replace(/\blast (?:year|season|summer|spring|autumn|fall|winter)\b/, "")
-      : text;
-  return /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|used to|next year|would|might|could|should|if|ill|well need|going to|want|wanted|hope|hoping|packet|catalogue|says on|supposed|than|neighbours?|every (?:year|week|day))\b/.test(
-    said,
+  const isOfYears = kind === "source" || kind === "day" || kind === "amount last year";
+  const year = isOfYears ? /\bnext year\b/ : otherYear;
+  return (
+    [text, behind].some((said) => year.test(said) || (kind === "source" ? thought : thoughtOrWritten).test(said)) ||
+    /\bif\b/.test(text)
   );
+}
+
+const otherYear = /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|next year)\b/;
+const thought =
+  /\b(?:used to|would|might|could|should|ill|well need|going to|want|wanted|hope|hoping|supposed|than|every (?:year|week|day))\b/;
+const thoughtOrWritten = new RegExp(`${thought.source}|\\b(?:packet|catalogue|catalog|says on|neighbours?)\\b`);
+
+/** After the last word of the clause that goes on at a word. */
+function clauseAfter(check: Check, at: number, most: number): number {
+  const { words } = check.film.speech;
+  const ends = breathAfter(check, at, most);
+  for (let word = at; word < ends; word += 1) {
+    if (words[word - 1]?.mark === "," && word > at) return word;
+    if (/^(?:and|but|so|which)$/.test(check.plain[word] ?? "")) return word;
+  }
+  return words[at - 1]?.mark === "," ? at : ends;
+}
+
+const lastYear = /\blast (?:year|season|summer)\b/;
+/** Words back to "last year" and to the amount that one without a unit is set against. */
+const YEAR_NEAR = 12;
+const AMOUNT_NEAR = 40;
+
+/** "Last year, the same place, I got thirty kilos"; of "eighty stems this year, last year a hundred and fifty" the second. */
+function lastYearClaim(check: Check, at: number, number: SpokenNumber, found: readonly Claim[]): readonly Claim[] {
+  const { plain } = check;
+  const before = plain.slice(breathBefore(check, at, YEAR_NEAR), at).join(" ");
+  const begins = before.lastIndexOf("last year");
+  if (!lastYear.test(before) || /\bthis (?:year|season|june|july)\b/.test(before.slice(Math.max(0, begins)))) return [];
+  const own = units.get(plain[number.end] ?? "");
+  const set = found.findLast((one) => one.kind === "amount" && at - one.to <= AMOUNT_NEAR);
+  const isBare = own === undefined && number.end >= breathAfter(check, at + 1, 8);
+  if (own === undefined && (!isBare || set?.kind !== "amount")) return [];
+  const to = own === undefined ? number.end : number.end + 1;
+  const subject = subjectAt(check, at, to) ?? (isBare ? set?.subject : undefined);
+  if (subject === undefined) return [];
+  if (own !== undefined) {
+    const more = andGrams(plain, number.end + 1, ...own);
+    const value = number.value * own[1] + (more?.value ?? 0);
+    return [{ kind: "amount last year", subject, from: at, to: more?.end ?? to, value, unit: own[0] }];
+  }
+  if (set?.kind !== "amount") return [];
+  const worth = units.get(plain.slice(set.from, set.to).find((word) => units.has(word)) ?? "")?.[1] ?? 1;
+  return [{ kind: "amount last year", subject, from: at, to, value: number.value * worth, unit: set.unit }];
 }
 
 export type AmountUnit = "g" | "stem" | "bunch" | "head" | "fruit";
@@ -144,6 +196,8 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   if (amount !== undefined) {
     if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
     const more = andGrams(plain, number.end + 1, ...amount);
+    // "Up fifteen pounds", "another two kilos": more than something, and not all.
+    if (/^(?:up|down|another|extra|over|under|by|more|nearly|almost)$/.test(plain[at - 1] ?? "")) return [];
     // "A kilo", "a kilo and a bit": nobody weighed it.
     if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
     const to = more?.end ?? number.end + 1;
@@ -154,8 +208,19 @@ function numberClaim(check: Check, at: number, number: SpokenNumber): readonly C
   }
   const long = lengths.get(next);
   if (long !== undefined) return heightClaim(check, at, number, long);
-  const verb = plain[at - 1] ?? "";
+  const about = /^(?:about|around|maybe|roughly|nearly|some|like)$/.test(plain[at - 1] ?? "") ? 1 : 0;
+  const verb = plain[at - 1 - about] ?? "";
+  const actor = plain[at - 2 - about] ?? "";
   if (/^(?:ate|eaten|lost|killed)$/.test(verb)) return lostClaim(check, at, number);
+  if (
+    /^(?:took|got|had|killed)$/.test(verb) &&
+    (takers.test(actor) || (verb === "took" && /^(?:it|they)$/.test(actor)))
+  )
+    return lengthsOfTime.test(plain[number.end] ?? "") ? [] : lostClaim(check, at, number);
+  if (/^(?:died|carked|rotted|perished|drowned|gone)$/.test(plain[number.end] ?? ""))
+    return lostClaim(check, at, number);
+  if (verb === "gave" || (/^(?:i|we)$/.test(plain[number.end] ?? "") && plain[number.end + 1] === "gave"))
+    return givenClaim(check, at, number);
   if (/^(?:picked|harvested|gathered)$/.test(verb)) return pickedClaim(check, at, number);
   return countClaim(check, at, number);
 }
@@ -166,6 +231,17 @@ function lostClaim(check: Check, at: number, { value, end }: SpokenNumber): read
   return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: Math.max(end, subject.to), value }];
 }
 
+/** What takes plants: "the blight got one", "the mice took twenty-seven". */
+const takers =
+  /^(?:blight|slugs?|snails?|mouse|mice|voles?|rats?|birds?|pigeons?|deer|roos?|wallab(?:y|ies)|possums?|rabbits?|hares?|squirrels?|badgers?|moles?|gophers?|groundhogs?|raccoons?|cutworms?|borers?|grubs?|beetles?|fly|flies|moths?|caterpillars?|worms?|frost|wind|storm|hail|heat|rot|fusarium|wilt|fungus|canker|rust|mildew|virus|drought|flood|ants?|termites?|aphids?|chickens?|hens?|goats?|monkeys?|crows?|parrots?|cockatoos?)$/;
+const lengthsOfTime = /^(?:minutes?|hours?|days?|weeks?|months?|years?|goes|tries|of)$/;
+
+/** "Sixteen I gave to the school", "I gave four to my sister" */
+function givenClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
+  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end, true) : undefined;
+  return subject === undefined ? [] : [{ kind: "given away", subject, from: at, to: end, value }];
+}
+
 /** "I picked fifty Jalapeño peppers" */
 function pickedClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
   const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end) : undefined;
@@ -174,11 +250,15 @@ function pickedClaim(check: Check, at: number, { value, end }: SpokenNumber): re
 }
 
 /** What so many of were lost or picked: named right behind the number, or last named. */
-function subjectOfVerb(check: Check, at: number, end: number): Subject | undefined {
+function subjectOfVerb(check: Check, at: number, end: number, isOfAll = false): Subject | undefined {
   const next = check.plain[end] ?? "";
   const behind = namedBehind(check, at, end);
   if (behind !== undefined) return behind;
-  const isOfThem = check.film.speech.words[end - 1]?.mark !== "" || next === "of" || plantNouns.test(next);
+  const isOfThem =
+    isOfAll ||
+    check.film.speech.words[end - 1]?.mark !== "" ||
+    /^(?:of|from|to|in|out|last)$/.test(next) ||
+    plantNouns.test(next);
   return isOfThem ? subjectAt(check, at, end) : undefined;
 }
 
@@ -227,13 +307,19 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const next = plain[end] ?? "";
   // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (
-    /^(?:row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
+    /^(?:week|row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
       before,
     )
   )
     return [];
   const isRun = words[at - 1]?.mark === "" && spokenNumber(plain, at - 1)?.end === at;
   if (isShare(check, at)) return [];
+  // "Fifteen hills, four seeds to a hill": places, and not plants.
+  if (
+    /^(?:hills?|holes?)$/.test(next) &&
+    /\b(?:to|per|in|each) (?:a |the |each )?(?:hill|hole)\b/.test(plain.slice(end, end + 8).join(" "))
+  )
+    return [];
   if (isRun || spokenNumber(plain, end) !== undefined) return [];
   const subject = (() => {
     const behind = namedBehind(check, at, end);
@@ -241,7 +327,10 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
     const stops =
       words[end - 1]?.mark !== "" || plantWords.test(next) || /^(?:em|them|those|these)$/.test(plain[end + 1] ?? "");
     if (!stops || (next === "of" && !/^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? ""))) return undefined;
-    const isPlanted = /^(?:in|planted|sown|sowed|put|had|got|have)$/.test(before);
+    const isPlanted =
+      /^(?:in|planted|sown|sowed|put|set|had|got|have|brought)$/.test(before) ||
+      (words[end - 1]?.mark !== "" &&
+        /\bthere(?: is| are| was| were|s)$/.test(plain.slice(Math.max(0, at - 2), at).join(" ")));
     const own = subjectAt(check, at, end, plantNouns.test(next) ? 30 : isPlanted ? 50 : 14);
     if (own === undefined) return undefined;
     const last = own.to;
@@ -296,13 +385,13 @@ function isShare(check: Check, at: number): boolean {
 }
 
 const plantNouns =
-  /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seeds|seedlings|cloves|sets)$/;
+  /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seed|seeds|seedlings|cloves|sets|hills|pieces|runners|suckers|hives|rhizomes|vines|cuttings|starts)$/;
 const beside =
   /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds|cloves|sets|slips|plugs|seedlings)$/;
 
 const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
   [
-    /^(?:i|we) (?:bought|purchased)\b|^bought (?:with|from|at|in)\b|^(?:got|took) (?:\w+ ){0,2}?(?:from|at) the (?:shop|store|nursery|counter|garden centre|garden center)\b|^from the (?:nursery|shop|garden centre|garden center)\b/,
+    /^(?:i|we) (?:bought|purchased|ordered)\b|^bought (?:with|from|at|in)\b|^(?:got|took) (?:\w+ ){0,2}?(?:from|at) the (?:shop|store|nursery|counter|garden centre|garden center)\b|^from the (?:nursery|shop|garden centre|garden center)\b/,
     "bought",
   ],
   [

@@ -55,8 +55,10 @@ function beginsPeriod(word: string): boolean {
 
 /** "Halloween", "Valentine's Day", "Easter weekend", "the week before Christmas". */
 function feast(words: readonly string[], at: number, filmed: Day): Period | undefined {
-  const before = words[at] === "the" && words[at + 1] === "week" && /^(?:before|after)$/.test(words[at + 2] ?? "");
-  const from = before ? at + 3 : at;
+  const isWeekOf = words[at] === "the" && /^(?:week|weekend|day)$/.test(words[at + 1] ?? "");
+  const before = isWeekOf && /^(?:before|after)$/.test(words[at + 2] ?? "");
+  const of = isWeekOf && words[at + 2] === "of";
+  const from = before || of ? at + (words[at + 3] === "the" ? 4 : 3) : at;
   const named = lastFeast(words.slice(from, from + 4), filmed);
   if (named === undefined) return undefined;
   const end = from + named.words;
@@ -65,6 +67,7 @@ function feast(words: readonly string[], at: number, filmed: Day): Period | unde
     return words[at + 2] === "before"
       ? { from: addDays(day, -10), to: addDays(day, -1), end }
       : { from: addDays(day, 1), to: addDays(day, 10), end };
+  if (of && words[at + 1] !== "day") return { from: addDays(day, -7), to: addDays(day, 7), end };
   if (/^(?:weekend|week|time)$/.test(words[end] ?? ""))
     return { from: addDays(day, -7), to: addDays(day, 7), end: end + 1 };
   return { from: addDays(day, -1), to: addDays(day, 1), end };
@@ -120,6 +123,8 @@ const lengths: ReadonlyMap<string, readonly [days: number, slack: number]> = new
 function ago(words: readonly string[], at: number, filmed: Day): Period | undefined {
   const length = spokenLength(words, at);
   if (length === undefined || !/^(?:ago|back|before|since)$/.test(words[length.end] ?? "")) return undefined;
+  // "A week before that other film" is reckoned from the film.
+  if (words[length.end] === "before" && words[length.end + 1] !== undefined) return undefined;
   const end = words[length.end + 1] === "today" ? length.end + 2 : length.end + 1;
   return {
     from: addDays(filmed, -Math.round(length.days + length.slack)),

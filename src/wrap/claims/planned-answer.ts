@@ -70,7 +70,7 @@ function mentionsOf({ plantings }: PlannedThing, bed: string, { film, subjects }
 const number =
   "(?:\\d[\\d.]*|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty\\w*|thirty\\w*|forty\\w*|fifty\\w*|sixty\\w*|seventy\\w*|eighty\\w*|ninety\\w*|hundred|dozen|half)";
 const picked =
-  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
+  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eat|eating|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
 
 /** Neither what is still to be picked nor what was not: "I will pull", "I have not pulled even one". */
 const undone =
@@ -94,11 +94,11 @@ const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> 
     "first picking": { test: isFirstPicked },
     "only picking": new RegExp(`\\b${picked}\\b`),
     picking: new RegExp(`\\b${picked}\\b`),
-    "first flower": /\b(?:flower\w*|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
-    "in flower": /\b(?:flower\w*|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
+    "first flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
+    "in flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
     "first fruit": /\b(?:fruit\w*|pods?|peppers?|green|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
     lost: new RegExp(
-      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b`,
+      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished|carked|snapped|drowned|keeled|collapsed|(?:didnt|never) (?:make|made) it|gave up)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b`,
     ),
     new: new RegExp(
       `\\b${number}\\b|\\b(?:new|first|never|sow\\w*|plant\\w*|put|went|got|gave|bought|seeds?|up|through|beside|weeks?)\\b`,

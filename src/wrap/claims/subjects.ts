@@ -68,6 +68,21 @@ export function isOneBreath(check: Check, from: number, to: number): boolean {
   return true;
 }
 
+/** What is read at a word, none of it beyond the end of its sentence: "in October. The first" is no first of October. */
+export function withinSentence<Found extends { readonly end: number }>(
+  check: Check,
+  at: number,
+  read: (words: readonly string[], at: number) => Found | undefined,
+): Found | undefined {
+  if (!check.film.speech.punctuated) return read(check.plain, at);
+  const from = Math.max(0, at - 2);
+  const found = read(check.plain.slice(from, breathAfter(check, at + 1, LONGEST_READ)), at - from);
+  return found === undefined ? undefined : { ...found, end: found.end + from };
+}
+
+/** Words of the longest number or time. */
+const LONGEST_READ = 14;
+
 /** The first word of the breath that ends before a word, at most so many words back. */
 export function breathBefore(check: Check, at: number, most: number): number {
   let from = at;

@@ -3,31 +3,38 @@ import type { Day } from "../../model.ts";
 import type { Check } from "../fact-check.ts";
 import type { Claim, Milestone } from "./claims.ts";
 import { spokenLength, spokenPeriod } from "./periods.ts";
-import { breathAfter, breathBefore, subjectAt } from "./subjects.ts";
+import { breathAfter, breathBefore, subjectAt, withinSentence } from "./subjects.ts";
 
 /** Verbs and nouns by what they say of a planting's course; the first that fits. */
 const milestones: readonly (readonly [RegExp, Milestone])[] = [
   [
-    /\bfirst (?:\w+ ){0,3}?(?:flower|bloom|spike|bud|one opened|opened)|\bopened (?:up|first|yesterday|on|last|a week)|\b(?:in|into) flower\b/,
+    /\bfirst (?:\w+ ){0,3}?(?:flower|bloom|spike|bud|one opened|opened)|\bopened (?:up|first|yesterday|on|last|a week)|\b(?:in|into) flower\b|\b(?:flowered|bloomed|blossomed)\b|\bcame into (?:flower|bloom|blossom)\b/,
     "first flower",
   ],
   [
-    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|plucked|cut|bunch|harvest|eaten|ripe)|\b(?:ate|picked|plucked|cut|took) the first\b|\bstarted (?:cutting|picking)/,
+    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|picks|plucked|cut|bunch|harvest|harvested|eaten|ripe|berr(?:y|ies)|fruits?|pods?|beans|peas|leaves|spears?|heads?|ones? off|mess|feed|basket|bowl|kilo|tomato(?:es)?)\b|\b(?:ate|picked|plucked|cut|took|had|got) the first\b|\b(?:started|began|begun) (?:to )?(?:cut(?:ting)?|pick(?:ing)?|eat(?:ing)?|harvest(?:ing)?|pull(?:ing)?)\b/,
     "first picked",
+  ],
+  [
+    /\b(?:dug|lifted|harvested|pulled) (?:\w+ ){0,3}?(?:them|it|those|up|out|lot|all|rest|crop)\b|\b(?:i|we) (?:dug|lifted|harvested)\b|\b(?:dug|lifted|harvested) (?:on|in|at)?$/,
+    "taken up",
   ],
   [/\b(?:sowed|sown|seeded|sowing)\b/, "sown"],
   [/\b(?:planted|transplanted|set out|planted out)\b/, "planted"],
-  [/\b(?:went in|put (?:\w+ ){0,3}?in|put them|have put|stuck|been in|in the ground|in since)\b/, "begun"],
+  [
+    /\b(?:went in|put (?:\w+ ){0,3}?(?:in|there|here)|set (?:\w+ ){0,3}?in|put them|have put|stuck|been in|in the ground|in since)\b/,
+    "begun",
+  ],
 ];
 
 /** Words back to the verb of a time that is given anew. */
 const SAID_ANEW = 26;
-/** Words before and behind a time within which it is said of what. */
-const VERB_NEAR = 9;
+/** Words before a time within which it is said of what. */
+const VERB_NEAR = 13;
 
 export function dayClaim(check: Check, at: number, filmed: Day): readonly Claim[] {
   const { plain } = check;
-  const period = spokenPeriod(plain, at, filmed);
+  const period = withinSentence(check, at, (words, word) => spokenPeriod(words, word, filmed));
   if (period === undefined) return [];
   const start = breathBefore(check, at, VERB_NEAR);
   // "I sowed it after the okra, no, it was Easter weekend"
@@ -54,9 +61,12 @@ function lastOf(text: string): Milestone | undefined {
 const OLDEST = 22_000;
 
 /** "three years old", "going on ten years", "seven weeks in the ground", "they've been in five years". */
+/** "I planted these when I was carrying him, twenty years now"; what was picked two weeks ago today is as old as no plant. */
+const standing = /\b(?:in|been|planted|planting|sown|sowed|ground|stand|standing|here|there|old)\b/;
+
 export function ageClaim(check: Check, at: number): readonly Claim[] {
   const { plain } = check;
-  const length = spokenLength(plain, at);
+  const length = withinSentence(check, at, spokenLength);
   // What is older is a sort's age, not a plant's.
   if (length === undefined || length.days > OLDEST || /^(?:hundred|and)$/.test(plain[at - 1] ?? "")) return [];
   const after = plain.slice(length.end, length.end + 3).join(" ");
@@ -68,9 +78,11 @@ export function ageClaim(check: Check, at: number): readonly Claim[] {
       : [{ kind: "days to up", subject, from: at, to: length.end, days: length.days, slack: length.slack }];
   }
   const isAge =
-    /^(?:old|in the ground|today|to the day)\b/.test(after) ||
+    /^(?:old|in the ground)\b/.test(after) ||
+    (/^(?:now|today|to the day)\b/.test(after) &&
+      standing.test(plain.slice(breathBefore(check, at, 12), at).join(" "))) ||
     /\b(?:they are|theyre|its|it is|were|only) (?:only )?in$/.test(before) ||
-    /\b(?:going on|been in|been there|been growing|been here|in the ground|had (?:her|him|it|them)(?: going on| for)?)$/.test(
+    /\b(?:going on|been in|been there|been growing|been here|been a good|been about|stand here|stood here|standing here|in here|there since|here since|in the ground(?: since| for)?|had (?:her|him|it|them)(?: going on| for)?)$/.test(
       before,
     );
   if (!isAge) return [];
