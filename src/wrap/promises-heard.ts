@@ -125,7 +125,7 @@ const ALIKE = "promise/like-others";
 
 /** Likelihood from which a run of words is told as a promise, and one in which no rule finds any; the person decides about each. */
 const TOLD_FROM = 0.6;
-const ALIKE_FROM = 0.93;
+const ALIKE_FROM = 0.9;
 
 export function isTold({ from, to, likelihood }: LikelyRun, words: readonly HeardWord[]): boolean {
   const isRuled = words.slice(from, to).some(({ rule }) => rule !== undefined);
