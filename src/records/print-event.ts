@@ -4,6 +4,7 @@
  */
 import { celsiusOf, centimetresPerInch, fahrenheitOf, gramsPerOunce, gramsPerPound } from "../measures.ts";
 import type { Event } from "../model.ts";
+import { pieceOf } from "./crops.ts";
 import { Line } from "./line.ts";
 import { wordsOf } from "./line-words.ts";
 import type { Names } from "./names.ts";
@@ -164,10 +165,13 @@ function plantParts(
   detail: string | undefined,
 ): (string | undefined)[] {
   const { kind, count } = event;
+  // Nobody says "30 pieces leeks".
+  const crop = event.variety === undefined ? event.crop : names.cropOf(event.variety);
+  const isPlainPiece = event.unit === "piece" && crop !== undefined && pieceOf(names.crop(crop)) === "piece";
   const counted =
     count === undefined
       ? undefined
-      : `${writeCount(count)}${event.unit === undefined ? "" : ` ${writePickUnit(event.unit, count)}`}`;
+      : `${writeCount(count)}${event.unit === undefined || isPlainPiece ? "" : ` ${writePickUnit(event.unit, count)}`}`;
   const grams = event.grams === undefined ? undefined : mass(event.grams, system);
   const litres = event.litres === undefined ? undefined : volume(event.litres, event.text, system);
   // The first amount stands before the name, others behind the place.
