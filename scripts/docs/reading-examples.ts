@@ -103,7 +103,11 @@ export const questionLines: readonly LineExample[] = [
     "planted 12 leeks in Long Bed\nplanted 6 Sungold in Greenhouse",
   ),
   asked("that was 30 leeks, not 12", "picked 30 leeks from Long Bed", "planted 30 leeks in Long Bed"),
-  asked("maybe I'll sow more beetroot", "plan: maybe I'll sow more beetroot, in Long Bed", "sowed beetroot in Long Bed"),
+  asked(
+    "maybe I'll sow more beetroot",
+    "plan: maybe I'll sow more beetroot, in Long Bed",
+    "sowed beetroot in Long Bed",
+  ),
   asked("need to water the leeks tomorrow", "to do by 2026-06-07: need to water the leeks tomorrow, in Long Bed"),
   asked("in 2025 I sowed 40 Boltardy here", "sowed 40 Boltardy in Long Bed"),
   asked("my brother picked 2 kg of plums", "picked 2000 g plums from Long Bed"),

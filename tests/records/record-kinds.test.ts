@@ -482,17 +482,27 @@ test("photos with their sidecars, and weather files that are only found", async 
   expect(weatherFiles).toEqual(["weather/2026.csv"]);
 });
 
-test("crops go by their American names where the garden's language is American, and answer to the British ones", async () => {
-  const files = {
+test("crops go by their American names where the garden's language is American, else by the word that it writes", async () => {
+  const american = {
+    "varieties/contender.md": file("title: Contender\ncrop: snap bean"),
+    "notes/2026-05-16-a.md": "- picked 2 zucchinis\n- planted 3 eggplants in Tank\n",
+  };
+  const british = {
     "varieties/contender.md": file("title: Contender\ncrop: French bean"),
     "notes/2026-05-16-a.md": "- picked 2 courgettes\n- planted 3 aubergines in Tank\n",
   };
-  const names = async (language: string) =>
+  const names = async (language: string, files: Readonly<Record<string, string>>) =>
     [...(await recordsOf({ ...files, "garden.md": file(`language: ${language}`) })).crops.values()].map(
       ({ id, plural }) => `${id}: ${plural}`,
     );
-  expect(await names("en-US")).toEqual(["aubergine: eggplants", "courgette: zucchinis", "french-bean: snap beans"]);
-  expect(await names("en-GB")).toEqual(["aubergine: aubergines", "courgette: courgettes", "french-bean: French beans"]);
+  const asBritish = ["aubergine: aubergines", "courgette: courgettes", "french-bean: French beans"];
+  const asAmerican = ["aubergine: eggplants", "courgette: zucchinis", "french-bean: snap beans"];
+  expect(await names("en-US", american)).toEqual(asAmerican);
+  expect(await names("en-GB", british)).toEqual(asBritish);
+  // Whoever writes courgettes in Ohio is told of courgettes.
+  expect(await names("en-US", british)).toEqual(asBritish);
+  const both = { ...british, "notes/2026-05-17.md": "- picked 2 zucchinis\n- planted 3 eggplants in Tank\n- sowed snap beans in Tank\n" };
+  expect(await names("en-US", both)).toEqual(asAmerican);
 });
 
 describe("a plant that no file gives a crop is of the only crop that has such a name", () => {

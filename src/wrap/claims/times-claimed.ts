@@ -60,10 +60,13 @@ function lastOf(text: string): Milestone | undefined {
 /** Days: sixty years. */
 const OLDEST = 22_000;
 
-/** "three years old", "going on ten years", "seven weeks in the ground", "they've been in five years". */
 /** "I planted these when I was carrying him, twenty years now"; what was picked two weeks ago today is as old as no plant. */
 const standing = /\b(?:in|been|planted|planting|sown|sowed|ground|stand|standing|here|there|old)\b/;
 
+/** What a length of time is told of besides. */
+const done = /\b(?:pick|cut|ate|eat|dug|dig|lift|harvest|pull|flower|bloom)/;
+
+/** "three years old", "going on ten years", "seven weeks in the ground", "they've been in five years", "twelve weeks today". */
 export function ageClaim(check: Check, at: number): readonly Claim[] {
   const { plain } = check;
   const length = withinSentence(check, at, spokenLength);
@@ -77,10 +80,11 @@ export function ageClaim(check: Check, at: number): readonly Claim[] {
       ? []
       : [{ kind: "days to up", subject, from: at, to: length.end, days: length.days, slack: length.slack }];
   }
+  const said = plain.slice(breathBefore(check, at, 12), at).join(" ");
   const isAge =
     /^(?:old|in the ground)\b/.test(after) ||
-    (/^(?:now|today|to the day)\b/.test(after) &&
-      standing.test(plain.slice(breathBefore(check, at, 12), at).join(" "))) ||
+    (/^(?:now|today|to the day)\b/.test(after) && standing.test(said)) ||
+    (/^to(?:day| the day)\b/.test(after) && !done.test(said)) ||
     /\b(?:they are|theyre|its|it is|were|only) (?:only )?in$/.test(before) ||
     /\b(?:going on|been in|been there|been growing|been here|been a good|been about|stand here|stood here|standing here|in here|there since|here since|in the ground(?: since| for)?|had (?:her|him|it|them)(?: going on| for)?)$/.test(
       before,
