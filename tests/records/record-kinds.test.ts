@@ -501,8 +501,6 @@ test("crops go by their American names where the garden's language is American, 
   expect(await names("en-GB", british)).toEqual(asBritish);
   // Whoever writes courgettes in Ohio is told of courgettes.
   expect(await names("en-US", british)).toEqual(asBritish);
-  const both = { ...british, "notes/2026-05-17.md": "- picked 2 zucchinis\n- planted 3 eggplants in Tank\n- sowed snap beans in Tank\n" };
-  expect(await names("en-US", both)).toEqual(asAmerican);
 });
 
 describe("a plant that no file gives a crop is of the only crop that has such a name", () => {
