@@ -260,12 +260,12 @@ function asSaid(word: Word): string {
 /** Words before a promise in which what it points at was named. */
 const POINTED_AT = 24;
 
-/** The plants and things named last before a promise, at its stop: one, or two named together. */
-function namedBefore({ names, stretches }: FilmHeard, at: number): readonly string[] {
+/** The plants and things named last before a promise, at its stop: one, or two named together; none that is private. */
+function namedBefore({ names, stretches, day: { garden } }: FilmHeard, at: number): readonly string[] {
   const here = stretches.find((stretch) => at >= stretch.from && at < stretch.to);
   const near = names.filter(
     ({ name, to, confidence }) =>
-      (name.kind === "variety" || name.kind === "gear") &&
+      (garden.varieties.get(name.record) ?? garden.gear.get(name.record))?.private === false &&
       confidence >= APPLY_FROM &&
       to <= at &&
       to > Math.max(at - POINTED_AT, here?.from ?? at),

@@ -102,6 +102,15 @@ describe("a promise", () => {
     expect(followUps.map(({ bed }) => bed)).toEqual(["tomato-pots", "long-bed"]);
   });
 
+  it("names what it points at, and nothing private", async () => {
+    const said = ["The long bed.", "Twelve Musselburgh.", "I'll weigh those in October."];
+    const what = async (more: Readonly<Record<string, string>>) =>
+      (await wrapOf(said, {}, more)).wrap.followUps.map((one) => one.what);
+    expect(await what({})).toEqual(["weigh those (Musselburgh) in October"]);
+    const hidden = "---\ntitle: Musselburgh\ncrop: leek\nprivate: true\n---\n";
+    expect(await what({ "varieties/musselburgh.md": hidden })).toEqual(["weigh those in October"]);
+  });
+
   it("has words that are to be done", () => {
     expect(whatIsPromised("I'll tell you in June which of them flowers first")).toBe(
       "say in June which of them flowers first",
