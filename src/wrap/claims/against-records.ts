@@ -1,15 +1,17 @@
 /** What is claimed held against what the records tell: whatever any reading of them bears out is let be. */
-import { addDays, daysBetween } from "../../calendar.ts";
-import { cropOf } from "../../crop-of.ts";
-import { sayAge, sayDay, sayLength, sayList, sayNumber, sayWeight } from "../../language/index.ts";
-import type { Count, Day, Event, EventKind, Garden, Place, Planting } from "../../model.ts";
+import { daysBetween } from "../../calendar.ts";
+import { sayLength, sayList, sayNumber } from "../../language/index.ts";
+import type { Planting } from "../../model.ts";
 import { type Check, disagreement } from "../fact-check.ts";
 import { moment } from "../moments.ts";
 import { textOf } from "../phrases.ts";
 import type { Subject } from "../spoken-subjects.ts";
 import type { Word } from "../spoken-words.ts";
 import type { ClaimsHeard, Disagreement } from "../wrap.ts";
-import type { AmountUnit, Claim, Milestone } from "./claims.ts";
+import { amount, amountLastYear, gone, nonePicked } from "./amounts-held.ts";
+import type { Claim } from "./claim.ts";
+import { eventsOf, meant, near, saidDay, type Verdict } from "./records-told.ts";
+import { age, day, daysToUp } from "./times-held.ts";
 
 export interface Held {
   readonly differing: readonly Disagreement[];
@@ -36,15 +38,6 @@ export function heldAgainstRecords(check: Check, claims: readonly Claim[]): Held
   }
   return { differing, agreed, notCompared };
 }
-
-interface Told {
-  readonly kind: Disagreement["kind"];
-  readonly text: string;
-  readonly sources: readonly Place[];
-}
-
-/** "not told": the records hold nothing of the kind, which is no agreement. */
-type Verdict = Told | "agrees" | "not told";
 
 function verdict(check: Check, claim: Claim): Verdict {
   switch (claim.kind) {
@@ -74,33 +67,6 @@ function verdict(check: Check, claim: Claim): Verdict {
       return claim.subject.here.length > 0 ? "agrees" : standsElsewhere(check, claim.subject);
   }
 }
-
-/** Share by which a spoken weight or height may differ: people round. */
-const ROUNDED = 0.07;
-const near = (said: number, known: number, share = ROUNDED) => Math.abs(said - known) <= Math.max(known * share, 0.01);
-
-function eventsOf({ film: { day } }: Check, { variety, crop }: Subject, kinds: readonly EventKind[]): readonly Event[] {
-  const { garden } = day;
-  const own = variety === undefined ? crop : garden.varieties.get(variety)?.crop;
-  return (eventsByCrop(garden).get(own) ?? []).filter(
-    (event) =>
-      kinds.includes(event.kind) &&
-      event.day <= day.day &&
-      (variety === undefined || event.variety === variety || (event.variety === undefined && own !== undefined)),
-  );
-}
-
-const made = new WeakMap<Garden, ReadonlyMap<string | undefined, readonly Event[]>>();
-
-/** A long film claims a thousand things of a garden of many thousand lines. */
-function eventsByCrop(garden: Garden): ReadonlyMap<string | undefined, readonly Event[]> {
-  const known = made.get(garden) ?? Map.groupBy(garden.events, (event) => cropOf(garden, event)?.id);
-  made.set(garden, known);
-  return known;
-}
-
-/** Days of a season that is told of as this one. */
-const THIS_SEASON = 330;
 
 function count(check: Check, subject: Subject, said: number, isNow: boolean): Verdict {
   const lots = subject.here;
@@ -182,115 +148,6 @@ function waiting({ film: { day } }: Check, { variety, title }: Subject, said: nu
   };
 }
 
-function gone(check: Check, subject: Subject, said: number, how: "lost" | "gave away"): Verdict {
-  const known = eventsOf(check, subject, [how]).filter(
-    ({ day: on }) => daysBetween(on, check.film.day.day) <= THIS_SEASON,
-  );
-  const counts = known.flatMap(({ count: one }) => (one === undefined ? [] : [one]));
-  const total = counts.reduce((all, { value }) => all + value, 0);
-  if (counts.length === 0) return "not told";
-  const fits = said === total || counts.flatMap((one) => meant(one)).some(({ from, to }) => said >= from && said <= to);
-  if (fits) return "agrees";
-  return {
-    kind: "count",
-    text: `The records have ${sayNumber(total)} ${subject.title} ${how === "lost" ? "lost" : "given away"}.`,
-    sources: known.map(({ place }) => place),
-  };
-}
-
-function nonePicked(check: Check, subject: Subject): Verdict {
-  const since = subject.here.map((lot) => lot.since).sort()[0];
-  if (since === undefined) return "not told";
-  const [first] = eventsOf(check, subject, ["picked"]).filter(({ day: on }) => on >= since);
-  // That nothing is on record is what was said.
-  if (first === undefined) return "agrees";
-  return {
-    kind: "day",
-    text: `The records have ${subject.title} picked on ${saidDay(check, first.day)}.`,
-    sources: [first.place],
-  };
-}
-
-function daysToUp(check: Check, subject: Subject, days: number, slack: number): Verdict {
-  const up = eventsOf(check, subject, ["up"]).at(-1);
-  const sown = eventsOf(check, subject, ["sowed"]).findLast(({ day: on }) => up !== undefined && on <= up.day);
-  if (up === undefined || sown === undefined) return "not told";
-  const took = daysBetween(sown.day, up.day);
-  if (Math.abs(took - days) <= slack) return "agrees";
-  return {
-    kind: "age",
-    text: `By the records ${subject.title} came up after ${sayAge(took)}.`,
-    sources: [sown.place, up.place],
-  };
-}
-
-/** The numbers a count may stand for; "about ten" a fifth either way. */
-function meant(count: Count | undefined): readonly { readonly from: number; readonly to: number }[] {
-  if (count === undefined) return [];
-  const to = count.upTo ?? count.value;
-  return [count.approx ? { from: count.value * 0.8, to: to * 1.2 } : { from: count.value, to }];
-}
-
-function amount(check: Check, subject: Subject, said: number, unit: AmountUnit): Verdict {
-  const { garden, day } = check.film.day;
-  const picked = eventsOf(check, subject, ["picked"]);
-  const amountOf = (event: Event) =>
-    unit === "g"
-      ? event.grams
-      : event.unit === unit || (event.unit === undefined && unit !== "bunch")
-        ? event.count?.value
-        : undefined;
-  const known = picked.flatMap((event) => {
-    const value = amountOf(event);
-    return value === undefined ? [] : [{ value, day: event.day, place: event.place }];
-  });
-  if (known.length === 0) return "not told";
-  const last = known.filter((one) => daysBetween(one.day, day) <= THIS_SEASON);
-  const sums = [
-    ...Map.groupBy(known, (one) => one.day).values(),
-    ...Map.groupBy(known, (one) => one.day.slice(0, 4)).values(),
-    last,
-    known,
-  ];
-  const totals = sums.map((all) => all.reduce((sum, { value }) => sum + value, 0));
-  if ([...known.map(({ value }) => value), ...totals].some((one) => near(said, one))) return "agrees";
-  // Beside what was weighed, a number of fruits that does not fit tells of no mistake.
-  if (unit === "fruit" && known.length < picked.length) return "not told";
-  const shown = last.length > 0 ? last : known;
-  const total = shown.reduce((sum, { value }) => sum + value, 0);
-  const words =
-    unit === "g"
-      ? sayWeight(total, garden.settings.units)
-      : unit === "fruit"
-        ? sayNumber(total)
-        : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
-  return {
-    kind: unit === "fruit" ? "count" : "weight",
-    text: `The records have ${words} ${unit === "fruit" ? "" : "of "}${subject.title} picked${shown.length > 1 ? `, in ${sayNumber(shown.length)} pickings` : ` on ${saidDay(check, shown[0]?.day ?? day)}`}.`,
-    sources: shown.map(({ place }) => place),
-  };
-}
-
-function amountLastYear(check: Check, subject: Subject, said: number, unit: AmountUnit): Verdict {
-  const year = String(Number(check.film.day.day.slice(0, 4)) - 1);
-  const known = eventsOf(check, subject, ["picked"]).flatMap((event) => {
-    const value = unit === "g" ? event.grams : event.unit === unit ? event.count?.value : undefined;
-    return value !== undefined && event.day.startsWith(year) ? [{ value, place: event.place }] : [];
-  });
-  if (known.length === 0) return "not told";
-  const total = known.reduce((sum, { value }) => sum + value, 0);
-  if ([total, ...known.map(({ value }) => value)].some((one) => near(said, one))) return "agrees";
-  const words =
-    unit === "g"
-      ? sayWeight(total, check.film.day.garden.settings.units)
-      : `${sayNumber(total)} ${unit === "bunch" ? "bunches" : `${unit}s`}`;
-  return {
-    kind: "weight",
-    text: `The records have ${words} of ${subject.title} picked in ${year}.`,
-    sources: known.map(({ place }) => place),
-  };
-}
-
 /** Days for which a height that was measured tells how tall plants are. */
 const MEASURED_LATELY = 14;
 
@@ -306,82 +163,6 @@ function height(check: Check, subject: Subject, cm: number): Verdict {
     text: `The records have ${subject.title} as ${sayLength(last.heightCm, garden.settings.units)} on ${saidDay(check, last.day)}.`,
     sources: [last.place],
   };
-}
-
-const kindsOf: Readonly<Record<Milestone, readonly EventKind[]>> = {
-  sown: ["sowed"],
-  planted: ["planted", "moved"],
-  begun: ["sowed", "planted", "moved"],
-  "first picked": ["picked"],
-  "first flower": ["flowered"],
-  "taken up": ["picked", "cleared"],
-};
-
-function day(check: Check, subject: Subject, of: Milestone, period: { readonly from: Day; readonly to: Day }): Verdict {
-  const events = eventsOf(check, subject, kindsOf[of]);
-  const perennial = subject.anywhere.some((lot) => lot.perennial);
-  const firsts = of === "first picked" || of === "first flower";
-  const { day: filmed } = check.film.day;
-  const lots = subject.here.length > 0 ? subject.here : subject.anywhere;
-  const since = lots.map((lot) => lot.sown ?? lot.since).sort()[0];
-  const days = firsts
-    ? [...Map.groupBy(events, ({ day: one }) => one.slice(0, 4)).values()].map((all) => all[0]?.day as Day)
-    : [
-        ...events.map((event) => event.day),
-        ...(of === "sown"
-          ? lots.map((lot) => lot.sown)
-          : lots.flatMap((lot) => [
-              lot.planted,
-              of === "begun" ? lot.sown : undefined,
-              of === "begun" ? lot.since : undefined,
-            ])),
-      ].filter((one) => one !== undefined);
-  // Sown in place is planted too, as people say it.
-  const also = of === "planted" && days.length === 0 ? lots.map((lot) => lot.sown ?? lot.since) : [];
-  const known = [...new Set([...days, ...also])].sort();
-  const told = known.filter((one) => perennial || since === undefined || one >= since || firsts);
-  if (told.length === 0) return "not told";
-  if (known.some((one) => one >= addDays(period.from, -1) && one <= addDays(period.to, 1))) return "agrees";
-  const recent = told.filter((one) => perennial || daysBetween(one, filmed) <= THIS_SEASON);
-  if (recent.length === 0) return "not told";
-  const verb = {
-    sown: "sown",
-    planted: "planted",
-    begun: "in",
-    "first picked": "first picked",
-    "first flower": "first in flower",
-    "taken up": "taken up",
-  }[of];
-  return {
-    kind: "day",
-    text: `The records have ${subject.title} ${verb} on ${sayList(
-      recent.map((one) => saidDay(check, one)),
-      "or",
-    )}.`,
-    sources: events.filter((event) => recent.includes(event.day)).map(({ place }) => place),
-  };
-}
-
-function age(check: Check, { here, title }: Subject, days: number, slack: number): Verdict {
-  // What the notes only found there ("came back") is as old as nobody noted.
-  const known = here
-    .filter(({ sown, planted, implied }) => !implied || sown !== undefined || planted !== undefined)
-    .flatMap(({ sown, planted, since, implied, stage, stageSince }) => [
-      sown,
-      planted,
-      implied ? undefined : since,
-      stage === "up" || stage === "growing" ? stageSince : undefined,
-    ])
-    .filter((one) => one !== undefined);
-  const old = known.map((one) => daysBetween(one, check.film.day.day)).filter((one) => one >= 0);
-  // "It was in the ground eight months": of what has been taken up since.
-  const lived = here.flatMap(({ sown, planted, since, ended }) =>
-    ended === undefined ? [] : [daysBetween(planted ?? sown ?? since, ended)],
-  );
-  if (lived.some((one) => Math.abs(one - days) <= slack)) return "agrees";
-  if (old.length === 0) return "not told";
-  if (old.some((one) => Math.abs(one - days) <= slack)) return "agrees";
-  return { kind: "age", text: `By the records ${title} had been there for ${sayAge(Math.min(...old))}.`, sources: [] };
 }
 
 const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = {
@@ -416,8 +197,4 @@ function standsElsewhere(check: Check, { variety, anywhere, here, bed, title }: 
     text: `The records have ${title} in ${sayList(beds)}, and none in ${garden.beds.get(bed)?.title ?? bed}.`,
     sources: living.map(({ lastNote }) => lastNote),
   };
-}
-
-function saidDay({ film: { day } }: Check, of: Day): string {
-  return sayDay(of, { language: day.garden.settings.language, near: day.day });
 }

@@ -3,38 +3,22 @@
  * plants named beside it, or about those last named at the stop. What is taken back at once ("April, no, I'm telling you
  * wrong") is no claim, and neither is what is asked, promised or told of another year.
  */
-import { centimetresPerFoot, centimetresPerInch, gramsPerOunce, gramsPerPound } from "../../measures.ts";
+import { centimetresPerFoot, centimetresPerInch } from "../../measures.ts";
 import type { Check } from "../fact-check.ts";
 import { SURE } from "../fact-check.ts";
 import { beginsNumber, type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
-import type { Subject } from "../spoken-subjects.ts";
-import { firstFrom } from "../word-ranges.ts";
-import type { Period } from "./periods.ts";
-import { breathAfter, breathBefore, isOneBreath, subjectAt, sure, withinSentence } from "./subjects.ts";
+import { amountClaim, doneClaim, lastYearClaim, nonePicked } from "./amounts-claimed.ts";
+import type { Claim } from "./claim.ts";
+import {
+  breathAfter,
+  breathBefore,
+  isOneBreath,
+  namedBehind,
+  plantNouns,
+  subjectAt,
+  withinSentence,
+} from "./subjects.ts";
 import { ageClaim, dayClaim } from "./times-claimed.ts";
-
-/** What is said to have happened at a time. */
-export type Milestone = "sown" | "planted" | "begun" | "first picked" | "first flower" | "taken up";
-
-interface Said {
-  readonly subject: Subject;
-  /** Words of the speech. */
-  readonly from: number;
-  readonly to: number;
-}
-
-export type Claim = Said &
-  (
-    | { readonly kind: "count"; readonly value: number; readonly isNow: boolean }
-    | { readonly kind: "lost" | "given away"; readonly value: number }
-    | { readonly kind: "none picked" }
-    | { readonly kind: "amount" | "amount last year"; readonly value: number; readonly unit: AmountUnit }
-    | { readonly kind: "height"; readonly cm: number }
-    | { readonly kind: "day"; readonly of: Milestone; readonly period: Period }
-    | { readonly kind: "age" | "days to up"; readonly days: number; readonly slack: number }
-    | { readonly kind: "source"; readonly how: "bought" | "given" | "saved" }
-    | { readonly kind: "stands here" }
-  );
 
 export function claimsOf(check: Check): readonly Claim[] {
   const found: Claim[] = [];
@@ -122,60 +106,6 @@ function clauseAfter(check: Check, at: number, most: number): number {
   return words[at - 1]?.mark === "," ? at : ends;
 }
 
-const lastYear = /\blast (?:year|season|summer)\b/;
-/** Words back to "last year" and to the amount that one without a unit is set against. */
-const YEAR_NEAR = 12;
-const AMOUNT_NEAR = 40;
-
-/** "Last year, the same place, I got thirty kilos"; of "eighty stems this year, last year a hundred and fifty" the second. */
-function lastYearClaim(check: Check, at: number, number: SpokenNumber, found: readonly Claim[]): readonly Claim[] {
-  const { plain } = check;
-  const before = plain.slice(breathBefore(check, at, YEAR_NEAR), at).join(" ");
-  const begins = before.lastIndexOf("last year");
-  if (!lastYear.test(before) || /\bthis (?:year|season|june|july)\b/.test(before.slice(Math.max(0, begins)))) return [];
-  const own = units.get(plain[number.end] ?? "");
-  const set = found.findLast((one) => one.kind === "amount" && at - one.to <= AMOUNT_NEAR);
-  const isBare = own === undefined && number.end >= breathAfter(check, at + 1, 8);
-  if (own === undefined && (!isBare || set?.kind !== "amount")) return [];
-  const to = own === undefined ? number.end : number.end + 1;
-  const subject = subjectAt(check, at, to) ?? (isBare ? set?.subject : undefined);
-  if (subject === undefined) return [];
-  if (own !== undefined) {
-    const more = andGrams(plain, number.end + 1, ...own);
-    const value = number.value * own[1] + (more?.value ?? 0);
-    return [{ kind: "amount last year", subject, from: at, to: more?.end ?? to, value, unit: own[0] }];
-  }
-  if (set?.kind !== "amount") return [];
-  const worth = units.get(plain.slice(set.from, set.to).find((word) => units.has(word)) ?? "")?.[1] ?? 1;
-  return [{ kind: "amount last year", subject, from: at, to, value: number.value * worth, unit: set.unit }];
-}
-
-export type AmountUnit = "g" | "stem" | "bunch" | "head" | "fruit";
-
-/** What is picked is told in: the unit, and how many of it one is. */
-const units: ReadonlyMap<string, readonly [AmountUnit, number]> = new Map(
-  (
-    [
-      ["kilo kilos kg kilogram kilograms", "g", 1000],
-      ["gram grams g", "g", 1],
-      ["pound pounds lb lbs", "g", gramsPerPound],
-      ["ounce ounces oz", "g", gramsPerOunce],
-      ["stem stems", "stem", 1],
-      ["bunches", "bunch", 1],
-      ["heads", "head", 1],
-    ] as const
-  ).flatMap(([words, unit, worth]) => words.split(" ").map((word) => [word, [unit, worth]] as const)),
-);
-
-/** "a kilo and fifty grams" is one amount. */
-function andGrams(plain: readonly string[], end: number, unit: AmountUnit, worth: number): SpokenNumber | undefined {
-  if (unit !== "g" || worth !== 1000 || plain[end] !== "and") return undefined;
-  const more = spokenNumber(plain, end + 1);
-  return more !== undefined && /^(?:g|grams?)$/.test(plain[more.end] ?? "")
-    ? { value: more.value, end: more.end + 1 }
-    : undefined;
-}
-
 const lengths: ReadonlyMap<string, number> = new Map([
   ...["metre", "metres", "meter", "meters"].map((word) => [word, 100] as const),
   ...["centimetre", "centimetres", "centimeter", "centimeters", "cm", "centi", "cents"].map(
@@ -190,90 +120,13 @@ const plantWords =
   /^(?:plants?|trees?|bushes|bulbs?|corms?|tubers?|crowns?|canes|slips|plugs|seeds?|seedlings|cloves|sets|of|in|that|there|here|this|left|went|planted|sown|standing|up|and|all|along)$/;
 
 function numberClaim(check: Check, at: number, number: SpokenNumber): readonly Claim[] {
-  const { plain } = check;
-  const next = plain[number.end] ?? "";
-  const amount = units.get(next);
-  if (amount !== undefined) {
-    if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
-    const more = andGrams(plain, number.end + 1, ...amount);
-    // "Up fifteen pounds", "another two kilos": more than something, and not all.
-    if (/^(?:up|down|another|extra|over|under|by|more|nearly|almost)$/.test(plain[at - 1] ?? "")) return [];
-    // "A kilo", "a kilo and a bit": nobody weighed it.
-    if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
-    const to = more?.end ?? number.end + 1;
-    const subject = subjectAt(check, at, to);
-    if (subject === undefined) return [];
-    const value = number.value * amount[1] + (more?.value ?? 0);
-    return [{ kind: "amount", subject, from: at, to, value, unit: amount[0] }];
-  }
-  const long = lengths.get(next);
-  if (long !== undefined) return heightClaim(check, at, number, long);
-  const about = /^(?:about|around|maybe|roughly|nearly|some|like)$/.test(plain[at - 1] ?? "") ? 1 : 0;
-  const verb = plain[at - 1 - about] ?? "";
-  const actor = plain[at - 2 - about] ?? "";
-  if (/^(?:ate|eaten|lost|killed)$/.test(verb)) return lostClaim(check, at, number);
-  if (
-    /^(?:took|got|had|killed)$/.test(verb) &&
-    (takers.test(actor) || (verb === "took" && /^(?:it|they)$/.test(actor)))
-  )
-    return lengthsOfTime.test(plain[number.end] ?? "") ? [] : lostClaim(check, at, number);
-  if (/^(?:died|carked|rotted|perished|drowned|gone)$/.test(plain[number.end] ?? ""))
-    return lostClaim(check, at, number);
-  if (verb === "gave" || (/^(?:i|we)$/.test(plain[number.end] ?? "") && plain[number.end + 1] === "gave"))
-    return givenClaim(check, at, number);
-  if (/^(?:picked|harvested|gathered)$/.test(verb)) return pickedClaim(check, at, number);
-  return countClaim(check, at, number);
-}
-
-/** "They ate five", "we lost nine of them", "I lost two Shishitos": what went, and never what stands there. */
-function lostClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
-  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end) : undefined;
-  return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: Math.max(end, subject.to), value }];
-}
-
-/** What takes plants: "the blight got one", "the mice took twenty-seven". */
-const takers =
-  /^(?:blight|slugs?|snails?|mouse|mice|voles?|rats?|birds?|pigeons?|deer|roos?|wallab(?:y|ies)|possums?|rabbits?|hares?|squirrels?|badgers?|moles?|gophers?|groundhogs?|raccoons?|cutworms?|borers?|grubs?|beetles?|fly|flies|moths?|caterpillars?|worms?|frost|wind|storm|hail|heat|rot|fusarium|wilt|fungus|canker|rust|mildew|virus|drought|flood|ants?|termites?|aphids?|chickens?|hens?|goats?|monkeys?|crows?|parrots?|cockatoos?)$/;
-const lengthsOfTime = /^(?:minutes?|hours?|days?|weeks?|months?|years?|goes|tries|of)$/;
-
-/** "Sixteen I gave to the school", "I gave four to my sister" */
-function givenClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
-  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end, true) : undefined;
-  return subject === undefined ? [] : [{ kind: "given away", subject, from: at, to: end, value }];
-}
-
-/** "I picked fifty Jalapeño peppers" */
-function pickedClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {
-  const subject = Number.isInteger(value) ? subjectOfVerb(check, at, end) : undefined;
-  if (subject === undefined) return [];
-  return [{ kind: "amount", subject, from: at - 1, to: Math.max(end, subject.to), value, unit: "fruit" }];
-}
-
-/** What so many of were lost or picked: named right behind the number, or last named. */
-function subjectOfVerb(check: Check, at: number, end: number, isOfAll = false): Subject | undefined {
-  const next = check.plain[end] ?? "";
-  const behind = namedBehind(check, at, end);
-  if (behind !== undefined) return behind;
-  const isOfThem =
-    isOfAll ||
-    check.film.speech.words[end - 1]?.mark !== "" ||
-    /^(?:of|from|to|in|out|last)$/.test(next) ||
-    plantNouns.test(next);
-  return isOfThem ? subjectAt(check, at, end) : undefined;
-}
-
-/** "I have not pulled even one" */
-function nonePicked(check: Check, at: number): readonly Claim[] {
-  const { plain } = check;
-  if (!/^(?:not|havent|never|hasnt)$/.test(plain[at] ?? "")) return [];
-  const text = plain.slice(at, at + 7).join(" ");
-  const said =
-    /^\w+ (?:yet )?(?:picked|pulled|cut|dug|lifted|plucked|eaten) (?:even |yet )?(?:one|any|a single (?:one|\w+))\b/.exec(
-      text,
-    );
-  const subject = said === null ? undefined : subjectAt(check, at, at);
-  if (said === null || subject === undefined) return [];
-  return [{ kind: "none picked", subject, from: at, to: at + said[0].split(" ").length }];
+  const long = lengths.get(check.plain[number.end] ?? "");
+  return (
+    amountClaim(check, at, number) ??
+    (long === undefined ? undefined : heightClaim(check, at, number, long)) ??
+    doneClaim(check, at, number) ??
+    countClaim(check, at, number)
+  );
 }
 
 function heightClaim(check: Check, at: number, number: SpokenNumber, unit: number): readonly Claim[] {
@@ -359,35 +212,10 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
       ];
 }
 
-/** The plants named right behind a number in the same breath: "two of the nice Shishitos". */
-function namedBehind(check: Check, at: number, end: number): Subject | undefined {
-  const { plain, film, subjects } = check;
-  const { words } = film.speech;
-  const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
-  const between = behind === undefined ? [] : plain.slice(end, behind.from);
-  const isOfTheOneBefore =
-    !film.speech.punctuated &&
-    between[0] === "and" &&
-    (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
-  return behind !== undefined &&
-    !isOfTheOneBefore &&
-    between.length <= 4 &&
-    isOneBreath(check, at, behind.from) &&
-    between.every((word) => beside.test(word)) &&
-    !words.slice(at, behind.from).some(({ mark }) => mark === ",")
-    ? sure(behind)
-    : undefined;
-}
-
 /** "I'm giving three of them the tonic and three of them nothing": some, and not how many there are. */
 function isShare(check: Check, at: number): boolean {
   return /\b(?:giving|trying|leaving|treating)\b/.test(check.plain.slice(breathBefore(check, at, 12), at).join(" "));
 }
-
-const plantNouns =
-  /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seed|seeds|seedlings|cloves|sets|hills|pieces|runners|suckers|hives|rhizomes|vines|cuttings|starts)$/;
-const beside =
-  /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds|cloves|sets|slips|plugs|seedlings)$/;
 
 const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
   [

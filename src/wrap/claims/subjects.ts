@@ -96,3 +96,28 @@ export function breathAfter(check: Check, at: number, most: number): number {
   while (to < check.plain.length && to < at + most && !endsSentence(check, to - 1)) to += 1;
   return to;
 }
+
+/** The plants named right behind a number in the same breath: "two of the nice Shishitos". */
+export function namedBehind(check: Check, at: number, end: number): Subject | undefined {
+  const { plain, film, subjects } = check;
+  const { words } = film.speech;
+  const behind = subjects[firstFrom(subjects, ({ from }) => from, end)];
+  const between = behind === undefined ? [] : plain.slice(end, behind.from);
+  const isOfTheOneBefore =
+    !film.speech.punctuated &&
+    between[0] === "and" &&
+    (subjects[firstFrom(subjects, ({ from }) => from, at) - 1]?.to ?? 0) >= at - 8;
+  return behind !== undefined &&
+    !isOfTheOneBefore &&
+    between.length <= 4 &&
+    isOneBreath(check, at, behind.from) &&
+    between.every((word) => beside.test(word)) &&
+    !words.slice(at, behind.from).some(({ mark }) => mark === ",")
+    ? sure(behind)
+    : undefined;
+}
+
+export const plantNouns =
+  /^(?:plants?|trees?|bushes|bulbs|corms|tubers|crowns|canes|slips|plugs|seed|seeds|seedlings|cloves|sets|hills|pieces|runners|suckers|hives|rhizomes|vines|cuttings|starts)$/;
+const beside =
+  /^(?:of|the|and|more|nice|fine|good|big|little|small|young|plants|these|those|my|our|crowns|trees|bushes|bulbs|corms|tubers|bags|seeds|cloves|sets|slips|plugs|seedlings)$/;

@@ -1,7 +1,7 @@
 /** When things are said to have been, and how long ago: "sown on the twelfth of April", "first picked in May", "going on ten years". */
 import type { Day } from "../../model.ts";
 import type { Check } from "../fact-check.ts";
-import type { Claim, Milestone } from "./claims.ts";
+import type { Claim, Milestone } from "./claim.ts";
 import { spokenLength, spokenPeriod } from "./periods.ts";
 import { breathAfter, breathBefore, subjectAt, withinSentence } from "./subjects.ts";
 
