@@ -1,8 +1,9 @@
 /** Which problems mean that something may have been meant as private and was not read as that. */
 import type { Problem } from "../model.ts";
 import { splitFirst } from "./file-names.ts";
+import type { Rule } from "./line-rules.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
-import { problemRules, type Rule, type RuleName } from "./problem-rules.ts";
+import { problemRules, type RuleName } from "./problem-rules.ts";
 
 /** Folders in which a record may keep something private: nothing in a table of weather is anybody's wish. */
 const KEEPING = ["sites", "beds", "varieties", "notes", "photos", "episodes", "gear", "trials"];

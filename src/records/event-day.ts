@@ -2,7 +2,7 @@
 import type { Day } from "../model.ts";
 import type { Line } from "./line.ts";
 import { lineDay, nearDayWithin } from "./line-day.ts";
-import { problem } from "./problem-rules.ts";
+import { lineProblem } from "./line-rules.ts";
 
 /** The day said at the end of the line, else at the end of a clause that names what it tells of; else the note's. */
 export function dayOfLine(line: Line, from: number): Day {
@@ -14,7 +14,7 @@ export function dayOfLine(line: Line, from: number): Day {
     return atEnd.day;
   }
   if (atEnd?.rule !== undefined) {
-    line.problems.push(problem(atEnd.rule, line.place, atEnd.what ?? "", atEnd.fix ?? ""));
+    line.problems.push(lineProblem(atEnd.rule, line.place, atEnd.what ?? "", atEnd.fix ?? ""));
     return noteDay;
   }
   const early = dayInFirstClause(line, from);

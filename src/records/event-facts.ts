@@ -6,11 +6,11 @@ import type { Event, EventKind, Problem } from "../model.ts";
 import { detailsOf } from "./clause-details.ts";
 import { pieceOf } from "./crops.ts";
 import type { Line } from "./line.ts";
+import { lineProblem } from "./line-rules.ts";
 import { readGear, readSoil, readTrouble } from "./other-lines.ts";
 import { countsPieces } from "./plant-items.ts";
 import { readPlants } from "./plant-line.ts";
 import type { PlantItem, PlantLine } from "./plant-scan.ts";
-import { problem } from "./problem-rules.ts";
 import { readTask, type SaidLine } from "./said-line.ts";
 import type { FoundVerb } from "./verb-forms.ts";
 
@@ -96,7 +96,7 @@ function sharedOut(line: Line, facts: Facts, beds: readonly string[]): Facts[] {
   const { count, unit, grams, litres, ...rest } = facts;
   if (count !== undefined || grams !== undefined || litres !== undefined) {
     line.problems.push(
-      problem(
+      lineProblem(
         "note/which-bed",
         line.place,
         `This line gives one amount for ${beds.length} beds, so it was counted for none of them.`,
@@ -121,7 +121,7 @@ function amountFacts(line: Line, kind: EventKind, read: PlantLine, item: PlantIt
 }
 
 function noPlant(line: Line, verb: FoundVerb, so: string): Problem {
-  return problem(
+  return lineProblem(
     "note/no-plant",
     line.place,
     `After "${verb.form}" this line names no plant, so ${so}.`,
@@ -130,7 +130,7 @@ function noPlant(line: Line, verb: FoundVerb, so: string): Problem {
 }
 
 function sownWhere(line: Line): Problem {
-  return problem(
+  return lineProblem(
     "note/sown-where",
     line.place,
     "This sowing names no bed, so it is taken as indoors.",
@@ -140,7 +140,7 @@ function sownWhere(line: Line): Problem {
 
 function whichBed(line: Line, kind: EventKind): Problem {
   const several = line.context.beds.length > 1;
-  return problem(
+  return lineProblem(
     "note/which-bed",
     line.place,
     several

@@ -7,10 +7,10 @@
  * apostrophes and plurals make no difference.
  */
 import type { Bed, Crop, Day, EventKind, Gear, OwnWord, Place, Problem, Site, Variety } from "../model.ts";
+import { lineProblem } from "./line-rules.ts";
 import { lowerForm, type Word, wordsOf } from "./line-words.ts";
 import { type Found, keysOf, NameTrie } from "./name-trie.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
-import { problem } from "./problem-rules.ts";
 import { ShortNames } from "./short-names.ts";
 import { type Heard, type Taken, TakenNames } from "./taken-names.ts";
 
@@ -448,7 +448,7 @@ export class Names {
 /** The problem of a line that gives a name two varieties have. */
 export function twoVarieties(ids: readonly string[], title: string, names: Names, place: Place): Problem {
   const crops = ids.map((id) => names.crop(names.cropOf(id))?.name).filter((name) => name !== undefined);
-  return problem(
+  return lineProblem(
     "note/two-varieties",
     place,
     `"${title}" is the name of ${ids.length} varieties: ${ids.join(", ")}. The first was taken.`,

@@ -5,8 +5,8 @@ import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
 import { afterArticle, articles, bedNouns, bedPrepositions, type Role, roleOf } from "./bed-words.ts";
 import type { Line } from "./line.ts";
+import { lineProblem } from "./line-rules.ts";
 import { isCapital, isPointOfName } from "./line-words.ts";
-import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
 import { type FoundSpot, spotAt } from "./spots.ts";
 
@@ -166,7 +166,7 @@ function warnNearBed(line: Line, title: string, bed: string): void {
   const near = line.names.slipFor("bed", title);
   if (near === undefined) return;
   line.problems.push(
-    problem(
+    lineProblem(
       "note/unknown-bed",
       line.place,
       `No file describes a bed "${title}", so it is taken as a new one.`,

@@ -5,10 +5,10 @@ import { monthNumber, weekdayNumber } from "../calendar.ts";
 import type { EventKind } from "../model.ts";
 import { cropOfCultivar } from "./crops.ts";
 import type { Line } from "./line.ts";
+import { lineProblem } from "./line-rules.ts";
 import { isCapital, type Word } from "./line-words.ts";
 import { twoVarieties } from "./names.ts";
 import { numberAt } from "./numbers.ts";
-import { problem } from "./problem-rules.ts";
 import { pickUnitCalled } from "./quantities.ts";
 import { isDoer } from "./reading/doers.ts";
 import { lemmasFrom } from "./reading/lemmas.ts";
@@ -301,7 +301,7 @@ function warnNearVariety(line: Line, title: string, variety: string): void {
   const near = line.names.slipFor("variety", title);
   if (near === undefined) return;
   line.problems.push(
-    problem(
+    lineProblem(
       "note/unknown-variety",
       line.place,
       `No file describes a variety "${title}", so it is taken as a new one.`,

@@ -3,17 +3,9 @@
  * look them up in docs/messages.md; what each means stands in rule-meanings.ts, so that the phone does not carry it.
  */
 
-import type { Place, Problem, Severity } from "../model.ts";
+import type { Place, Problem } from "../model.ts";
 import { compare } from "../order.ts";
-
-export interface Rule {
-  readonly severity: Severity;
-  /**
-   * Whether what it is said of counts as private until it is mended, because a wish to keep it back may stand where nobody
-   * reads it. Errors do unless the rule says otherwise.
-   */
-  readonly doubt?: boolean;
-}
+import { lineRules, problemOf, type Rule } from "./line-rules.ts";
 
 export const problemRules = {
   "folder/missing": { severity: "error" },
@@ -54,11 +46,7 @@ export const problemRules = {
   "record/missing-key": { severity: "error" },
   "record/wrong-value": { severity: "error" },
 
-  "date/no-such-day": { severity: "error" },
-  "date/two-digit-year": { severity: "error" },
-  "date/no-year": { severity: "error" },
-  "date/order-unclear": { severity: "error" },
-  "date/not-a-date": { severity: "error" },
+  ...lineRules,
 
   "link/unknown-bed": { severity: "warning" },
   "link/unknown-variety": { severity: "warning" },
@@ -67,30 +55,7 @@ export const problemRules = {
   "link/unknown-episode": { severity: "warning" },
   "link/unknown-photo": { severity: "warning" },
 
-  "name/ambiguous": { severity: "warning" },
-  "name/crop-taken": { severity: "hint" },
-  "name/bed-taken": { severity: "hint" },
-  "name/variety-taken": { severity: "hint" },
-
   "episode/not-known-what-was-shown": { severity: "hint" },
-
-  "note/no-date": { severity: "error" },
-  "note/two-dates": { severity: "warning" },
-  "note/future": { severity: "warning" },
-  "note/unknown-verb": { severity: "warning" },
-  "note/unknown-variety": { severity: "warning" },
-  "note/unknown-bed": { severity: "warning" },
-  "note/two-varieties": { severity: "warning" },
-  "note/no-plant": { severity: "warning" },
-  "note/settled-no-dash": { severity: "hint" },
-  "note/heading-not-bed": { severity: "hint" },
-  "note/which-bed": { severity: "warning" },
-  "note/sown-where": { severity: "hint" },
-  "note/unclear-day": { severity: "warning" },
-  "note/day-after-note": { severity: "warning" },
-  "note/question": { severity: "hint" },
-  "note/settled-unread": { severity: "warning" },
-  "note/not-parsed": { severity: "warning" },
 
   "words/not-read": { severity: "warning" },
   "words/unknown-meaning": { severity: "warning" },
@@ -187,9 +152,7 @@ export type RuleName = keyof typeof problemRules;
 
 /** A problem by its rule; the severity is the table's. `what` and `fix` are whole sentences. */
 export function problem(rule: RuleName, place: Place, what: string, fix: string, expected?: string): Problem {
-  const { file, line, column } = place;
-  const found: Problem = { rule, severity: problemRules[rule].severity, file, line, column, what, fix };
-  return expected === undefined ? found : { ...found, expected };
+  return problemOf(problemRules[rule], rule, place, what, fix, expected);
 }
 
 /** Order in which problems are shown: by file, line, column, rule. Files compare by code unit, the same everywhere. */

@@ -1,11 +1,13 @@
 /** A garden's names as the phone's page carries them: those that notes use, whether files describe them or not. */
 
+import { crops as everywhere } from "./crops.ts";
 import { describedOf, type NamedRecords, onlyNamed } from "./garden-names.ts";
 import { cropsIn } from "./region-crops.ts";
 import type { TypedGarden } from "./typed-reading.ts";
 
 export function typedGarden({ settings, sites, beds, varieties, gear, crops, words }: NamedRecords): TypedGarden {
-  const table = new Set(cropsIn(settings.language).map(({ id }) => id));
+  const table = new Set(everywhere.map(({ id }) => id));
+  const asEverywhere = new Set(everywhere);
   return {
     language: settings.language,
     units: settings.units,
@@ -18,7 +20,11 @@ export function typedGarden({ settings, sites, beds, varieties, gear, crops, wor
       varieties: onlyNamed(varieties).map(({ id, title, crop }) => ({ id, title, crop })),
     },
     gear: [...gear.values()].map(({ id, title, alsoCalled }) => ({ id, title, alsoCalled })),
-    crops: [...crops.values()].filter(({ id }) => !table.has(id)),
+    // The phone carries the table, and of the region's own words those of its garden.
+    crops: [
+      ...cropsIn(settings.language).filter((crop) => !asEverywhere.has(crop)),
+      ...[...crops.values()].filter(({ id }) => !table.has(id)),
+    ],
     words: words.map(({ word, means }) => ({ word, means })),
   };
 }

@@ -3,10 +3,10 @@
  * Everything it needs comes as plain data; nothing here, or in what it imports, touches a disk or Node.
  */
 import type { Bed, Crop, Day, Gear, LineReading, OwnWord, Place, Site, Variety } from "../model.ts";
+import { crops as table } from "./crops.ts";
 import { type Names, namesOnceHeard } from "./names.ts";
 import { printEvent } from "./print-event.ts";
 import { readLine } from "./reading/read-line.ts";
-import { cropsIn } from "./region-crops.ts";
 import { writesMonthFirst } from "./slashed-days.ts";
 import type { UnitSystem } from "./units.ts";
 import { verbTable } from "./verb-table.ts";
@@ -49,13 +49,13 @@ export interface TypedLine {
 const nowhere: Place = { file: "", line: 1, column: 1 };
 
 /** What `readTyped` looks names up in; made once. */
-export function typedNames({ language, sites, beds, varieties, heard, gear, crops, words }: TypedGarden): Names {
+export function typedNames({ sites, beds, varieties, heard, gear, crops, words }: TypedGarden): Names {
   const described = {
     sites: sites as readonly Site[],
     beds: beds as readonly Bed[],
     varieties: varieties as readonly Variety[],
     gear: gear as readonly Gear[],
-    crops: [...cropsIn(language), ...crops],
+    crops: new Map([...table, ...crops].map((crop) => [crop.id, crop] as const)).values(),
   };
   const names = namesOnceHeard(described, {
     beds: heard.beds.map((bed) => ({ ...bed, place: nowhere })),

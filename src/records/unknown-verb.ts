@@ -4,11 +4,11 @@
  */
 import { distance } from "fastest-levenshtein";
 import type { EventKind, Place, Problem } from "../model.ts";
+import { lineProblem } from "./line-rules.ts";
 import { type Word, wordsOf } from "./line-words.ts";
 import { causeWords } from "./loss-causes.ts";
 import type { Names } from "./names.ts";
 import { nearestSpellings } from "./nearest-spelling.ts";
-import { problem } from "./problem-rules.ts";
 import { amountAt } from "./quantities.ts";
 import { beginsVerb, verbForms, verbsAt } from "./verb-forms.ts";
 import { verbTable } from "./verb-table.ts";
@@ -36,7 +36,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   if (first === undefined || first.kind === "mark") return undefined;
   const planted = plantedAfterBuying(words);
   if (planted !== undefined) {
-    return problem(
+    return lineProblem(
       "note/unknown-verb",
       place,
       `"${first.text}" is not a verb of the note format, so this line was kept as story.`,
@@ -45,7 +45,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   }
   const verbAfterName = verbAfter(words, names);
   if (verbAfterName !== undefined) {
-    return problem(
+    return lineProblem(
       "note/unknown-verb",
       place,
       `"${verbAfterName.form}" stands after the name, so this line was kept as story.`,
@@ -54,7 +54,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   }
   const untold = troubleSeen(words, names) ?? weightOf(words, names);
   if (untold !== undefined) {
-    return problem(
+    return lineProblem(
       "note/unknown-verb",
       place,
       "This line begins with no verb of the note format, so it was kept as story.",
@@ -64,7 +64,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
   if (first.kind !== "word") return undefined;
   if (!namesSomething(words, names)) return slipBeforeCrop(words, names, place);
   if (isAdverb(first.lower) && verbsAt(words.slice(1)).length > 0) {
-    return problem(
+    return lineProblem(
       "note/unknown-verb",
       place,
       `"${first.text}" stands before the verb, so this line was kept as story.`,
@@ -79,7 +79,7 @@ export function unknownVerb(words: readonly Word[], names: Names, place: Place):
 }
 
 function notAVerb(first: Word, place: Place, meant: readonly string[]): Problem {
-  return problem(
+  return lineProblem(
     "note/unknown-verb",
     place,
     `"${first.text}" is not a verb of the note format, so this line was kept as story.`,

