@@ -1146,6 +1146,7 @@ export type Doubt = { readonly place: Place; readonly day: Day } & (
   | { readonly rule: "timeline/annual-or-perennial"; readonly plants: PlantsThen; readonly bed: string }
   | { readonly rule: "timeline/gear-not-there"; readonly gear: string }
   | { readonly rule: "timeline/no-such-trouble" | "timeline/trouble-left-open"; readonly cause: string }
+  | { readonly rule: "timeline/no-such-promise"; readonly what: string }
 );
 
 type Parting = "lost" | "given away" | "sold";

@@ -117,6 +117,11 @@ export function sayDoubt(doubt: Doubt, names: Names): Told {
         what: `"${capital(doubt.cause)}" is noted as over, and no open trouble of that name was found.`,
         fix: `Write the same words as in the "trouble" line, and the same bed or variety.`,
       };
+    case "timeline/no-such-promise":
+      return {
+        what: `"${doubt.what}" is put off by a newer promise, and no open promise of those words was found.`,
+        fix: `Write behind "puts off" the words that stand behind "what" in the earlier promise.`,
+      };
     case "timeline/trouble-left-open":
       return {
         what: `Nothing says when the trouble "${doubt.cause}" of ${writeDay(doubt.day)} ended; it was taken as over when the season did.`,

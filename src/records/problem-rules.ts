@@ -103,6 +103,7 @@ export const problemRules = {
   "timeline/never-cleared": { severity: "hint" },
   "timeline/annual-or-perennial": { severity: "hint" },
   "timeline/no-such-trouble": { severity: "hint" },
+  "timeline/no-such-promise": { severity: "hint" },
   "timeline/trouble-left-open": { severity: "hint" },
   "timeline/gear-not-there": { severity: "hint" },
   "timeline/bed-not-in-use": { severity: "warning" },

@@ -116,6 +116,7 @@ export const ruleMeanings: Readonly<Record<RuleName, string>> = {
   "timeline/annual-or-perennial":
     "A season turned, and nothing says whether a plant stands for years or for one season.",
   "timeline/no-such-trouble": "A trouble is noted as over that was not open.",
+  "timeline/no-such-promise": "A promise puts off another that was not open.",
   "timeline/trouble-left-open": "A trouble was never noted as over and ended with its season.",
   "timeline/gear-not-there": "Gear was taken down where none was put up.",
   "timeline/bed-not-in-use": "Something was sown or planted in a bed when it was not in use.",

@@ -9,7 +9,7 @@ import { compare } from "../order.ts";
 import { bedsMeant, isPrivate, type Ledger, type OpenThing, plantIds } from "./ledger.ts";
 import { livingNamed } from "./living-plantings.ts";
 import { likeness, wordsOf } from "./same-words.ts";
-import { addChange, pushChange } from "./write-down.ts";
+import { addChange, pushChange, report } from "./write-down.ts";
 
 /** How much a `done:` line and a task must have in common to be of one thing. */
 const sameThing = 0.5;
@@ -157,7 +157,8 @@ export function spokenPromises(episodes: Iterable<Episode>): readonly SpokenProm
 
 export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: SpokenPromise): void {
   const { what, bed, due, at, place, putsOff } = said;
-  if (putsOff !== undefined) putOff(ledger, putsOff, bed, day);
+  if (putsOff !== undefined && !putOff(ledger, putsOff, bed, day))
+    report(ledger, { rule: "timeline/no-such-promise", place, day, what: putsOff });
   const kept = said.kept === undefined ? undefined : keptOn(ledger, said.kept, day);
   const followUp: FollowUp = {
     id: `${place.file}:${place.line}`,
@@ -182,12 +183,13 @@ export function promiseAloud(ledger: Ledger, { episode, promise: said, day }: Sp
 }
 
 /** The open promise of just these words, else the one that comes nearest to them, is stood for by another from that day on. */
-function putOff(ledger: Ledger, words: string, bed: string | undefined, day: Day): void {
+function putOff(ledger: Ledger, words: string, bed: string | undefined, day: Day): boolean {
   const open = bestMatches(ledger, wordsOf(words), bed === undefined ? [] : [bed], "promise");
   const found = open.find(({ now }) => now.what === words) ?? open[0];
-  if (found?.is !== "promise") return;
+  if (found?.is !== "promise") return false;
   forget(ledger, found);
   found.now = { ...found.now, putOff: day };
+  return true;
 }
 
 /** `kept` names a day or an episode; anything else says only that it was kept. */

@@ -1,5 +1,6 @@
 /** What a film says of promises beside making them: kept in the same film, and earlier ones put off once more. */
 import { describe, expect, it } from "vitest";
+import type { Garden } from "../../src/model.ts";
 import { openFollowUps } from "../../src/timeline/index.ts";
 import { acceptPromises, wrapReport } from "../../src/wrap/index.ts";
 import { smallGarden, wrapOf } from "./small-film.ts";
@@ -67,5 +68,10 @@ describe("an earlier promise that is put off", () => {
     expect(owed("2026-06-20")).toEqual(["weigh them in August", "count the slugs under the boards"]);
     const overdue = [...garden.changes.values()].flat().filter(({ kind }) => kind === "overdue");
     expect(overdue.map(({ day }) => day)).toEqual(["2026-09-01"]);
+    const rules = (grown: Garden) => grown.doubts.map(({ rule }) => rule);
+    expect(rules(garden)).not.toContain("timeline/no-such-promise");
+    const slip = text.replace("puts off: weigh the first leeks", "puts off: paint the gate");
+    const { garden: slipped } = await smallGarden({ "episodes/may/index.md": may, "episodes/june/index.md": slip });
+    expect(rules(slipped)).toContain("timeline/no-such-promise");
   });
 });
