@@ -8,6 +8,8 @@ it.each([
   ["Gran", "a person"],
   ["a friend at the allotments", "a person"],
   ["my brother's nursery", undefined],
+  ["Grandma's Garden", undefined],
+  ["Uncle Bob's Compost", undefined],
   ["Skerry Netting", undefined],
   ["a man at the show", undefined],
   ["Matey Tools", undefined],
