@@ -21,6 +21,12 @@ export class PublishRunning extends Error {
 
 const LOCK = ".publishing";
 
+/** Ends the name of the right to replace a stale lock. */
+const NEXT = ".next";
+
+/** Such a right, or a lock not yet in its place. */
+const leftover = /^\.publishing(?:(?:\.next)+|(?:\.next)*\.\d+-\d+)$/u;
+
 /** Milliseconds between two signs of life. */
 const SIGN_EVERY = 5_000;
 
@@ -56,7 +62,7 @@ export async function whilePublishing<T>(
   const lock = path.join(outDir, LOCK);
   const token = `${process.pid}-${process.hrtime.bigint()}`;
   const isMine = async () => (await holderOf(lock))?.token === token;
-  if (!(await take(lock, token)) && !((await dropStale(lock)) && (await take(lock, token)))) {
+  if (!(await take(lock, token))) {
     throw new PublishRunning(outDir);
   }
   const signs = setInterval(() => {
@@ -77,15 +83,34 @@ export async function whilePublishing<T>(
   }
 }
 
-/** The lock appears with its content or not at all, where the disk has links; elsewhere it may be empty for a moment. */
+/**
+ * Takes the lock where there is none, or in place of a stale one. Whoever replaces a stale lock holds the right to do so
+ * meanwhile, which is a lock beside it and may be left behind in turn: of many that find the same stale lock, one would else
+ * replace what another has just put there.
+ */
 async function take(lock: string, token: string): Promise<boolean> {
+  if (await put(lock, token, link)) return true;
+  if (!(await isStale(lock, await holderOf(lock)))) return false;
+  const right = `${lock}${NEXT}`;
+  if (!(await take(right, token))) return false;
+  try {
+    // Looked at again: another may have held the right before and be at work by now, or be done.
+    if (await put(lock, token, link)) return true;
+    return (await isStale(lock, await holderOf(lock))) && (await put(lock, token, rename));
+  } finally {
+    if ((await holderOf(right))?.token === token) await rm(right, { force: true });
+  }
+}
+
+/** The lock appears with its content or not at all, where the disk has links; elsewhere it may be empty for a moment. */
+async function put(lock: string, token: string, into: typeof link): Promise<boolean> {
   const { pid } = process;
   const mine = JSON.stringify({ pid, host: hostname(), began: beginningOf(pid), token } satisfies Holder);
   const beside = `${lock}.${token}`;
   try {
     await writeFile(beside, mine);
     try {
-      await link(beside, lock);
+      await into(beside, lock);
     } catch (error) {
       if (isThere(error)) return false;
       const handle = await open(lock, "wx");
@@ -104,30 +129,13 @@ async function take(lock: string, token: string): Promise<boolean> {
 /** What runs of this machine left that were killed while they took the lock. */
 async function clearLeftovers(outDir: string): Promise<void> {
   for (const name of await readdir(outDir)) {
-    const [, pid] = /^\.publishing\.(?:stale-)?(\d+)(?:-\d+)?$/u.exec(name) ?? [];
-    if (pid === undefined || isRunning(Number(pid))) continue;
+    if (!leftover.test(name)) continue;
     const left = path.join(outDir, name);
     const holder = await holderOf(left);
-    if (holder === undefined || holder.host === hostname()) await rm(left, { force: true });
+    const pid = holder?.pid ?? Number(/\.(\d+)-\d+$/u.exec(name)?.[1]);
+    const isOurs = holder === undefined || holder.host === hostname();
+    if (isOurs && !isRunning(pid)) await rm(left, { force: true });
   }
-}
-
-/** True when the lock was stale and is gone. */
-async function dropStale(lock: string): Promise<boolean> {
-  const holder = await holderOf(lock);
-  if (!(await isStale(lock, holder))) return false;
-  // Moved aside first: of two runs that find the same stale lock only one gets it, and a lock that was new after all
-  // is put back.
-  const aside = `${lock}.stale-${process.pid}`;
-  const moved = await rename(lock, aside).then(
-    () => true,
-    () => false,
-  );
-  if (!moved) return true;
-  const isTheOne = (await holderOf(aside))?.token === holder?.token;
-  if (!isTheOne) await link(aside, lock).catch(() => undefined);
-  await rm(aside, { force: true });
-  return isTheOne;
 }
 
 async function isStale(lock: string, holder: Holder | undefined): Promise<boolean> {

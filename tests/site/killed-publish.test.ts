@@ -137,7 +137,7 @@ it("clears what a run left that was killed while it took the lock", async () => 
   await gardenIn(cwd, "Long Bed");
   await mkdir(path.join(cwd, "out"), { recursive: true });
   // No process has a number this high.
-  for (const name of [".publishing.99999999-17", ".publishing.stale-99999999"])
+  for (const name of [".publishing.99999999-17", ".publishing.next.99999999-17", ".publishing.next"])
     await writeFile(path.join(cwd, "out", name), "");
   expect((await publish(cwd)).exitCode).toBe(0);
   expect((await readdir(path.join(cwd, "out"))).sort()).toEqual(["private", "public"]);
@@ -223,22 +223,27 @@ describe("publishing twice at once", () => {
     expect(await whilePublishing(out, async () => "ran")).toBe("ran");
   });
 
-  it("gives the place to one of many that find the same stale lock", async () => {
-    const out = path.join(folder, "many");
-    await leaveLock(out, { pid: 2 ** 22 + 1, host: hostname(), token: "gone" });
-    let inside = 0;
-    let most = 0;
-    const runs = Array.from({ length: 12 }, () =>
-      whilePublishing(out, async () => {
-        inside += 1;
-        most = Math.max(most, inside);
-        await new Promise((resolve) => setTimeout(resolve, 50));
-        inside -= 1;
-      }),
-    );
-    const ended = await Promise.allSettled(runs);
-    expect(most).toBe(1);
-    expect(ended.filter(({ status }) => status === "fulfilled")).not.toHaveLength(0);
+  it("gives the place to one of many that find the same stale lock, be its taking over stale too", async () => {
+    const gone = { pid: 2 ** 22 + 1, host: hostname(), token: "gone" };
+    for (let round = 0; round < 40; round += 1) {
+      const out = path.join(folder, `many-${round}`);
+      await leaveLock(out, gone);
+      if (round % 2 === 1) await writeFile(path.join(out, ".publishing.next"), JSON.stringify(gone));
+      let inside = 0;
+      let most = 0;
+      const runs = Array.from({ length: 12 }, () =>
+        whilePublishing(out, async () => {
+          inside += 1;
+          most = Math.max(most, inside);
+          await new Promise((resolve) => setTimeout(resolve, 20));
+          inside -= 1;
+        }),
+      );
+      const ended = await Promise.allSettled(runs);
+      expect(most).toBe(1);
+      expect(ended.filter(({ status }) => status === "fulfilled")).not.toHaveLength(0);
+      expect(await readdir(out)).toEqual([]);
+    }
   });
 });
 
