@@ -7,7 +7,7 @@ import { claimsOf } from "./claims/claims.ts";
 import { withoutFillers } from "./claims/fillers.ts";
 import type { Check } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
-import { firstTimes, sizes } from "./sizes-and-firsts.ts";
+import { sizes } from "./sizes-said.ts";
 import { subjectsOf } from "./spoken-subjects.ts";
 import type { Stretch } from "./stops-heard.ts";
 import type { ClaimsHeard, Disagreement } from "./wrap.ts";
@@ -26,7 +26,7 @@ export function factsChecked(heard: FilmHeard, whole: readonly Stretch[]): Facts
     stretches,
   };
   const { differing, agreed, notCompared } = heldAgainstRecords(check, claimsOf(check));
-  const others = [...firstTimes(check), ...sizes(check, stretches)];
+  const others = sizes(check, stretches);
   const disagreements = [...differing, ...others].sort((a, b) => a.at - b.at);
   const compared = agreed + disagreements.length;
   return {

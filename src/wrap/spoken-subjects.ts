@@ -10,6 +10,8 @@ export interface Subject {
   /** First word of its name, and after the last. */
   readonly from: number;
   readonly to: number;
+  /** Nobody named it: it is all that stands at the bed. */
+  readonly unnamed?: boolean;
   readonly variety?: string | undefined;
   readonly crop?: string | undefined;
   /** As it is said in a sentence about it. */
@@ -146,5 +148,5 @@ function writtenSmall(
 /** "Same as Mollie", "taller than the leeks": named beside what is spoken of, which goes on. */
 export function isCompared({ speech: { words } }: FilmHeard, { from }: Subject): boolean {
   const before = words.slice(Math.max(0, from - 3), from).map(({ plain }) => plain);
-  return /\b(?:same as|than|like|against|unlike)(?: the| a| my| our)?$/.test(before.join(" "));
+  return /\b(?:same as|than|like|against|unlike|beat|beats|beaten)(?: the| a| my| our)?$/.test(before.join(" "));
 }

@@ -52,6 +52,21 @@ describe("claims", () => {
     ["Harbinger, already a metre twenty tall.", /^size: The records have Harbinger as 60 cm on /],
     ["Harbinger, we had three kilos of those.", /^weight: The records have 1\.2 kg of Harbinger picked on /],
     ["Harbinger. I've had them going on ten years.", /^age: By the records Harbinger had been there for /],
+    [
+      "Harbinger. There was a gap, and in the end I put about nine in.",
+      /^count: The records have \w+ Harbinger there that day\.$/,
+    ],
+    ["Harbinger. Nine I planted, and I staked them.", /^count: The records have \w+ Harbinger there that day\.$/],
+    ["Harbinger. All told we took up three kilos.", /^weight: The records have 1\.2 kg of Harbinger picked on /],
+    ["Harbinger. We've had half a kilo off them.", /^weight: The records have 1\.2 kg of Harbinger picked on /],
+    [
+      "Harbinger. I got those off my sister.",
+      /^source: The records have Harbinger as commission link: Pebble & Pod\.$/,
+    ],
+    [
+      "Harbinger. We ordered them from the seed swap.",
+      /^source: The records have Harbinger as commission link: Pebble & Pod\.$/,
+    ],
     ["Harbinger. The first one we ate was on the first of May.", /^day: The records have Harbinger first picked on /],
   ])("%s is contradicted once", async (said, text) => {
     const found = await told(said);
@@ -66,6 +81,12 @@ describe("claims", () => {
     "Harbinger. Last year we had three kilos of those.",
     "Harbinger. I'd like nine of them.",
     "Harbinger, planted ninety centimetres apart.",
+    // So far off that something else is meant.
+    "Harbinger, I put in two hundred.",
+    "Harbinger. Nine to each pot they say.",
+    "Harbinger. That other row, I got it off my sister.",
+    "Harbinger. I got the net off my sister.",
+    "Harbinger. Not one of them died.",
   ])("%s is let be", async (said) => {
     expect(await told(said)).toEqual([]);
   });
@@ -77,6 +98,8 @@ describe("claims", () => {
   ];
   it.each([
     // Two that went, where three are left of four and one was lost.
+    [lost, "Harbinger, and I haven't lost a one.", ["count: The records have one Harbinger lost."]],
+    [lost, "Harbinger. Not one of them has been lost.", ["count: The records have one Harbinger lost."]],
     [lost, "I lost two Harbingers to blight.", ["count: The records have one Harbinger lost."]],
     [lost, "I lost three Harbinger tomatoes to blight.", ["count: The records have one Harbinger lost."]],
     [lost, "I lost one Harbinger to blight.", []],

@@ -113,8 +113,8 @@ describe("claims", () => {
       {},
     );
     expect(wrap.disagreements.map(({ records: told }) => told)).toEqual([
-      expect.stringMatching(/leeks planted on 24 May/),
-      expect.stringMatching(/three leeks lost/),
+      expect.stringMatching(/Musselburgh planted on 24 May/),
+      expect.stringMatching(/three Musselburgh lost/),
     ]);
   });
 });

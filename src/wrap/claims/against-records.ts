@@ -11,7 +11,9 @@ import type { ClaimsHeard, Disagreement } from "../wrap.ts";
 import { amount, amountLastYear, gone, nonePicked } from "./amounts-held.ts";
 import type { Claim } from "./claim.ts";
 import { eventsOf, meant, near, saidDay, type Verdict } from "./records-told.ts";
-import { age, day, daysToUp } from "./times-held.ts";
+import { source } from "./sources-held.ts";
+import { isOneBreath } from "./subjects.ts";
+import { age, day, daysToUp, firstTime } from "./times-held.ts";
 
 export interface Held {
   readonly differing: readonly Disagreement[];
@@ -27,7 +29,7 @@ export function heldAgainstRecords(check: Check, claims: readonly Claim[]): Held
   for (const claim of claims) {
     const { subject, from, to } = claim;
     const told = verdict(check, claim);
-    const [begins, ends] = [Math.min(from, subject.from), Math.max(to, from + 1)];
+    const [begins, ends] = [subject.unnamed === true ? from : Math.min(from, subject.from), Math.max(to, from + 1)];
     const at = moment((words[from] as Word).at);
     if (told === "agrees") agreed += 1;
     else if (told === "not told") notCompared.push({ ...at, said: textOf(words, from, ends), about: subject.title });
@@ -42,7 +44,7 @@ export function heldAgainstRecords(check: Check, claims: readonly Claim[]): Held
 function verdict(check: Check, claim: Claim): Verdict {
   switch (claim.kind) {
     case "count":
-      return count(check, claim.subject, claim.value, claim.isNow);
+      return count(check, claim);
     case "lost":
       return gone(check, claim.subject, claim.value, "lost");
     case "given away":
@@ -62,15 +64,29 @@ function verdict(check: Check, claim: Claim): Verdict {
     case "days to up":
       return daysToUp(check, claim.subject, claim.days, claim.slack);
     case "source":
-      return source(check, claim.subject, claim.how);
+      return source(check, claim);
+    case "first time":
+      return firstTime(check, claim.subject);
     case "stands here":
       return claim.subject.here.length > 0 ? "agrees" : standsElsewhere(check, claim.subject);
   }
 }
 
-function count(check: Check, subject: Subject, said: number, isNow: boolean): Verdict {
+/** Times by which nobody's memory is off: a number as far from all that are known is said of something else. */
+export const FAR = 3;
+
+/** Words between a name and a number that is said of it for sure. */
+const BESIDE = 3;
+
+function count(check: Check, { subject, from, value: said, isNow }: Extract<Claim, { kind: "count" }>): Verdict {
   const lots = subject.here;
-  if (lots.length === 0) return waiting(check, subject, said) ?? standsElsewhere(check, subject);
+  if (lots.length === 0)
+    return (
+      waiting(check, subject, said) ??
+      (subject.variety === undefined || from - subject.to > BESIDE || !isOneBreath(check, subject.to - 1, from)
+        ? "not told"
+        : standsElsewhere(check, subject))
+    );
   const standing = standingNow(lots);
   if (isNow && standing !== undefined && said !== standing && lots.some((one) => one.began?.value === said))
     return {
@@ -113,6 +129,8 @@ function count(check: Check, subject: Subject, said: number, isNow: boolean): Ve
   sum((lot) => (lot.ended === undefined ? lot.count?.value : 0));
   const counted = lots.filter((lot) => lot.count !== undefined || lot.began !== undefined);
   if (counted.length === 0) return "not told";
+  const isFar = [...known, ...rough.map(({ to }) => to)].every((one) => said > one * FAR || said < one / FAR);
+  if (isFar) return "not told";
   if (known.has(said) || rough.some(({ from, to }) => said >= from && said <= to)) return "agrees";
   const alive = counted.filter(({ ended }) => ended === undefined);
   const shown = alive.length > 0 ? alive : counted;
@@ -162,28 +180,6 @@ function height(check: Check, subject: Subject, cm: number): Verdict {
     kind: "size",
     text: `The records have ${subject.title} as ${sayLength(last.heightCm, garden.settings.units)} on ${saidDay(check, last.day)}.`,
     sources: [last.place],
-  };
-}
-
-const fits: Readonly<Record<"bought" | "given" | "saved", readonly string[]>> = {
-  bought: ["bought", "commission link", "paid promotion"],
-  given: ["gifted", "swapped", "lent"],
-  saved: ["saved", "own product"],
-};
-
-function source(check: Check, subject: Subject, how: "bought" | "given" | "saved"): Verdict {
-  const variety = check.film.day.garden.varieties.get(subject.variety ?? "");
-  // "planted 1 given Smyrna" tells it of the plants, where no file does of the variety.
-  const lots = subject.here.length > 0 ? subject.here : subject.anywhere;
-  const came = lots.flatMap(({ plantsFrom }) => plantsFrom ?? []);
-  const obtained = variety?.source?.obtained ?? came[0];
-  if (variety === undefined || obtained === undefined) return "not told";
-  if (fits[how].includes(obtained) || came.some((one) => one === how)) return "agrees";
-  const from = variety.source?.name;
-  return {
-    kind: "source",
-    text: `The records have ${subject.title} as ${obtained}${from === undefined || from === obtained ? "" : `: ${from}`}.`,
-    sources: variety.place === undefined ? [] : [variety.place],
   };
 }
 

@@ -71,7 +71,8 @@ export function amountClaim(check: Check, at: number, number: SpokenNumber): rea
   if (/^(?:a|an|each|per)$/.test(plain[number.end + 1] ?? "")) return [];
   const more = andGrams(plain, number.end + 1, ...amount);
   // "Up fifteen pounds", "another two kilos": more than something, and not all.
-  if (/^(?:up|down|another|extra|over|under|by|more|nearly|almost)$/.test(plain[at - 1] ?? "")) return [];
+  const isDug = plain[at - 1] === "up" && /^(?:took|taken|dug|lifted|picked|pulled)$/.test(plain[at - 2] ?? "");
+  if (!isDug && /^(?:up|down|another|extra|over|under|by|more|nearly|almost)$/.test(plain[at - 1] ?? "")) return [];
   // "A kilo", "a kilo and a bit": nobody weighed it.
   if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
   const to = more?.end ?? number.end + 1;
@@ -90,7 +91,7 @@ export function doneClaim(check: Check, at: number, number: SpokenNumber): reado
   if (/^(?:ate|eaten|lost|killed)$/.test(verb)) return lostClaim(check, at, number);
   if (
     /^(?:took|got|had|killed)$/.test(verb) &&
-    (takers.test(actor) || (verb === "took" && /^(?:it|they)$/.test(actor)))
+    (takers.test(actor) || (verb === "took" && /^(?:it|they|that|which)$/.test(actor)))
   )
     return lengthsOfTime.test(plain[number.end] ?? "") ? [] : lostClaim(check, at, number);
   if (/^(?:died|carked|rotted|perished|drowned|gone)$/.test(plain[number.end] ?? ""))
@@ -107,10 +108,32 @@ function lostClaim(check: Check, at: number, { value, end }: SpokenNumber): read
   return subject === undefined ? [] : [{ kind: "lost", subject, from: at - 1, to: Math.max(end, subject.to), value }];
 }
 
+const noneLost: readonly RegExp[] = [
+  /^(?:havent|hasnt|not|never|didnt|dont|aint) (?:even |yet |think (?:we|i) |one of (?:them|those|these|em) (?:has |have |was |were )?(?:been )?)?(?:lost|lose|died|die|gone)(?: (?:a |even )?(?:single )?(?:one|any|plant|thing))?\b/,
+  /^lost (?:none|not (?:a|one)|nothing)\b/,
+  /^none (?:of (?:them|those|these|em) )?(?:(?:has|have|was|were|been|got) )*(?:lost|died|failed|gone)\b/,
+  /^not (?:a single one|one|a one)(?: of (?:them|those|these|em))?(?: (?:has|have|was|were|been))* (?:lost|died|failed|gone)\b/,
+  /^(?:every|each) (?:single |last )?one (?:of (?:them|those|these|em) )?(?:made it|came through|took|lived|survived|pulled through)\b/,
+  /^(?:they|all of (?:them|those|these|em)) all (?:made it|came through|lived|survived|pulled through)\b/,
+];
+const beginsNone = new Set("havent hasnt not never didnt dont aint lost none every each they all".split(" "));
+
+/** "I haven't lost a one", "not one of them has been lost", "they all came through" */
+export function noneLostClaim(check: Check, at: number): readonly Claim[] {
+  const { plain } = check;
+  if (!beginsNone.has(plain[at] ?? "")) return [];
+  const text = plain.slice(at, breathAfter(check, at + 1, 9)).join(" ");
+  const said = noneLost.map((pattern) => pattern.exec(text)?.[0]).find((one) => one !== undefined);
+  if (said === undefined || /\b(?:last|other) (?:year|season|winter)\b/.test(text)) return [];
+  const to = at + said.split(" ").length;
+  const subject = subjectAt(check, at, to);
+  return subject === undefined ? [] : [{ kind: "lost", subject, from: at, to, value: 0 }];
+}
+
 /** What takes plants: "the blight got one", "the mice took twenty-seven". */
 const takers =
   /^(?:blight|slugs?|snails?|mouse|mice|voles?|rats?|birds?|pigeons?|deer|roos?|wallab(?:y|ies)|possums?|rabbits?|hares?|squirrels?|badgers?|moles?|gophers?|groundhogs?|raccoons?|cutworms?|borers?|grubs?|beetles?|fly|flies|moths?|caterpillars?|worms?|frost|wind|storm|hail|heat|rot|fusarium|wilt|fungus|canker|rust|mildew|virus|drought|flood|ants?|termites?|aphids?|chickens?|hens?|goats?|monkeys?|crows?|parrots?|cockatoos?)$/;
-const lengthsOfTime = /^(?:minutes?|hours?|days?|weeks?|months?|years?|goes|tries|of)$/;
+const lengthsOfTime = /^(?:minutes?|hours?|days?|weeks?|months?|years?|goes|tries)$/;
 
 /** "Sixteen I gave to the school", "I gave four to my sister" */
 function givenClaim(check: Check, at: number, { value, end }: SpokenNumber): readonly Claim[] {

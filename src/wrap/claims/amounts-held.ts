@@ -13,7 +13,9 @@ export function gone(check: Check, subject: Subject, said: number, how: "lost" |
   );
   const counts = known.flatMap(({ count: one }) => (one === undefined ? [] : [one]));
   const total = counts.reduce((all, { value }) => all + value, 0);
-  if (counts.length === 0) return "not told";
+  const isNone = said === 0;
+  // That none is on record is what was said.
+  if (counts.length === 0) return isNone && known.length === 0 ? "agrees" : "not told";
   const fits = said === total || counts.flatMap((one) => meant(one)).some(({ from, to }) => said >= from && said <= to);
   if (fits) return "agrees";
   return {

@@ -7,8 +7,11 @@ import { centimetresPerFoot, centimetresPerInch } from "../../measures.ts";
 import type { Check } from "../fact-check.ts";
 import { SURE } from "../fact-check.ts";
 import { beginsNumber, type SpokenNumber, spokenNumber } from "../spoken-numbers.ts";
-import { amountClaim, doneClaim, lastYearClaim, nonePicked } from "./amounts-claimed.ts";
+import type { Subject } from "../spoken-subjects.ts";
+import { amountClaim, doneClaim, lastYearClaim, noneLostClaim, nonePicked } from "./amounts-claimed.ts";
 import type { Claim } from "./claim.ts";
+import { firstTimeClaim } from "./firsts-claimed.ts";
+import { sourceClaim } from "./sources-claimed.ts";
 import {
   breathAfter,
   breathBefore,
@@ -25,18 +28,20 @@ export function claimsOf(check: Check): readonly Claim[] {
   const { plain, film } = check;
   for (let at = 0; at < plain.length; at += 1) {
     const number = beginsNumber(plain[at] ?? "")
-      ? (withinSentence(check, at, spokenNumber) ?? oneMetre(plain, at))
+      ? (halfA(plain, at) ?? withinSentence(check, at, spokenNumber) ?? oneMetre(plain, at))
       : undefined;
     const ofLastYear = number === undefined ? [] : lastYearClaim(check, at, number, found);
     const claims = [
       ...ofLastYear,
       ...(number === undefined || ofLastYear.length > 0
         ? []
-        : numberClaim(check, at, number).filter((claim) => !isSecondAmount(found, claim))),
+        : numberClaim(check, at, number).filter((claim) => !isSecondAmount(check, found, claim))),
       ...dayClaim(check, at, film.day.day),
       ...ageClaim(check, at),
       ...sourceClaim(check, at),
+      ...firstTimeClaim(check, at),
       ...nonePicked(check, at),
+      ...noneLostClaim(check, at),
     ];
     found.push(...claims.filter((claim) => !isTakenBack(check, claim.to) && !isOfAnother(check, claim)));
     const to = Math.max(...claims.map((claim) => claim.to));
@@ -53,12 +58,24 @@ function oneMetre(plain: readonly string[], at: number): SpokenNumber | undefine
     : undefined;
 }
 
+/** "half a kilo" */
+function halfA(plain: readonly string[], at: number): SpokenNumber | undefined {
+  return plain[at] === "half" && plain[at + 1] === "a" && /^(?:met(?:re|er)|kilo|pound)$/.test(plain[at + 2] ?? "")
+    ? { value: 0.5, end: at + 2 }
+    : undefined;
+}
+
 /** "Ruby two and a half kilos, and … three": the second amount is of something whose name was not heard. */
-function isSecondAmount(before: readonly Claim[], { kind, subject, from }: Claim): boolean {
+function isSecondAmount(check: Check, before: readonly Claim[], { kind, subject, from }: Claim): boolean {
   return (
     kind === "amount" &&
     before.some(
-      (one) => one.kind === "amount" && one.subject.from === subject.from && from - one.to <= 12 && from > subject.to,
+      (one) =>
+        one.kind === "amount" &&
+        one.subject.from === subject.from &&
+        from - one.to <= 12 &&
+        from > subject.to &&
+        isOneBreath(check, one.to - 1, from),
     )
   );
 }
@@ -84,15 +101,15 @@ function isOfAnother(check: Check, { kind, from, to }: Claim): boolean {
   // When things began, and where they came from, is told of years gone by too.
   const isOfYears = kind === "source" || kind === "day" || kind === "amount last year";
   const year = isOfYears ? /\bnext year\b/ : otherYear;
+  const ofThought = kind === "source" || kind === "first time" ? thought : thoughtOrWritten;
   return (
-    [text, behind].some((said) => year.test(said) || (kind === "source" ? thought : thoughtOrWritten).test(said)) ||
-    /\bif\b/.test(text)
+    year.test(text) || year.test(behind) || ofThought.test(text) || thought.test(behind) || /\b(?:if|than)\b/.test(text)
   );
 }
 
 const otherYear = /\b(?:last (?:year|season|summer|spring|autumn|fall|winter)|the year before|next year)\b/;
 const thought =
-  /\b(?:used to|would|might|could|should|ill|well need|going to|want|wanted|hope|hoping|supposed|than|every (?:year|week|day))\b/;
+  /\b(?:used to|would|might|could|should|ill|well need|going to|want|wanted|hope|hoping|supposed|every (?:year|week|day)|(?:those|these|they|it|that) (?:go|goes) (?:in|out))\b/;
 const thoughtOrWritten = new RegExp(`${thought.source}|\\b(?:packet|catalogue|catalog|says on|neighbours?)\\b`);
 
 /** After the last word of the clause that goes on at a word. */
@@ -143,7 +160,8 @@ function heightClaim(check: Check, at: number, number: SpokenNumber, unit: numbe
           : 0;
   const to = extra > 0 ? (more?.end ?? number.end + 1) : number.end + 1;
   const around = [...plain.slice(Math.max(0, at - 8), at), ...plain.slice(to, to + 4)].join(" ");
-  if (/\b(?:by|apart|wide|long|deep|between|square|away|from|hole|down|spacing|row|bed|mesh|rain)\b/.test(around))
+  if (plain[at - 1] === "by" || plain[to] === "by") return [];
+  if (/\b(?:apart|wide|long|deep|between|square|away|from|hole|down|spacing|row|bed|mesh|rain)\b/.test(around))
     return [];
   if (!/\b(?:tall|taller|tallest|high|higher|highest|height|up|over|grown|growing|now|already|had)\b/.test(around))
     return [];
@@ -159,6 +177,12 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const before = plain[at - 1] ?? "";
   const next = plain[end] ?? "";
   // A year, a date, a time, a share, a rank, one of a run of numbers.
+  if (thinnedTo.test(plain.slice(breathBefore(check, at, 9), at).join(" "))) {
+    const thinned = subjectAt(check, at, number.end);
+    return thinned === undefined
+      ? []
+      : [{ kind: "count", subject: thinned, from: at, to: number.end, value: number.value, isNow: true }];
+  }
   if (
     /^(?:week|row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
       before,
@@ -166,33 +190,22 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   )
     return [];
   const isRun = words[at - 1]?.mark === "" && spokenNumber(plain, at - 1)?.end === at;
-  if (isShare(check, at)) return [];
-  // "Fifteen hills, four seeds to a hill": places, and not plants.
+  if (isShare(check, at) || /\b(?:each|every)\b/.test(plain.slice(breathBefore(check, at, 3), at).join(" "))) return [];
+  // "Fifteen hills, four seeds to a hill": places, and how many to each.
+  const toEach = plain.slice(end, end + 8).join(" ");
+  if (/^(?:hills?|holes?)$/.test(next) && /\b(?:to|per|in|each) (?:a |the |each )?(?:hill|hole)\b/.test(toEach))
+    return [];
   if (
-    /^(?:hills?|holes?)$/.test(next) &&
-    /\b(?:to|per|in|each) (?:a |the |each )?(?:hill|hole)\b/.test(plain.slice(end, end + 8).join(" "))
+    /^(?:\w+ )?(?:(?:to|in) (?:a|each|every|one) \w+|per|each|apiece|a (?:hill|hole|pot|bag|sack|row|bed|plant|bunch))\b/.test(
+      toEach,
+    )
   )
     return [];
-  if (isRun || spokenNumber(plain, end) !== undefined) return [];
-  const subject = (() => {
-    const behind = namedBehind(check, at, end);
-    if (behind !== undefined) return behind;
-    const stops =
-      words[end - 1]?.mark !== "" || plantWords.test(next) || /^(?:em|them|those|these)$/.test(plain[end + 1] ?? "");
-    if (!stops || (next === "of" && !/^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? ""))) return undefined;
-    const isPlanted =
-      /^(?:in|planted|sown|sowed|put|set|had|got|have|brought)$/.test(before) ||
-      (words[end - 1]?.mark !== "" &&
-        /\bthere(?: is| are| was| were|s)$/.test(plain.slice(Math.max(0, at - 2), at).join(" ")));
-    const own = subjectAt(check, at, end, plantNouns.test(next) ? 30 : isPlanted ? 50 : 14);
-    if (own === undefined) return undefined;
-    const last = own.to;
-    const gap = plain.slice(last, at);
-    // Right behind the name, or behind a word of planting: "Coral Charm, twenty"; "I put in two hundred and fifty".
-    const isList = gap.length <= 3 && words[last - 1]?.mark !== ".";
-    const isOfThem = next === "of" || plantNouns.test(next);
-    return isList || isPlanted || isOfThem ? own : undefined;
-  })();
+  if (isRun || (words[end - 1]?.mark === "" && spokenNumber(plain, end) !== undefined)) return [];
+  const remain = plain.slice(breathBefore(check, at, 8), at).join(" ");
+  const isLeft =
+    /\b(?:left|leaves|remain|remaining)(?: (?:is|are|us|me|with|now|of them|here))*$/.test(remain) || next === "left";
+  const subject = namedBehind(check, at, end) ?? (isLeft ? subjectAt(check, at, end) : countedAt(check, at, end));
   // "Marketmore seventy-six": part of a name.
   return subject === undefined ||
     (subject.variety === undefined && subject.here.length > 2) ||
@@ -205,46 +218,74 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
           from: at,
           to: Math.max(end, subject.from > at ? subject.to : end),
           value: number.value,
-          isNow: /\b(?:theres|there are|there is|ive got|weve got|are left|still)$/.test(
-            plain.slice(Math.max(0, at - 2), at).join(" "),
-          ),
+          isNow:
+            isLeft ||
+            /\b(?:theres|there are|there is|ive got|weve got|are left|still)$/.test(
+              plain.slice(Math.max(0, at - 2), at).join(" "),
+            ),
         },
       ];
 }
 
+/** Words that only say how sure a number is, or join it on. */
+const hedges =
+  /^(?:about|around|maybe|roughly|some|like|only|just|exactly|another|good|a|also|and|all|total|altogether|think|there|here|say|well|yes|yeah|so)$/;
+
+/** Ends what is said of putting plants in, or of their standing there, right before how many. */
+const putIn =
+  /\b(?:in|planted|sown|sowed|put|set|had|got|have|has|ive|weve|brought|bought|stuck|transplanted|raised|started|grew|growing|plus)(?: (?:here|there|out|in|down|across))?$/;
+const thereAre =
+  /\b(?:there|they|we) ?(?:is|are|was|were|s|re|stand|stands|stood)$|\b(?:theres|theyre|its|it is|it was|thats|that is|that was)$/;
+/** Begins what is said of them right behind how many: "Six of them I set". */
+const putAfter =
+  /^(?:(?:of (?:them|those|these|em|it)|plants?|pieces|all told|in all) )?(?:(?:i|we)(?: have|ve| had| did)?(?: all)? (?:set|put|planted|sowed|sown|stuck|did|started|grew|got|have)|i (?:set|put|planted)|went in|were planted|planted|sown|standing|stand|left)\b/;
+
+/** What plants a number counts that are named before it. */
+function countedAt(check: Check, at: number, end: number): Subject | undefined {
+  const { plain, film } = check;
+  const { words, punctuated } = film.speech;
+  const next = plain[end] ?? "";
+  const isEnd = words[end - 1]?.mark !== "";
+  const isOfThem = next === "of" && /^(?:em|them|those|these|it|that)$/.test(plain[end + 1] ?? "");
+  if (!isEnd && !isOfThem && (next === "of" || !(plantWords.test(next) || plantNouns.test(next) || goesOn.test(next))))
+    return undefined;
+  let from = at;
+  while (from > 0 && at - from < 3 && hedges.test(plain[from - 1] ?? "") && isOneBreath(check, from - 1, at)) from -= 1;
+  const before = plain.slice(breathBefore(check, from, 4), from).join(" ");
+  const after = plain.slice(end, breathAfter(check, end + 1, 6)).join(" ");
+  const own = subjectAt(check, at, end, 50);
+  if (own === undefined) return undefined;
+  const gap = own.unnamed === true ? UNNAMED : from - own.to;
+  // Right behind the name: "Coral Charm, twenty", "Apeldoorn. Also two hundred and fifty."
+  const isApart = punctuated && isEnd && words[at - 1]?.mark === ",";
+  if (gap <= (isApart ? 5 : 3) && gap >= 0 && (words[own.to - 1]?.mark !== "." || gap === 0)) return own;
+  if (
+    putIn.test(before) ||
+    (!isEnd && putAfter.test(after)) ||
+    (isEnd && isOfThem === false && putAfter.test(after) && gap <= 30)
+  )
+    return own;
+  if (own.unnamed === true) return undefined;
+  if (thereAre.test(before) && (isEnd || plantNouns.test(next) || isOfThem) && gap <= 40) return own;
+  if (plantNouns.test(next) && gap <= 40) return own;
+  const isOnlyThem = isOfThem && (words[end + 1]?.mark ?? "") !== "";
+  if (isOnlyThem && gap <= 40) return own;
+  // "Thirty, along the boundary." begins a sentence.
+  return punctuated && isEnd && /[.?!]/.test(words[at - 1]?.mark ?? ".") && gap <= 14 ? own : undefined;
+}
+
+/** As far from a name as what stands at a bed and is not named. */
+const UNNAMED = 20;
+
+/** What may follow a number that stands for itself, and is no noun that it counts. */
+const goesOn =
+  /^(?:i|we|on|at|for|because|since|with|but|from|out|came|come|along|now|last|this|by|are|is|was|were|did|have|which|who|when)$/;
+
+const thinnedTo = /\bthinned (?:\w+ ){0,4}?(?:down )?to(?: about)?$/;
+
 /** "I'm giving three of them the tonic and three of them nothing": some, and not how many there are. */
 function isShare(check: Check, at: number): boolean {
   return /\b(?:giving|trying|leaving|treating)\b/.test(check.plain.slice(breathBefore(check, at, 12), at).join(" "));
-}
-
-const ways: readonly (readonly [RegExp, "bought" | "given" | "saved"])[] = [
-  [
-    /^(?:i|we) (?:bought|purchased|ordered)\b|^bought (?:with|from|at|in)\b|^(?:got|took) (?:\w+ ){0,2}?(?:from|at) the (?:shop|store|nursery|counter|garden centre|garden center)\b|^from the (?:nursery|shop|garden centre|garden center)\b/,
-    "bought",
-  ],
-  [
-    /^(?:was|were) given\b|^(?:gave|given) (?:to )?(?:me|us)\b(?! (?:first|\d|two|three|four|five|six|seven|eight|nine|ten|a lot|about|nearly))|^(?:from|off) (?:my|our|a) (?:uncle|aunt|auntie|sister|brother|cousin|neighbour|neighbor|friend|mother|mum|mom|father|dad|nan|gran|grandmother)\b/,
-    "given",
-  ],
-  [
-    /^(?:off )?(?:my|our) own (?:saved )?(?:seed|seeds|tubers|cuttings)\b|^(?:i|we) saved (?:that|it|the seed|seed|them|those)\b/,
-    "saved",
-  ],
-];
-
-/** First words of them: few words of a film are. */
-const beginsWay = new Set("i we bought got took from was were gave given off my our".split(" "));
-
-function sourceClaim(check: Check, at: number): readonly Claim[] {
-  const { plain } = check;
-  if (!beginsWay.has(plain[at] ?? "")) return [];
-  const text = plain.slice(at, at + 8).join(" ");
-  const row = ways.find(([pattern]) => pattern.test(text));
-  if (row === undefined) return [];
-  const subject = subjectAt(check, at, at + 3, 60);
-  if (subject?.variety === undefined) return [];
-  const gear = check.film.names.some(({ name, from }) => name.kind === "gear" && from > subject.to && from < at + 8);
-  return gear ? [] : [{ kind: "source", how: row[1], subject, from: at, to: Math.min(plain.length, at + 5) }];
 }
 
 /** "That's Beauregard", "here is Chantilly Bronze": said of where the speaker stands. */

@@ -85,7 +85,8 @@ function monthOfLastYear(words: readonly string[], at: number, filmed: Day): Per
 
 function near(words: readonly string[], at: number, filmed: Day): Period | undefined {
   const [word = "", next = ""] = [words[at], words[at + 1]];
-  if (word === "yesterday") return only(addDays(filmed, -1), at + 1);
+  // "Two weeks ago yesterday"
+  if (word === "yesterday") return words[at - 1] === "ago" ? undefined : only(addDays(filmed, -1), at + 1);
   // "Three weeks today" tells how long.
   if (word === "today" && lengths.has(words[at - 1] ?? "")) return undefined;
   if (/^(?:today|tonight)$/.test(word) || (word === "this" && /^(?:morning|afternoon)$/.test(next)))
@@ -95,6 +96,8 @@ function near(words: readonly string[], at: number, filmed: Day): Period | undef
     return { from: addDays(saturday, -1), to: addDays(saturday, 2), end: at + 2 };
   }
   if (word === "last" && next === "week") return { from: addDays(filmed, -13), to: addDays(filmed, -1), end: at + 2 };
+  if (word === "last" && next === "month") return { from: addDays(filmed, -62), to: addDays(filmed, -10), end: at + 2 };
+  if (word === "this" && next === "week") return { from: addDays(filmed, -7), to: filmed, end: at + 2 };
   const named = word === "last" || word === "on" ? weekdayNumber(next) : undefined;
   if (named === undefined) return undefined;
   const back = (weekday(filmed) - named + 7) % 7 || 7;

@@ -1,4 +1,5 @@
 /** Which plants a number, a time or a word is about: those named right behind it in the same breath, else those last named at the stop. */
+import { cropOf } from "../../crop-of.ts";
 import { type Check, SURE } from "../fact-check.ts";
 import { spokenNumber } from "../spoken-numbers.ts";
 import { isCompared, type Subject } from "../spoken-subjects.ts";
@@ -12,24 +13,79 @@ const AHEAD = 7;
 /** The plants that words are about: named right behind them in the same breath, else last named at this stop. */
 export function subjectAt(check: Check, from: number, to: number, reach = REACH): Subject | undefined {
   const { subjects } = check;
-  const next = firstFrom(subjects, (subject) => subject.from, to);
-  const ahead = subjects[next];
-  if (
-    ahead !== undefined &&
-    ahead.from - to <= AHEAD &&
-    isOneBreath(check, from, ahead.from) &&
-    !check.plain.slice(to, ahead.from).some((_, at, all) => spokenNumber(all, at) !== undefined) &&
-    /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? "")
-  )
+  const ahead = namedAhead(check, from, to);
+  const isJoined = /\b(?:and|but|so)\b/.test(check.plain.slice(to, ahead?.from ?? to).join(" "));
+  if (ahead !== undefined && !isJoined && /^(?:of|the|my|our|these|those)$/.test(check.plain[ahead.from - 1] ?? ""))
     return sure(ahead);
   const before = lastMeant(check, firstFrom(subjects, (subject) => subject.from, from) - 1);
-  if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed) return undefined;
+  if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed)
+    return reach === REACH || reach >= 40 ? onlyOneHere(check, from) : undefined;
+  // "The other two", "the rest of the block"
+  if (
+    /\bthe (?:others?|rest)\b/.test(
+      check.plain.slice(Math.max(before.to, breathBefore(check, from, 6)), from).join(" "),
+    )
+  )
+    return undefined;
+  // "And that other row, with the red on the stems": turned to since.
+  if (
+    /\b(?:that|this|the) other (?:row|one|lot|bed|side|end|kind|sort)\b/.test(
+      check.plain.slice(before.to, from).join(" "),
+    )
+  )
+    return undefined;
   // "Rakshak, three kilos. Total, five and a half. First one I plucked in December": of both.
   if (check.plain.slice(before.to, from).some((word) => word === "total" || word === "altogether")) return undefined;
   return sure(before);
 }
 
-/** "Same as Mollie" leaves the talk where it was; "she's a little apple" is said of the variety just named. */
+/** The plants that the very next words name: "bought the Rutgers", "a present, that Smyrna". */
+export function namedNext(check: Check, from: number, to: number): Subject | undefined {
+  const ahead = namedAhead(check, from, to);
+  return ahead !== undefined && ahead.from - to <= 2 && !/^(?:and|but|so|with|than)$/.test(check.plain[to] ?? "")
+    ? ahead
+    : undefined;
+}
+
+/** The plants named a little behind words in the same breath, no number between. */
+function namedAhead(check: Check, from: number, to: number): Subject | undefined {
+  const ahead = check.subjects[firstFrom(check.subjects, (subject) => subject.from, to)];
+  return ahead !== undefined &&
+    ahead.from - to <= AHEAD &&
+    isOneBreath(check, from, ahead.from) &&
+    !check.plain.slice(to, ahead.from).some((_, at, all) => spokenNumber(all, at) !== undefined)
+    ? ahead
+    : undefined;
+}
+
+/** At a bed where one crop stands, what is said without a name is said of it. */
+function onlyOneHere({ film, stretches }: Check, word: number): Subject | undefined {
+  const stretch = stretches.find(({ from, to }) => word >= from && word < to);
+  const there = film.day.beds.get(stretch?.bed ?? "");
+  if (stretch?.bed === undefined || there === undefined || stretch.confidence < SURE) return undefined;
+  const lots = [...there.living, ...there.ended];
+  const [first] = lots;
+  const crops = new Set(lots.map((lot) => cropOf(film.day.garden, lot)?.id));
+  const [crop] = crops;
+  const { variety } = first ?? {};
+  if (crops.size !== 1 || crop === undefined || lots.some((lot) => lot.variety !== variety)) return undefined;
+  const title =
+    variety === undefined ? film.day.garden.crops.get(crop)?.plural : film.day.garden.varieties.get(variety)?.title;
+  return {
+    from: word,
+    to: word,
+    unnamed: true,
+    crop,
+    ...(variety !== undefined && { variety }),
+    title: title ?? crop,
+    bed: stretch.bed,
+    confidence: stretch.confidence,
+    here: lots,
+    anywhere: lots,
+  };
+}
+
+/** "Same as Mollie" leaves the talk where it was; "she's a little apple" and "Musselburgh leeks" are said of the variety just named. */
 function lastMeant({ subjects, film, plain }: Check, last: number): Subject | undefined {
   for (let at = last; at >= Math.max(0, last - 3); at -= 1) {
     const subject = subjects[at] as Subject;
@@ -37,7 +93,7 @@ function lastMeant({ subjects, film, plain }: Check, last: number): Subject | un
     const [one, before] = [plain[subject.from - 1] ?? "", subjects[at - 1]];
     const isSaidOf =
       subject.variety === undefined &&
-      /^(?:a|an|little|old|big|small)$/.test(one) &&
+      (/^(?:a|an|little|old|big|small)$/.test(one) || before?.to === subject.from) &&
       before?.variety !== undefined &&
       before.bed === subject.bed &&
       subject.from - before.to <= REACH &&

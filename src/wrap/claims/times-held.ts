@@ -1,6 +1,7 @@
 /** Days and ages held against the records. */
-import { addDays, daysBetween } from "../../calendar.ts";
-import { sayAge, sayList } from "../../language/index.ts";
+import { addDays, daysBetween, seasonStart } from "../../calendar.ts";
+import { bookOf } from "../../garden/index.ts";
+import { sayAge, sayDay, sayList } from "../../language/index.ts";
 import type { Day, EventKind } from "../../model.ts";
 import type { Check } from "../fact-check.ts";
 import type { Subject } from "../spoken-subjects.ts";
@@ -22,6 +23,7 @@ export function daysToUp(check: Check, subject: Subject, days: number, slack: nu
 
 const kindsOf: Readonly<Record<Milestone, readonly EventKind[]>> = {
   sown: ["sowed"],
+  up: ["up"],
   planted: ["planted", "moved"],
   begun: ["sowed", "planted", "moved"],
   "first picked": ["picked"],
@@ -45,8 +47,8 @@ export function day(
     ? [...Map.groupBy(events, ({ day: one }) => one.slice(0, 4)).values()].map((all) => all[0]?.day as Day)
     : [
         ...events.map((event) => event.day),
-        ...(of === "sown"
-          ? lots.map((lot) => lot.sown)
+        ...(of === "sown" || of === "up"
+          ? lots.map((lot) => (of === "sown" ? lot.sown : undefined))
           : lots.flatMap((lot) => [
               lot.planted,
               of === "begun" ? lot.sown : undefined,
@@ -63,6 +65,7 @@ export function day(
   if (recent.length === 0) return "not told";
   const verb = {
     sown: "sown",
+    up: "up",
     planted: "planted",
     begun: "in",
     "first picked": "first picked",
@@ -99,4 +102,29 @@ export function age(check: Check, { here, title }: Subject, days: number, slack:
   if (old.length === 0) return "not told";
   if (old.some((one) => Math.abs(one - days) <= slack)) return "agrees";
   return { kind: "age", text: `By the records ${title} had been there for ${sayAge(Math.min(...old))}.`, sources: [] };
+}
+
+/** A sort, or a crop, that is said to be new here: what stood in an earlier season tells otherwise. */
+export function firstTime(check: Check, { variety, crop, title }: Subject): Verdict {
+  const { garden, day: filmed } = check.film.day;
+  if (variety === undefined && crop === undefined) return "not told";
+  const starts = seasonStart(filmed, garden.settings.seasonStarts);
+  const known =
+    variety === undefined
+      ? eventsOf(check, { variety, crop } as Subject, ["sowed", "planted"]).map(({ day: since, place }) => ({
+          since,
+          place,
+        }))
+      : bookOf(garden)
+          .plantingsOf(variety, filmed)
+          .map(({ since, lastNote }) => ({ since, place: lastNote }));
+  if (known.length === 0) return "not told";
+  const before = known.filter(({ since }) => since < starts);
+  const [oldest] = before;
+  if (oldest === undefined) return "agrees";
+  return {
+    kind: "first time",
+    text: `The records have ${title} since ${sayDay(oldest.since, { language: garden.settings.language })}.`,
+    sources: before.map(({ place }) => place),
+  };
 }
