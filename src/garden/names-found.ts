@@ -17,7 +17,27 @@ export function finderOf(garden: Garden): Finder {
   if (made !== undefined) return made;
   const by = <T extends { readonly id: string }>(records: Iterable<T>, names: (record: T) => readonly string[]) => {
     const all = [...records].map((record) => ({ id: record.id, plain: names(record).map(plainWords) }));
-    return (plain: string) => all.filter((one) => mentionsAny(plain, one.plain)).map(({ id }) => id);
+    // A garden has hundreds of beds and tens of thousands of lines: a line is held against those only whose names begin in it.
+    const beginning = new Map<string, Set<number>>();
+    for (const [at, { plain }] of all.entries())
+      for (const name of plain) {
+        const word = firstWord(name);
+        beginning.set(word, (beginning.get(word) ?? new Set()).add(at));
+      }
+    return (plain: string) => {
+      const near = new Set(
+        plain
+          .trim()
+          .split(" ")
+          .flatMap((word) => [...(beginning.get(word) ?? [])]),
+      );
+      return [...near]
+        .sort((a, b) => a - b)
+        .flatMap((at) => {
+          const one = all[at];
+          return one !== undefined && mentionsAny(plain, one.plain) ? [one.id] : [];
+        });
+    };
   };
   const plants = plantsNamed(garden);
   const finder = {
@@ -28,6 +48,10 @@ export function finderOf(garden: Garden): Finder {
   };
   finders.set(garden.beds, finder);
   return finder;
+}
+
+function firstWord(plain: string): string {
+  return plain.trim().split(" ", 1)[0] ?? "";
 }
 
 interface Plants {

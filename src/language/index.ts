@@ -47,7 +47,7 @@ export {
   thePlants,
   varietyName,
 } from "./plant-names.ts";
-export { type Ground, type Sentence, say, together } from "./sentence.ts";
+export { type Ground, type Sentence, say, sourcesOf, together } from "./sentence.ts";
 export { disclosureLines, fromWords, namedGiver } from "./sources.ts";
 export { sayAge } from "./spans.ts";
 export { toYou } from "./to-you.ts";

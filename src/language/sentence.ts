@@ -20,17 +20,20 @@ export interface Ground {
 
 /** A sentence resting on these; private as soon as one of them is. */
 export function say(text: string, grounds: readonly (Ground | undefined)[]): Sentence {
-  const sources: Place[] = [];
-  let isPrivate = false;
+  return { text, sources: sourcesOf(grounds), private: grounds.some((ground) => ground?.private === true) };
+}
+
+/** The lines that these rest on, each once: of a season's total there are thousands. */
+export function sourcesOf(grounds: readonly (Ground | undefined)[]): readonly Place[] {
+  const sources = new Map<string, Place>();
   for (const ground of grounds) {
-    if (ground === undefined) continue;
-    isPrivate ||= ground.private === true;
-    for (const place of ground.sources ?? [ground.place ?? ground.note]) {
-      if (place !== undefined && !sources.some((known) => known.file === place.file && known.line === place.line))
-        sources.push(place);
+    for (const place of ground?.sources ?? [ground?.place ?? ground?.note]) {
+      if (place === undefined) continue;
+      const line = `${place.line} ${place.file}`;
+      if (!sources.has(line)) sources.set(line, place);
     }
   }
-  return { text, sources, private: isPrivate };
+  return [...sources.values()];
 }
 
 /** Two or more sentences said in one breath. */

@@ -14,7 +14,7 @@ import { type Fitting, fitToTarget, secondsToSay } from "../films/index.ts";
 import { earlier, type Season, seasonBeginning } from "../garden/index.ts";
 import { capital, type Sentence, say, sayDay, sayMonth } from "../language/index.ts";
 import type { Day, Episode, Garden } from "../model.ts";
-import { compare } from "../order.ts";
+import { betweenDays, compare } from "../order.ts";
 import { backTest } from "./back-test.ts";
 import { recapCharts } from "./chart-data.ts";
 import { photoSets } from "./growth-photos.ts";
@@ -192,7 +192,7 @@ function touched(measures: Material["trials"][number]["measures"], book: SeasonB
       arms.flatMap(({ figures }) => figures.map(({ source }) => `${source.file}:${source.line}`)),
     ),
   );
-  return book.events.some(({ day, place }) => day >= from && lines.has(`${place.file}:${place.line}`));
+  return betweenDays(book.events, from, book.until).some(({ place }) => lines.has(`${place.file}:${place.line}`));
 }
 
 /** Nobody plans the beds of a season that is over. */
@@ -319,7 +319,7 @@ function cautions({
 }: Material): readonly Sentence[] {
   const told = new Set([...best, ...worst].map(({ variety }) => variety));
   const lots = book.lots.filter(({ planting }) => told.has(planting.variety ?? ""));
-  const news = book.events.filter(({ day }) => day >= from && day <= to);
+  const news = betweenDays(book.events, from, to);
   const jars = wanted.flatMap(({ cautions: own, sentence }) => own.map((text) => ({ ...sentence, text })));
   const { settings } = book.garden;
   const table = cautionsFor({ growing: lots, news, garden: book.garden });

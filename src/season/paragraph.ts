@@ -2,6 +2,7 @@
 
 import { type Sentence, say, type Voice } from "../language/index.ts";
 import type { Garden } from "../model.ts";
+import { betweenDays } from "../order.ts";
 import { compareHarvest } from "./comparisons.ts";
 import type { Material } from "./material.ts";
 import type { LossRow } from "./recap.ts";
@@ -39,7 +40,7 @@ function totalSaid({
   }));
   const facts = { season: season.label, from, to, whole, past, finished: whole && past, lastYear: season.year - 1 };
   if (pickings.length === 0) {
-    const [event] = book.events.filter(({ day }) => day >= from && day <= to);
+    const [event] = betweenDays(book.events, from, to);
     return say(words.total({ ...facts, grams: 0, stems: 0, pickings: 0 }, voice), [
       event ?? { place: { file: "notes", line: 1, column: 1 } },
     ]);
@@ -80,7 +81,7 @@ function carriedBy({
   const { varieties } = seasonResults(book, season, to, from);
   const [most, another] = varieties;
   if (most?.share === undefined || another === undefined || most.sum.grams <= 0) return undefined;
-  const grounds = book.pickings.filter(({ variety, day }) => variety === most.id && day >= from && day <= to);
+  const grounds = betweenDays(book.pickings, from, to).filter(({ variety }) => variety === most.id);
   const text = recapWords.gaveMost(most.said, most.sum.grams, Math.round(most.share * 100), {
     settings,
     day: to,

@@ -7,6 +7,7 @@ import { daysBetween } from "../calendar.ts";
 import { cropOf } from "../crop-of.ts";
 import { earlier, type Picking, type Season } from "../garden/index.ts";
 import type { Day, Picked, PickUnit, Price } from "../model.ts";
+import { betweenDays } from "../order.ts";
 import { pickedInAll } from "../picked.ts";
 import { timed } from "./maturity.ts";
 import { recapWords } from "./recap-words/words.ts";
@@ -69,6 +70,8 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
   const all = pickedInAll(pickings);
   const ofWhole = from === season.from;
   const lots = ofWhole ? book.lots.filter((lot) => lot.season === season.year) : [];
+  const lotsOfVariety = Map.groupBy(lots, ({ planting }) => planting.variety);
+  const lotsOfCrop = Map.groupBy(lots, ({ crop }) => crop?.id);
   const { varieties, crops, beds } = book.garden;
   const words = recapWords;
   const grouped = (key: (picking: Picking) => string | undefined) =>
@@ -83,23 +86,13 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
       grouped(({ variety }) => variety).map(([id, group]) => {
         const variety = varieties.get(id);
         const named = { variety, crop: cropOf(book.garden, variety) };
-        return made(
-          id,
-          group,
-          { title: words.label(named), said: words.plants(named) },
-          lots.filter(({ planting }) => planting.variety === id),
-        );
+        return made(id, group, { title: words.label(named), said: words.plants(named) }, lotsOfVariety.get(id) ?? []);
       }),
     ),
     crops: inOrder(
       grouped(({ crop }) => crop).map(([id, group]) => {
         const plural = crops.has(id) ? words.plants({ crop: crops.get(id) }) : id;
-        return made(
-          id,
-          group,
-          { title: plural, said: plural },
-          lots.filter(({ crop }) => crop?.id === id),
-        );
+        return made(id, group, { title: plural, said: plural }, lotsOfCrop.get(id) ?? []);
       }),
     ),
     beds: inOrder(
@@ -122,7 +115,7 @@ export function seasonResults(book: SeasonBook, season: Season, on: Day, from = 
 
 /** From the first day up to and with the last. */
 export function pickingsBetween(book: SeasonBook, from: Day, to: Day): readonly Picking[] {
-  return book.pickings.filter(({ day }) => day >= from && day <= to);
+  return betweenDays(book.pickings, from, to);
 }
 
 export function hasAmount({ grams, litres, count }: Picking["harvest"]): boolean {

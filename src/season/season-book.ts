@@ -16,7 +16,7 @@ import {
   seasonOf,
 } from "../garden/index.ts";
 import type { Bed, Crop, Day, Event, Garden, Planting, Site, Trouble, Variety } from "../model.ts";
-import { compare } from "../order.ts";
+import { betweenDays, compare } from "../order.ts";
 
 /** One planting as it stands on the book's day, with its history. */
 export interface Lot {
@@ -64,14 +64,14 @@ export interface SeasonBook {
 export function seasonBook(garden: Garden, weather: Weather, until: Day): SeasonBook {
   const { seasonStarts } = garden.settings;
   const book = bookOf(garden);
-  const pickings = book.pickings.filter(({ day }) => day <= until);
+  const pickings = betweenDays(book.pickings, "", until);
   const beds = [...garden.changes.keys()].map((bed) => book.stateOf(bed, until));
   const current = seasonOf(until, seasonStarts).year;
   const lots = beds
     .flatMap(({ plantings }) => plantings)
     .map((planting) => lotOf(book, planting, until))
     .sort((a, b) => compare(a.planting.since, b.planting.since) || compare(a.planting.id, b.planting.id));
-  const events = garden.events.filter(({ day }) => day <= until);
+  const events = betweenDays(garden.events, "", until);
   const firstDay = [events[0]?.day, lots[0]?.planting.since].filter((day) => day !== undefined).sort()[0] ?? until;
   const firstYear = Math.min(current, seasonOf(firstDay, seasonStarts).year);
   const seasons = Array.from({ length: current - firstYear + 1 }, (_, i) =>

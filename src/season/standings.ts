@@ -9,6 +9,7 @@ import { cropOf } from "../crop-of.ts";
 import { earlier, type Season, sameDayIn } from "../garden/index.ts";
 import { type Ground, type Sentence, say } from "../language/index.ts";
 import type { Day, NurseryLot, Picked, Trouble } from "../model.ts";
+import { betweenDays } from "../order.ts";
 import { comparable, pickedInAll } from "../picked.ts";
 import { promisedDay, timed } from "./maturity.ts";
 import type { StandingFacts } from "./recap-words/facts.ts";
@@ -96,7 +97,7 @@ function accounts(book: SeasonBook, season: Season, from: Day, to: Day): readonl
           ({ variety }) => variety ?? "",
         );
   const lost = Map.groupBy(
-    book.events.filter(({ kind, day }) => kind === "lost" && day >= from && day <= to),
+    betweenDays(book.events, from, to).filter(({ kind }) => kind === "lost"),
     ({ variety }) => variety ?? "",
   );
   const troubled = new Map<string, Trouble[]>();

@@ -2,6 +2,7 @@
 import { cropOf } from "../crop-of.ts";
 import { capital, disclosureLines, type HowItCame, namedGiver, type Sentence, say } from "../language/index.ts";
 import type { Day, Gear, Variety } from "../model.ts";
+import { betweenDays } from "../order.ts";
 import type { Plants } from "./recap-words/facts.ts";
 import { recapWords } from "./recap-words/words.ts";
 import type { SeasonBook } from "./season-book.ts";
@@ -24,8 +25,8 @@ export function credits(book: SeasonBook, from: Day, to: Day): Credits {
   return {
     thanks: thanksTo(book, [...grown.values()], gear),
     disclosures: disclosureLines([...grown.values()], gear),
-    questions: book.events
-      .filter(({ kind, day }) => kind === "asked" && day >= from && day <= to)
+    questions: betweenDays(book.events, from, to)
+      .filter(({ kind }) => kind === "asked")
       .map((event) => say(question(event.what ?? event.text), [event])),
   };
 }
@@ -33,8 +34,8 @@ export function credits(book: SeasonBook, from: Day, to: Day): Credits {
 /** Gear that lines put up or plants grew on in the stretch of days. */
 function gearUsed(book: SeasonBook, from: Day, to: Day): readonly Gear[] {
   const used = new Set<string>();
-  for (const { kind, gear, day } of book.events) {
-    if (gear !== undefined && day >= from && day <= to && kind !== "took down") used.add(gear);
+  for (const { kind, gear } of betweenDays(book.events, from, to)) {
+    if (gear !== undefined && kind !== "took down") used.add(gear);
   }
   return [...used].sort().flatMap((id) => book.garden.gear.get(id) ?? []);
 }

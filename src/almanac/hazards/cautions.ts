@@ -138,23 +138,40 @@ function ofTheBed(event: Event, own: Bed | undefined, beds: Shown["garden"]["bed
 
 /** "Weeded Pickles" with its bed's name left out, as it is written in the garden's records. */
 function withoutBeds({ text }: Event, beds: Shown["garden"]["beds"]): string {
-  return namesOf(beds)
+  const { all, least, beginning } = namesOf(beds);
+  const near = new Set<number>();
+  for (let at = 0; at + least <= text.length; at += 1)
+    for (const rank of beginning.get(text.slice(at, at + least)) ?? []) near.add(rank);
+  return [...near]
+    .sort((a, b) => a - b)
+    .flatMap((rank) => all[rank] ?? [])
     .filter((name) => text.includes(name))
     .reduce((words, name) => words.replaceAll(name, " "), text);
 }
 
-const names = new WeakMap<Shown["garden"]["beds"], readonly string[]>();
+interface BedNames {
+  /** Those with a capital letter, the longest first. */
+  readonly all: readonly string[];
+  /** Letters of the shortest. */
+  readonly least: number;
+  /** Places in `all`, by as many letters as the shortest has: a text is held only against names that may stand in it. */
+  readonly beginning: ReadonlyMap<string, readonly number[]>;
+}
 
-/** Names of beds with a capital letter, the longest first. */
-function namesOf(beds: Shown["garden"]["beds"]): readonly string[] {
+const names = new WeakMap<Shown["garden"]["beds"], BedNames>();
+
+function namesOf(beds: Shown["garden"]["beds"]): BedNames {
   const known = names.get(beds);
   if (known !== undefined) return known;
   const found = [...beds.values()]
     .flatMap(({ title, alsoCalled }) => [title, ...alsoCalled])
     .filter((name) => /^\p{Lu}/u.test(name))
     .toSorted((a, b) => b.length - a.length);
-  names.set(beds, found);
-  return found;
+  const least = found.at(-1)?.length ?? 0;
+  const beginning = Map.groupBy(found.keys(), (rank) => (found[rank] ?? "").slice(0, least));
+  const made: BedNames = { all: found, least, beginning };
+  names.set(beds, made);
+  return made;
 }
 
 /** Animals that are kept; a wild rabbit, or one that ate the lettuces, is nobody's pet. */

@@ -4,6 +4,7 @@ import { cropOf } from "../../crop-of.ts";
 import { filmLength, makeWording } from "../../films/index.ts";
 import { capital, type Sentence, say, sayList, sayNumber } from "../../language/index.ts";
 import type { Garden } from "../../model.ts";
+import { betweenDays } from "../../order.ts";
 import { gatherRecap, type RecapRequest } from "../make-recap.ts";
 import type { Material } from "../material.ts";
 import { inShort, type ThreadVoice } from "../recap-words/thread-words.ts";
@@ -169,8 +170,8 @@ function cautions(told: readonly Told[], { book, from, to }: Material): readonly
     ({ crop, planting }) =>
       crop !== undefined && crops.has(crop.id) && planting.since <= to && (planting.ended ?? to) >= from,
   );
-  const news = book.events.filter(
-    (event) => event.day >= from && event.day <= to && !event.private && crops.has(cropOf(garden, event)?.id ?? ""),
+  const news = betweenDays(book.events, from, to).filter(
+    (event) => !event.private && crops.has(cropOf(garden, event)?.id ?? ""),
   );
   const table = cautionsFor({ growing: lots, news, garden });
   const closing = namesPoison(table) ? [say(closingCaution(garden.settings), [])] : [];

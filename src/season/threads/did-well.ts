@@ -4,6 +4,7 @@ import { cardLimits, fits } from "../../films/index.ts";
 import { isNewToGarden } from "../../garden/index.ts";
 import { sentencesOf } from "../../language/index.ts";
 import type { PlantIds, Variety } from "../../model.ts";
+import { betweenDays } from "../../order.ts";
 import { pickedSize } from "../../picked.ts";
 import { type OwnLine, withoutBeds } from "./own-lines.ts";
 import { isRemark } from "./remarks.ts";
@@ -97,8 +98,8 @@ function compared(telling: Telling) {
 export function newThreads(telling: Telling): readonly Thread[] {
   const { book, from, to } = telling.material;
   const ids = new Set(
-    book.events.flatMap(({ variety, day, private: hidden }) =>
-      !hidden && variety !== undefined && day >= from ? [variety] : [],
+    betweenDays(book.events, from, book.until).flatMap(({ variety, private: hidden }) =>
+      !hidden && variety !== undefined ? [variety] : [],
     ),
   );
   const isFirst = firstsOf(telling);
@@ -134,7 +135,7 @@ export function newThreads(telling: Telling): readonly Thread[] {
 function firstsOf({ lines, now, material: { book, from, to } }: Telling): (id: string) => boolean {
   const { garden } = book;
   const before = new Set(garden.events.flatMap(({ variety, day }) => (day < from ? (variety ?? []) : [])));
-  const saidFirst = now.filter(({ text }) => never.test(text));
+  const saidFirst = linesByWord(now.filter(({ text }) => never.test(text)));
   const nameless = Map.groupBy(
     lines.filter(({ day, event }) => day < from && event?.variety === undefined && event?.kind !== "plan"),
     ({ bed }) => bed,
@@ -153,9 +154,31 @@ function firstsOf({ lines, now, material: { book, from, to } }: Telling): (id: s
     if (variety === undefined) return false;
     const isNew =
       isNewToGarden(garden, id, to) ||
-      (!before.has(id) && saidFirst.some((line) => line.event?.variety === id || names(line, variety)));
+      (!before.has(id) &&
+        (saidFirst.of.has(id) ||
+          (saidFirst.saying.get(firstWord(variety.title)) ?? []).some((line) => names(line, variety))));
     return isNew && !mayHaveGrown(variety);
   };
+}
+
+/** By the variety of their facts, and by each of their words: hundreds of varieties are asked for in thousands of lines. */
+function linesByWord(lines: readonly OwnLine[]): {
+  readonly of: ReadonlySet<string | undefined>;
+  readonly saying: ReadonlyMap<string, readonly OwnLine[]>;
+} {
+  const saying = new Map<string, OwnLine[]>();
+  for (const line of lines) {
+    for (const word of new Set(wordsOf(line).trim().split(" "))) {
+      const known = saying.get(word);
+      if (known === undefined) saying.set(word, [line]);
+      else known.push(line);
+    }
+  }
+  return { of: new Set(lines.map(({ event }) => event?.variety)), saying };
+}
+
+function firstWord(title: string): string {
+  return title.toLowerCase().split(" ", 1)[0] ?? "";
 }
 
 /** A line of its own, short enough to be said whole. */
@@ -167,12 +190,16 @@ function isAbout(line: OwnLine, variety: Variety): boolean {
 const plain = new WeakMap<OwnLine, string>();
 
 function names(line: OwnLine, { title }: Variety): boolean {
+  return wordsOf(line).includes(` ${title.toLowerCase()} `);
+}
+
+function wordsOf(line: OwnLine): string {
   let words = plain.get(line);
   if (words === undefined) {
     words = ` ${line.text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ")} `;
     plain.set(line, words);
   }
-  return words.includes(` ${title.toLowerCase()} `);
+  return words;
 }
 
 function firstOfCrop(id: string, { material: { book, from } }: Telling): boolean {

@@ -3,8 +3,8 @@
  * films and years; every part is a fact with its lines, and words are made of it last (recap-words/thread-words.ts).
  */
 import type { Fact } from "../../facts/index.ts";
-import type { Ground } from "../../language/index.ts";
-import type { Day, Picked, Place, PlantIds } from "../../model.ts";
+import { type Ground, sourcesOf } from "../../language/index.ts";
+import type { Day, Picked, PlantIds } from "../../model.ts";
 import type { RecapPhoto } from "../recap.ts";
 
 export type ThreadKind =
@@ -104,13 +104,6 @@ export function part<Value>(
   day: Day,
   asks = false,
 ): Part<Value> {
-  const sources: Place[] = [];
-  for (const ground of grounds) {
-    for (const place of ground?.sources ?? [ground?.place ?? ground?.note]) {
-      if (place !== undefined && !sources.some(({ file, line }) => file === place.file && line === place.line))
-        sources.push(place);
-    }
-  }
   const isPrivate = grounds.some((ground) => ground?.private === true);
-  return { value, sources, private: isPrivate, day, ...(asks ? { asks } : {}) };
+  return { value, sources: sourcesOf(grounds), private: isPrivate, day, ...(asks ? { asks } : {}) };
 }
