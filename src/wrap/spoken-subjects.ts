@@ -4,7 +4,7 @@ import type { Garden, Planting } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { plainWord } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
-import { firstFrom } from "./word-ranges.ts";
+import { stretchAt } from "./word-ranges.ts";
 
 export interface Subject {
   /** First word of its name, and after the last. */
@@ -38,10 +38,7 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
   const { garden } = day;
   const taken = new Set<number>();
   const found: Subject[] = [];
-  const at = (word: number) => {
-    const stretch = stretches[firstFrom(stretches, ({ to }) => to, word + 1)];
-    return stretch !== undefined && stretch.from <= word ? stretch : undefined;
-  };
+  const at = (word: number) => stretchAt(stretches, word);
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
   const byVariety = Map.groupBy(lots, ({ variety }) => variety);
   const byCrop = Map.groupBy(lots, (lot) => cropOf(film.day.garden, lot)?.id);
