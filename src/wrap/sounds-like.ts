@@ -9,18 +9,16 @@ import {
   type Candidates,
   candidatesOf,
   FEW,
-  isWithin,
-  leftOf,
   letterCodes,
   MOST_CONSONANTS,
-  type Near,
   syllables,
   unary,
+  withinSlips,
   withoutVowels,
 } from "./consonants-alike.ts";
 import type { KnownName } from "./known-names.ts";
 import { joined, type Sound, soundLikeness, soundOfWord } from "./sound.ts";
-import { isNumberWord, type Word } from "./spoken-words.ts";
+import { endsSentence, isNumberWord, type Word } from "./spoken-words.ts";
 
 export interface SoundsLike {
   readonly from: number;
@@ -113,7 +111,7 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
 }
 
 function isBroken(before: Word, word: Word): boolean {
-  return before.mark === "." || before.mark === "?" || before.mark === "!" || word.at - before.at > SILENCE;
+  return endsSentence(before) || word.at - before.at > SILENCE;
 }
 
 function compare(
@@ -124,15 +122,13 @@ function compare(
   found: SoundsLike[],
 ): void {
   const { length, letters } = run;
-  const { slips, whole, near } = candidates;
+  const { whole } = candidates;
   if (length < FEW) {
     const [same, alike] = [whole.get(run.consonants), whole.get(boneKey(run.bones, length))];
     const these = same === undefined ? alike : alike === undefined ? same : [...new Set([...same, ...alike])];
     for (const at of these?.toSorted((a, b) => a - b) ?? []) weigh(words, sounds, run, at, candidates, found);
   }
-  for (const one of leftOf(near[length] as Near, letters)) {
-    if (isWithin(slips[one] as number, one, length, candidates)) weigh(words, sounds, run, one, candidates, found);
-  }
+  for (const one of withinSlips(length, letters, candidates)) weigh(words, sounds, run, one, candidates, found);
 }
 
 function weigh(
