@@ -146,10 +146,10 @@ function weigh(
   }
   const { full } = run;
   const sound = sounds[at] as Sound;
-  const one = likeness(words, to, full, sound.full, weights[at] as number);
+  const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
+  const one = likeness(words, to, full, sound.full, weights[at] as number, least);
   one.likeness -= SYLLABLE * Math.abs(run.beats - (beats[at] as number));
   const name = names[at] as KnownName;
-  const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
   if (one.likeness < least || isItself(words, from, to, name)) return;
   found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
 }
@@ -160,10 +160,11 @@ function likeness(
   full: string,
   name: string,
   weight: number,
+  least: number,
 ): { likeness: number; readonly ending: string } {
-  const whole = soundLikeness(name, full, weight);
+  const whole = soundLikeness(name, full, weight, least);
   if (!full.endsWith("s") || name.endsWith("s")) return { likeness: whole, ending: "" };
-  const without = soundLikeness(name, full.slice(0, -1), weight);
+  const without = soundLikeness(name, full.slice(0, -1), weight, least);
   if (without <= whole) return { likeness: whole, ending: "" };
   const owns = /['’]s$/.test((words[to - 1] as Word).text) || isVerbal(words[to]);
   return { likeness: without, ending: owns ? "'s" : "s" };

@@ -33,6 +33,8 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   return subjects;
 }
 
+const none: readonly Planting[] = [];
+
 function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly Subject[] {
   const { day, names, speech } = film;
   const { garden } = day;
@@ -42,6 +44,12 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
   const byVariety = Map.groupBy(lots, ({ variety }) => variety);
   const byCrop = Map.groupBy(lots, (lot) => cropOf(film.day.garden, lot)?.id);
+  const there = new Map<readonly Planting[], Map<string | undefined, readonly Planting[]>>();
+  const thoseAt = (bed: string | undefined, meant: readonly Planting[]) => {
+    const byBed = there.get(meant) ?? Map.groupBy(meant, (lot): string | undefined => lot.bed);
+    there.set(meant, byBed);
+    return byBed.get(bed) ?? [];
+  };
   const add = (
     from: number,
     to: number,
@@ -50,7 +58,7 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
     confidence: number,
   ) => {
     const stretch = at(from);
-    const meant = (ids.variety === undefined ? byCrop.get(ids.crop) : byVariety.get(ids.variety)) ?? [];
+    const meant = (ids.variety === undefined ? byCrop.get(ids.crop) : byVariety.get(ids.variety)) ?? none;
     found.push({
       from,
       to,
@@ -58,7 +66,7 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
       title,
       bed: stretch?.bed,
       confidence: Math.min(confidence, stretch?.confidence ?? 0),
-      here: meant.filter(({ bed }) => bed === stretch?.bed),
+      here: thoseAt(stretch?.bed, meant),
       anywhere: meant,
     });
   };
