@@ -81,6 +81,7 @@ export function lastFeast(
   words: readonly string[],
   to: Day,
 ): { readonly day: Day; readonly words: number } | undefined {
+  if (!beginsAsFeast.test(words.slice(0, 4).join(" "))) return undefined;
   for (let length = Math.min(4, words.length); length > 0; length -= 1) {
     const feast = feastNamed(words.slice(0, length).join(" "));
     if (feast === undefined) continue;
@@ -89,6 +90,9 @@ export function lastFeast(
   }
   return undefined;
 }
+
+/** One look in place of one for each feast and length: few words of a text begin one. */
+const beginsAsFeast = new RegExp(`^(?:${feasts.map(({ name }) => name).join("|")})`, "i");
 
 const patterns = feasts.map((feast) => ({ ...feast, whole: new RegExp(`^(?:${feast.name})$`, "i") }));
 

@@ -19,8 +19,9 @@ export function grewTooFull(before: readonly Cue[], after: readonly Cue[]): read
     const at = moment(cue.start);
     if (now.longest > captionLimits.line && now.longest > old.longest) return [{ ...at, what: "long line" }];
     if (now.lines > captionLimits.lines && now.lines > old.lines) return [{ ...at, what: "more lines" }];
-    const isFast = now.letters > captionLimits.letters || now.words > captionLimits.words;
-    return isFast && now.letters > old.letters ? [{ ...at, what: "too fast" }] : [];
+    if (now.letters <= old.letters) return [];
+    const isFast = now.letters > captionLimits.letters || wordsASecond(now) > captionLimits.words;
+    return isFast ? [{ ...at, what: "too fast" }] : [];
   });
 }
 
@@ -29,11 +30,16 @@ function measured({ text, start, end }: Cue) {
     .text.split("\n")
     .map((line) => line.trim());
   const seconds = Math.max(1, end - start) / 1000;
-  const letters = lines.join(" ").length;
+  const shown = lines.join(" ");
   return {
     lines: lines.length,
     longest: Math.max(...lines.map(({ length }) => length)),
-    letters: letters / seconds,
-    words: lines.join(" ").split(/\s+/).length / seconds,
+    letters: shown.length / seconds,
+    shown,
+    seconds,
   };
+}
+
+function wordsASecond({ shown, seconds }: ReturnType<typeof measured>): number {
+  return shown.split(/\s+/).length / seconds;
 }

@@ -114,8 +114,14 @@ function unitsOf(
 const alwaysCapital =
   /^(?:i(?:['’](?:m|ll|ve|d))?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|january|february|april|june|july|august|september|october|november|december)$/;
 
+const openingSigns = '£$€"“‘(#';
+
+/** At most three. */
 function signsBefore({ cue, start }: Word, cues: readonly Cue[]): string {
-  return /[£$€"“‘(#]{0,3}$/.exec(cues[cue]?.text.slice(Math.max(0, start - 3), start) ?? "")?.[0] ?? "";
+  const text = cues[cue]?.text ?? "";
+  let from = start;
+  while (from > 0 && from > start - 3 && openingSigns.includes(text[from - 1] as string)) from -= 1;
+  return text.slice(from, start);
 }
 
 const onlyTags = /^(?:\s|<(?:\/?c|\d[\d:.]*)>)*$/;
@@ -242,7 +248,11 @@ function inLines(units: readonly Unit[]): string {
 
 /** Sounds while nobody speaks, each once. */
 function soundsAlone({ speech }: FilmHeard, cues: readonly Cue[], spoken: readonly CueToWrite[]): CueToWrite[] {
-  const withWords = new Set(speech.words.flatMap(({ cue, again }) => [cue, ...again.map((one) => one.cue)]));
+  const withWords = new Set<number>();
+  for (const { cue, again } of speech.words) {
+    withWords.add(cue);
+    for (const one of again) withWords.add(one.cue);
+  }
   const found: { start: number; end: number; text: string }[] = [];
   let next = 0;
   for (const { cue, text } of speech.sounds) {

@@ -28,6 +28,8 @@ export interface Candidates {
   readonly whole: ReadonlyMap<string, readonly number[]>;
   /** The others, by the number of a run's consonants. */
   readonly near: readonly Near[];
+  /** Which of those are within their slips of a short run, by its consonants: what a film says in few words it says often. */
+  readonly within: Map<number, Uint16Array>;
 }
 
 /** Candidates that allow as many slips as a run of so many consonants needs. */
@@ -47,7 +49,7 @@ const REMEMBERED = 20_000;
 export const letterCodes = new Uint8Array(MOST_CONSONANTS);
 
 /** What is the same for all films of a garden, whose names sound alike whatever stood where that day. */
-interface EveryFilm extends Omit<Candidates, "names" | "slips"> {
+interface EveryFilm extends Omit<Candidates, "names" | "slips" | "within"> {
   /** Which of the names each is, and the slips it allows where it stands. */
   readonly of: readonly number[];
   readonly most: Uint8Array;
@@ -69,6 +71,7 @@ export function candidatesOf(names: readonly KnownName[]): Candidates {
         ? slipsOf(every.lengths[at] as number, SLIPS_ELSEWHERE)
         : (every.most[at] as number),
     ),
+    within: new Map(),
   };
 }
 
@@ -150,7 +153,37 @@ function bits(mask: number): number {
 
 const none = new Uint16Array(0);
 
-export function leftOf({ at, letters: theirs, bits: most, left }: Near, letters: number): Uint16Array {
+/** Consonants of a run whose code is one small number, and how many such runs are remembered. */
+const CODED = 7;
+const CODES = 200_000;
+
+/** Candidates within their slips of the run at hand, whose consonants are so many and `letters` of each. */
+export function withinSlips(length: number, letters: number, candidates: Candidates): Uint16Array {
+  const code = length > CODED ? 0 : codeOf(length);
+  const known = code === 0 ? undefined : candidates.within.get(code);
+  if (known !== undefined) return known;
+  const these: number[] = [];
+  for (const one of leftOf(candidates.near[length] as Near, letters))
+    if (isWithin(candidates.slips[one] as number, one, length, candidates)) these.push(one);
+  const found = these.length === 0 ? none : Uint16Array.from(these);
+  if (code === 0) return found;
+  if (candidates.within.size > CODES) candidates.within.clear();
+  candidates.within.set(code, found);
+  return found;
+}
+
+/** The run's consonants, four bits each; 0 when one of them has no place. */
+function codeOf(length: number): number {
+  let code = 0;
+  for (let at = 0; at < length; at += 1) {
+    const place = placeOf[letterCodes[at] as number] as number;
+    if (place < 0) return 0;
+    code = (code << 4) | (place + 1);
+  }
+  return code;
+}
+
+function leftOf({ at, letters: theirs, bits: most, left }: Near, letters: number): Uint16Array {
   const known = left.get(letters);
   if (known !== undefined) return known;
   const these: number[] = [];
@@ -167,7 +200,7 @@ export function leftOf({ at, letters: theirs, bits: most, left }: Near, letters:
  * Whether so few changes, at most, make the run's consonants a candidate's: the edit distance column by column, all rows of
  * one at once as bits (Myers, Journal of the ACM 46:395-415, 1999), left as soon as it can only be more.
  */
-export function isWithin(most: number, one: number, length: number, { masks, lengths }: Candidates): boolean {
+function isWithin(most: number, one: number, length: number, { masks, lengths }: Candidates): boolean {
   let apart = lengths[one] as number;
   const last = 1 << (apart - 1);
   let more = -1;

@@ -13,7 +13,7 @@ import { APPLY_FROM } from "./names-heard.ts";
 import { subjectsOf } from "./spoken-subjects.ts";
 import type { Word } from "./spoken-words.ts";
 import { isGuess, type Stretch } from "./stops-heard.ts";
-import { inWords } from "./word-ranges.ts";
+import { inWords, stretchAt } from "./word-ranges.ts";
 import type { Coverage, Covered, PlannedCovered, Reshoot, VarietyNamed } from "./wrap.ts";
 
 type PlannedStop = PlannedTour["stops"][number];
@@ -133,7 +133,7 @@ function varietiesNamed({ day, names, speech }: FilmHeard, stretches: readonly S
     named.set(name.record, {
       variety: name.record,
       title: day.garden.varieties.get(name.record)?.title ?? name.name,
-      bed: stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed,
+      bed: stretchAt(stretches, from)?.bed,
       ...moment((speech.words[from] as Word).at),
       times: 1,
     });

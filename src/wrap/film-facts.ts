@@ -15,7 +15,7 @@ import type { Word } from "./spoken-words.ts";
 import { lower } from "./statements.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { type ViewersEye, viewersEye } from "./viewers-eye.ts";
-import { firstFrom } from "./word-ranges.ts";
+import { firstFrom, stretchAt } from "./word-ranges.ts";
 
 /** Words of the speech that tell of it, and the bed it is at. */
 interface Told {
@@ -107,7 +107,7 @@ function toldOf(
 ): number | undefined {
   const { from, to, here } = subjects[index] as Subject;
   const own = new Set(here.map(({ id }) => id));
-  const stretch = stretches.find((one) => from >= one.from && from < one.to);
+  const stretch = stretchAt(stretches, from);
   let end = Math.min(to + TOLD_WITHIN, stretch?.to ?? to);
   for (let next = index + 1; next < subjects.length; next += 1) {
     const other = subjects[next] as Subject;

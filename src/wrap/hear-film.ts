@@ -38,15 +38,22 @@ export function hearFilm({ speech, day, plan, glossary, times = [] }: FilmReques
   const phrases = phrasesOf(speech);
   const known = knownNames(day, new Set(plan), glossary);
   const placeWords = new PlaceWords(day);
-  const cut = (names: readonly NameHeard[]) => {
+  const cut = (names: readonly NameHeard[], howSure: boolean) => {
     const places = placeWords.heard(speech.words, phrases, names);
-    return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan, times }) };
+    return { names, places, stretches: stopsHeard({ words: speech.words, phrases, places, plan, times }, howSure) };
   };
   const maybe = maybeNames(speech, known, ownWords(day, known));
-  const first = cut(namesHeard(maybe));
+  const first = cut(namesHeard(maybe), false);
   const bedOf = bedByWord(first.stretches, speech.words.length);
   const statements = statementsOf(speech);
-  const { names, places, stretches: turns } = cut(namesHeard(maybe, (word) => bedOf[word]));
+  const {
+    names,
+    places,
+    stretches: turns,
+  } = cut(
+    namesHeard(maybe, (word) => bedOf[word]),
+    true,
+  );
   return { day, speech, phrases, statements, known, names, places, stretches: withoutGuesses(turns), turns };
 }
 

@@ -1,5 +1,5 @@
 /** The speech in phrases: sentences where the captions have marks, else what is said between two breaths. */
-import type { Speech, Word } from "./spoken-words.ts";
+import { endsSentence, type Speech, type Word } from "./spoken-words.ts";
 
 export interface Phrase {
   /** First word, and after the last, in the speech. */
@@ -23,7 +23,7 @@ export function phrasesOf({ words, punctuated }: Speech): readonly Phrase[] {
     const length = at + 1 - from;
     const ends =
       next === undefined ||
-      /[.?!]/.test(word.mark) ||
+      endsSentence(word) ||
       length >= LONGEST ||
       (!punctuated && length > 2 && next.at - word.at > BREATH + 60 * word.plain.length) ||
       (!punctuated && length >= LONG && next.cue !== word.cue);

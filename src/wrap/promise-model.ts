@@ -55,7 +55,7 @@ export function logOdds(words: readonly HeardWord[], weights: PromiseWeights): F
   const edge = far.behind + 1;
   const padded = [...Array<string>(edge).fill(""), ...texts, ...Array<string>(edge).fill("")];
   const singles = padded.map((text) => table.singles.get(text) ?? nothing);
-  const pairs = padded.map((text, index) => table.pairs.get(`${text} ${padded[index + 1] ?? ""}`) ?? nothing);
+  const pairs = padded.map((text, index) => table.pairs.get(text)?.get(padded[index + 1] ?? "") ?? nothing);
   const placed = (rows: readonly Float64Array[], from: number, to: number) => {
     let total = 0;
     for (let k = from; k <= to; k += 1) total += (rows[k] as Float64Array)[k - from] as number;
@@ -90,7 +90,8 @@ const nothing = new Float64Array(PLACES + 2);
 
 interface Table {
   readonly singles: ReadonlyMap<string, Float64Array>;
-  readonly pairs: ReadonlyMap<string, Float64Array>;
+  /** By their first word, then by what follows it. */
+  readonly pairs: ReadonlyMap<string, ReadonlyMap<string, Float64Array>>;
   readonly others: ReadonlyMap<string, number>;
 }
 
@@ -121,22 +122,36 @@ function tableOf(weights: PromiseWeights): Table {
     else if (name.startsWith("~")) put(pairs, name.slice(1), BEFORE, weight);
     else others.set(name, weight);
   }
-  const table = { singles, pairs, others };
+  const table = { singles, pairs: byFirst(pairs), others };
   tables.set(weights, table);
   return table;
+}
+
+/** A word may be two itself ("going to"), so a pair is found by each way to part it. No pair of a film has to be written out. */
+function byFirst(pairs: ReadonlyMap<string, Float64Array>): Map<string, Map<string, Float64Array>> {
+  const nested = new Map<string, Map<string, Float64Array>>();
+  for (const [text, row] of pairs) {
+    for (let space = text.indexOf(" "); space >= 0; space = text.indexOf(" ", space + 1)) {
+      const [first, next] = [text.slice(0, space), text.slice(space + 1)];
+      const rows = nested.get(first);
+      if (rows === undefined) nested.set(first, new Map([[next, row]]));
+      else rows.set(next, row);
+    }
+  }
+  return nested;
 }
 
 export function runsOf(words: readonly HeardWord[], odds: Float64Array): readonly Run[] {
   let inside = Number.NEGATIVE_INFINITY;
   let outside = 0;
-  const begins: boolean[] = [];
-  const ends: boolean[] = [];
+  const begins = new Uint8Array(odds.length);
+  const ends = new Uint8Array(odds.length);
   odds.forEach((odd, at) => {
     // A promise rather begins and ends where a sentence does.
     const cost = words[at - 1]?.mark === "." ? COST / 2 : COST;
     const [stays, out] = [inside, outside];
-    begins.push(out - cost > stays);
-    ends.push(stays - cost > out);
+    begins[at] = out - cost > stays ? 1 : 0;
+    ends[at] = stays - cost > out ? 1 : 0;
     inside = Math.max(stays, out - cost) + odd + GIVEN;
     outside = Math.max(out, stays - cost);
   });
@@ -144,10 +159,10 @@ export function runsOf(words: readonly HeardWord[], odds: Float64Array): readonl
   let isInside = inside > outside;
   let to = odds.length;
   for (let at = odds.length - 1; at >= 0; at -= 1) {
-    if (isInside && begins[at] === true) {
+    if (isInside && begins[at] === 1) {
       runs.push({ from: at, to });
       isInside = false;
-    } else if (!isInside && ends[at] === true) {
+    } else if (!isInside && ends[at] === 1) {
       isInside = true;
       to = at;
     }

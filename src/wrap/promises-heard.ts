@@ -11,7 +11,7 @@ import { type HeardWord, wordsBetween } from "./promise-words.ts";
 import { afterwards, conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
-import { inWords } from "./word-ranges.ts";
+import { inWords, stretchAt } from "./word-ranges.ts";
 
 export interface PromiseHeard {
   /** First word, and after the last. */
@@ -262,13 +262,11 @@ const POINTED_AT = 24;
 
 /** The plants and things named last before a promise, at its stop: one, or two named together; none that is private. */
 function namedBefore({ names, stretches, day: { garden } }: FilmHeard, at: number): readonly string[] {
-  const here = stretches.find((stretch) => at >= stretch.from && at < stretch.to);
-  const near = names.filter(
-    ({ name, to, confidence }) =>
+  const begins = Math.max(at - POINTED_AT, stretchAt(stretches, at)?.from ?? at);
+  const near = inWords(names, ({ to }) => to, begins + 1, at + 1).filter(
+    ({ name, confidence }) =>
       (garden.varieties.get(name.record) ?? garden.gear.get(name.record))?.private === false &&
-      confidence >= APPLY_FROM &&
-      to <= at &&
-      to > Math.max(at - POINTED_AT, here?.from ?? at),
+      confidence >= APPLY_FROM,
   );
   const titles = new Map(near.map(({ name }) => [name.record, name.name]));
   return titles.size > 2 ? [] : [...titles.values()];
@@ -282,7 +280,7 @@ const NAMED_BEFORE = 2.5;
 
 /** The bed the sentence names; else the one it is said at, unless what was just said turns to another. */
 function bedOf({ places, stretches }: FilmHeard, from: number, to: number): string | undefined {
-  const here = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+  const here = stretchAt(stretches, from)?.bed;
   const named = (begins: number, ends: number, plainly: number): string | undefined => {
     const elsewhere = new Map<string, number>();
     for (const { beds } of inWords(places, (place) => place.word, begins, ends)) {

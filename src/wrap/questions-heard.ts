@@ -6,6 +6,7 @@ import { spokenRules } from "./spoken-rules.ts";
 import type { Word } from "./spoken-words.ts";
 import type { Statement } from "./statements.ts";
 import type { Stretch } from "./stops-heard.ts";
+import { stretchAt } from "./word-ranges.ts";
 import type { QuestionHeard } from "./wrap.ts";
 
 const rules = spokenRules.filter(({ hears }) => hears !== "promise");
@@ -28,7 +29,7 @@ export function questionsHeard(film: FilmHeard, stretches: readonly Stretch[]): 
     const before = statement.text.slice(0, rule.index).split(" ").length - 1;
     const from = punctuated ? statement.from : Math.max(statement.from, statement.from + before - QUOTED_BEFORE);
     const to = punctuated ? statement.to : Math.min(statement.to, statement.from + before + QUOTED_AFTER);
-    const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+    const bed = stretchAt(stretches, from)?.bed;
     return [
       { kind: rule.kind, ...moment((words[from] as Word).at), said: textOf(words, from, to), bed, rule: rule.id },
     ];

@@ -6,6 +6,7 @@ import type { FilmHeard } from "./hear-film.ts";
 import type { Statement } from "./statements.ts";
 import type { Stretch } from "./stops-heard.ts";
 import { viewersEye } from "./viewers-eye.ts";
+import { stretchAt } from "./word-ranges.ts";
 import type { PrivateAloud, Short } from "./wrap.ts";
 
 /** Milliseconds. */
@@ -22,7 +23,7 @@ export function shortsOf(
   const { garden } = film.day;
   const eye = viewersEye(garden);
   const cuts = facts.flatMap((fact) => {
-    const stretch = stretches.find(({ from, to }) => fact.from >= from && fact.from < to);
+    const stretch = stretchAt(stretches, fact.from);
     const cut = stretch === undefined || fact.kind === "loss" ? undefined : cutAround(film, stretch, fact);
     return cut === undefined ? [] : [{ fact, ...cut, key: `${fact.kind} ${cut.at} ${cut.until}` }];
   });

@@ -129,8 +129,8 @@ for (const [letter, cost] of Object.entries(slips)) slipCost[indexOf(letter)] = 
 /** One row of sums, kept because it is needed some hundred thousand times for a long film. */
 let row = new Float64Array(64);
 
-/** How far two full codes are from one another, as a sum of slips: the edit distance with these costs. */
-function soundDistance(a: string, b: string): number {
+/** How far two full codes are from one another, as a sum of slips: the edit distance with these costs. Beyond `most` only that it is. */
+function soundDistance(a: string, b: string, most: number): number {
   if (row.length <= b.length) row = new Float64Array(2 * b.length);
   row[0] = 0;
   for (let i = 0; i < b.length; i += 1) row[i + 1] = (row[i] as number) + (slipCost[b.charCodeAt(i) - 97] as number);
@@ -140,6 +140,7 @@ function soundDistance(a: string, b: string): number {
     let corner = row[0] as number;
     let left = corner + missed;
     row[0] = left;
+    let least = left;
     for (let i = 0; i < b.length; i += 1) {
       const heard = b.charCodeAt(i) - 97;
       const above = row[i + 1] as number;
@@ -150,7 +151,9 @@ function soundDistance(a: string, b: string): number {
       );
       corner = above;
       row[i + 1] = left;
+      if (left < least) least = left;
     }
+    if (least > most) return Number.POSITIVE_INFINITY;
   }
   return row[b.length] as number;
 }
@@ -162,7 +165,10 @@ export function soundWeight(code: string): number {
   return weight;
 }
 
-/** How alike two full codes are, from 0 to 1, by the weight of what the name has to say. */
-export function soundLikeness(name: string, heard: string, weight = soundWeight(name)): number {
-  return weight === 0 ? 0 : Math.max(0, 1 - soundDistance(name, heard) / weight);
+/** Room for sums that are rounded otherwise. */
+const ROUNDED = 1e-9;
+
+/** How alike two full codes are, from 0 to 1, by the weight of what the name has to say; 0 may stand for all that is below `least`. */
+export function soundLikeness(name: string, heard: string, weight = soundWeight(name), least = 0): number {
+  return weight === 0 ? 0 : Math.max(0, 1 - soundDistance(name, heard, (1 - least) * weight + ROUNDED) / weight);
 }

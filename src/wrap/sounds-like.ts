@@ -9,18 +9,16 @@ import {
   type Candidates,
   candidatesOf,
   FEW,
-  isWithin,
-  leftOf,
   letterCodes,
   MOST_CONSONANTS,
-  type Near,
   syllables,
   unary,
+  withinSlips,
   withoutVowels,
 } from "./consonants-alike.ts";
 import type { KnownName } from "./known-names.ts";
 import { joined, type Sound, soundLikeness, soundOfWord } from "./sound.ts";
-import { isNumberWord, type Word } from "./spoken-words.ts";
+import { endsSentence, isNumberWord, type Word } from "./spoken-words.ts";
 
 export interface SoundsLike {
   readonly from: number;
@@ -113,7 +111,7 @@ export function soundsLike(words: readonly Word[], names: readonly KnownName[]):
 }
 
 function isBroken(before: Word, word: Word): boolean {
-  return before.mark === "." || before.mark === "?" || before.mark === "!" || word.at - before.at > SILENCE;
+  return endsSentence(before) || word.at - before.at > SILENCE;
 }
 
 function compare(
@@ -124,15 +122,13 @@ function compare(
   found: SoundsLike[],
 ): void {
   const { length, letters } = run;
-  const { slips, whole, near } = candidates;
+  const { whole } = candidates;
   if (length < FEW) {
     const [same, alike] = [whole.get(run.consonants), whole.get(boneKey(run.bones, length))];
     const these = same === undefined ? alike : alike === undefined ? same : [...new Set([...same, ...alike])];
     for (const at of these?.toSorted((a, b) => a - b) ?? []) weigh(words, sounds, run, at, candidates, found);
   }
-  for (const one of leftOf(near[length] as Near, letters)) {
-    if (isWithin(slips[one] as number, one, length, candidates)) weigh(words, sounds, run, one, candidates, found);
-  }
+  for (const one of withinSlips(length, letters, candidates)) weigh(words, sounds, run, one, candidates, found);
 }
 
 function weigh(
@@ -150,10 +146,10 @@ function weigh(
   }
   const { full } = run;
   const sound = sounds[at] as Sound;
-  const one = likeness(words, to, full, sound.full, weights[at] as number);
+  const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
+  const one = likeness(words, to, full, sound.full, weights[at] as number, least);
   one.likeness -= SYLLABLE * Math.abs(run.beats - (beats[at] as number));
   const name = names[at] as KnownName;
-  const least = sound.full.length < SHORTEST ? WHOLE : UNLIKE;
   if (one.likeness < least || isItself(words, from, to, name)) return;
   found.push({ from, to, name, ...one, sounds: Math.min(full.length, sound.full.length) });
 }
@@ -164,10 +160,11 @@ function likeness(
   full: string,
   name: string,
   weight: number,
+  least: number,
 ): { likeness: number; readonly ending: string } {
-  const whole = soundLikeness(name, full, weight);
+  const whole = soundLikeness(name, full, weight, least);
   if (!full.endsWith("s") || name.endsWith("s")) return { likeness: whole, ending: "" };
-  const without = soundLikeness(name, full.slice(0, -1), weight);
+  const without = soundLikeness(name, full.slice(0, -1), weight, least);
   if (without <= whole) return { likeness: whole, ending: "" };
   const owns = /['’]s$/.test((words[to - 1] as Word).text) || isVerbal(words[to]);
   return { likeness: without, ending: owns ? "'s" : "s" };

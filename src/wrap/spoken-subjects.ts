@@ -4,7 +4,7 @@ import type { Garden, Planting } from "../model.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { plainWord } from "./spoken-words.ts";
 import type { Stretch } from "./stops-heard.ts";
-import { firstFrom } from "./word-ranges.ts";
+import { stretchAt } from "./word-ranges.ts";
 
 export interface Subject {
   /** First word of its name, and after the last. */
@@ -35,18 +35,23 @@ export function subjectsOf(film: FilmHeard, stretches: readonly Stretch[]): read
   return subjects;
 }
 
+const none: readonly Planting[] = [];
+
 function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly Subject[] {
   const { day, names, speech } = film;
   const { garden } = day;
   const taken = new Set<number>();
   const found: Subject[] = [];
-  const at = (word: number) => {
-    const stretch = stretches[firstFrom(stretches, ({ to }) => to, word + 1)];
-    return stretch !== undefined && stretch.from <= word ? stretch : undefined;
-  };
+  const at = (word: number) => stretchAt(stretches, word);
   const lots = [...day.beds.values()].flatMap(({ living, ended, coming }) => [...living, ...ended, ...coming]);
   const byVariety = Map.groupBy(lots, ({ variety }) => variety);
   const byCrop = Map.groupBy(lots, (lot) => cropOf(film.day.garden, lot)?.id);
+  const there = new Map<readonly Planting[], Map<string | undefined, readonly Planting[]>>();
+  const thoseAt = (bed: string | undefined, meant: readonly Planting[]) => {
+    const byBed = there.get(meant) ?? Map.groupBy(meant, (lot): string | undefined => lot.bed);
+    there.set(meant, byBed);
+    return byBed.get(bed) ?? [];
+  };
   const add = (
     from: number,
     to: number,
@@ -55,7 +60,7 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
     confidence: number,
   ) => {
     const stretch = at(from);
-    const meant = (ids.variety === undefined ? byCrop.get(ids.crop) : byVariety.get(ids.variety)) ?? [];
+    const meant = (ids.variety === undefined ? byCrop.get(ids.crop) : byVariety.get(ids.variety)) ?? none;
     found.push({
       from,
       to,
@@ -63,7 +68,7 @@ function findSubjects(film: FilmHeard, stretches: readonly Stretch[]): readonly 
       title,
       bed: stretch?.bed,
       confidence: Math.min(confidence, stretch?.confidence ?? 0),
-      here: meant.filter(({ bed }) => bed === stretch?.bed),
+      here: thoseAt(stretch?.bed, meant),
       anywhere: meant,
     });
   };

@@ -93,6 +93,24 @@ interface CueWord extends Word {
   readonly endsLine: boolean;
 }
 
+/** One for all words that are shown once; nothing is ever put in. */
+const nowhere: Shown[] = [];
+
+type Written = Pick<Word, "text" | "plain">;
+
+const known = new Map<string, Written>();
+
+/** A film has few words, each said again and again: they share their letters. */
+function writtenOnce(text: string): Written {
+  let written = known.get(text);
+  if (written === undefined) {
+    written = { text, plain: plainWord(text) };
+    if (known.size > 100_000) known.clear();
+    known.set(text, written);
+  }
+  return written;
+}
+
 /** Milliseconds at which something shown is said; `begins` is where the caption's own words begin. */
 type Clock = (index: number, begins: number) => number;
 
@@ -102,7 +120,13 @@ function wordsOfCue(
 ): { readonly words: CueWord[]; readonly sounds: readonly string[]; readonly clock: Clock } {
   const shown = shownText(cue.text);
   const { text, times, sounds } = shown;
-  const found = [...text.matchAll(isPlain.test(text) ? plainPattern : wordPattern)];
+  // Of the matches only where they stand is kept: a caption may be a whole film.
+  const begins: number[] = [];
+  const ends: number[] = [];
+  for (const { index: at, 0: match } of text.matchAll(isPlain.test(text) ? plainPattern : wordPattern)) {
+    begins.push(at);
+    ends.push(at + match.length);
+  }
   const marks = times.flatMap(({ index: at, stamp }) => {
     const ms = readTime(stamp, "vtt")?.ms;
     // A time stands before the space of its word.
@@ -111,21 +135,19 @@ function wordsOfCue(
     return ms === undefined || ms < cue.start || ms > cue.end ? [] : [{ at: word, ms }];
   });
   const clock: Clock = (at, begins) => timeOf(cue, text.length, begins, marks, at);
-  const words = found.map((match, position): CueWord => {
-    const start = match.index;
-    const end = start + match[0].length;
-    const between = text.slice(end, found[position + 1]?.index ?? text.length);
+  const words = begins.map((start, position): CueWord => {
+    const end = ends[position] as number;
+    const between = text.slice(end, begins[position + 1] ?? text.length);
     return {
-      text: match[0],
-      plain: plainWord(match[0]),
-      at: clock(start, found[0]?.index ?? 0),
+      ...writtenOnce(text.slice(start, end)),
+      at: clock(start, begins[0] as number),
       index: start,
       cue: index,
       start: placeInFile(shown, start).start,
       end: placeInFile(shown, end - 1).end,
       mark: markIn(between),
-      again: [],
-      endsLine: position === found.length - 1 || between.includes("\n"),
+      again: nowhere,
+      endsLine: position === begins.length - 1 || between.includes("\n"),
     };
   });
   return { words, sounds, clock };
@@ -163,6 +185,10 @@ function markIn(between: string): Word["mark"] {
   return mark === "." || mark === "…" ? (/\?/.test(between) ? "?" : ".") : ",";
 }
 
+export function endsSentence({ mark }: Word): boolean {
+  return mark === "." || mark === "?" || mark === "!";
+}
+
 /** Small letters and digits only, without accents: how two spellings of a word are compared. */
 export function plainWord(text: string): string {
   const lower = text.toLowerCase();
@@ -194,7 +220,9 @@ function onceEach(shown: readonly CueWord[][], overlaps: readonly number[], cloc
     const kept = count === 0 ? [] : before.slice(before.length - count);
     kept.forEach((word, at) => {
       const { cue, start, end } = ofCue[at] as CueWord;
-      word.again.push({ cue, start, end });
+      const place = { cue, start, end };
+      if (word.again === nowhere) word.again = [place];
+      else word.again.push(place);
     });
     const fresh = ofCue.slice(kept.length);
     if (kept.length > 0)

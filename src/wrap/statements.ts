@@ -3,7 +3,7 @@
  * ends where the speaker is silent, or begins anew ("it's", "there's", "they went") without a word before it on which the
  * new clause hangs ("and", "when", "which").
  */
-import type { Speech, Word } from "./spoken-words.ts";
+import { endsSentence, type Speech, type Word } from "./spoken-words.ts";
 
 export interface Statement {
   /** First word, and after the last, in the speech. */
@@ -66,7 +66,7 @@ export function statementsOf({ words, punctuated }: Speech): readonly Statement[
     const [before, word] = [words[at - 1] as Word, words[at]];
     const ends =
       word === undefined ||
-      /[.?!]/.test(before.mark) ||
+      endsSentence(before) ||
       (!punctuated && (isSilent(before, word) || at - from >= LONGEST || isNew(texts, from, at)));
     if (!ends) continue;
     const cut = word !== undefined && at - from >= LONGEST ? clauseBefore(texts, from, at) : at;

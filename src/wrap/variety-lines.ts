@@ -7,6 +7,7 @@ import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { viewersEye } from "./viewers-eye.ts";
+import { stretchAt } from "./word-ranges.ts";
 import type { Disclosure, Moment } from "./wrap.ts";
 
 export interface VarietySaid {
@@ -55,7 +56,7 @@ export function varietiesOnScreen({ day, names, speech, stretches }: FilmHeard):
   for (const { name, from, confidence } of names) {
     const variety = name.kind === "variety" ? day.garden.varieties.get(name.record) : undefined;
     if (variety === undefined || confidence < APPLY_FROM || seen.has(variety.id) || !eye.variety(variety.id)) continue;
-    const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+    const bed = stretchAt(stretches, from)?.bed;
     const grows = day.beds.get(bed ?? "")?.living.some((lot) => lot.variety === variety.id && !lot.private);
     if (grows !== true || !eye.bed(bed)) continue;
     seen.set(variety.id, { ...moment(speech.words[from]?.at ?? 0), variety });

@@ -21,3 +21,12 @@ export function firstFrom<T>(inOrder: readonly T[], wordOf: (entry: T) => number
   }
   return low;
 }
+
+/** The stretch that a word is in. */
+export function stretchAt<S extends { readonly from: number; readonly to: number }>(
+  inOrder: readonly S[],
+  word: number,
+): S | undefined {
+  const stretch = inOrder[firstFrom(inOrder, ({ to }) => to, word + 1)];
+  return stretch !== undefined && stretch.from <= word ? stretch : undefined;
+}

@@ -36,6 +36,7 @@ import { isGuess, type Stretch } from "./stops-heard.ts";
 import { thumbnailsOf } from "./thumbnails.ts";
 import { titlesOf } from "./titles.ts";
 import { viewersEye } from "./viewers-eye.ts";
+import { stretchAt } from "./word-ranges.ts";
 import type { FollowUpProposed, Paragraph, StopHeard, Wrap } from "./wrap.ts";
 
 export interface WrapRequest {
@@ -256,7 +257,7 @@ function transcriptOf(film: FilmHeard, stretches: readonly Stretch[]): readonly 
     const first = words[from];
     const text = textOf(words, from, to);
     if (first !== undefined && text !== "") {
-      const bed = stretches.find((stretch) => from >= stretch.from && from < stretch.to)?.bed;
+      const bed = stretchAt(stretches, from)?.bed;
       paragraphs.push({ ...moment(first.at), text, bed });
     }
     from = to;

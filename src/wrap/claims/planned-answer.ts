@@ -168,8 +168,8 @@ function around(
   const lots = new Set(own.flatMap((one) => one.here.map(({ id }) => id)));
   const isOther = (subject: Subject) =>
     subject.here.length > 0 && !subject.here.some(({ id }) => lots.has(id)) && !isCompared(film, subject);
-  const next = subjects.find((subject) => subject.from >= to && isOther(subject));
-  const before = subjects.findLast((subject) => subject.to <= from && isOther(subject));
+  const next = inWords(subjects, (subject) => subject.from, to, to + WITHIN).find(isOther);
+  const before = inWords(subjects, (subject) => subject.to, from - BEFORE, from + 1).findLast(isOther);
   const { words } = film.speech;
   let begins = from;
   const least = Math.max(before?.to ?? 0, stretch?.from ?? 0, from - BEFORE);

@@ -3,7 +3,7 @@ import { cropOf } from "../../crop-of.ts";
 import { type Check, SURE } from "../fact-check.ts";
 import { spokenNumber } from "../spoken-numbers.ts";
 import { isCompared, type Subject } from "../spoken-subjects.ts";
-import { firstFrom } from "../word-ranges.ts";
+import { firstFrom, stretchAt } from "../word-ranges.ts";
 
 /** Words a claim may stand behind the name of what it is about, at the same stop. */
 const REACH = 60;
@@ -111,7 +111,7 @@ export function sure(subject: Subject): Subject | undefined {
 const SURE_OF_WHAT_IS_HERE = 0.35;
 
 function bedAt({ stretches }: Check, word: number): string | undefined {
-  return stretches.find(({ from, to }) => word >= from && word < to)?.bed;
+  return stretchAt(stretches, word)?.bed;
 }
 
 function endsSentence({ film }: Check, word: number): boolean {
