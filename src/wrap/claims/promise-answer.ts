@@ -9,23 +9,24 @@ import type { FilmHeard } from "../hear-film.ts";
 import { type PromiseHeard, promisesHeard } from "../promises-heard.ts";
 import { spokenNumber } from "../spoken-numbers.ts";
 import type { Subject } from "../spoken-subjects.ts";
-import { plainWord } from "../spoken-words.ts";
+import { plainWord, type Word } from "../spoken-words.ts";
 import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
 import { type Asked, firstAbout, type PlannedAnswer, type Span } from "./planned-answer.ts";
+import { denies, putsOff, putsOffFilming, showsIt, showsThem } from "./putting-off.ts";
 import { stem } from "./telling-words.ts";
 
 /** Words by which an old promise is named. */
 const recalled =
-  /^(?:(?:i|we) (?:did |do )(?:say|promise)\b|(?:i|we) (?:did |have |had |also )?(?:said|promised|told|swore)\b|(?:ive|weve) (?:said|promised|told)\b|(?:i|we) (?:was|were) (?:also )?going to\b|(?:you|ye|yall) were (?:told|promised)\b|(?:i|we) owe\b)/;
+  /^(?:(?:i|we) (?:did |do )(?:say|promise)\b|(?:i|we)(?: (?:did|have|had|also|already|even|know what i))* (?:said|promised|told|swore|mentioned)\b|(?:ive|weve|id|wed)(?: also)? (?:said|promised|told)\b|(?:i|we) (?:was|were)(?: also| all)? (?:going|supposed|meant|due|hoping|planning|fixing) to\b|(?:i|we)(?: had| did)? (?:meant|intended|mean|hoped|planned) to\b|(?:i|we) had every intention\b|(?:you|ye|yall) (?:were|was|have been|had been) (?:told|promised|waiting)\b|(?:you|ye|yall) (?:wanted|asked) to (?:see|know|hear)\b|(?:i|we) owed?\b|fixing to\b)/;
 /** First words of them. */
-const begins = new Set("i we ive weve you ye yall".split(" "));
-/** Put off in words that no promise is heard in. */
-const later =
-  /\b(?:ill|well|will)\b(?: \w+){0,6} (?:next (?:time|video|film|one|week|month|year)|another (?:day|time))\b|\bnot today\b/;
+const begins = new Set("i we ive weve id wed you ye yall fixing".split(" "));
 /** Owned up to, however far on. */
-const owned = /\b(?:i|we) (?:cant|couldnt|havent|have not|didnt|did not)\b/;
-const denied = /\b(?:not|never|no|didnt|havent|hasnt|cant|couldnt|wasnt|isnt|wont|dont)\b/;
+const owned = /\b(?:i|we|ive|weve) (?:cant|couldnt|havent|have not|didnt|did not|not)\b/;
+const isShown = /^(?:show|film)\b/;
+/** Promises that a number keeps: of counting, weighing, or of what came of a thing. */
+const wantsNumber =
+  /\b(?:weigh|count|measur|total|tally|whether|which|score|add up|how (?:many|much|high|tall|long|far|deep|heavy|big))/;
 
 /** Words around the recalling ones in which the promise's own stand, and after them in which it is kept or put off. */
 const NAMED_BEFORE = 15;
@@ -50,10 +51,12 @@ export function promiseAnswer(
   const word = own.size === 0 ? undefined : firstAbout(own, here, film, least, 40);
   const recall = recalledAt(own, here, mentions, asked);
   if (recall !== undefined) {
-    const { is } = outcomeOf(own, recall, here, film);
+    const { is } = outcomeOf(what, recall, here, film);
     return is === "not kept" ? { is: "shown, not said", word: recall } : { is, word: Math.min(recall, word ?? recall) };
   }
-  if (/^(?:show|film)\b/.test(what) && first !== undefined && isOfPlants(promise, first))
+  const later = putOffUnnamed(own, here, mentions, film);
+  if (later !== undefined) return { is: "put off again", word: later };
+  if (isShown.test(what) && first !== undefined && isOfPlants(promise, first))
     return { is: "said", word: first.from };
   if (word !== undefined) return { is: "said", word };
   return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
@@ -137,19 +140,95 @@ export interface Outcome {
   readonly anew?: PromiseHeard | undefined;
 }
 
-export function outcomeOf(own: ReadonlySet<string>, recall: number, here: readonly Span[], film: FilmHeard): Outcome {
+/** What comes first decides: that it is done, that it is not, or that it will be. */
+export function outcomeOf(what: string, recall: number, here: readonly Span[], film: FilmHeard): Outcome {
   const { words } = film.speech;
+  const own = ownWords(what);
   const stretch = here.find(({ from, to }) => recall >= from && recall < to);
   const end = Math.min(recall + ANSWERED_WITHIN, stretch?.to ?? words.length);
+  const told = toldAgain(words, recall, end);
   const anew = promisesHeard(film).find(
-    (promise) => promise.from > recall && promise.from < end && isOfIt(promise, own, film),
+    (one) => one.from > recall && one.from < end && one.to >= told + NEW && isOfIt(one, own, film),
   );
-  const plain = words.slice(recall, Math.min(end, anew?.from ?? end)).map((word) => word.plain);
-  const isPutOff = anew !== undefined || later.test(plain.join(" "));
-  if (denied.test(plain.slice(0, DENIED_WITHIN).join(" ")) || owned.test(plain.join(" ")))
-    return isPutOff ? { is: "put off again", anew } : { is: "not kept" };
-  const isTold = plain.some((_, at) => (spokenNumber(plain, at)?.value ?? 0) > 1);
-  return isTold || !isPutOff ? { is: "said" } : { is: "put off again", anew };
+  const plain = words.slice(recall, end).map((word) => word.plain);
+  const first = (pattern: RegExp, from: number) => {
+    const lead = plain.slice(0, from).join(" ").length;
+    const at = plain.slice(from).join(" ").search(pattern);
+    return at < 0 ? Number.POSITIVE_INFINITY : lead + at;
+  };
+  const behind = told - recall;
+  const putOff = Math.min(
+    first(putsOff, behind),
+    anew === undefined ? Number.POSITIVE_INFINITY : plain.slice(0, anew.from - recall).join(" ").length,
+  );
+  const isPutOff = putOff < Number.POSITIVE_INFINITY;
+  const done = doneAt(plain, behind, own, wantsNumber.test(what));
+  const kept = Math.min(first(isShown.test(what) ? showsThem : showsIt, 0), done === undefined ? Number.POSITIVE_INFINITY : plain.slice(0, done).join(" ").length);
+  const not = Math.min(first(denies, 0) <= plain.slice(0, DENIED_WITHIN).join(" ").length ? first(denies, 0) : Number.POSITIVE_INFINITY, first(owned, 0));
+  if (not < kept) return isPutOff ? { is: "put off again", anew } : { is: "not kept" };
+  return isPutOff && putOff < kept ? { is: "put off again", anew } : { is: "said" };
+}
+
+/** Words that a new promise has beyond the old one told again. */
+const NEW = 4;
+/** Words in which an old promise is told again, and the fewest of them before a new clause. */
+const TOLD_AGAIN = 12;
+const TOLD_LEAST = 4;
+
+/** After the last word of the old promise's own content: "I said I'd weigh it next time, | but …". */
+function toldAgain(words: readonly Word[], recall: number, end: number): number {
+  for (let at = recall + 2; at < Math.min(end, recall + TOLD_AGAIN); at += 1) {
+    const before = words[at - 1]?.mark ?? "";
+    if (/[.?!]/.test(before)) return at;
+    if (at < recall + TOLD_LEAST) continue;
+    if (before === "," || /^(?:but|so|well|only|now|because)$/.test(words[at]?.plain ?? "")) return at;
+  }
+  return Math.min(end, recall + TOLD_AGAIN);
+}
+
+/** Where what was promised is told as done: "so I weighed it", and of a number wanted, the number. */
+function doneAt(plain: readonly string[], from: number, own: ReadonlySet<string>, isNumber: boolean): number | undefined {
+  const at = plain.findIndex((word, index) => {
+    if (index < from) return false;
+    if (isNumber && (spokenNumber(plain, index)?.value ?? 0) > 1) return true;
+    return /ed$/.test(word) && own.has(stem(word)) && !denies.test(plain.slice(Math.max(0, index - 4), index).join(" "));
+  });
+  return at < 0 ? undefined : at;
+}
+
+/** Words of a clause that names plants, and puts them off. */
+const CLAUSE = 14;
+
+/** Put off without a word of the old promise: "the leeks, well, that's a story for another day". */
+function putOffUnnamed(
+  own: ReadonlySet<string>,
+  here: readonly Span[],
+  mentions: readonly Subject[],
+  { speech: { words } }: FilmHeard,
+): number | undefined {
+  if (own.size === 0) return undefined;
+  for (const { from, to } of here) {
+    const plain = words.slice(from, to).map((word) => word.plain);
+    for (const { index } of plain.join(" ").matchAll(everyPutOff)) {
+      const at = from + plain.join(" ").slice(0, index).split(" ").length - 1;
+      const clause = clauseAround(words, at, from, to);
+      const said = new Set(words.slice(clause.from, clause.to).map((word) => stem(word.plain)));
+      const isNamed = mentions.some((one) => one.from >= clause.from && one.from < clause.to);
+      if (sharedBy(own, said) >= (isNamed ? 1 : Math.min(2, own.size))) return at;
+    }
+  }
+  return undefined;
+}
+
+const everyPutOff = new RegExp(putsOffFilming, "g");
+
+function clauseAround(words: readonly Word[], at: number, least: number, most: number): Span {
+  const isEnd = (word: number) => /[.?!]/.test(words[word]?.mark ?? "");
+  let from = at;
+  while (from > Math.max(least, at - CLAUSE) && !isEnd(from - 1)) from -= 1;
+  let to = at + 1;
+  while (to < Math.min(most, at + CLAUSE) && !isEnd(to - 1)) to += 1;
+  return { from, to };
 }
 
 /** Told with the old one's words, or of "it": no promise of something else. */

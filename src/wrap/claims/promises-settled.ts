@@ -30,7 +30,7 @@ export function promisesSettled(film: FilmHeard): ReadonlyMap<PromiseHeard, Sett
     const recall = recalledAt(own, here, [], asked);
     if (recall === undefined) continue;
     recalled.add(recall);
-    const { anew } = outcomeOf(own, recall, here, film);
+    const { anew } = outcomeOf(what, recall, here, film);
     if (anew !== undefined && !settled.has(anew)) settled.set(anew, { putsOff: { what, promisedOn, place } });
   }
   for (const promise of promisesHeard(film)) {
@@ -53,5 +53,5 @@ function keptAt({ what, due, to }: PromiseHeard, asked: Asked, others: ReadonlyS
   const after = [{ from: to, to: film.speech.words.length }];
   const recall = recalledAt(own, after, [], asked, ENOUGH_WORDS);
   if (recall === undefined || others.has(recall)) return undefined;
-  return outcomeOf(own, recall, after, film).is === "said" ? recall : undefined;
+  return outcomeOf(what, recall, after, film).is === "said" ? recall : undefined;
 }
