@@ -10,6 +10,7 @@ import { isCompared, type Subject } from "../spoken-subjects.ts";
 import { plainWord } from "../spoken-words.ts";
 import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
+import { figureTold } from "./planned-values.ts";
 import { promiseAnswer } from "./promise-answer.ts";
 import { isAbout, stem, tellingWords } from "./telling-words.ts";
 
@@ -70,7 +71,7 @@ function mentionsOf({ plantings }: PlannedThing, bed: string, { film, subjects }
 const number =
   "(?:\\d[\\d.]*|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty\\w*|thirty\\w*|forty\\w*|fifty\\w*|sixty\\w*|seventy\\w*|eighty\\w*|ninety\\w*|hundred|dozen|half)";
 const picked =
-  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eat|eating|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
+  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eat|eating|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|ripe|mess|basket(?:ful)?s?|bowl(?:ful)?s?|handfuls?|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
 
 /** Neither what is still to be picked nor what was not: "I will pull", "I have not pulled even one". */
 const undone =
@@ -88,17 +89,21 @@ function isFirstPicked(said: string): boolean {
   return [...said.matchAll(pickedWords)].some(({ index }) => firsts.some((one) => Math.abs(one - index) <= FIRST_NEAR));
 }
 
+/** A bud is no flower, and what opens only in the sun is not said to have opened. */
+const inFlower =
+  /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|spikes?|(?:is|are|its|theyre|come|came|now|wide|just|fully|all|been|first) open|open (?:now|since|already|today|yesterday|on|last|this)|(?:came|come|theyre|its|been|are|first) out(?! of))\b/;
+
 /** What besides its plants' name must be said of a thing, by its kind; where nothing stands here the name is enough. */
 const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> = new Map(
   Object.entries({
     "first picking": { test: isFirstPicked },
     "only picking": new RegExp(`\\b${picked}\\b`),
     picking: new RegExp(`\\b${picked}\\b`),
-    "first flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
-    "in flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
-    "first fruit": /\b(?:fruit\w*|pods?|peppers?|green|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
+    "first flower": inFlower,
+    "in flower": inFlower,
+    "first fruit": /\b(?:fruit\w*|pods?|peppers?|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
     lost: new RegExp(
-      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished|carked|snapped|drowned|keeled|collapsed|(?:didnt|never) (?:make|made) it|gave up)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b`,
+      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished|carked|snapped|drowned|keeled|conked|croaked|succumb\\w*|flattened|zapped|wiped out|goners?|did for|done for|done in|collapsed|down to|(?:didnt|never) (?:make|made) it|gave up)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b|\\b${number}(?: \\w+)? left\\b`,
     ),
     new: new RegExp(
       `\\b${number}\\b|\\b(?:new|first|never|sow\\w*|plant\\w*|put|went|got|gave|bought|seeds?|up|through|beside|weeks?)\\b`,
@@ -117,6 +122,8 @@ const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> 
 /** Kinds told by the words for what happened, whoever it happened to. */
 const byCause = new Set(["trouble", "trouble over"]);
 const byName = new Set(["standing", "going", "ready", "side by side"]);
+/** Kinds whose figure and words tell them, whichever plants were named last. */
+const byFigure = new Set(["lost", "first picking", "only picking", "first flower", "in flower", "up", "finished"]);
 /** Kinds of which a sort is meant and no other plant of its crop. */
 const ofSorts = new Set(["new", "first time"]);
 
@@ -143,7 +150,7 @@ function told(
     if (claim.test(said) || (cause !== undefined && isAbout(tellingWords(cause, film), said.split(" "), 8)))
       return mention.from;
   }
-  return undefined;
+  return byFigure.has(kind) ? figureTold(point, here, claim, film) : undefined;
 }
 
 function hasVarieties({ plantings }: PlannedThing, { day }: FilmHeard): boolean {

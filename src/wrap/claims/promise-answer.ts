@@ -24,6 +24,10 @@ const begins = new Set("i we ive weve id wed you ye yall fixing".split(" "));
 /** Owned up to, however far on. */
 const owned = /\b(?:i|we|ive|weve) (?:cant|couldnt|havent|have not|didnt|did not|not)\b/;
 const isShown = /^(?:show|film)\b/;
+/** Named as what was meant and came to nothing: "I was going to show you". */
+const intended = /^(?:i|we|fixing)(?: had| did| was| were| also| all)* (?:going|supposed|meant|due|hoping|planning|fixing|every|to|intended|hoped|planned)\b/;
+/** Promises to answer something: the answer may be "no". */
+const asksWhat = /^(?:tell |say )?(?:whether|which|what|how|if|why)\b/;
 /** Promises that a number keeps: of counting, weighing, or of what came of a thing. */
 const wantsNumber =
   /\b(?:weigh|count|measur|total|tally|whether|which|score|add up|how (?:many|much|high|tall|long|far|deep|heavy|big))/;
@@ -140,6 +144,8 @@ export interface Outcome {
   readonly anew?: PromiseHeard | undefined;
 }
 
+const never = Number.POSITIVE_INFINITY;
+
 /** What comes first decides: that it is done, that it is not, or that it will be. */
 export function outcomeOf(what: string, recall: number, here: readonly Span[], film: FilmHeard): Outcome {
   const { words } = film.speech;
@@ -154,17 +160,23 @@ export function outcomeOf(what: string, recall: number, here: readonly Span[], f
   const first = (pattern: RegExp, from: number) => {
     const lead = plain.slice(0, from).join(" ").length;
     const at = plain.slice(from).join(" ").search(pattern);
-    return at < 0 ? Number.POSITIVE_INFINITY : lead + at;
+    return at < 0 ? never : lead + at;
   };
   const behind = told - recall;
   const putOff = Math.min(
     first(putsOff, behind),
-    anew === undefined ? Number.POSITIVE_INFINITY : plain.slice(0, anew.from - recall).join(" ").length,
+    anew === undefined ? never : plain.slice(0, anew.from - recall).join(" ").length,
   );
-  const isPutOff = putOff < Number.POSITIVE_INFINITY;
+  const isPutOff = putOff < never;
   const done = doneAt(plain, behind, own, wantsNumber.test(what));
-  const kept = Math.min(first(isShown.test(what) ? showsThem : showsIt, 0), done === undefined ? Number.POSITIVE_INFINITY : plain.slice(0, done).join(" ").length);
-  const not = Math.min(first(denies, 0) <= plain.slice(0, DENIED_WITHIN).join(" ").length ? first(denies, 0) : Number.POSITIVE_INFINITY, first(owned, 0));
+  const kept = Math.min(first(isShown.test(what) ? showsThem : showsIt, 0), done === undefined ? never : plain.slice(0, done).join(" ").length);
+  const near = plain.slice(0, DENIED_WITHIN).join(" ").length;
+  const denied = asksWhat.test(what) ? never : first(denies, 0);
+  const not = Math.min(
+    denied <= near ? denied : never,
+    first(owned, 0),
+    intended.test(plain.slice(0, 5).join(" ")) ? plain.slice(0, behind).join(" ").length : never,
+  );
   if (not < kept) return isPutOff ? { is: "put off again", anew } : { is: "not kept" };
   return isPutOff && putOff < kept ? { is: "put off again", anew } : { is: "said" };
 }

@@ -6,7 +6,7 @@
  */
 
 const shoot =
-  "(?:time|one|film|video|vid|episode|instal?lment|tour|walk|visit|round|go|go round|go-round|upload|update|part|chapter)";
+  "(?:time|one|film|video|vid|episode|instal?lment|tour|walk|visit|round|go|go round|goround|upload|update|part|chapter)";
 
 /** An occasion to film on. */
 const laterFilm = `(?:next|following|coming) (?:wee )?${shoot}|(?:another|some other|a different) (?:time|day|film|video|episode|tour|walk)|one of these days|(?:own|separate|later|future) (?:film|video|episode)`;
@@ -46,7 +46,7 @@ export const showsIt =
 
 /** Of a promise to show: "these are the ones". */
 export const showsThem = new RegExp(
-  `${showsIt.source}|\\b(?:thats|this is|these are|those are)\\b(?! (?:not|why|how|what|the (?:trouble|problem|thing|trick|deal))\\b)|\\blook at (?:that|this|those|these|them)\\b`,
+  `${showsIt.source}|\\b(?:thats|this is|these are|those are)\\b(?! (?:a|for|all|it|not|why|how|what|where|when|the (?:trouble|problem|thing|trick|deal))\\b)|\\blook at (?:that|this|those|these|them)\\b`,
 );
 
 export const denies =
