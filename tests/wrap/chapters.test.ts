@@ -127,7 +127,7 @@ describe("chapters", () => {
   it("are short and specific", async () => {
     const { wrap } = await wrapOf(walk);
     expect(chapterLines(wrap.chapters)).toEqual([
-      "0:00 Long Bed: leeks",
+      "0:00 Long Bed: Musselburgh leeks",
       "0:18 Squash Bed: Uchiki Kuri and Crown Prince",
       "0:30 Tomato Pots: Harbinger",
     ]);
@@ -218,7 +218,7 @@ describe("structured data", () => {
     expect(data.hasPart).toEqual([
       {
         "@type": "Clip",
-        name: "Long Bed: leeks",
+        name: "Long Bed: Musselburgh leeks",
         startOffset: 0,
         endOffset: 18,
         url: "https://films.example/june?t=0",

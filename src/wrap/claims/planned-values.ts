@@ -42,7 +42,12 @@ export function figureTold(
 }
 
 /** The index after a figure of the thing that begins at a word. */
-function saidAt({ count, amount, day }: Figures, plain: readonly string[], at: number, filmed: Day): number | undefined {
+function saidAt(
+  { count, amount, day }: Figures,
+  plain: readonly string[],
+  at: number,
+  filmed: Day,
+): number | undefined {
   const period = day === undefined ? undefined : spokenPeriod(plain, at, filmed);
   if (period !== undefined && period.from === day && period.to === day) return period.end;
   const number = beginsNumber(plain[at] ?? "") ? spokenNumber(plain, at) : undefined;

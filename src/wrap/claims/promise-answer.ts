@@ -25,7 +25,8 @@ const begins = new Set("i we ive weve id wed you ye yall fixing".split(" "));
 const owned = /\b(?:i|we|ive|weve) (?:cant|couldnt|havent|have not|didnt|did not|not)\b/;
 const isShown = /^(?:show|film)\b/;
 /** Named as what was meant and came to nothing: "I was going to show you". */
-const intended = /^(?:i|we|fixing)(?: had| did| was| were| also| all)* (?:going|supposed|meant|due|hoping|planning|fixing|every|to|intended|hoped|planned)\b/;
+const intended =
+  /^(?:i|we|fixing)(?: had| did| was| were| also| all)* (?:going|supposed|meant|due|hoping|planning|fixing|every|to|intended|hoped|planned)\b/;
 /** Promises to answer something: the answer may be "no". */
 const asksWhat = /^(?:tell |say )?(?:whether|which|what|how|if|why)\b/;
 /** Promises that a number keeps: of counting, weighing, or of what came of a thing. */
@@ -60,8 +61,7 @@ export function promiseAnswer(
   }
   const later = putOffUnnamed(own, here, mentions, film);
   if (later !== undefined) return { is: "put off again", word: later };
-  if (isShown.test(what) && first !== undefined && isOfPlants(promise, first))
-    return { is: "said", word: first.from };
+  if (isShown.test(what) && first !== undefined && isOfPlants(promise, first)) return { is: "said", word: first.from };
   if (word !== undefined) return { is: "said", word };
   return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
 }
@@ -169,7 +169,10 @@ export function outcomeOf(what: string, recall: number, here: readonly Span[], f
   );
   const isPutOff = putOff < never;
   const done = doneAt(plain, behind, own, wantsNumber.test(what));
-  const kept = Math.min(first(isShown.test(what) ? showsThem : showsIt, 0), done === undefined ? never : plain.slice(0, done).join(" ").length);
+  const kept = Math.min(
+    first(isShown.test(what) ? showsThem : showsIt, 0),
+    done === undefined ? never : plain.slice(0, done).join(" ").length,
+  );
   const near = plain.slice(0, DENIED_WITHIN).join(" ").length;
   const denied = asksWhat.test(what) ? never : first(denies, 0);
   const not = Math.min(
@@ -199,11 +202,18 @@ function toldAgain(words: readonly Word[], recall: number, end: number): number 
 }
 
 /** Where what was promised is told as done: "so I weighed it", and of a number wanted, the number. */
-function doneAt(plain: readonly string[], from: number, own: ReadonlySet<string>, isNumber: boolean): number | undefined {
+function doneAt(
+  plain: readonly string[],
+  from: number,
+  own: ReadonlySet<string>,
+  isNumber: boolean,
+): number | undefined {
   const at = plain.findIndex((word, index) => {
     if (index < from) return false;
     if (isNumber && (spokenNumber(plain, index)?.value ?? 0) > 1) return true;
-    return /ed$/.test(word) && own.has(stem(word)) && !denies.test(plain.slice(Math.max(0, index - 4), index).join(" "));
+    return (
+      /ed$/.test(word) && own.has(stem(word)) && !denies.test(plain.slice(Math.max(0, index - 4), index).join(" "))
+    );
   });
   return at < 0 ? undefined : at;
 }
