@@ -7,6 +7,7 @@ import { capital, cropName, sayList, varietyName } from "../language/index.ts";
 import type { Crop, Garden, Variety } from "../model.ts";
 import { chapterWords } from "./chapter-words.ts";
 import { keeping } from "./claims/planned-answer.ts";
+import { SURE } from "./fact-check.ts";
 import type { FilmHeard } from "./hear-film.ts";
 import { moment } from "./moments.ts";
 import { APPLY_FROM } from "./names-heard.ts";
@@ -32,7 +33,7 @@ export function chaptersOf(film: FilmHeard, stretches: readonly Stretch[]): Chap
   const end = film.speech.end;
   const parts = longEnough(
     joinSame(
-      stretches.map((one) => asShown(one, film)),
+      stretches.map((one) => asShown(withoutDoubtfulReturn(one, stretches), film)),
       end,
     ),
     end,
@@ -69,12 +70,19 @@ interface Part {
 function asShown(stretch: Stretch, { speech: { words } }: FilmHeard): Stretch {
   const { bed, from, to } = stretch;
   if (bed === undefined) return stretch;
-  const said = words.slice(from, Math.min(to, from + KEPT_BACK)).map(({ plain }) => plain);
+  const said = words.slice(Math.max(0, from - KEPT_BEFORE), Math.min(to, from + KEPT_BACK)).map(({ plain }) => plain);
   return keeping.test(said.join(" ")) ? { ...stretch, bed: undefined } : stretch;
 }
 
-/** Words in which a bed is passed by. */
+/** Words in which a bed is passed by, and before it: captions cut "I'm not going | over there". */
 const KEPT_BACK = 26;
+const KEPT_BEFORE = 4;
+
+/** Nobody comes to a bed twice without saying so: of two visits a doubtful one is talk of it. */
+function withoutDoubtfulReturn(stretch: Stretch, all: readonly Stretch[]): Stretch {
+  const isSurer = all.some((one) => one.bed === stretch.bed && one.confidence > stretch.confidence);
+  return stretch.confidence < SURE && isSurer ? { ...stretch, bed: undefined } : stretch;
+}
 
 /** Neighbours at one bed become one; what lies between beds belongs to the bed before it. */
 function joinSame(stretches: readonly Stretch[], end: number): Part[] {

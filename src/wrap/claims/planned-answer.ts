@@ -242,7 +242,7 @@ export function firstAbout(
 // ----------------------------------------------------------------------------------------------------------- kept back
 
 export const keeping =
-  /\b(?:not (?:going|showing|filming|for the)|wont (?:be )?(?:show|go|film)\w*|you cant come in|not that side|keep that one|leave that one out)\b/;
+  /\b(?:(?:not|aint|arent|isnt|never) a?(?:going|showing|filming|taking|bringing|letting|stopping|for the)|(?:wont|dont|cant|cannot) (?:be )?(?:show|go|film|tak|bring|com)\w*|you cant come in|not that side|keep that one|leave that one out|leave (?:it|that|them|her|him) (?:in peace|alone)|we leave in peace|off limits|out of bounds|off camera|none of your business|just for me|say nothing|to myself)\b/;
 /** Words around a bed's name in which it is said that it is not shown. */
 const KEPT_NEAR = 14;
 
