@@ -4,6 +4,7 @@
  * weigh him next time" puts it off.
  */
 import type { FollowUp, PlannedThing } from "../../model.ts";
+import { openFollowUps } from "../../timeline/index.ts";
 import { keeps } from "../../tour/index.ts";
 import type { FilmHeard } from "../hear-film.ts";
 import { type PromiseHeard, promisesHeard } from "../promises-heard.ts";
@@ -27,6 +28,8 @@ const isShown = /^(?:show|film)\b/;
 /** Named as what was meant and came to nothing: "I was going to show you". */
 const intended =
   /^(?:i|we|fixing)(?: had| did| was| were| also| all)* (?:going|supposed|meant|due|hoping|planning|fixing|every|to|intended|hoped|planned)\b/;
+/** Words in which it is said what was meant. */
+const INTENDED = 9;
 /** Promises to answer something: the answer may be "no". */
 const asksWhat = /^(?:tell |say )?(?:whether|which|what|how|if|why)\b/;
 /** Promises that a number keeps: of counting, weighing, or of what came of a thing. */
@@ -59,12 +62,45 @@ export function promiseAnswer(
     const { is } = outcomeOf(what, recall, here, film);
     return is === "not kept" ? { is: "shown, not said", word: recall } : { is, word: Math.min(recall, word ?? recall) };
   }
+  const only = onlyOwedHere(what, promise, here, film);
+  if (only !== undefined) return only;
   const later = putOffUnnamed(own, here, mentions, film);
   if (later !== undefined) return { is: "put off again", word: later };
   if (isShown.test(what) && first !== undefined && isOfPlants(promise, first)) return { is: "said", word: first.from };
-  if (word !== undefined) return { is: "said", word };
+  if (word !== undefined && (!wantsNumber.test(what) || isNumbered(own, word, here, film))) return { is: "said", word };
   return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
 }
+
+/** Where nothing else is owed at a bed, "I said I'd weigh it" is said of what is: taken so where it is answered, by a number or later. */
+function onlyOwedHere(
+  what: string,
+  promise: FollowUp | undefined,
+  here: readonly Stretch[],
+  film: FilmHeard,
+): PlannedAnswer | undefined {
+  const { garden, day } = film.day;
+  const owed = openFollowUps(garden, day).filter(({ bed, promisedOn }) => bed === here[0]?.bed && promisedOn < day);
+  if (promise === undefined || owed.length !== 1) return undefined;
+  for (const { from, to } of here) {
+    for (const { at } of inWords(recallsIn(film), (one) => one.at, from, to)) {
+      const { is, isNumber } = outcomeOf(what, at, here, film);
+      if (is === "put off again" || (is === "said" && isNumber)) return { is, word: at };
+    }
+  }
+  return undefined;
+}
+
+/** A number that was promised is not given by naming what it is of. */
+function isNumbered(own: ReadonlySet<string>, word: number, here: readonly Span[], film: FilmHeard): boolean {
+  const stretch = here.find(({ from, to }) => word >= from && word < to);
+  const plain = film.speech.words
+    .slice(Math.max(stretch?.from ?? 0, word - NAMED_BEFORE), Math.min(stretch?.to ?? word, word + NUMBERED_WITHIN))
+    .map((one) => one.plain);
+  return doneAt(plain, 0, own, true) !== undefined;
+}
+
+/** Words after a promise's own in which its number is given. */
+const NUMBERED_WITHIN = 40;
 
 /** A promise of one sort is not kept by another. */
 function isOfPlants(promise: FollowUp | undefined, { variety }: Subject): boolean {
@@ -102,6 +138,9 @@ export function recalledAt(
         if (sharedBy(own, new Set(said)) >= least) return at;
       }
       if (mentions.length === 0) continue;
+      const meant = words.slice(at, at + INTENDED).map(({ plain }) => plain);
+      // "I was going to water these" is no promise of a film.
+      if (intended.test(meant.join(" ")) && !meant.some((word) => /^(?:show|film|tell|do|give)$/.test(word))) continue;
       const last = subjects.findLast((one) => one.to <= at && one.from >= from && one.here.length > 0);
       if (last !== undefined && mentions.includes(last)) return at;
     }
@@ -142,6 +181,8 @@ function recallsIn(film: FilmHeard): readonly Recall[] {
 export interface Outcome {
   readonly is: "said" | "put off again" | "not kept";
   readonly anew?: PromiseHeard | undefined;
+  /** A number was wanted, and given. */
+  readonly isNumber?: boolean | undefined;
 }
 
 const never = Number.POSITIVE_INFINITY;
@@ -181,7 +222,9 @@ export function outcomeOf(what: string, recall: number, here: readonly Span[], f
     intended.test(plain.slice(0, 5).join(" ")) ? plain.slice(0, behind).join(" ").length : never,
   );
   if (not < kept) return isPutOff ? { is: "put off again", anew } : { is: "not kept" };
-  return isPutOff && putOff < kept ? { is: "put off again", anew } : { is: "said" };
+  return isPutOff && putOff < kept
+    ? { is: "put off again", anew }
+    : { is: "said", isNumber: wantsNumber.test(what) && done !== undefined };
 }
 
 /** Words that a new promise has beyond the old one told again. */
