@@ -140,6 +140,7 @@ const byCause = new Set(["trouble", "trouble over"]);
 const byName = new Set(["standing", "going", "ready", "side by side"]);
 /** Kinds whose figure and words tell them, whichever plants were named last. */
 const byFigure = new Set(["lost", "first picking", "only picking", "first flower", "in flower", "up", "finished"]);
+const planting = /\b(?:sow\w*|plant\w*|seeds?|went in|put|set|stuck|in the ground)\b/;
 /** Kinds of which a sort is meant and no other plant of its crop. */
 const ofSorts = new Set(["new", "first time"]);
 
@@ -166,7 +167,9 @@ function told(
     if (claim.test(said) || (cause !== undefined && isAbout(tellingWords(cause, film), said.split(" "), 8)))
       return mention.from;
   }
-  return byFigure.has(kind) ? figureTold(point, here, claim, film) : undefined;
+  if (byFigure.has(kind)) return figureTold(point, here, claim, film);
+  // What a machine heard has lost names.
+  return kind === "new" && !film.speech.punctuated ? figureTold(point, here, planting, film) : undefined;
 }
 
 function hasVarieties({ plantings }: PlannedThing, { day }: FilmHeard): boolean {

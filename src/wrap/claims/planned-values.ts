@@ -16,8 +16,11 @@ interface Figures {
 }
 
 const unit = /^(?:kg|kilos?|g|grams?|lbs?|pounds?|oz|ounces?|stems?|bunch(?:es)?|heads?|fruits?|ears?)$/;
+const time = /^(?:days?|weeks?|months?|years?|cm|feet|foot|inches|m)$/;
 /** A smaller count is said of many things. */
 const LEAST = 3;
+/** So many are said of nothing else, wherever they stand in the text. */
+const MANY = 10;
 /** Words before and after a figure among which it is said of what. */
 const BEFORE = 12;
 const AFTER = 8;
@@ -62,7 +65,11 @@ function figuresOf(text: string, filmed: Day): Figures {
     const number = spokenNumber(words, at);
     return number === undefined ? [] : [{ ...number, at, isMeasured: unit.test(words[number.end] ?? "") }];
   });
-  const first = numbers.find(({ at }) => at === 0);
+  const counts = numbers.filter(
+    ({ at, end, isMeasured }) => !isMeasured && words[at - 1] !== "on" && !time.test(words[end] ?? ""),
+  );
+  // "Two of the tomatoes", "new since the last tour: 36 Alleppey".
+  const first = counts.find(({ at }) => at === 0) ?? counts.find(({ value }) => value >= MANY);
   const days = words.flatMap((word, at) => (word === "on" ? (spokenPeriod(words, at + 1, filmed) ?? []) : []));
   const day = days.find(({ from, to }) => from === to);
   return {
