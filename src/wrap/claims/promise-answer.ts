@@ -14,7 +14,7 @@ import { plainWord, type Word } from "../spoken-words.ts";
 import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
 import { type Asked, firstAbout, type PlannedAnswer, type Span } from "./planned-answer.ts";
-import { denies, putsOff, putsOffFilming, showsIt, showsThem } from "./putting-off.ts";
+import { denies, putsOffAnything, putsOffFilming, showsIt, showsThem } from "./putting-off.ts";
 import { stem } from "./telling-words.ts";
 
 /** Words by which an old promise is named. */
@@ -205,7 +205,8 @@ export function outcomeOf(what: string, recall: number, here: readonly Span[], f
   };
   const behind = told - recall;
   const putOff = Math.min(
-    first(putsOff, behind),
+    first(putsOffFilming, behind),
+    first(putsOffAnything, behind),
     anew === undefined ? never : plain.slice(0, anew.from - recall).join(" ").length,
   );
   const isPutOff = putOff < never;
