@@ -10,35 +10,24 @@ import type { FilmHeard } from "../hear-film.ts";
 import { type PromiseHeard, promisesHeard } from "../promises-heard.ts";
 import { spokenNumber } from "../spoken-numbers.ts";
 import type { Subject } from "../spoken-subjects.ts";
-import { plainWord, type Word } from "../spoken-words.ts";
+import type { Word } from "../spoken-words.ts";
 import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
 import { type Asked, firstAbout, type PlannedAnswer, type Span } from "./planned-answer.ts";
+import { intended, NAMED_BEFORE, ownWords, recalledAt, recallsIn, sharedBy } from "./promise-recalled.ts";
 import { denies, putsOffAnything, putsOffFilming, showsIt, showsThem } from "./putting-off.ts";
 import { stem } from "./telling-words.ts";
 
-/** Words by which an old promise is named. */
-const recalled =
-  /^(?:(?:i|we) (?:did |do )(?:say|promise)\b|(?:i|we)(?: (?:did|have|had|also|already|even|know what i))* (?:said|promised|told|swore|mentioned)\b|(?:ive|weve|id|wed)(?: also)? (?:said|promised|told)\b|(?:i|we) (?:was|were)(?: also| all)? (?:going|supposed|meant|due|hoping|planning|fixing) to\b|(?:i|we)(?: had| did)? (?:meant|intended|mean|hoped|planned) to\b|(?:i|we) had every intention\b|(?:you|ye|yall) (?:were|was|have been|had been) (?:told|promised|waiting)\b|(?:you|ye|yall) (?:wanted|asked) to (?:see|know|hear)\b|(?:i|we) owed?\b|fixing to\b)/;
-/** First words of them. */
-const begins = new Set("i we ive weve id wed you ye yall fixing".split(" "));
 /** Owned up to, however far on. */
 const owned = /\b(?:i|we|ive|weve) (?:cant|couldnt|havent|have not|didnt|did not|not)\b/;
 const isShown = /^(?:show|film)\b/;
-/** Named as what was meant and came to nothing: "I was going to show you". */
-const intended =
-  /^(?:i|we|fixing)(?: had| did| was| were| also| all)* (?:going|supposed|meant|due|hoping|planning|fixing|every|to|intended|hoped|planned)\b/;
-/** Words in which it is said what was meant. */
-const INTENDED = 9;
 /** Promises to answer something: the answer may be "no". */
 const asksWhat = /^(?:tell |say )?(?:whether|which|what|how|if|why)\b/;
 /** Promises that a number keeps: of counting, weighing, or of what came of a thing. */
 const wantsNumber =
   /\b(?:weigh|count|measur|total|tally|whether|which|score|add up|how (?:many|much|high|tall|long|far|deep|heavy|big))/;
 
-/** Words around the recalling ones in which the promise's own stand, and after them in which it is kept or put off. */
-const NAMED_BEFORE = 15;
-const NAMED_AFTER = 22;
+/** Words after those that name it in which a promise is kept or put off. */
 const DENIED_WITHIN = 26;
 const ANSWERED_WITHIN = 75;
 /** Share of a promise's own words that tell of it without any that recall it. */
@@ -107,76 +96,6 @@ function isOfPlants(promise: FollowUp | undefined, { variety }: Subject): boolea
   return promise?.variety === undefined || promise.variety === variety;
 }
 
-const idle = new Set(
-  (
-    "the and for with that this what which whether when how from each again next time show tell told say said see film camera first have has done made " +
-    "will came come they them then into onto out off all one two you your our all january february march april may june july august september october " +
-    "november december spring summer autumn winter video"
-  ).split(" "),
-);
-
-/** A promise's own words: what it is of and what is to be done, by their stems. */
-export function ownWords(what: string): ReadonlySet<string> {
-  const words = what.split(/[^\p{L}'’]+/u).map(plainWord);
-  return new Set(words.filter((word) => word.length > 2 && !idle.has(word)).map(stem));
-}
-
-/** Where the old promise is named by its own words, or by what it is of: "the first one", of the plants last named. */
-export function recalledAt(
-  own: ReadonlySet<string>,
-  here: readonly Span[],
-  mentions: readonly Subject[],
-  { film, subjects }: Asked,
-  least = 1,
-): number | undefined {
-  const { words } = film.speech;
-  for (const { from, to } of here) {
-    for (const { at, near } of inWords(recallsIn(film), (one) => one.at, from, to)) {
-      if (sharedBy(own, near) >= least) {
-        const begins = Math.max(from, at - NAMED_BEFORE);
-        const said = words.slice(begins, Math.min(to, at + NAMED_AFTER)).map(({ plain }) => stem(plain));
-        if (sharedBy(own, new Set(said)) >= least) return at;
-      }
-      if (mentions.length === 0) continue;
-      const meant = words.slice(at, at + INTENDED).map(({ plain }) => plain);
-      // "I was going to water these" is no promise of a film.
-      if (intended.test(meant.join(" ")) && !meant.some((word) => /^(?:show|film|tell|do|give)$/.test(word))) continue;
-      const last = subjects.findLast((one) => one.to <= at && one.from >= from && one.here.length > 0);
-      if (last !== undefined && mentions.includes(last)) return at;
-    }
-  }
-  return undefined;
-}
-
-function sharedBy(own: ReadonlySet<string>, said: ReadonlySet<string>): number {
-  let count = 0;
-  for (const word of own) if (said.has(word)) count += 1;
-  return count;
-}
-
-interface Recall {
-  readonly at: number;
-  /** Stems of the words around it. */
-  readonly near: ReadonlySet<string>;
-}
-
-const recallsOf = new WeakMap<FilmHeard, readonly Recall[]>();
-
-/** Where any promise is named as an old one: few places, and looked through for each promise there is. */
-function recallsIn(film: FilmHeard): readonly Recall[] {
-  let known = recallsOf.get(film);
-  if (known === undefined) {
-    const plain = film.speech.words.map((word) => word.plain);
-    known = plain.flatMap((word, at): Recall[] => {
-      if (!begins.has(word) || !recalled.test(plain.slice(at, at + 5).join(" "))) return [];
-      const around = plain.slice(Math.max(0, at - NAMED_BEFORE), at + NAMED_AFTER);
-      return [{ at, near: new Set(around.map(stem)) }];
-    });
-    recallsOf.set(film, known);
-  }
-  return known;
-}
-
 /** What became of it where it is named, and the new promise that puts it off. */
 export interface Outcome {
   readonly is: "said" | "put off again" | "not kept";
@@ -236,14 +155,19 @@ const TOLD_LEAST = 4;
 
 /** After the last word of the old promise's own content: "I said I'd weigh it next time, | but …". */
 function toldAgain(words: readonly Word[], recall: number, end: number): number {
+  let isCommitted = false;
   for (let at = recall + 2; at < Math.min(end, recall + TOLD_AGAIN); at += 1) {
-    const before = words[at - 1]?.mark ?? "";
+    const [before, word] = [words[at - 1]?.mark ?? "", words[at]?.plain ?? ""];
     if (/[.?!]/.test(before)) return at;
-    if (at < recall + TOLD_LEAST) continue;
-    if (before === "," || /^(?:but|so|well|only|now|because)$/.test(words[at]?.plain ?? "")) return at;
+    // "I told you, the leeks, you'll see them": the comma comes before what was promised.
+    if (at >= recall + TOLD_LEAST && ((before === "," && isCommitted) || clause.test(word))) return at;
+    isCommitted ||= committing.test(word);
   }
   return Math.min(end, recall + TOLD_AGAIN);
 }
+
+const clause = /^(?:but|so|well|only|now|because)$/;
+const committing = /^(?:id|wed|youd|would|ill|youll|will|to|going)$/;
 
 /** Where what was promised is told as done: "so I weighed it", and of a number wanted, the number. */
 function doneAt(

@@ -9,7 +9,8 @@ import { subjectsOf } from "../spoken-subjects.ts";
 import type { Word } from "../spoken-words.ts";
 import type { FollowUpProposed } from "../wrap.ts";
 import type { Asked } from "./planned-answer.ts";
-import { outcomeOf, ownWords, recalledAt } from "./promise-answer.ts";
+import { outcomeOf } from "./promise-answer.ts";
+import { ownWords, recalledAt } from "./promise-recalled.ts";
 
 export interface Settled {
   /** Milliseconds at which it is kept in the same film. */
