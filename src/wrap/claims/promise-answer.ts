@@ -15,7 +15,7 @@ import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
 import { type Asked, firstAbout, type PlannedAnswer, type Span } from "./planned-answer.ts";
 import { intended, NAMED_BEFORE, ownWords, recalledAt, recallsIn, sharedBy } from "./promise-recalled.ts";
-import { denies, putsOffAnything, putsOffFilming, showsIt, showsThem } from "./putting-off.ts";
+import { denies, putsOffAnything, putsOffFilming, putsOffPerhaps, showsIt, showsThem } from "./putting-off.ts";
 import { stem } from "./telling-words.ts";
 
 /** Owned up to, however far on. */
@@ -29,6 +29,7 @@ const wantsNumber =
 
 /** Words after those that name it in which a promise is kept or put off. */
 const DENIED_WITHIN = 26;
+const PERHAPS_WITHIN = 30;
 const ANSWERED_WITHIN = 75;
 /** Share of a promise's own words that tell of it without any that recall it. */
 const SHARE = 0.6;
@@ -123,17 +124,19 @@ export function outcomeOf(what: string, recall: number, here: readonly Span[], f
     return at < 0 ? never : lead + at;
   };
   const behind = told - recall;
-  const putOff = Math.min(
-    first(putsOffFilming, behind),
-    first(putsOffAnything, behind),
-    anew === undefined ? never : plain.slice(0, anew.from - recall).join(" ").length,
-  );
-  const isPutOff = putOff < never;
   const done = doneAt(plain, behind, own, wantsNumber.test(what));
   const kept = Math.min(
     first(isShown.test(what) ? showsThem : showsIt, 0),
     done === undefined ? never : plain.slice(0, done).join(" ").length,
   );
+  const perhaps = kept < never ? never : first(putsOffPerhaps, behind);
+  const putOff = Math.min(
+    perhaps <= plain.slice(0, behind + PERHAPS_WITHIN).join(" ").length ? perhaps : never,
+    first(putsOffFilming, behind),
+    first(putsOffAnything, behind),
+    anew === undefined ? never : plain.slice(0, anew.from - recall).join(" ").length,
+  );
+  const isPutOff = putOff < never;
   const near = plain.slice(0, DENIED_WITHIN).join(" ").length;
   const denied = asksWhat.test(what) ? never : first(denies, 0);
   const not = Math.min(

@@ -46,21 +46,30 @@ export function recalledAt(
   least = 1,
 ): number | undefined {
   const { words } = film.speech;
+  let best: { readonly at: number; readonly shared: number } | undefined;
   for (const { from, to } of here) {
     for (const { at, near } of inWords(recallsIn(film), (one) => one.at, from, to)) {
       if (!isOfFilm(words.slice(at, at + INTENDED), own)) continue;
+      let shared = 0;
       if (sharedBy(own, near) >= least) {
         const begins = Math.max(from, at - NAMED_BEFORE);
         const said = words.slice(begins, Math.min(to, at + NAMED_AFTER)).map(({ plain }) => stem(plain));
-        if (sharedBy(own, new Set(said)) >= least) return at;
+        const there = sharedBy(own, new Set(said));
+        if (there >= least) shared = there;
       }
-      if (mentions.length === 0) continue;
-      const last = subjects.findLast((one) => one.to <= at && one.from >= from && one.here.length > 0);
-      if (last !== undefined && mentions.includes(last)) return at;
+      if (shared === 0 && mentions.length > 0) {
+        const last = subjects.findLast((one) => one.to <= at && one.from >= from && one.here.length > 0);
+        if (last !== undefined && mentions.includes(last)) shared = BY_PLANTS;
+      }
+      // "I said, brother, …" names no promise where another says more of it.
+      if (shared > (best?.shared ?? 0)) best = { at, shared };
     }
   }
-  return undefined;
+  return best?.at;
 }
+
+/** Named by its plants alone: less than by a word of its own. */
+const BY_PLANTS = 0.5;
 
 /** "I was going to water these" is no promise of a film: what was meant is to show, or what was promised. */
 function isOfFilm(said: readonly Word[], own: ReadonlySet<string>): boolean {
