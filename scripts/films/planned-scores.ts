@@ -90,9 +90,12 @@ function noticeTold(wanted: Wanted, { noticesSpoken }: Wrap): string | undefined
   return best === undefined ? undefined : best.one.spoken === undefined ? "missed" : "said";
 }
 
-/** Words that say of what kind a thing is, and not what it is of. */
+/** Words that say of what kind a thing is, and when, and not what it is of. */
 const ordinary = new Set(
-  "new this year first the and was were planted sown put picking harvested cut with since trouble lost".split(" "),
+  (
+    "new this year first the and was were planted sown put picking harvested cut with since trouble lost flower fruit opened picked " +
+    "january february march april may june july august september october november december"
+  ).split(" "),
 );
 
 function alike(one: string, other: string): number {

@@ -51,7 +51,11 @@ const groups: Readonly<Record<string, (crop: Crop) => boolean>> = {
 };
 
 /** Words of bed titles that are said of any bed. */
-const anyBed = new Set("bed the of and row patch border plot garden corner side end my our".split(" "));
+const anyBed = new Set(
+  "bed the of and row patch border plot garden corner side end my our one two three four five six seven eight nine ten".split(
+    " ",
+  ),
+);
 
 export class PlaceWords {
   readonly #day: FilmingDay;
@@ -82,7 +86,7 @@ export class PlaceWords {
       if (confidence < SURE) continue;
       const beds =
         name.kind === "bed"
-          ? new Map([[name.record, atOnce(from) ? weights.bed : weights.bedInPassing]])
+          ? new Map([[name.record, atOnce(from) || isPresented(words, from, to) ? weights.bed : weights.bedInPassing]])
           : name.kind === "gear"
             ? shared(name.beds, weights.gear)
             : (this.#varieties.get(name.record) ?? new Map<string, number>());
@@ -215,6 +219,20 @@ export class PlaceWords {
 
 /** A bed named within so many words of a phrase's beginning is where the speaker is. */
 const AT_ONCE = 4;
+
+/** "And this is | the gate bed", "nursery row, | these are": wherever a phrase was cut, here a bed is presented. */
+function isPresented(words: readonly Word[], from: number, to: number): boolean {
+  const said = (begins: number, ends: number) =>
+    words
+      .slice(Math.max(0, begins), ends)
+      .map(({ plain }) => plain)
+      .join(" ");
+  return presenting.test(said(from - 4, from)) || presented.test(said(to, to + 2));
+}
+
+const presenting =
+  /\b(?:(?:this|here|first|next|last|second|third|one|it|up|gate) is|heres|thats|now|next|(?:call|called)(?: it| this)?|(?:come|coming|on|over|get|welcome|round|down) to|into|enter)(?: the| my| our)?$/;
+const presented = /^(?:these are|this is|here (?:is|are)|heres)$/;
 
 /** Names heard with less confidence speak for no bed. */
 const SURE = 0.82;

@@ -47,9 +47,9 @@ describe("plotreel wrap", () => {
     expect(out).toContain("`plotreel wrap june --accept 1 2`");
     expect(err).toContain("out/wraps/june");
     expect(read(cwd, "content/episodes/june/captions.vtt")).toBe(captions);
-    expect(read(cwd, "out/wraps/june/chapters.txt").split("\n")[0]).toBe("0:00 Long Bed: leeks");
+    expect(read(cwd, "out/wraps/june/chapters.txt").split("\n")[0]).toBe("0:00 Long Bed: Musselburgh leeks");
     expect(read(cwd, "out/wraps/june/chapters.vtt")).toMatch(
-      /^WEBVTT\n\n00:00:00\.000 --> 00:00:12\.000\nLong Bed: leeks\n/,
+      /^WEBVTT\n\n00:00:00\.000 --> 00:00:12\.000\nLong Bed: Musselburgh leeks\n/,
     );
     expect(read(cwd, "out/wraps/june/captions.corrected.vtt")).toContain("Five Uchiki Kuri.");
     expect(read(cwd, "out/wraps/june/description.txt")).toContain("June walk\nFilmed on 14 June 2026");

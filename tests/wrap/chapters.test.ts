@@ -48,6 +48,26 @@ describe("stops", () => {
     expect(wrap.stops.every(({ confidence }) => confidence > 0.5 && confidence <= 1)).toBe(true);
   });
 
+  it("begin where a bed is presented, wherever the lines of automatic captions are cut", async () => {
+    const lines = [
+      "good morning and here is my garden on a wet day and my teacher said",
+      "speak about something what you love so i speak about leeks and this is",
+      "the end of the lane and i have number thirty one by the gate so come",
+      "with me and never mind the rain and i show you everything there is and",
+      "never mind the mud because first is the long bed and it is very wet so",
+      "i will be quick twelve musselburgh leeks and they do not mind it at all",
+      "now the squash bed uchiki kuri five of those and three crown prince too",
+      "last the tomato pots and harbinger tomatoes in all four of them this year",
+    ];
+    const { wrap } = await wrapOf([], { captions: { file: "a.vtt", bytes: vtt(lines, 6) } });
+    const lineOf = (at: number) => Math.floor(at / 6);
+    expect(wrap.stops.flatMap(({ bed, at }) => (bed === undefined ? [] : [[bed, lineOf(at)]]))).toEqual([
+      ["long-bed", 4],
+      ["squash-bed", 6],
+      ["tomato-pots", 7],
+    ]);
+  });
+
   it("are heard in another order than planned, and without any plan", async () => {
     const turned = [...walk.slice(0, 2), ...walk.slice(10, 13), ...walk.slice(6, 10), ...walk.slice(2, 6)];
     const beds = async (plan: readonly { bed: string }[]) => {
@@ -127,10 +147,23 @@ describe("chapters", () => {
   it("are short and specific", async () => {
     const { wrap } = await wrapOf(walk);
     expect(chapterLines(wrap.chapters)).toEqual([
-      "0:00 Long Bed: leeks",
+      "0:00 Long Bed: Musselburgh leeks",
       "0:18 Squash Bed: Uchiki Kuri and Crown Prince",
       "0:30 Tomato Pots: Harbinger",
     ]);
+  });
+
+  it("are about what grows at their bed, and about gear only where nothing does", async () => {
+    const said = [
+      ...walk.slice(0, 3),
+      "Under the butterfly net, they are.",
+      "Taller than the tomatoes, tomatoes, tomatoes.",
+      "It was wet all of May.",
+      ...walk.slice(6),
+    ];
+    expect((await wrapOf(said)).wrap.chapters[0]?.title).toBe("Long Bed: Musselburgh leeks");
+    const unnamed = [...walk.slice(0, 2), "The long bed.", "Under the butterfly net,", ...walk.slice(4)];
+    expect((await wrapOf(unnamed)).wrap.chapters[0]?.title).toBe("Long Bed");
   });
 
   it("begin at 0:00, go up, last ten seconds, and are three or none", async () => {
@@ -218,7 +251,7 @@ describe("structured data", () => {
     expect(data.hasPart).toEqual([
       {
         "@type": "Clip",
-        name: "Long Bed: leeks",
+        name: "Long Bed: Musselburgh leeks",
         startOffset: 0,
         endOffset: 18,
         url: "https://films.example/june?t=0",

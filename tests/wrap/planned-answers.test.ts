@@ -78,6 +78,56 @@ describe("a planned thing", () => {
     expect(await answer([said, "And I haven't."], owed)).toBe("shown, not said");
   });
 
+  it.each([
+    "But it will have to wait, the tape is in the shed.",
+    "The tape is in the shed. That's a job for another day.",
+    "No light left, sorry.",
+    "We'll keep that for the next film.",
+    "Not this time, I've run out of puff.",
+    "So it is pushed back to the summer.",
+  ])("that was promised is put off by: %s", async (said) => {
+    const owed = { kind: "owed", text: "measure the leeks in June" };
+    expect(await answer(["The leeks. I said I would measure them.", said], owed)).toBe("put off again");
+  });
+
+  it("that was promised is put off without a word of the promise, and not by what is kept for the kitchen", async () => {
+    const owed = { kind: "owed", text: "measure the leeks in June" };
+    expect(await answer(["I'm not going to measure the leeks today."], owed)).toBe("put off again");
+    expect(
+      await answer(
+        ["The leeks. I said I would measure them. Thirty-five centimetres.", "We'll eat them another day."],
+        owed,
+      ),
+    ).toBe("said");
+  });
+
+  it("that was meant and came to nothing is not kept, and an answer may be no", async () => {
+    const measure = { kind: "owed", text: "measure the leeks in June" };
+    expect(await answer(["The leeks. I was going to measure them but it rained."], measure)).toBe("shown, not said");
+    const whether = { kind: "owed", text: "tell whether the net keeps the moth off the leeks" };
+    expect(await answer(["You wanted to know whether the net keeps the moth off. Not one leek had it."], whether)).toBe(
+      "said",
+    );
+  });
+
+  it("that is an old promise told again is no new one", async () => {
+    const owed = { kind: "owed", text: "show the leeks in June" };
+    expect(await answer(["I told you, the leeks, you'll see them next time. Here they are."], owed)).toBe("said");
+  });
+
+  it("is told by its own figure before its plants are named", async () => {
+    const leeks = "These are the Musselburgh leeks. They look well.";
+    expect(await answer(["I lost three in the wet.", leeks])).toBe("said");
+    expect(await answer(["I lost five in the wet.", leeks])).toBe("shown, not said");
+  });
+
+  it.each([
+    ["Powdery mildew on the Musselburgh leeks, since 6 June.", "The leeks have mildew.", "said"],
+    ["Squash bugs on the Musselburgh leeks, since 6 June.", "The leeks have little bugs.", "shown, not said"],
+  ])("of a trouble is told by what it is, and not by what many things are: %s", async (text, said, covered) => {
+    expect(await answer([said], { kind: "trouble", text })).toBe(covered);
+  });
+
   it("that was shown and not said is to be picked up, with its time", async () => {
     const { wrap } = await filmed(["These are the Musselburgh leeks. They look well."], {});
     expect(wrap.coverage.toPickUp.join("\n")).toMatch(/Long Bed, S1a, at 0:\d\d shown and not said: Three of the/);

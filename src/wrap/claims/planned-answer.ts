@@ -10,6 +10,7 @@ import { isCompared, type Subject } from "../spoken-subjects.ts";
 import { plainWord } from "../spoken-words.ts";
 import type { Stretch } from "../stops-heard.ts";
 import { inWords } from "../word-ranges.ts";
+import { figureTold } from "./planned-values.ts";
 import { promiseAnswer } from "./promise-answer.ts";
 import { isAbout, stem, tellingWords } from "./telling-words.ts";
 
@@ -34,13 +35,29 @@ export interface Span {
 export function plannedAnswer(point: PlannedThing, bed: string, asked: Asked): PlannedAnswer {
   const here = asked.stretches.filter((stretch) => stretch.bed === bed);
   const kept = keptBack(bed, asked);
-  if (here.length === 0) return kept === undefined ? { is: "missed" } : { is: "not shown, as told", word: kept };
+  if (here.length === 0) {
+    if (kept !== undefined) return { is: "not shown, as told", word: kept };
+    const word = toldElsewhere(point, bed, asked);
+    return word === undefined ? { is: "missed" } : { is: "said", word };
+  }
   const mentions = mentionsOf(point, bed, asked);
   if (point.kind === "owed") return promiseAnswer(point, here, mentions, asked);
   const word = told(point, here, mentions, asked);
   if (word !== undefined) return { is: "said", word };
   const [first] = mentions;
   return first === undefined ? { is: "missed" } : { is: "shown, not said", word: first.from };
+}
+
+/** Where no stop was heard at its bed: told of sorts that grow nowhere else, wherever the film is taken to be. */
+function toldElsewhere(point: PlannedThing, bed: string, asked: Asked): number | undefined {
+  const { stretches, subjects } = asked;
+  if (byCause.has(point.kind) || byName.has(point.kind) || !claims.has(point.kind)) return undefined;
+  const own = new Set(point.plantings);
+  const mentions = subjects.filter(
+    ({ variety, anywhere }) =>
+      variety !== undefined && anywhere.some(({ id }) => own.has(id)) && anywhere.every((lot) => lot.bed === bed),
+  );
+  return mentions.length === 0 ? undefined : told(point, stretches, mentions, asked);
 }
 
 /** Where the plants of a thing are named at its bed, from the first such word on. */
@@ -70,7 +87,7 @@ function mentionsOf({ plantings }: PlannedThing, bed: string, { film, subjects }
 const number =
   "(?:\\d[\\d.]*|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\\w+teen|twenty\\w*|thirty\\w*|forty\\w*|fifty\\w*|sixty\\w*|seventy\\w*|eighty\\w*|ninety\\w*|hundred|dozen|half)";
 const picked =
-  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eat|eating|eaten|pulled|dug|lifted|harvest(?:ed)?|gathered|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
+  "(?:pick(?:ed|ing|ings)?|pluck(?:ed|ing)?|cut|cutting|ate|eat|eating|eaten|pulled|dug|lifted|harvest(?:ed|ing)?|gather(?:ed|ing)|lifting|digging|came in|brought in|broke into|(?:had|got) (?:our|my|the|a|her|his|their)(?: \\w+)? first|tasted|ripe|mess|basket(?:ful)?s?|bowl(?:ful)?s?|handfuls?|took off|took the|off|stems?|bunch(?:es)?|kilos?|kg|grams?|pounds?|ounces?|heads?|fruits?|punnets?)";
 
 /** Neither what is still to be picked nor what was not: "I will pull", "I have not pulled even one". */
 const undone =
@@ -88,27 +105,31 @@ function isFirstPicked(said: string): boolean {
   return [...said.matchAll(pickedWords)].some(({ index }) => firsts.some((one) => Math.abs(one - index) <= FIRST_NEAR));
 }
 
+/** A bud is no flower, and what opens only in the sun is not said to have opened. */
+const inFlower =
+  /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|spikes?|(?:is|are|its|theyre|come|came|now|wide|just|fully|all|been|first) open|open (?:now|since|already|today|yesterday|on|last|this)|(?:came|come|theyre|its|been|are|first) out(?! of))\b/;
+
 /** What besides its plants' name must be said of a thing, by its kind; where nothing stands here the name is enough. */
 const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> = new Map(
   Object.entries({
     "first picking": { test: isFirstPicked },
     "only picking": new RegExp(`\\b${picked}\\b`),
     picking: new RegExp(`\\b${picked}\\b`),
-    "first flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
-    "in flower": /\b(?:flower\w*|tassel\w*|silks?|bloom\w*|blossom\w*|opened|opening|open|spikes?|buds?)\b/,
-    "first fruit": /\b(?:fruit\w*|pods?|peppers?|green|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
+    "first flower": inFlower,
+    "in flower": inFlower,
+    "first fruit": /\b(?:fruit\w*|pods?|peppers?|swelling|set|ripe\w*|turns?|turning|colou?r)\b/,
     lost: new RegExp(
-      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished|carked|snapped|drowned|keeled|collapsed|(?:didnt|never) (?:make|made) it|gave up)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b`,
+      `\\b(?:lost|loss(?:es)?|died|dead|gone|killed|eaten|ate|wilt\\w*|rotted|perished|carked|snapped|drowned|keeled|conked|croaked|succumb\\w*|flattened|zapped|wiped out|goners?|did for|done for|done in|collapsed|never came|no more|fewer|failed|down (?:to|by)|(?:didnt|never) (?:make|made) it|gave up)\\b|\\b(?:had|got|took|taken|have had)\\b(?: \\w+){0,2} ${number}\\b|\\b${number}(?: \\w+)? left\\b`,
     ),
     new: new RegExp(
       `\\b${number}\\b|\\b(?:new|first|never|sow\\w*|plant\\w*|put|went|got|gave|bought|seeds?|up|through|beside|weeks?)\\b`,
     ),
     "first time": /\b(?:new|first (?:time|year)|never)\b/,
-    up: /\b(?:up|through|germinat\w*|showing|came|sprout\w*|appeared)\b/,
+    up: /\b(?:up|through|germinat\w*|showing|came|sprout\w*|appeared|emerged|peep\w*|poking|sprung|(?:the|broke|broken) (?:surface|ground))\b/,
     grew: new RegExp(
       `\\b(?:${number}|a)\\b(?: \\w+){0,2} (?:met(?:re|er)s?|centimet(?:re|er)s?|cm|centi|foot|feet|inch(?:es)?|high|tall)\\b|\\bmet(?:re|er)s?\\b|\\bfoot tall\\b`,
     ),
-    finished: /\b(?:done|finish\w*|over|out|cleared|pulled|gone|harvest\w*|dug|lifted|last of)\b/,
+    finished: /\b(?:done|finish\w*|over|out|cleared|pulled|gone|harvest\w*|dug|lifted|last of|no more|eaten)\b/,
     "a year ago": /\blast (?:year|season|summer|spring|autumn|fall|winter)\b/,
     "last year": /\blast (?:year|season|summer|spring|autumn|fall|winter)\b/,
   }),
@@ -117,6 +138,9 @@ const claims: ReadonlyMap<string, { readonly test: (said: string) => boolean }> 
 /** Kinds told by the words for what happened, whoever it happened to. */
 const byCause = new Set(["trouble", "trouble over"]);
 const byName = new Set(["standing", "going", "ready", "side by side"]);
+/** Kinds whose figure and words tell them, whichever plants were named last. */
+const byFigure = new Set(["lost", "first picking", "only picking", "first flower", "in flower", "up", "finished"]);
+const planting = /\b(?:sow\w*|plant\w*|seeds?|went in|put|set|stuck|in the ground)\b/;
 /** Kinds of which a sort is meant and no other plant of its crop. */
 const ofSorts = new Set(["new", "first time"]);
 
@@ -143,7 +167,9 @@ function told(
     if (claim.test(said) || (cause !== undefined && isAbout(tellingWords(cause, film), said.split(" "), 8)))
       return mention.from;
   }
-  return undefined;
+  if (byFigure.has(kind)) return figureTold(point, here, claim, film);
+  // What a machine heard has lost names.
+  return kind === "new" && !film.speech.punctuated ? figureTold(point, here, planting, film) : undefined;
 }
 
 function hasVarieties({ plantings }: PlannedThing, { day }: FilmHeard): boolean {
@@ -186,11 +212,17 @@ function plainText({ speech }: FilmHeard, from: number, to: number): string {
     .join(" ");
 }
 
-/** "Rust on the garlic" is told where rust is named, "red spider mite" where spider and mite are. */
+/** Words before a trouble's own that nobody needs to say: "mildew" is powdery mildew, "the borers" are vine borers. */
+const onlyWhich =
+  /^(?:powdery|downy|early|late|common|spider|vine|root|leaf|stem|head|tulip|spotted|colorado|american)$/;
+
+/** "Rust on the garlic" is told where rust is named, "red spider mite" where mite is; "squash bugs" where both words are. */
 function causeTold(text: string, here: readonly Stretch[], film: FilmHeard): number | undefined {
   const what = /^(.+?) on the /.exec(text)?.[1] ?? text.split(",")[0] ?? text;
   const words = what.split(/[^\p{L}'’]+/u).map(plainWord);
-  const wanted = new Set(words.filter((word) => word.length > 3 && !/^(?:something|some|eats?)$/.test(word)).map(stem));
+  const all = words.filter((word) => word.length > 3 && !/^(?:something|some|eats?)$/.test(word));
+  const own = all.filter((word) => !onlyWhich.test(word.toLowerCase()));
+  const wanted = new Set((own.length > 0 ? own : all).map(stem));
   return wanted.size === 0 ? undefined : firstAbout(wanted, here, film, wanted.size, wanted.size + 2);
 }
 
@@ -235,7 +267,7 @@ export function firstAbout(
 // ----------------------------------------------------------------------------------------------------------- kept back
 
 export const keeping =
-  /\b(?:not (?:going|showing|filming|for the)|wont (?:be )?(?:show|go|film)\w*|you cant come in|not that side|keep that one|leave that one out)\b/;
+  /\b(?:(?:not|aint|arent|isnt|never) a?(?:going|showing|filming|taking|bringing|letting|stopping|for the)|(?:wont|dont|cant|cannot) (?:be )?(?:show|go|film|tak|bring|com)\w*|you cant come in|not that side|keep that one|leave that one out|leave (?:it|that|them|her|him) (?:in peace|alone)|we leave in peace|off limits|out of bounds|off camera|none of your business|just for me|say nothing|to myself)\b/;
 /** Words around a bed's name in which it is said that it is not shown. */
 const KEPT_NEAR = 14;
 

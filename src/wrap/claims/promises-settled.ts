@@ -9,7 +9,8 @@ import { subjectsOf } from "../spoken-subjects.ts";
 import type { Word } from "../spoken-words.ts";
 import type { FollowUpProposed } from "../wrap.ts";
 import type { Asked } from "./planned-answer.ts";
-import { outcomeOf, ownWords, recalledAt } from "./promise-answer.ts";
+import { outcomeOf } from "./promise-answer.ts";
+import { ownWords, recalledAt } from "./promise-recalled.ts";
 
 export interface Settled {
   /** Milliseconds at which it is kept in the same film. */
@@ -30,7 +31,7 @@ export function promisesSettled(film: FilmHeard): ReadonlyMap<PromiseHeard, Sett
     const recall = recalledAt(own, here, [], asked);
     if (recall === undefined) continue;
     recalled.add(recall);
-    const { anew } = outcomeOf(own, recall, here, film);
+    const { anew } = outcomeOf(what, recall, here, film);
     if (anew !== undefined && !settled.has(anew)) settled.set(anew, { putsOff: { what, promisedOn, place } });
   }
   for (const promise of promisesHeard(film)) {
@@ -53,5 +54,5 @@ function keptAt({ what, due, to }: PromiseHeard, asked: Asked, others: ReadonlyS
   const after = [{ from: to, to: film.speech.words.length }];
   const recall = recalledAt(own, after, [], asked, ENOUGH_WORDS);
   if (recall === undefined || others.has(recall)) return undefined;
-  return outcomeOf(own, recall, after, film).is === "said" ? recall : undefined;
+  return outcomeOf(what, recall, after, film).is === "said" ? recall : undefined;
 }
