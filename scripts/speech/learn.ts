@@ -1,14 +1,8 @@
 /** Learning which words of a speech are a promise, and how well that is known of a speaker not learned from. */
-import {
-  likelyPromises,
-  logOdds,
-  type PromiseWeights,
-  type Run,
-  runFeatures,
-  runsOf,
-} from "../../src/wrap/promise-model.ts";
+import { logOdds, type PromiseWeights, type Run, runFeatures, runsOf } from "../../src/wrap/promise-model.ts";
 import { eachFeature, PARTS } from "../../src/wrap/promise-words.ts";
-import { isTold, shared } from "../../src/wrap/promises-heard.ts";
+import { promisesIn, shared } from "../../src/wrap/promises-heard.ts";
+import { statementsOf } from "../../src/wrap/statements.ts";
 import { nothing, type Score, sum } from "../mis-hearing/hearing-scores.ts";
 import { type Example, manyLabels, seeded } from "../reading/regression.ts";
 import type { Span, Talk } from "./talks.ts";
@@ -114,15 +108,10 @@ function scoredRuns(runs: readonly Run[], spans: readonly Span[]): Score {
   return { right: found.size, wrong, missed: promises - found.size };
 }
 
-/** Talks heard by weights learned from others. */
+/** Talks heard by weights learned from others, as a wrap tells them. */
 export function scoreTalks(talks: readonly Talk[], weights: PromiseWeights): Score {
   return talks
-    .map(({ words, spans, isLater }) =>
-      scoredRuns(
-        likelyPromises(words, isLater, weights).filter((run) => isTold(run, words)),
-        spans,
-      ),
-    )
+    .map(({ speech, spoken, spans }) => scoredRuns(promisesIn(speech, statementsOf(speech), spoken, weights), spans))
     .reduce(sum, nothing);
 }
 

@@ -28,6 +28,8 @@ export interface Talk {
   readonly words: readonly HeardWord[];
   readonly spans: readonly Span[];
   readonly isLater: IsLater;
+  readonly speech: Speech;
+  readonly spoken: Spoken;
 }
 
 const kinds: Readonly<Record<string, SpanKind>> = { P: "promise", N: "none", E: "either", W: "either" };
@@ -124,9 +126,9 @@ function captioned(text: string, marked: boolean): { readonly speech: Speech; re
   return { speech, starts };
 }
 
-function heard(speech: Speech, spoken: Spoken): Pick<Talk, "words" | "isLater"> {
+function heard(speech: Speech, spoken: Spoken): Pick<Talk, "words" | "isLater" | "speech" | "spoken"> {
   const { words } = heardWords(speech, statementsOf(speech), spoken);
-  return { words, isLater: isLaterIn(speech, spoken) };
+  return { words, isLater: isLaterIn(speech, spoken), speech, spoken };
 }
 
 const filmKinds: Readonly<Record<string, SpanKind>> = { promise: "promise", "no promise": "none", either: "either" };

@@ -35,16 +35,45 @@ const GIVEN = 2;
 /** Whether a time to come stands in words of the speech. */
 export type IsLater = (run: Run) => boolean;
 
+export interface Heard {
+  readonly runs: readonly LikelyRun[];
+  /** How likely any other run is one. */
+  readonly judged: (run: Run) => LikelyRun;
+}
+
 export function likelyPromises(
   words: readonly HeardWord[],
   isLater: IsLater,
   weights: PromiseWeights = learned,
-): readonly LikelyRun[] {
+): Heard {
   const odds = logOdds(words, weights);
-  return runsOf(words, odds).map((run) => ({
+  const judged = (run: Run): LikelyRun => ({
     ...run,
     likelihood: likelihoodOf(runFeatures(run, words, odds, isLater), weights),
-  }));
+  });
+  return { runs: runsOf(words, odds).flatMap((run) => onePromiseEach(judged(run), words, judged)), judged };
+}
+
+/** Likelihood of both sides from which a run is cut in two, and fewest words of a side. */
+const CUT_FROM = 0.7;
+const SHORTEST = 4;
+
+/** "I'll eat it on camera. And in October I'll count them" is two promises: a run is cut where a statement begins if both sides are one. */
+function onePromiseEach(
+  run: LikelyRun,
+  words: readonly HeardWord[],
+  judged: (run: Run) => LikelyRun,
+): readonly LikelyRun[] {
+  const pieces: LikelyRun[] = [];
+  let rest = run;
+  for (let at = run.from + SHORTEST; at <= run.to - SHORTEST; at += 1) {
+    if (words[at]?.begins !== true || at - rest.from < SHORTEST) continue;
+    const [before, behind] = [judged({ from: rest.from, to: at }), judged({ from: at, to: run.to })];
+    if (Math.min(before.likelihood, behind.likelihood) < CUT_FROM) continue;
+    pieces.push(before);
+    rest = behind;
+  }
+  return [...pieces, rest];
 }
 
 export function logOdds(words: readonly HeardWord[], weights: PromiseWeights): Float64Array {

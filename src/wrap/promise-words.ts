@@ -38,6 +38,7 @@ const classes: readonly (readonly [RegExp, string])[] = [
     "#feast",
   ],
   [/^(?:weeks?|fortnight|months?|weekend|days)$/, "#span"],
+  [/^(?:show|film|weigh|count|measure|report|compare|share|post|upload|explain|reveal|record)$/, "#show"],
 ];
 
 const known = new Map<string, string>();

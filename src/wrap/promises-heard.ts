@@ -5,10 +5,10 @@ import type { FilmHeard } from "./hear-film.ts";
 import { APPLY_FROM } from "./names-heard.ts";
 import { textOf } from "./phrases.ts";
 import { whatIsPromised } from "./promise-as-record.ts";
-import { type IsLater, type LikelyRun, likelyPromises, type Run } from "./promise-model.ts";
+import { type IsLater, likelyPromises, type PromiseWeights, type Run } from "./promise-model.ts";
 import { committing, dueOf, type Ruled, ruledPromises, type Spoken } from "./promise-rules.ts";
 import { type HeardWord, wordsBetween } from "./promise-words.ts";
-import { afterwards, conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
+import { conditionWords, laterWords, noPromise } from "./spoken-rules.ts";
 import type { Speech, Word } from "./spoken-words.ts";
 import { lower, type Statement, statement } from "./statements.ts";
 import { inWords, stretchAt } from "./word-ranges.ts";
@@ -45,8 +45,8 @@ function spokenOn({ day: { day, garden } }: FilmHeard): Spoken {
 
 function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] {
   const { words } = film.speech;
-  return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence }) => {
-    const { text, at } = statement(words, from, to);
+  return promisesIn(film.speech, film.statements, spoken).map(({ rule, from, to, confidence, clauses }) => {
+    const { at } = statement(words, from, to);
     const sentence = committingSentence(words, from, to);
     return {
       from,
@@ -61,11 +61,17 @@ function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] 
         namedBefore(film, sentence.from),
       ),
       bed: bedOf(film, from, to),
-      due: dueOf(text, spoken) ?? dueBefore(words, from, spoken),
+      due: [...clauses, sentence, { from, to }, ...partsOf(words, { from, to }, /[.?!]/)]
+        .map((part) => dueIn(words, part, spoken) ?? dueBefore(words, part.from, spoken))
+        .find((due) => due !== undefined),
       rule,
       confidence,
     };
   });
+}
+
+function dueIn(words: readonly Word[], { from, to }: Run, spoken: Spoken): Day | undefined {
+  return dueOf(statement(words, from, to).text, spoken);
 }
 
 /** Words before a promise at whose end a time may open it: "In March, | before the buds break, I'll show you". */
@@ -118,43 +124,52 @@ interface Found {
   readonly to: number;
   readonly rule: string;
   readonly confidence: number;
+  /** Where rules find it. */
+  readonly clauses: readonly Run[];
 }
 
 /** The rule of a promise that no rule finds: it is like what people promise. */
 const ALIKE = "promise/like-others";
 
-/** Likelihood from which a run of words is told as a promise, and one in which no rule finds any; the person decides about each. */
-const TOLD_FROM = 0.6;
-const ALIKE_FROM = 0.9;
+/** Likelihood from which a run of words is told as a promise; the person decides about each. */
+const TOLD_FROM = 0.87;
+/** The same of the words in which only a rule finds one. */
+const RULED_FROM = 0.4;
+/** Words on either side by which it is judged. */
+const AROUND = 10;
 
-export function isTold({ from, to, likelihood }: LikelyRun, words: readonly HeardWord[]): boolean {
-  const isRuled = words.slice(from, to).some(({ rule }) => rule !== undefined);
-  return likelihood >= (isRuled ? TOLD_FROM : ALIKE_FROM);
-}
-
-function promisesIn(speech: Speech, whole: readonly Statement[], spoken: Spoken): readonly Found[] {
+export function promisesIn(
+  speech: Speech,
+  whole: readonly Statement[],
+  spoken: Spoken,
+  weights?: PromiseWeights,
+): readonly Found[] {
   const { words, ruled } = heardWords(speech, whole, spoken);
-  const likely = likelyPromises(words, isLaterIn(speech, spoken)).filter((run) => isTold(run, words));
-  const found: Found[] = likely
-    .flatMap((run) => onePromiseEach(run, words))
+  const { runs, judged } = likelyPromises(words, isLaterIn(speech, spoken), weights);
+  const found: Found[] = runs
+    .filter((run) => run.likelihood >= TOLD_FROM)
     .filter(
       (run) => !noPromise.test(wordsBetween(words, run.from, run.to)) || ruled.some((rule) => shared(run, rule) > 0),
     )
-    .map((one) => {
-      // A rule knows where its clause begins and ends.
-      const rules = ruled.filter((other) => shared(one, other) >= SHARED);
+    .map((run) => {
+      const rules = ruled.filter((rule) => shared(run, rule) >= SHARED);
       const [first] = rules;
-      if (first !== undefined) {
-        const to = Math.max(...rules.map((rule) => rule.to));
-        return { from: first.from, to, rule: first.rule.id, confidence: one.likelihood };
-      }
-      const from = statementBegins(words, one.from);
-      return { from, to: clauseEnds(speech.words, one.to), rule: ALIKE, confidence: one.likelihood };
+      return {
+        // A rule knows where its clause begins.
+        from: first?.from ?? statementBegins(words, run.from),
+        to: Math.max(clauseEnds(speech.words, run.to), ...rules.map(({ to }) => to)),
+        rule: first?.rule.id ?? ALIKE,
+        confidence: run.likelihood,
+        clauses: rules,
+      };
     });
-  // Said in few words, a promise is like no other; its rule is enough.
+  // Its rule is enough where what is said around it does not speak against it, or is too little to judge by.
   for (const { rule, from, to } of ruled) {
-    if (!found.some((one) => shared(one, { from, to }) > 0))
-      found.push({ rule: rule.id, from, to, confidence: rule.confidence });
+    if (found.some((one) => shared(one, { from, to }) > 0)) continue;
+    const { likelihood } = judged({ from, to });
+    const isAlone = from < AROUND || words.length - to < AROUND;
+    if (isAlone || likelihood >= RULED_FROM)
+      found.push({ rule: rule.id, from, to, confidence: rule.confidence, clauses: [{ from, to }] });
   }
   return apart(found.sort((one, other) => one.from - other.from));
 }
@@ -168,39 +183,12 @@ export function shared(one: Run, other: Run): number {
   return Math.min(one.to, other.to) - Math.max(one.from, other.from);
 }
 
-/** Fewest words of a promise, and the most that are looked through for one. */
-const SHORTEST = 4;
-const LONGEST = 80;
 const commits =
   /\b(?:i|we|you)(?:'ll| will| shall)\b|\b(?:i'm|we're|i am|we are) [a-z]+ing\b|\bremind me\b|\bi owe\b|\b(?:i|we) (?:show|tell|film|measure|give)\b/;
 
 /** Beginnings that lead to what the next statement promises. */
 const leads =
   /^(?:and |so |but )?(?:when|once|if|as soon|next|by|in|on|at|after|before|come|until|the (?:minute|day|moment))\b/;
-
-/**
- * "I'll eat it on camera. And in October I'll count them" is two promises: a run is cut where a statement begins that commits
- * anew. What stands in sentences before the first that commits, and behind the last, belongs to none.
- */
-function onePromiseEach(run: LikelyRun, words: readonly HeardWord[]): readonly LikelyRun[] {
-  const pieces: LikelyRun[] = [];
-  let from = run.from;
-  for (let at = from + 1; at < run.to; at += 1) {
-    if (words[at]?.begins !== true) continue;
-    const before = wordsBetween(words, Math.max(from, at - LONGEST), at);
-    const rest = wordsBetween(words, at, Math.min(run.to, at + LONGEST));
-    const isSentence = words[at - 1]?.mark === ".";
-    if (!commits.test(before)) {
-      if (isSentence && commits.test(rest) && !leads.test(before)) from = at;
-    } else if (isSentence && !commits.test(rest) && !afterwards.test(rest)) {
-      return [...pieces, { ...run, from, to: at }];
-    } else if (at - from >= SHORTEST && run.to - at >= SHORTEST && commits.test(rest) && !afterwards.test(rest)) {
-      pieces.push({ ...run, from, to: at });
-      from = at;
-    }
-  }
-  return [...pieces, { ...run, from }];
-}
 
 /** Words that a run and a rule's clause must share to be of one promise. */
 const SHARED = 3;
