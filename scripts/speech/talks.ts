@@ -133,7 +133,7 @@ function heard(speech: Speech, spoken: Spoken): Pick<Talk, "words" | "isLater" |
 
 const filmKinds: Readonly<Record<string, SpanKind>> = { promise: "promise", "no promise": "none", either: "either" };
 
-const southernFilms = new Set(["new-zealand", "tasmania", "tropical-queensland", "adelaide"]);
+const southernFilms = new Set(["new-zealand", "tasmania", "tropical-queensland", "adelaide", "christchurch"]);
 
 /** The films of a folder, by clean captions and by automatic ones. */
 export function filmsIn(folder: string): readonly Talk[] {
