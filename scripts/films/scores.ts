@@ -79,7 +79,8 @@ export function scoredFilm(labels: FilmLabels, wrap: Wrap, brief: PlannedTour, a
       if (!right) misses.push(`name ${name.said}, heard ${name.heard}`);
     }
   }
-  for (const one of applied) {
+  // Films whose names nobody labelled say nothing of them.
+  for (const one of labels.names.length === 0 ? [] : applied) {
     if (labels.names.some((name) => isOf(name, one))) continue;
     add(automatic ? "mangled varieties set right" : "corrections of clean captions", { wrong: 1 });
     misses.push(`correction ${one.heard} to ${one.name}`);
