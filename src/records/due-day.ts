@@ -94,7 +94,7 @@ function dayOfPhrase(found: Groups, noteDay: Day, { southern = false, monthFirst
   }
   if (found.near !== undefined) return found.near.toLowerCase() === "tomorrow" ? addDays(noteDay, 1) : noteDay;
   const fixed = ofMonth(found.ofMonth, noteDay);
-  const day = found.feast === undefined ? fixed && nextOf(fixed, noteDay) : nextFeast(found.feast, noteDay);
+  const day = found.feast === undefined ? fixed && nextOf(fixed, noteDay) : nextFeast(found.feast, noteDay, monthFirst);
   if (day !== undefined) {
     return isBefore(found.feastLead ?? found.ofMonthLead) ? addDays(day, -1) : day;
   }

@@ -6,18 +6,27 @@ interface Feast {
   /** As it is said: part of a regular expression, without groups. */
   readonly name: string;
   readonly inYear: (year: number) => Day;
+  /** Elsewhere it is another day: only where people write the month first. */
+  readonly monthFirst?: true;
 }
 
 const on = (month: number, date: number) => (year: number) => dayOf(year, month, date) as Day;
 
 /** The first, second … Monday of a month. */
-function mondayOf(year: number, month: number, which: number): Day {
+const mondayOf = (year: number, month: number, which: number) => weekdayOf(year, month, 1, which);
+
+/** The first, second … Monday (1), Thursday (4) … of a month. */
+function weekdayOf(year: number, month: number, wanted: number, which: number): Day {
   const first = dayOf(year, month, 1) as Day;
-  return addDays(first, ((8 - weekday(first)) % 7) + 7 * (which - 1));
+  return addDays(first, ((wanted + 7 - weekday(first)) % 7) + 7 * (which - 1));
 }
 
+const byEaster = (days: number) => (year: number) => addDays(easter(year), days);
+
 export const feasts: readonly Feast[] = [
-  { name: "new year", inYear: on(1, 1) },
+  { name: "new year'?s eve", inYear: on(12, 31) },
+  { name: "new year(?:'?s)?(?: day)?", inYear: on(1, 1) },
+  { name: "(?:epiphany|three kings(?: day)?)", inYear: on(1, 6) },
   { name: "burns night", inYear: on(1, 25) },
   { name: "australia day", inYear: on(1, 26) },
   { name: "valentine'?s(?: day)?", inYear: on(2, 14) },
@@ -25,10 +34,21 @@ export const feasts: readonly Feast[] = [
   { name: "(?:(?:st|saint) patrick'?s|paddy'?s|patrick'?s) day", inYear: on(3, 17) },
   { name: "republic day", inYear: on(1, 26) },
   { name: "candlemas|(?:the )?chandeleur", inYear: on(2, 2) },
+  { name: "ground ?hog day", inYear: on(2, 2) },
+  { name: "waitangi day", inYear: on(2, 6) },
+  { name: "lady day", inYear: on(3, 25) },
   { name: "king'?s day", inYear: on(4, 27) },
   { name: "earth day", inYear: on(4, 22) },
   { name: "madaraka day", inYear: on(6, 1) },
   { name: "juneteenth", inYear: on(6, 19) },
+  { name: "(?:st|saint) john'?s eve", inYear: on(6, 23) },
+  { name: "(?:st|saint) john'?s day", inYear: on(6, 24) },
+  { name: "(?:st|saint) swithin'?s(?: day)?", inYear: on(7, 15) },
+  { name: "lammas(?: day)?", inYear: on(8, 1) },
+  { name: "michaelmas(?: day)?", inYear: on(9, 29) },
+  { name: "martinmas", inYear: on(11, 11) },
+  { name: "(?:st|saint) nicholas'?(?: day)?", inYear: on(12, 6) },
+  { name: "(?:st|saint) lucia'?s?(?: day)?", inYear: on(12, 13) },
   { name: "(?:la )?(?:saint|st)-? ?jean(?: baptiste)?", inYear: on(6, 24) },
   { name: "canada day", inYear: on(7, 1) },
   { name: "mashujaa day", inYear: on(10, 20) },
@@ -38,6 +58,8 @@ export const feasts: readonly Feast[] = [
   { name: "saint andrew'?s (?:day|night)|st andrew'?s (?:day|night)", inYear: on(11, 30) },
   { name: "(?:may day|first of may)", inYear: on(5, 1) },
   { name: "memorial day|decoration day", inYear: (year) => addDays(mondayOf(year, 6, 1), -7) },
+  { name: "labor day", inYear: (year) => mondayOf(year, 9, 1) },
+  { name: "thanksgiving(?: day)?", inYear: (year) => weekdayOf(year, 11, 4, 4), monthFirst: true },
   { name: "august bank holiday", inYear: (year) => addDays(mondayOf(year, 9, 1), -7) },
   { name: "columbus day", inYear: (year) => mondayOf(year, 10, 2) },
   { name: "may bank holiday", inYear: (year) => mondayOf(year, 5, 1) },
@@ -48,14 +70,21 @@ export const feasts: readonly Feast[] = [
   { name: "labour weekend", inYear: (year) => addDays(mondayOf(year, 10, 4), -2) },
   { name: "hallowe'?en", inYear: on(10, 31) },
   { name: "bonfire night|guy fawkes(?: night)?", inYear: on(11, 5) },
-  { name: "boxing day", inYear: on(12, 26) },
+  { name: "boxing day|(?:st|saint) stephen'?s day", inYear: on(12, 26) },
+  { name: "christmas eve", inYear: on(12, 24) },
   { name: "christmas|xmas", inYear: on(12, 25) },
   { name: "hogmanay", inYear: on(12, 31) },
-  { name: "shrove tuesday|pancake day", inYear: (year) => addDays(easter(year), -47) },
-  { name: "good friday", inYear: (year) => addDays(easter(year), -2) },
-  { name: "easter monday", inYear: (year) => addDays(easter(year), 1) },
+  { name: "shrove tuesday|pancake day", inYear: byEaster(-47) },
+  { name: "ash wednesday", inYear: byEaster(-46) },
+  { name: "palm sunday", inYear: byEaster(-7) },
+  { name: "good friday", inYear: byEaster(-2) },
+  { name: "easter saturday", inYear: byEaster(-1) },
+  { name: "easter monday", inYear: byEaster(1) },
   { name: "easter(?: sunday)?", inYear: easter },
-  { name: "whitsun|pentecost", inYear: (year) => addDays(easter(year), 49) },
+  { name: "ascension(?: day)?", inYear: byEaster(39) },
+  { name: "whit monday", inYear: byEaster(50) },
+  { name: "whitsun|pentecost", inYear: byEaster(49) },
+  { name: "corpus christi", inYear: byEaster(60) },
 ];
 
 const feastWords = new Set(
@@ -84,7 +113,7 @@ export function lastFeast(
   if (!beginsAsFeast.test(words.slice(0, 4).join(" "))) return undefined;
   for (let length = Math.min(4, words.length); length > 0; length -= 1) {
     const feast = feastNamed(words.slice(0, length).join(" "));
-    if (feast === undefined) continue;
+    if (feast === undefined || feast.monthFirst === true) continue;
     const day = feast.inYear(yearOf(to));
     return { day: day <= to ? day : feast.inYear(yearOf(to) - 1), words: length };
   }
@@ -101,9 +130,9 @@ function feastNamed(written: string): Feast | undefined {
 }
 
 /** The first time it is on or after a day; the feast as it was written. */
-export function nextFeast(written: string, from: Day): Day | undefined {
+export function nextFeast(written: string, from: Day, monthFirst = false): Day | undefined {
   const feast = feastNamed(written);
-  if (feast === undefined) return undefined;
+  if (feast === undefined || (feast.monthFirst === true && !monthFirst)) return undefined;
   const day = feast.inYear(yearOf(from));
   return day < from ? feast.inYear(yearOf(from) + 1) : day;
 }

@@ -81,7 +81,7 @@ export function dueOf(said: string, { day, ...meant }: Spoken): Day | undefined 
   if (after !== undefined) return after;
   const before = text.slice(0, begins);
   // "They'll be ripe about the Fourth of July and I'll let you know": what comes then is told of then.
-  if (/ and $/.test(before)) return /'ll be\b/.test(before) ? dueDay(before, day, meant)?.day : undefined;
+  if (/ and $/.test(before)) return comesThen.test(before) ? dueDay(before, day, meant)?.day : undefined;
   const opening = dueDay(before, day, meant);
   if (opening !== undefined && opening.start <= FIRST_WORDS) return opening.day;
   // Captions without marks run on: "in lovely colours next february | i'll do it again".
@@ -89,6 +89,8 @@ export function dueOf(said: string, { day, ...meant }: Spoken): Day | undefined 
   const led = dueDay(last, day, meant);
   return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
 }
+
+const comesThen = /(?:'ll| will) be\b|\b(?:comes?|goes|go) (?:up|out|in|off|down)\b/;
 
 const months = "january|february|march|april|may|june|july|august|september|october|november|december";
 const ordinal =

@@ -61,9 +61,10 @@ function hearPromises(film: FilmHeard, spoken: Spoken): readonly PromiseHeard[] 
         namedBefore(film, sentence.from),
       ),
       bed: bedOf(film, from, to),
-      due: [...clauses, sentence, { from, to }, ...partsOf(words, { from, to }, /[.?!]/)]
-        .map((part) => dueIn(words, part, spoken) ?? dueBefore(words, part.from, spoken))
-        .find((due) => due !== undefined),
+      due:
+        [...clauses, sentence, { from, to }, ...partsOf(words, { from, to }, /[.?!]/)]
+          .map((part) => dueIn(words, part, spoken))
+          .find((due) => due !== undefined) ?? dueBefore(words, from, spoken),
       rule,
       confidence,
     };

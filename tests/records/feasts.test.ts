@@ -33,8 +33,23 @@ describe("what is due, said on Wednesday 18 February 2026", () => {
     ["weigh them on Friday week", "2026-02-27"],
     ["weigh them on Friday", "2026-02-20"],
     ["tell you on Burns Night", "2027-01-25"],
+    ["have it read by Michaelmas", "2026-09-29"],
+    ["light it on St John's Eve", "2026-06-23"],
+    ["dig them over Easter Saturday", "2026-04-04"],
+    ["plant them by Pentecost", "2026-05-24"],
+    ["cut them at Corpus Christi", "2026-06-04"],
+    ["weigh them by Labor Day", "2026-09-07"],
+    ["open it on Christmas Eve", "2026-12-24"],
+    ["taste it on New Year's Eve", "2026-12-31"],
   ])("%s", (text, day) => {
     expect(dueDay(text, "2026-02-18")?.day).toBe(day);
+  });
+
+  // 5 U.S.C. 6103: the fourth Thursday in November. In Canada it is in October.
+  it("Thanksgiving where the month is written first, and is left alone elsewhere", () => {
+    expect(dueDay("before Thanksgiving", "2026-02-18", { monthFirst: true })?.day).toBe("2026-11-25");
+    expect(dueDay("by Thanksgiving", "2027-11-26", { monthFirst: true })?.day).toBe("2028-11-23");
+    expect(dueDay("by Thanksgiving", "2026-02-18")).toBeUndefined();
   });
 
   it.each(["Sunday was wet", "the Easter lilies are up", "it was a good week"])("nothing in: %s", (text) => {
