@@ -90,7 +90,7 @@ export function dueOf(said: string, { day, ...meant }: Spoken): Day | undefined 
   return led !== undefined && last.length - led.end <= NEAR ? led.day : undefined;
 }
 
-const comesThen = /(?:'ll| will) be\b|\b(?:comes?|goes|go) (?:up|out|in|off|down)\b/;
+const comesThen = /(?:'ll| will) be\b|\b(?:comes?|goes|go) (?:up|out|in|off|down|back)\b/;
 
 const months = "january|february|march|april|may|june|july|august|september|october|november|december";
 const ordinal =
