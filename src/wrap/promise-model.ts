@@ -57,6 +57,8 @@ export function likelyPromises(
 /** Likelihood of both sides from which a run is cut in two, and fewest words of a side. */
 const CUT_FROM = 0.7;
 const SHORTEST = 4;
+/** Words of a side that are looked through. */
+const LONGEST = 80;
 
 /** "I'll eat it on camera. And in October I'll count them" is two promises: a run is cut where a statement begins if both sides are one. */
 function onePromiseEach(
@@ -68,10 +70,12 @@ function onePromiseEach(
   let rest = run;
   for (let at = run.from + SHORTEST; at <= run.to - SHORTEST; at += 1) {
     if (words[at]?.begins !== true || at - rest.from < SHORTEST) continue;
-    const [before, behind] = [judged({ from: rest.from, to: at }), judged({ from: at, to: run.to })];
-    if (Math.min(before.likelihood, behind.likelihood) < CUT_FROM) continue;
-    pieces.push(before);
-    rest = behind;
+    const before = judged({ from: Math.max(rest.from, at - LONGEST), to: at });
+    if (before.likelihood < CUT_FROM) continue;
+    const behind = judged({ from: at, to: Math.min(run.to, at + LONGEST) });
+    if (behind.likelihood < CUT_FROM) continue;
+    pieces.push({ ...before, from: rest.from });
+    rest = { ...behind, to: run.to };
   }
   return [...pieces, rest];
 }
