@@ -7,7 +7,7 @@ const told =
   /^(?:i |we )?promised (?!to\b|that\b|me\b|myself\b)(.{2,40}?) (?:that )?(?:i|we)(?:(?:['’](?:d|ll))| would| will) (.+)$/is;
 /** "Promised agogo a basin of sweet potatoes": whom, and what, which begins as things do. */
 const given =
-  /^(?:i |we )?promised (?!to\b|that\b|me\b|myself\b|an?\b|some\b|another\b|more\b|for\b|again\b)((?:(?:the|my|our|her|his|their) )?(?!(?:show|film|tell|weigh|count|measure|bring|make|taste|try)\b)[\p{L}'’]+(?: (?!(?:of|with|for|in|on|at|about|from|to|by|and|or)\b)[\p{L}'’]+)?) ((?:an?|some|the|my|our|one|two|three|four|five|six|ten|half|more|\d+)\b.+)$/iu;
+  /^(?:i |we )?promised (?!(?:to|that|me|myself|an?|some|another|more|for|again)\b)((?:(?:the|my|our|her|his|their) )?(?!(?:show|film|tell|weigh)\b)[\p{L}'’]+(?: (?!(?:of|with|for|in|on|at|from|to|by|and)\b)[\p{L}'’]+)?) ((?:an?|some|the|my|our|one|two|three|half|more|\d+)\b.+)$/iu;
 const viewers = /^(?:you|you all|y['’]all|you lot|everyone|everybody|the viewers|viewers|folks|the comments)$/i;
 
 export interface PromisedTo {
