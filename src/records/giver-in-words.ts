@@ -1,7 +1,8 @@
 /** Who gave something, where the person's own words say it: kin, a friend or a neighbour is no seller, unless they trade. */
 import type { Giver, Obtained } from "../model.ts";
 
-const kin =
+/** Alternatives of a regular expression, in small letters. */
+export const kin =
   "mum|mom|mam|mother|dad|father|nan|nana|nanna|gran|granny|grandma|grandmother|grandad|granddad|grandpa|grandfather|auntie|aunty|aunt|uncle|sister|brother|cousin|niece|nephew|son|daughter|husband|wife|in-law|neighbour|neighbor|next door|friend|mate|pal";
 /** In small letters within the words: "Uncle Bob's Compost" may be a maker's name. */
 const near = new RegExp(`\\b(?:${kin})(?:['’]?s)?\\b`);

@@ -19,6 +19,7 @@ export {
 } from "./file-names.ts";
 export { type FrontLine, type FrontWritten, withFrontLine } from "./front-line.ts";
 export { type NamedRecords, namesOfGarden } from "./garden-names.ts";
+export { kin } from "./giver-in-words.ts";
 export { type Word, wordsOf } from "./line-words.ts";
 export { chapterOf, ruleChapters } from "./manual.ts";
 export { type SidecarKey, sidecarFile, withSidecarKey } from "./named-photo.ts";

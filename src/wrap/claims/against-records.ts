@@ -73,7 +73,7 @@ function verdict(check: Check, claim: Claim): Verdict {
 }
 
 /** Times by which nobody's memory is off: a number as far from all that are known is said of something else. */
-export const FAR = 3;
+const FAR = 3;
 
 /** Words between a name and a number that is said of it for sure. */
 const BESIDE = 3;

@@ -28,7 +28,7 @@ export function claimsOf(check: Check): readonly Claim[] {
   const { plain, film } = check;
   for (let at = 0; at < plain.length; at += 1) {
     const number = beginsNumber(plain[at] ?? "")
-      ? (halfA(plain, at) ?? withinSentence(check, at, spokenNumber) ?? oneMetre(plain, at))
+      ? (aMeasure(plain, at) ?? withinSentence(check, at, spokenNumber))
       : undefined;
     const ofLastYear = number === undefined ? [] : lastYearClaim(check, at, number, found);
     const claims = [
@@ -51,17 +51,12 @@ export function claimsOf(check: Check): readonly Claim[] {
   return found.sort((a, b) => a.from - b.from);
 }
 
-/** "a metre twenty", "a kilo and fifty grams" */
-function oneMetre(plain: readonly string[], at: number): SpokenNumber | undefined {
-  return plain[at] === "a" && /^(?:met(?:re|er)|foot|kilo|pound)$/.test(plain[at + 1] ?? "")
-    ? { value: 1, end: at + 1 }
-    : undefined;
-}
-
-/** "half a kilo" */
-function halfA(plain: readonly string[], at: number): SpokenNumber | undefined {
-  return plain[at] === "half" && plain[at + 1] === "a" && /^(?:met(?:re|er)|kilo|pound)$/.test(plain[at + 2] ?? "")
-    ? { value: 0.5, end: at + 2 }
+/** "a metre twenty", "a kilo and fifty grams", "half a kilo" */
+function aMeasure(plain: readonly string[], at: number): SpokenNumber | undefined {
+  const isHalf = plain[at] === "half";
+  const article = isHalf ? at + 1 : at;
+  return plain[article] === "a" && /^(?:met(?:re|er)|foot|kilo|pound)$/.test(plain[article + 1] ?? "")
+    ? { value: isHalf ? 0.5 : 1, end: article + 1 }
     : undefined;
 }
 
@@ -176,13 +171,13 @@ function countClaim(check: Check, at: number, number: SpokenNumber): readonly Cl
   const { words } = film.speech;
   const before = plain[at - 1] ?? "";
   const next = plain[end] ?? "";
-  // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (thinnedTo.test(plain.slice(breathBefore(check, at, 9), at).join(" "))) {
-    const thinned = subjectAt(check, at, number.end);
+    const thinned = subjectAt(check, at, end);
     return thinned === undefined
       ? []
-      : [{ kind: "count", subject: thinned, from: at, to: number.end, value: number.value, isNow: true }];
+      : [{ kind: "count", subject: thinned, from: at, to: end, value: number.value, isNow: true }];
   }
+  // A year, a date, a time, a share, a rank, one of a run of numbers.
   if (
     /^(?:week|row|rows|block|tunnel|plot|bay|number|at|nineteen|twenty|the|every|or|point|to|of|than|like|another|first|last|these)$/.test(
       before,
@@ -259,12 +254,7 @@ function countedAt(check: Check, at: number, end: number): Subject | undefined {
   // Right behind the name: "Coral Charm, twenty", "Apeldoorn. Also two hundred and fifty."
   const isApart = punctuated && isEnd && words[at - 1]?.mark === ",";
   if (gap <= (isApart ? 5 : 3) && gap >= 0 && (words[own.to - 1]?.mark !== "." || gap === 0)) return own;
-  if (
-    putIn.test(before) ||
-    (!isEnd && putAfter.test(after)) ||
-    (isEnd && isOfThem === false && putAfter.test(after) && gap <= 30)
-  )
-    return own;
+  if (putIn.test(before) || (putAfter.test(after) && (!isEnd || (!isOfThem && gap <= 30)))) return own;
   if (own.unnamed === true) return undefined;
   if (thereAre.test(before) && (isEnd || plantNouns.test(next) || isOfThem) && gap <= 40) return own;
   if (plantNouns.test(next) && gap <= 40) return own;

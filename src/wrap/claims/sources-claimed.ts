@@ -1,4 +1,5 @@
 /** Where plants are said to come from: "I got those off my sister", "they're from the exchange day", "it's seed we saved ourselves". */
+import { kin } from "../../records/index.ts";
 import type { Check } from "../fact-check.ts";
 import type { Subject } from "../spoken-subjects.ts";
 import type { Claim, Obtaining } from "./claim.ts";
@@ -14,7 +15,9 @@ const givers: readonly (readonly [RegExp, Obtaining])[] = [
   ],
   [/\b(?:(?:my|our|her|his|its|their) own|own (?:saved )?seeds?|saved)\b/, "saved"],
   [
-    /\b(?:mum|mom|mam|mama|mother|dad|daddy|father|nan|nana|gran|granny|grandma|grandmother|grandad|grandpa|grandfather|aunt|auntie|aunty|uncle|sister|brother|cousin|niece|nephew|son|daughter|neighbou?r|friend|mate|colleague|boss|teacher|students?|in ?laws?|mother ?in ?law|father ?in ?law)s?\b/,
+    new RegExp(
+      `\\b(?:${kin}|mama|daddy|colleague|boss|teacher|students?|in ?laws?|mother ?in ?law|father ?in ?law)s?\\b`,
+    ),
     "given",
   ],
 ];

@@ -27,7 +27,10 @@ export function source(check: Check, { subject, how, whom, isSaid }: Extract<Cla
   // Another's name, which the records know: "the university counter" is where the chillies came from, and not these.
   const others = [...garden.varieties.values()].flatMap((one) => one.source?.name ?? []);
   const isOfAnother = from !== undefined && others.some((other) => other !== from && sharesWords(other, whom));
-  if (how === undefined) return isNamed || !isOfAnother ? (isNamed ? "agrees" : "not told") : told();
+  if (how === undefined) {
+    if (isNamed) return "agrees";
+    return isOfAnother ? told() : "not told";
+  }
   const fitting = fits[how].includes(obtained);
   return (fitting && !isOfAnother) || (isNamed && !isSaid) ? "agrees" : told();
 

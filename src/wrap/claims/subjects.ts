@@ -7,6 +7,8 @@ import { firstFrom, stretchAt } from "../word-ranges.ts";
 
 /** Words a claim may stand behind the name of what it is about, at the same stop. */
 const REACH = 60;
+/** Whoever looks no further back than this for a name wants one. */
+const UNNAMED_FROM = 40;
 /** Words a name may stand behind the number or the verb in one breath: "I put in ten of the Cherokee Purple". */
 const AHEAD = 7;
 
@@ -19,7 +21,8 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
     return sure(ahead);
   const before = lastMeant(check, firstFrom(subjects, (subject) => subject.from, from) - 1);
   if (before === undefined || from - before.to > reach || bedAt(check, from) !== before.bed)
-    return reach === REACH || reach >= 40 ? onlyOneHere(check, from) : undefined;
+    return reach >= UNNAMED_FROM ? onlyOneHere(check, from) : undefined;
+  const between = check.plain.slice(before.to, from);
   // "The other two", "the rest of the block"
   if (
     /\bthe (?:others?|rest)\b/.test(
@@ -28,14 +31,9 @@ export function subjectAt(check: Check, from: number, to: number, reach = REACH)
   )
     return undefined;
   // "And that other row, with the red on the stems": turned to since.
-  if (
-    /\b(?:that|this|the) other (?:row|one|lot|bed|side|end|kind|sort)\b/.test(
-      check.plain.slice(before.to, from).join(" "),
-    )
-  )
-    return undefined;
+  if (/\b(?:that|this|the) other (?:row|one|lot|bed|side|end|kind|sort)\b/.test(between.join(" "))) return undefined;
   // "Rakshak, three kilos. Total, five and a half. First one I plucked in December": of both.
-  if (check.plain.slice(before.to, from).some((word) => word === "total" || word === "altogether")) return undefined;
+  if (between.some((word) => word === "total" || word === "altogether")) return undefined;
   return sure(before);
 }
 
@@ -60,7 +58,7 @@ function namedAhead(check: Check, from: number, to: number): Subject | undefined
 
 /** At a bed where one crop stands, what is said without a name is said of it. */
 function onlyOneHere({ film, stretches }: Check, word: number): Subject | undefined {
-  const stretch = stretches.find(({ from, to }) => word >= from && word < to);
+  const stretch = stretchAt(stretches, word);
   const there = film.day.beds.get(stretch?.bed ?? "");
   if (stretch?.bed === undefined || there === undefined || stretch.confidence < SURE) return undefined;
   const lots = [...there.living, ...there.ended];

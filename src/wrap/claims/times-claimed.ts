@@ -12,7 +12,7 @@ const milestones: readonly (readonly [RegExp, Milestone])[] = [
     "first flower",
   ],
   [
-    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|picks|plucked|cut|bunch|harvest|harvested|eaten|ripe|berr(?:y|ies)|fruits?|pods?|beans|peas|leaves|spears?|heads?|ones? off|mess|feed|basket|bowl|kilo|tomato(?:es)?|mess|pounds?|kilos|couple|lot|handful|bucket|punnet|jar|meal|proper (?:\w+))\b|\b(?:ate|picked|plucked|cut|took|had|got) the first\b|\b(?:started|began|begun) (?:to )?(?:cut(?:ting)?|pick(?:ing)?|eat(?:ing)?|harvest(?:ing)?|pull(?:ing)?)\b/,
+    /\bfirst (?:\w+ ){0,4}?(?:ate|picked|pick|picking|picks|plucked|cut|bunch|harvest|harvested|eaten|ripe|berr(?:y|ies)|fruits?|pods?|beans|peas|leaves|spears?|heads?|ones? off|mess|feed|basket|bowl|kilo|tomato(?:es)?|pounds?|kilos|couple|lot|handful|bucket|punnet|jar|meal|proper \w+)\b|\b(?:ate|picked|plucked|cut|took|had|got) the first\b|\b(?:started|began|begun) (?:to )?(?:cut(?:ting)?|pick(?:ing)?|eat(?:ing)?|harvest(?:ing)?|pull(?:ing)?)\b/,
     "first picked",
   ],
   [
