@@ -87,6 +87,8 @@ describe("claims", () => {
     "Harbinger. That other row, I got it off my sister.",
     "Harbinger. I got the net off my sister.",
     "Harbinger. Not one of them died.",
+    "Four Harbinger. Six.",
+    "Harbinger. Call it three kilos.",
   ])("%s is let be", async (said) => {
     expect(await told(said)).toEqual([]);
   });

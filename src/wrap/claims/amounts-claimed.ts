@@ -73,6 +73,8 @@ export function amountClaim(check: Check, at: number, number: SpokenNumber): rea
   // "Up fifteen pounds", "another two kilos": more than something, and not all.
   const isDug = plain[at - 1] === "up" && /^(?:took|taken|dug|lifted|picked|pulled)$/.test(plain[at - 2] ?? "");
   if (!isDug && /^(?:up|down|another|extra|over|under|by|more|nearly|almost)$/.test(plain[at - 1] ?? "")) return [];
+  // "Call it seventeen kilos": an amount told again in another unit.
+  if (plain[at - 2] === "call" && plain[at - 1] === "it") return [];
   // "A kilo", "a kilo and a bit": nobody weighed it.
   if (plain[at] === "a" && number.end === at + 1 && more === undefined) return [];
   const to = more?.end ?? number.end + 1;

@@ -251,9 +251,12 @@ function countedAt(check: Check, at: number, end: number): Subject | undefined {
   const own = subjectAt(check, at, end, 50);
   if (own === undefined) return undefined;
   const gap = own.unnamed === true ? UNNAMED : from - own.to;
+  // Of "Two David Howard. Six." the second is of what comes next.
+  const isCounted = spokenNumber(plain, own.from - 1) !== undefined;
   // Right behind the name: "Coral Charm, twenty", "Apeldoorn. Also two hundred and fifty."
   const isApart = punctuated && isEnd && words[at - 1]?.mark === ",";
-  if (gap <= (isApart ? 5 : 3) && gap >= 0 && (words[own.to - 1]?.mark !== "." || gap === 0)) return own;
+  if (gap <= (isApart ? 5 : 3) && gap >= 0 && (words[own.to - 1]?.mark !== "." || (gap === 0 && !isCounted)))
+    return own;
   if (putIn.test(before) || (putAfter.test(after) && (!isEnd || (!isOfThem && gap <= 30)))) return own;
   if (own.unnamed === true) return undefined;
   if (thereAre.test(before) && (isEnd || plantNouns.test(next) || isOfThem) && gap <= 40) return own;
@@ -261,7 +264,8 @@ function countedAt(check: Check, at: number, end: number): Subject | undefined {
   const isOnlyThem = isOfThem && (words[end + 1]?.mark ?? "") !== "";
   if (isOnlyThem && gap <= 40) return own;
   // "Thirty, along the boundary." begins a sentence.
-  return punctuated && isEnd && /[.?!]/.test(words[at - 1]?.mark ?? ".") && gap <= 14 ? own : undefined;
+  const begins = punctuated && /[.?!]/.test(words[at - 1]?.mark ?? ".");
+  return begins && isEnd && !isCounted && gap <= 14 ? own : undefined;
 }
 
 /** As far from a name as what stands at a bed and is not named. */

@@ -32,7 +32,8 @@ export function source(check: Check, { subject, how, whom, isSaid }: Extract<Cla
     return isOfAnother ? told() : "not told";
   }
   const fitting = fits[how].includes(obtained);
-  return (fitting && !isOfAnother) || (isNamed && !isSaid) ? "agrees" : told();
+  // What is one's own came from nobody else.
+  return (fitting && (how === "saved" || !isOfAnother)) || (isNamed && !isSaid) ? "agrees" : told();
 
   function told(): Verdict {
     return {
